@@ -1,0 +1,124 @@
+/** Where in a document: `["components", "dal", "lines", "l2"]`. Slugs and ids, or indexes where nothing has a name. */
+export type Path = readonly (string | number)[];
+
+/** What is wrong, as facts. Sentences are made at the edge (exports/problem-text.ts), in one place. */
+export type Problem =
+  | { readonly code: "UNKNOWN_UNIT"; readonly path: Path; readonly unit: string; readonly nearest: readonly string[] }
+  | { readonly code: "UNKNOWN_FOOD"; readonly path: Path; readonly food: string }
+  | { readonly code: "UNKNOWN_COMPONENT"; readonly path: Path; readonly component: string }
+  | {
+      readonly code: "UNKNOWN_PART";
+      readonly path: Path;
+      readonly food: string;
+      readonly part: string;
+      readonly known: readonly string[];
+    }
+  | {
+      readonly code: "UNKNOWN_ROUTE";
+      readonly path: Path;
+      readonly component: string;
+      readonly route: string;
+      readonly known: readonly string[];
+    }
+  | { readonly code: "COMPONENT_CYCLE"; readonly path: Path; readonly cycle: readonly string[] }
+  | { readonly code: "COMPONENT_NOT_REACHED"; readonly path: Path; readonly component: string }
+  | {
+      readonly code: "NOT_CONVERTIBLE";
+      readonly path: Path;
+      readonly item: string;
+      readonly from: string;
+      readonly to: string;
+      readonly missing: string;
+    }
+  | { readonly code: "BAD_AMOUNT"; readonly path: Path; readonly written: string; readonly why: string }
+  | {
+      readonly code: "AMOUNT_OUT_OF_RANGE";
+      readonly path: Path;
+      readonly value: string;
+      readonly min: number;
+      readonly max: number;
+    }
+  | {
+      readonly code: "SERVINGS_OUT_OF_RANGE";
+      readonly path: Path;
+      readonly value: number;
+      readonly min: number;
+      readonly max: number;
+    }
+  | {
+      readonly code: "TOO_LARGE";
+      readonly path: Path;
+      readonly what: string;
+      readonly size: number;
+      readonly limit: number;
+    }
+  | { readonly code: "DUPLICATE"; readonly path: Path; readonly value: string }
+  | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
+  | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string };
+
+export type ProblemCode = Problem["code"];
+
+/** Something a reader should know beside an answer that still stands. */
+export type Warning =
+  | { readonly code: "NOT_COMBINED"; readonly path: Path; readonly food: string; readonly missing: string }
+  | {
+      readonly code: "PART_NOT_COUNTED";
+      readonly path: Path;
+      readonly food: string;
+      readonly part: string;
+      readonly missing: string;
+    }
+  | {
+      readonly code: "EDIBLE_PORTION_UNKNOWN";
+      readonly path: Path;
+      readonly food: string;
+      readonly form: string | null;
+    }
+  | { readonly code: "PRICE_UNKNOWN"; readonly path: Path; readonly food: string }
+  | {
+      readonly code: "PACK_NOT_COMPARABLE";
+      readonly path: Path;
+      readonly food: string;
+      readonly pack: string;
+      readonly missing: string;
+    }
+  | { readonly code: "ON_HAND_NOT_COMPARABLE"; readonly path: Path; readonly item: string; readonly missing: string }
+  | { readonly code: "ON_HAND_NOT_NEEDED"; readonly path: Path; readonly item: string }
+  | { readonly code: "ON_HAND_TOO_OLD"; readonly path: Path; readonly item: string; readonly useBy: string }
+  | {
+      readonly code: "DIET_NOT_MET";
+      readonly path: Path;
+      readonly diet: string;
+      readonly item: string;
+      readonly known: boolean;
+    }
+  | { readonly code: "SWAP_NOT_OFFERED"; readonly path: Path; readonly from: string; readonly to: string }
+  | {
+      readonly code: "SWAP_NOT_CONVERTIBLE";
+      readonly path: Path;
+      readonly from: string;
+      readonly to: string;
+      readonly missing: string;
+    }
+  | {
+      readonly code: "MADE_IN_TWO_PLANS";
+      readonly path: Path;
+      readonly component: string;
+      readonly plans: readonly string[];
+    }
+  | {
+      readonly code: "LEFT_OVER";
+      readonly path: Path;
+      readonly component: string;
+      readonly servingsMore: number | null;
+    }
+  | { readonly code: "KEEPING_UNKNOWN"; readonly path: Path; readonly item: string }
+  | { readonly code: "REGION_NOT_GIVEN"; readonly path: Path; readonly used: string };
+
+export type WarningCode = Warning["code"];
+
+export type Result<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+
+export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+export const failed = (problems: readonly Problem[]): Result<never> => ({ ok: false, problems });
