@@ -4,6 +4,12 @@ export type Path = readonly (string | number)[];
 /** What is wrong, as facts. Sentences are made at the edge (exports/problem-text.ts), in one place. */
 export type Problem =
   | { readonly code: "UNKNOWN_UNIT"; readonly path: Path; readonly unit: string; readonly nearest: readonly string[] }
+  | {
+      readonly code: "AMBIGUOUS_UNIT";
+      readonly path: Path;
+      readonly unit: string;
+      readonly candidates: readonly string[];
+    }
   | { readonly code: "UNKNOWN_FOOD"; readonly path: Path; readonly food: string }
   | { readonly code: "UNKNOWN_COMPONENT"; readonly path: Path; readonly component: string }
   | {
