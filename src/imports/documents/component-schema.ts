@@ -18,8 +18,8 @@ export const batchWords = { ANY: "any size", WHOLE: "whole" } as const;
 const batchSchema = z.union([
   z.strictObject({
     "at-least": amountSchema.default("0"),
-    "at-most": amountSchema.nullish(),
-    "in-steps-of": amountSchema.nullish(),
+    "at-most": amountSchema.nullable().default(null),
+    "in-steps-of": amountSchema.nullable().default(null),
   }),
   wordSchema(batchWords),
 ]);
@@ -29,7 +29,7 @@ const routeSchema = z.strictObject({
   kind: wordSchema(routeKindWords),
   lines: linesSchema,
   steps: stepsSchema,
-  "keeps-as": slugSchema.nullish(),
+  "keeps-as": slugSchema.nullable().default(null),
   keeping: keepingListSchema,
 });
 
@@ -47,7 +47,7 @@ export const componentSchema = z.strictObject({
   batches: batchSchema.default("ANY"),
   densities: densitiesSchema,
   measures: ownMeasuresSchema,
-  "keeps-as": slugSchema.nullish(),
+  "keeps-as": slugSchema.nullable().default(null),
   keeping: keepingListSchema,
   routes: listSchema(routeSchema).default([]),
   cautions: listSchema(slugSchema).default([]),

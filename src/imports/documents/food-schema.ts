@@ -86,11 +86,13 @@ const packSchema = z.strictObject({
     .string()
     .regex(/^\d{1,9}(\.\d{1,4})? [A-Z]{3}$/)
     .meta({ description: "an amount and a currency code, such as 1.25 XTS" })
-    .nullish(),
+    .nullable()
+    .default(null),
   region: z
     .string()
     .regex(/^[A-Z]{2}$/)
-    .nullish(),
+    .nullable()
+    .default(null),
   seen: z.iso.date(),
   source: sourceSchema,
 });
@@ -107,7 +109,8 @@ export const foodSchema = z.strictObject({
   usda: z
     .string()
     .regex(/^\d{5}$/)
-    .nullish(),
+    .nullable()
+    .default(null),
   locale: localeSchema.default("en"),
   "measured-in": measuredInSchema.default("METRIC"),
   sources: sourcesSchema,
@@ -121,7 +124,9 @@ export const foodSchema = z.strictObject({
       source: sourceSchema,
     }),
   ).default([]),
-  edible: listSchema(z.strictObject({ form: textSchema.nullish(), share, source: sourceSchema })).default([]),
+  edible: listSchema(
+    z.strictObject({ form: textSchema.nullable().default(null), share, source: sourceSchema }),
+  ).default([]),
   yields: listSchema(
     z.strictObject({ food: slugSchema, "grams-per-gram": numberSchema(0.001, 1000), source: sourceSchema }),
   ).default([]),
@@ -129,8 +134,11 @@ export const foodSchema = z.strictObject({
     z.strictObject({ code: slugSchema, presence: wordSchema(presenceWords), source: sourceSchema }),
   ).default([]),
   diets: listSchema(z.strictObject({ diet: slugSchema, fits, source: sourceSchema })).default([]),
-  nutrients: z.strictObject({ "per-100g": z.strictObject(nutrientShape), source: sourceSchema }).nullish(),
-  "keeps-as": slugSchema.nullish(),
+  nutrients: z
+    .strictObject({ "per-100g": z.strictObject(nutrientShape), source: sourceSchema })
+    .nullable()
+    .default(null),
+  "keeps-as": slugSchema.nullable().default(null),
   keeping: keepingListSchema,
   packs: listSchema(packSchema).default([]),
   "always-there": yesNoSchema.default(false),

@@ -57,7 +57,7 @@ const swapSchema = z.strictObject({
   food: slugSchema,
   ratio: amountSchema.default("1"),
   diets: listSchema(slugSchema).default([]),
-  note: textSchema.nullish(),
+  note: textSchema.nullable().default(null),
 });
 
 /** An amount of a food, a part of a food, or a component. */
@@ -65,26 +65,26 @@ export const lineSchema = z
   .strictObject({
     id: nameSchema.optional(),
     food: slugSchema.optional(),
-    part: slugSchema.nullish(),
+    part: slugSchema.nullable().default(null),
     component: slugSchema.optional(),
-    amount: amountSchema.nullish(),
+    amount: amountSchema.nullable().default(null),
     written: textSchema.optional(),
     "plus-more": yesNoSchema.default(false),
     measured: wordSchema(measuredWords).default("AS_BOUGHT"),
-    form: textSchema.nullish(),
-    preparation: textSchema.nullish(),
+    form: textSchema.nullable().default(null),
+    preparation: textSchema.nullable().default(null),
     rule: ruleSchema.default({ rule: "PROPORTIONAL", exponent: null }),
     optional: yesNoSchema.default(false),
-    mark: textSchema.nullish(),
+    mark: textSchema.nullable().default(null),
     swaps: listSchema(swapSchema).default([]),
   })
   .refine((line) => (line.food === undefined) !== (line.component === undefined), {
     params: { expected: "food or component, one of the two", got: "both or neither" },
   })
-  .refine((line) => line.component === undefined || line.part == null, {
+  .refine((line) => line.component === undefined || line.part === null, {
     params: { expected: "a part of a food", got: "a part of a component" },
   })
-  .refine((line) => (line.rule.rule === "TO_TASTE") === (line.amount == null), {
+  .refine((line) => (line.rule.rule === "TO_TASTE") === (line.amount === null), {
     params: { expected: "an amount, or the rule to taste", got: "both or neither" },
   });
 
@@ -94,13 +94,13 @@ export const stepSchema = z.strictObject({
   do: textSchema,
   time: minutesSchema,
   hands: wordSchema(handsWords).default("HANDS_ON"),
-  appliance: slugSchema.nullish(),
-  celsius: numberSchema(-30, 400).nullish(),
+  appliance: slugSchema.nullable().default(null),
+  celsius: numberSchema(-30, 400).nullable().default(null),
   after: listSchema(nameSchema).optional(),
   grows: wordSchema(growsWords).default("FIXED"),
-  "load-batches": amountSchema.nullish(),
+  "load-batches": amountSchema.nullable().default(null),
   "wait-at-least": minutesSchema.default(0),
-  "wait-at-most": minutesSchema.nullish(),
+  "wait-at-most": minutesSchema.nullable().default(null),
   "evening-before": yesNoSchema.default(false),
   uses: listSchema(nameSchema).default([]),
 });

@@ -26,7 +26,7 @@ export const planSchema = z.strictObject({
   publisher: slugSchema,
   slug: slugSchema,
   title: nameSchema,
-  summary: textSchema.nullish(),
+  summary: textSchema.nullable().default(null),
   locale: localeSchema,
   "measured-in": measuredInSchema,
   serves: wholeNumberSchema(1, 10_000),
@@ -37,7 +37,7 @@ export const planSchema = z.strictObject({
       appliances: z.record(slugSchema, wholeNumberSchema(0, 100)).default({}),
     })
     .default({ cooks: 1, appliances: {} }),
-  "promised-time": minutesSchema.nullish(),
+  "promised-time": minutesSchema.nullable().default(null),
   claims: listSchema(slugSchema).default([]),
 });
 

@@ -38,7 +38,7 @@ export function readComponent(document: ComponentDocument, known: KnownItems): R
     title: document.title,
     ...values,
     measures: measures.value,
-    keepsAs: document["keeps-as"] ?? null,
+    keepsAs: document["keeps-as"],
     cautions: document.cautions,
   }));
 }
@@ -49,8 +49,8 @@ function readBatches(written: BatchesWritten, path: Path): Result<BatchRule> {
   const [most, steps] = [written["at-most"], written["in-steps-of"]];
   return combine({
     min: readRatio(written["at-least"], [...path, "at-least"]),
-    max: most == null ? ok(null) : readRatio(most, [...path, "at-most"]),
-    increment: steps == null ? ok(null) : readRatio(steps, [...path, "in-steps-of"]),
+    max: most === null ? ok(null) : readRatio(most, [...path, "at-most"]),
+    increment: steps === null ? ok(null) : readRatio(steps, [...path, "in-steps-of"]),
   });
 }
 
@@ -63,7 +63,7 @@ function readRoute(route: RouteDocument, known: KnownItems, reading: Reading, pa
   return mapResult(read, (values) => ({
     name: route.name,
     kind: route.kind,
-    keepsAs: route["keeps-as"] ?? null,
+    keepsAs: route["keeps-as"],
     ...values,
   }));
 }

@@ -19,8 +19,8 @@ export const readKeeping = (
       mapResult(reading.source(source, [...path, index, "source"]), (read) => ({
         place,
         days,
-        container: container ?? null,
-        condition: condition ?? null,
+        container: container,
+        condition: condition,
         source: read,
       })),
     ),
@@ -39,9 +39,9 @@ export const readOwnMeasures = (
           name: measure.name,
           one,
           many: measure.many ?? one,
-          grams: measure.grams ?? null,
-          millilitres: measure.millilitres ?? null,
-          pieces: measure.pieces ?? null,
+          grams: measure.grams,
+          millilitres: measure.millilitres,
+          pieces: measure.pieces,
           source,
         };
       }),
@@ -60,7 +60,7 @@ export const readDensities = (
         gramsPerMl: gramsPerMl(density, reading, here),
         source: reading.source(density.source, [...here, "source"]),
       });
-      return mapResult(parts, (read) => ({ form: density.form ?? null, ...read }));
+      return mapResult(parts, (read) => ({ form: density.form, ...read }));
     }),
   );
 

@@ -14,7 +14,7 @@ export function readFood(document: FoodDocument): Result<Food> {
   const facts = combine({
     densities: readDensities(document.densities, reading, ["densities"]),
     measures: readOwnMeasures(document.measures, reading, ["measures"]),
-    edible: withSources(document.edible, reading, ["edible"], ({ form, share }) => ({ form: form ?? null, share })),
+    edible: withSources(document.edible, reading, ["edible"], ({ form, share }) => ({ form: form, share })),
     yields: withSources(document.yields, reading, ["yields"], (each) => ({
       food: each.food,
       gramsPerGram: each["grams-per-gram"],
@@ -34,11 +34,11 @@ export function readFood(document: FoodDocument): Result<Food> {
     names: Object.entries(document.names).map(readName),
     aisle: document.aisle,
     shoppedBy: document["shopped-by"],
-    ndbNo: document.usda ?? null,
+    ndbNo: document.usda,
     ...facts.value,
     parts,
     packs,
-    keepsAs: document["keeps-as"] ?? null,
+    keepsAs: document["keeps-as"],
     alwaysThere: document["always-there"],
   }));
 }
@@ -71,7 +71,7 @@ const withSources = <D extends { readonly source: Parameters<Reading["source"]>[
   );
 
 function readNutrients(written: FoodDocument["nutrients"], reading: Reading): Result<FoodNutrients | null> {
-  if (written == null) return ok(null);
+  if (written === null) return ok(null);
   const codes = Object.keys(nutrientKeys) as NutrientCode[];
   const given = codes.flatMap((code) => {
     const value = written["per-100g"][nutrientKeys[code]];
@@ -106,7 +106,7 @@ function readPack(
     id: pack.id,
     name: pack.name,
     price: amount === undefined || currency === undefined ? null : { amount, currency },
-    region: pack.region ?? null,
+    region: pack.region,
     seen: pack.seen,
     ...values,
   }));

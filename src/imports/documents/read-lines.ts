@@ -34,7 +34,7 @@ export function lineIds(lines: readonly LineDocument[]): readonly string[] {
   const taken = new Map<string, number>();
   return lines.map((line) => {
     if (line.id !== undefined) return line.id;
-    const base = [line.food ?? line.component ?? "line", ...(line.part == null ? [] : [line.part])].join("-");
+    const base = [line.food ?? line.component ?? "line", ...(line.part === null ? [] : [line.part])].join("-");
     let count = (taken.get(base) ?? 0) + 1;
     while (given.has(count === 1 ? base : `${base}-${count}`)) count++;
     taken.set(base, count);
@@ -46,7 +46,7 @@ function readLine(line: LineDocument, id: string, known: KnownItems, reading: Re
   const measures = itemMeasures(line, known, path);
   if (!measures.ok) return measures;
   const read = combine({
-    amount: line.amount == null ? ok(null) : reading.amount(line.amount, measures.value, [...path, "amount"]),
+    amount: line.amount === null ? ok(null) : reading.amount(line.amount, measures.value, [...path, "amount"]),
     swaps: every(line.swaps.map((swap, index) => readSwap(swap, known, [...path, "swaps", index]))),
   });
   return mapResult(read, ({ amount, swaps }) => ({
@@ -56,18 +56,18 @@ function readLine(line: LineDocument, id: string, known: KnownItems, reading: Re
     amount,
     extra: line["plus-more"],
     measured: line.measured,
-    form: line.form ?? null,
-    preparation: line.preparation ?? null,
+    form: line.form,
+    preparation: line.preparation,
     rule: line.rule.rule,
     exponent: line.rule.exponent,
     optional: line.optional,
-    mark: line.mark ?? null,
+    mark: line.mark,
     swaps,
   }));
 }
 
 const itemOf = ({ food, part, component }: LineDocument): LineItem =>
-  component === undefined ? { kind: "FOOD", food: food ?? "", part: part ?? null } : { kind: "COMPONENT", component };
+  component === undefined ? { kind: "FOOD", food: food ?? "", part: part } : { kind: "COMPONENT", component };
 
 function itemMeasures(line: LineDocument, known: KnownItems, path: Path): Result<readonly OwnMeasure[]> {
   const { food, component } = line;
@@ -88,6 +88,6 @@ function readSwap(swap: LineDocument["swaps"][number], known: KnownItems, path: 
     food: swap.food,
     ratio,
     diets: swap.diets,
-    note: swap.note ?? null,
+    note: swap.note,
   }));
 }

@@ -18,13 +18,13 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
     publisher: document.publisher,
     slug: document.slug,
     title: document.title,
-    summary: document.summary ?? null,
+    summary: document.summary,
     locale: document.locale,
     measures: document["measured-in"],
     serves: document.serves,
     meals: read,
     kitchen: document.kitchen,
-    promisedMinutes: document["promised-time"] ?? null,
+    promisedMinutes: document["promised-time"],
     claims: document.claims,
   }));
 }

@@ -23,15 +23,14 @@ const kindOf = (word: string): Exclude<SourceKind, "PUBLISHED"> | null => {
  */
 export function readSource(written: SourceWritten, sources: SourcesWritten, path: Path): Result<Source> {
   if (typeof written !== "string") {
-    return ok({ kind: written.kind, title: written.title, section: written.section ?? null });
+    return ok({ kind: written.kind, title: written.title, section: written.section });
   }
   const slash = written.indexOf(" / ");
   const name = (slash < 0 ? written : written.slice(0, slash)).trim();
   const section = slash < 0 ? null : written.slice(slash + 3).trim();
   const named = sources !== undefined && Object.hasOwn(sources, name) ? sources[name] : undefined;
   if (typeof named === "string") return ok({ kind: "PUBLISHED", title: named, section });
-  if (named !== undefined)
-    return ok({ kind: named.kind, title: named.title, section: section ?? named.section ?? null });
+  if (named !== undefined) return ok({ kind: named.kind, title: named.title, section: section ?? named.section });
   const kind = kindOf(name);
   if (kind !== null) return ok({ kind, title: usualTitles[kind], section });
   const known = [...Object.keys(sources ?? {}), "writer", "common practice", "invented"].join(" | ");

@@ -50,19 +50,19 @@ const unknownNames = (names: readonly string[], known: readonly string[], path: 
 function readStep(step: StepDocument, index: number, ids: readonly string[], path: Path): Result<Step> {
   const before = ids[index - 1];
   const load = step["load-batches"];
-  const loadBatches = load == null ? ok(null) : readRatio(load, [...path, "load-batches"]);
+  const loadBatches = load === null ? ok(null) : readRatio(load, [...path, "load-batches"]);
   return mapResult(loadBatches, (batches) => ({
     id: ids[index] ?? "",
     text: step.do,
     minutes: step.time,
     attention: step.hands,
-    appliance: step.appliance ?? null,
-    temperatureC: step.celsius ?? null,
+    appliance: step.appliance,
+    temperatureC: step.celsius,
     after: step.after ?? (before === undefined ? [] : [before]),
     grows: step.grows,
     loadBatches: batches,
     minWait: step["wait-at-least"],
-    maxWait: step["wait-at-most"] ?? null,
+    maxWait: step["wait-at-most"],
     eveningBefore: step["evening-before"],
     lines: step.uses,
   }));

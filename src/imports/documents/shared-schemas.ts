@@ -26,7 +26,7 @@ export const measureSystemWords = {
 const wholeSource = z.strictObject({
   kind: wordSchema(sourceKindWords).default("PUBLISHED"),
   title: textSchema,
-  section: textSchema.nullish(),
+  section: textSchema.nullable().default(null),
 });
 
 /** At the head of a document: a short name for each source it leans on. A bare text is a published title. */
@@ -38,8 +38,8 @@ export const sourceSchema = z.union([textSchema, wholeSource]);
 export const keepingSchema = z.strictObject({
   place: wordSchema(placeWords),
   days: numberSchema(0, 3650),
-  container: textSchema.nullish(),
-  condition: textSchema.nullish(),
+  container: textSchema.nullable().default(null),
+  condition: textSchema.nullable().default(null),
   source: sourceSchema.default("writer"),
 });
 
@@ -49,19 +49,19 @@ export const ownMeasureSchema = z
     name: slugSchema,
     one: nameSchema.optional(),
     many: nameSchema.optional(),
-    grams: numberSchema(0, 1_000_000).nullish(),
-    millilitres: numberSchema(0, 1_000_000).nullish(),
-    pieces: numberSchema(0, 1_000_000).nullish(),
+    grams: numberSchema(0, 1_000_000).nullable().default(null),
+    millilitres: numberSchema(0, 1_000_000).nullable().default(null),
+    pieces: numberSchema(0, 1_000_000).nullable().default(null),
     source: sourceSchema,
   })
-  .refine((measure) => measure.grams != null || measure.millilitres != null || measure.pieces != null, {
+  .refine((measure) => measure.grams !== null || measure.millilitres !== null || measure.pieces !== null, {
     params: { expected: "grams, millilitres or pieces", got: "none of them" },
   });
 
 /** Either the density itself, or the weight of a measure as a table prints it. */
 export const densitySchema = z
   .strictObject({
-    form: textSchema.nullish(),
+    form: textSchema.nullable().default(null),
     "grams-per-ml": numberSchema(0.001, 25).optional(),
     grams: numberSchema(0.001, 1_000_000).optional(),
     per: textSchema.optional(),

@@ -96,7 +96,8 @@ function firstBelow(root: CST.Token): number | null {
     const below = "items" in token ? token.items.flatMap(({ key, value }) => [key, value]) : [];
     const content = token.type === "document" ? [token.value] : [];
     const grows = "items" in token ? depth + 1 : depth;
-    for (const each of [...below, ...content]) if (each != null) open.push({ token: each, depth: grows });
+    for (const each of [...below, ...content])
+      if (each !== null && each !== undefined) open.push({ token: each, depth: grows });
   }
   return null;
 }
