@@ -200,6 +200,15 @@ export const toDimension = (
   return looked.ok ? inDimension(measuredIn(measured, looked.per), to, facts, form) : looked;
 };
 
+/** So many of a unit as an amount in one dimension, of the food as bought; null where a fact is missing. */
+export const toDimensionOf = (count: number, unit: string, to: Dimension, facts: MeasureFacts): BaseAmount | null => {
+  const looked = perUnit(unit, compileFacts(facts), to);
+  if (!looked.ok) return null;
+  const { dimension, factor } = looked.per;
+  const converted = inDimension({ dimension, low: count * factor, high: count * factor }, to, facts, null);
+  return converted.ok ? converted.amount : null;
+};
+
 /** How many of `unit` a base amount is; null where a fact is missing or the unit is unknown. For `presentInUnit`. */
 export const inUnit = (
   amount: BaseAmount,
