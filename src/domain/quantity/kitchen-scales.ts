@@ -67,7 +67,11 @@ const spoons = (tsp: UnitRef, tbsp: UnitRef, untilMl: number): readonly Scale[] 
     sharesWithRest(halves, perTbsp, countTo(perTbsp - 0.5, 0.5), 0.04),
     sharesWithRest(halves, perTbsp, countTo(perTbsp - 0.25, 0.25), 0),
   ];
-  return [scale(tsp, perTbsp, spoonGrids), scale(tbsp, untilMl / sizeOf(tbsp), grids, [{ unit: tsp, counts: 1 }])];
+  return [
+    scale(tsp, 1, pinchGrids),
+    scale(tsp, perTbsp, spoonGrids),
+    scale(tbsp, untilMl / sizeOf(tbsp), grids, [{ unit: tsp, counts: 1 }]),
+  ];
 };
 
 /** Quarter, third, half cups, then with tablespoons, then with teaspoons. */
