@@ -1,0 +1,33 @@
+const why: Readonly<Record<string, string>> = {
+  EMPTY: "nothing is written",
+  NO_NUMBER: "it does not begin with a number",
+  EXPONENT_NOTATION: "write the number out, without an exponent",
+  AMBIGUOUS_SEPARATOR: "its mark may divide thousands or decimals; leave it out, or name the language",
+  BAD_GROUPING: "its digits are not grouped in threes",
+  TOO_MANY_DECIMALS: "it has more than six decimals",
+  TOO_LARGE: "it is too large",
+  DIVISION_BY_ZERO: "it divides by zero",
+  DENOMINATOR_TOO_LARGE: "its fraction is too fine",
+  RANGE_REVERSED: "its range runs from high to low",
+};
+
+/** Words for why an amount could not be read. What is not a code of ours is words already. */
+export const whyWords = (code: string): string => why[code] ?? code;
+
+const missing: Readonly<Record<string, string>> = {
+  DENSITY: "the weight of a millilitre",
+  GRAMS_OF_ONE_PIECE: "the weight of one piece",
+  MILLILITRES_OF_ONE_PIECE: "the volume of one piece",
+  YIELD_OF_ONE_BATCH: "what one batch gives",
+  OWN_MEASURE: "the size of one",
+  UNIT: "the unit",
+};
+
+/** `"DENSITY:chopped"` to "the weight of a millilitre (chopped)". What is not a code of ours is words already. */
+export function missingWords(code: string): string {
+  const colon = code.indexOf(":");
+  const [head, detail] = colon < 0 ? [code, null] : [code.slice(0, colon), code.slice(colon + 1)];
+  const words = missing[head];
+  if (words === undefined) return code;
+  return detail === null ? words : `${words} (${detail})`;
+}

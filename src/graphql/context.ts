@@ -1,0 +1,15 @@
+import type { Deps } from "../services/deps.js";
+import { createLoaders, type Loaders } from "./loaders.js";
+
+/** What every resolver gets. Made for one request and thrown away with it. */
+export interface Context {
+  readonly deps: Deps;
+  readonly loaders: Loaders;
+  readonly requestId: string;
+}
+
+export const createContext = (deps: Deps, requestId: string): Context => ({
+  deps,
+  loaders: createLoaders(deps),
+  requestId,
+});

@@ -1,0 +1,1668 @@
+import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
+import type { AmountParent, BasisParent, ComponentParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, PackParent, PackCountParent, PlanParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { Context } from '../context.js';
+export type Maybe<T> = T | null;
+export type InputMaybe<T> = T | null | undefined;
+export type Omit<T, K extends keyof T> = Pick<T, Exclude<keyof T, K>>;
+export type RequireFields<T, K extends keyof T> = Omit<T, K> & { [P in K]-?: NonNullable<T[P]> };
+/** All built-in and custom scalars, mapped to their actual values */
+export type Scalars = {
+  ID: { input: string; output: string; }
+  String: { input: string; output: string; }
+  Boolean: { input: boolean; output: boolean; }
+  Int: { input: number; output: number; }
+  Float: { input: number; output: number; }
+  /** A calendar day: ISO 8601, such as `2026-03-01`. */
+  Date: { input: string; output: string; }
+  /** A point in time: an ISO 8601 instant in UTC, such as `2026-03-01T09:30:00Z`. */
+  DateTime: { input: string; output: Date | string; }
+  /** An amount somebody writes: a number, or the text of one, such as `500`, `0.75`, `"1/3"` or `"1 1/2"`. Never negative. */
+  Quantity: { input: string; output: string; }
+};
+
+/** What is known about an allergen in a food or a meal. */
+export type AllergenPresence =
+  /** It is in there. */
+  | 'CONTAINS'
+  /** Somebody vouches that it is not in there. */
+  | 'DOES_NOT_CONTAIN'
+  /** Traces are possible. */
+  | 'MAY_CONTAIN'
+  /** Nobody said. Never treat it as absent. */
+  | 'UNKNOWN';
+
+/** How much of something. */
+export type Amount = {
+  readonly __typename?: 'Amount';
+  /** `value` as an exact fraction, such as `1/3`, where it is one. */
+  readonly exact: Maybe<Scalars['String']['output']>;
+  /** `value` in grams, where it is a mass or the food's facts tell. */
+  readonly grams: Maybe<Scalars['Float']['output']>;
+  /** `value` in millilitres, where it is a volume or the food's facts tell. */
+  readonly millilitres: Maybe<Scalars['Float']['output']>;
+  /** Ready to show to a reader: rounded for a kitchen, in the reader's measures and language. */
+  readonly text: Scalars['String']['output'];
+  /** What `value` counts. */
+  readonly unit: Unit;
+  /** The upper end of a range. Null if it is not a range. */
+  readonly upTo: Maybe<Scalars['Float']['output']>;
+  /** The number, in `unit`. For a range, its lower end. */
+  readonly value: Scalars['Float']['output'];
+};
+
+/** Whether a step needs the cook. */
+export type Attention =
+  /** The cook is busy with it. */
+  | 'HANDS_ON'
+  /** It runs alone. */
+  | 'UNATTENDED';
+
+/** One statement about how long something keeps. */
+export type Basis = {
+  readonly __typename?: 'Basis';
+  /** How many days it gives. */
+  readonly days: Scalars['Float']['output'];
+  /** This one decides. */
+  readonly decides: Scalars['Boolean']['output'];
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** The sizes a component can be made in, counted in batches. */
+export type BatchRule = {
+  readonly __typename?: 'BatchRule';
+  /** Sizes go up in this step. Null: any size. */
+  readonly increment: Maybe<Scalars['Float']['output']>;
+  /** The most one load holds; more is made in several loads. Null: no limit. */
+  readonly max: Maybe<Scalars['Float']['output']>;
+  /** The least. */
+  readonly min: Scalars['Float']['output'];
+};
+
+/** Something made ahead, as one plan revision froze it. */
+export type Component = Node & {
+  readonly __typename?: 'Component';
+  /** The sizes it can be made in. */
+  readonly batch: BatchRule;
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** How long it keeps, in its writer's word. */
+  readonly keeping: ReadonlyArray<KeepingRule>;
+  /** What goes into one batch. */
+  readonly lines: ReadonlyArray<Line>;
+  /** The meals of the plan whose lines name it. */
+  readonly meals: ReadonlyArray<Meal>;
+  /** The plan revision that froze it. */
+  readonly plan: Plan;
+  /** Other ways to come by it: a tin, a jar, a quicker method. */
+  readonly routes: ReadonlyArray<Route>;
+  /** Short name, unique for its publisher. */
+  readonly slug: Scalars['String']['output'];
+  /** How one batch is made. */
+  readonly steps: ReadonlyArray<Step>;
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+  /** What one batch gives. */
+  readonly yield: Amount;
+  /** Who measured the yield. */
+  readonly yieldSource: Source;
+};
+
+/** What something costs. A food whose price nobody knows is in no sum. */
+export type Cost = {
+  readonly __typename?: 'Cost';
+  /** What the till asks for. */
+  readonly atTill: Maybe<Money>;
+  /** What stays in the cupboard. */
+  readonly carriedOver: Maybe<Money>;
+  /** ISO 4217 code. Null: no price is known. */
+  readonly currency: Maybe<Scalars['String']['output']>;
+  /** `used` for each serving. */
+  readonly perServing: Maybe<Money>;
+  /** Slugs of the foods without a price. */
+  readonly unpriced: ReadonlyArray<Scalars['String']['output']>;
+  /** The share of it that these servings eat. */
+  readonly used: Maybe<Money>;
+};
+
+/** What a number measures. */
+export type Dimension =
+  /** Count, held in pieces. */
+  | 'COUNT'
+  /** Mass, held in grams. */
+  | 'MASS'
+  /** Volume, held in millilitres. */
+  | 'VOLUME';
+
+/** The share of a food as bought that is left once prepared. */
+export type EdiblePortion = {
+  readonly __typename?: 'EdiblePortion';
+  /** The preparation it holds for. Null: the usual trimming. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** More than 0, at most 1. */
+  readonly share: Scalars['Float']['output'];
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/**
+ * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * and has an id of its own.
+ */
+export type Food = Node & {
+  readonly __typename?: 'Food';
+  /** Part of the shop it is found in. */
+  readonly aisle: Scalars['String']['output'];
+  /** What is known about allergens. One that is not listed is not known; it is never absent. */
+  readonly allergens: ReadonlyArray<FoodAllergen>;
+  /** In every kitchen (water from the tap): counted and named, but never on a shopping list. */
+  readonly alwaysThere: Scalars['Boolean']['output'];
+  /** How heavy a millilitre of it is, by form. */
+  readonly densities: ReadonlyArray<FoodDensity>;
+  /** What is known about diets. */
+  readonly diets: ReadonlyArray<FoodDiet>;
+  /** What is left of it once prepared. */
+  readonly edible: ReadonlyArray<EdiblePortion>;
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** How long it keeps, as its writer or its label says. */
+  readonly keeping: ReadonlyArray<KeepingRule>;
+  /** Measures that only this food has, such as a clove or a stick. */
+  readonly measures: ReadonlyArray<FoodMeasure>;
+  /** Its name for one, in the language asked for, or else in the food's first language. */
+  readonly name: Scalars['String']['output'];
+  /** All its names. */
+  readonly names: ReadonlyArray<FoodName>;
+  /** What shops sell. */
+  readonly packs: ReadonlyArray<Pack>;
+  /** What one piece gives besides the rest of it: the juice and the zest of a lemon. */
+  readonly parts: ReadonlyArray<FoodPart>;
+  /** What a shopper asks for it by. */
+  readonly shoppedBy: Dimension;
+  /** Short name, the same for the food of today and for every frozen copy of it. */
+  readonly slug: Scalars['String']['output'];
+};
+
+
+/**
+ * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * and has an id of its own.
+ */
+export type FoodNameArgs = {
+  locale: InputMaybe<Scalars['String']['input']>;
+};
+
+/** One allergen of one food. */
+export type FoodAllergen = {
+  readonly __typename?: 'FoodAllergen';
+  /** Code of the allergen. */
+  readonly code: Scalars['String']['output'];
+  /** What is known. */
+  readonly presence: AllergenPresence;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A page of foods. */
+export type FoodConnection = {
+  readonly __typename?: 'FoodConnection';
+  /** The foods, each with its cursor. */
+  readonly edges: ReadonlyArray<FoodEdge>;
+  /** Where the page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** How heavy a millilitre is. */
+export type FoodDensity = {
+  readonly __typename?: 'FoodDensity';
+  /** The form it holds for, such as `chopped`. Null: as bought. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** Grams in a millilitre. */
+  readonly gramsPerMl: Scalars['Float']['output'];
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** Whether a food fits one diet. */
+export type FoodDiet = {
+  readonly __typename?: 'FoodDiet';
+  /** Code of the diet. */
+  readonly diet: Scalars['String']['output'];
+  /** Null: not known. */
+  readonly fits: Maybe<Scalars['Boolean']['output']>;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A food in a page. */
+export type FoodEdge = {
+  readonly __typename?: 'FoodEdge';
+  /** Names this place in the list; opaque. */
+  readonly cursor: Scalars['String']['output'];
+  /** The food. */
+  readonly node: Food;
+};
+
+/** Narrows a list of foods. What is left out does not narrow. */
+export type FoodFilter = {
+  /** Part of the shop. */
+  readonly aisle?: InputMaybe<Scalars['String']['input']>;
+  /** A name in any language, or the start of one. */
+  readonly search?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A measure only this food has. At least one of its facts is known. */
+export type FoodMeasure = {
+  readonly __typename?: 'FoodMeasure';
+  /** Mass of one. */
+  readonly grams: Maybe<Scalars['Float']['output']>;
+  /** Word for several. */
+  readonly many: Scalars['String']['output'];
+  /** Volume of one. */
+  readonly millilitres: Maybe<Scalars['Float']['output']>;
+  /** Code; lines name it `own:` and this. */
+  readonly name: Scalars['String']['output'];
+  /** Word for one. */
+  readonly one: Scalars['String']['output'];
+  /** Pieces in one. */
+  readonly pieces: Maybe<Scalars['Float']['output']>;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A food's name in one language. */
+export type FoodName = {
+  readonly __typename?: 'FoodName';
+  /** Other words for exactly the same food. */
+  readonly also: ReadonlyArray<Scalars['String']['output']>;
+  /** BCP 47 language. */
+  readonly language: Scalars['String']['output'];
+  /** For several. */
+  readonly many: Scalars['String']['output'];
+  /** For one. */
+  readonly one: Scalars['String']['output'];
+  /** ISO 3166 code, if it is called so only there. */
+  readonly region: Maybe<Scalars['String']['output']>;
+};
+
+/** A co-product of one piece. Pieces to buy are the most that any part needs, never the sum. */
+export type FoodPart = {
+  readonly __typename?: 'FoodPart';
+  /** Parts that must be taken before this one. */
+  readonly after: ReadonlyArray<Scalars['String']['output']>;
+  /** Name of the part. */
+  readonly name: Scalars['String']['output'];
+  /** What one piece gives. */
+  readonly perPiece: Amount;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A reader's side of a plan, sent with the query and never stored. Leave out what does not matter. */
+export type HouseholdInput = {
+  /** ISO 4217 code to pay in. */
+  readonly currency?: InputMaybe<Scalars['String']['input']>;
+  /** Codes of the diets to keep to. */
+  readonly diets: ReadonlyArray<Scalars['String']['input']>;
+  /** BCP 47 tag of the reader's language. */
+  readonly locale?: InputMaybe<Scalars['String']['input']>;
+  /** Measures to show amounts in. Left out: those of the plan. */
+  readonly measures?: InputMaybe<MeasureSystem>;
+  /** What is already in the kitchen. */
+  readonly onHand: ReadonlyArray<OnHandInput>;
+  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. */
+  readonly region?: InputMaybe<Scalars['String']['input']>;
+  /** How to come by components that can be made or bought. */
+  readonly routes?: InputMaybe<RoutesInput>;
+  /** When the prep session begins; gives dates to what keeps until when. */
+  readonly sessionStart?: InputMaybe<SessionStartInput>;
+  /** Foods to swap wherever a line offers it. */
+  readonly swaps: ReadonlyArray<SwapInput>;
+};
+
+/** Anything that keeps: a food, a component or a meal. */
+export type Keepable = Component | Food | Meal;
+
+/** How long something keeps, in somebody's word. */
+export type KeepingRule = {
+  readonly __typename?: 'KeepingRule';
+  /** The rule holds only then. */
+  readonly condition: Maybe<Scalars['String']['output']>;
+  /** In what. */
+  readonly container: Maybe<Scalars['String']['output']>;
+  /** How many days. */
+  readonly days: Scalars['Float']['output'];
+  /** Where. */
+  readonly place: StoragePlace;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** An amount of a food, a part of one, or a component. */
+export type Line = {
+  readonly __typename?: 'Line';
+  /** How much. Null: to taste. */
+  readonly amount: Maybe<Amount>;
+  /** Unique inside its meal or component, and stable. */
+  readonly code: Scalars['String']['output'];
+  /** The component, if it is one. */
+  readonly component: Maybe<Component>;
+  /** Only with `POWER`. */
+  readonly exponent: Maybe<Scalars['Float']['output']>;
+  /** There is more beside it, not measured: plus more for serving. */
+  readonly extra: Scalars['Boolean']['output'];
+  /** The food, if it is one. */
+  readonly food: Maybe<Food>;
+  /** The form it was measured in, such as `chopped`. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** A short mark beside the line. */
+  readonly mark: Maybe<Scalars['String']['output']>;
+  /** Before or after trimming. */
+  readonly measured: Measured;
+  /** May be left out. */
+  readonly optional: Scalars['Boolean']['output'];
+  /** The part of the food, if it is only a part: `zest`. */
+  readonly part: Maybe<Scalars['String']['output']>;
+  /** How it is prepared. */
+  readonly preparation: Maybe<Scalars['String']['output']>;
+  /** How it grows. */
+  readonly rule: ScalingRule;
+  /** Foods that may take its place. */
+  readonly swaps: ReadonlyArray<Swap>;
+  /** The writer's own words. */
+  readonly written: Scalars['String']['output'];
+};
+
+/** An assembly eaten on one day. */
+export type Meal = Node & {
+  readonly __typename?: 'Meal';
+  /** The components its lines name. */
+  readonly components: ReadonlyArray<Component>;
+  /** Days after the prep session; 0 is the day of the session. */
+  readonly day: Scalars['Int']['output'];
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** What goes into it. */
+  readonly lines: ReadonlyArray<Line>;
+  /** The plan revision it belongs to. */
+  readonly plan: Plan;
+  /** How many people its lines are written for. */
+  readonly serves: Scalars['Float']['output'];
+  /** Short name, unique inside the plan. */
+  readonly slug: Scalars['String']['output'];
+  /** How it is finished on the day. */
+  readonly steps: ReadonlyArray<Step>;
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+};
+
+/** The measures a plan is written in, or a reader cooks in. They differ in their cups and spoons. */
+export type MeasureSystem =
+  /** Australian: cup of 250 ml and a tablespoon of 20 ml. */
+  | 'AUSTRALIAN'
+  /** Grams and millilitres only. */
+  | 'METRIC'
+  /** Metric with a cup of 250 ml and a tablespoon of 15 ml. */
+  | 'METRIC_CUP'
+  /** UK imperial: imperial pints and fluid ounces, ounces, pounds. */
+  | 'UK_IMPERIAL'
+  /** US customary: cup of 236.588 ml, ounces, pounds, Fahrenheit. */
+  | 'US_CUSTOMARY';
+
+/** Whether a line was weighed before or after trimming. */
+export type Measured =
+  /** Before trimming. */
+  | 'AS_BOUGHT'
+  /** After trimming; the edible portion then applies. */
+  | 'READY';
+
+/** A sum of money. Never a float. */
+export type Money = {
+  readonly __typename?: 'Money';
+  /** Decimal text, such as `12.40`. */
+  readonly amount: Scalars['String']['output'];
+  /** ISO 4217 code. */
+  readonly currency: Scalars['String']['output'];
+};
+
+/** Anything that can be fetched again by its id alone. */
+export type Node = {
+  /** Opaque, unique over the whole service, and stable. */
+  readonly id: Scalars['ID']['output'];
+};
+
+/** Something already in the kitchen: a food, or a component made earlier. */
+export type OnHandInput = {
+  /** How much there is. */
+  readonly amount: Scalars['Quantity']['input'];
+  /** Slug of a component. Give this or `food`. */
+  readonly component?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of a food. Give this or `component`. */
+  readonly food?: InputMaybe<Scalars['String']['input']>;
+  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. */
+  readonly unit: Scalars['String']['input'];
+  /** Not counted for meals after this day. */
+  readonly useBy?: InputMaybe<Scalars['Date']['input']>;
+};
+
+/** Something a shop sells. */
+export type Pack = {
+  readonly __typename?: 'Pack';
+  /** Code, unique inside the food. */
+  readonly code: Scalars['String']['output'];
+  /** What is in it. */
+  readonly content: Amount;
+  /** As sold: tin, bag, punnet. */
+  readonly name: Scalars['String']['output'];
+  /** Its price. Null: nobody knows. */
+  readonly price: Maybe<Money>;
+  /** ISO 3166 code of where it is sold. Null: anywhere. */
+  readonly region: Maybe<Scalars['String']['output']>;
+  /** The day the price was seen. */
+  readonly seen: Scalars['Date']['output'];
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** So many of one pack. */
+export type PackCount = {
+  readonly __typename?: 'PackCount';
+  /** How many. */
+  readonly count: Scalars['Int']['output'];
+  /** The pack. */
+  readonly pack: Pack;
+};
+
+/** Where a page lies inside the whole list. */
+export type PageInfo = {
+  readonly __typename?: 'PageInfo';
+  /** Cursor of the last entry, to page forwards with `after`. Null on an empty page. */
+  readonly endCursor: Maybe<Scalars['String']['output']>;
+  /** There is more after this page. */
+  readonly hasNextPage: Scalars['Boolean']['output'];
+  /** There is more before this page. */
+  readonly hasPreviousPage: Scalars['Boolean']['output'];
+  /** Cursor of the first entry, to page backwards with `before`. Null on an empty page. */
+  readonly startCursor: Maybe<Scalars['String']['output']>;
+};
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type Plan = Node & {
+  readonly __typename?: 'Plan';
+  /** What its writer claims of it, such as a diet. */
+  readonly claims: ReadonlyArray<Scalars['String']['output']>;
+  /** Every component that a meal draws on, directly or through another component. */
+  readonly components: ReadonlyArray<Component>;
+  /** Every food that a line, a swap or a route refers to. */
+  readonly foods: ReadonlyArray<Food>;
+  /** Opaque id of this revision, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** BCP 47 tag of the language it is written in. */
+  readonly locale: Scalars['String']['output'];
+  /** The meals, in the order of their days. */
+  readonly meals: ReadonlyArray<Meal>;
+  /** The measures it is written in. */
+  readonly measures: MeasureSystem;
+  /** The session length its writer promises. */
+  readonly promisedMinutes: Maybe<Scalars['Float']['output']>;
+  /** When this revision was published. */
+  readonly publishedAt: Scalars['DateTime']['output'];
+  /** Who published it. */
+  readonly publisher: Publisher;
+  /** Counts from 1 for each plan. */
+  readonly revision: Scalars['Int']['output'];
+  /** The plan computed for a number of servings and one household. */
+  readonly scaled: ScaledPlan;
+  /** How many people it was written for. */
+  readonly serves: Scalars['Int']['output'];
+  /** Short name used in addresses; the same for all its revisions. */
+  readonly slug: Scalars['String']['output'];
+  /** A sentence or two about it. */
+  readonly summary: Maybe<Scalars['String']['output']>;
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+  /** When this revision was withdrawn. Null: it is in force. */
+  readonly withdrawnAt: Maybe<Scalars['DateTime']['output']>;
+};
+
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type PlanScaledArgs = {
+  household: InputMaybe<HouseholdInput>;
+  servings: Scalars['Int']['input'];
+};
+
+/** A page of plans. */
+export type PlanConnection = {
+  readonly __typename?: 'PlanConnection';
+  /** The plans, each with its cursor. */
+  readonly edges: ReadonlyArray<PlanEdge>;
+  /** Where the page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** A plan in a page. */
+export type PlanEdge = {
+  readonly __typename?: 'PlanEdge';
+  /** Names this place in the list; opaque. */
+  readonly cursor: Scalars['String']['output'];
+  /** The plan, in its newest revision. */
+  readonly node: Plan;
+};
+
+/** Narrows a list of plans. What is left out does not narrow. */
+export type PlanFilter = {
+  /** Slug of a publisher. */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /** Words of the title, in any case. */
+  readonly search?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of a component that the plan uses. */
+  readonly usesComponent?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of a food that the plan uses. */
+  readonly usesFood?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A plan and how many it is cooked for. */
+export type PlanPortionInput = {
+  /** Slug of its publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Left out: the newest that is not withdrawn. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** How many people eat: a whole number from 1. */
+  readonly servings: Scalars['Int']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** Whoever publishes plans: a writer or a title. */
+export type Publisher = Node & {
+  readonly __typename?: 'Publisher';
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** Name shown to readers. */
+  readonly name: Scalars['String']['output'];
+  /** Short name used in addresses; never changes. */
+  readonly slug: Scalars['String']['output'];
+};
+
+/** Everything that can be asked. */
+export type Query = {
+  readonly __typename?: 'Query';
+  /** A component, from the newest revision that holds it. Null if there is none. */
+  readonly component: Maybe<Component>;
+  /** A food as it is known today. Null if there is none. */
+  readonly food: Maybe<Food>;
+  /** Foods as they are known today, by slug. */
+  readonly foods: FoodConnection;
+  /** Anything that has an id. Null if it is gone. */
+  readonly node: Maybe<Node>;
+  /** One plan. Null if there is none of that name, or none of that revision. */
+  readonly plan: Maybe<Plan>;
+  /** Published plans, newest first, each in its newest revision. */
+  readonly plans: PlanConnection;
+  /** One list for several plans, each at its own servings. */
+  readonly shoppingList: ShoppingList;
+};
+
+
+/** Everything that can be asked. */
+export type QueryComponentArgs = {
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryFoodArgs = {
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryFoodsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  filter: InputMaybe<FoodFilter>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryNodeArgs = {
+  id: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryPlanArgs = {
+  publisher: Scalars['String']['input'];
+  revision: InputMaybe<Scalars['Int']['input']>;
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryPlansArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  filter: InputMaybe<PlanFilter>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryShoppingListArgs = {
+  household: InputMaybe<HouseholdInput>;
+  plans: ReadonlyArray<PlanPortionInput>;
+};
+
+/** Another way to come by one batch of a component. */
+export type Route = {
+  readonly __typename?: 'Route';
+  /** Whether it is made or bought. */
+  readonly kind: RouteKind;
+  /** What goes into it instead. */
+  readonly lines: ReadonlyArray<Line>;
+  /** Name, unique inside the component. */
+  readonly name: Scalars['String']['output'];
+  /** How it is made instead. */
+  readonly steps: ReadonlyArray<Step>;
+};
+
+/** The route for one component. */
+export type RouteChoiceInput = {
+  /** Slug of the component. */
+  readonly component: Scalars['String']['input'];
+  /** Name of one of its routes. */
+  readonly route: Scalars['String']['input'];
+};
+
+/** Whether a route is cooked or comes from a shop. */
+export type RouteKind =
+  /** Bought ready. */
+  | 'BUY'
+  /** Made another way. */
+  | 'MAKE';
+
+/** How to choose between making and buying. */
+export type RouteMode =
+  /** As the plan says. */
+  | 'AS_WRITTEN'
+  /** What costs least. */
+  | 'CHEAPEST'
+  /** What takes the least work. */
+  | 'LEAST_WORK';
+
+/** How to come by components that can be made or bought. */
+export type RoutesInput = {
+  /** Choices for single components. */
+  readonly byName: ReadonlyArray<RouteChoiceInput>;
+  /** The rule for all components that are not named. */
+  readonly mode: RouteMode;
+};
+
+/** A component computed. `used` + `leftOver` = `made`, what was on hand not counted in `made`. */
+export type ScaledComponent = {
+  readonly __typename?: 'ScaledComponent';
+  /** How many batches are made. */
+  readonly batches: Scalars['Float']['output'];
+  /** The component as written. */
+  readonly component: Component;
+  /** How much of it is left. */
+  readonly leftOver: Amount;
+  /** Its lines, scaled and swapped. */
+  readonly lines: ReadonlyArray<ScaledLine>;
+  /** Pots or trays it is made in. */
+  readonly loads: Scalars['Int']['output'];
+  /** How much is made. */
+  readonly made: Amount;
+  /** How much was there already. */
+  readonly onHand: Amount;
+  /** The route taken. Null: made as written. */
+  readonly route: Maybe<Route>;
+  /** How much of it goes into meals and other components. */
+  readonly used: Amount;
+};
+
+/** A line after scaling and swapping. */
+export type ScaledLine = {
+  readonly __typename?: 'ScaledLine';
+  /** How much. Null: to taste. */
+  readonly amount: Maybe<Amount>;
+  /** The component that is used. */
+  readonly component: Maybe<Component>;
+  /** The food that is used, after any swap. */
+  readonly food: Maybe<Food>;
+  /** The line as written. */
+  readonly line: Line;
+  /** The part of the food that is used. */
+  readonly part: Maybe<Scalars['String']['output']>;
+  /** The food is not the one written: a swap was taken. */
+  readonly swapped: Scalars['Boolean']['output'];
+};
+
+/** A meal computed. */
+export type ScaledMeal = {
+  readonly __typename?: 'ScaledMeal';
+  /** Servings asked for, divided by the people the meal is written for. */
+  readonly factor: Scalars['Float']['output'];
+  /** Its lines, scaled and swapped. */
+  readonly lines: ReadonlyArray<ScaledLine>;
+  /** The meal as written. */
+  readonly meal: Meal;
+};
+
+/** A plan computed for a number of servings and one household. */
+export type ScaledPlan = {
+  readonly __typename?: 'ScaledPlan';
+  /** The components, in an order in which they can be made. */
+  readonly components: ReadonlyArray<ScaledComponent>;
+  /** The meals, in the order of their days. */
+  readonly meals: ReadonlyArray<ScaledMeal>;
+  /** How many it was computed for. */
+  readonly servings: Scalars['Int']['output'];
+  /** What to buy for it. */
+  readonly shoppingList: ShoppingList;
+  /** How long everything keeps. */
+  readonly storage: ReadonlyArray<StorageGuidance>;
+  /** What the reader should know beside the answer. */
+  readonly warnings: ReadonlyArray<Warning>;
+};
+
+/** How a line grows. */
+export type ScalingRule =
+  /** Once for every batch begun: a bay leaf. */
+  | 'PER_BATCH'
+  /** Slower than the pot, by an exponent: seasoning. */
+  | 'POWER'
+  /** With the pot. */
+  | 'PROPORTIONAL'
+  /** No amount at all. */
+  | 'TO_TASTE';
+
+/** When the prep session begins. Give `instant` or `local`. */
+export type SessionStartInput = {
+  /** A point in time. */
+  readonly instant?: InputMaybe<Scalars['DateTime']['input']>;
+  /** What the clock on the kitchen wall says, such as `2026-03-01T10:00`. */
+  readonly local?: InputMaybe<Scalars['String']['input']>;
+  /** IANA name of the reader's time zone, such as `Europe/Lisbon`. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** A part of a shop. */
+export type ShoppingAisle = {
+  readonly __typename?: 'ShoppingAisle';
+  /** What to buy there. */
+  readonly lines: ReadonlyArray<ShoppingLine>;
+  /** Its name. */
+  readonly name: Scalars['String']['output'];
+};
+
+/** One food to buy. */
+export type ShoppingLine = {
+  readonly __typename?: 'ShoppingLine';
+  /** The packs that cover it at the least cost. */
+  readonly buy: ReadonlyArray<PackCount>;
+  /** What they cost. */
+  readonly cost: Cost;
+  /** The food. */
+  readonly food: Food;
+  /** How much is needed, as bought, before anything on hand is taken off. Null: only to taste. */
+  readonly need: Maybe<Amount>;
+  /** How much of it was there already. */
+  readonly onHand: Maybe<Amount>;
+  /** Some use asks for an amount to taste, or for an open extra. */
+  readonly open: Scalars['Boolean']['output'];
+  /** How much the packs must cover. */
+  readonly toBuy: Maybe<Amount>;
+  /** Who takes how much of it. */
+  readonly uses: ReadonlyArray<Use>;
+};
+
+/** What to buy. */
+export type ShoppingList = {
+  readonly __typename?: 'ShoppingList';
+  /** The lines, by part of the shop. */
+  readonly aisles: ReadonlyArray<ShoppingAisle>;
+  /** What it all costs. */
+  readonly cost: Cost;
+  /** All lines. */
+  readonly lines: ReadonlyArray<ShoppingLine>;
+  /** What the reader should know beside the list. */
+  readonly warnings: ReadonlyArray<Warning>;
+};
+
+/** Who says so. */
+export type Source = {
+  readonly __typename?: 'Source';
+  /** What kind of authority this is. */
+  readonly kind: SourceKind;
+  /** Where in it, if it has parts. */
+  readonly section: Maybe<Scalars['String']['output']>;
+  /** Title of the table, rule or person. */
+  readonly title: Scalars['String']['output'];
+};
+
+/** What kind of authority a number rests on. */
+export type SourceKind =
+  /** The trade does it so; nobody published it. */
+  | 'COMMON_PRACTICE'
+  /** Made up for a demonstration. */
+  | 'INVENTED'
+  /** A table or rule that anybody can look up. */
+  | 'PUBLISHED'
+  /** The writer measured or decided it. */
+  | 'WRITER';
+
+/** One thing to do. */
+export type Step = {
+  readonly __typename?: 'Step';
+  /** Codes of the steps that come first. */
+  readonly after: ReadonlyArray<Scalars['String']['output']>;
+  /** Code of the appliance it occupies, such as `oven-shelf`. */
+  readonly appliance: Maybe<Scalars['String']['output']>;
+  /** Whether it needs the cook. */
+  readonly attention: Attention;
+  /** Unique inside its meal or component, and stable. */
+  readonly code: Scalars['String']['output'];
+  /** May be done the evening before. */
+  readonly eveningBefore: Scalars['Boolean']['output'];
+  /** How its length grows. */
+  readonly grows: StepGrowth;
+  /** Minutes that may pass at most. Null: any. */
+  readonly maxWait: Maybe<Scalars['Float']['output']>;
+  /** Minutes that must pass after the last step before it. */
+  readonly minWait: Scalars['Float']['output'];
+  /** How long, as written. */
+  readonly minutes: Scalars['Float']['output'];
+  /** Oven or liquid temperature, in degrees Celsius. */
+  readonly temperatureC: Maybe<Scalars['Float']['output']>;
+  /** What to do. */
+  readonly text: Scalars['String']['output'];
+};
+
+/** How the length of a step grows. */
+export type StepGrowth =
+  /** Takes the same however much is made. */
+  | 'FIXED'
+  /** Grows with the batches. */
+  | 'PER_BATCH'
+  /** Once for every load. */
+  | 'PER_LOAD';
+
+/** How long something keeps in one place, and on whose authority. */
+export type StorageGuidance = {
+  readonly __typename?: 'StorageGuidance';
+  /** What to do, in sentences. */
+  readonly advice: ReadonlyArray<Scalars['String']['output']>;
+  /** All that was weighed; the strictest decides. */
+  readonly basis: ReadonlyArray<Basis>;
+  /** It holds only then. */
+  readonly condition: Maybe<Scalars['String']['output']>;
+  /** In what. */
+  readonly container: Maybe<Scalars['String']['output']>;
+  /** How many days. */
+  readonly days: Scalars['Float']['output'];
+  /** The last moment, if the household gave `sessionStart`. */
+  readonly keepUntil: Maybe<Scalars['DateTime']['output']>;
+  /** Where. */
+  readonly place: StoragePlace;
+  /** What keeps. */
+  readonly subject: Keepable;
+  /** Meals planned for later than it keeps. */
+  readonly tooLateFor: ReadonlyArray<ScaledMeal>;
+};
+
+/** Where something is kept. */
+export type StoragePlace =
+  /** In a freezer. */
+  | 'FREEZER'
+  /** In a refrigerator. */
+  | 'FRIDGE'
+  /** At room temperature. */
+  | 'ROOM';
+
+/** Another food for a line. */
+export type Swap = {
+  readonly __typename?: 'Swap';
+  /** Codes of the diets it serves. */
+  readonly diets: ReadonlyArray<Scalars['String']['output']>;
+  /** The food that takes the place. */
+  readonly food: Food;
+  /** A word on it. */
+  readonly note: Maybe<Scalars['String']['output']>;
+  /** How much of it for one of the line's, as an exact fraction. */
+  readonly ratio: Scalars['String']['output'];
+};
+
+/** Take one food for another, wherever a line offers that swap. */
+export type SwapInput = {
+  /** Slug of the food as written. */
+  readonly from: Scalars['String']['input'];
+  /** Slug of the food to take. */
+  readonly to: Scalars['String']['input'];
+};
+
+/** What an amount is counted in. */
+export type Unit = {
+  readonly __typename?: 'Unit';
+  /** Stable code: `g`, `us-cup`, `piece`, or a measure of the food's own such as `own:clove`. */
+  readonly code: Scalars['String']['output'];
+  /** What it measures. Null for a measure of a food's own, whose meaning is that food's. */
+  readonly dimension: Maybe<Dimension>;
+  /** Its name in the reader's language, in the form that goes with the amount. */
+  readonly name: Scalars['String']['output'];
+};
+
+/** Who takes how much of a food. */
+export type Use = {
+  readonly __typename?: 'Use';
+  /** How much, in the unit of the need. Null: to taste. */
+  readonly amount: Maybe<Amount>;
+  /** The line in the writer's own words. */
+  readonly asWritten: Scalars['String']['output'];
+  /** The component, if a component takes it. */
+  readonly component: Maybe<Component>;
+  /** The meal, if a meal takes it. */
+  readonly meal: Maybe<Meal>;
+  /** The part of the food it takes; `amount` then counts the pieces it needs. */
+  readonly part: Maybe<Scalars['String']['output']>;
+  /** The plan. */
+  readonly plan: Plan;
+};
+
+/** Something a reader should know beside an answer that still stands. */
+export type Warning = {
+  readonly __typename?: 'Warning';
+  /** Which kind it is. */
+  readonly code: WarningCode;
+  /** A sentence that says where, and what to do. */
+  readonly message: Scalars['String']['output'];
+  /** Where: slugs and codes from the plan downwards, or names of input fields. */
+  readonly path: ReadonlyArray<Scalars['String']['output']>;
+};
+
+/** Kinds of warning. */
+export type WarningCode =
+  /** A diet is not met, or it is not known whether it is. */
+  | 'DIET_NOT_MET'
+  /** How much is lost in trimming is not known. */
+  | 'EDIBLE_PORTION_UNKNOWN'
+  /** Nobody says how long it keeps. */
+  | 'KEEPING_UNKNOWN'
+  /** More is made than is eaten. */
+  | 'LEFT_OVER'
+  /** Two plans make the same component. */
+  | 'MADE_IN_TWO_PLANS'
+  /** Two amounts of a food cannot be added, because a fact about the food is missing. */
+  | 'NOT_COMBINED'
+  /** What is on hand cannot be compared with the need. */
+  | 'ON_HAND_NOT_COMPARABLE'
+  /** Something on hand is not needed. */
+  | 'ON_HAND_NOT_NEEDED'
+  /** Something on hand is past its day for a meal. */
+  | 'ON_HAND_TOO_OLD'
+  /** A pack cannot be compared with the need. */
+  | 'PACK_NOT_COMPARABLE'
+  /** A part of a food cannot be turned into pieces to buy. */
+  | 'PART_NOT_COUNTED'
+  /** Nobody knows the price. */
+  | 'PRICE_UNKNOWN'
+  /** No region was given, so the strictest rule was taken. */
+  | 'REGION_NOT_GIVEN'
+  /** A swap cannot be computed, because a fact is missing. */
+  | 'SWAP_NOT_CONVERTIBLE'
+  /** No line offers the swap that was asked for. */
+  | 'SWAP_NOT_OFFERED';
+
+
+
+export type ResolverTypeWrapper<T> = Promise<T> | T;
+
+
+export type ResolverWithResolve<TResult, TParent, TContext, TArgs> = {
+  resolve: ResolverFn<TResult, TParent, TContext, TArgs>;
+};
+export type Resolver<TResult, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>, TArgs = Record<PropertyKey, never>> = ResolverFn<TResult, TParent, TContext, TArgs> | ResolverWithResolve<TResult, TParent, TContext, TArgs>;
+
+export type ResolverFn<TResult, TParent, TContext, TArgs> = (
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => Promise<TResult> | TResult;
+
+export type SubscriptionSubscribeFn<TResult, TParent, TContext, TArgs> = (
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => AsyncIterable<TResult> | Promise<AsyncIterable<TResult>>;
+
+export type SubscriptionResolveFn<TResult, TParent, TContext, TArgs> = (
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => TResult | Promise<TResult>;
+
+export interface SubscriptionSubscriberObject<TResult, TKey extends string, TParent, TContext, TArgs> {
+  subscribe: SubscriptionSubscribeFn<{ [key in TKey]: TResult }, TParent, TContext, TArgs>;
+  resolve?: SubscriptionResolveFn<TResult, { [key in TKey]: TResult }, TContext, TArgs>;
+}
+
+export interface SubscriptionResolverObject<TResult, TParent, TContext, TArgs> {
+  subscribe: SubscriptionSubscribeFn<any, TParent, TContext, TArgs>;
+  resolve: SubscriptionResolveFn<TResult, any, TContext, TArgs>;
+}
+
+export type SubscriptionObject<TResult, TKey extends string, TParent, TContext, TArgs> =
+  | SubscriptionSubscriberObject<TResult, TKey, TParent, TContext, TArgs>
+  | SubscriptionResolverObject<TResult, TParent, TContext, TArgs>;
+
+export type SubscriptionResolver<TResult, TKey extends string, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>, TArgs = Record<PropertyKey, never>> =
+  | ((...args: any[]) => SubscriptionObject<TResult, TKey, TParent, TContext, TArgs>)
+  | SubscriptionObject<TResult, TKey, TParent, TContext, TArgs>;
+
+export type TypeResolveFn<TTypes, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>> = (
+  parent: TParent,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => Maybe<TTypes> | Promise<Maybe<TTypes>>;
+
+export type IsTypeOfResolverFn<T = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>> = (obj: T, context: TContext, info: GraphQLResolveInfo) => boolean | Promise<boolean>;
+
+export type NextResolverFn<T> = () => Promise<T>;
+
+export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>, TArgs = Record<PropertyKey, never>> = (
+  next: NextResolverFn<TResult>,
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => TResult | Promise<TResult>;
+
+
+
+
+
+/** Mapping between all available schema types and the resolvers types */
+export type ResolversTypes = {
+  AllergenPresence: AllergenPresence;
+  Amount: ResolverTypeWrapper<AmountParent>;
+  Attention: Attention;
+  Basis: ResolverTypeWrapper<BasisParent>;
+  BatchRule: ResolverTypeWrapper<BatchRule>;
+  Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
+  Component: ResolverTypeWrapper<ComponentParent>;
+  Cost: ResolverTypeWrapper<Cost>;
+  Date: ResolverTypeWrapper<Scalars['Date']['output']>;
+  DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
+  Dimension: Dimension;
+  EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
+  Float: ResolverTypeWrapper<Scalars['Float']['output']>;
+  Food: ResolverTypeWrapper<FoodParent>;
+  FoodAllergen: ResolverTypeWrapper<FoodAllergen>;
+  FoodConnection: ResolverTypeWrapper<Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['FoodEdge']> }>;
+  FoodDensity: ResolverTypeWrapper<FoodDensity>;
+  FoodDiet: ResolverTypeWrapper<FoodDiet>;
+  FoodEdge: ResolverTypeWrapper<Omit<FoodEdge, 'node'> & { node: ResolversTypes['Food'] }>;
+  FoodFilter: FoodFilter;
+  FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
+  FoodName: ResolverTypeWrapper<FoodName>;
+  FoodPart: ResolverTypeWrapper<FoodPartParent>;
+  HouseholdInput: HouseholdInput;
+  ID: ResolverTypeWrapper<Scalars['ID']['output']>;
+  Int: ResolverTypeWrapper<Scalars['Int']['output']>;
+  Keepable: ResolverTypeWrapper<KeepableParent>;
+  KeepingRule: ResolverTypeWrapper<KeepingRule>;
+  Line: ResolverTypeWrapper<LineParent>;
+  Meal: ResolverTypeWrapper<MealParent>;
+  MeasureSystem: MeasureSystem;
+  Measured: Measured;
+  Money: ResolverTypeWrapper<Money>;
+  Node: ResolverTypeWrapper<NodeParent>;
+  OnHandInput: OnHandInput;
+  Pack: ResolverTypeWrapper<PackParent>;
+  PackCount: ResolverTypeWrapper<PackCountParent>;
+  PageInfo: ResolverTypeWrapper<PageInfo>;
+  Plan: ResolverTypeWrapper<PlanParent>;
+  PlanConnection: ResolverTypeWrapper<Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PlanEdge']> }>;
+  PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
+  PlanFilter: PlanFilter;
+  PlanPortionInput: PlanPortionInput;
+  Publisher: ResolverTypeWrapper<PublisherParent>;
+  Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
+  Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  Route: ResolverTypeWrapper<RouteParent>;
+  RouteChoiceInput: RouteChoiceInput;
+  RouteKind: RouteKind;
+  RouteMode: RouteMode;
+  RoutesInput: RoutesInput;
+  ScaledComponent: ResolverTypeWrapper<ScaledComponentParent>;
+  ScaledLine: ResolverTypeWrapper<ScaledLineParent>;
+  ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
+  ScaledPlan: ResolverTypeWrapper<ScaledPlanParent>;
+  ScalingRule: ScalingRule;
+  SessionStartInput: SessionStartInput;
+  ShoppingAisle: ResolverTypeWrapper<Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversTypes['ShoppingLine']> }>;
+  ShoppingLine: ResolverTypeWrapper<ShoppingLineParent>;
+  ShoppingList: ResolverTypeWrapper<ShoppingListParent>;
+  Source: ResolverTypeWrapper<Source>;
+  SourceKind: SourceKind;
+  Step: ResolverTypeWrapper<StepParent>;
+  StepGrowth: StepGrowth;
+  StorageGuidance: ResolverTypeWrapper<StorageGuidanceParent>;
+  StoragePlace: StoragePlace;
+  String: ResolverTypeWrapper<Scalars['String']['output']>;
+  Swap: ResolverTypeWrapper<SwapParent>;
+  SwapInput: SwapInput;
+  Unit: ResolverTypeWrapper<UnitParent>;
+  Use: ResolverTypeWrapper<UseParent>;
+  Warning: ResolverTypeWrapper<WarningParent>;
+  WarningCode: WarningCode;
+};
+
+/** Mapping between all available schema types and the resolvers parents */
+export type ResolversParentTypes = {
+  Amount: AmountParent;
+  Basis: BasisParent;
+  BatchRule: BatchRule;
+  Boolean: Scalars['Boolean']['output'];
+  Component: ComponentParent;
+  Cost: Cost;
+  Date: Scalars['Date']['output'];
+  DateTime: Scalars['DateTime']['output'];
+  EdiblePortion: EdiblePortion;
+  Float: Scalars['Float']['output'];
+  Food: FoodParent;
+  FoodAllergen: FoodAllergen;
+  FoodConnection: Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['FoodEdge']> };
+  FoodDensity: FoodDensity;
+  FoodDiet: FoodDiet;
+  FoodEdge: Omit<FoodEdge, 'node'> & { node: ResolversParentTypes['Food'] };
+  FoodFilter: FoodFilter;
+  FoodMeasure: FoodMeasure;
+  FoodName: FoodName;
+  FoodPart: FoodPartParent;
+  HouseholdInput: HouseholdInput;
+  ID: Scalars['ID']['output'];
+  Int: Scalars['Int']['output'];
+  Keepable: KeepableParent;
+  KeepingRule: KeepingRule;
+  Line: LineParent;
+  Meal: MealParent;
+  Money: Money;
+  Node: NodeParent;
+  OnHandInput: OnHandInput;
+  Pack: PackParent;
+  PackCount: PackCountParent;
+  PageInfo: PageInfo;
+  Plan: PlanParent;
+  PlanConnection: Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PlanEdge']> };
+  PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
+  PlanFilter: PlanFilter;
+  PlanPortionInput: PlanPortionInput;
+  Publisher: PublisherParent;
+  Quantity: Scalars['Quantity']['output'];
+  Query: Record<PropertyKey, never>;
+  Route: RouteParent;
+  RouteChoiceInput: RouteChoiceInput;
+  RoutesInput: RoutesInput;
+  ScaledComponent: ScaledComponentParent;
+  ScaledLine: ScaledLineParent;
+  ScaledMeal: ScaledMealParent;
+  ScaledPlan: ScaledPlanParent;
+  SessionStartInput: SessionStartInput;
+  ShoppingAisle: Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversParentTypes['ShoppingLine']> };
+  ShoppingLine: ShoppingLineParent;
+  ShoppingList: ShoppingListParent;
+  Source: Source;
+  Step: StepParent;
+  StorageGuidance: StorageGuidanceParent;
+  String: Scalars['String']['output'];
+  Swap: SwapParent;
+  SwapInput: SwapInput;
+  Unit: UnitParent;
+  Use: UseParent;
+  Warning: WarningParent;
+};
+
+export type AmountResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Amount'] = ResolversParentTypes['Amount']> = {
+  exact: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  grams: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  millilitres: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unit: Resolver<ResolversTypes['Unit'], ParentType, ContextType>;
+  upTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type BasisResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Basis'] = ResolversParentTypes['Basis']> = {
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  decides: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type BatchRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['BatchRule'] = ResolversParentTypes['BatchRule']> = {
+  increment: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  max: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  min: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type ComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Component'] = ResolversParentTypes['Component']> = {
+  batch: Resolver<ResolversTypes['BatchRule'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+  routes: Resolver<ReadonlyArray<ResolversTypes['Route']>, ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  yield: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  yieldSource: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type CostResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Cost'] = ResolversParentTypes['Cost']> = {
+  atTill: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  carriedOver: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  currency: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  perServing: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  unpriced: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  used: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+};
+
+export interface DateScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['Date'], any> {
+  name: 'Date';
+}
+
+export interface DateTimeScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['DateTime'], any> {
+  name: 'DateTime';
+}
+
+export type EdiblePortionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['EdiblePortion'] = ResolversParentTypes['EdiblePortion']> = {
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  share: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Food'] = ResolversParentTypes['Food']> = {
+  aisle: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  allergens: Resolver<ReadonlyArray<ResolversTypes['FoodAllergen']>, ParentType, ContextType>;
+  alwaysThere: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  densities: Resolver<ReadonlyArray<ResolversTypes['FoodDensity']>, ParentType, ContextType>;
+  diets: Resolver<ReadonlyArray<ResolversTypes['FoodDiet']>, ParentType, ContextType>;
+  edible: Resolver<ReadonlyArray<ResolversTypes['EdiblePortion']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
+  measures: Resolver<ReadonlyArray<ResolversTypes['FoodMeasure']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType, Partial<FoodNameArgs>>;
+  names: Resolver<ReadonlyArray<ResolversTypes['FoodName']>, ParentType, ContextType>;
+  packs: Resolver<ReadonlyArray<ResolversTypes['Pack']>, ParentType, ContextType>;
+  parts: Resolver<ReadonlyArray<ResolversTypes['FoodPart']>, ParentType, ContextType>;
+  shoppedBy: Resolver<ResolversTypes['Dimension'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type FoodAllergenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodAllergen'] = ResolversParentTypes['FoodAllergen']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodConnection'] = ResolversParentTypes['FoodConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['FoodEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type FoodDensityResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodDensity'] = ResolversParentTypes['FoodDensity']> = {
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  gramsPerMl: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodDietResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodDiet'] = ResolversParentTypes['FoodDiet']> = {
+  diet: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  fits: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodEdge'] = ResolversParentTypes['FoodEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+};
+
+export type FoodMeasureResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodMeasure'] = ResolversParentTypes['FoodMeasure']> = {
+  grams: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  many: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  millilitres: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  one: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  pieces: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodNameResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodName'] = ResolversParentTypes['FoodName']> = {
+  also: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  language: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  many: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  one: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type FoodPartResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodPart'] = ResolversParentTypes['FoodPart']> = {
+  after: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  perPiece: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type KeepableResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Keepable'] = ResolversParentTypes['Keepable']> = {
+  __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal', ParentType, ContextType>;
+};
+
+export type KeepingRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['KeepingRule'] = ResolversParentTypes['KeepingRule']> = {
+  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  container: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type LineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Line'] = ResolversParentTypes['Line']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  exponent: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  extra: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  food: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType>;
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  mark: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  measured: Resolver<ResolversTypes['Measured'], ParentType, ContextType>;
+  optional: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  preparation: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  rule: Resolver<ResolversTypes['ScalingRule'], ParentType, ContextType>;
+  swaps: Resolver<ReadonlyArray<ResolversTypes['Swap']>, ParentType, ContextType>;
+  written: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type MealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Meal'] = ResolversParentTypes['Meal']> = {
+  components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
+  day: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+  serves: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type MoneyResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Money'] = ResolversParentTypes['Money']> = {
+  amount: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  currency: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type NodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Node'] = ResolversParentTypes['Node']> = {
+  __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal' | 'Plan' | 'Publisher', ParentType, ContextType>;
+};
+
+export type PackResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Pack'] = ResolversParentTypes['Pack']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  content: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  price: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  seen: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type PackCountResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PackCount'] = ResolversParentTypes['PackCount']> = {
+  count: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  pack: Resolver<ResolversTypes['Pack'], ParentType, ContextType>;
+};
+
+export type PageInfoResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PageInfo'] = ResolversParentTypes['PageInfo']> = {
+  endCursor: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  hasNextPage: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  hasPreviousPage: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  startCursor: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type PlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Plan'] = ResolversParentTypes['Plan']> = {
+  claims: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
+  foods: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  locale: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
+  measures: Resolver<ResolversTypes['MeasureSystem'], ParentType, ContextType>;
+  promisedMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  publishedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
+  revision: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, RequireFields<PlanScaledArgs, 'servings'>>;
+  serves: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  summary: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  withdrawnAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type PlanConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanConnection'] = ResolversParentTypes['PlanConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['PlanEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type PlanEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanEdge'] = ResolversParentTypes['PlanEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type PublisherResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Publisher'] = ResolversParentTypes['Publisher']> = {
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export interface QuantityScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['Quantity'], any> {
+  name: 'Quantity';
+}
+
+export type QueryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
+  component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
+  food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
+  foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
+  node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
+  plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
+  plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
+  shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
+};
+
+export type RouteResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Route'] = ResolversParentTypes['Route']> = {
+  kind: Resolver<ResolversTypes['RouteKind'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+};
+
+export type ScaledComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledComponent'] = ResolversParentTypes['ScaledComponent']> = {
+  batches: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  component: Resolver<ResolversTypes['Component'], ParentType, ContextType>;
+  leftOver: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['ScaledLine']>, ParentType, ContextType>;
+  loads: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  made: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  onHand: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  route: Resolver<Maybe<ResolversTypes['Route']>, ParentType, ContextType>;
+  used: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+};
+
+export type ScaledLineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledLine'] = ResolversParentTypes['ScaledLine']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  food: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType>;
+  line: Resolver<ResolversTypes['Line'], ParentType, ContextType>;
+  part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  swapped: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
+export type ScaledMealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledMeal'] = ResolversParentTypes['ScaledMeal']> = {
+  factor: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['ScaledLine']>, ParentType, ContextType>;
+  meal: Resolver<ResolversTypes['Meal'], ParentType, ContextType>;
+};
+
+export type ScaledPlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledPlan'] = ResolversParentTypes['ScaledPlan']> = {
+  components: Resolver<ReadonlyArray<ResolversTypes['ScaledComponent']>, ParentType, ContextType>;
+  meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+  servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
+  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
+  warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
+};
+
+export type ShoppingAisleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingAisle'] = ResolversParentTypes['ShoppingAisle']> = {
+  lines: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ShoppingLineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingLine'] = ResolversParentTypes['ShoppingLine']> = {
+  buy: Resolver<ReadonlyArray<ResolversTypes['PackCount']>, ParentType, ContextType>;
+  cost: Resolver<ResolversTypes['Cost'], ParentType, ContextType>;
+  food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  need: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  onHand: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  open: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  toBuy: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  uses: Resolver<ReadonlyArray<ResolversTypes['Use']>, ParentType, ContextType>;
+};
+
+export type ShoppingListResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingList'] = ResolversParentTypes['ShoppingList']> = {
+  aisles: Resolver<ReadonlyArray<ResolversTypes['ShoppingAisle']>, ParentType, ContextType>;
+  cost: Resolver<ResolversTypes['Cost'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
+  warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
+};
+
+export type SourceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Source'] = ResolversParentTypes['Source']> = {
+  kind: Resolver<ResolversTypes['SourceKind'], ParentType, ContextType>;
+  section: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type StepResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Step'] = ResolversParentTypes['Step']> = {
+  after: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  appliance: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  attention: Resolver<ResolversTypes['Attention'], ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  eveningBefore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  grows: Resolver<ResolversTypes['StepGrowth'], ParentType, ContextType>;
+  maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  minutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type StorageGuidanceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['StorageGuidance'] = ResolversParentTypes['StorageGuidance']> = {
+  advice: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  basis: Resolver<ReadonlyArray<ResolversTypes['Basis']>, ParentType, ContextType>;
+  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  container: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  keepUntil: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
+  subject: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
+  tooLateFor: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+};
+
+export type SwapResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Swap'] = ResolversParentTypes['Swap']> = {
+  diets: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  note: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  ratio: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type UnitResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Unit'] = ResolversParentTypes['Unit']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  dimension: Resolver<Maybe<ResolversTypes['Dimension']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type UseResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Use'] = ResolversParentTypes['Use']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  asWritten: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  meal: Resolver<Maybe<ResolversTypes['Meal']>, ParentType, ContextType>;
+  part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type WarningResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Warning'] = ResolversParentTypes['Warning']> = {
+  code: Resolver<ResolversTypes['WarningCode'], ParentType, ContextType>;
+  message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type Resolvers<ContextType = Context> = {
+  Amount: AmountResolvers<ContextType>;
+  Basis: BasisResolvers<ContextType>;
+  BatchRule: BatchRuleResolvers<ContextType>;
+  Component: ComponentResolvers<ContextType>;
+  Cost: CostResolvers<ContextType>;
+  Date: GraphQLScalarType;
+  DateTime: GraphQLScalarType;
+  EdiblePortion: EdiblePortionResolvers<ContextType>;
+  Food: FoodResolvers<ContextType>;
+  FoodAllergen: FoodAllergenResolvers<ContextType>;
+  FoodConnection: FoodConnectionResolvers<ContextType>;
+  FoodDensity: FoodDensityResolvers<ContextType>;
+  FoodDiet: FoodDietResolvers<ContextType>;
+  FoodEdge: FoodEdgeResolvers<ContextType>;
+  FoodMeasure: FoodMeasureResolvers<ContextType>;
+  FoodName: FoodNameResolvers<ContextType>;
+  FoodPart: FoodPartResolvers<ContextType>;
+  Keepable: KeepableResolvers<ContextType>;
+  KeepingRule: KeepingRuleResolvers<ContextType>;
+  Line: LineResolvers<ContextType>;
+  Meal: MealResolvers<ContextType>;
+  Money: MoneyResolvers<ContextType>;
+  Node: NodeResolvers<ContextType>;
+  Pack: PackResolvers<ContextType>;
+  PackCount: PackCountResolvers<ContextType>;
+  PageInfo: PageInfoResolvers<ContextType>;
+  Plan: PlanResolvers<ContextType>;
+  PlanConnection: PlanConnectionResolvers<ContextType>;
+  PlanEdge: PlanEdgeResolvers<ContextType>;
+  Publisher: PublisherResolvers<ContextType>;
+  Quantity: GraphQLScalarType;
+  Query: QueryResolvers<ContextType>;
+  Route: RouteResolvers<ContextType>;
+  ScaledComponent: ScaledComponentResolvers<ContextType>;
+  ScaledLine: ScaledLineResolvers<ContextType>;
+  ScaledMeal: ScaledMealResolvers<ContextType>;
+  ScaledPlan: ScaledPlanResolvers<ContextType>;
+  ShoppingAisle: ShoppingAisleResolvers<ContextType>;
+  ShoppingLine: ShoppingLineResolvers<ContextType>;
+  ShoppingList: ShoppingListResolvers<ContextType>;
+  Source: SourceResolvers<ContextType>;
+  Step: StepResolvers<ContextType>;
+  StorageGuidance: StorageGuidanceResolvers<ContextType>;
+  Swap: SwapResolvers<ContextType>;
+  Unit: UnitResolvers<ContextType>;
+  Use: UseResolvers<ContextType>;
+  Warning: WarningResolvers<ContextType>;
+};
+

@@ -1,0 +1,49 @@
+import DataLoader from "dataloader";
+import type { PlanBundle } from "../domain/model/plan.js";
+import type { Food } from "../domain/model/food.js";
+import type { Deps, OwnedSlug, Publisher, RevisionRef, RevisionSummary } from "../services/deps.js";
+import { findComponents } from "../services/find-components.js";
+import { findFoods } from "../services/find-foods.js";
+import { findPlans, findPlansById } from "../services/find-plans.js";
+import { findPublishers, findPublishersById } from "../services/find-publishers.js";
+import { loadDocuments } from "../services/load-documents.js";
+import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
+
+/** Every nested read, put together into one statement a level. Lives for one request. */
+export interface Loaders {
+  readonly publishers: DataLoader<string, Publisher | null>;
+  readonly publishersById: DataLoader<string, Publisher | null>;
+  readonly plans: DataLoader<RevisionRef, RevisionSummary | null, string>;
+  readonly plansById: DataLoader<string, RevisionSummary | null>;
+  readonly componentHomes: DataLoader<OwnedSlug, RevisionSummary | null, string>;
+  readonly foods: DataLoader<string, Food | null>;
+  /** The document of a revision that was found; it is a fault if the document is gone. */
+  frozen(published: RevisionSummary): Promise<FrozenPlan>;
+}
+
+export function createLoaders(deps: Deps): Loaders {
+  const documents = new DataLoader<string, PlanBundle | null>((ids) => loadDocuments(deps, ids));
+  const frozen = new Map<string, Promise<FrozenPlan>>();
+  return {
+    publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
+    publishersById: new DataLoader((ids) => findPublishersById(deps, ids)),
+    plans: new DataLoader((refs) => findPlans(deps, refs), {
+      cacheKeyFn: (ref) => JSON.stringify([ref.publisher, ref.slug, ref.revision]),
+    }),
+    plansById: new DataLoader((ids) => findPlansById(deps, ids)),
+    componentHomes: new DataLoader((names) => findComponents(deps, names), {
+      cacheKeyFn: (name) => JSON.stringify([name.publisher, name.slug]),
+    }),
+    foods: new DataLoader((slugs) => findFoods(deps, slugs)),
+    frozen: (published) => {
+      const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
+      frozen.set(published.id, known);
+      return known;
+    },
+  };
+}
+
+function opened(published: RevisionSummary, bundle: PlanBundle | null): FrozenPlan {
+  if (bundle === null) throw new Error(`revision ${published.id} has no document`);
+  return frozenPlan(published, bundle);
+}

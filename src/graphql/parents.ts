@@ -1,0 +1,95 @@
+import type { Component, Route, Step } from "../domain/model/component.js";
+import type { Food, FoodPart, Pack } from "../domain/model/food.js";
+import type { Line, Swap } from "../domain/model/line.js";
+import type { Meal } from "../domain/model/plan.js";
+import type {
+  PackCount,
+  ScaledComponent,
+  ScaledLine,
+  ScaledMeal,
+  ScaledPlan,
+  ShoppingLine,
+  ShoppingList,
+  Use,
+} from "../domain/plan/scaled.js";
+import type { Source } from "../domain/model/source.js";
+import type { Household } from "../domain/model/household.js";
+import type { Publisher, RevisionSummary } from "../services/deps.js";
+import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
+import type { FrozenPlan } from "./frozen-plan.js";
+
+/** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
+export type PublisherParent = Publisher;
+export type PlanParent = RevisionSummary;
+export type AmountParent = ShownAmount;
+export type UnitParent = ShownUnit;
+
+interface InPlan {
+  readonly frozen: FrozenPlan;
+}
+
+interface Shown extends InPlan {
+  readonly show: Show;
+}
+
+export type MealParent = Meal & InPlan;
+export type ComponentParent = Component & InPlan;
+export type RouteParent = Route & InPlan;
+export type LineParent = Line & InPlan;
+export type SwapParent = Swap & InPlan;
+export type StepParent = Step;
+
+/** `frozenIn` null: the food as known today. */
+export type FoodParent = Food & { readonly frozenIn: RevisionSummary | null };
+export type FoodPartParent = FoodPart & { readonly food: Food };
+export type PackParent = Pack & { readonly food: Food };
+
+export interface ScaledPlanParent extends Shown {
+  readonly scaled: ScaledPlan;
+  readonly list: () => ShoppingList;
+  readonly household: Household;
+}
+export interface ScaledMealParent extends Shown {
+  readonly scaled: ScaledMeal;
+}
+export interface ScaledComponentParent extends Shown {
+  readonly scaled: ScaledComponent;
+}
+export interface ScaledLineParent extends Shown {
+  readonly scaled: ScaledLine;
+}
+
+export interface ShoppingListParent {
+  readonly list: ShoppingList;
+  readonly show: Show;
+  /** Every plan the list was made for. */
+  readonly plans: readonly FrozenPlan[];
+}
+export interface ShoppingLineParent {
+  readonly line: ShoppingLine;
+  readonly show: Show;
+  readonly plans: readonly FrozenPlan[];
+}
+export interface UseParent extends Shown {
+  readonly use: Use;
+  readonly food: Food;
+}
+export type PackCountParent = PackCount & { readonly food: Food };
+
+export interface StorageGuidanceParent {
+  readonly subject: KeepableParent;
+}
+export interface BasisParent {
+  readonly source: Source;
+}
+export type { Warning as WarningParent } from "../domain/problem.js";
+
+type Tagged<T, Name extends string> = T & { readonly __typename: Name };
+export type NodeParent =
+  | Tagged<PublisherParent, "Publisher">
+  | Tagged<PlanParent, "Plan">
+  | Tagged<MealParent, "Meal">
+  | Tagged<ComponentParent, "Component">
+  | Tagged<FoodParent, "Food">;
+export type KeepableParent =
+  Tagged<MealParent, "Meal"> | Tagged<ComponentParent, "Component"> | Tagged<FoodParent, "Food">;

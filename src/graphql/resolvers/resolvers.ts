@@ -1,0 +1,49 @@
+import type { Resolvers } from "../generated/resolver-types.js";
+import { componentResolvers, routeResolvers } from "./component.js";
+import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
+import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
+import { mealResolvers } from "./meal.js";
+import { planResolvers } from "./plan.js";
+import { publisherResolvers } from "./publisher.js";
+import { queryResolvers } from "./query.js";
+import { dateScalar, dateTimeScalar, quantityScalar } from "./scalars.js";
+import {
+  scaledComponentResolvers,
+  scaledLineResolvers,
+  scaledMealResolvers,
+  scaledPlanResolvers,
+  warningResolvers,
+} from "./scaled-plan.js";
+import { packCountResolvers, shoppingLineResolvers, shoppingListResolvers, useResolvers } from "./shopping-list.js";
+import { storageGuidanceResolvers } from "./storage-guidance.js";
+
+/** Types that are not named here are read property by property; their parents already have that shape. */
+export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers[Type]> } = {
+  Component: componentResolvers,
+  Date: dateScalar,
+  DateTime: dateTimeScalar,
+  Food: foodResolvers,
+  FoodPart: foodPartResolvers,
+  Keepable: { __resolveType: (subject) => subject.__typename },
+  Line: lineResolvers,
+  Meal: mealResolvers,
+  Node: { __resolveType: (node) => node.__typename },
+  Pack: packResolvers,
+  PackCount: packCountResolvers,
+  Plan: planResolvers,
+  Publisher: publisherResolvers,
+  Quantity: quantityScalar,
+  Query: queryResolvers,
+  Route: routeResolvers,
+  ScaledComponent: scaledComponentResolvers,
+  ScaledLine: scaledLineResolvers,
+  ScaledMeal: scaledMealResolvers,
+  ScaledPlan: scaledPlanResolvers,
+  ShoppingLine: shoppingLineResolvers,
+  ShoppingList: shoppingListResolvers,
+  Step: stepResolvers,
+  StorageGuidance: storageGuidanceResolvers,
+  Swap: swapResolvers,
+  Use: useResolvers,
+  Warning: warningResolvers,
+};

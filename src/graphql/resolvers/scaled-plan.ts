@@ -1,0 +1,59 @@
+import { warningText } from "../../services/explain.js";
+import { showAmount, showScaledLine } from "../../services/show-amount.js";
+import type {
+  ScaledComponentResolvers,
+  ScaledLineResolvers,
+  ScaledMealResolvers,
+  ScaledPlanResolvers,
+  WarningResolvers,
+} from "../generated/resolver-types.js";
+import type {
+  ScaledComponentParent,
+  ScaledLineParent,
+  ScaledMealParent,
+  ScaledPlanParent,
+  WarningParent,
+} from "../parents.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { componentOf, componentParent, factsOf, foodOf, mealParent } from "./parents-of.js";
+
+export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanParent> = {
+  servings: ({ scaled }) => scaled.servings,
+  meals: ({ scaled, frozen, show }) => scaled.meals.map((meal) => ({ scaled: meal, frozen, show })),
+  components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
+  shoppingList: ({ list, frozen, show }) => ({ list: list(), plans: [frozen], show }),
+  warnings: ({ scaled }) => scaled.warnings,
+};
+
+export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {
+  meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
+  factor: ({ scaled }) => scaled.factor,
+  lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
+};
+
+export const scaledComponentResolvers: FieldsBeyond<ScaledComponentResolvers, ScaledComponentParent> = {
+  component: ({ scaled, frozen }) => componentParent(frozen, scaled.component),
+  route: ({ scaled, frozen }) => scaled.route && { ...scaled.route, frozen },
+  batches: ({ scaled }) => scaled.batches,
+  loads: ({ scaled }) => scaled.loads,
+  made: ({ scaled, show }) => showAmount(scaled.made, scaled.component, show),
+  used: ({ scaled, show }) => showAmount(scaled.used, scaled.component, show),
+  leftOver: ({ scaled, show }) => showAmount(scaled.leftOver, scaled.component, show),
+  onHand: ({ scaled, show }) => showAmount(scaled.onHand, scaled.component, show),
+  lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
+};
+
+export const scaledLineResolvers: FieldsBeyond<ScaledLineResolvers, ScaledLineParent> = {
+  line: ({ scaled, frozen }) => ({ ...scaled.line, frozen }),
+  food: ({ scaled, frozen }) => foodOf(frozen, scaled.item),
+  component: ({ scaled, frozen }) => componentOf(frozen, scaled.item),
+  part: ({ scaled }) => (scaled.item.kind === "FOOD" ? scaled.item.part : null),
+  swapped: ({ scaled: { item, line } }) =>
+    item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food,
+  amount: ({ scaled, frozen, show }) => showScaledLine(scaled, factsOf(frozen, scaled.item), show),
+};
+
+export const warningResolvers: FieldsBeyond<WarningResolvers, WarningParent> = {
+  message: (warning) => warningText(warning),
+  path: (warning) => warning.path.map(String),
+};

@@ -1,0 +1,6 @@
+import type { Deps, OwnedSlug, RevisionSummary } from "./deps.js";
+
+/** For each component the newest revision in force that holds it, in the order asked for; null where there is none. */
+export function findComponents(deps: Deps, names: readonly OwnedSlug[]): Promise<readonly (RevisionSummary | null)[]> {
+  return deps.data.revisions.holdingComponents(names);
+}

@@ -1,0 +1,7 @@
+import type { Food } from "../domain/model/food.js";
+import type { Deps } from "./deps.js";
+
+/** Foods as known today, in the order asked for; null where there is none. */
+export function findFoods(deps: Deps, slugs: readonly string[]): Promise<readonly (Food | null)[]> {
+  return deps.data.foods.bySlugs(slugs);
+}

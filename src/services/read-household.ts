@@ -1,0 +1,135 @@
+import type { MeasureSystem } from "../domain/model/amount.js";
+import type { OwnMeasure } from "../domain/model/food.js";
+import type { Household, OnHand, RouteMode } from "../domain/model/household.js";
+import type { PlanBundle } from "../domain/model/plan.js";
+import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
+import { parseAmount } from "../domain/quantity/parse.js";
+import { readSessionStart, type GivenStart } from "./read-session-start.js";
+
+type Maybe<T> = T | null | undefined;
+
+/** A household as a caller writes it. Everything may be left out. */
+export interface GivenHousehold {
+  readonly measures?: Maybe<MeasureSystem>;
+  readonly region?: Maybe<string>;
+  readonly currency?: Maybe<string>;
+  readonly locale?: Maybe<string>;
+  readonly diets?: Maybe<readonly string[]>;
+  readonly swaps?: Maybe<readonly { readonly from: string; readonly to: string }[]>;
+  readonly routes?: Maybe<{
+    readonly mode?: Maybe<RouteMode>;
+    readonly byName?: Maybe<readonly { readonly component: string; readonly route: string }[]>;
+  }>;
+  readonly onHand?: Maybe<readonly GivenOnHand[]>;
+  readonly sessionStart?: Maybe<GivenStart>;
+}
+
+export interface GivenOnHand {
+  readonly food?: Maybe<string>;
+  readonly component?: Maybe<string>;
+  readonly amount: string;
+  readonly unit: string;
+  readonly useBy?: Maybe<string>;
+}
+
+/** The most entries each list of a household may hold. */
+export const longestHouseholdList = 200;
+
+/**
+ * Checks and completes a household. Units on hand are read as the plans' writers and the foods themselves name them.
+ * Every problem is listed, each with its path under `household`.
+ */
+export function readHousehold(given: GivenHousehold, bundles: readonly PlanBundle[]): Result<Household> {
+  const problems: Problem[] = [];
+  const note = <T>(result: Result<T>): T | null => {
+    if (result.ok) return result.value;
+    problems.push(...result.problems);
+    return null;
+  };
+  for (const name of ["diets", "swaps", "onHand"] as const) {
+    const size = given[name]?.length ?? 0;
+    if (size > longestHouseholdList) {
+      return failed([
+        { code: "TOO_LARGE", path: ["household", name], what: "entries", size, limit: longestHouseholdList },
+      ]);
+    }
+  }
+  const household: Household = {
+    measures: given.measures ?? null,
+    region: note(code(given.region, /^[A-Z]{2}$/, "region", "an ISO 3166 code of two letters, such as GB")),
+    currency: note(code(given.currency, /^[A-Z]{3}$/, "currency", "an ISO 4217 code of three letters, such as EUR")),
+    locale: note(readLocale(given.locale ?? null)),
+    diets: given.diets ?? [],
+    swaps: given.swaps ?? [],
+    routes: { mode: given.routes?.mode ?? "AS_WRITTEN", byName: given.routes?.byName ?? [] },
+    onHand: (given.onHand ?? []).flatMap((each, index) => {
+      const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
+      return read === null ? [] : [read];
+    }),
+    session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
+  };
+  return problems.length > 0 ? failed(problems) : ok(household);
+}
+
+function code(given: Maybe<string>, shape: RegExp, name: string, what: string): Result<string | null> {
+  if (given === null || given === undefined) return ok(null);
+  const upper = given.toUpperCase();
+  return shape.test(upper)
+    ? ok(upper)
+    : failed([{ code: "BAD_HOUSEHOLD", path: ["household", name], what, value: shortened(given) }]);
+}
+
+function readLocale(given: string | null): Result<string | null> {
+  if (given === null) return ok(null);
+  try {
+    return ok(Intl.getCanonicalLocales(given)[0] ?? null);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const what = "a BCP 47 language tag, such as en-GB";
+    return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "locale"], what, value: shortened(given) }]);
+  }
+}
+
+function readOnHand(
+  given: GivenOnHand,
+  path: Path,
+  measures: MeasureSystem | null,
+  bundles: readonly PlanBundle[],
+): Result<OnHand> {
+  const food = given.food ?? null;
+  const component = given.component ?? null;
+  if ((food === null) === (component === null)) {
+    const got = food === null ? "neither" : "both";
+    return failed([{ code: "BAD_SHAPE", path, expected: "`food` or `component`", got }]);
+  }
+  const [first] = bundles;
+  const amount = parseAmount(`${given.amount} ${given.unit}`, {
+    locale: "en",
+    measures: measures ?? first?.plan.measures ?? "METRIC",
+    own: ownMeasures(food, component, bundles),
+    path: [...path, "unit"],
+  });
+  if (!amount.ok) return amount;
+  if (amount.value.low !== amount.value.high) {
+    return failed([{ code: "BAD_SHAPE", path: [...path, "amount"], expected: "one number", got: "a range" }]);
+  }
+  const item =
+    food !== null ? { kind: "FOOD" as const, food } : { kind: "COMPONENT" as const, component: component ?? "" };
+  return ok({ item, amount: amount.value.high, unit: amount.value.unit, useBy: given.useBy ?? null });
+}
+
+function ownMeasures(
+  food: string | null,
+  component: string | null,
+  bundles: readonly PlanBundle[],
+): readonly OwnMeasure[] {
+  return bundles.flatMap((bundle) => {
+    const found =
+      food !== null
+        ? bundle.foods.find(({ slug }) => slug === food)
+        : bundle.components.find(({ slug }) => slug === component);
+    return found?.measures ?? [];
+  });
+}
+
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);
