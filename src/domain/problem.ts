@@ -26,6 +26,13 @@ export type Problem =
       readonly route: string;
       readonly known: readonly string[];
     }
+  | {
+      readonly code: "UNKNOWN_PLAN";
+      readonly path: Path;
+      readonly publisher: string;
+      readonly plan: string;
+      readonly revision: number | null;
+    }
   | { readonly code: "COMPONENT_CYCLE"; readonly path: Path; readonly cycle: readonly string[] }
   | { readonly code: "COMPONENT_NOT_REACHED"; readonly path: Path; readonly component: string }
   | {
