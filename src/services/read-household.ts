@@ -107,9 +107,10 @@ function readOnHand(
     locale: "en",
     measures: measures ?? first?.plan.measures ?? "METRIC",
     own: ownMeasures(food, component, bundles),
-    path: [...path, "unit"],
+    path,
   });
-  if (!amount.ok) return amount;
+  if (!amount.ok)
+    return failed(amount.problems.map((problem) => ({ ...problem, path: [...path, partAtFault(problem)] })));
   if (amount.value.low !== amount.value.high) {
     return failed([{ code: "BAD_SHAPE", path: [...path, "amount"], expected: "one number", got: "a range" }]);
   }
@@ -117,6 +118,10 @@ function readOnHand(
     food !== null ? { kind: "FOOD" as const, food } : { kind: "COMPONENT" as const, component: component ?? "" };
   return ok({ item, amount: amount.value.high, unit: amount.value.unit, useBy: given.useBy ?? null });
 }
+
+/** The amount and its unit are read as one text, but a caller wrote two fields. */
+const partAtFault = ({ code }: Problem): "unit" | "amount" =>
+  code === "UNKNOWN_UNIT" || code === "AMBIGUOUS_UNIT" ? "unit" : "amount";
 
 function ownMeasures(
   food: string | null,

@@ -28,7 +28,8 @@ function readDay(value: unknown, node?: ValueNode): string {
 }
 
 function readQuantity(value: unknown, node?: ValueNode): string {
-  if (typeof value === "number" && Number.isFinite(value)) return String(value);
+  // Six decimals are what an amount may have; a double such as 1/3 has more than anybody wrote.
+  if (typeof value === "number" && Number.isFinite(value)) return String(Number(value.toFixed(6)));
   if (typeof value === "string" && value.length <= 40) return value;
   return refuse("an amount such as 500, 0.75 or 1/3", node);
 }

@@ -1,0 +1,110 @@
+import type { BaseAmount, MeasureSystem } from "../domain/model/amount.js";
+import type {
+  Cost,
+  ScaledComponent,
+  ScaledLine,
+  ScaledPlan,
+  ShoppingLine,
+  ShoppingList,
+} from "../domain/plan/scaled.js";
+import type { MeasureFacts } from "../domain/quantity/convert.js";
+import { presentAmount, presentInUnit } from "../domain/quantity/format.js";
+import { warningText } from "./problem-text.js";
+
+/** What is written out, and for whom. `converts`: the reader cooks in other measures than the writer's. */
+export interface PlainTextInput {
+  readonly scaled: ScaledPlan;
+  readonly list: ShoppingList;
+  /** What keeps until when, a sentence each. */
+  readonly keeping: readonly string[];
+  readonly reader: { readonly measures: MeasureSystem; readonly locale: string; readonly converts: boolean };
+}
+
+/** A plan computed, as text for a terminal: components, meals, list by aisle, keeping, warnings. Lines end in \n. */
+export function plainText({ scaled, list, keeping, reader }: PlainTextInput): string {
+  const { plan } = scaled.bundle;
+  const amount = (base: BaseAmount, facts: MeasureFacts): string => presentAmount(base, facts, reader).text;
+  const warnings = [...scaled.warnings, ...list.warnings].map(warningText);
+  return [
+    `${plan.title}, for ${scaled.servings}`,
+    ...section(
+      "Make ahead",
+      scaled.components.flatMap((made) => componentLines(made, amount)),
+    ),
+    ...section(
+      "Eat",
+      scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map(({ meal }) => `  day ${meal.day}  ${meal.title}`),
+    ),
+    ...section("Buy", aisles(list, amount)),
+    ...section("", [costLine(list.cost, scaled.servings)]),
+    ...section(
+      "Keep",
+      keeping.map((line) => `  ${line}`),
+    ),
+    ...section(
+      "Mind",
+      warnings.map((line) => `  ${line}`),
+    ),
+    "",
+  ].join("\n");
+
+  function componentLines(made: ScaledComponent, show: typeof amount): readonly string[] {
+    const { component } = made;
+    const sizes = [
+      `${shortNumber(made.batches)} ${made.batches === 1 ? "batch" : "batches"}`,
+      `${show(made.made, component)} made`,
+      made.leftOver.high > 0 ? `${show(made.leftOver, component)} left over` : "nothing left over",
+    ];
+    return [`  ${component.title}: ${sizes.join(", ")}`, ...made.lines.map((line) => `    ${lineText(line)}`)];
+  }
+
+  function lineText(line: ScaledLine): string {
+    const [name, facts] = named(line);
+    if (line.amount === null) return `${name}, to taste`;
+    const shown =
+      line.inUnit === null || reader.converts
+        ? amount(line.amount, facts)
+        : presentInUnit(line.inUnit.low, line.inUnit.high, line.inUnit.unit, facts, reader).text;
+    return [`${shown} ${name}`, line.line.preparation].filter((part) => part !== null).join(", ");
+  }
+
+  function named({ item }: ScaledLine): readonly [string, MeasureFacts] {
+    if (item.kind === "COMPONENT") {
+      const component = scaled.bundle.components.find(({ slug }) => slug === item.component);
+      return [component?.title ?? item.component, component ?? noFacts];
+    }
+    const food = scaled.bundle.foods.find(({ slug }) => slug === item.food);
+    const name = food?.names[0]?.one ?? item.food;
+    return [item.part === null ? name : `${name}, ${item.part}`, food ?? noFacts];
+  }
+}
+
+const noFacts: MeasureFacts = { densities: [], measures: [] };
+
+const section = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : ["", ...(title === "" ? [] : [title]), ...lines];
+
+const shortNumber = (value: number): string => String(Number(value.toFixed(2)));
+
+function aisles(list: ShoppingList, amount: (base: BaseAmount, facts: MeasureFacts) => string): readonly string[] {
+  const names = [...new Set(list.lines.map(({ food }) => food.aisle))];
+  return names.flatMap((aisle) => [
+    `  ${aisle}`,
+    ...list.lines.filter(({ food }) => food.aisle === aisle).map((line) => `    ${shoppingText(line, amount)}`),
+  ]);
+}
+
+function shoppingText(line: ShoppingLine, amount: (base: BaseAmount, facts: MeasureFacts) => string): string {
+  const name = line.food.names[0]?.one ?? line.food.slug;
+  const need = line.need === null ? "to taste" : amount(line.need, line.food);
+  const packs = line.buy.map(({ pack, count }) => `${count} × ${pack.name}`).join(" + ");
+  const price = line.cost.atTill === null ? "" : ` = ${line.cost.atTill.amount} ${line.cost.atTill.currency}`;
+  return `${name}: ${need}${packs === "" ? "" : `  →  ${packs}${price}`}`;
+}
+
+function costLine(cost: Cost, servings: number): string {
+  if (cost.atTill === null) return "  No price is known.";
+  const each = cost.perServing === null ? "" : `, ${cost.perServing.amount} for each of ${servings}`;
+  const rest = cost.unpriced.length === 0 ? "" : `; without a price: ${cost.unpriced.join(", ")}`;
+  return `  At the till: ${cost.atTill.amount} ${cost.atTill.currency}${each}${rest}`;
+}

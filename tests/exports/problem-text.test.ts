@@ -1,0 +1,75 @@
+import { describe, expect, it } from "vitest";
+import { problemText, warningText } from "../../src/exports/problem-text.js";
+import type { Problem, Warning } from "../../src/domain/problem.js";
+
+const path = ["components", "dal", "lines", "l2"];
+
+const problems: readonly Problem[] = [
+  { code: "UNKNOWN_UNIT", path, unit: "cupp", nearest: ["us-cup"] },
+  { code: "AMBIGUOUS_UNIT", path, unit: "pint", candidates: ["us-pint", "us-dry-pint"] },
+  { code: "UNKNOWN_FOOD", path, food: "teff" },
+  { code: "UNKNOWN_COMPONENT", path, component: "dal" },
+  { code: "UNKNOWN_PART", path, food: "lemon", part: "pip", known: ["juice", "zest"] },
+  { code: "UNKNOWN_ROUTE", path, component: "dal", route: "jar", known: [] },
+  { code: "UNKNOWN_PLAN", path, publisher: "plot", plan: "week", revision: 3 },
+  { code: "COMPONENT_CYCLE", path, cycle: ["dal", "stock", "dal"] },
+  { code: "COMPONENT_NOT_REACHED", path, component: "dal" },
+  { code: "NOT_CONVERTIBLE", path, item: "kale", from: "us-cup", to: "g", missing: "DENSITY:chopped" },
+  { code: "BAD_AMOUNT", path, written: "1/0", why: "DIVISION_BY_ZERO" },
+  { code: "AMOUNT_OUT_OF_RANGE", path, value: "-1", min: 0, max: 1e9 },
+  { code: "SERVINGS_OUT_OF_RANGE", path, value: 0, min: 1, max: 1000 },
+  { code: "TOO_LARGE", path, what: "lines", size: 300, limit: 200 },
+  { code: "DUPLICATE", path, value: "l2" },
+  { code: "BAD_SHAPE", path, expected: "a number", got: "a list" },
+  { code: "BAD_HOUSEHOLD", path, what: "a language tag", value: "??" },
+];
+
+const warnings: readonly Warning[] = [
+  { code: "NOT_COMBINED", path, food: "kale", missing: "GRAMS_OF_ONE_PIECE" },
+  { code: "PART_NOT_COUNTED", path, food: "lemon", part: "juice", missing: "MILLILITRES_OF_ONE_PIECE" },
+  { code: "EDIBLE_PORTION_UNKNOWN", path, food: "kale", form: null },
+  { code: "PRICE_UNKNOWN", path, food: "kale" },
+  { code: "PACK_NOT_COMPARABLE", path, food: "kale", pack: "bag", missing: "OWN_MEASURE:bunch" },
+  { code: "ON_HAND_NOT_COMPARABLE", path, item: "kale", missing: "DENSITY" },
+  { code: "ON_HAND_NOT_NEEDED", path, item: "kale" },
+  { code: "ON_HAND_TOO_OLD", path, item: "kale", useBy: "2026-03-01" },
+  { code: "DIET_NOT_MET", path, diet: "vegan", item: "ghee", known: true },
+  { code: "DIET_NOT_MET", path, diet: "vegan", item: "stock", known: false },
+  { code: "SWAP_NOT_OFFERED", path, from: "a", to: "b" },
+  { code: "SWAP_NOT_CONVERTIBLE", path, from: "a", to: "b", missing: "DENSITY" },
+  { code: "MADE_IN_TWO_PLANS", path, component: "dal", plans: ["a", "b"] },
+  { code: "LEFT_OVER", path, component: "dal", servingsMore: 2 },
+  { code: "LEFT_OVER", path, component: "dal", servingsMore: null },
+  { code: "KEEPING_UNKNOWN", path, item: "dal" },
+  { code: "REGION_NOT_GIVEN", path, used: "GB" },
+];
+
+describe("the text of a problem", () => {
+  it.each(problems)("of $code says where and is a whole sentence", (problem) => {
+    const text = problemText(problem);
+    expect(text).toMatch(/^components > dal > lines > l2: .+[.]$/);
+    expect(text).not.toMatch(/undefined|null|\[object|[A-Z]{2}_[A-Z]/);
+  });
+
+  it("offers what is near", () => {
+    expect(problemText(problems[0]!)).toContain("Near it: us-cup.");
+  });
+
+  it("leaves out a place that there is not", () => {
+    expect(problemText({ code: "UNKNOWN_FOOD", path: [], food: "teff" })).toMatch(/^There is no food "teff"/);
+  });
+});
+
+describe("the text of a warning", () => {
+  it.each(warnings)("of $code says where and is a whole sentence", (warning) => {
+    const text = warningText(warning);
+    expect(text).toMatch(/^components > dal > lines > l2: .+[.]$/);
+    expect(text).not.toMatch(/undefined|null|\[object|[A-Z]{2}_[A-Z]/);
+  });
+
+  it("tells a diet that is broken from one that nobody knows about", () => {
+    const [broken, unknown] = warnings.filter(({ code }) => code === "DIET_NOT_MET").map(warningText);
+    expect(broken).toContain("does not fit");
+    expect(unknown).toContain("is not known");
+  });
+});
