@@ -118,6 +118,14 @@ export interface Data {
     summariesByIds: Batched<string, RevisionSummary>;
     /** Frozen documents by revision id. */
     bundles: Batched<string, PlanBundle>;
+    /**
+     * Every revision, withdrawn ones too, in the order of its id: the checksum stored with it, and one computed from the
+     * stored document now. `after` is an id or null for the start.
+     */
+    checksums(
+      after: string | null,
+      limit: number,
+    ): Promise<readonly { readonly id: string; readonly stored: string; readonly computed: string }[]>;
     /** Newest revision not withdrawn that holds this component. */
     holdingComponents: Batched<OwnedSlug, RevisionSummary>;
     /** Newest revision of each plan that is not withdrawn, in total order (publishedAt descending, id). */
