@@ -2,6 +2,15 @@ import { z } from "zod";
 
 const levels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 
+function isZone(name: string): boolean {
+  try {
+    return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone !== "";
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
 const variables = z.object({
   PORT: z
     .string()
@@ -23,6 +32,10 @@ const variables = z.object({
     .enum(["development", "production", "test"], "must be development, production or test")
     .default("development"),
   PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
+  PREPWRIGHT_ZONE: z
+    .string()
+    .refine(isZone, "must be the IANA name of a time zone, such as Europe/Lisbon")
+    .default("UTC"),
 });
 
 export interface Environment {
@@ -32,6 +45,8 @@ export interface Environment {
   readonly databaseUrl: string | null;
   readonly dataDir: string;
   readonly logLevel: (typeof levels)[number];
+  /** IANA zone in which nightly jobs have their hour. */
+  readonly zone: string;
   readonly mode: "development" | "production" | "test";
 }
 
@@ -48,7 +63,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
     ...embeddedInProduction(set),
   ];
   if (!parsed.success || faults.length > 0) return { ok: false, faults };
-  const { PORT, HOST, DATABASE_URL, DATA_DIR, LOG_LEVEL, NODE_ENV } = parsed.data;
+  const { PORT, HOST, DATABASE_URL, DATA_DIR, LOG_LEVEL, NODE_ENV, PREPWRIGHT_ZONE } = parsed.data;
   return {
     ok: true,
     value: {
@@ -57,6 +72,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       databaseUrl: DATABASE_URL ?? null,
       dataDir: DATA_DIR,
       logLevel: LOG_LEVEL,
+      zone: PREPWRIGHT_ZONE,
       mode: NODE_ENV,
     },
   };

@@ -11,6 +11,7 @@ describe("the environment", () => {
         databaseUrl: null,
         dataDir: "data",
         logLevel: "info",
+        zone: "UTC",
         mode: "development",
       },
     });
@@ -36,9 +37,16 @@ describe("the environment", () => {
       DATABASE_URL: "mysql://root:hunter2@db/x",
       LOG_LEVEL: "loud",
       NODE_ENV: "prod",
+      PREPWRIGHT_ZONE: "Atlantis",
     });
     if (read.ok) throw new Error("expected faults");
-    expect(read.faults.map((fault) => fault.split(" ")[0])).toEqual(["PORT", "DATABASE_URL", "LOG_LEVEL", "NODE_ENV"]);
+    expect(read.faults.map((fault) => fault.split(" ")[0])).toEqual([
+      "PORT",
+      "DATABASE_URL",
+      "LOG_LEVEL",
+      "NODE_ENV",
+      "PREPWRIGHT_ZONE",
+    ]);
     expect(read.faults.join()).not.toContain("hunter2");
   });
 
