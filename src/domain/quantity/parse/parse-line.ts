@@ -1,0 +1,259 @@
+import type { Measured } from "../../model/amount.js";
+import { multiplyRationals } from "../rational.js";
+import { findUnit, standardUnit } from "../unit.js";
+import { wholeMeasure, withAddition, type WholeMeasure } from "./after-measure.js";
+import { cleanLine } from "./clean-line.js";
+import { LINE_MAX } from "./limits.js";
+import { lineContext, type LineContext, type LineOptions } from "./line-context.js";
+import { measuredIn } from "./measured-sum.js";
+import { lineReasons, type LineReason, type NoAmount, type ParsedLine, type WrittenPack } from "./parsed-line.js";
+import { readMeasure } from "./read-measure.js";
+import { isSizeUnit } from "./read-unit.js";
+import { restOfLine, type RestOfLine } from "./rest-of-line.js";
+import { filler, noAmountOf, partOf } from "./words/line-phrases.js";
+import { pourForm } from "./words/liquid-words.js";
+
+const confidenceOf = (reasons: readonly LineReason[]): number =>
+  reasons.reduce((left, { code }) => left * lineReasons[code], 1);
+
+const nothing: Omit<ParsedLine, "raw" | "confidence" | "reasons"> = {
+  amount: null,
+  noAmount: "UNSTATED",
+  pack: null,
+  alternates: [],
+  additions: [],
+  food: "",
+  part: null,
+  form: null,
+  preparation: null,
+  modifiers: [],
+  notes: [],
+};
+
+const refused = (raw: string, reason: LineReason, food: string): ParsedLine => ({
+  ...nothing,
+  raw,
+  food,
+  confidence: lineReasons[reason.code],
+  reasons: [reason],
+});
+
+const afterFiller = (text: string, at: number): number => {
+  filler.lastIndex = at;
+  return filler.test(text) ? filler.lastIndex : at;
+};
+
+interface Started {
+  readonly part: string | null;
+  readonly at: number;
+}
+
+/** "juice of 2 lemons": the part, then where its fruit begins. */
+const startOf = (text: string): Started => {
+  if (!/^[jzstagrp]/i.test(text)) return { part: null, at: 0 };
+  for (const [part, pattern] of partOf) {
+    const found = pattern.exec(text);
+    if (found !== null) return { part, at: found[0].length };
+  }
+  return { part: null, at: 0 };
+};
+
+/** A measure behind the food: "Mehl 200 g". */
+const trailingMeasure = (text: string, context: LineContext): readonly [WholeMeasure, string] | null => {
+  const digit = text.search(/[\d½⅓⅔¼¾⅛]/u);
+  if (digit < 1) return null;
+  const found = readMeasure(text, digit, context);
+  if (found?.kind !== "MEASURE" || found.unit === null) return null;
+  const whole = wholeMeasure(text, found, context);
+  return text.slice(whole.end).trim() === "" ? [whole, text.slice(0, digit)] : null;
+};
+
+const EGG_PART = /^(.*\begg)s? (white|yolk)s?$/i;
+const PREPARED_PARTS: Readonly<Record<string, string>> = { juiced: "juice", zested: "zest" };
+
+interface Named {
+  readonly food: string;
+  readonly part: string | null;
+}
+
+const partIn = (rest: RestOfLine, part: string | null): Named => {
+  const egg = EGG_PART.exec(rest.food);
+  if (egg !== null) return { food: egg[1] ?? rest.food, part: (egg[2] ?? "").toLowerCase() };
+  return { food: rest.food, part: part ?? PREPARED_PARTS[rest.preparation ?? ""] ?? null };
+};
+
+interface Settled {
+  readonly whole: WholeMeasure;
+  readonly reasons: readonly LineReason[];
+}
+
+const withUnit = (whole: WholeMeasure, unit: string): WholeMeasure => ({ ...whole, amount: { ...whole.amount, unit } });
+
+/** Sizes that only the food decides: a pint of berries, an ounce of milk, a stick of butter. */
+const settleUnit = (whole: WholeMeasure, food: string, context: LineContext): Settled => {
+  const { unit } = whole;
+  if (unit === null) return { whole, reasons: [] };
+  const form = pourForm(food);
+  if (unit.unit === "oz" && form === "liquid") {
+    const fluid = findUnit("fl oz", context);
+    const reasons: LineReason[] = [{ code: "OUNCE_OF_LIQUID", about: unit.word }];
+    return { whole: fluid?.kind === "FOUND" ? withUnit(whole, fluid.id) : whole, reasons };
+  }
+  if (unit.unit === "own:stick" && context.measures === "US_CUSTOMARY" && /^(?:(?:un)?salted )?butter$/i.test(food)) {
+    return { whole: withUnit(whole, "stick-butter"), reasons: [] };
+  }
+  const again = unit.kind === "STANDARD" && form !== null ? findUnit(unit.word, { ...context, form }) : null;
+  if (again?.kind === "FOUND") return { whole: withUnit(whole, again.id), reasons: [] };
+  return unit.candidates.length > 1
+    ? { whole, reasons: [{ code: "AMBIGUOUS_UNIT", about: unit.candidates.join(" ") }] }
+    : { whole, reasons: [] };
+};
+
+const packOf = ({ amount, size }: WholeMeasure): WrittenPack | null => {
+  if (size === null) return null;
+  const one = {
+    low: `${size.low.n}/${size.low.d}`,
+    high: `${size.high.n}/${size.high.d}`,
+  };
+  const each = { low: multiplyRationals(one.low, "1"), high: multiplyRationals(one.high, "1") };
+  const net = { low: multiplyRationals(one.low, amount.low), high: multiplyRationals(one.high, amount.high) };
+  if (each.low === null || each.high === null || net.low === null || net.high === null) return null;
+  const { unit } = size.unit;
+  return { size: { low: each.low, high: each.high, unit }, net: { low: net.low, high: net.high, unit } };
+};
+
+/** Author pairs are soft ("1 lb (500 g)"); further apart than a quarter they are not one amount. */
+const SAME_AMOUNT = 1.25;
+
+const baseOf = ({ high, unit }: Measured): number | null => {
+  const base = measuredIn({ low: high, high, unit }, standardUnit(unit)?.dimension === "MASS" ? "g" : "ml");
+  if (base === null) return null;
+  const [n = "0", d = "1"] = base.high.split("/");
+  return Number(n) / Number(d);
+};
+
+const disagreeing = (amount: Measured, alternates: readonly Measured[]): readonly LineReason[] =>
+  alternates.flatMap((alternate) => {
+    if (standardUnit(alternate.unit)?.dimension !== standardUnit(amount.unit)?.dimension) return [];
+    const [a, b] = [baseOf(amount), baseOf(alternate)];
+    const apart = a === null || b === null ? 1 : Math.max(a / b, b / a);
+    return apart > SAME_AMOUNT ? [{ code: "ALTERNATES_DISAGREE" as const, about: alternate.unit }] : [];
+  });
+
+const OR_FOOD = /(?:^|\s)(?:or|oder|ou|o|lub|albo)\s/i;
+const AND_FOOD = /\s(?:and|&|und|et|y|i)\s/i;
+
+const foodReasons = (food: string, measured: boolean): readonly LineReason[] => {
+  if (food === "") return [{ code: "NO_FOOD", about: "" }];
+  return OR_FOOD.test(food) || (!measured && AND_FOOD.test(food)) ? [{ code: "SEVERAL_FOODS", about: food }] : [];
+};
+
+/** A word such as "cloves" with no food behind it is the food. */
+const foodItself = (whole: WholeMeasure, rest: RestOfLine): readonly [WholeMeasure, string] =>
+  rest.food === "" && whole.unit?.kind === "COUNT"
+    ? [{ ...whole, unit: null, amount: { ...whole.amount, unit: "piece" } }, whole.unit.word]
+    : [whole, rest.food];
+
+const measuredLine = (
+  raw: string,
+  first: WholeMeasure,
+  words: string,
+  part: string | null,
+  context: LineContext,
+): ParsedLine => {
+  const rest = restOfLine(words, first.unit?.kind === "CONTAINER", context);
+  const summed = rest.additions.reduce((sum, added) => withAddition(sum, added, sum.end), first);
+  const [itself, food] = foodItself(summed, rest);
+  const each = rest.brackets.find((bracket) => bracket.each && isSizeUnit(bracket.unit));
+  const sized =
+    itself.size === null && each !== undefined ? { ...itself, size: { ...each.ends, unit: each.unit } } : itself;
+  const named = partIn({ ...rest, food }, part);
+  const { whole, reasons: unitReasons } = settleUnit(sized, named.food, context);
+  const alternates = [...whole.alternates, ...rest.brackets.filter((b) => b !== each).map((b) => b.measured)];
+  const reasons = [
+    ...whole.reasons,
+    ...unitReasons,
+    ...foodReasons(named.food, true),
+    ...disagreeing(whole.amount, alternates),
+  ];
+  return {
+    raw,
+    amount: whole.amount,
+    noAmount: null,
+    pack: packOf(whole),
+    alternates,
+    additions: whole.additions,
+    ...named,
+    form: rest.form,
+    preparation: rest.preparation,
+    modifiers: [...whole.modifiers, ...rest.modifiers],
+    notes: [...whole.notes, ...rest.notes],
+    confidence: confidenceOf(reasons),
+    reasons,
+  };
+};
+
+const amountlessLine = (
+  raw: string,
+  kind: NoAmount | null,
+  words: string,
+  part: string | null,
+  context: LineContext,
+): ParsedLine => {
+  const rest = restOfLine(words, false, context);
+  const named = partIn(rest, part);
+  const noAmount = kind ?? noAmountOf(rest.modifiers, rest.asNeeded);
+  const reasons: LineReason[] = [
+    ...(words.endsWith(":") ? [{ code: "HEADING" as const, about: words }] : []),
+    ...(noAmount === "UNSTATED" && !words.endsWith(":") ? [{ code: "NO_AMOUNT" as const, about: named.food }] : []),
+    ...(kind === null && /\d/.test(named.food) ? [{ code: "NUMBER_LEFT_OVER" as const, about: named.food }] : []),
+    ...foodReasons(named.food, false),
+  ];
+  return {
+    ...nothing,
+    raw,
+    noAmount,
+    alternates: rest.brackets.map(({ measured }) => measured),
+    ...named,
+    form: rest.form,
+    preparation: rest.preparation,
+    modifiers: rest.modifiers,
+    notes: rest.notes,
+    confidence: confidenceOf(reasons),
+    reasons,
+  };
+};
+
+const refusedBeforeReading = (raw: string, text: string): ParsedLine | null => {
+  if (text === "") return refused(raw, { code: "EMPTY", about: "" }, "");
+  return /^[-−–]\s?[\d½⅓⅔¼¾⅛]/u.test(text) ? refused(raw, { code: "NEGATIVE_NUMBER", about: text }, text) : null;
+};
+
+/**
+ * A line as a writer typed it, taken apart: exact amount, unit, pack, alternates, additions, food, form, preparation. Never
+ * guesses in silence: whatever was left open is a reason that lowers the confidence. Never throws; a line over 1000
+ * characters is refused unread (TOO_LONG).
+ */
+export const parseLine = (raw: string, options: LineOptions): ParsedLine => {
+  if (raw.length > LINE_MAX) return refused(raw, { code: "TOO_LONG", about: String(raw.length) }, "");
+  const text = cleanLine(raw);
+  const early = refusedBeforeReading(raw, text);
+  if (early !== null) return early;
+  const context = lineContext(options);
+  const { part, at } = startOf(text);
+  const found = readMeasure(text, at, context);
+  if (found?.kind === "FAULT") {
+    const code = found.fault === "AMBIGUOUS_SEPARATOR" ? "AMBIGUOUS_NUMBER" : "BAD_NUMBER";
+    return refused(raw, { code, about: text.slice(at, found.end) }, text.slice(found.end).trim());
+  }
+  if (found?.kind === "MEASURE") {
+    const whole = wholeMeasure(text, found, context);
+    return measuredLine(raw, whole, text.slice(afterFiller(text, whole.end)), part, context);
+  }
+  if (found !== null)
+    return amountlessLine(raw, found.noAmount, text.slice(afterFiller(text, found.end)), part, context);
+  const trailing = part === null ? trailingMeasure(text, context) : null;
+  return trailing === null
+    ? amountlessLine(raw, null, text.slice(at), part, context)
+    : measuredLine(raw, trailing[0], trailing[1], null, context);
+};

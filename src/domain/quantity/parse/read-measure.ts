@@ -1,0 +1,200 @@
+import type { Rational } from "../rational.js";
+import type { NumberFault } from "./decimal.js";
+import type { LineContext } from "./line-context.js";
+import { skipSpaces } from "./numeral.js";
+import type { LineModifier, LineReasonCode, NoAmount } from "./parsed-line.js";
+import { readRange } from "./range.js";
+import { isSizeUnit, readUnit, type ReadUnit } from "./read-unit.js";
+import { amountlessWords } from "./words/amountless-words.js";
+import { fillWords, sizeWords } from "./words/form-words.js";
+import { numberWords } from "./words/number-words.js";
+import { bareWord, wordEnd } from "./word-at.js";
+
+export interface Ends {
+  readonly low: Rational;
+  readonly high: Rational;
+}
+
+export interface PackSize extends Ends {
+  readonly unit: ReadUnit;
+}
+
+export interface ReadMeasure extends Ends {
+  readonly kind: "MEASURE";
+  /** null: no unit word, so it counts. */
+  readonly unit: ReadUnit | null;
+  readonly size: PackSize | null;
+  readonly modifiers: readonly LineModifier[];
+  readonly notes: readonly string[];
+  readonly reasons: readonly LineReasonCode[];
+  readonly end: number;
+}
+
+export type Measure =
+  | ReadMeasure
+  | { readonly kind: "AMOUNTLESS"; readonly noAmount: NoAmount; readonly end: number }
+  | { readonly kind: "FAULT"; readonly fault: NumberFault; readonly end: number };
+
+const ONE: Rational = { n: 1, d: 1 };
+
+interface Counted extends Ends {
+  readonly end: number;
+  readonly foreignMark: boolean;
+  readonly inWords: boolean;
+}
+
+type Count = Counted | { readonly fault: NumberFault; readonly end: number };
+
+/** "half a lemon", "a dozen": the article after a number word says nothing more. */
+const ARTICLES = new Set(["a", "an", "einer", "eine", "de"]);
+
+const countInWords = (text: string, start: number, { language }: LineContext): Counted | null => {
+  const words = numberWords[language] ?? numberWords["en"];
+  const end = wordEnd(text, start);
+  const value = words?.get(bareWord(text, start, end));
+  if (value === undefined) return null;
+  const next = skipSpaces(text, end);
+  const nextEnd = wordEnd(text, next);
+  const nextWord = bareWord(text, next, nextEnd);
+  const half = value.n === 1 && value.d === 1 ? words?.get(nextWord) : undefined;
+  const isHalf = half?.d === 2;
+  const found = isHalf ? half : value;
+  const stop = isHalf || (value.d === 2 && ARTICLES.has(nextWord)) ? nextEnd : end;
+  return { low: found, high: found, end: stop, foreignMark: false, inWords: true };
+};
+
+const count = (text: string, start: number, context: LineContext): Count | null => {
+  const range = readRange(text, start, context.marks);
+  if (range === null) return countInWords(text, start, context);
+  return range.ok ? { ...range, inWords: false } : range;
+};
+
+interface Before {
+  readonly at: number;
+  readonly modifiers: readonly LineModifier[];
+  readonly notes: readonly string[];
+}
+
+/** Words such as "heaping" and "large" from `start` on. */
+const describing = (text: string, start: number, sizes: boolean): Before => {
+  const modifiers: LineModifier[] = [];
+  const notes: string[] = [];
+  let at = skipSpaces(text, start);
+  for (;;) {
+    const end = wordEnd(text, at);
+    const word = bareWord(text, at, end);
+    const fill = end === at ? undefined : fillWords.get(word);
+    if (fill !== undefined) modifiers.push(fill);
+    else if (sizes && sizeWords.has(word)) notes.push(text.slice(at, end));
+    else return { at, modifiers, notes };
+    at = skipSpaces(text, end);
+  }
+};
+
+/** A length is no amount: "2-inch piece". */
+const LENGTH = /(?:\s|-)?(?:inch(?:es)?|in\.|cm|mm|["″])(?![\p{L}])(?:-|\s)*/uy;
+
+const afterLength = (text: string, start: number): number | null => {
+  LENGTH.lastIndex = start;
+  return LENGTH.test(text) ? LENGTH.lastIndex : null;
+};
+
+interface Sized {
+  readonly size: PackSize | null;
+  readonly end: number;
+  readonly reasons: readonly LineReasonCode[];
+  readonly notes: readonly string[];
+}
+
+const TIMES = /\s*[x×]\s*(?=\d)/iy;
+
+/** The size of one: "(15-oz)", "x 400g", or a second number before the container ("1 14-oz can"). */
+const packSize = (text: string, start: number, context: LineContext): Sized => {
+  const none: Sized = { size: null, end: start, reasons: [], notes: [] };
+  TIMES.lastIndex = start;
+  const times = TIMES.test(text) ? TIMES.lastIndex : null;
+  const open = skipSpaces(text, start);
+  const bracket = text[open] === "(";
+  const from = times ?? (bracket ? open + 1 : open);
+  if (times === null && !bracket && open === start) return none;
+  const inside = describing(text, from, false);
+  const range = readRange(text, inside.at, context.marks);
+  if (range === null || !range.ok) return none;
+  const length = afterLength(text, range.end);
+  if (length !== null && (!bracket || text[length] === ")")) {
+    const end = bracket ? length + 1 : length;
+    return { size: null, end, reasons: ["SIZE_BY_LENGTH"], notes: [text.slice(from, length).trim()] };
+  }
+  const unit = readUnit(text, range.end, context);
+  if (unit === null || !isSizeUnit(unit)) return none;
+  const after = skipSpaces(text, unit.end);
+  if (bracket && text[after] !== ")") return none;
+  const end = bracket ? after + 1 : unit.end;
+  return { size: { low: range.low, high: range.high, unit }, end, reasons: [], notes: [] };
+};
+
+const containerAfter = (text: string, unit: ReadUnit, context: LineContext): ReadUnit | null => {
+  if (!isSizeUnit(unit)) return null;
+  const next = readUnit(text, unit.end, context);
+  return next?.kind === "CONTAINER" ? next : null;
+};
+
+/** A hyphen and a word, or a per cent sign, make the number part of a name: "7-grain bread", "2% milk". */
+const isPartOfName = (text: string, end: number): boolean =>
+  text[end] === "%" || (text[end] === "-" && /\p{L}/u.test(text[end + 1] ?? ""));
+
+/**
+ * A measure at `start`: number, range or number word; size of the pack; words such as "heaping"; unit. null where none
+ * begins there.
+ */
+export const readMeasure = (text: string, start: number, context: LineContext): Measure | null => {
+  const before = describing(text, start, false);
+  const found = count(text, before.at, context);
+  if (found !== null && "fault" in found) return { kind: "FAULT", fault: found.fault, end: found.end };
+  const from = found?.end ?? before.at;
+  const noAmount = found === null || found.inWords || text[from] === " " ? amountlessAt(text, from) : null;
+  if (noAmount !== null) return noAmount;
+  if (found === null) return null;
+  const mark: readonly LineReasonCode[] = found.foreignMark ? ["MARK_OF_OTHER_LOCALE"] : [];
+  const length = afterLength(text, from);
+  const sized: Sized =
+    length === null
+      ? packSize(text, from, context)
+      : { size: null, end: length, reasons: ["SIZE_BY_LENGTH"], notes: [text.slice(before.at, length).trim()] };
+  const between = describing(text, sized.end, true);
+  const hyphened = sized.end === from && length === null && text[from] === "-";
+  const unit = readUnit(text, hyphened ? from : between.at, context);
+  if (unit === null && isPartOfName(text, from) && sized.end === from) return null;
+  const container = unit === null || sized.size !== null ? null : containerAfter(text, unit, context);
+  const ends: Ends = length === null ? found : { low: ONE, high: ONE };
+  const shared = {
+    kind: "MEASURE" as const,
+    modifiers: [...before.modifiers, ...(unit === null ? [] : between.modifiers)],
+    notes: [...sized.notes, ...(unit === null ? [] : between.notes)],
+  };
+  if (unit !== null && container !== null) {
+    const reasons: readonly LineReasonCode[] = [...mark, ...sized.reasons, "COUNT_ASSUMED"];
+    const size = { low: found.low, high: found.high, unit };
+    return { ...shared, low: ONE, high: ONE, unit: container, size, reasons, end: container.end };
+  }
+  const reasons = [...mark, ...sized.reasons];
+  const standardAfterSize = sized.size !== null && unit !== null && unit.kind === "STANDARD" && unit.unit !== "piece";
+  const own = standardAfterSize ? null : unit;
+  return {
+    ...shared,
+    low: ends.low,
+    high: ends.high,
+    unit: own,
+    size: sized.size,
+    reasons,
+    end: own?.end ?? sized.end,
+  };
+};
+
+/** "pinch", "a few": words in the place of a measure that measure nothing. */
+const amountlessAt = (text: string, start: number): Measure | null => {
+  const from = describing(text, start, true).at;
+  const end = wordEnd(text, from);
+  const noAmount = end === from ? undefined : amountlessWords.get(bareWord(text, from, end));
+  return noAmount === undefined ? null : { kind: "AMOUNTLESS", noAmount, end };
+};
