@@ -29,8 +29,9 @@ const firstQuery = `# Prepwright answers plans for any number of servings. Press
 `;
 
 createRoot(place).render(
-  createElement(GraphiQL, {
-    fetcher: createGraphiQLFetcher({ url: place.dataset.endpoint }),
-    defaultQuery: firstQuery,
-  }),
+  createElement(
+    GraphiQL,
+    { fetcher: createGraphiQLFetcher({ url: place.dataset.endpoint }), defaultQuery: firstQuery },
+    createElement(GraphiQL.Logo, null, "Prepwright"),
+  ),
 );

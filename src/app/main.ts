@@ -3,6 +3,7 @@ import { readEnvironment } from "./environment.js";
 import { exitWithFaults } from "./exit-with-faults.js";
 import { openDatabase } from "./open-database.js";
 import { openLog } from "./open-log.js";
+import { newestPlan } from "../services/newest-plan.js";
 import { projectRoot } from "./project-root.js";
 import { onStopSignal } from "./shutdown.js";
 import { firstQuery } from "./first-query.js";
@@ -28,4 +29,5 @@ onStopSignal(log, async () => {
   await database.close();
 });
 const address = await app.listen({ port: settings.port, host: settings.host });
-process.stdout.write(`Prepwright is at ${address}\n${firstQuery(address)}\n`);
+const newest = await newestPlan(database.deps);
+process.stdout.write(`Prepwright is at ${address}\n${firstQuery(address, newest)}\n`);

@@ -8,8 +8,16 @@ const why: Readonly<Record<string, string>> = {
   TOO_LARGE: "it is too large",
   DIVISION_BY_ZERO: "it divides by zero",
   DENOMINATOR_TOO_LARGE: "its fraction is too fine",
+  BATCH_OF_A_FOOD: "only a component has batches",
   RANGE_REVERSED: "its range runs from high to low",
 };
+
+const what: Readonly<Record<string, string>> = {
+  EATERS_ARE_NOT_THE_SERVINGS: "the number of servings asked for; the counts of the eaters must add up to it",
+};
+
+/** Words for what a part of a household should have been. What is not a code of ours is words already. */
+export const whatWords = (code: string): string => what[code] ?? code;
 
 /** Words for why an amount could not be read. What is not a code of ours is words already. */
 export const whyWords = (code: string): string => why[code] ?? code;

@@ -1,5 +1,5 @@
 import type { Path, Problem, Warning } from "../domain/problem.js";
-import { missingWords, whyWords } from "./fact-words.js";
+import { missingWords, whatWords, whyWords } from "./fact-words.js";
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
 const at = (path: Path): string => (path.length === 0 ? "" : `${path.join(" > ")}: `);
@@ -8,6 +8,8 @@ const list = (values: readonly string[]): string => values.join(", ");
 
 const offer = (label: string, values: readonly string[]): string =>
   values.length === 0 ? "" : ` ${label} ${list(values)}.`;
+
+const grams = (value: number): string => `${Math.round(value)} g`;
 
 /** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
 export function problemText(problem: Problem): string {
@@ -60,7 +62,7 @@ function problemSentence(problem: Problem): string {
     case "BAD_SHAPE":
       return `Expected ${problem.expected}, got ${problem.got}.`;
     case "BAD_HOUSEHOLD":
-      return `"${problem.value}" is not ${problem.what}.`;
+      return `"${problem.value}" is not ${whatWords(problem.what)}.`;
   }
 }
 
@@ -89,6 +91,11 @@ function warningSentence(warning: Warning): string {
       return `The pack "${warning.pack}" of "${warning.food}" was not considered, because ${missingWords(warning.missing)} is not known.`;
     case "ON_HAND_NOT_COMPARABLE":
       return `What you have of "${warning.item}" was not taken off, because ${missingWords(warning.missing)} is not known.`;
+    case "ON_HAND_IN_OTHER_FORM":
+      return (
+        `What you have of "${warning.from}" could be turned into about ${grams(warning.gives)} of "${warning.item}";` +
+        ` the whole need would take about ${grams(warning.wouldTake)}. It was not counted; say so if it should be.`
+      );
     case "ON_HAND_NOT_NEEDED":
       return `What you have of "${warning.item}" is not needed here.`;
     case "ON_HAND_TOO_OLD":

@@ -12,7 +12,6 @@ import type {
   ShoppingList,
   Use,
 } from "../domain/plan/scaled.js";
-import type { Source } from "../domain/model/source.js";
 import type { Household } from "../domain/model/household.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
@@ -76,12 +75,6 @@ export interface UseParent extends Shown {
 }
 export type PackCountParent = PackCount & { readonly food: Food };
 
-export interface StorageGuidanceParent {
-  readonly subject: KeepableParent;
-}
-export interface BasisParent {
-  readonly source: Source;
-}
 export type { Warning as WarningParent } from "../domain/problem.js";
 
 type Tagged<T, Name extends string> = T & { readonly __typename: Name };
@@ -91,5 +84,3 @@ export type NodeParent =
   | Tagged<MealParent, "Meal">
   | Tagged<ComponentParent, "Component">
   | Tagged<FoodParent, "Food">;
-export type KeepableParent =
-  Tagged<MealParent, "Meal"> | Tagged<ComponentParent, "Component"> | Tagged<FoodParent, "Food">;

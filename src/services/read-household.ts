@@ -15,6 +15,7 @@ export interface GivenHousehold {
   readonly currency?: Maybe<string>;
   readonly locale?: Maybe<string>;
   readonly diets?: Maybe<readonly string[]>;
+  readonly eaters?: Maybe<readonly { readonly count: number; readonly portion: string }[]>;
   readonly swaps?: Maybe<readonly { readonly from: string; readonly to: string }[]>;
   readonly routes?: Maybe<{
     readonly mode?: Maybe<RouteMode>;
@@ -30,6 +31,7 @@ export interface GivenOnHand {
   readonly amount: string;
   readonly unit: string;
   readonly useBy?: Maybe<string>;
+  readonly asOtherForm?: Maybe<boolean>;
 }
 
 /** The most entries each list of a household may hold. */
@@ -46,7 +48,7 @@ export function readHousehold(given: GivenHousehold, bundles: readonly PlanBundl
     problems.push(...result.problems);
     return null;
   };
-  for (const name of ["diets", "swaps", "onHand"] as const) {
+  for (const name of ["diets", "eaters", "swaps", "onHand"] as const) {
     const size = given[name]?.length ?? 0;
     if (size > longestHouseholdList) {
       return failed([
@@ -60,6 +62,7 @@ export function readHousehold(given: GivenHousehold, bundles: readonly PlanBundl
     currency: note(code(given.currency, /^[A-Z]{3}$/, "currency", "an ISO 4217 code of three letters, such as EUR")),
     locale: note(readLocale(given.locale ?? null)),
     diets: given.diets ?? [],
+    eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
     swaps: given.swaps ?? [],
     routes: { mode: given.routes?.mode ?? "AS_WRITTEN", byName: given.routes?.byName ?? [] },
     onHand: (given.onHand ?? []).flatMap((each, index) => {
@@ -116,7 +119,26 @@ function readOnHand(
   }
   const item =
     food !== null ? { kind: "FOOD" as const, food } : { kind: "COMPONENT" as const, component: component ?? "" };
-  return ok({ item, amount: amount.value.high, unit: amount.value.unit, useBy: given.useBy ?? null });
+  return ok({
+    item,
+    amount: amount.value.high,
+    unit: amount.value.unit,
+    useBy: given.useBy ?? null,
+    asOtherForm: given.asOtherForm ?? false,
+  });
+}
+
+function readEaters(
+  { count, portion }: NonNullable<GivenHousehold["eaters"]>[number],
+  index: number,
+): Result<NonNullable<Household["eaters"]>[number]> {
+  const path = ["household", "eaters", index, "portion"];
+  const read = parseAmount(portion, { locale: "en", measures: "METRIC", own: [], path });
+  if (!read.ok) return read;
+  if (read.value.low !== read.value.high || read.value.unit !== "piece") {
+    return failed([{ code: "BAD_SHAPE", path, expected: "one number", got: shortened(portion) }]);
+  }
+  return ok({ count, portion: read.value.high });
 }
 
 /** The amount and its unit are read as one text, but a caller wrote two fields. */

@@ -7,6 +7,14 @@ import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/qu
 import { toNumber } from "../domain/quantity/rational.js";
 import { standardUnit } from "../domain/quantity/unit.js";
 
+export const measureSystems: readonly MeasureSystem[] = [
+  "US_CUSTOMARY",
+  "METRIC_CUP",
+  "AUSTRALIAN",
+  "UK_IMPERIAL",
+  "METRIC",
+];
+
 /** How amounts are shown to one reader. */
 export interface Show {
   readonly measures: MeasureSystem;

@@ -22,6 +22,7 @@ const problems: readonly Problem[] = [
   { code: "DUPLICATE", path, value: "l2" },
   { code: "BAD_SHAPE", path, expected: "a number", got: "a list" },
   { code: "BAD_HOUSEHOLD", path, what: "a language tag", value: "??" },
+  { code: "BAD_HOUSEHOLD", path, what: "EATERS_ARE_NOT_THE_SERVINGS", value: "3" },
 ];
 
 const warnings: readonly Warning[] = [
@@ -31,6 +32,7 @@ const warnings: readonly Warning[] = [
   { code: "PRICE_UNKNOWN", path, food: "kale" },
   { code: "PACK_NOT_COMPARABLE", path, food: "kale", pack: "bag", missing: "OWN_MEASURE:bunch" },
   { code: "ON_HAND_NOT_COMPARABLE", path, item: "kale", missing: "DENSITY" },
+  { code: "ON_HAND_IN_OTHER_FORM", path, item: "tinned-beans", from: "beans", gives: 600.4, wouldTake: 400 },
   { code: "ON_HAND_NOT_NEEDED", path, item: "kale" },
   { code: "ON_HAND_TOO_OLD", path, item: "kale", useBy: "2026-03-01" },
   { code: "DIET_NOT_MET", path, diet: "vegan", item: "ghee", known: true },

@@ -15,6 +15,10 @@ describe("reading a household", () => {
   it("completes what is given, codes in any case", () => {
     const read = readHousehold(
       {
+        eaters: [
+          { count: 2, portion: "1" },
+          { count: 1, portion: "1/2" },
+        ],
         region: "xa",
         currency: "xts",
         locale: "EN-gb",
@@ -27,6 +31,10 @@ describe("reading a household", () => {
     expect(read).toMatchObject({
       ok: true,
       value: {
+        eaters: [
+          { count: 2, portion: "1" },
+          { count: 1, portion: "1/2" },
+        ],
         region: "XA",
         currency: "XTS",
         locale: "en-GB",

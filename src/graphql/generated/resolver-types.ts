@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AmountParent, BasisParent, ComponentParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, PackParent, PackCountParent, PlanParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { AmountParent, ComponentParent, FoodParent, FoodPartParent, LineParent, MealParent, NodeParent, PackParent, PackCountParent, PlanParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ShoppingLineParent, ShoppingListParent, StepParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = T | null | undefined;
@@ -56,17 +56,6 @@ export type Attention =
   | 'HANDS_ON'
   /** It runs alone. */
   | 'UNATTENDED';
-
-/** One statement about how long something keeps. */
-export type Basis = {
-  readonly __typename?: 'Basis';
-  /** How many days it gives. */
-  readonly days: Scalars['Float']['output'];
-  /** This one decides. */
-  readonly decides: Scalars['Boolean']['output'];
-  /** Who says so. */
-  readonly source: Source;
-};
 
 /** The sizes a component can be made in, counted in batches. */
 export type BatchRule = {
@@ -133,6 +122,14 @@ export type Dimension =
   | 'MASS'
   /** Volume, held in millilitres. */
   | 'VOLUME';
+
+/** So many people who eat the same share of a serving. */
+export type EatersInput = {
+  /** How many people. */
+  readonly count: Scalars['Int']['input'];
+  /** The share of a serving each of them eats, such as `1/2` for a small child. */
+  readonly portion: Scalars['Quantity']['input'];
+};
 
 /** The share of a food as bought that is left once prepared. */
 export type EdiblePortion = {
@@ -304,6 +301,8 @@ export type HouseholdInput = {
   readonly currency?: InputMaybe<Scalars['String']['input']>;
   /** Codes of the diets to keep to. */
   readonly diets: ReadonlyArray<Scalars['String']['input']>;
+  /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
+  readonly eaters?: InputMaybe<ReadonlyArray<EatersInput>>;
   /** BCP 47 tag of the reader's language. */
   readonly locale?: InputMaybe<Scalars['String']['input']>;
   /** Measures to show amounts in. Left out: those of the plan. */
@@ -319,9 +318,6 @@ export type HouseholdInput = {
   /** Foods to swap wherever a line offers it. */
   readonly swaps: ReadonlyArray<SwapInput>;
 };
-
-/** Anything that keeps: a food, a component or a meal. */
-export type Keepable = Component | Food | Meal;
 
 /** How long something keeps, in somebody's word. */
 export type KeepingRule = {
@@ -435,6 +431,8 @@ export type Node = {
 export type OnHandInput = {
   /** How much there is. */
   readonly amount: Scalars['Quantity']['input'];
+  /** Also take it for a food it can be turned into with more work: dry beans for tinned. Otherwise that is only offered. */
+  readonly asOtherForm: Scalars['Boolean']['input'];
   /** Slug of a component. Give this or `food`. */
   readonly component?: InputMaybe<Scalars['String']['input']>;
   /** Slug of a food. Give this or `component`. */
@@ -765,8 +763,6 @@ export type ScaledPlan = {
   readonly servings: Scalars['Int']['output'];
   /** What to buy for it. */
   readonly shoppingList: ShoppingList;
-  /** How long everything keeps. */
-  readonly storage: ReadonlyArray<StorageGuidance>;
   /** What the reader should know beside the answer. */
   readonly warnings: ReadonlyArray<Warning>;
 };
@@ -893,29 +889,6 @@ export type StepGrowth =
   /** Once for every load. */
   | 'PER_LOAD';
 
-/** How long something keeps in one place, and on whose authority. */
-export type StorageGuidance = {
-  readonly __typename?: 'StorageGuidance';
-  /** What to do, in sentences. */
-  readonly advice: ReadonlyArray<Scalars['String']['output']>;
-  /** All that was weighed; the strictest decides. */
-  readonly basis: ReadonlyArray<Basis>;
-  /** It holds only then. */
-  readonly condition: Maybe<Scalars['String']['output']>;
-  /** In what. */
-  readonly container: Maybe<Scalars['String']['output']>;
-  /** How many days. */
-  readonly days: Scalars['Float']['output'];
-  /** The last moment, if the household gave `sessionStart`. */
-  readonly keepUntil: Maybe<Scalars['DateTime']['output']>;
-  /** Where. */
-  readonly place: StoragePlace;
-  /** What keeps. */
-  readonly subject: Keepable;
-  /** Meals planned for later than it keeps. */
-  readonly tooLateFor: ReadonlyArray<ScaledMeal>;
-};
-
 /** Where something is kept. */
 export type StoragePlace =
   /** In a freezer. */
@@ -999,6 +972,8 @@ export type WarningCode =
   | 'MADE_IN_TWO_PLANS'
   /** Two amounts of a food cannot be added, because a fact about the food is missing. */
   | 'NOT_COMBINED'
+  /** Something on hand could be turned into a food that is needed, with more work. */
+  | 'ON_HAND_IN_OTHER_FORM'
   /** What is on hand cannot be compared with the need. */
   | 'ON_HAND_NOT_COMPARABLE'
   /** Something on hand is not needed. */
@@ -1094,7 +1069,6 @@ export type ResolversTypes = {
   AllergenPresence: AllergenPresence;
   Amount: ResolverTypeWrapper<AmountParent>;
   Attention: Attention;
-  Basis: ResolverTypeWrapper<BasisParent>;
   BatchRule: ResolverTypeWrapper<BatchRule>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
   Component: ResolverTypeWrapper<ComponentParent>;
@@ -1102,6 +1076,7 @@ export type ResolversTypes = {
   Date: ResolverTypeWrapper<Scalars['Date']['output']>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
   Dimension: Dimension;
+  EatersInput: EatersInput;
   EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
   Float: ResolverTypeWrapper<Scalars['Float']['output']>;
   Food: ResolverTypeWrapper<FoodParent>;
@@ -1117,7 +1092,6 @@ export type ResolversTypes = {
   HouseholdInput: HouseholdInput;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
-  Keepable: ResolverTypeWrapper<KeepableParent>;
   KeepingRule: ResolverTypeWrapper<KeepingRule>;
   Line: ResolverTypeWrapper<LineParent>;
   Meal: ResolverTypeWrapper<MealParent>;
@@ -1155,7 +1129,6 @@ export type ResolversTypes = {
   SourceKind: SourceKind;
   Step: ResolverTypeWrapper<StepParent>;
   StepGrowth: StepGrowth;
-  StorageGuidance: ResolverTypeWrapper<StorageGuidanceParent>;
   StoragePlace: StoragePlace;
   String: ResolverTypeWrapper<Scalars['String']['output']>;
   Swap: ResolverTypeWrapper<SwapParent>;
@@ -1169,13 +1142,13 @@ export type ResolversTypes = {
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
   Amount: AmountParent;
-  Basis: BasisParent;
   BatchRule: BatchRule;
   Boolean: Scalars['Boolean']['output'];
   Component: ComponentParent;
   Cost: Cost;
   Date: Scalars['Date']['output'];
   DateTime: Scalars['DateTime']['output'];
+  EatersInput: EatersInput;
   EdiblePortion: EdiblePortion;
   Float: Scalars['Float']['output'];
   Food: FoodParent;
@@ -1191,7 +1164,6 @@ export type ResolversParentTypes = {
   HouseholdInput: HouseholdInput;
   ID: Scalars['ID']['output'];
   Int: Scalars['Int']['output'];
-  Keepable: KeepableParent;
   KeepingRule: KeepingRule;
   Line: LineParent;
   Meal: MealParent;
@@ -1222,7 +1194,6 @@ export type ResolversParentTypes = {
   ShoppingList: ShoppingListParent;
   Source: Source;
   Step: StepParent;
-  StorageGuidance: StorageGuidanceParent;
   String: Scalars['String']['output'];
   Swap: SwapParent;
   SwapInput: SwapInput;
@@ -1239,12 +1210,6 @@ export type AmountResolvers<ContextType = Context, ParentType extends ResolversP
   unit: Resolver<ResolversTypes['Unit'], ParentType, ContextType>;
   upTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
-};
-
-export type BasisResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Basis'] = ResolversParentTypes['Basis']> = {
-  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
-  decides: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
-  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
 };
 
 export type BatchRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['BatchRule'] = ResolversParentTypes['BatchRule']> = {
@@ -1362,10 +1327,6 @@ export type FoodPartResolvers<ContextType = Context, ParentType extends Resolver
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   perPiece: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
-};
-
-export type KeepableResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Keepable'] = ResolversParentTypes['Keepable']> = {
-  __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal', ParentType, ContextType>;
 };
 
 export type KeepingRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['KeepingRule'] = ResolversParentTypes['KeepingRule']> = {
@@ -1529,7 +1490,6 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
   servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
-  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
 };
 
@@ -1576,18 +1536,6 @@ export type StepResolvers<ContextType = Context, ParentType extends ResolversPar
   text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
-export type StorageGuidanceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['StorageGuidance'] = ResolversParentTypes['StorageGuidance']> = {
-  advice: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
-  basis: Resolver<ReadonlyArray<ResolversTypes['Basis']>, ParentType, ContextType>;
-  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
-  container: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
-  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
-  keepUntil: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
-  place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
-  subject: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
-  tooLateFor: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
-};
-
 export type SwapResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Swap'] = ResolversParentTypes['Swap']> = {
   diets: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
@@ -1618,7 +1566,6 @@ export type WarningResolvers<ContextType = Context, ParentType extends Resolvers
 
 export type Resolvers<ContextType = Context> = {
   Amount: AmountResolvers<ContextType>;
-  Basis: BasisResolvers<ContextType>;
   BatchRule: BatchRuleResolvers<ContextType>;
   Component: ComponentResolvers<ContextType>;
   Cost: CostResolvers<ContextType>;
@@ -1634,7 +1581,6 @@ export type Resolvers<ContextType = Context> = {
   FoodMeasure: FoodMeasureResolvers<ContextType>;
   FoodName: FoodNameResolvers<ContextType>;
   FoodPart: FoodPartResolvers<ContextType>;
-  Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;
   Line: LineResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
@@ -1659,7 +1605,6 @@ export type Resolvers<ContextType = Context> = {
   ShoppingList: ShoppingListResolvers<ContextType>;
   Source: SourceResolvers<ContextType>;
   Step: StepResolvers<ContextType>;
-  StorageGuidance: StorageGuidanceResolvers<ContextType>;
   Swap: SwapResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;

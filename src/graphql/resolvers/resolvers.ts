@@ -15,7 +15,6 @@ import {
   warningResolvers,
 } from "./scaled-plan.js";
 import { packCountResolvers, shoppingLineResolvers, shoppingListResolvers, useResolvers } from "./shopping-list.js";
-import { storageGuidanceResolvers } from "./storage-guidance.js";
 
 /** Types that are not named here are read property by property; their parents already have that shape. */
 export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers[Type]> } = {
@@ -24,7 +23,6 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   DateTime: dateTimeScalar,
   Food: foodResolvers,
   FoodPart: foodPartResolvers,
-  Keepable: { __resolveType: (subject) => subject.__typename },
   Line: lineResolvers,
   Meal: mealResolvers,
   Node: { __resolveType: (node) => node.__typename },
@@ -42,7 +40,6 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   ShoppingLine: shoppingLineResolvers,
   ShoppingList: shoppingListResolvers,
   Step: stepResolvers,
-  StorageGuidance: storageGuidanceResolvers,
   Swap: swapResolvers,
   Use: useResolvers,
   Warning: warningResolvers,

@@ -1,0 +1,49 @@
+import { parseArgs } from "node:util";
+import { plainText } from "../exports/plain-text.js";
+import { problemText } from "../services/explain.js";
+import { loadPlan } from "../services/load-plan.js";
+import { newestPlan } from "../services/newest-plan.js";
+import { readHousehold } from "../services/read-household.js";
+import { scalePublishedPlan } from "../services/scale-published-plan.js";
+import { measureSystems, showFor } from "../services/show-amount.js";
+import type { Deps } from "../services/deps.js";
+import { readEnvironment } from "./environment.js";
+import { exitWithFaults } from "./exit-with-faults.js";
+import { openDatabase } from "./open-database.js";
+import { openLog } from "./open-log.js";
+
+/** The main job as text: one plan computed through the same services that answer the API. */
+const { values: asked } = parseArgs({
+  options: {
+    servings: { type: "string", default: "7" },
+    plan: { type: "string" },
+    measures: { type: "string" },
+    region: { type: "string" },
+    currency: { type: "string" },
+  },
+});
+const environment = readEnvironment();
+if (!environment.ok) exitWithFaults(environment.faults);
+const measures = measureSystems.find((system) => system === asked.measures) ?? null;
+if (asked.measures !== undefined && measures === null) {
+  exitWithFaults([`--measures must be one of ${measureSystems.join(", ")}`]);
+}
+const database = await openDatabase(environment.value, openLog("warn"));
+const answer = await demoText(database.deps).finally(() => database.close());
+if (typeof answer !== "string") exitWithFaults(answer);
+process.stdout.write(answer);
+
+/** The text, or what is wrong with what was asked. */
+async function demoText(deps: Deps): Promise<string | readonly string[]> {
+  const [publisher, slug] = asked.plan?.split("/") ?? [];
+  const ref = publisher !== undefined && slug !== undefined ? { publisher, slug } : await newestPlan(deps);
+  const plan = ref && (await loadPlan(deps, { publisher: ref.publisher, slug: ref.slug, revision: null }));
+  if (!plan) return ["there is no such plan; name one with --plan PUBLISHER/SLUG"];
+  const { region, currency } = asked;
+  const household = readHousehold({ measures, region, currency }, [plan.bundle]);
+  if (!household.ok) return household.problems.map(problemText);
+  const computed = scalePublishedPlan(plan.bundle, Number(asked.servings), household.value);
+  if (!computed.ok) return computed.problems.map(problemText);
+  const { scaled, list } = computed.value;
+  return plainText({ scaled, list: list(), keeping: [], reader: showFor(household.value, plan.bundle.plan) });
+}

@@ -1,0 +1,46 @@
+import type { Logger } from "pino";
+import type { Data } from "../persistence/data.js";
+import type { Deps } from "../services/deps.js";
+import { newestPlan } from "../services/newest-plan.js";
+import type { Environment } from "./environment.js";
+import type { Readiness } from "./health.js";
+import { projectRoot } from "./project-root.js";
+
+export interface OpenDatabase {
+  readonly deps: Deps;
+  readonly readiness: Readiness;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens and migrates the database the environment names. An embedded one that nothing was ever published in is filled
+ * with the demo. Each kind is loaded only when it is used, so that a start waits for nothing it does not need.
+ */
+export async function openDatabase(settings: Environment, log: Logger): Promise<OpenDatabase> {
+  const data = await open(settings);
+  const deps: Deps = { data, clock: () => new Date(), log };
+  if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
+    const { seedDatabase } = await import("./seed-database.js");
+    log.info({ loaded: await seedDatabase(deps, projectRoot()) }, "demo data loaded");
+  }
+  return {
+    deps,
+    readiness: {
+      check: () =>
+        data.ping().then(
+          () => null,
+          () => "the database does not answer",
+        ),
+    },
+    close: () => data.close(),
+  };
+}
+
+async function open(settings: Environment): Promise<Data> {
+  if (settings.databaseUrl !== null) {
+    const { openServer } = await import("../persistence/open-server.js");
+    return openServer(settings.databaseUrl);
+  }
+  const { openEmbedded } = await import("../persistence/open-embedded.js");
+  return openEmbedded(settings.dataDir);
+}

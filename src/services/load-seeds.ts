@@ -1,0 +1,50 @@
+import type { Food } from "../domain/model/food.js";
+import type { PublishedKeepingRule } from "../domain/model/keeping.js";
+import type { PlanBundle } from "../domain/model/plan.js";
+import { failed, ok, type Problem, type Result } from "../domain/problem.js";
+import type { Deps } from "./deps.js";
+import { publishPlan } from "./publish-plan.js";
+
+export interface SeedsInput {
+  readonly publisher: { readonly slug: string; readonly name: string };
+  readonly foods: readonly Food[];
+  readonly bundles: readonly PlanBundle[];
+  readonly keepingRules: readonly PublishedKeepingRule[];
+}
+
+/** How much really changed; all zero the second time. */
+export interface SeedsLoaded {
+  readonly foods: number;
+  readonly rules: number;
+  readonly plans: number;
+}
+
+/** Puts demo data in, all of it or nothing, through the checks that every writer's plan goes through. */
+export async function loadSeeds(deps: Deps, seeds: SeedsInput): Promise<Result<SeedsLoaded>> {
+  const problems: Problem[] = [];
+  const loaded = await deps.data
+    .transaction(async (data): Promise<SeedsLoaded> => {
+      const inside: Deps = { ...deps, data };
+      await data.publishers.save(seeds.publisher);
+      const foods = await data.foods.save(seeds.foods);
+      const rules = await data.keepingRules.save(seeds.keepingRules);
+      let plans = 0;
+      for (const bundle of seeds.bundles) {
+        const published = await publishPlan(inside, bundle);
+        if (!published.ok) problems.push(...published.problems);
+        else if (published.value.created) plans += 1;
+      }
+      if (problems.length > 0) throw new SeedsRefused();
+      return { foods: foods.changed, rules: rules.changed, plans };
+    })
+    .catch((error: unknown) => {
+      if (error instanceof SeedsRefused) return null;
+      throw error;
+    });
+  return loaded === null ? failed(problems) : ok(loaded);
+}
+
+/** Only there to roll the transaction back; the problems are the answer. */
+class SeedsRefused extends Error {
+  override readonly name = "SeedsRefused";
+}
