@@ -24,9 +24,19 @@ function below(shape: Shape, segment: string | number): readonly Shape[] {
   });
 }
 
+const schemas = new Map<DocumentKind, Shape>();
+
+function schemaOf(kind: DocumentKind): Shape {
+  const known = schemas.get(kind);
+  if (known !== undefined) return known;
+  const schema = jsonSchemas()[kind] as Shape;
+  schemas.set(kind, schema);
+  return schema;
+}
+
 /** The keys a document of this kind may have at a path, read off its own schema. */
 export function allowedKeys(kind: DocumentKind, path: Path): readonly string[] {
-  const root: readonly Shape[] = [jsonSchemas()[kind] as Shape];
+  const root: readonly Shape[] = [schemaOf(kind)];
   const here = path.reduce((shapes, segment) => shapes.flatMap((shape) => below(shape, segment)), root);
   return [...new Set(here.flatMap(branches).flatMap(({ properties }) => Object.keys(properties ?? {})))];
 }

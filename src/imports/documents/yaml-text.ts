@@ -49,7 +49,7 @@ export function readYaml(text: string): YamlText {
     return refused("nesting", yamlLimits.nesting + 1, yamlLimits.nesting, placeAt(tooDeep));
   const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"] });
   const read = [...composer.compose(tokens, true, text.length)]
-    .filter((document) => document.contents !== null || document.errors.length > 0)
+    .filter((document) => !isBlank(document) || document.errors.length > 0)
     .map((document) => readOne(document, placeAt));
   return {
     documents: read.flatMap(({ document }) => (document === null ? [] : [document])),
@@ -57,6 +57,10 @@ export function readYaml(text: string): YamlText {
     count: read.length,
   };
 }
+
+/** Nothing between two `---`, or remarks alone. */
+const isBlank = ({ contents }: Document.Parsed): boolean =>
+  contents === null || (isScalar(contents) && contents.value === null);
 
 const refused = (what: string, size: number, limit: number, place: Place): YamlText => ({
   documents: [],
