@@ -96,6 +96,16 @@ export type Warning =
       readonly missing: string;
     }
   | { readonly code: "ON_HAND_NOT_COMPARABLE"; readonly path: Path; readonly item: string; readonly missing: string }
+  | {
+      readonly code: "ON_HAND_IN_OTHER_FORM";
+      readonly path: Path;
+      /** The food needed, and the one on hand that turns into it. */
+      readonly item: string;
+      readonly from: string;
+      /** Grams of `item` that what is on hand would give, and grams of `from` the whole need would take. */
+      readonly gives: number;
+      readonly wouldTake: number;
+    }
   | { readonly code: "ON_HAND_NOT_NEEDED"; readonly path: Path; readonly item: string }
   | { readonly code: "ON_HAND_TOO_OLD"; readonly path: Path; readonly item: string; readonly useBy: string }
   | {

@@ -7,6 +7,8 @@ export interface OnHand {
   readonly unit: UnitRef;
   /** ISO date; not counted for meals after it. */
   readonly useBy: string | null;
+  /** Also take it for a food it can be turned into (dry beans for tinned), which adds work; otherwise that is only offered. */
+  readonly asOtherForm: boolean;
 }
 
 /** Per component; AS_WRITTEN makes it as the plan says. */
@@ -22,6 +24,8 @@ export interface Household {
   /** BCP 47 tag. */
   readonly locale: string | null;
   readonly diets: readonly string[];
+  /** Who eats, as counts and shares of a serving; the counts add up to the servings asked for. null: all eat a whole one. */
+  readonly eaters: readonly { readonly count: number; readonly portion: RationalText }[] | null;
   /** Food slugs: wherever a line offers `to` as a swap for `from`, take it. */
   readonly swaps: readonly { readonly from: string; readonly to: string }[];
   readonly routes: {
@@ -39,6 +43,7 @@ export const noHousehold: Household = {
   currency: null,
   locale: null,
   diets: [],
+  eaters: null,
   swaps: [],
   routes: { mode: "AS_WRITTEN", byName: [] },
   onHand: [],

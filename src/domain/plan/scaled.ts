@@ -1,9 +1,12 @@
-import type { BaseAmount, Money } from "../model/amount.js";
+import type { BaseAmount, Dimension } from "../model/amount.js";
 import type { Component, Route } from "../model/component.js";
-import type { Food, Pack } from "../model/food.js";
+import type { Food } from "../model/food.js";
 import type { Line, LineItem } from "../model/line.js";
 import type { Meal, PlanBundle } from "../model/plan.js";
 import type { Warning } from "../problem.js";
+import type { Cost, PackCount } from "../shopping/cost.js";
+
+export type { Cost, PackCount } from "../shopping/cost.js";
 
 /** One line after scaling and swapping. */
 export interface ScaledLine {
@@ -14,6 +17,17 @@ export interface ScaledLine {
   readonly amount: BaseAmount | null;
   /** The same in the writer's own unit, unrounded; null for TO_TASTE, and for a swap that had to go by mass. */
   readonly inUnit: { readonly low: number; readonly high: number; readonly unit: string } | null;
+  /** What it makes one buy, as purchased; null for a line that takes a component. */
+  readonly need: PurchasedNeed | null;
+}
+
+/** As purchased, in the dimension the food's needs are added up in. `dimension` null: nobody can say how much. */
+export interface PurchasedNeed {
+  readonly food: Food;
+  readonly part: string | null;
+  readonly dimension: Dimension | null;
+  readonly low: number;
+  readonly high: number;
 }
 
 export interface ScaledMeal {
@@ -55,24 +69,6 @@ export interface Use {
   readonly part: string | null;
   readonly asWritten: string;
   readonly amount: BaseAmount | null;
-}
-
-export interface PackCount {
-  readonly pack: Pack;
-  readonly count: number;
-}
-
-/** Decimal strings. `unpriced` names the foods whose price nobody knows; they are in no sum. */
-export interface Cost {
-  readonly currency: string | null;
-  /** What the till asks for. */
-  readonly atTill: Money | null;
-  /** The share of it that these servings eat. */
-  readonly used: Money | null;
-  /** What stays in the cupboard: atTill - used. */
-  readonly carriedOver: Money | null;
-  readonly perServing: Money | null;
-  readonly unpriced: readonly string[];
 }
 
 export interface ShoppingLine {

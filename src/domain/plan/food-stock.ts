@@ -1,0 +1,107 @@
+import { toDimensionOf } from "../quantity/convert.js";
+import { toNumber } from "../quantity/rational.js";
+import type { Food } from "../model/food.js";
+import type { Household, OnHand } from "../model/household.js";
+import type { Path, Warning } from "../problem.js";
+import { coveredByStock, type Stock } from "../shopping/on-hand.js";
+import { needOf, type MergedNeed } from "../shopping/merge.js";
+import { daysBetween, sessionDate } from "./session-date.js";
+
+interface Entry {
+  readonly onHand: OnHand;
+  readonly path: Path;
+  readonly food: Food | null;
+  readonly slug: string;
+  readonly lastDay: number | null;
+}
+
+export interface StockUse {
+  /** Base units covered, by line. */
+  readonly covered: readonly number[];
+  readonly warnings: readonly Warning[];
+}
+
+const inLine = ({ onHand: { amount, unit } }: Entry, food: Food, { dimension }: MergedNeed<unknown>): number | null =>
+  dimension === null ? null : (toDimensionOf(toNumber(amount), unit, dimension, food)?.low ?? null);
+
+/** What an entry gives of another food that it turns into, in that line's dimension. */
+const asOtherForm = (
+  entry: Entry,
+  line: MergedNeed<unknown>,
+): { gives: number; grams: number; perGram: number } | null => {
+  const into = entry.food?.yields.find(({ food }) => food === line.food.slug);
+  if (into === undefined || entry.food === null || line.dimension === null || !(into.gramsPerGram > 0)) return null;
+  const grams = toDimensionOf(toNumber(entry.onHand.amount), entry.onHand.unit, "MASS", entry.food)?.low;
+  if (grams === undefined) return null;
+  const cooked = grams * into.gramsPerGram;
+  const gives = toDimensionOf(cooked, "g", line.dimension, line.food)?.low;
+  return gives === undefined ? null : { gives, grams: cooked, perGram: into.gramsPerGram };
+};
+
+const needUntil =
+  (line: MergedNeed<unknown>) =>
+  (day: number): number =>
+    needOf(line.contributions.filter((each) => each.day <= day)).high;
+
+/**
+ * Takes what is on hand off the lines of a list, in any unit the food's facts can compare, before packs are chosen; never
+ * below nothing. What cannot be compared, is too old, is not needed, or would only do in another form is said.
+ *
+ * @param find the food an entry names, or null if nobody knows it
+ */
+export function useFoodStock(
+  lines: readonly MergedNeed<unknown>[],
+  household: Household,
+  canonical: (slug: string) => string,
+  find: (slug: string) => Food | null,
+): StockUse {
+  const today = sessionDate(household);
+  const warnings: Warning[] = [];
+  const entries = household.onHand.flatMap((onHand, at): Entry[] => {
+    if (onHand.item.kind !== "FOOD") return [];
+    const path: Path = ["household", "onHand", at];
+    const lastDay = onHand.useBy === null || today === null ? null : daysBetween(today, onHand.useBy);
+    const slug = canonical(onHand.item.food);
+    if (lastDay !== null && lastDay < 0) {
+      warnings.push({ code: "ON_HAND_TOO_OLD", path, item: slug, useBy: onHand.useBy ?? "" });
+      return [];
+    }
+    return [{ onHand, path, food: find(onHand.item.food), slug, lastDay }];
+  });
+  const stocks: Stock[][] = lines.map(() => []);
+  for (const entry of entries) {
+    const own = lines.flatMap((line, at) => (line.food.slug === entry.slug ? [at] : []));
+    const comparable = own.find((at) => inLine(entry, lines[at]!.food, lines[at]!) !== null);
+    if (comparable !== undefined) {
+      const amount = inLine(entry, lines[comparable]!.food, lines[comparable]!) ?? 0;
+      stocks[comparable]!.push({ amount, lastDay: entry.lastDay });
+      continue;
+    }
+    if (own.length > 0) {
+      const line = lines[own[0]!]!;
+      const missing = line.dimension === null ? "AMOUNT" : `${entry.onHand.unit} to ${line.dimension}`;
+      warnings.push({ code: "ON_HAND_NOT_COMPARABLE", path: entry.path, item: entry.slug, missing });
+      continue;
+    }
+    const at = lines.findIndex((line) => asOtherForm(entry, line) !== null);
+    const other = at < 0 ? null : asOtherForm(entry, lines[at]!);
+    if (other === null) warnings.push({ code: "ON_HAND_NOT_NEEDED", path: entry.path, item: entry.slug });
+    else if (entry.onHand.asOtherForm) stocks[at]!.push({ amount: other.gives, lastDay: entry.lastDay });
+    else warnings.push(offered(entry, lines[at]!, other));
+  }
+  const covered = lines.map((line, at) => coveredByStock(line.high, stocks[at]!, needUntil(line)));
+  return { covered, warnings };
+}
+
+const offered = (
+  entry: Entry,
+  line: MergedNeed<unknown>,
+  other: { gives: number; grams: number; perGram: number },
+): Warning => ({
+  code: "ON_HAND_IN_OTHER_FORM",
+  path: entry.path,
+  item: line.food.slug,
+  from: entry.slug,
+  gives: other.grams,
+  wouldTake: (line.high * (other.grams / other.gives)) / other.perGram,
+});

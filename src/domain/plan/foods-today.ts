@@ -1,0 +1,14 @@
+import type { Food } from "../model/food.js";
+
+/**
+ * The catalogue as it is now, beside what a revision froze: a synonym found later joins lines of old plans, and today's
+ * packs and prices are those one buys at.
+ */
+export interface FoodsToday {
+  /** The slug under which this food is shopped: its own, or that of the food it was found to be the same as. */
+  readonly canonical: (slug: string) => string;
+  readonly bySlug: ReadonlyMap<string, Food>;
+}
+
+/** Nothing newer is known than what the plans froze. */
+export const asFrozen: FoodsToday = { canonical: (slug) => slug, bySlug: new Map() };

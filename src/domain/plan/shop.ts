@@ -1,0 +1,160 @@
+import type { Component } from "../model/component.js";
+import type { Food } from "../model/food.js";
+import type { Household } from "../model/household.js";
+import type { Meal } from "../model/plan.js";
+import type { Warning } from "../problem.js";
+import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
+import { mergeNeeds, type Contribution, type MergedNeed } from "../shopping/merge.js";
+import { currencyFor, packShelf, type Shop } from "../shopping/pack-options.js";
+import { choosePacks } from "../shopping/packs.js";
+import { effectiveServings } from "./eaters.js";
+import { useFoodStock } from "./food-stock.js";
+import { asFrozen, type FoodsToday } from "./foods-today.js";
+import type { ScaledLine, ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
+
+interface Source {
+  readonly scaled: ScaledPlan;
+  readonly meal: Meal | null;
+  readonly component: Component | null;
+  readonly line: ScaledLine;
+}
+
+const contributionsOf = (scaled: ScaledPlan): Contribution<Source>[] => {
+  const found: Contribution<Source>[] = [];
+  const add = (lines: readonly ScaledLine[], meal: Meal | null, component: Component | null): void => {
+    for (const line of lines) {
+      const { need } = line;
+      if (need === null || need.food.alwaysThere) continue;
+      found.push({
+        food: need.food,
+        part: need.part,
+        dimension: need.dimension,
+        low: need.low,
+        high: need.high,
+        day: meal?.day ?? 0,
+        open: line.line.extra || need.dimension === null,
+        source: { scaled, meal, component, line },
+      });
+    }
+  };
+  for (const { meal, lines } of scaled.meals) add(lines, meal, null);
+  for (const { component, lines, batches } of scaled.components) if (batches > 0) add(lines, null, component);
+  return found;
+};
+
+const useOf = ({ source, part, dimension, low, high }: Contribution<Source>): Use => ({
+  bundle: source.scaled.bundle,
+  meal: source.meal,
+  component: source.component,
+  part,
+  asWritten: source.line.line.written,
+  amount: dimension === null ? null : { dimension, low, high },
+});
+
+interface Bought {
+  readonly buy: readonly PackCount[];
+  readonly cost: LineCost;
+  readonly warnings: readonly Warning[];
+}
+
+/** Chooses packs for one line. Without packs the amount itself is what to buy, and its price is not known. */
+function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop): Bought {
+  const path = ["foods", food.slug];
+  const unpriced: Warning = { code: "PRICE_UNKNOWN", path, food: food.slug };
+  const unknown = { food: food.slug, atTill: null, usedShare: 0 };
+  if (line.dimension === null) return { buy: [], cost: unknown, warnings: [] };
+  if (toBuy <= 0) return { buy: [], cost: { food: food.slug, atTill: 0, usedShare: 0 }, warnings: [] };
+  const shelf = packShelf(food, line.dimension, shop);
+  const warnings = shelf.notComparable.map(({ pack, missing }): Warning => ({
+    code: "PACK_NOT_COMPARABLE",
+    path,
+    food: food.slug,
+    pack: pack.name,
+    missing,
+  }));
+  const choice = choosePacks(toBuy, shelf.options);
+  if (choice === null) return { buy: [], cost: unknown, warnings: [...warnings, unpriced] };
+  const buy = shelf.packs.flatMap((pack, at) => (choice.counts[at]! > 0 ? [{ pack, count: choice.counts[at]! }] : []));
+  if (choice.price === null) return { buy, cost: unknown, warnings: [...warnings, unpriced] };
+  return {
+    buy,
+    cost: { food: food.slug, atTill: choice.price, usedShare: Math.min(1, toBuy / choice.content) },
+    warnings,
+  };
+}
+
+/** Components that more than one of the plans makes, each in its own session (docs/decisions/0002). */
+function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
+  const makers = new Map<string, string[]>();
+  for (const { bundle, components } of plans) {
+    for (const { component, batches } of components) {
+      if (batches === 0) continue;
+      const key = JSON.stringify([bundle.plan.publisher, component.slug]);
+      makers.set(key, [...(makers.get(key) ?? []), bundle.plan.slug]);
+    }
+  }
+  return [...makers].flatMap(([key, slugs]): Warning[] => {
+    const [, component] = JSON.parse(key) as [string, string];
+    return slugs.length < 2
+      ? []
+      : [{ code: "MADE_IN_TWO_PLANS", path: ["components", component], component, plans: slugs }];
+  });
+}
+
+/**
+ * One list for any number of scaled plans: needs merged over all of them, then what is on hand, then whole packs, each
+ * rounded once and last. Every line names its uses, which account for its need.
+ */
+export function shop(plans: readonly ScaledPlan[], household: Household, today: FoodsToday = asFrozen): ShoppingList {
+  const frozen = new Map<string, Food>(
+    plans.flatMap(({ bundle }) => bundle.foods.map((food) => [food.slug, food] as const)),
+  );
+  const current = (slug: string): Food | null => {
+    const canonical = today.canonical(slug);
+    return today.bySlug.get(canonical) ?? frozen.get(canonical) ?? frozen.get(slug) ?? null;
+  };
+  const needs = mergeNeeds(plans.flatMap(contributionsOf), (food) => current(food.slug) ?? food);
+  const stock = useFoodStock(
+    needs,
+    household,
+    today.canonical,
+    (slug) => today.bySlug.get(slug) ?? frozen.get(slug) ?? null,
+  );
+  const place: Shop = { region: household.region, currency: household.currency };
+  const currency = currencyFor(
+    needs.map(({ food }) => food),
+    place,
+  );
+  const toBuy = needs.map(({ high }, at) => remaining(high, stock.covered[at]!));
+  const bought = needs.map((line, at) => buyLine(line, toBuy[at]!, line.food, { ...place, currency }));
+  const servings = plans.reduce((sum, scaled) => sum + effectiveServings(scaled.servings, household), 0);
+  const costs = costsOf(
+    bought.map(({ cost }) => cost),
+    servings,
+    currency,
+  );
+  const lines = needs.map((line, at): ShoppingLine => {
+    const { dimension, low, high, food, open, contributions } = line;
+    const of = (value: number): ShoppingLine["need"] =>
+      dimension === null ? null : { dimension, low: value, high: value };
+    return {
+      food,
+      need: dimension === null ? null : { dimension, low, high },
+      onHand: of(stock.covered[at]!),
+      toBuy: of(toBuy[at]!),
+      buy: bought[at]!.buy,
+      cost: costs.lines[at]!,
+      uses: contributions.map(useOf),
+      open,
+    };
+  });
+  const warnings = [
+    ...stock.warnings,
+    ...bought.flatMap((each) => each.warnings),
+    ...(plans.length > 1 ? madeTwice(plans) : []),
+  ];
+  return { lines, cost: costs.list, warnings };
+}
+
+/** need - on hand, in which the last digits of a double are nothing. */
+const remaining = (need: number, covered: number): number => (need - covered <= need * 1e-12 ? 0 : need - covered);
