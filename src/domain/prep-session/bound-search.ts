@@ -71,8 +71,9 @@ export class BoundSearch {
     if (start !== null) this.remember(start);
   }
 
-  /** The proved lower bound on the finish. */
-  get lowerBound(): number {
+  /** The proved lower bound on the finish. Gives up the decisions made so far. */
+  provedBound(): number {
+    this.backTo(0);
     return Math.min(this.trail.lower(this.order.finish), this.bestFinish);
   }
 
@@ -81,7 +82,7 @@ export class BoundSearch {
     let restart = 0;
     for (;;) {
       const budget = 100 * luby(restart);
-      const end = this.descend(budget, restart % 2 === 0, limits);
+      const end = this.descend(budget, restart % 8 === 7, limits);
       if (end !== "RESTART") return end;
       restart += 1;
       if (this.clauses.live > this.maxClauses) {
@@ -98,7 +99,6 @@ export class BoundSearch {
   }
 
   private descend(budget: number, bottomUp: boolean, limits: SearchLimits): SearchEnd | "RESTART" {
-    const { trail } = this;
     this.backTo(0);
     let spent = 0;
     for (let steps = 1; ; steps++) {
@@ -170,10 +170,12 @@ export class BoundSearch {
     const { trail, network } = this;
     for (;;) {
       while (this.head < trail.size) {
-        const bound = trail.bound[this.head++]!;
+        const at = this.head++;
+        const bound = trail.bound[at]!;
         const variable = bound >> 1;
         if (variable < network.tasks) for (const r of this.tablesOf[variable]!) this.dirty[r] = 1;
-        if (!this.order.propagate(bound) || !this.clauses.propagate(bound)) return this.fail();
+        if (!this.order.propagate(bound) || !this.clauses.propagate(bound, trail.before[at]!, trail.now[at]!))
+          return this.fail();
       }
       for (const wait of network.afterLast) if (!propagateAfterLast(trail, network.durations, wait)) return this.fail();
       for (let r = 0; r < this.dirty.length && this.head === trail.size; r++) {
@@ -207,7 +209,8 @@ export class BoundSearch {
       else trail.raise(2 * variable + 1, 0, noReason);
       return true;
     }
-    trail.raise(2 * variable + 1, -trail.lower(variable), noReason);
+    const earliest = trail.lower(variable);
+    trail.raise(2 * variable + 1, -(earliest + ((trail.upper(variable) - earliest) >> 2)), noReason);
     return true;
   }
 

@@ -21,6 +21,7 @@ export class BoundTrail {
   /** Trail index of the latest rise of each bound; -1: still as at the start. */
   readonly top: Int32Array;
   bound = new Int32Array(1024);
+  now = new Int32Array(1024);
   before = new Int32Array(1024);
   below = new Int32Array(1024);
   reason = new Int32Array(1024);
@@ -73,6 +74,7 @@ export class BoundTrail {
     const at = this.size;
     if (at === this.bound.length) this.grow();
     this.bound[at] = bound;
+    this.now[at] = value;
     this.before[at] = old;
     this.below[at] = this.top[bound]!;
     this.reason[at] = reason;
@@ -85,6 +87,7 @@ export class BoundTrail {
 
   private grow(): void {
     this.bound = grown(this.bound);
+    this.now = grown(this.now);
     this.before = grown(this.before);
     this.below = grown(this.below);
     this.reason = grown(this.reason);
