@@ -6,10 +6,11 @@ import type { Component } from "../src/domain/model/component.js";
 import type { Food } from "../src/domain/model/food.js";
 import type { Plan, PlanBundle } from "../src/domain/model/plan.js";
 import { bundleOf } from "../src/domain/plan/bundle-of.js";
+import { checkBundle } from "../src/domain/plan/check-bundle.js";
+import { locateProblem } from "../src/imports/documents/locate-problem.js";
 import { readDocuments } from "../src/imports/documents/read-documents.js";
 import type { DocumentProblem } from "../src/imports/documents/read-documents.js";
 import { resolveDocuments } from "../src/imports/documents/resolve-documents.js";
-import type { DocumentsResolved } from "../src/imports/documents/resolve-documents.js";
 
 export interface Seeds {
   readonly publisher: { readonly slug: string; readonly name: string };
@@ -19,8 +20,6 @@ export interface Seeds {
   /** One for each plan, in the same order. */
   readonly bundles: readonly PlanBundle[];
   readonly problems: readonly DocumentProblem[];
-  /** Where everything stands, for problems that are found later. */
-  readonly resolved: DocumentsResolved;
 }
 
 const publisherSchema = z.strictObject({ slug: z.string(), name: z.string() });
@@ -39,15 +38,17 @@ export async function readSeeds(directory: string): Promise<Seeds> {
   );
   const foods = resolved.foods.map(({ value }) => value);
   const components = resolved.components.map(({ value }) => value);
-  const plans = resolved.plans.map(({ value }) => value);
+  const checked = resolved.plans.map(({ value, read: plan }) => {
+    const bundle = bundleOf(value, components, foods);
+    return { bundle, problems: checkBundle(bundle).map((problem) => locateProblem(problem, resolved, plan)) };
+  });
   return {
     publisher,
     foods,
     components,
-    plans,
-    bundles: plans.map((plan) => bundleOf(plan, components, foods)),
-    problems: [...read.flatMap(({ problems }) => problems), ...resolved.problems],
-    resolved,
+    plans: resolved.plans.map(({ value }) => value),
+    bundles: checked.map(({ bundle }) => bundle),
+    problems: [...read, resolved, ...checked].flatMap(({ problems }) => problems),
   };
 }
 

@@ -1,26 +1,21 @@
 import type { Path, Problem } from "../../domain/problem.js";
-import type { DocumentsResolved, Resolved } from "./resolve-documents.js";
-import type { DocumentProblem } from "./read-documents.js";
-
-const roots = { foods: "foods", components: "components", plans: "plans", meals: "plans" } as const;
+import type { DocumentProblem, ReadDocument } from "./read-documents.js";
+import type { DocumentsResolved } from "./resolve-documents.js";
 
 /**
- * A problem of the model (`["components", "dal", "lines", "salt", "amount"]`) at its place in the documents.
- * Slugs, ids and names are turned back into the position of the thing so called; what cannot be followed further
- * points at the nearest thing above it. null where no document is meant.
+ * A problem that `checkBundle` found in a plan, at its place in the documents: `["components", "dal", "lines", "salt"]`
+ * and `["meals", "soup"]` are followed to the line or key of that name, and no further than they lead. What belongs to
+ * no document given is shown at the head of the plan's own.
  */
-export function locateProblem(problem: Problem, resolved: DocumentsResolved, plan: string): DocumentProblem | null {
-  const [root, ...rest] = problem.path;
-  const kind = Object.entries(roots).find(([name]) => name === root)?.[1] ?? "plans";
-  const slug = root === "meals" || !(root !== undefined && root in roots) ? plan : rest[0];
-  const found = (resolved[kind] as readonly Resolved<{ readonly slug: string }>[]).find(
-    ({ value }) => value.slug === slug,
-  );
-  if (found === undefined) return null;
-  const inside = kind === "plans" && root !== "plans" ? problem.path : rest.slice(1);
-  const path = documentPath(found.value, inside);
-  const { file, place } = found.read;
-  return { file, ...place(path, "VALUE"), path, problem };
+export function locateProblem(problem: Problem, resolved: DocumentsResolved, plan: ReadDocument): DocumentProblem {
+  const [root, slug, ...rest] = problem.path;
+  const things = root === "components" ? resolved.components : root === "foods" ? resolved.foods : [];
+  const named = things.find(({ value }) => value.slug === slug);
+  const own = resolved.plans.find(({ read }) => read === plan);
+  const [read, value, inside] =
+    named !== undefined ? [named.read, named.value, rest] : [plan, own?.value, root === "plans" ? rest : problem.path];
+  const path = documentPath(value, inside);
+  return { file: read.file, ...read.place(path, "VALUE"), path, problem };
 }
 
 /** Follows a model path through a value, writing down positions instead of names. Lists have the same order in both. */
@@ -34,9 +29,9 @@ function documentPath(root: unknown, path: Path): Path {
       if (index < 0) return steps;
       steps.push(index);
       value = items[index];
-    } else if (typeof value === "object" && value !== null && typeof segment === "string") {
-      steps.push(segment.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`));
-      value = Object.hasOwn(value, segment) ? (value as Record<string, unknown>)[segment] : undefined;
+    } else if (typeof value === "object" && value !== null && Object.hasOwn(value, segment)) {
+      steps.push(String(segment).replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`));
+      value = (value as Record<string, unknown>)[segment];
     } else return steps;
   }
   return steps;
