@@ -17,6 +17,7 @@ export interface WholeMeasure {
   readonly additions: readonly Measured[];
   readonly modifiers: readonly LineModifier[];
   readonly notes: readonly string[];
+  readonly forms: readonly string[];
   readonly reasons: readonly LineReason[];
   readonly end: number;
 }
@@ -116,7 +117,7 @@ const step = (text: string, whole: WholeMeasure, context: LineContext): Step => 
   if (text[at] === "(") return bracketStep(text, at, whole, context);
   const code = text.charCodeAt(at);
   const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
-  if (isLetter && !/[aombdluepiy]/i.test(text[at] ?? "")) return stop(whole);
+  if (isLetter && !/[aombdluetpiy]/i.test(text[at] ?? "")) return stop(whole);
   const other = withUnitAt(text, after(OR, text, whole.end), context);
   if (other !== null) {
     const alternates = [...whole.alternates, measuredOf(other, other.unit)];
@@ -128,6 +129,8 @@ const step = (text: string, whole: WholeMeasure, context: LineContext): Step => 
   return rangeStep(text, whole, context);
 };
 
+const NONE: readonly Measured[] = [];
+
 /** Most alternates and additions read of one line; more stay in its words. */
 const STEPS_MAX = 8;
 
@@ -137,10 +140,11 @@ export const wholeMeasure = (text: string, first: ReadMeasure, context: LineCont
     amount: measuredOf(first, first.unit),
     unit: first.unit,
     size: first.size,
-    alternates: [],
-    additions: [],
+    alternates: NONE,
+    additions: NONE,
     modifiers: first.modifiers,
     notes: first.notes,
+    forms: first.forms,
     reasons: first.reasons.map((code) => ({ code, about: text.slice(0, first.end).trim() })),
     end: first.end,
   };

@@ -17,5 +17,5 @@ const plainDigits = (text: string): string =>
 export const cleanLine = (raw: string): string => {
   const bare = raw.replace(BULLETS, "").trimEnd();
   const plain = ODD_DIGITS.test(bare) ? plainDigits(bare) : bare;
-  return /[\t\n\r]| {2}/.test(plain) ? plain.replace(/[\t\n\r ]+/g, " ") : plain;
+  return /[\t\n\r]|\s\s/.test(plain) ? plain.replace(/[\t\n\r]|\s\s+/g, " ") : plain;
 };

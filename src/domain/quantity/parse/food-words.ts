@@ -1,3 +1,4 @@
+import { trimEndOf } from "./trim-marks.js";
 import { describingWords, formAdverbs, formWords, sizeWords } from "./words/form-words.js";
 
 export interface FoodWords {
@@ -8,7 +9,7 @@ export interface FoodWords {
 
 const JOINERS = new Set(["and", "&", "und", "et", "y", "i"]);
 
-const bare = (word: string): string => word.replace(/[,.]+$/, "").toLowerCase();
+const bare = (word: string): string => trimEndOf(word, ",.").toLowerCase();
 
 /** True while the food itself is still to come: "boneless", "peeled". */
 export const onlyDescribes = (segment: string): boolean =>

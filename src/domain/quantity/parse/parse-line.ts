@@ -19,6 +19,7 @@ const confidenceOf = (reasons: readonly LineReason[]): number =>
 const nothing: Omit<ParsedLine, "raw" | "confidence" | "reasons"> = {
   amount: null,
   noAmount: "UNSTATED",
+  choices: [],
   pack: null,
   alternates: [],
   additions: [],
@@ -34,6 +35,7 @@ const refused = (raw: string, reason: LineReason, food: string): ParsedLine => (
   ...nothing,
   raw,
   food,
+  noAmount: "UNCLEAR",
   confidence: lineReasons[reason.code],
   reasons: [reason],
 });
@@ -76,14 +78,16 @@ interface Named {
   readonly part: string | null;
 }
 
-const partIn = (rest: RestOfLine, part: string | null): Named => {
-  const egg = EGG_PART.exec(rest.food);
-  if (egg !== null) return { food: egg[1] ?? rest.food, part: (egg[2] ?? "").toLowerCase() };
-  return { food: rest.food, part: part ?? PREPARED_PARTS[rest.preparation ?? ""] ?? null };
+const partIn = (food: string, preparation: string | null, part: string | null): Named => {
+  const egg = /[ke]s?$/i.test(food) ? EGG_PART.exec(food) : null;
+  if (egg !== null) return { food: egg[1] ?? food, part: (egg[2] ?? "").toLowerCase() };
+  return { food, part: part ?? PREPARED_PARTS[preparation ?? ""] ?? null };
 };
 
 interface Settled {
   readonly whole: WholeMeasure;
+  /** More than one: the amount is unclear. */
+  readonly choices: readonly Measured[];
   readonly reasons: readonly LineReason[];
 }
 
@@ -92,21 +96,21 @@ const withUnit = (whole: WholeMeasure, unit: string): WholeMeasure => ({ ...whol
 /** Sizes that only the food decides: a pint of berries, an ounce of milk, a stick of butter. */
 const settleUnit = (whole: WholeMeasure, food: string, context: LineContext): Settled => {
   const { unit } = whole;
-  if (unit === null) return { whole, reasons: [] };
+  if (unit === null) return { whole, choices: [], reasons: [] };
   const form = pourForm(food);
   if (unit.unit === "oz" && form === "liquid") {
     const fluid = findUnit("fl oz", context);
     const reasons: LineReason[] = [{ code: "OUNCE_OF_LIQUID", about: unit.word }];
-    return { whole: fluid?.kind === "FOUND" ? withUnit(whole, fluid.id) : whole, reasons };
+    return { whole: fluid?.kind === "FOUND" ? withUnit(whole, fluid.id) : whole, choices: [], reasons };
   }
   if (unit.unit === "own:stick" && context.measures === "US_CUSTOMARY" && /^(?:(?:un)?salted )?butter$/i.test(food)) {
-    return { whole: withUnit(whole, "stick-butter"), reasons: [] };
+    return { whole: withUnit(whole, "stick-butter"), choices: [], reasons: [] };
   }
   const again = unit.kind === "STANDARD" && form !== null ? findUnit(unit.word, { ...context, form }) : null;
-  if (again?.kind === "FOUND") return { whole: withUnit(whole, again.id), reasons: [] };
-  return unit.candidates.length > 1
-    ? { whole, reasons: [{ code: "AMBIGUOUS_UNIT", about: unit.candidates.join(" ") }] }
-    : { whole, reasons: [] };
+  if (again?.kind === "FOUND") return { whole: withUnit(whole, again.id), choices: [], reasons: [] };
+  if (unit.candidates.length < 2) return { whole, choices: [], reasons: [] };
+  const choices = unit.candidates.map((candidate) => ({ ...whole.amount, unit: candidate }));
+  return { whole, choices, reasons: [{ code: "AMBIGUOUS_UNIT", about: unit.word }] };
 };
 
 const packOf = ({ amount, size }: WholeMeasure): WrittenPack | null => {
@@ -154,6 +158,9 @@ const foodItself = (whole: WholeMeasure, rest: RestOfLine): readonly [WholeMeasu
     ? [{ ...whole, unit: null, amount: { ...whole.amount, unit: "piece" } }, whole.unit.word]
     : [whole, rest.food];
 
+const formOf = (before: readonly string[], behind: string | null): string | null =>
+  before.length === 0 ? behind : [...before, ...(behind === null ? [] : [behind])].join(", ");
+
 const measuredLine = (
   raw: string,
   first: WholeMeasure,
@@ -167,8 +174,8 @@ const measuredLine = (
   const each = rest.brackets.find((bracket) => bracket.each && isSizeUnit(bracket.unit));
   const sized =
     itself.size === null && each !== undefined ? { ...itself, size: { ...each.ends, unit: each.unit } } : itself;
-  const named = partIn({ ...rest, food }, part);
-  const { whole, reasons: unitReasons } = settleUnit(sized, named.food, context);
+  const named = partIn(food, rest.preparation, part);
+  const { whole, choices, reasons: unitReasons } = settleUnit(sized, named.food, context);
   const alternates = [...whole.alternates, ...rest.brackets.filter((b) => b !== each).map((b) => b.measured)];
   const reasons = [
     ...whole.reasons,
@@ -178,13 +185,15 @@ const measuredLine = (
   ];
   return {
     raw,
-    amount: whole.amount,
-    noAmount: null,
+    amount: choices.length > 0 ? null : whole.amount,
+    noAmount: choices.length > 0 ? "UNCLEAR" : null,
+    choices,
     pack: packOf(whole),
     alternates,
     additions: whole.additions,
-    ...named,
-    form: rest.form,
+    food: named.food,
+    part: named.part,
+    form: formOf(whole.forms, rest.form),
     preparation: rest.preparation,
     modifiers: [...whole.modifiers, ...rest.modifiers],
     notes: [...whole.notes, ...rest.notes],
@@ -201,7 +210,7 @@ const amountlessLine = (
   context: LineContext,
 ): ParsedLine => {
   const rest = restOfLine(words, false, context);
-  const named = partIn(rest, part);
+  const named = partIn(rest.food, rest.preparation, part);
   const noAmount = kind ?? noAmountOf(rest.modifiers, rest.asNeeded);
   const reasons: LineReason[] = [
     ...(words.endsWith(":") ? [{ code: "HEADING" as const, about: words }] : []),
@@ -210,11 +219,15 @@ const amountlessLine = (
     ...foodReasons(named.food, false),
   ];
   return {
-    ...nothing,
     raw,
+    amount: null,
     noAmount,
+    choices: [],
+    pack: null,
+    additions: [],
     alternates: rest.brackets.map(({ measured }) => measured),
-    ...named,
+    food: named.food,
+    part: named.part,
     form: rest.form,
     preparation: rest.preparation,
     modifiers: rest.modifiers,

@@ -1,7 +1,10 @@
 import type { Measured } from "../../model/amount.js";
 
-/** Why a line has no number. UNSTATED: the writer gave none and said nothing about it. */
-export type NoAmount = "TO_TASTE" | "PINCH" | "DASH" | "AS_NEEDED" | "SOME" | "UNSTATED";
+/**
+ * Why a line has no amount. UNSTATED: the writer gave none and said nothing about it. UNCLEAR: there is one, but a person
+ * must say what it means; the reasons say why, and `choices` what it may be.
+ */
+export type NoAmount = "TO_TASTE" | "PINCH" | "DASH" | "AS_NEEDED" | "SOME" | "UNSTATED" | "UNCLEAR";
 
 export type LineModifier =
   | "HEAPED"
@@ -61,6 +64,8 @@ export interface ParsedLine {
   readonly amount: Measured | null;
   /** Set exactly when `amount` is null. */
   readonly noAmount: NoAmount | null;
+  /** With UNCLEAR: the amounts the words may mean ("1 cup" where the measures have no cup). */
+  readonly choices: readonly Measured[];
   readonly pack: WrittenPack | null;
   /** The same amount written another way ("1 cup / 240 ml"). Never added, never used to correct the first. */
   readonly alternates: readonly Measured[];

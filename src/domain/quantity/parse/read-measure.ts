@@ -6,7 +6,7 @@ import type { LineModifier, LineReasonCode, NoAmount } from "./parsed-line.js";
 import { readRange } from "./range.js";
 import { isSizeUnit, readUnit, type ReadUnit } from "./read-unit.js";
 import { amountlessWords } from "./words/amountless-words.js";
-import { fillWords, sizeWords } from "./words/form-words.js";
+import { fillWords, formAdverbs, formWords, sizeWords } from "./words/form-words.js";
 import { numberWords } from "./words/number-words.js";
 import { bareWord, wordEnd } from "./word-at.js";
 
@@ -26,6 +26,8 @@ export interface ReadMeasure extends Ends {
   readonly size: PackSize | null;
   readonly modifiers: readonly LineModifier[];
   readonly notes: readonly string[];
+  /** "1 packed cup": a form said before the unit. */
+  readonly forms: readonly string[];
   readonly reasons: readonly LineReasonCode[];
   readonly end: number;
 }
@@ -66,35 +68,47 @@ const countInWords = (text: string, start: number, { language }: LineContext): C
 const count = (text: string, start: number, context: LineContext): Count | null => {
   const range = readRange(text, start, context.marks);
   if (range === null) return countInWords(text, start, context);
-  return range.ok ? { ...range, inWords: false } : range;
+  if (!range.ok) return range;
+  const { low, high, end, foreignMark } = range;
+  return { low, high, end, foreignMark, inWords: false };
 };
 
 interface Before {
   readonly at: number;
   readonly modifiers: readonly LineModifier[];
   readonly notes: readonly string[];
+  readonly forms: readonly string[];
 }
 
-/** Words such as "heaping" and "large" from `start` on. */
+/** Digits, brackets and signs; NaN is the end of the text. */
+const isNoLetter = (code: number): boolean => !(code > 64);
+
+/** Words such as "heaping", "large" and "packed" from `start` on. */
 const describing = (text: string, start: number, sizes: boolean): Before => {
+  let at = skipSpaces(text, start);
+  if (isNoLetter(text.charCodeAt(at))) return { at, modifiers: [], notes: [], forms: [] };
   const modifiers: LineModifier[] = [];
   const notes: string[] = [];
-  let at = skipSpaces(text, start);
+  const forms: string[] = [];
   for (;;) {
     const end = wordEnd(text, at);
     const word = bareWord(text, at, end);
     const fill = end === at ? undefined : fillWords.get(word);
     if (fill !== undefined) modifiers.push(fill);
     else if (sizes && sizeWords.has(word)) notes.push(text.slice(at, end));
-    else return { at, modifiers, notes };
+    else if (sizes && formWords.has(word)) forms.push(formWords.get(word) ?? word);
+    else if (!(sizes && formAdverbs.has(word))) return { at, modifiers, notes, forms };
     at = skipSpaces(text, end);
   }
 };
 
 /** A length is no amount: "2-inch piece". */
-const LENGTH = /(?:\s|-)?(?:inch(?:es)?|in\.|cm|mm|["″])(?![\p{L}])(?:-|\s)*/uy;
+const LENGTH = /[ -]?(?:inch(?:es)?|in\.|cm|mm|["″])(?![a-z])[ -]*/iy;
+const LENGTH_STARTS = new Set([...'icmICM"″']);
 
 const afterLength = (text: string, start: number): number | null => {
+  const joined = text[start] === " " || text[start] === "-";
+  if (!LENGTH_STARTS.has(text[joined ? start + 1 : start] ?? "")) return null;
   LENGTH.lastIndex = start;
   return LENGTH.test(text) ? LENGTH.lastIndex : null;
 };
@@ -139,6 +153,10 @@ const containerAfter = (text: string, unit: ReadUnit, context: LineContext): Rea
   return next?.kind === "CONTAINER" ? next : null;
 };
 
+/** Both lists, without a copy where one is empty: most lines have neither. */
+const joined = <T>(a: readonly T[], b: readonly T[]): readonly T[] =>
+  a.length === 0 ? b : b.length === 0 ? a : [...a, ...b];
+
 /** A hyphen and a word, or a per cent sign, make the number part of a name: "7-grain bread", "2% milk". */
 const isPartOfName = (text: string, end: number): boolean =>
   text[end] === "%" || (text[end] === "-" && /\p{L}/u.test(text[end + 1] ?? ""));
@@ -166,28 +184,28 @@ export const readMeasure = (text: string, start: number, context: LineContext): 
   const unit = readUnit(text, hyphened ? from : between.at, context);
   if (unit === null && isPartOfName(text, from) && sized.end === from) return null;
   const container = unit === null || sized.size !== null ? null : containerAfter(text, unit, context);
-  const ends: Ends = length === null ? found : { low: ONE, high: ONE };
-  const shared = {
-    kind: "MEASURE" as const,
-    modifiers: [...before.modifiers, ...(unit === null ? [] : between.modifiers)],
-    notes: [...sized.notes, ...(unit === null ? [] : between.notes)],
-  };
+  const written = unit === null ? { modifiers: [], notes: [], forms: [] } : between;
+  const modifiers = joined(before.modifiers, written.modifiers);
+  const notes = joined(sized.notes, written.notes);
+  const { forms } = written;
   if (unit !== null && container !== null) {
     const reasons: readonly LineReasonCode[] = [...mark, ...sized.reasons, "COUNT_ASSUMED"];
     const size = { low: found.low, high: found.high, unit };
-    return { ...shared, low: ONE, high: ONE, unit: container, size, reasons, end: container.end };
+    const { end } = container;
+    return { kind: "MEASURE", low: ONE, high: ONE, unit: container, size, modifiers, notes, forms, reasons, end };
   }
-  const reasons = [...mark, ...sized.reasons];
-  const standardAfterSize = sized.size !== null && unit !== null && unit.kind === "STANDARD" && unit.unit !== "piece";
-  const own = standardAfterSize ? null : unit;
+  const isCount = unit !== null && (sized.size === null || unit.kind !== "STANDARD" || unit.unit === "piece");
   return {
-    ...shared,
-    low: ends.low,
-    high: ends.high,
-    unit: own,
+    kind: "MEASURE",
+    low: length === null ? found.low : ONE,
+    high: length === null ? found.high : ONE,
+    unit: isCount ? unit : null,
     size: sized.size,
-    reasons,
-    end: own?.end ?? sized.end,
+    modifiers,
+    notes,
+    forms,
+    reasons: joined(mark, sized.reasons),
+    end: isCount ? unit.end : sized.end,
   };
 };
 

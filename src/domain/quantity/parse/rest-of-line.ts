@@ -4,6 +4,7 @@ import { foodWords, onlyDescribes } from "./food-words.js";
 import type { LineContext } from "./line-context.js";
 import type { LineModifier } from "./parsed-line.js";
 import { readMeasure } from "./read-measure.js";
+import { trimEndOf, trimStartOf } from "./trim-marks.js";
 import { anyPhrase, asNeeded, linePhrases, plusMore } from "./words/line-phrases.js";
 
 /** All that stands beside the measure. */
@@ -25,7 +26,12 @@ interface Cut {
   readonly asNeeded: boolean;
 }
 
-const tidy = (text: string): string => text.replace(/^[\s,;:–—-]+|[\s,;:–—-]+$/gu, "").replace(/\s*,[\s,]*/g, ", ");
+const EDGE_MARKS = " \u00a0,;:–—-";
+
+const tidy = (text: string): string => {
+  const inner = trimEndOf(trimStartOf(text, EDGE_MARKS), EDGE_MARKS);
+  return inner.includes(",") ? inner.replace(/ ?,[ ,]*/g, ", ") : inner;
+};
 
 /** Takes the phrases that say how binding the amount is. */
 const cutPhrases = (text: string): Cut => {
@@ -36,14 +42,14 @@ const cutPhrases = (text: string): Cut => {
   const more = plusMore.exec(left);
   if (more !== null) {
     modifiers.push("PLUS_MORE");
-    notes.push(tidy(more[0].replace(/[()]/g, "")));
+    notes.push(tidy(more[0]));
     left = left.replace(plusMore, " ");
   }
   for (const [modifier, pattern] of linePhrases) {
     const found = pattern.exec(left);
     if (found === null) continue;
     modifiers.push(modifier);
-    if (modifier === "FOR_SERVING") notes.push(tidy(found[0].replace(/[()]/g, "")));
+    if (modifier === "FOR_SERVING") notes.push(tidy(found[0]));
     left = left.replace(pattern, ", ");
   }
   const needed = asNeeded.test(left);
@@ -64,7 +70,7 @@ const takeBrackets = (text: string, context: LineContext): Unbracketed => {
   const left = text.replace(/\s*\(([^()]*)\)/g, (_, content: string) => {
     const found = bracketAmount(content, context);
     if (found !== null) brackets.push(found);
-    else if (content.trim() !== "") notes.push(content.trim());
+    else if (tidy(content) !== "") notes.push(tidy(content));
     return "";
   });
   return { text: left, brackets, notes };
@@ -105,7 +111,7 @@ export const restOfLine = (text: string, packed: boolean, context: LineContext):
   const [segment, behind] = splitSegments(tidy(added.text));
   const words = foodWords(segment.replace(/\s+/g, " "), packed);
   return {
-    food: words.food.replace(/[.:]+$/, ""),
+    food: trimEndOf(words.food, ".:"),
     form: words.form,
     preparation: behind.length === 0 ? null : behind.join(", "),
     notes: [...words.notes, ...open.notes, ...cut.notes],

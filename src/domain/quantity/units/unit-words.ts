@@ -56,7 +56,6 @@ const en: Words = {
   "imp-floz": "imperial_fl_oz uk_fl_oz",
   "imp-quart": "imperial_quart imperial_quarts",
   "imp-gallon": "imperial_gallon imperial_gallons",
-  "stick-butter": "stick_of_butter sticks_of_butter stick_butter sticks_butter",
   piece: "piece pieces pc pcs each ea",
   dozen: "dozen dozens doz",
   batch: "batch batches",

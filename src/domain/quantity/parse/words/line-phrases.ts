@@ -1,7 +1,7 @@
 import type { LineModifier, NoAmount } from "../parsed-line.js";
 
-/** Phrases of all five languages; they do not clash. Each takes the comma or bracket before it along. */
-const phrase = (source: string): RegExp => new RegExp(`[\\s,;(]*(?<![\\p{L}])(?:${source})(?![\\p{L}])[\\s)]*`, "iu");
+/** Phrases of all five languages; they do not clash. No run of marks is matched beside them: that would cost squares. */
+const phrase = (source: string): RegExp => new RegExp(`(?<![\\p{L}])(?:${source})(?![\\p{L}])`, "iu");
 
 const open =
   "plus more|plus extra|and more|plus a little|plus etwas mehr|und etwas mehr|plus un peu|más un poco|más extra|plus trochę|i trochę więcej";
@@ -12,7 +12,7 @@ const serving =
   "para servir|para decorar|para freír|do podania|do dekoracji|do smażenia";
 
 /** Open extras take everything after them: "plus more for serving". */
-export const plusMore = new RegExp(`[\\s,;(]*(?<![\\p{L}])(?:${open})(?![\\p{L}])[^,;()]*\\)?`, "iu");
+export const plusMore = new RegExp(`(?<![\\p{L}])(?:${open})(?![\\p{L}])[^,;()]*`, "iu");
 
 export const linePhrases: readonly (readonly [LineModifier, RegExp])[] = [
   ["FOR_SERVING", phrase(serving)],
