@@ -12,7 +12,7 @@ export interface KeepingClass {
 
 const table = {
   "chilled-ready-to-eat": ["ready-to-eat food that must stay cold", null],
-  thawed: ["food that was frozen and has thawed", "chilled-ready-to-eat"],
+  thawed: ["food that was frozen and has thawed in the refrigerator", null],
 
   leftovers: ["cooked food of any kind", "chilled-ready-to-eat"],
   "plant-leftovers": ["cooked food without meat, fish, poultry or egg", "leftovers"],
