@@ -25,7 +25,7 @@ export async function buildApp({ deps, log, readiness, explorerFolder }: AppOpti
   const app = Fastify({
     loggerInstance: logger,
     // A line for every request is debugging; what went wrong is logged where it goes wrong.
-    disableRequestLogging: true,
+    logController: new Fastify.LogController({ disableRequestLogging: true }),
     bodyLimit: largestBody,
     genReqId: (request) => requestId(request.headers["x-request-id"]),
     requestTimeout: 30_000,

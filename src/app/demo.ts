@@ -1,6 +1,8 @@
 import { parseArgs } from "node:util";
 import { plainText } from "../exports/plain-text.js";
 import { problemText } from "../services/explain.js";
+import { buildShoppingList } from "../services/build-shopping-list.js";
+import { findFoods } from "../services/find-foods.js";
 import { loadPlan } from "../services/load-plan.js";
 import { newestPlan } from "../services/newest-plan.js";
 import { readHousehold } from "../services/read-household.js";
@@ -44,6 +46,7 @@ async function demoText(deps: Deps): Promise<string | readonly string[]> {
   if (!household.ok) return household.problems.map(problemText);
   const computed = scalePublishedPlan(plan.bundle, Number(asked.servings), household.value);
   if (!computed.ok) return computed.problems.map(problemText);
-  const { scaled, list } = computed.value;
-  return plainText({ scaled, list: list(), keeping: [], reader: showFor(household.value, plan.bundle.plan) });
+  const scaled = computed.value;
+  const list = await buildShoppingList([scaled], household.value, (slugs) => findFoods(deps, slugs));
+  return plainText({ scaled, list, keeping: [], reader: showFor(household.value, plan.bundle.plan) });
 }

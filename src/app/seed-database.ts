@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { readSeeds } from "../../seeds/load-seeds.js";
+import { readSeeds } from "./read-seeds.js";
 import type { Deps } from "../services/deps.js";
 import { problemText } from "../services/explain.js";
 import { loadSeeds, type SeedsLoaded } from "../services/load-seeds.js";

@@ -1,4 +1,5 @@
 import type { BaseAmount, MeasureSystem } from "../domain/model/amount.js";
+import type { Food, Pack } from "../domain/model/food.js";
 import type {
   Cost,
   ScaledComponent,
@@ -8,7 +9,8 @@ import type {
   ShoppingList,
 } from "../domain/plan/scaled.js";
 import type { MeasureFacts } from "../domain/quantity/convert.js";
-import { presentAmount, presentInUnit } from "../domain/quantity/format.js";
+import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/quantity/format.js";
+import { toNumber } from "../domain/quantity/rational.js";
 import { warningText } from "./problem-text.js";
 
 /** What is written out, and for whom. `converts`: the reader cooks in other measures than the writer's. */
@@ -59,27 +61,48 @@ export function plainText({ scaled, list, keeping, reader }: PlainTextInput): st
   }
 
   function lineText(line: ScaledLine): string {
-    const [name, facts] = named(line);
-    if (line.amount === null) return `${name}, to taste`;
+    const [food, facts] = named(line);
+    const { preparation } = line.line;
+    if (line.amount === null) return [nameOf(food, true), preparation, "to taste"].filter(isSet).join(", ");
     const shown =
       line.inUnit === null || reader.converts
-        ? amount(line.amount, facts)
-        : presentInUnit(line.inUnit.low, line.inUnit.high, line.inUnit.unit, facts, reader).text;
-    return [`${shown} ${name}`, line.line.preparation].filter((part) => part !== null).join(", ");
+        ? presentAmount(line.amount, facts, reader)
+        : presentInUnit(line.inUnit.low, line.inUnit.high, line.inUnit.unit, facts, reader);
+    return [counted(shown, food, facts), partOf(line), preparation].filter(isSet).join(", ");
   }
 
-  function named({ item }: ScaledLine): readonly [string, MeasureFacts] {
+  function named({ item }: ScaledLine): readonly [Named, MeasureFacts] {
     if (item.kind === "COMPONENT") {
       const component = scaled.bundle.components.find(({ slug }) => slug === item.component);
       return [component?.title ?? item.component, component ?? noFacts];
     }
     const food = scaled.bundle.foods.find(({ slug }) => slug === item.food);
-    const name = food?.names[0]?.one ?? item.food;
-    return [item.part === null ? name : `${name}, ${item.part}`, food ?? noFacts];
+    return [food ?? item.food, food ?? noFacts];
   }
 }
 
+type Named = Food | string;
+
+const isSet = (text: string | null): text is string => text !== null;
+
+const nameOf = (named: Named, several: boolean): string => {
+  if (typeof named === "string") return named;
+  const [name] = named.names;
+  return (several ? name?.many : name?.one) ?? named.slug;
+};
+
+/** "3 onions", not "3 onions onion": the word for the whole piece is the food's own name already. */
+function counted({ text, value, upTo, unit }: PresentedAmount, named: Named, facts: MeasureFacts): string {
+  if (unit.id !== "piece") return `${text} ${nameOf(named, false)}`;
+  return facts.measures.some(({ name }) => name === "piece") ? text : `${text} ${nameOf(named, (upTo ?? value) > 1)}`;
+}
+
+const partOf = ({ item }: ScaledLine): string | null => (item.kind === "FOOD" ? item.part : null);
+
 const noFacts: MeasureFacts = { densities: [], measures: [] };
+
+const contentOf = ({ content: { low, high, unit } }: Pack, food: Food): string =>
+  presentInUnit(toNumber(low), toNumber(high), unit, food, { measures: "METRIC", locale: "en" }).text;
 
 const section = (title: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : ["", ...(title === "" ? [] : [title]), ...lines];
@@ -97,7 +120,9 @@ function aisles(list: ShoppingList, amount: (base: BaseAmount, facts: MeasureFac
 function shoppingText(line: ShoppingLine, amount: (base: BaseAmount, facts: MeasureFacts) => string): string {
   const name = line.food.names[0]?.one ?? line.food.slug;
   const need = line.need === null ? "to taste" : amount(line.need, line.food);
-  const packs = line.buy.map(({ pack, count }) => `${count} × ${pack.name}`).join(" + ");
+  const packs = line.buy
+    .map(({ pack, count }) => `${count} × ${pack.name} of ${contentOf(pack, line.food)}`)
+    .join(" + ");
   const price = line.cost.atTill === null ? "" : ` = ${line.cost.atTill.amount} ${line.cost.atTill.currency}`;
   return `${name}: ${need}${packs === "" ? "" : `  →  ${packs}${price}`}`;
 }

@@ -34,6 +34,8 @@ export function readGlobalId(id: string): NodeRef | null {
 function refOf(encoded: readonly string[]): NodeRef | null {
   const parts = encoded.map(decodeText);
   const [kind, first, second] = parts;
+  if (kind !== "Food" && !isUuid(first)) return null;
+  if (kind === "Food" && typeof second === "string" && !isUuid(first)) return null;
   if (typeof first !== "string" || first === "" || second === null || parts.length > 3) return null;
   if (kind === "Food") {
     return second === undefined ? { kind, revision: null, slug: first } : { kind, revision: first, slug: second };
@@ -45,6 +47,10 @@ function refOf(encoded: readonly string[]): NodeRef | null {
   }
   return null;
 }
+
+/** What the database calls revisions and publishers; anything else was never given out. */
+const isUuid = (text: string | null | undefined): boolean =>
+  /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/.test(text ?? "");
 
 function decodeText(text: string): string | null {
   try {

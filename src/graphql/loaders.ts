@@ -2,6 +2,7 @@ import DataLoader from "dataloader";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { Food } from "../domain/model/food.js";
 import type { Deps, OwnedSlug, Publisher, RevisionRef, RevisionSummary } from "../services/deps.js";
+import type { FoodReader } from "../services/build-shopping-list.js";
 import { findComponents } from "../services/find-components.js";
 import { findFoods } from "../services/find-foods.js";
 import { findPlans, findPlansById } from "../services/find-plans.js";
@@ -17,12 +18,15 @@ export interface Loaders {
   readonly plansById: DataLoader<string, RevisionSummary | null>;
   readonly componentHomes: DataLoader<OwnedSlug, RevisionSummary | null, string>;
   readonly foods: DataLoader<string, Food | null>;
+  /** Several foods as known today, in the order asked for. */
+  readonly readFoods: FoodReader;
   /** The document of a revision that was found; it is a fault if the document is gone. */
   frozen(published: RevisionSummary): Promise<FrozenPlan>;
 }
 
 export function createLoaders(deps: Deps): Loaders {
   const documents = new DataLoader<string, PlanBundle | null>((ids) => loadDocuments(deps, ids));
+  const foods = new DataLoader<string, Food | null>((slugs) => findFoods(deps, slugs));
   const frozen = new Map<string, Promise<FrozenPlan>>();
   return {
     publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
@@ -34,7 +38,8 @@ export function createLoaders(deps: Deps): Loaders {
     componentHomes: new DataLoader((names) => findComponents(deps, names), {
       cacheKeyFn: (name) => JSON.stringify([name.publisher, name.slug]),
     }),
-    foods: new DataLoader((slugs) => findFoods(deps, slugs)),
+    foods,
+    readFoods: (slugs) => Promise.all(slugs.map((slug) => foods.load(slug))),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
       frozen.set(published.id, known);

@@ -45,7 +45,6 @@ export type PackParent = Pack & { readonly food: Food };
 
 export interface ScaledPlanParent extends Shown {
   readonly scaled: ScaledPlan;
-  readonly list: () => ShoppingList;
   readonly household: Household;
 }
 export interface ScaledMealParent extends Shown {

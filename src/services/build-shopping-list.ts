@@ -1,10 +1,13 @@
+import type { Food } from "../domain/model/food.js";
 import type { Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
+import type { FoodsToday } from "../domain/plan/foods-today.js";
 import { scalePlan } from "../domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingList } from "../domain/plan/scaled.js";
 import { shop } from "../domain/plan/shop.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 
+/** The most plans one list may hold. */
 export const mostPortions = 50;
 
 /** A plan's document and how many it is cooked for. */
@@ -13,8 +16,11 @@ export interface Portion {
   readonly servings: number;
 }
 
-/** One list for several plans. Problems carry the index of their plan: `["plans", 2, "servings"]`. */
-export function buildShoppingList(portions: readonly Portion[], household: Household): Result<ShoppingList> {
+/** Reads foods as known today, in the order asked for; null where there is none. */
+export type FoodReader = (slugs: readonly string[]) => Promise<readonly (Food | null)[]>;
+
+/** Scales several plans for one household. Problems carry the index of their plan: `["plans", 2, "servings"]`. */
+export function scalePortions(portions: readonly Portion[], household: Household): Result<readonly ScaledPlan[]> {
   const problems: Problem[] = [];
   const scaled: ScaledPlan[] = [];
   for (const [index, { bundle, servings }] of portions.entries()) {
@@ -22,7 +28,22 @@ export function buildShoppingList(portions: readonly Portion[], household: House
     if (result.ok) scaled.push(result.value);
     else problems.push(...result.problems.map((problem) => ({ ...problem, path: ["plans", index, ...problem.path] })));
   }
-  return problems.length > 0 ? failed(problems) : ok(shop(scaled, household));
+  return problems.length > 0 ? failed(problems) : ok(scaled);
+}
+
+/** One list for plans that are scaled already, at the packs and prices of today. */
+export async function buildShoppingList(
+  plans: readonly ScaledPlan[],
+  household: Household,
+  readFoods: FoodReader,
+): Promise<ShoppingList> {
+  const slugs = [...new Set(plans.flatMap(({ bundle }) => bundle.foods.map(({ slug }) => slug)))];
+  const found = await readFoods(slugs);
+  const today: FoodsToday = {
+    canonical: (slug) => slug,
+    bySlug: new Map(found.flatMap((food) => (food === null ? [] : [[food.slug, food] as const]))),
+  };
+  return shop(plans, household, today);
 }
 
 /** How many plans a list may hold: at least one, so that an empty list is noticed as a mistake. */

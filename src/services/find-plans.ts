@@ -1,8 +1,9 @@
 import type { Deps, RevisionRef, RevisionSummary } from "./deps.js";
+import { readStorable } from "./storable.js";
 
 /** Several plans by name in one read, in the order asked for; null where there is none. */
 export function findPlans(deps: Deps, refs: readonly RevisionRef[]): Promise<readonly (RevisionSummary | null)[]> {
-  return deps.data.revisions.summaries(refs);
+  return readStorable(refs, ({ publisher, slug }) => [publisher, slug], deps.data.revisions.summaries);
 }
 
 /** The same by revision id. */

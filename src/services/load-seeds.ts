@@ -29,8 +29,10 @@ export async function loadSeeds(deps: Deps, seeds: SeedsInput): Promise<Result<S
       const foods = await data.foods.save(seeds.foods);
       const rules = await data.keepingRules.save(seeds.keepingRules);
       let plans = 0;
-      for (const bundle of seeds.bundles) {
-        const published = await publishPlan(inside, bundle);
+      const start = deps.clock().getTime();
+      for (const [index, bundle] of seeds.bundles.entries()) {
+        // A millisecond apart, so that "newest first" is the same order in every installation.
+        const published = await publishPlan({ ...inside, clock: () => new Date(start + index) }, bundle);
         if (!published.ok) problems.push(...published.problems);
         else if (published.value.created) plans += 1;
       }

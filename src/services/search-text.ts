@@ -1,8 +1,9 @@
 import type { Problem } from "../domain/problem.js";
+import { isStorable } from "./storable.js";
 
 export const longestSearch = 200;
 
-/** Problems of the texts somebody looks for: too long, or with the one character that no database text can hold. */
+/** Problems of the texts somebody looks for: too long, or with characters that no database text can hold. */
 export function readSearch(texts: Readonly<Record<string, string | null>>): readonly Problem[] {
   return Object.entries(texts).flatMap(([name, text]): readonly Problem[] => {
     if (text === null) return [];
@@ -10,9 +11,6 @@ export function readSearch(texts: Readonly<Record<string, string | null>>): read
     if (text.length > longestSearch) {
       return [{ code: "TOO_LARGE", path, what: "characters", size: text.length, limit: longestSearch }];
     }
-    return isStorable(text) ? [] : [{ code: "BAD_SHAPE", path, expected: "text", got: "text with a NUL character" }];
+    return isStorable(text) ? [] : [{ code: "BAD_SHAPE", path, expected: "text", got: "a NUL or half a character" }];
   });
 }
-
-/** Whether the database can hold this text at all; if not, it can also not be found. */
-export const isStorable = (text: string): boolean => !text.includes("\0");

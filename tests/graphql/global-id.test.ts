@@ -4,12 +4,14 @@ import { globalId, readGlobalId, type NodeRef } from "../../src/graphql/global-i
 
 const key = fc.string({ minLength: 1, unit: "grapheme" });
 
+const id = fc.uuid();
+
 const anyRef: fc.Arbitrary<NodeRef> = fc.oneof(
-  fc.record({ kind: fc.constant("Publisher" as const), id: key }),
-  fc.record({ kind: fc.constant("Plan" as const), revision: key }),
-  fc.record({ kind: fc.constant("Meal" as const), revision: key, slug: key }),
-  fc.record({ kind: fc.constant("Component" as const), revision: key, slug: key }),
-  fc.record({ kind: fc.constant("Food" as const), revision: fc.option(key), slug: key }),
+  fc.record({ kind: fc.constant("Publisher" as const), id }),
+  fc.record({ kind: fc.constant("Plan" as const), revision: id }),
+  fc.record({ kind: fc.constant("Meal" as const), revision: id, slug: key }),
+  fc.record({ kind: fc.constant("Component" as const), revision: id, slug: key }),
+  fc.record({ kind: fc.constant("Food" as const), revision: fc.option(id), slug: key }),
 );
 
 describe("a global id", () => {

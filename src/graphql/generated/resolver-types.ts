@@ -12,11 +12,8 @@ export type Scalars = {
   Boolean: { input: boolean; output: boolean; }
   Int: { input: number; output: number; }
   Float: { input: number; output: number; }
-  /** A calendar day: ISO 8601, such as `2026-03-01`. */
   Date: { input: string; output: string; }
-  /** A point in time: an ISO 8601 instant in UTC, such as `2026-03-01T09:30:00Z`. */
   DateTime: { input: string; output: Date | string; }
-  /** An amount somebody writes: a number, or the text of one, such as `500`, `0.75`, `"1/3"` or `"1 1/2"`. Never negative. */
   Quantity: { input: string; output: string; }
 };
 
@@ -804,7 +801,7 @@ export type ShoppingLine = {
   readonly buy: ReadonlyArray<PackCount>;
   /** What they cost. */
   readonly cost: Cost;
-  /** The food. */
+  /** The food as known today, or as the plan froze it if it is no longer known. */
   readonly food: Food;
   /** How much is needed, as bought, before anything on hand is taken off. Null: only to taste. */
   readonly need: Maybe<Amount>;

@@ -34,7 +34,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   scaled: async (plan, { servings, household: given }, { loaders }) => {
     const frozen = await loaders.frozen(plan);
     const household = valueOf(readHousehold(given ?? {}, [frozen.bundle]));
-    const { scaled, list } = valueOf(scalePublishedPlan(frozen.bundle, servings, household));
-    return { scaled, list, household, frozen, show: showFor(household, frozen.bundle.plan) };
+    const scaled = valueOf(scalePublishedPlan(frozen.bundle, servings, household));
+    return { scaled, household, frozen, show: showFor(household, frozen.bundle.plan) };
   },
 };

@@ -1,5 +1,5 @@
 import type { Problem } from "../../domain/problem.js";
-import { buildShoppingList, portionCountProblems } from "../../services/build-shopping-list.js";
+import { buildShoppingList, portionCountProblems, scalePortions } from "../../services/build-shopping-list.js";
 import { listFoods } from "../../services/list-foods.js";
 import { listPlans } from "../../services/list-plans.js";
 import { readHousehold } from "../../services/read-household.js";
@@ -58,12 +58,9 @@ export const queryResolvers: QueryResolvers = {
     if (first === undefined) throw new Error("a list without a plan");
     const bundles = found.map(({ frozen }) => frozen.bundle);
     const household = valueOf(readHousehold(given ?? {}, bundles));
-    const list = valueOf(
-      buildShoppingList(
-        found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings })),
-        household,
-      ),
-    );
+    const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
+    const scaled = valueOf(scalePortions(wanted, household));
+    const list = await buildShoppingList(scaled, household, loaders.readFoods);
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },
 

@@ -38,6 +38,7 @@ const textOf = (node: ValueNode): string | null => (node.kind === Kind.STRING ? 
 
 export const dateTimeScalar = new GraphQLScalarType<string, string>({
   name: "DateTime",
+  description: "A point in time: an ISO 8601 instant, such as `2026-03-01T09:30:00Z`. Answers are in UTC.",
   serialize: (value) => (value instanceof Date ? value.toISOString() : readInstant(value)),
   parseValue: (value) => readInstant(value),
   parseLiteral: (node) => readInstant(textOf(node), node),
@@ -45,6 +46,7 @@ export const dateTimeScalar = new GraphQLScalarType<string, string>({
 
 export const dateScalar = new GraphQLScalarType<string, string>({
   name: "Date",
+  description: "A calendar day: ISO 8601, such as `2026-03-01`.",
   serialize: (value) => readDay(value),
   parseValue: (value) => readDay(value),
   parseLiteral: (node) => readDay(textOf(node), node),
@@ -53,6 +55,9 @@ export const dateScalar = new GraphQLScalarType<string, string>({
 /** Kept as text, so that a third stays a third until the domain reads it. */
 export const quantityScalar = new GraphQLScalarType<string, string>({
   name: "Quantity",
+  description:
+    'An amount somebody writes: a number, or the text of one, such as `500`, `0.75`, `"1/3"` or `"1 1/2"`.' +
+    " Never negative; a number is read with six decimals.",
   serialize: (value) => readQuantity(value),
   parseValue: (value) => readQuantity(value),
   parseLiteral: (node) =>

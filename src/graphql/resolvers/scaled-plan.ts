@@ -1,3 +1,4 @@
+import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
 import { showAmount, showScaledLine } from "../../services/show-amount.js";
 import type {
@@ -21,7 +22,11 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   servings: ({ scaled }) => scaled.servings,
   meals: ({ scaled, frozen, show }) => scaled.meals.map((meal) => ({ scaled: meal, frozen, show })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
-  shoppingList: ({ list, frozen, show }) => ({ list: list(), plans: [frozen], show }),
+  shoppingList: async ({ scaled, household, frozen, show }, _, { loaders }) => ({
+    list: await buildShoppingList([scaled], household, loaders.readFoods),
+    plans: [frozen],
+    show,
+  }),
   warnings: ({ scaled }) => scaled.warnings,
 };
 

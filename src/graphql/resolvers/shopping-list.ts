@@ -29,9 +29,9 @@ export const shoppingListResolvers: FieldsBeyond<ShoppingListResolvers, Shopping
 export const shoppingAisleResolvers: Partial<ShoppingAisleResolvers> = {};
 
 export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, ShoppingLineParent> = {
-  food: ({ line, plans }) => {
-    const [use] = line.uses;
-    return foodParent(line.food, use ? planOf(plans, use.bundle).published : null);
+  food: ({ line: { food }, plans }) => {
+    const frozenIn = plans.find((plan) => plan.foods.get(food.slug) === food);
+    return foodParent(food, frozenIn?.published ?? null);
   },
   need: ({ line, show }) => line.need && showAmount(line.need, line.food, show),
   onHand: ({ line, show }) => line.onHand && showAmount(line.onHand, line.food, show),
