@@ -1,7 +1,7 @@
 import type { BaseAmount, Dimension, Measured } from "../model/amount.js";
 import type { Food, FoodPart } from "../model/food.js";
 import type { Line } from "../model/line.js";
-import { inDimension, missingText, toBase, toDimension } from "../quantity/convert.js";
+import { inDimension, missingText, toBase, toDimension, type Conversion } from "../quantity/convert.js";
 import { edibleShare } from "./edible.js";
 
 /** What a line makes one buy: an amount as purchased, or the fact that is missing to say so. */
@@ -29,6 +29,9 @@ const piecesForPart = (amount: BaseAmount, part: FoodPart, food: Food): BaseAmou
   const { dimension, low, high } = gives.amount;
   // "Zest of 2 lemons": pieces of the whole, unless one piece is said to give so many pieces of the part.
   if (amount.dimension === "COUNT" && dimension !== "COUNT") return amount;
+  // The weight of the whole food says nothing about the weight of its part.
+  if (amount.dimension === "MASS" && dimension === "COUNT") return `GRAMS_OF_ONE_PIECE:${part.name}`;
+  if (amount.dimension === "VOLUME" && dimension === "COUNT") return `MILLILITRES_OF_ONE_PIECE:${part.name}`;
   const same = inDimension(amount, dimension, food, part.name);
   if (!same.ok) return missingText(same.missing);
   return { dimension: "COUNT", low: same.amount.low / high, high: same.amount.high / low };
@@ -64,10 +67,13 @@ export function purchaseNeed(
       ? { amount: null, notCombined: pieces, edibleUnknown: false }
       : { amount: pieces, notCombined: null, edibleUnknown: false };
   }
-  const wanted = needDimension(food);
   const { amount, edibleUnknown } = asBought(written, line, food);
-  const direct = amount === written && measured !== null ? toDimension(measured, wanted, food, line.form) : null;
-  const joined = direct?.ok === true ? direct : inDimension(amount, wanted, food, line.form);
+  const into = (dimension: Dimension): Conversion =>
+    amount === written && measured !== null
+      ? toDimension(measured, dimension, food, line.form)
+      : inDimension(amount, dimension, food, line.form);
+  const joined = into(needDimension(food));
   if (joined.ok) return { amount: joined.amount, notCombined: null, edibleUnknown };
-  return { amount, notCombined: missingText(joined.missing), edibleUnknown };
+  const shopped = into(food.shoppedBy);
+  return { amount: shopped.ok ? shopped.amount : amount, notCombined: missingText(joined.missing), edibleUnknown };
 }
