@@ -1,9 +1,10 @@
 import PgBoss from "pg-boss";
 import type { Job } from "../jobs/job.js";
+import type { Sql } from "../persistence/opened-database.js";
 import type { Deps, Log } from "../services/deps.js";
 
 export interface JobQueueOptions {
-  readonly databaseUrl: string;
+  readonly sql: Sql;
   /** IANA name of the zone the cron fields are read in. */
   readonly zone: string;
   readonly jobs: readonly Job[];
@@ -22,8 +23,15 @@ export interface JobQueue {
 const expireInMinutes = 30;
 
 /** Schedules every job and works on them. Several workers may run at once: each tick is taken by one of them. */
-export async function startJobQueue({ databaseUrl, zone, jobs, deps, log }: JobQueueOptions): Promise<JobQueue> {
-  const boss = new PgBoss({ connectionString: databaseUrl, application_name: "prepwright-worker", max: 4 });
+export async function startJobQueue({ sql, zone, jobs, deps, log }: JobQueueOptions): Promise<JobQueue> {
+  const boss = new PgBoss({
+    db: {
+      executeSql: async (text: string, values: readonly unknown[]) => {
+        const { rows } = await sql.query(text, values);
+        return { rows: [...rows] };
+      },
+    },
+  });
   boss.on("error", (error) => log.error({ err: error }, "the job queue failed"));
   await boss.start();
   for (const job of jobs) {

@@ -1,5 +1,5 @@
 import type { Logger } from "pino";
-import type { Data } from "../persistence/data.js";
+import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
 import type { Deps } from "../services/deps.js";
 import { newestPlan } from "../services/newest-plan.js";
 import type { Environment } from "./environment.js";
@@ -8,6 +8,8 @@ import { projectRoot } from "./project-root.js";
 
 export interface OpenDatabase {
   readonly deps: Deps;
+  /** For the job queue, which brings its own tables. */
+  readonly sql: Sql;
   readonly readiness: Readiness;
   close(): Promise<void>;
 }
@@ -17,7 +19,7 @@ export interface OpenDatabase {
  * with the demo. Each kind is loaded only when it is used, so that a start waits for nothing it does not need.
  */
 export async function openDatabase(settings: Environment, log: Logger): Promise<OpenDatabase> {
-  const data = await open(settings);
+  const { data, sql, close } = await open(settings, log);
   const deps: Deps = { data, clock: () => new Date(), log };
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
     const { seedDatabase } = await import("./seed-database.js");
@@ -25,6 +27,7 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   }
   return {
     deps,
+    sql,
     readiness: {
       check: () =>
         data.ping().then(
@@ -32,15 +35,15 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
           () => "the database does not answer",
         ),
     },
-    close: () => data.close(),
+    close,
   };
 }
 
-async function open(settings: Environment): Promise<Data> {
+async function open(settings: Environment, log: Logger): Promise<OpenedDatabase> {
   if (settings.databaseUrl !== null) {
     const { openServer } = await import("../persistence/open-server.js");
-    return openServer(settings.databaseUrl);
+    return openServer(settings.databaseUrl, { log });
   }
   const { openEmbedded } = await import("../persistence/open-embedded.js");
-  return openEmbedded(settings.dataDir);
+  return openEmbedded(settings.dataDir, { log });
 }

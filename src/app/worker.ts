@@ -31,7 +31,7 @@ if (job !== null) {
   process.stdout.write(`${job.name}: ${JSON.stringify(outcome)}\n`);
 } else if (settings.databaseUrl !== null) {
   const queue = await startJobQueue({
-    databaseUrl: settings.databaseUrl,
+    sql: database.sql,
     zone: settings.zone,
     jobs,
     deps: database.deps,

@@ -57,6 +57,10 @@ function problemSentence(problem: Problem): string {
       return `${problem.value} servings cannot be computed. Ask for a whole number from ${problem.min} to ${problem.max}.`;
     case "TOO_LARGE":
       return `${problem.size} ${problem.what} are too many. The limit is ${problem.limit}.`;
+    case "STEPS_IN_A_CIRCLE":
+      return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
+    case "WAITS_CANNOT_BE_KEPT":
+      return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Allow one of them a longer wait.`;
     case "DUPLICATE":
       return `"${problem.value}" stands here twice. Keep one.`;
     case "BAD_SHAPE":

@@ -1,6 +1,6 @@
 import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
-import type { PlanBundle } from "../domain/model/plan.js";
+import type { Meal, PlanBundle } from "../domain/model/plan.js";
 import type { RevisionSummary } from "../services/deps.js";
 
 /** A revision with its document, and the document's foods and components by slug. */
@@ -33,4 +33,12 @@ export function componentIn(frozen: FrozenPlan, slug: string): Component {
     throw new Error(`revision ${frozen.published.id} names the component ${slug} but does not hold it`);
   }
   return component;
+}
+
+/** The meal of that slug; missing ones are faults as above. */
+export function mealIn(frozen: FrozenPlan, slug: string): Meal {
+  const meal = frozen.bundle.plan.meals.find((each) => each.slug === slug);
+  if (meal === undefined)
+    throw new Error(`revision ${frozen.published.id} names the meal ${slug} but does not hold it`);
+  return meal;
 }

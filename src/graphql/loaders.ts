@@ -7,6 +7,7 @@ import { findComponents } from "../services/find-components.js";
 import { findFoods } from "../services/find-foods.js";
 import { findPlans, findPlansById } from "../services/find-plans.js";
 import { findPublishers, findPublishersById } from "../services/find-publishers.js";
+import { findKeepingRules, type RuleReader } from "../services/guide-storage.js";
 import { loadDocuments } from "../services/load-documents.js";
 import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 
@@ -20,6 +21,8 @@ export interface Loaders {
   readonly foods: DataLoader<string, Food | null>;
   /** Several foods as known today, in the order asked for. */
   readonly readFoods: FoodReader;
+  /** The published rules in force on an ISO date. */
+  readonly readRules: RuleReader;
   /** The document of a revision that was found; it is a fault if the document is gone. */
   frozen(published: RevisionSummary): Promise<FrozenPlan>;
 }
@@ -27,6 +30,9 @@ export interface Loaders {
 export function createLoaders(deps: Deps): Loaders {
   const documents = new DataLoader<string, PlanBundle | null>((ids) => loadDocuments(deps, ids));
   const foods = new DataLoader<string, Food | null>((slugs) => findFoods(deps, slugs));
+  const rules = new DataLoader((dates: readonly string[]) =>
+    Promise.all(dates.map((date) => findKeepingRules(deps, date))),
+  );
   const frozen = new Map<string, Promise<FrozenPlan>>();
   return {
     publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
@@ -39,6 +45,7 @@ export function createLoaders(deps: Deps): Loaders {
       cacheKeyFn: (name) => JSON.stringify([name.publisher, name.slug]),
     }),
     foods,
+    readRules: (date) => rules.load(date),
     readFoods: (slugs) => Promise.all(slugs.map((slug) => foods.load(slug))),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));

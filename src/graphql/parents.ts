@@ -13,6 +13,7 @@ import type {
   Use,
 } from "../domain/plan/scaled.js";
 import type { Household } from "../domain/model/household.js";
+import type { Basis, StorageAnswer, StorageGuidance } from "../domain/storage/guidance.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
@@ -46,6 +47,15 @@ export type PackParent = Pack & { readonly food: Food };
 export interface ScaledPlanParent extends Shown {
   readonly scaled: ScaledPlan;
   readonly household: Household;
+  /** Computed when first asked for, and once. */
+  readonly keeping: () => Promise<StorageAnswer>;
+}
+export interface StorageGuidanceParent {
+  readonly guidance: StorageGuidance;
+  readonly plan: ScaledPlanParent;
+}
+export interface BasisParent extends InPlan {
+  readonly basis: Basis;
 }
 export interface ScaledMealParent extends Shown {
   readonly scaled: ScaledMeal;
@@ -83,3 +93,5 @@ export type NodeParent =
   | Tagged<MealParent, "Meal">
   | Tagged<ComponentParent, "Component">
   | Tagged<FoodParent, "Food">;
+export type KeepableParent =
+  Tagged<MealParent, "Meal"> | Tagged<ComponentParent, "Component"> | Tagged<FoodParent, "Food">;

@@ -1,2 +1,3 @@
-/** Sentences for problems and warnings, for the layers that may not see `exports`. */
+/** Sentences for problems, warnings and advice, for the layers that may not see `exports`. */
+export { adviceText } from "../exports/advice-text.js";
 export { problemText, warningText } from "../exports/problem-text.js";

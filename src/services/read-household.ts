@@ -58,7 +58,7 @@ export function readHousehold(given: GivenHousehold, bundles: readonly PlanBundl
   }
   const household: Household = {
     measures: given.measures ?? null,
-    region: note(code(given.region, /^[A-Z]{2}$/, "region", "an ISO 3166 code of two letters, such as GB")),
+    region: note(code(given.region, /^[A-Z]{2}(-[A-Z0-9]{1,3})?$/, "region", "an ISO 3166 code, such as GB or US-WA")),
     currency: note(code(given.currency, /^[A-Z]{3}$/, "currency", "an ISO 4217 code of three letters, such as EUR")),
     locale: note(readLocale(given.locale ?? null)),
     diets: given.diets ?? [],

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AmountParent, ComponentParent, FoodParent, FoodPartParent, LineParent, MealParent, NodeParent, PackParent, PackCountParent, PlanParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ShoppingLineParent, ShoppingListParent, StepParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { AmountParent, BasisParent, ComponentParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, PackParent, PackCountParent, PlanParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = T | null | undefined;
@@ -53,6 +53,35 @@ export type Attention =
   | 'HANDS_ON'
   /** It runs alone. */
   | 'UNATTENDED';
+
+/** One statement about how long something keeps. */
+export type Basis = {
+  readonly __typename?: 'Basis';
+  /** No figure is published for this kind of food; that of a wider kind stands in. */
+  readonly byAnalogy: Scalars['Boolean']['output'];
+  /** It holds only then. */
+  readonly condition: Maybe<Scalars['String']['output']>;
+  /** How many days it gives after the day of making. */
+  readonly days: Scalars['Float']['output'];
+  /** This one decides. */
+  readonly decides: Scalars['Boolean']['output'];
+  /** What else should be known about it. */
+  readonly note: Maybe<Scalars['String']['output']>;
+  /** What it is about: the subject, or the part it inherits from. */
+  readonly of: Keepable;
+  /** The length as its source prints it. */
+  readonly printed: Maybe<Scalars['String']['output']>;
+  /** What it protects. */
+  readonly purpose: KeepingPurpose;
+  /** Region of the authority. */
+  readonly region: Maybe<Scalars['String']['output']>;
+  /** Who says so. */
+  readonly source: Source;
+  /** Anybody can look it up. False: practice, the writer's own experience, or invented. */
+  readonly sourced: Scalars['Boolean']['output'];
+  /** The storage temperature it assumes, in its own words. */
+  readonly temperature: Maybe<Scalars['String']['output']>;
+};
 
 /** The sizes a component can be made in, counted in batches. */
 export type BatchRule = {
@@ -315,6 +344,23 @@ export type HouseholdInput = {
   /** Foods to swap wherever a line offers it. */
   readonly swaps: ReadonlyArray<SwapInput>;
 };
+
+/** Anything that keeps: a food, a component or a meal. */
+export type Keepable = Component | Food | Meal;
+
+/** How a length of keeping ends. */
+export type KeepingCount =
+  /** At the end of a calendar day. */
+  | 'DAYS'
+  /** So many hours after making. */
+  | 'HOURS';
+
+/** What the end of keeping protects. */
+export type KeepingPurpose =
+  /** Taste and texture only. */
+  | 'QUALITY'
+  /** The eater. */
+  | 'SAFETY';
 
 /** How long something keeps, in somebody's word. */
 export type KeepingRule = {
@@ -698,6 +744,28 @@ export type RoutesInput = {
   readonly mode: RouteMode;
 };
 
+/** How the region asked for and the rules used belong together. */
+export type RuleReach =
+  /** The rule was written for kitchens that sell food, or the other way round. */
+  | 'OTHER_AUDIENCE'
+  /** The rules are those of the region. */
+  | 'REGION'
+  /** No region was given; the strictest rules were used. */
+  | 'REGION_NOT_GIVEN'
+  /** The region has no rule of its own for this; the strictest others were used. */
+  | 'REGION_WITHOUT_RULE';
+
+/** Whose published rules were used. */
+export type RuleScope = {
+  readonly __typename?: 'RuleScope';
+  /** The region asked for. */
+  readonly asked: Maybe<Scalars['String']['output']>;
+  /** How the two belong together. */
+  readonly reach: RuleReach;
+  /** The region whose rules were used. */
+  readonly used: Scalars['String']['output'];
+};
+
 /** A component computed. `used` + `leftOver` = `made`, what was on hand not counted in `made`. */
 export type ScaledComponent = {
   readonly __typename?: 'ScaledComponent';
@@ -760,6 +828,8 @@ export type ScaledPlan = {
   readonly servings: Scalars['Int']['output'];
   /** What to buy for it. */
   readonly shoppingList: ShoppingList;
+  /** How long every component, meal and food keeps: where it is best kept first. */
+  readonly storage: ReadonlyArray<StorageGuidance>;
   /** What the reader should know beside the answer. */
   readonly warnings: ReadonlyArray<Warning>;
 };
@@ -885,6 +955,42 @@ export type StepGrowth =
   | 'PER_BATCH'
   /** Once for every load. */
   | 'PER_LOAD';
+
+/**
+ * How long something keeps in one place, and on whose authority. Local food-safety codes and the practice of licensed
+ * kitchens come first; nothing here promises that food is safe.
+ */
+export type StorageGuidance = {
+  readonly __typename?: 'StorageGuidance';
+  /** What to do, in sentences. */
+  readonly advice: ReadonlyArray<Scalars['String']['output']>;
+  /** All that was weighed; the strictest decides. */
+  readonly basis: ReadonlyArray<Basis>;
+  /** It holds only then. */
+  readonly condition: Maybe<Scalars['String']['output']>;
+  /** In what. */
+  readonly container: Maybe<Scalars['String']['output']>;
+  /** Whether the end is that of a calendar day, or so many hours after making. */
+  readonly counts: KeepingCount;
+  /** How many days after the day it is made, a meal after the day of the session. Fractions where hours count. */
+  readonly days: Scalars['Float']['output'];
+  /** The last moment, if the household gave `sessionStart`. */
+  readonly keepUntil: Maybe<Scalars['DateTime']['output']>;
+  /** The last day, if the household gave `sessionStart`. */
+  readonly lastDay: Maybe<Scalars['Date']['output']>;
+  /** The part that decides, if it is not the subject itself. */
+  readonly limitedBy: Maybe<Keepable>;
+  /** Where. */
+  readonly place: StoragePlace;
+  /** What the end protects. */
+  readonly purpose: KeepingPurpose;
+  /** Whose rules were used. Null: only the writer speaks. */
+  readonly scope: Maybe<RuleScope>;
+  /** What keeps. */
+  readonly subject: Keepable;
+  /** Meals planned for later than it keeps. */
+  readonly tooLateFor: ReadonlyArray<ScaledMeal>;
+};
 
 /** Where something is kept. */
 export type StoragePlace =
@@ -1066,6 +1172,7 @@ export type ResolversTypes = {
   AllergenPresence: AllergenPresence;
   Amount: ResolverTypeWrapper<AmountParent>;
   Attention: Attention;
+  Basis: ResolverTypeWrapper<BasisParent>;
   BatchRule: ResolverTypeWrapper<BatchRule>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
   Component: ResolverTypeWrapper<ComponentParent>;
@@ -1089,6 +1196,9 @@ export type ResolversTypes = {
   HouseholdInput: HouseholdInput;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
+  Keepable: ResolverTypeWrapper<KeepableParent>;
+  KeepingCount: KeepingCount;
+  KeepingPurpose: KeepingPurpose;
   KeepingRule: ResolverTypeWrapper<KeepingRule>;
   Line: ResolverTypeWrapper<LineParent>;
   Meal: ResolverTypeWrapper<MealParent>;
@@ -1113,6 +1223,8 @@ export type ResolversTypes = {
   RouteKind: RouteKind;
   RouteMode: RouteMode;
   RoutesInput: RoutesInput;
+  RuleReach: RuleReach;
+  RuleScope: ResolverTypeWrapper<RuleScope>;
   ScaledComponent: ResolverTypeWrapper<ScaledComponentParent>;
   ScaledLine: ResolverTypeWrapper<ScaledLineParent>;
   ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
@@ -1126,6 +1238,7 @@ export type ResolversTypes = {
   SourceKind: SourceKind;
   Step: ResolverTypeWrapper<StepParent>;
   StepGrowth: StepGrowth;
+  StorageGuidance: ResolverTypeWrapper<StorageGuidanceParent>;
   StoragePlace: StoragePlace;
   String: ResolverTypeWrapper<Scalars['String']['output']>;
   Swap: ResolverTypeWrapper<SwapParent>;
@@ -1139,6 +1252,7 @@ export type ResolversTypes = {
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
   Amount: AmountParent;
+  Basis: BasisParent;
   BatchRule: BatchRule;
   Boolean: Scalars['Boolean']['output'];
   Component: ComponentParent;
@@ -1161,6 +1275,7 @@ export type ResolversParentTypes = {
   HouseholdInput: HouseholdInput;
   ID: Scalars['ID']['output'];
   Int: Scalars['Int']['output'];
+  Keepable: KeepableParent;
   KeepingRule: KeepingRule;
   Line: LineParent;
   Meal: MealParent;
@@ -1181,6 +1296,7 @@ export type ResolversParentTypes = {
   Route: RouteParent;
   RouteChoiceInput: RouteChoiceInput;
   RoutesInput: RoutesInput;
+  RuleScope: RuleScope;
   ScaledComponent: ScaledComponentParent;
   ScaledLine: ScaledLineParent;
   ScaledMeal: ScaledMealParent;
@@ -1191,6 +1307,7 @@ export type ResolversParentTypes = {
   ShoppingList: ShoppingListParent;
   Source: Source;
   Step: StepParent;
+  StorageGuidance: StorageGuidanceParent;
   String: Scalars['String']['output'];
   Swap: SwapParent;
   SwapInput: SwapInput;
@@ -1207,6 +1324,21 @@ export type AmountResolvers<ContextType = Context, ParentType extends ResolversP
   unit: Resolver<ResolversTypes['Unit'], ParentType, ContextType>;
   upTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type BasisResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Basis'] = ResolversParentTypes['Basis']> = {
+  byAnalogy: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  decides: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  note: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  of: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
+  printed: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  purpose: Resolver<ResolversTypes['KeepingPurpose'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  sourced: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  temperature: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
 export type BatchRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['BatchRule'] = ResolversParentTypes['BatchRule']> = {
@@ -1324,6 +1456,10 @@ export type FoodPartResolvers<ContextType = Context, ParentType extends Resolver
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   perPiece: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type KeepableResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Keepable'] = ResolversParentTypes['Keepable']> = {
+  __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal', ParentType, ContextType>;
 };
 
 export type KeepingRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['KeepingRule'] = ResolversParentTypes['KeepingRule']> = {
@@ -1455,6 +1591,12 @@ export type RouteResolvers<ContextType = Context, ParentType extends ResolversPa
   steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
 };
 
+export type RuleScopeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RuleScope'] = ResolversParentTypes['RuleScope']> = {
+  asked: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  reach: Resolver<ResolversTypes['RuleReach'], ParentType, ContextType>;
+  used: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type ScaledComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledComponent'] = ResolversParentTypes['ScaledComponent']> = {
   batches: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   component: Resolver<ResolversTypes['Component'], ParentType, ContextType>;
@@ -1487,6 +1629,7 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
   servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
+  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
 };
 
@@ -1533,6 +1676,23 @@ export type StepResolvers<ContextType = Context, ParentType extends ResolversPar
   text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type StorageGuidanceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['StorageGuidance'] = ResolversParentTypes['StorageGuidance']> = {
+  advice: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  basis: Resolver<ReadonlyArray<ResolversTypes['Basis']>, ParentType, ContextType>;
+  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  container: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  counts: Resolver<ResolversTypes['KeepingCount'], ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  keepUntil: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  lastDay: Resolver<Maybe<ResolversTypes['Date']>, ParentType, ContextType>;
+  limitedBy: Resolver<Maybe<ResolversTypes['Keepable']>, ParentType, ContextType>;
+  place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
+  purpose: Resolver<ResolversTypes['KeepingPurpose'], ParentType, ContextType>;
+  scope: Resolver<Maybe<ResolversTypes['RuleScope']>, ParentType, ContextType>;
+  subject: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
+  tooLateFor: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+};
+
 export type SwapResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Swap'] = ResolversParentTypes['Swap']> = {
   diets: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
@@ -1563,6 +1723,7 @@ export type WarningResolvers<ContextType = Context, ParentType extends Resolvers
 
 export type Resolvers<ContextType = Context> = {
   Amount: AmountResolvers<ContextType>;
+  Basis: BasisResolvers<ContextType>;
   BatchRule: BatchRuleResolvers<ContextType>;
   Component: ComponentResolvers<ContextType>;
   Cost: CostResolvers<ContextType>;
@@ -1578,6 +1739,7 @@ export type Resolvers<ContextType = Context> = {
   FoodMeasure: FoodMeasureResolvers<ContextType>;
   FoodName: FoodNameResolvers<ContextType>;
   FoodPart: FoodPartResolvers<ContextType>;
+  Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;
   Line: LineResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
@@ -1593,6 +1755,7 @@ export type Resolvers<ContextType = Context> = {
   Quantity: GraphQLScalarType;
   Query: QueryResolvers<ContextType>;
   Route: RouteResolvers<ContextType>;
+  RuleScope: RuleScopeResolvers<ContextType>;
   ScaledComponent: ScaledComponentResolvers<ContextType>;
   ScaledLine: ScaledLineResolvers<ContextType>;
   ScaledMeal: ScaledMealResolvers<ContextType>;
@@ -1602,6 +1765,7 @@ export type Resolvers<ContextType = Context> = {
   ShoppingList: ShoppingListResolvers<ContextType>;
   Source: SourceResolvers<ContextType>;
   Step: StepResolvers<ContextType>;
+  StorageGuidance: StorageGuidanceResolvers<ContextType>;
   Swap: SwapResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;

@@ -1,3 +1,5 @@
+import type { StorageAnswer } from "../../domain/storage/guidance.js";
+import { guideStorage } from "../../services/guide-storage.js";
 import { readHousehold } from "../../services/read-household.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
 import { showFor } from "../../services/show-amount.js";
@@ -31,10 +33,17 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     const frozen = await loaders.frozen(plan);
     return frozen.bundle.foods.map((food) => foodParent(food, plan));
   },
-  scaled: async (plan, { servings, household: given }, { loaders }) => {
+  scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
     const frozen = await loaders.frozen(plan);
     const household = valueOf(readHousehold(given ?? {}, [frozen.bundle]));
     const scaled = valueOf(scalePublishedPlan(frozen.bundle, servings, household));
-    return { scaled, household, frozen, show: showFor(household, frozen.bundle.plan) };
+    let keeping: Promise<StorageAnswer> | undefined;
+    return {
+      keeping: () => (keeping ??= guideStorage(scaled, household, deps.clock, loaders.readRules)),
+      scaled,
+      household,
+      frozen,
+      show: showFor(household, frozen.bundle.plan),
+    };
   },
 };

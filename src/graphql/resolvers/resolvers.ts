@@ -15,14 +15,17 @@ import {
   warningResolvers,
 } from "./scaled-plan.js";
 import { packCountResolvers, shoppingLineResolvers, shoppingListResolvers, useResolvers } from "./shopping-list.js";
+import { basisResolvers, storageGuidanceResolvers } from "./storage-guidance.js";
 
 /** Types that are not named here are read property by property; their parents already have that shape. */
 export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers[Type]> } = {
+  Basis: basisResolvers,
   Component: componentResolvers,
   Date: dateScalar,
   DateTime: dateTimeScalar,
   Food: foodResolvers,
   FoodPart: foodPartResolvers,
+  Keepable: { __resolveType: (subject) => subject.__typename },
   Line: lineResolvers,
   Meal: mealResolvers,
   Node: { __resolveType: (node) => node.__typename },
@@ -40,6 +43,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   ShoppingLine: shoppingLineResolvers,
   ShoppingList: shoppingListResolvers,
   Step: stepResolvers,
+  StorageGuidance: storageGuidanceResolvers,
   Swap: swapResolvers,
   Use: useResolvers,
   Warning: warningResolvers,

@@ -27,7 +27,8 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
     plans: [frozen],
     show,
   }),
-  warnings: ({ scaled }) => scaled.warnings,
+  storage: async (plan) => (await plan.keeping()).guidance.map((guidance) => ({ guidance, plan })),
+  warnings: async ({ scaled, keeping }) => [...scaled.warnings, ...(await keeping()).warnings],
 };
 
 export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {

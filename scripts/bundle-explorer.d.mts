@@ -1,0 +1,1 @@
+export function bundleExplorer(folder: string): Promise<void>;
