@@ -40,7 +40,7 @@ describeOnBothDatabases("queries", (database) => {
       serves: 2,
       measures: "METRIC",
       claims: ["vegetarian"],
-      publishedAt: "2026-03-01T09:00:00.000Z",
+      publishedAt: "2026-03-01T09:00:00.002Z",
       withdrawnAt: null,
       publisher: { slug: "third-gate-allotments", name: "The Third Gate Allotment Society" },
     });
