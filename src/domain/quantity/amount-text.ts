@@ -33,8 +33,9 @@ export const shownOn = (scales: readonly Scale[], base: number): Shown => {
 const numberText = (value: number, { style }: Scale, { decimal }: ReaderLocale): string =>
   style === "FRACTION" ? fractionText(value, (integer) => decimal(integer, 0)) : decimal(value, style.places);
 
+/** The largest unit that the rest is whole ones or halves of. */
 const restUnit = (rest: number, units: readonly RestUnit[]): RestUnit | undefined =>
-  units.find(({ counts }) => Number.isInteger(rest / counts)) ?? units.at(-1);
+  units.find(({ counts }) => rest >= counts && Number.isInteger((2 * rest) / counts)) ?? units.at(-1);
 
 const isFraction = (value: number, scale: Scale): boolean => scale.style === "FRACTION" && !Number.isInteger(value);
 

@@ -74,11 +74,12 @@ const spoons = (tsp: UnitRef, tbsp: UnitRef, untilMl: number): readonly Scale[] 
   ];
 };
 
-/** Quarter, third, half cups, then with tablespoons, then with teaspoons. */
+/** Quarter, third, half cups, then with tablespoons, with teaspoons, and with half tablespoons. */
 const cups = (cup: UnitRef, tbsp: UnitRef, tsp: UnitRef, until: number): Scale => {
   const perTbsp = Math.round(sizeOf(tbsp) / sizeOf(tsp));
   const perCup = sizeOf(cup) / sizeOf(tsp);
   const tablespoons = countTo(3 * perTbsp, perTbsp);
+  const halfTablespoons = countTo(3.5 * perTbsp, perTbsp / 2);
   const teaspoons = countTo(perTbsp - 1, 1);
   return scale(
     cup,
@@ -87,7 +88,8 @@ const cups = (cup: UnitRef, tbsp: UnitRef, tsp: UnitRef, until: number): Scale =
       shares([0, 1 / 2], 0.01),
       shares(cupShares, 0.02),
       sharesWithRest(cupShares, perCup, tablespoons, 0.03),
-      sharesWithRest(cupShares, perCup, [...tablespoons, ...teaspoons], 0),
+      sharesWithRest(cupShares, perCup, [...tablespoons, ...teaspoons], 0.04),
+      sharesWithRest(cupShares, perCup, [...tablespoons, ...teaspoons, ...halfTablespoons], 0),
     ],
     [
       { unit: tbsp, counts: perTbsp },

@@ -2,7 +2,7 @@ import { Fraction } from "fraction.js";
 import type { Dimension, MeasureSystem, RationalText, UnitRef } from "../model/amount.js";
 import { dryForm, genericUnits, type GenericUnit } from "./units/generic-units.js";
 import { pouredUnits } from "./units/poured-units.js";
-import { unitWords, type UnitMeaning } from "./units/unit-words.js";
+import { NO_UNIT, unitWords, type UnitMeaning } from "./units/unit-words.js";
 import { vesselUnits } from "./units/vessel-units.js";
 import { weighedUnits } from "./units/weighed-units.js";
 
@@ -85,7 +85,7 @@ export const findUnit = (word: string, context: UnitContext): FoundUnit | null =
   const words = wordsOf(context.locale);
   const lower = bare.toLowerCase();
   const meaning = words?.get(bare) ?? words?.get(lower) ?? unitWords["en"]?.get(bare) ?? unitWords["en"]?.get(lower);
-  return meaning === undefined ? null : resolve(meaning, context);
+  return meaning === undefined || meaning === NO_UNIT ? null : resolve(meaning, context);
 };
 
 /** Fewest letters to insert, drop or change between two short words. */

@@ -1,5 +1,6 @@
 import type { Measured } from "../../model/amount.js";
 import { rationalText } from "../rational.js";
+import { standardUnit } from "../unit.js";
 import type { LineContext } from "./line-context.js";
 import { addMeasured, measuredRange } from "./measured-sum.js";
 import { skipSpaces } from "./numeral.js";
@@ -104,18 +105,34 @@ export const withAddition = (whole: WholeMeasure, added: Measured, end: number):
   };
 };
 
+/** "1 tsp to 1 tbsp": what follows the far end, such as an addition, belongs to it. */
 const rangeStep = (text: string, whole: WholeMeasure, context: LineContext): Step => {
-  const upper = whole.unit === null ? null : withUnitAt(text, afterRangeWord(text, whole.end), context);
-  const range = upper === null ? null : measuredRange(whole.amount, measuredOf(upper, upper.unit));
-  return upper === null || range === null
-    ? stop(whole)
-    : { whole: { ...whole, amount: range, end: upper.end }, more: true };
+  const far = whole.unit === null ? null : withUnitAt(text, afterRangeWord(text, whole.end), context);
+  if (far === null) return stop(whole);
+  const upper = wholeMeasure(text, far, context);
+  const amount = measuredRange(whole.amount, upper.amount);
+  if (amount === null) return stop(whole);
+  const alternates = [...whole.alternates, ...upper.alternates];
+  return { whole: { ...whole, amount, alternates, end: upper.end }, more: false };
 };
+
+/** "1 lb 4 oz": a smaller unit of the same kind straight behind belongs to the amount. */
+const smallerStep = (text: string, at: number, whole: WholeMeasure, context: LineContext): Step => {
+  const next = withUnitAt(text, at, context);
+  const [large, small] = [standardUnit(whole.unit?.unit ?? ""), standardUnit(next?.unit?.unit ?? "")];
+  const follows =
+    large !== null && small !== null && large.dimension === small.dimension && small.factor < large.factor;
+  if (next === null || next.size !== null || !follows) return stop(whole);
+  return { whole: withAddition(whole, measuredOf(next, next.unit), next.end), more: true };
+};
+
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 const step = (text: string, whole: WholeMeasure, context: LineContext): Step => {
   const at = skipSpaces(text, whole.end);
   if (text[at] === "(") return bracketStep(text, at, whole, context);
   const code = text.charCodeAt(at);
+  if (isDigit(code)) return smallerStep(text, at, whole, context);
   const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
   if (isLetter && !/[aombdluetpiy]/i.test(text[at] ?? "")) return stop(whole);
   const other = withUnitAt(text, after(OR, text, whole.end), context);

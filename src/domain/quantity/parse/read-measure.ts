@@ -58,10 +58,10 @@ const countInWords = (text: string, start: number, { language }: LineContext): C
   const next = skipSpaces(text, end);
   const nextEnd = wordEnd(text, next);
   const nextWord = bareWord(text, next, nextEnd);
-  const half = value.n === 1 && value.d === 1 ? words?.get(nextWord) : undefined;
-  const isHalf = half?.d === 2;
-  const found = isHalf ? half : value;
-  const stop = isHalf || (value.d === 2 && ARTICLES.has(nextWord)) ? nextEnd : end;
+  const share = value.n === 1 && value.d === 1 ? words?.get(nextWord) : undefined;
+  const isShare = share !== undefined && share.d > 1;
+  const found = isShare ? share : value;
+  const stop = isShare || (value.d > 1 && ARTICLES.has(nextWord)) ? nextEnd : end;
   return { low: found, high: found, end: stop, foreignMark: false, inWords: true };
 };
 

@@ -75,7 +75,7 @@ export const unitNames: ReadonlyMap<string, NamesByLanguage> = new Map<string, N
   ["cup", forms("cup|cups", "Tasse|Tassen", "tasse|tasses", "taza|tazas", "szklanka|szklanki|szklanek|szklanki")],
   ["floz", same("fl oz")],
   ["pint", forms("pint|pints", "Pint|Pints", "pinte|pintes", "pinta|pintas", "pinta|pinty|pint|pinty")],
-  ["quart", forms("quart|quarts", "Quart|Quarts", "quart|quarts", "cuarto|cuartos", "kwarta|kwarty|kwart|kwarty")],
+  ["quart", forms("quart|quarts", "Quart|Quarts", "qt", "qt", "kwarta|kwarty|kwart|kwarty")],
   ["gallon", forms("gallon|gallons", "Gallone|Gallonen", "gallon|gallons", "galón|galones", "galon|galony|galonów|galonu")],
   ["gill", forms("gill|gills", "Gill|Gills", "gill|gills", "gill|gills", "gill|gille|gilli|gilla")],
   ["fluid-dram", same("fl dr")],

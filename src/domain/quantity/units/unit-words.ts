@@ -1,7 +1,10 @@
 import type { GenericUnit } from "./generic-units.js";
 
-/** A unit id, or a generic word that the plan's measures decide. */
+/** A unit id, or a generic word that the plan's measures decide, or `NO_UNIT`. */
 export type UnitMeaning = `${GenericUnit}?` | (string & {});
+
+/** A word that English takes for a unit and this language for something else: "un quart de citron" is a quarter. */
+export const NO_UNIT = "-";
 
 type Words = Readonly<Record<string, string>>;
 
@@ -73,6 +76,8 @@ const de: Words = {
   "cup?": "tasse tassen",
   "tbsp?": "EL el esslöffel eßlöffel essl",
   "tsp?": "TL tl teelöffel teel kaffeelöffel KL kl",
+  "pint?": "pint pints",
+  "gallon?": "gallone gallonen",
   piece: "stück stk st stücke",
   dozen: "dutzend",
   batch: "ansatz ansätze",
@@ -92,6 +97,9 @@ const fr: Words = {
     "c._à_s c_à_s càs cas cs c._à_soupe c_à_soupe cuillère_à_soupe cuillères_à_soupe cuillere_a_soupe cuilleres_a_soupe cuillerée_à_soupe cuillerées_à_soupe",
   "tsp?":
     "c._à_c c_à_c càc cac cc c._à_café c_à_café cuillère_à_café cuillères_à_café cuillere_a_cafe cuilleres_a_cafe cuillerée_à_café cuillerées_à_café",
+  "pint?": "pinte pintes",
+  "gallon?": "gallon gallons",
+  [NO_UNIT]: "quart quarts",
   piece: "pièce pièces",
   dozen: "douzaine douzaines",
   batch: "fournée fournées",
@@ -109,6 +117,8 @@ const es: Words = {
   "cup?": "taza tazas",
   "tbsp?": "cucharada cucharadas cda cdas cucharada_sopera cucharadas_soperas",
   "tsp?": "cucharadita cucharaditas cdta cdtas cdita cditas cucharada_de_café",
+  "pint?": "pinta pintas",
+  "gallon?": "galón galones",
   piece: "pieza piezas unidad unidades ud uds",
   dozen: "docena docenas",
   batch: "tanda tandas",
@@ -125,6 +135,9 @@ const pl: Words = {
   "cup?": "szklanka szklanki szklanek szkl",
   "tbsp?": "łyżka łyżki łyżek lyzka lyzki lyzek",
   "tsp?": "łyżeczka łyżeczki łyżeczek lyzeczka lyzeczki lyzeczek łyż._herb",
+  "pint?": "pinta pinty pint",
+  "quart?": "kwarta kwarty kwart",
+  "gallon?": "galon galony galonów galonu",
   piece: "sztuka sztuki sztuk szt",
   dozen: "tuzin tuziny tuzinów",
   batch: "porcja_bazowa porcje_bazowe porcji_bazowych",
