@@ -19,6 +19,8 @@ const problems: readonly Problem[] = [
   { code: "AMOUNT_OUT_OF_RANGE", path, value: "-1", min: 0, max: 1e9 },
   { code: "SERVINGS_OUT_OF_RANGE", path, value: 0, min: 1, max: 1000 },
   { code: "TOO_LARGE", path, what: "lines", size: 300, limit: 200 },
+  { code: "STEPS_IN_A_CIRCLE", path, steps: ["dal/soak", "dal/boil"] },
+  { code: "WAITS_CANNOT_BE_KEPT", path, steps: ["dal/boil", "dal/chill"] },
   { code: "DUPLICATE", path, value: "l2" },
   { code: "BAD_SHAPE", path, expected: "a number", got: "a list" },
   { code: "BAD_HOUSEHOLD", path, what: "a language tag", value: "??" },
