@@ -1,4 +1,4 @@
-export { AMOUNT_MAX, AMOUNT_TEXT_MAX, LINE_MAX, LINES_MAX } from "./parse/limits.js";
+export { AMOUNT_MAX, AMOUNT_TEXT_MAX, LINE_MAX, LINES_MAX, TEXT_MAX } from "./parse/limits.js";
 export type { LineOptions } from "./parse/line-context.js";
 export { scaleMeasured } from "./parse/measured-sum.js";
 export { parseAmount, type AmountContext } from "./parse/parse-amount.js";

@@ -109,7 +109,7 @@ export const withAddition = (whole: WholeMeasure, added: Measured, end: number):
 const rangeStep = (text: string, whole: WholeMeasure, context: LineContext): Step => {
   const far = whole.unit === null ? null : withUnitAt(text, afterRangeWord(text, whole.end), context);
   if (far === null) return stop(whole);
-  const upper = wholeMeasure(text, far, context);
+  const upper = follow(text, far, context, false);
   const amount = measuredRange(whole.amount, upper.amount);
   if (amount === null) return stop(whole);
   const alternates = [...whole.alternates, ...upper.alternates];
@@ -128,7 +128,7 @@ const smallerStep = (text: string, at: number, whole: WholeMeasure, context: Lin
 
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
-const step = (text: string, whole: WholeMeasure, context: LineContext): Step => {
+const step = (text: string, whole: WholeMeasure, context: LineContext, mayRange: boolean): Step => {
   const at = skipSpaces(text, whole.end);
   if (text[at] === "(") return bracketStep(text, at, whole, context);
   const code = text.charCodeAt(at);
@@ -143,7 +143,7 @@ const step = (text: string, whole: WholeMeasure, context: LineContext): Step => 
   const plus = after(PLUS, text, whole.end);
   const added = whole.unit === null ? null : withUnitAt(text, plus, context);
   if (added !== null) return { whole: withAddition(whole, measuredOf(added, added.unit), added.end), more: true };
-  return rangeStep(text, whole, context);
+  return mayRange ? rangeStep(text, whole, context) : stop(whole);
 };
 
 const NONE: readonly Measured[] = [];
@@ -151,8 +151,7 @@ const NONE: readonly Measured[] = [];
 /** Most alternates and additions read of one line; more stay in its words. */
 const STEPS_MAX = 8;
 
-/** Follows alternates ("/", "or", brackets), additions ("plus") and the far end of a range with two units. */
-export const wholeMeasure = (text: string, first: ReadMeasure, context: LineContext): WholeMeasure => {
+const follow = (text: string, first: ReadMeasure, context: LineContext, mayRange: boolean): WholeMeasure => {
   let whole: WholeMeasure = {
     amount: measuredOf(first, first.unit),
     unit: first.unit,
@@ -166,9 +165,13 @@ export const wholeMeasure = (text: string, first: ReadMeasure, context: LineCont
     end: first.end,
   };
   for (let steps = 0; steps < STEPS_MAX; steps += 1) {
-    const next = step(text, whole, context);
+    const next = step(text, whole, context, mayRange);
     whole = next.whole;
     if (!next.more) break;
   }
   return whole;
 };
+
+/** Follows alternates ("/", "or", brackets), additions ("plus") and the far end of a range with two units. */
+export const wholeMeasure = (text: string, first: ReadMeasure, context: LineContext): WholeMeasure =>
+  follow(text, first, context, true);

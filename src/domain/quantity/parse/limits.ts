@@ -15,3 +15,6 @@ export const LINE_MAX = 1_000;
 
 /** Lines of one text. */
 export const LINES_MAX = 10_000;
+
+/** Characters of one text of lines; with the limit of a line this bounds the time to read it. */
+export const TEXT_MAX = 1_000_000;

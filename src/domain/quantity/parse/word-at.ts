@@ -1,5 +1,5 @@
-/** Characters that end a word: spaces, brackets, list marks, slash, plus, times. */
-const STOPS = new Set([..." \u00a0\u2009\u202f()[],;/|+=×"].map((stop) => stop.charCodeAt(0)));
+/** Characters that end a word: spaces, brackets, list marks, slash, plus, times, long dashes. */
+const STOPS = new Set([..." \u00a0\u2009\u202f()[],;/|+=×–—"].map((stop) => stop.charCodeAt(0)));
 
 /** Index after the word that begins at `start`. */
 export const wordEnd = (text: string, start: number): number => {
