@@ -21,3 +21,6 @@ export const limits = {
 
 /** Two computed amounts that differ by less than this share are the same amount: doubles carry about 16 digits. */
 export const sameShare = 1e-9;
+
+/** `from - taken`, never negative; the last digits of a double are nothing rather than a crumb. */
+export const restOf = (from: number, taken: number): number => (from - taken <= from * sameShare ? 0 : from - taken);

@@ -1,48 +1,59 @@
-import type { Household } from "../model/household.js";
+import type { Household, OnHand } from "../model/household.js";
 import type { Path, Warning } from "../problem.js";
 import { missingText, toDimension } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
-import { sessionDate } from "./session-date.js";
-import type { CompiledPlan } from "./compiled-plan.js";
+import type { Stock } from "../shopping/on-hand.js";
+import type { CompiledComponent, CompiledPlan } from "./compiled-plan.js";
+import { daysBetween, sessionDate } from "./session-date.js";
 
-export interface ComponentStock {
-  /** Base units of the yield by component index; null when there is none. */
-  readonly amounts: Float64Array | null;
+/** Some of a component the household has, in base units of its yield. */
+export interface ComponentStock extends Stock {
+  /** Place in `household.onHand`. */
+  readonly entry: number;
+}
+
+export interface ComponentsOnHand {
+  /** By index of the component. */
+  readonly stocks: ReadonlyMap<number, readonly ComponentStock[]>;
   readonly warnings: readonly Warning[];
 }
 
+/** In base units of the component's yield, or the fact that is missing. */
+function inYield({ amount, unit }: OnHand, { component, yield: perBatch }: CompiledComponent): number | string {
+  if (unit === "batch") return toNumber(amount) * perBatch.low;
+  const converted = toDimension({ low: amount, high: amount, unit }, perBatch.dimension, component, null);
+  return converted.ok ? converted.amount.low : missingText(converted.missing);
+}
+
 /**
- * What the household already has of the plan's components. It goes off the demand before batches are counted. What is past its
- * date when the session begins is left out and named; so is what cannot be compared with the yield.
+ * What the household already has of the plan's components. It goes off the demand before batches are counted. What is past
+ * its date when the session begins is left out and named; so is what cannot be compared with the yield.
+ *
+ * @param left share of each entry of `household.onHand` that is still there
  */
-export function componentsOnHand(plan: CompiledPlan, household: Household): ComponentStock {
+export function componentsOnHand(plan: CompiledPlan, household: Household, left: readonly number[]): ComponentsOnHand {
   const warnings: Warning[] = [];
-  const amounts = new Float64Array(plan.components.length);
+  const stocks = new Map<number, ComponentStock[]>();
   const today = sessionDate(household);
-  household.onHand.forEach(({ item, amount, unit, useBy }, at) => {
-    if (item.kind !== "COMPONENT") return;
-    const path: Path = ["household", "onHand", at];
-    const index = plan.components.findIndex(({ component }) => component.slug === item.component);
-    const found = plan.components[index];
-    if (found === undefined) {
-      warnings.push({ code: "ON_HAND_NOT_NEEDED", path, item: item.component });
+  household.onHand.forEach((onHand, entry) => {
+    if (onHand.item.kind !== "COMPONENT") return;
+    const path: Path = ["household", "onHand", entry];
+    const item = onHand.item.component;
+    const index = plan.makeOrder.find((each) => plan.components[each]?.component.slug === item);
+    const found = index === undefined ? undefined : plan.components[index];
+    if (index === undefined || found === undefined) {
+      warnings.push({ code: "ON_HAND_NOT_NEEDED", path, item });
       return;
     }
-    if (useBy !== null && today !== null && useBy < today) {
-      warnings.push({ code: "ON_HAND_TOO_OLD", path, item: item.component, useBy });
+    const { useBy } = onHand;
+    const lastDay = useBy === null || today === null ? null : daysBetween(today, useBy);
+    if (lastDay !== null && lastDay < 0) {
+      warnings.push({ code: "ON_HAND_TOO_OLD", path, item, useBy: useBy ?? "" });
       return;
     }
-    const { dimension, low } = found.yield;
-    if (unit === "batch") {
-      amounts[index]! += toNumber(amount) * low;
-      return;
-    }
-    const converted = toDimension({ low: amount, high: amount, unit }, dimension, found.component, null);
-    if (converted.ok) amounts[index]! += converted.amount.low;
-    else {
-      const missing = missingText(converted.missing);
-      warnings.push({ code: "ON_HAND_NOT_COMPARABLE", path, item: item.component, missing });
-    }
+    const amount = inYield(onHand, found);
+    if (typeof amount === "string") warnings.push({ code: "ON_HAND_NOT_COMPARABLE", path, item, missing: amount });
+    else stocks.set(index, [...(stocks.get(index) ?? []), { amount: amount * left[entry]!, lastDay, entry }]);
   });
-  return { amounts: amounts.some((each) => each > 0) ? amounts : null, warnings };
+  return { stocks, warnings };
 }

@@ -1,12 +1,16 @@
 import { batchesBegun, batchesFor } from "../component/batch.js";
+import { restOf } from "../limits.js";
+import { takeFromStock, type Stock } from "../shopping/on-hand.js";
 import type { CompiledLine, CompiledPlan } from "./compiled-plan.js";
 
 /** Per component, by its index in the compiled plan, in base units of its yield. */
 export interface Demand {
   readonly low: Float64Array;
   readonly high: Float64Array;
-  /** What is taken off for what the household has already, <= high. */
+  /** What the household has of it and need not make, <= high. */
   readonly onHand: Float64Array;
+  /** The same for each stock given, in its order. */
+  readonly taken: ReadonlyMap<number, readonly number[]>;
   readonly batches: Float64Array;
   readonly loads: Float64Array;
 }
@@ -39,20 +43,33 @@ export function batchGrowth({ line }: CompiledLine, batches: number): number {
   }
 }
 
+/** What meals after a day take of a component directly; what goes into other components is used at the session. */
+function takenAfter(plan: CompiledPlan, servings: number, component: number, day: number): number {
+  let sum = 0;
+  for (const { meal, takes } of plan.meals) {
+    if (meal.day <= day) continue;
+    for (const line of takes) {
+      if (line.component === component) sum += line.high * mealGrowth(line, servings / meal.serves);
+    }
+  }
+  return sum;
+}
+
 /**
  * Steps 1 and 2 of the computation: servings to demand on components, and demand to batches, users before what they
  * use. Everything is made for the upper end of a range.
  *
  * @param servings > 0, may be a fraction
- * @param onHand base units by component index, or null for nothing
+ * @param stocks what there is already, by component index
  */
-export function demandFor(plan: CompiledPlan, servings: number, onHand: Float64Array | null): Demand {
+export function demandFor(plan: CompiledPlan, servings: number, stocks: ReadonlyMap<number, readonly Stock[]>): Demand {
   const size = plan.components.length;
   const low = new Float64Array(size);
   const high = new Float64Array(size);
-  const taken = new Float64Array(size);
+  const onHand = new Float64Array(size);
   const batches = new Float64Array(size);
   const loads = new Float64Array(size);
+  const taken = new Map<number, readonly number[]>();
   for (const { meal, takes } of plan.meals) {
     const factor = servings / meal.serves;
     for (const line of takes) {
@@ -65,8 +82,17 @@ export function demandFor(plan: CompiledPlan, servings: number, onHand: Float64A
     const index = plan.makeOrder[at]!;
     const { sizes, takes, yield: perBatch } = plan.components[index]!;
     const demand = high[index]!;
-    taken[index] = onHand === null ? 0 : Math.min(onHand[index]!, demand);
-    const made = batchesFor((demand - taken[index]!) / perBatch.low, sizes);
+    const stock = stocks.get(index);
+    if (stock !== undefined) {
+      const until = (day: number): number => demand - takenAfter(plan, servings, index, day);
+      const shares = takeFromStock(demand, stock, until);
+      taken.set(index, shares);
+      onHand[index] = Math.min(
+        demand,
+        shares.reduce((sum, each) => sum + each, 0),
+      );
+    }
+    const made = batchesFor(restOf(demand, onHand[index]!) / perBatch.low, sizes);
     batches[index] = made.made;
     loads[index] = made.loads;
     for (const line of takes) {
@@ -75,5 +101,5 @@ export function demandFor(plan: CompiledPlan, servings: number, onHand: Float64A
       high[line.component]! += line.high * growth;
     }
   }
-  return { low, high, onHand: taken, batches, loads };
+  return { low, high, onHand, taken, batches, loads };
 }

@@ -1,6 +1,7 @@
 import { limits, sameShare } from "../limits.js";
 import type { CompiledPlan } from "./compiled-plan.js";
 import { demandFor } from "./demand.js";
+import type { Stock } from "../shopping/on-hand.js";
 
 /**
  * How many more servings of the plan the left-over of one component would still feed, nothing more of it being made:
@@ -10,12 +11,12 @@ import { demandFor } from "./demand.js";
 export function servingsMore(
   plan: CompiledPlan,
   servings: number,
-  onHand: Float64Array | null,
+  stocks: ReadonlyMap<number, readonly Stock[]>,
   component: number,
   batches: number,
 ): number | null {
   const fits = (more: number): boolean =>
-    demandFor(plan, servings + more, onHand).batches[component]! <= batches * (1 + sameShare);
+    demandFor(plan, servings + more, stocks).batches[component]! <= batches * (1 + sameShare);
   if (!fits(1)) return null;
   let low = 1;
   let high = 2;

@@ -1,83 +1,48 @@
-import { limits, sameShare } from "../limits.js";
-import type { BaseAmount } from "../model/amount.js";
+import { limits } from "../limits.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
-import { failed, ok, type Result, type Warning } from "../problem.js";
-import { chooseRoutes, workOf, type Score } from "./choose-routes.js";
-import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compiled-plan.js";
-import { batchGrowth, demandFor, mealGrowth, type Demand } from "./demand.js";
-import { effectiveServings } from "./eaters.js";
-import { servingsMore } from "./left-over.js";
-import { componentsOnHand } from "./components-on-hand.js";
-import { checkHousehold } from "./check-household.js";
+import { failed, ok, type Problem, type Result } from "../problem.js";
 import { moneyParts } from "../shopping/money.js";
+import { checkHousehold } from "./check-household.js";
+import { chooseRoutes, workOf, type Score } from "./choose-routes.js";
+import type { CompiledPlan } from "./compiled-plan.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
+import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
+import type { ScaledPlan } from "./scaled.js";
 import { shop } from "./shop.js";
-import type { ScaledComponent, ScaledLine, ScaledMeal, ScaledPlan } from "./scaled.js";
 
-const grown = (line: CompiledLine, growth: number): ScaledLine => ({
-  line: line.line,
-  item: line.item,
-  amount:
-    line.dimension === null ? null : { dimension: line.dimension, low: line.low * growth, high: line.high * growth },
-  inUnit:
-    line.written === null
-      ? null
-      : { low: line.written.low * growth, high: line.written.high * growth, unit: line.written.unit },
-  need: line.need === null ? null : { ...line.need, low: line.need.low * growth, high: line.need.high * growth },
-});
+/** A plan and how many it is cooked for. */
+export interface PlanPortion {
+  readonly bundle: PlanBundle;
+  readonly servings: number;
+}
 
-/** made - used, in which the last digits of a double are nothing rather than a crumb. */
-const rest = (made: number, used: number): number => (made - used <= made * sameShare ? 0 : made - used);
-
-function scaledComponent(compiled: CompiledComponent, index: number, demand: Demand): ScaledComponent {
-  const { dimension, low, high } = compiled.yield;
-  const batches = demand.batches[index]!;
-  const onHand = demand.onHand[index]!;
-  const of = (from: number, to: number): BaseAmount => ({ dimension, low: from, high: to });
-  const used = of(Math.max(0, demand.low[index]! - onHand), demand.high[index]! - onHand);
-  const made = of(batches * low, Math.max(batches * high, used.high));
-  return {
-    component: compiled.component,
-    route: compiled.route,
-    batches,
-    loads: demand.loads[index]!,
-    made: of(Math.max(made.low, used.high), made.high),
-    used,
-    leftOver: of(rest(made.low, used.high), rest(made.high, used.low)),
-    onHand: of(onHand, onHand),
-    lines: compiled.lines.map((line) => grown(line, batchGrowth(line, batches))),
+/** What makes one choice of routes better than another; null where the plan is taken as written. */
+function scoreBy(
+  servings: number,
+  household: Household,
+  today: FoodsToday,
+  left: readonly number[],
+): ((plan: CompiledPlan) => Score) | null {
+  const { mode } = household.routes;
+  if (mode === "AS_WRITTEN") return null;
+  return (plan) => {
+    const result = scaleCompiled(plan, servings, household, left);
+    if (!result.ok) return [Infinity];
+    const { scaled } = result.value;
+    if (mode === "LEAST_WORK") return workOf(scaled);
+    const { atTill, unpriced } = shop([scaled], household, today).cost;
+    // A price nobody knows is not a low price: fewer of those first, then the till.
+    return [unpriced.length, atTill === null ? 0 : (moneyParts(atTill.amount) ?? 0)];
   };
 }
 
-function leftOverWarnings(
-  plan: CompiledPlan,
-  servings: number,
-  onHand: Float64Array | null,
-  components: readonly ScaledComponent[],
-): Warning[] {
-  return components.flatMap((scaled, at): Warning[] => {
-    if (scaled.leftOver.low === 0) return [];
-    const index = plan.makeOrder[at]!;
-    const { slug } = scaled.component;
-    const more = servingsMore(plan, servings, onHand, index, scaled.batches);
-    return [{ code: "LEFT_OVER", path: ["components", slug], component: slug, servingsMore: more }];
-  });
-}
-
-/**
- * Scales a plan for one household: meals, batches, left-overs, unrounded. Answers are values in base units; rounding and words
- * are for whoever shows them.
- *
- * @param servings how many eat each meal: a whole number from 1 to limits.servings
- * Problems: SERVINGS_OUT_OF_RANGE, BAD_HOUSEHOLD, UNKNOWN_ROUTE, and all of `checkBundle`.
- */
-export function scalePlan(
-  bundle: PlanBundle,
-  servings: number,
+function scaleOne(
+  { bundle, servings }: PlanPortion,
   household: Household,
-  today: FoodsToday = asFrozen,
-): Result<ScaledPlan> {
+  today: FoodsToday,
+  left: readonly number[],
+): Result<ScaledWithRest> {
   if (!Number.isInteger(servings) || servings < 1 || servings > limits.servings) {
     return failed([
       { code: "SERVINGS_OUT_OF_RANGE", path: ["servings"], value: servings, min: 1, max: limits.servings },
@@ -85,44 +50,63 @@ export function scalePlan(
   }
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
-  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today));
-  return chosen.ok ? scaleCompiled(chosen.value, servings, household) : chosen;
+  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left));
+  return chosen.ok ? scaleCompiled(chosen.value, servings, household, left) : chosen;
 }
 
-/** What makes one choice of routes better than another; null where the plan is taken as written. */
-function scoreBy(servings: number, household: Household, today: FoodsToday): ((plan: CompiledPlan) => Score) | null {
-  const { mode } = household.routes;
-  if (mode === "AS_WRITTEN") return null;
-  return (plan) => {
-    const scaled = scaleCompiled(plan, servings, household);
-    if (!scaled.ok) return [Infinity];
-    if (mode === "LEAST_WORK") return workOf(scaled.value);
-    const { atTill, unpriced } = shop([scaled.value], household, today).cost;
-    // A price nobody knows is not a low price: fewer of those first, then the till.
-    return [unpriced.length, atTill === null ? 0 : (moneyParts(atTill.amount) ?? 0)];
-  };
+/**
+ * Scales a plan for one household: meals, batches, left-overs, unrounded. Answers are values in base units; rounding and words
+ * are for whoever shows them.
+ *
+ * @param servings how many eat each meal: a whole number from 1 to limits.servings
+ * Problems: SERVINGS_OUT_OF_RANGE, BAD_HOUSEHOLD, UNKNOWN_ROUTE, AMOUNT_OUT_OF_RANGE, and all of `checkBundle`.
+ */
+export function scalePlan(
+  bundle: PlanBundle,
+  servings: number,
+  household: Household,
+  today: FoodsToday = asFrozen,
+): Result<ScaledPlan> {
+  const result = scaleOne({ bundle, servings }, household, today, allLeft(household));
+  return result.ok ? ok(result.value.scaled) : result;
 }
 
-/** The same for a plan whose routes and swaps are chosen. */
-export function scaleCompiled(plan: CompiledPlan, servings: number, household: Household): Result<ScaledPlan> {
-  const effective = effectiveServings(servings, household);
-  const stock = componentsOnHand(plan, household);
-  const demand = demandFor(plan, effective, stock.amounts);
-  const tooMany = plan.makeOrder.find((index) => !(demand.batches[index]! <= limits.batches));
-  if (tooMany !== undefined) {
-    const slug = plan.components[tooMany]!.component.slug;
-    const value = String(demand.batches[tooMany]);
-    return failed([{ code: "AMOUNT_OUT_OF_RANGE", path: ["components", slug], value, min: 0, max: limits.batches }]);
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Whose turn it is to take from what is on hand, whatever order a reader names the plans in. */
+const inTurn = (a: PlanPortion, b: PlanPortion): number =>
+  compare(a.bundle.plan.publisher, b.bundle.plan.publisher) ||
+  compare(a.bundle.plan.slug, b.bundle.plan.slug) ||
+  a.servings - b.servings;
+
+/**
+ * Scales several plans for one household, for one list: what one plan takes of a component on hand is not there for the next.
+ * Answers come in the order asked; problems carry the index of their plan: `["plans", 2, "servings"]`.
+ */
+export function scalePlans(
+  portions: readonly PlanPortion[],
+  household: Household,
+  today: FoodsToday = asFrozen,
+): Result<readonly ScaledPlan[]> {
+  const problems: Problem[] = [];
+  const scaled: ScaledPlan[] = [];
+  let left = allLeft(household);
+  const turns = portions.map((portion, at) => ({ portion, at })).toSorted((a, b) => inTurn(a.portion, b.portion));
+  for (const { portion, at } of turns) {
+    const result = scaleOne(portion, household, today, left);
+    if (!result.ok) {
+      problems.push(...result.problems.map((problem) => ({ ...problem, path: ["plans", at, ...problem.path] })));
+      continue;
+    }
+    scaled[at] = result.value.scaled;
+    left = result.value.left;
   }
-  const meals = plan.meals.map(({ meal, lines }): ScaledMeal => {
-    const factor = effective / meal.serves;
-    return { meal, factor, lines: lines.map((line) => grown(line, mealGrowth(line, factor))) };
-  });
-  const components = plan.makeOrder.map((index) => scaledComponent(plan.components[index]!, index, demand));
-  const warnings = [
-    ...plan.warnings,
-    ...stock.warnings,
-    ...leftOverWarnings(plan, effective, stock.amounts, components),
-  ];
-  return ok({ bundle: plan.bundle, servings, meals, components, warnings });
+  return problems.length > 0 ? failed(problems) : ok(scaled.map((each) => neededSomewhere(each, portions)));
+}
+
+/** A component on hand that one plan does not use is no news where another of them does. */
+function neededSomewhere(scaled: ScaledPlan, portions: readonly PlanPortion[]): ScaledPlan {
+  const known = new Set(portions.flatMap(({ bundle }) => bundle.components.map(({ slug }) => slug)));
+  const warnings = scaled.warnings.filter((each) => each.code !== "ON_HAND_NOT_NEEDED" || !known.has(each.item));
+  return { ...scaled, warnings };
 }
