@@ -1,0 +1,55 @@
+import { readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { PGlite } from "@electric-sql/pglite";
+import { bindMigrationAwareSqlAdapterFactory } from "@prisma/driver-adapter-utils";
+import * as bindings from "@prisma/schema-engine-wasm/schema_engine_bg";
+import { PrismaPGlite } from "pglite-prisma-adapter";
+
+/**
+ * The schema engine as WebAssembly: no binary to download. It compares schema.prisma with a migrated database and
+ * writes the SQL between them.
+ */
+
+let loaded;
+
+async function loadEngine() {
+  const require = createRequire(import.meta.url);
+  const wasm = await readFile(require.resolve("@prisma/schema-engine-wasm/schema_engine_bg").replace(/\.js$/, ".wasm"));
+  const { instance } = await WebAssembly.instantiate(wasm, { "./schema_engine_bg.js": bindings });
+  bindings.__wbg_set_wasm(instance.exports);
+  instance.exports.__wbindgen_start();
+  return bindings.SchemaEngine;
+}
+
+/**
+ * SQL that turns the database behind `pglite` into what the schema says; null where they already agree.
+ * @param {import("@electric-sql/pglite").PGlite} pglite
+ * @param {string} schema text of schema.prisma
+ * @returns {Promise<string | null>}
+ */
+export async function schemaDrift(pglite, schema) {
+  loaded ??= loadEngine();
+  const SchemaEngine = await loaded;
+  const files = [{ path: "schema.prisma", content: schema }];
+  const adapter = bindMigrationAwareSqlAdapterFactory(new PrismaPGlite(pglite));
+  const engine = await SchemaEngine.new({ datamodels: [["schema.prisma", schema]] }, () => undefined, adapter);
+  try {
+    const { exitCode, stdout } = await engine.diff({
+      from: { tag: "schemaDatasource", files, configDir: "." },
+      to: { tag: "schemaDatamodel", files },
+      script: true,
+      exitCode: true,
+      filters: { externalTables: [], externalEnums: [] },
+    });
+    return exitCode === 0 ? null : stdout;
+  } finally {
+    engine.free();
+  }
+}
+
+/** A database in memory with these scripts run in order. @param {readonly string[]} scripts */
+export async function migratedInMemory(scripts) {
+  const pglite = await PGlite.create();
+  for (const script of scripts) await pglite.exec(script);
+  return pglite;
+}

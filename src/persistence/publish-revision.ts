@@ -1,0 +1,110 @@
+import { randomUUID } from "node:crypto";
+import type { PlanBundle } from "../domain/model/plan.js";
+import { canonicalJson, checksumOf } from "./canonical-json.js";
+import type { OwnedSlug, RevisionSummary } from "./data.js";
+import { foldWords } from "./fold-words.js";
+import { documentFormat, documentOf } from "./frozen-document.js";
+import { Prisma } from "./generated/client.js";
+import { lockPlan, type LockedPlan } from "./lock-plan.js";
+import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
+import type { Db } from "./session.js";
+
+/** Inside a transaction. @throws UnknownPublisher */
+export async function publishRevision(
+  db: Db,
+  bundle: PlanBundle,
+  publishedAt: Date,
+): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }> {
+  const document = documentOf(bundle);
+  const checksum = checksumOf(document);
+  const plan = await lockPlan(db, bundle.plan);
+  const newest = plan.newestRevisionId === null ? null : await summaryById(db, plan.newestRevisionId);
+  if (newest?.checksum === checksum) return { summary: newest, created: false };
+
+  const { publisherId } = plan;
+  const id = randomUUID();
+  const { title, serves, locale } = document.plan;
+  const revision = plan.lastRevision + 1;
+  await db.$executeRaw`
+    INSERT INTO revisions
+      (publisher_id, id, plan_id, revision, title, serves, locale, published_at, checksum, format, document)
+    VALUES (${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}, ${title}, ${serves}, ${locale},
+      ${publishedAt.toISOString()}::timestamptz, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb)`;
+  await db.$executeRaw`
+    INSERT INTO revision_foods (publisher_id, revision_id, food)
+    SELECT ${publisherId}::uuid, ${id}::uuid, unnest(${slugs(document.foods)}::text[])`;
+  await db.$executeRaw`
+    INSERT INTO revision_components (publisher_id, revision_id, component, published_at)
+    SELECT ${publisherId}::uuid, ${id}::uuid, unnest(${slugs(document.components)}::text[]),
+      ${publishedAt.toISOString()}::timestamptz`;
+  await setNewest(db, plan, { id, publishedAt, title, revision });
+  const summary = {
+    id,
+    publisher: bundle.plan.publisher,
+    slug: bundle.plan.slug,
+    title,
+    revision,
+    serves,
+    locale,
+    publishedAt,
+    withdrawnAt: null,
+    checksum,
+  };
+  return { summary, created: true };
+}
+
+/** Inside a transaction. false: there is no such revision, or it was withdrawn before. */
+export async function withdrawRevision(
+  db: Db,
+  ref: OwnedSlug & { readonly revision: number },
+  at: Date,
+): Promise<boolean> {
+  const [plan] = await db.$queryRaw<LockedPlan[]>`
+    SELECT p.publisher_id AS "publisherId", p.id, p.last_revision AS "lastRevision",
+      p.newest_revision_id AS "newestRevisionId"
+    FROM plans p JOIN publishers b ON b.id = p.publisher_id
+    WHERE b.slug = ${ref.publisher} AND p.slug = ${ref.slug} FOR UPDATE OF p`;
+  if (plan === undefined) return false;
+  const { publisherId, id: planId } = plan;
+  const { count } = await db.revision.updateMany({
+    where: { publisherId, planId, revision: ref.revision, withdrawnAt: null },
+    data: { withdrawnAt: at },
+  });
+  if (count === 0) return false;
+  const left = await db.revision.findFirst({
+    where: { publisherId, planId, withdrawnAt: null },
+    orderBy: { revision: "desc" },
+    select: { id: true, publishedAt: true, title: true },
+  });
+  await setNewest(db, plan, left && { ...left, revision: plan.lastRevision });
+  return true;
+}
+
+interface Newest {
+  readonly id: string;
+  readonly publishedAt: Date;
+  readonly title: string;
+  /** The highest number given out. */
+  readonly revision: number;
+}
+
+async function setNewest(db: Db, { publisherId, id, lastRevision }: LockedPlan, newest: Newest | null): Promise<void> {
+  await db.plan.update({
+    where: { publisherId_id: { publisherId, id } },
+    data: {
+      lastRevision: newest?.revision ?? lastRevision,
+      newestRevisionId: newest?.id ?? null,
+      newestPublishedAt: newest?.publishedAt ?? null,
+      newestTitleWords: newest === null ? [] : foldWords(newest.title),
+    },
+    select: { id: true },
+  });
+}
+
+async function summaryById(db: Db, id: string): Promise<RevisionSummary | null> {
+  const [row] = await db.$queryRaw<RevisionSummary[]>`
+    SELECT ${summaryColumns} FROM revisions r ${joinPlan} WHERE r.id = ${id}::uuid`;
+  return row === undefined ? null : summaryOf(row);
+}
+
+const slugs = (things: readonly { readonly slug: string }[]): string[] => [...new Set(things.map(({ slug }) => slug))];

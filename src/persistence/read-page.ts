@@ -1,0 +1,91 @@
+import type { z } from "zod";
+import { decodeCursor, encodeCursor } from "./cursor.js";
+import type { Page, PageRequest } from "./data.js";
+import { Prisma } from "./generated/client.js";
+import type { Db } from "./session.js";
+
+/** A column of the total order of a list; the last one is unique. */
+export interface OrderKey {
+  readonly column: Prisma.Sql;
+  /** SQL type a cursor's text is read as. */
+  readonly type: Prisma.Sql;
+  readonly descending: boolean;
+}
+
+export interface PagedList<Row, Keys extends readonly string[]> {
+  /** As many as `Keys` has. */
+  readonly order: readonly OrderKey[];
+  readonly keys: z.ZodType<Keys>;
+  /** Columns of a row; `from` names the tables, `where` narrows them. */
+  readonly columns: Prisma.Sql;
+  readonly from: Prisma.Sql;
+  readonly where: Prisma.Sql;
+  keysOf(row: Row): Keys;
+}
+
+type Direction = "forwards" | "backwards";
+
+/**
+ * A page by Relay's rules, in one statement: from the cursor on, along the order, so that rows inserted between two pages move
+ * nothing. Exactly one of `first` and `last` is given.
+ * @throws BadCursor
+ */
+export async function readPage<Row extends object, Keys extends readonly string[]>(
+  db: Db,
+  list: PagedList<Row, Keys>,
+  { first, after, last, before }: PageRequest,
+): Promise<Page<Row>> {
+  const size = first ?? last;
+  if (size === null || (first !== null && last !== null)) throw new RangeError("a page needs `first` or `last`");
+  const direction: Direction = first === null ? "backwards" : "forwards";
+  const from = after === null ? null : decodeCursor(after, list.keys);
+  const to = before === null ? null : decodeCursor(before, list.keys);
+  const behind = direction === "forwards" ? from : to;
+
+  const inside = [
+    list.where,
+    ...(from === null ? [] : [beyond(list.order, from, "forwards")]),
+    ...(to === null ? [] : [beyond(list.order, to, "backwards")]),
+  ];
+  // What lies behind the cursor is everything that does not lie beyond it, the row of the cursor included.
+  const anyBehind =
+    behind === null
+      ? Prisma.sql`FALSE`
+      : Prisma.sql`EXISTS (SELECT FROM ${list.from} WHERE ${list.where} AND NOT ${beyond(list.order, behind, direction)})`;
+  const rows = await db.$queryRaw<({ any_behind: boolean; found: boolean | null } & Row)[]>`
+    SELECT b.any_behind, r.* FROM (SELECT ${anyBehind} AS any_behind) b LEFT JOIN LATERAL (
+      SELECT TRUE AS found, ${list.columns} FROM ${list.from} WHERE ${Prisma.join(inside, " AND ")}
+      ORDER BY ${orderBy(list.order, direction)} LIMIT ${size + 1}
+    ) r ON TRUE`;
+  const found = rows.filter(({ found: any }) => any === true);
+  const kept = found.slice(0, size);
+  const items = (direction === "forwards" ? kept : kept.toReversed()).map(({ any_behind: _b, found: _f, ...row }) => {
+    const item = row as unknown as Row;
+    return { cursor: encodeCursor(list.keysOf(item)), item };
+  });
+  const more = found.length > size;
+  const less = rows[0]?.any_behind === true;
+  return direction === "forwards"
+    ? { items, hasNext: more, hasPrevious: less }
+    : { items, hasNext: less, hasPrevious: more };
+}
+
+/** Rows strictly beyond these keys. The outermost comparison is one an index can start from. */
+function beyond(order: readonly OrderKey[], keys: readonly string[], direction: Direction): Prisma.Sql {
+  const [key, ...rest] = order;
+  const [value, ...values] = keys;
+  if (key === undefined || value === undefined) throw new RangeError("a cursor has as many keys as the order");
+  const upwards = key.descending === (direction === "backwards");
+  const bound = Prisma.sql`${value}::${key.type}`;
+  const strictly = Prisma.sql`${key.column} ${upwards ? Prisma.sql`>` : Prisma.sql`<`} ${bound}`;
+  if (rest.length === 0) return strictly;
+  const atLeast = Prisma.sql`${key.column} ${upwards ? Prisma.sql`>=` : Prisma.sql`<=`} ${bound}`;
+  return Prisma.sql`(${atLeast} AND (${strictly} OR ${beyond(rest, values, direction)}))`;
+}
+
+function orderBy(order: readonly OrderKey[], direction: Direction): Prisma.Sql {
+  const terms = order.map(({ column, descending }) =>
+    descending === (direction === "forwards") ? Prisma.sql`${column} DESC` : Prisma.sql`${column} ASC`,
+  );
+  return Prisma.join(terms, ", ");
+}

@@ -1,0 +1,51 @@
+import type {
+  SqlDriverAdapter,
+  SqlDriverAdapterFactory,
+  SqlQuery,
+  SqlQueryable,
+  Transaction,
+} from "@prisma/driver-adapter-utils";
+
+/** The same adapter; `onStatement` hears every statement, inside and outside of transactions. */
+export function watchStatements(
+  factory: SqlDriverAdapterFactory,
+  onStatement: (sql: string) => void,
+): SqlDriverAdapterFactory {
+  return {
+    provider: factory.provider,
+    adapterName: factory.adapterName,
+    connect: async () => watchAdapter(await factory.connect(), onStatement),
+  };
+}
+
+function watchAdapter(adapter: SqlDriverAdapter, onStatement: (sql: string) => void): SqlDriverAdapter {
+  return {
+    ...watchQueries(adapter, onStatement),
+    executeScript: (script) => adapter.executeScript(script),
+    startTransaction: async (level) => watchTransaction(await adapter.startTransaction(level), onStatement),
+    getConnectionInfo: () => adapter.getConnectionInfo?.() ?? { supportsRelationJoins: true },
+    dispose: () => adapter.dispose(),
+  };
+}
+
+function watchTransaction(transaction: Transaction, onStatement: (sql: string) => void): Transaction {
+  return {
+    ...watchQueries(transaction, onStatement),
+    options: transaction.options,
+    commit: () => transaction.commit(),
+    rollback: () => transaction.rollback(),
+  };
+}
+
+function watchQueries(queryable: SqlQueryable, onStatement: (sql: string) => void): SqlQueryable {
+  const heard = (query: SqlQuery): SqlQuery => {
+    onStatement(query.sql);
+    return query;
+  };
+  return {
+    provider: queryable.provider,
+    adapterName: queryable.adapterName,
+    queryRaw: (query) => queryable.queryRaw(heard(query)),
+    executeRaw: (query) => queryable.executeRaw(heard(query)),
+  };
+}
