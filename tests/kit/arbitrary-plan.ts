@@ -3,7 +3,7 @@ import type { Measured } from "../../src/domain/model/amount.js";
 import type { Component } from "../../src/domain/model/component.js";
 import type { Food } from "../../src/domain/model/food.js";
 import type { Household, OnHand } from "../../src/domain/model/household.js";
-import type { Line, LineItem, ScalingRule } from "../../src/domain/model/line.js";
+import type { Line, ScalingRule } from "../../src/domain/model/line.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import { bundleOf } from "../../src/domain/plan/bundle-of.js";
 import {

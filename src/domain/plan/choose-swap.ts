@@ -20,8 +20,12 @@ const serves = (swap: Swap, diet: string, foods: ReadonlyMap<string, Food>): boo
 const asked = (line: Line, household: Household): Swap | null => {
   const { item } = line;
   if (item.kind !== "FOOD") return null;
-  const wanted = household.swaps.find(({ from }) => from === item.food);
-  return wanted === undefined ? null : (line.swaps.find(({ food }) => food === wanted.to) ?? null);
+  // The reader's order decides; a wish that this line does not offer leaves room for the next.
+  for (const { from, to } of household.swaps) {
+    const offered = from === item.food ? line.swaps.find(({ food }) => food === to) : undefined;
+    if (offered !== undefined) return offered;
+  }
+  return null;
 };
 
 /**
