@@ -1,4 +1,5 @@
-import { toDimensionOf } from "../quantity/convert.js";
+import { foodYield } from "../component/food-yield.js";
+import { missingText, toDimension, toDimensionOf } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
 import type { Food } from "../model/food.js";
 import type { Household, OnHand } from "../model/household.js";
@@ -21,21 +22,27 @@ export interface StockUse {
   readonly warnings: readonly Warning[];
 }
 
-const inLine = ({ onHand: { amount, unit } }: Entry, food: Food, { dimension }: MergedNeed<unknown>): number | null =>
-  dimension === null ? null : (toDimensionOf(toNumber(amount), unit, dimension, food)?.low ?? null);
+/** In the dimension of a line, or the fact that is missing. */
+function inLine({ onHand: { amount, unit } }: Entry, { food, dimension }: MergedNeed<unknown>): number | string {
+  // To taste: there is some, and nothing to take it off.
+  if (dimension === null) return 0;
+  const converted = toDimension({ low: amount, high: amount, unit }, dimension, food, null);
+  return converted.ok ? converted.amount.low : missingText(converted.missing);
+}
 
 /** What an entry gives of another food that it turns into, in that line's dimension. */
 const asOtherForm = (
   entry: Entry,
   line: MergedNeed<unknown>,
 ): { gives: number; grams: number; perGram: number } | null => {
-  const into = entry.food?.yields.find(({ food }) => food === line.food.slug);
-  if (into === undefined || entry.food === null || line.dimension === null || !(into.gramsPerGram > 0)) return null;
+  if (entry.food === null || line.dimension === null) return null;
+  const perGram = foodYield(entry.food, line.food.slug);
+  if (perGram === null) return null;
   const grams = toDimensionOf(toNumber(entry.onHand.amount), entry.onHand.unit, "MASS", entry.food)?.low;
   if (grams === undefined) return null;
-  const cooked = grams * into.gramsPerGram;
+  const cooked = grams * perGram;
   const gives = toDimensionOf(cooked, "g", line.dimension, line.food)?.low;
-  return gives === undefined ? null : { gives, grams: cooked, perGram: into.gramsPerGram };
+  return gives === undefined ? null : { gives, grams: cooked, perGram };
 };
 
 const needUntil =
@@ -71,15 +78,15 @@ export function useFoodStock(
   const stocks: Stock[][] = lines.map(() => []);
   for (const entry of entries) {
     const own = lines.flatMap((line, at) => (line.food.slug === entry.slug ? [at] : []));
-    const comparable = own.find((at) => inLine(entry, lines[at]!.food, lines[at]!) !== null);
-    if (comparable !== undefined) {
-      const amount = inLine(entry, lines[comparable]!.food, lines[comparable]!) ?? 0;
-      stocks[comparable]!.push({ amount, lastDay: entry.lastDay });
+    const amounts = own.map((at) => ({ at, amount: inLine(entry, lines[at]!) }));
+    const comparable = amounts.find(({ amount }) => typeof amount === "number");
+    if (typeof comparable?.amount === "number") {
+      stocks[comparable.at]!.push({ amount: comparable.amount, lastDay: entry.lastDay });
       continue;
     }
-    if (own.length > 0) {
-      const line = lines[own[0]!]!;
-      const missing = line.dimension === null ? "AMOUNT" : `${entry.onHand.unit} to ${line.dimension}`;
+    const [incomparable] = amounts;
+    if (typeof incomparable?.amount === "string") {
+      const missing = incomparable.amount;
       warnings.push({ code: "ON_HAND_NOT_COMPARABLE", path: entry.path, item: entry.slug, missing });
       continue;
     }

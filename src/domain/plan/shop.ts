@@ -1,46 +1,33 @@
-import type { Component } from "../model/component.js";
+import { restOf } from "../limits.js";
 import type { Food } from "../model/food.js";
 import type { Household } from "../model/household.js";
-import type { Meal } from "../model/plan.js";
-import type { Warning } from "../problem.js";
+import type { Warning, WarningCode } from "../problem.js";
 import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
 import { mergeNeeds, type Contribution, type MergedNeed } from "../shopping/merge.js";
 import { currencyFor, packShelf, type Shop } from "../shopping/pack-options.js";
 import { choosePacks } from "../shopping/packs.js";
+import { contributionsOf, restated, type Source } from "./contributions.js";
 import { effectiveServings } from "./eaters.js";
 import { useFoodStock } from "./food-stock.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
-import type { ScaledLine, ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
+import type { ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
 
-interface Source {
-  readonly scaled: ScaledPlan;
-  readonly meal: Meal | null;
-  readonly component: Component | null;
-  readonly line: ScaledLine;
-}
+/** What plans say that a reader of the list alone should hear too: what is missing on it, and what is on it all the same. */
+const carried: ReadonlySet<WarningCode> = new Set<WarningCode>([
+  "NOT_COMBINED",
+  "PART_NOT_COUNTED",
+  "EDIBLE_PORTION_UNKNOWN",
+  "DIET_NOT_MET",
+  "SWAP_NOT_OFFERED",
+]);
 
-const contributionsOf = (scaled: ScaledPlan): Contribution<Source>[] => {
-  const found: Contribution<Source>[] = [];
-  const add = (lines: readonly ScaledLine[], meal: Meal | null, component: Component | null): void => {
-    for (const line of lines) {
-      const { need } = line;
-      if (need === null || need.food.alwaysThere) continue;
-      found.push({
-        food: need.food,
-        part: need.part,
-        dimension: need.dimension,
-        low: need.low,
-        high: need.high,
-        day: meal?.day ?? 0,
-        open: line.line.extra || need.dimension === null,
-        source: { scaled, meal, component, line },
-      });
-    }
-  };
-  for (const { meal, lines } of scaled.meals) add(lines, meal, null);
-  for (const { component, lines, batches } of scaled.components) if (batches > 0) add(lines, null, component);
-  return found;
-};
+/** With the place of the plan in the path where there are several. */
+const carriedOver = (plans: readonly ScaledPlan[]): Warning[] =>
+  plans.flatMap(({ warnings }, at) =>
+    warnings
+      .filter(({ code }) => carried.has(code))
+      .map((each) => (plans.length > 1 ? { ...each, path: ["plans", at, ...each.path] } : each)),
+  );
 
 const useOf = ({ source, part, dimension, low, high }: Contribution<Source>): Use => ({
   bundle: source.scaled.bundle,
@@ -102,30 +89,38 @@ function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
 }
 
 /**
+ * Foods as the plans froze them. Where two plans froze one food differently and nothing newer is known, which one is taken must
+ * not hang on the order of the plans.
+ */
+function frozenFoods(plans: readonly ScaledPlan[]): ReadonlyMap<string, Food> {
+  const found = new Map<string, Food>();
+  for (const { bundle } of plans) {
+    for (const food of bundle.foods) {
+      const known = found.get(food.slug);
+      if (known === undefined) found.set(food.slug, food);
+      else if (known !== food && JSON.stringify(known) < JSON.stringify(food)) found.set(food.slug, food);
+    }
+  }
+  return found;
+}
+
+/**
  * One list for any number of scaled plans: needs merged over all of them, then what is on hand, then whole packs, each
  * rounded once and last. Every line names its uses, which account for its need.
  */
 export function shop(plans: readonly ScaledPlan[], household: Household, today: FoodsToday = asFrozen): ShoppingList {
-  const frozen = new Map<string, Food>(
-    plans.flatMap(({ bundle }) => bundle.foods.map((food) => [food.slug, food] as const)),
-  );
-  const current = (slug: string): Food | null => {
-    const canonical = today.canonical(slug);
-    return today.bySlug.get(canonical) ?? frozen.get(canonical) ?? frozen.get(slug) ?? null;
-  };
-  const needs = mergeNeeds(plans.flatMap(contributionsOf), (food) => current(food.slug) ?? food);
-  const stock = useFoodStock(
-    needs,
-    household,
-    today.canonical,
-    (slug) => today.bySlug.get(slug) ?? frozen.get(slug) ?? null,
-  );
+  const frozen = frozenFoods(plans);
+  const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
+  const current = (slug: string): Food | null => find(today.canonical(slug)) ?? find(slug);
+  const all = plans.flatMap(contributionsOf).map((each) => restated(each, current(each.food.slug) ?? each.food));
+  const needs = mergeNeeds(all.map(({ contribution }) => contribution));
+  const stock = useFoodStock(needs, household, today.canonical, find);
   const place: Shop = { region: household.region, currency: household.currency };
   const currency = currencyFor(
     needs.map(({ food }) => food),
     place,
   );
-  const toBuy = needs.map(({ high }, at) => remaining(high, stock.covered[at]!));
+  const toBuy = needs.map(({ high }, at) => restOf(high, stock.covered[at]!));
   const bought = needs.map((line, at) => buyLine(line, toBuy[at]!, line.food, { ...place, currency }));
   const servings = plans.reduce((sum, scaled) => sum + effectiveServings(scaled.servings, household), 0);
   const costs = costsOf(
@@ -149,12 +144,11 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
     };
   });
   const warnings = [
+    ...carriedOver(plans),
+    ...all.flatMap(({ warning }) => (warning === null ? [] : [warning])),
     ...stock.warnings,
     ...bought.flatMap((each) => each.warnings),
     ...(plans.length > 1 ? madeTwice(plans) : []),
   ];
   return { lines, cost: costs.list, warnings };
 }
-
-/** need - on hand, in which the last digits of a double are nothing. */
-const remaining = (need: number, covered: number): number => (need - covered <= need * 1e-12 ? 0 : need - covered);

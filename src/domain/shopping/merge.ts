@@ -55,16 +55,11 @@ export function needOf<S>(contributions: readonly Contribution<S>[]): { readonly
 /**
  * Merges by food; amounts that cannot be turned into one dimension stay on lines of their own. Uses without an amount join
  * the food's first line. Lines are ordered by aisle, then food, then dimension, whatever the order of the plans.
- *
- * @param identity the slug under which a food is one with others (shopping of synonyms)
  */
-export function mergeNeeds<S>(
-  contributions: readonly Contribution<S>[],
-  identity: (food: Food) => Food,
-): readonly MergedNeed<S>[] {
+export function mergeNeeds<S>(contributions: readonly Contribution<S>[]): readonly MergedNeed<S>[] {
   const byFood = new Map<string, { food: Food; groups: Map<Dimension | null, Contribution<S>[]> }>();
   for (const each of contributions) {
-    const food = identity(each.food);
+    const { food } = each;
     const known = byFood.get(food.slug) ?? { food, groups: new Map<Dimension | null, Contribution<S>[]>() };
     byFood.set(food.slug, known);
     const group = known.groups.get(each.dimension);
