@@ -15,10 +15,15 @@ export interface Batches {
   readonly loads: number;
 }
 
-/** Rounds up, but forgives the last digits of a double: 2.0000000000001 is 2. */
-export const ceilForgiving = (value: number): number => {
+/**
+ * Rounds up, but forgives the last digits of a double: 2.0000000000001 is 2. However little there is, it is something:
+ * 1e-12 is 1.
+ *
+ * @param give how far above a whole number is still that number; a difference has lost digits of what it was taken from
+ */
+export const ceilForgiving = (value: number, give: number = Math.abs(value) * sameShare): number => {
   const nearest = Math.round(value);
-  return Math.abs(value - nearest) <= Math.max(1, Math.abs(value)) * sameShare ? nearest : Math.ceil(value);
+  return Math.abs(value - nearest) <= give ? nearest : Math.ceil(value);
 };
 
 /** Rational text was checked when the document was; the largest size is laid on the increment. */
@@ -42,7 +47,8 @@ export function batchesFor(demand: number, { min, max, increment }: BatchSizes):
   const least = loads * min;
   if (demand <= least) return { made: least, loads };
   if (increment === 0) return { made: demand, loads };
-  return { made: least + increment * ceilForgiving((demand - least) / increment), loads };
+  const more = ceilForgiving((demand - least) / increment, (demand / increment) * sameShare);
+  return { made: least + increment * more, loads };
 }
 
 /** How often a PER_BATCH line is taken: once for every batch that is begun. */
