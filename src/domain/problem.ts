@@ -65,6 +65,10 @@ export type Problem =
       readonly size: number;
       readonly limit: number;
     }
+  /** Steps that wait for one another in a ring: task ids of the session. */
+  | { readonly code: "STEPS_IN_A_CIRCLE"; readonly path: Path; readonly steps: readonly string[] }
+  /** Greatest waits or evening times of which no order keeps all: task ids of the session. */
+  | { readonly code: "WAITS_CANNOT_BE_KEPT"; readonly path: Path; readonly steps: readonly string[] }
   | { readonly code: "DUPLICATE"; readonly path: Path; readonly value: string }
   | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
   | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string };

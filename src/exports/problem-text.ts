@@ -25,8 +25,6 @@ function problemSentence(problem: Problem): string {
       );
     case "AMBIGUOUS_UNIT":
       return `"${problem.unit}" has more than one size here. Write one of: ${list(problem.candidates)}.`;
-    case "AMBIGUOUS_UNIT":
-      return `"${problem.unit}" can mean several units here. Write one of: ${list(problem.candidates)}.`;
     case "UNKNOWN_FOOD":
       return `There is no food "${problem.food}". Check the slug, or save the food first.`;
     case "UNKNOWN_COMPONENT":

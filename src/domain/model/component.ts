@@ -32,6 +32,10 @@ export interface Step {
   readonly eveningBefore: boolean;
   /** Lines this step uses, so that a check can find a food that no step uses. */
   readonly lines: readonly string[];
+  /** What it leaves in its appliance ("garlic"): another use that leaves something else waits for a wash. */
+  readonly leaves?: string;
+  /** Hands-on minutes of that wash; absent: none is needed. */
+  readonly washMinutes?: number;
 }
 
 /** Another way to come by one batch of the component: a tin, a jar, a quicker method. */

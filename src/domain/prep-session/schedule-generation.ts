@@ -38,7 +38,7 @@ export class ScheduleGenerator {
 
   constructor(
     private readonly network: TaskNetwork,
-    private readonly direction: Direction,
+    direction: Direction,
   ) {
     this.arcs = arcLists(network, direction);
     const apart: number[][] = Array.from({ length: network.tasks }, () => []);
@@ -116,9 +116,5 @@ export class ScheduleGenerator {
   /** Priorities that make the other direction repeat this schedule, tightened: the end of each task, last first. */
   turned(starts: Int32Array): Float64Array {
     return Float64Array.from(starts, (start, task) => -(start + this.network.durations[task]!));
-  }
-
-  get builds(): Direction {
-    return this.direction;
   }
 }

@@ -36,6 +36,14 @@ function rules(network: TaskNetwork): Float64Array[] {
   ];
 }
 
+/** The same order with every task as early as it can be; the schedule itself where its greatest waits hold it back. */
+export function tightened(network: TaskNetwork, starts: Int32Array): Int32Array {
+  const forward = new ScheduleGenerator(network, "FORWARD");
+  const tight = forward.build(starts, earliestStarts(network));
+  if (tight === null || !keepsWaits(network, tight)) return starts;
+  return tight.every((start, task) => start <= starts[task]!) ? tight : starts;
+}
+
 interface Found {
   starts: Int32Array | null;
   finish: number;
