@@ -1,6 +1,6 @@
 import type { Money } from "../model/amount.js";
 import type { Pack } from "../model/food.js";
-import { moneyOf, roundedToHundredths, roundedTogether } from "./money.js";
+import { minorParts, moneyOf, roundedTo, roundedTogether } from "./money.js";
 
 export interface PackCount {
   readonly pack: Pack;
@@ -30,53 +30,52 @@ export interface LineCost {
   readonly usedShare: number;
 }
 
-const costOf = (
-  parts: { readonly atTill: number; readonly used: number } | null,
-  servings: number,
-  currency: string | null,
-  unpriced: readonly string[],
-): Cost => {
-  if (parts === null || currency === null) {
+interface Known {
+  readonly atTill: number;
+  readonly used: number;
+}
+
+const costOf = (known: Known | null, servings: number, currency: string | null, unpriced: readonly string[]): Cost => {
+  if (known === null || currency === null) {
     return { currency, atTill: null, used: null, carriedOver: null, perServing: null, unpriced };
   }
-  const { atTill, used } = parts;
+  const { atTill, used } = known;
   return {
     currency,
     atTill: moneyOf(atTill, currency),
     used: moneyOf(used, currency),
     carriedOver: moneyOf(atTill - used, currency),
-    perServing: servings > 0 ? moneyOf(roundedToHundredths(used / servings), currency) : null,
+    perServing: servings > 0 ? moneyOf(roundedTo(minorParts(currency), used / servings), currency) : null,
     unpriced,
   };
 };
 
 /**
- * Costs of the lines of a list and of the whole list. What is eaten is rounded to hundredths once, over all lines together,
- * so that lines add up to the list and atTill = used + carriedOver to the last digit. A price that is not known is in no
- * sum; its food is named.
+ * Costs of the lines of a list and of the whole list. What is eaten is rounded to the currency's smallest coin once, half
+ * upwards, over all lines together, so that lines add up to the list and atTill = used + carriedOver to the last digit. A
+ * price that is not known is in no sum; its food is named, once.
+ *
+ * @param currency of all prices; null where none is known
  */
 export function costsOf(
   lines: readonly LineCost[],
   servings: number,
   currency: string | null,
 ): { readonly lines: readonly Cost[]; readonly list: Cost } {
-  const used = roundedTogether(lines.map(({ atTill, usedShare }) => (atTill ?? 0) * usedShare));
-  const costs = lines.map(({ food, atTill }, index) => {
-    const eaten = Math.min(used[index]!, atTill ?? 0);
-    return atTill === null
-      ? costOf(null, servings, currency, [food])
-      : costOf({ atTill, used: eaten }, servings, currency, []);
-  });
-  const unpriced = lines.filter(({ atTill }) => atTill === null).map(({ food }) => food);
-  const known = lines.flatMap(({ atTill }, index) =>
-    atTill === null ? [] : [{ atTill, used: Math.min(used[index]!, atTill) }],
+  const coin = currency === null ? 1 : minorParts(currency);
+  const used = roundedTogether(
+    coin,
+    lines.map(({ atTill, usedShare }) => ({ paid: atTill ?? 0, share: usedShare })),
   );
-  const total = {
-    atTill: known.reduce((sum, each) => sum + each.atTill, 0),
-    used: known.reduce((sum, each) => sum + each.used, 0),
-  };
+  const known = lines.map(({ atTill }, at): Known | null => (atTill === null ? null : { atTill, used: used[at]! }));
+  const unpriced = [...new Set(lines.flatMap(({ food, atTill }) => (atTill === null ? [food] : [])))];
+  const sums = known.reduce<Known>(
+    (sum, each) => ({ atTill: sum.atTill + (each?.atTill ?? 0), used: sum.used + (each?.used ?? 0) }),
+    { atTill: 0, used: 0 },
+  );
+  const nothingKnown = unpriced.length > 0 && known.every((each) => each === null);
   return {
-    lines: costs,
-    list: costOf(known.length === 0 && unpriced.length > 0 ? null : total, servings, currency, unpriced),
+    lines: lines.map(({ food }, at) => costOf(known[at]!, servings, currency, known[at] === null ? [food] : [])),
+    list: costOf(nothingKnown ? null : sums, servings, currency, unpriced),
   };
 }

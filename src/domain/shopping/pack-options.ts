@@ -20,14 +20,19 @@ export interface PackShelf {
 const soldHere = (pack: Pack, { region }: Shop): boolean =>
   region === null || pack.region === null || pack.region === region;
 
-/** The same pack seen twice counts as seen last. */
-const latest = (packs: readonly Pack[]): readonly Pack[] => {
-  const newest = new Map<string, Pack>();
-  for (const pack of packs) {
-    const { low, unit } = pack.content;
-    const key = JSON.stringify([pack.name, low, unit, pack.region, pack.price?.currency ?? null]);
+interface Shelved {
+  readonly pack: Pack;
+  readonly content: number;
+}
+
+/** The same pack (a kilogram or 1000 g) seen twice counts as seen last; seen twice on one day, as written last. */
+const latest = (packs: readonly Shelved[]): readonly Shelved[] => {
+  const newest = new Map<string, Shelved>();
+  for (const shelved of packs) {
+    const { name, region, price, seen } = shelved.pack;
+    const key = JSON.stringify([name, shelved.content.toPrecision(12), region, price?.currency ?? null]);
     const known = newest.get(key);
-    if (known === undefined || known.seen <= pack.seen) newest.set(key, pack);
+    if (known === undefined || known.pack.seen <= seen) newest.set(key, shelved);
   }
   return [...newest.values()];
 };
@@ -37,20 +42,24 @@ const latest = (packs: readonly Pack[]): readonly Pack[] => {
  * no price here. A content that is a range counts on its low end.
  */
 export function packShelf(food: Food, dimension: Dimension, shop: Shop): PackShelf {
-  const packs: Pack[] = [];
-  const options: PackOption[] = [];
+  const comparable: Shelved[] = [];
   const notComparable: { pack: Pack; missing: string }[] = [];
-  for (const pack of latest(food.packs.filter((each) => soldHere(each, shop)))) {
+  for (const pack of food.packs) {
+    if (!soldHere(pack, shop)) continue;
     const content = toDimension(pack.content, dimension, food, null);
-    if (!content.ok) {
-      notComparable.push({ pack, missing: missingText(content.missing) });
-      continue;
-    }
-    const price = pack.price !== null && pack.price.currency === shop.currency ? moneyParts(pack.price.amount) : null;
-    options.push({ index: packs.length, content: content.amount.low, price });
-    packs.push(pack);
+    if (content.ok) comparable.push({ pack, content: content.amount.low });
+    else notComparable.push({ pack, missing: missingText(content.missing) });
   }
-  return { packs, options, notComparable };
+  const shelf = latest(comparable);
+  return {
+    packs: shelf.map(({ pack }) => pack),
+    options: shelf.map(({ pack: { price }, content }, index) => ({
+      index,
+      content,
+      price: price !== null && price.currency === shop.currency ? moneyParts(price.amount) : null,
+    })),
+    notComparable,
+  };
 }
 
 /** The currency of a list: the one asked for, else the one most of its foods are priced in (first by code where equal). */
