@@ -1,7 +1,9 @@
+import { join } from "node:path";
 import type { Logger } from "pino";
 import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
 import type { Deps } from "../services/deps.js";
 import { newestPlan } from "../services/newest-plan.js";
+import { saveRules } from "../services/save-rules.js";
 import type { Environment } from "./environment.js";
 import type { Readiness } from "./health.js";
 import { projectRoot } from "./project-root.js";
@@ -15,15 +17,23 @@ export interface OpenDatabase {
 }
 
 /**
- * Opens and migrates the database the environment names. An embedded one that nothing was ever published in is filled
- * with the demo. Each kind is loaded only when it is used, so that a start waits for nothing it does not need.
+ * Opens and migrates the database the environment names, and brings its published rules up to this version. An embedded
+ * one that nothing was ever published in is filled with the demo. Each part is loaded only when it is used, the
+ * database first, so that a start waits for nothing it does not need.
  */
 export async function openDatabase(settings: Environment, log: Logger): Promise<OpenDatabase> {
-  const { data, sql, close } = await open(settings, log);
+  const root = projectRoot();
+  const opening = open(settings, log);
+  const reading = import("./read-rules-folder.js").then(({ readRulesFolder }) =>
+    readRulesFolder(join(root, "seeds/rules")),
+  );
+  const [{ data, sql, close }, rules] = await Promise.all([opening, reading]);
   const deps: Deps = { data, clock: () => new Date(), log };
+  const changedRules = await saveRules(deps, rules.safety.keeping);
+  if (changedRules > 0) log.info({ changedRules }, "published rules brought up to date");
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
     const { seedDatabase } = await import("./seed-database.js");
-    log.info({ loaded: await seedDatabase(deps, projectRoot()) }, "demo data loaded");
+    log.info({ loaded: await seedDatabase(deps, root) }, "demo data loaded");
   }
   return {
     deps,

@@ -9,7 +9,7 @@ export async function seedDatabase(deps: Deps, root: string): Promise<SeedsLoade
   const { publisher, foods, bundles, problems } = await readSeeds(join(root, "seeds"));
   const [first] = problems;
   if (first !== undefined) throw new Error(`${first.file}:${first.line}: ${problemText(first.problem)}`);
-  const loaded = await loadSeeds(deps, { publisher, foods, bundles, keepingRules: [] });
+  const loaded = await loadSeeds(deps, { publisher, foods, bundles });
   if (!loaded.ok) throw new Error(`the demo data is refused: ${loaded.problems.map(problemText).join(" ")}`);
   return loaded.value;
 }

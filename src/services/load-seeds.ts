@@ -1,5 +1,4 @@
 import type { Food } from "../domain/model/food.js";
-import type { PublishedKeepingRule } from "../domain/model/keeping.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import type { Deps } from "./deps.js";
@@ -9,13 +8,11 @@ export interface SeedsInput {
   readonly publisher: { readonly slug: string; readonly name: string };
   readonly foods: readonly Food[];
   readonly bundles: readonly PlanBundle[];
-  readonly keepingRules: readonly PublishedKeepingRule[];
 }
 
 /** How much really changed; all zero the second time. */
 export interface SeedsLoaded {
   readonly foods: number;
-  readonly rules: number;
   readonly plans: number;
 }
 
@@ -27,7 +24,6 @@ export async function loadSeeds(deps: Deps, seeds: SeedsInput): Promise<Result<S
       const inside: Deps = { ...deps, data };
       await data.publishers.save(seeds.publisher);
       const foods = await data.foods.save(seeds.foods);
-      const rules = await data.keepingRules.save(seeds.keepingRules);
       let plans = 0;
       const start = deps.clock().getTime();
       for (const [index, bundle] of seeds.bundles.entries()) {
@@ -37,7 +33,7 @@ export async function loadSeeds(deps: Deps, seeds: SeedsInput): Promise<Result<S
         else if (published.value.created) plans += 1;
       }
       if (problems.length > 0) throw new SeedsRefused();
-      return { foods: foods.changed, rules: rules.changed, plans };
+      return { foods: foods.changed, plans };
     })
     .catch((error: unknown) => {
       if (error instanceof SeedsRefused) return null;

@@ -21,6 +21,19 @@ async function ask(address: string, query: string, variables: object = {}): Prom
   });
 }
 
+interface Plans {
+  readonly data: {
+    readonly plans: {
+      readonly edges: readonly { readonly node: { readonly slug: string; readonly revision: number } }[];
+    };
+  };
+}
+
+const plansOf = async (address: string): Promise<Plans["data"]["plans"]["edges"]> => {
+  const answer = (await (await ask(address, "{ plans { edges { node { slug revision } } } }")).json()) as Plans;
+  return answer.data.plans.edges;
+};
+
 describe("the service as a process", () => {
   let folder: string;
   let service: ServiceProcess | undefined;
@@ -68,17 +81,14 @@ describe("the service as a process", () => {
 
   it("finds its data again at the second start", async () => {
     service = await startService({ DATA_DIR: folder });
-    const answer = await (await ask(service.address, "{ plans { edges { node { slug revision } } } }")).json();
-    expect(answer.data.plans.edges).toHaveLength(4);
-    expect(answer.data.plans.edges.every(({ node }: { node: { revision: number } }) => node.revision === 1)).toBe(true);
+    expect((await plansOf(service.address)).map(({ node }) => node.revision)).toEqual([1, 1, 1, 1]);
     expect(service.errors.join()).not.toContain("demo data loaded");
   });
 
   it("starts again after it was killed at once", async () => {
     service?.child.kill("SIGKILL");
     service = await startService({ DATA_DIR: folder });
-    const answer = await (await ask(service.address, "{ plans { edges { node { slug } } } }")).json();
-    expect(answer.data.plans.edges).toHaveLength(4);
+    expect(await plansOf(service.address)).toHaveLength(4);
   });
 
   it("serves the page to a browser and JSON to everybody else", async () => {

@@ -10,12 +10,12 @@ const list = `query List($servings: Int!, $household: HouseholdInput) {
   }
 }`;
 
-describeOnBothDatabases("bad input over GraphQL", (database) => {
+describeOnBothDatabases("bad input over GraphQL", (open) => {
   let app: TestApp;
 
   beforeAll(async () => {
-    app = await openTestApp(database.data());
-    await loadSeeds(app.deps, { ...demo, keepingRules: [] });
+    app = await openTestApp((await open()).data);
+    await loadSeeds(app.deps, demo);
   });
   afterAll(() => app.close());
 

@@ -2,9 +2,9 @@ import { expect, it } from "vitest";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { openTestApp } from "./open-test-app.js";
 
-describeOnBothDatabases("a fault of ours", (database) => {
+describeOnBothDatabases("a fault of ours", (open) => {
   it("reaches the caller as one text and an id, and the log with its cause", async () => {
-    const app = await openTestApp(database.data());
+    const app = await openTestApp((await open()).data);
     await app.deps.data.close();
     const { status, data, errors, text } = await app.ask(`{ food(slug: "lemon") { name } __typename }`);
     expect(status).toBe(200);

@@ -7,12 +7,12 @@ import { openTestApp, type TestApp } from "./open-test-app.js";
 /** They ask for 200 where a document is broken under `application/json`; the newest draft asks for a 4xx, as we give. */
 const allowedWarnings = ["572B", "FDE2", "7B9B"];
 
-describeOnBothDatabases("the endpoint", (database) => {
+describeOnBothDatabases("the endpoint", (open) => {
   let app: TestApp;
   let url: string;
 
   beforeAll(async () => {
-    app = await openTestApp(database.data());
+    app = await openTestApp((await open()).data);
     url = `${await app.app.listen({ port: 0, host: "127.0.0.1" })}/graphql`;
   });
   afterAll(() => app.close());

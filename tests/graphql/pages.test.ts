@@ -19,7 +19,7 @@ const query = `query Page($first: Int, $after: String, $last: Int, $before: Stri
   }
 }`;
 
-describeOnBothDatabases("pages of plans", (database) => {
+describeOnBothDatabases("pages of plans", (open) => {
   let app: TestApp;
   const old = ["a", "b", "c", "d", "e", "f", "g"].map((letter) => `plan-${letter}`);
 
@@ -35,7 +35,7 @@ describeOnBothDatabases("pages of plans", (database) => {
   const slugsOf = ({ edges }: Page): readonly string[] => edges.map(({ node }) => node.slug);
 
   beforeAll(async () => {
-    app = await openTestApp(database.data());
+    app = await openTestApp((await open()).data);
     await app.deps.data.publishers.save(demo.publisher);
     for (const [index, slug] of old.entries()) {
       await publish(slug, index < 5 ? "2026-01-01T00:00:00Z" : `2026-01-0${index}T00:00:00Z`);

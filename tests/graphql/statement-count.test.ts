@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { describeOnBothDatabases } from "../kit/databases.js";
+import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { demo, demoBundle, openTestApp, renamed, type TestApp } from "./open-test-app.js";
 
@@ -11,22 +11,24 @@ const query = `query ($first: Int!) { plans(first: $first) { edges { node {
   scaled(servings: 7) { shoppingList { lines { food { name } uses { plan { slug publisher { slug } } } } } warnings { code } }
 } } } }`;
 
-describeOnBothDatabases("statements behind a query", (database) => {
+describeOnBothDatabases("statements behind a query", (open) => {
   let app: TestApp;
+  let database: TestDatabase;
 
   beforeAll(async () => {
-    app = await openTestApp(database.data());
+    database = await open();
+    app = await openTestApp(database.data);
     const bundles = Array.from({ length: 50 }, (_, index) => renamed(demoBundle("bean-night"), `plan-${index}`));
-    await loadSeeds(app.deps, { ...demo, bundles, keepingRules: [] });
+    await loadSeeds(app.deps, { ...demo, bundles });
   });
   afterAll(() => app.close());
 
   const statementsFor = async (first: number): Promise<readonly string[]> => {
-    const before = database.statements().length;
+    database.statements.clear();
     const { data, errors } = await app.ask(query, { first });
     expect(errors).toEqual([]);
     expect((data?.["plans"] as { edges: unknown[] }).edges).toHaveLength(first);
-    return database.statements().slice(before);
+    return [...database.statements.sent];
   };
 
   it("are as many for 50 plans, each with meals, components, foods and a list, as for 5", async () => {
