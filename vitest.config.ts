@@ -6,7 +6,7 @@ export default defineConfig({
   resolve: { alias: [{ find: /^graphql$/, replacement: fileURLToPath(import.meta.resolve("graphql")) }] },
   test: {
     include: ["tests/**/*.test.ts"],
-    globalSetup: [],
+    globalSetup: ["tests/kit/postgres-server.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,
     pool: "forks",

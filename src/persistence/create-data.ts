@@ -6,7 +6,10 @@ import { keepingRuleData } from "./keeping-rules.js";
 import { planData } from "./plans.js";
 import { publisherData } from "./publishers.js";
 import { revisionData } from "./revisions.js";
-import { clientSession, transactionSession, type Session } from "./session.js";
+import { clientSession, transactionSession, type Db, type Session } from "./session.js";
+
+/** Milliseconds after which a database that is silent counts as one that does not answer. */
+const pingPatience = 5_000;
 
 /** Everything of `Data` on one client, whichever database it talks to. */
 export const createData = (client: PrismaClient, close: () => Promise<void>): Data =>
@@ -21,9 +24,19 @@ function dataOf(session: Session, close: () => Promise<void>): Data {
     revisions: revisionData(session),
     keepingRules: keepingRuleData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), close))),
-    ping: async () => {
-      await session.db.$queryRaw`SELECT 1`;
-    },
+    ping: () => ping(session.db),
     close,
   };
+}
+
+async function ping(db: Db): Promise<void> {
+  let timer: NodeJS.Timeout | undefined;
+  const silence = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new Error(`no answer within ${pingPatience} ms`)), pingPatience);
+  });
+  try {
+    await Promise.race([db.$queryRaw`SELECT 1`, silence]);
+  } finally {
+    clearTimeout(timer);
+  }
 }

@@ -25,13 +25,18 @@ const migrationPatience = "60s";
 /** Connects to a Postgres server and migrates it. Several processes may start at once: one migrates, the others wait. */
 export async function openServer(url: string, options: ServerOptions = {}): Promise<OpenedDatabase> {
   await migrateServer(url, options.migrations ?? migrationsFolder(), options.log);
-  const pool = new pg.Pool({ connectionString: url, max: options.poolSize ?? 10, application_name: "prepwright" });
+  const pool = new pg.Pool({
+    connectionString: url,
+    max: options.poolSize ?? 10,
+    application_name: "prepwright",
+    connectionTimeoutMillis: 10_000,
+    // The adapter writes times without a zone and reads them as UTC.
+    onConnect: async (client) => {
+      await client.query("SET TIME ZONE 'UTC'");
+    },
+  });
   // Without a listener, an idle connection that the server closes would end the process; the pool replaces it.
   pool.on("error", (error) => options.log?.warn({ err: error }, "the database closed an idle connection"));
-  // The adapter writes times without a zone and reads them as UTC. Queued ahead of the first query of the connection.
-  pool.on("connect", (client) => {
-    client.query("SET TIME ZONE 'UTC'").catch((error: unknown) => client.emit("error", error));
-  });
   const adapter = new PrismaPg(pool);
   const { onStatement } = options;
   const client = new PrismaClient({
