@@ -122,9 +122,9 @@ describe("suggestions for an unknown unit", () => {
 
   it("are empty where nothing is near, and quick for a hostile word", () => {
     expect(nearestUnits("wheelbarrow")).toEqual([]);
-    const start = performance.now();
+    const start = process.cpuUsage().user;
     nearestUnits("c".repeat(1_000_000));
-    expect(performance.now() - start).toBeLessThan(200);
+    expect((process.cpuUsage().user - start) / 1000).toBeLessThan(200);
   });
 
   it("only name units that exist", () => {

@@ -26,6 +26,10 @@ const formsBehind = (words: readonly string[]): number => {
   return from;
 };
 
+/** "finely" before "chopped"; "freshly" before "ground" belongs to the name. */
+const sharpens = (words: readonly string[], at: number): boolean =>
+  formAdverbs.has(bare(words[at] ?? "")) && formWords.has(bare(words[at + 1] ?? ""));
+
 const formsOf = (words: readonly string[]): readonly string[] =>
   words.flatMap((word) => {
     const form = formWords.get(bare(word));
@@ -42,7 +46,7 @@ export const foodWords = (segment: string, keepsForms: boolean): FoodWords => {
   let from = 0;
   for (; from < words.length - 1; from += 1) {
     const word = bare(words[from] ?? "");
-    const isForm = formWords.has(word) || formAdverbs.has(word);
+    const isForm = formWords.has(word) || sharpens(words, from);
     if (sizeWords.has(word)) notes.push(words[from] ?? "");
     else if (!(isForm && !keepsForms) && !(from > 0 && JOINERS.has(word))) break;
   }

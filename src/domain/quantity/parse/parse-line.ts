@@ -10,7 +10,7 @@ import { lineReasons, type LineReason, type NoAmount, type ParsedLine, type Writ
 import { readMeasure } from "./read-measure.js";
 import { isSizeUnit } from "./read-unit.js";
 import { restOfLine, type RestOfLine } from "./rest-of-line.js";
-import { filler, noAmountOf, partOf } from "./words/line-phrases.js";
+import { filler, noAmountOf, partOf, partsOf } from "./words/line-phrases.js";
 import { pourForm } from "./words/liquid-words.js";
 
 const confidenceOf = (reasons: readonly LineReason[]): number =>
@@ -47,18 +47,28 @@ const afterFiller = (text: string, at: number): number => {
 
 interface Started {
   readonly part: string | null;
+  /** "zest and juice of", as written. */
+  readonly parts: string | null;
   readonly at: number;
 }
 
 /** "juice of 2 lemons": the part, then where its fruit begins. */
 const startOf = (text: string): Started => {
-  if (!/^[jzstagrp]/i.test(text)) return { part: null, at: 0 };
+  if (!/^[jzstagrp]/i.test(text)) return { part: null, parts: null, at: 0 };
+  const both = partsOf.exec(text);
+  if (both !== null) return { part: null, parts: both[0].trim(), at: both[0].length };
   for (const [part, pattern] of partOf) {
     const found = pattern.exec(text);
-    if (found !== null) return { part, at: found[0].length };
+    if (found !== null) return { part, parts: null, at: found[0].length };
   }
-  return { part: null, at: 0 };
+  return { part: null, parts: null, at: 0 };
 };
+
+const withParts = (whole: WholeMeasure, parts: string): WholeMeasure => ({
+  ...whole,
+  notes: [...whole.notes, parts],
+  reasons: [...whole.reasons, { code: "SEVERAL_PARTS", about: parts }],
+});
 
 /** A measure behind the food: "Mehl 200 g". */
 const trailingMeasure = (text: string, context: LineContext): readonly [WholeMeasure, string] | null => {
@@ -168,19 +178,23 @@ const measuredLine = (
   part: string | null,
   context: LineContext,
 ): ParsedLine => {
-  const rest = restOfLine(words, first.unit?.kind === "CONTAINER", context);
+  const packed = first.unit?.kind === "CONTAINER";
+  const rest = restOfLine(words, packed, context);
   const summed = rest.additions.reduce((sum, added) => withAddition(sum, added, sum.end), first);
   const [itself, food] = foodItself(summed, rest);
-  const each = rest.brackets.find((bracket) => bracket.each && isSizeUnit(bracket.unit));
+  const each = rest.brackets.find((bracket) => (bracket.each || packed) && isSizeUnit(bracket.unit));
   const sized =
     itself.size === null && each !== undefined ? { ...itself, size: { ...each.ends, unit: each.unit } } : itself;
   const named = partIn(food, rest.preparation, part);
   const { whole, choices, reasons: unitReasons } = settleUnit(sized, named.food, context);
-  const alternates = [...whole.alternates, ...rest.brackets.filter((b) => b !== each).map((b) => b.measured)];
+  const sizeIsNew = itself.size === null;
+  const others = rest.brackets.filter((bracket) => !(sizeIsNew && bracket === each));
+  const alternates = [...whole.alternates, ...others.map(({ measured }) => measured)];
   const reasons = [
     ...whole.reasons,
     ...unitReasons,
     ...foodReasons(named.food, true),
+    ...rest.notes.filter((note) => /^or \d/i.test(note)).map((about) => ({ code: "NUMBER_LEFT_OVER" as const, about })),
     ...disagreeing(whole.amount, alternates),
   ];
   return {
@@ -253,14 +267,15 @@ export const parseLine = (raw: string, options: LineOptions): ParsedLine => {
   const early = refusedBeforeReading(raw, text);
   if (early !== null) return early;
   const context = lineContext(options);
-  const { part, at } = startOf(text);
+  const { part, parts, at } = startOf(text);
   const found = readMeasure(text, at, context);
   if (found?.kind === "FAULT") {
     const code = found.fault === "AMBIGUOUS_SEPARATOR" ? "AMBIGUOUS_NUMBER" : "BAD_NUMBER";
     return refused(raw, { code, about: text.slice(at, found.end) }, text.slice(found.end).trim());
   }
   if (found?.kind === "MEASURE") {
-    const whole = wholeMeasure(text, found, context);
+    const measured = wholeMeasure(text, found, context);
+    const whole = parts === null ? measured : withParts(measured, parts);
     return measuredLine(raw, whole, text.slice(afterFiller(text, whole.end)), part, context);
   }
   if (found !== null)

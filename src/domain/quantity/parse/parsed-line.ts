@@ -38,6 +38,7 @@ export const lineReasons = {
   NO_FOOD: 0.4,
   NO_AMOUNT: 0.7,
   SEVERAL_FOODS: 0.6,
+  SEVERAL_PARTS: 0.6,
   OUNCE_OF_LIQUID: 0.6,
   COUNT_ASSUMED: 0.8,
   ADDITION_NOT_SUMMED: 0.5,

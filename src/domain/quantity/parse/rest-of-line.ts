@@ -108,7 +108,9 @@ export const restOfLine = (text: string, packed: boolean, context: LineContext):
   const cut = cutPhrases(text);
   const open = takeBrackets(cut.text, context);
   const added = takeAddition(open.text, context);
-  const [segment, behind] = splitSegments(tidy(added.text));
+  const [segment, after] = splitSegments(tidy(added.text));
+  const amounts = after.flatMap((each) => bracketAmount(each, context) ?? []);
+  const behind = amounts.length === 0 ? after : after.filter((each) => bracketAmount(each, context) === null);
   const words = foodWords(segment.replace(/\s+/g, " "), packed);
   return {
     food: trimEndOf(words.food, ".:"),
@@ -117,7 +119,7 @@ export const restOfLine = (text: string, packed: boolean, context: LineContext):
     notes: [...words.notes, ...open.notes, ...cut.notes],
     modifiers: cut.modifiers,
     asNeeded: cut.asNeeded,
-    brackets: open.brackets,
+    brackets: amounts.length === 0 ? open.brackets : [...open.brackets, ...amounts],
     additions: added.additions,
   };
 };

@@ -16,7 +16,7 @@ export const plusMore = new RegExp(`(?<![\\p{L}])(?:${open})(?![\\p{L}])[^,;()]*
 
 export const linePhrases: readonly (readonly [LineModifier, RegExp])[] = [
   ["FOR_SERVING", phrase(serving)],
-  ["TO_TASTE", phrase("(?:or )?to taste|(?:oder )?nach geschmack|nach belieben|(?:ou )?au goût|selon (?:le )?goût|(?:o )?al gusto|(?:lub )?do smaku")],
+  ["TO_TASTE", phrase("(?:or (?:more )?)?to taste|(?:oder )?nach geschmack|nach belieben|(?:ou )?au goût|selon (?:le )?goût|(?:o )?al gusto|(?:lub )?do smaku")],
   ["OPTIONAL", phrase("optional|wahlweise|facultatif|facultative|optionnel|optionnelle|opcional|opcjonalnie")],
   ["DIVIDED", phrase("divided|geteilt|aufgeteilt|divisé|divisée|divisés|divisées|dividido|dividida|podzielone|podzielony")],
 ]; // prettier-ignore
@@ -39,5 +39,9 @@ export const partOf: readonly (readonly [string, RegExp])[] = [
   ["zest", /^(?:the )?(?:(?:grated )?(?:zest|rind|peel) (?:of|from)|(?:abgeriebene )?schale (?:von|einer|eines)|zestes? (?:de|d[’'])|ralladura de|skórka z)\s*/i],
 ]; // prettier-ignore
 
+/** Two parts of one fruit: the fruit is counted once, and a person says how the parts are listed. */
+export const partsOf =
+  /^(?:the )?(?:finely )?(?:grated )?(?:(?:zest|rind) (?:and|&|\+) juice|juice (?:and|&|\+) (?:zest|rind)) of\s+/i;
+
 /** Words between a measure and its food: "of", "de", "d'". */
-export const filler = /\s*(?:(?:of the|of|from|von|des|du|de la|de|z)\s+|(?:de l|d)['’]\s*)/iy;
+export const filler = /\s*(?:(?:of the|of an?|of|from|von|des|du|de la|de|z)\s+|(?:de l|d)['’]\s*)/iy;
