@@ -29,12 +29,12 @@ export interface ExactPlan {
   readonly uses: readonly ExactUse[];
 }
 
+const nineDigits = exactly("0.000000001");
+
 /** Next whole number; nine equal digits count as whole, as DESIGN.md lets computed amounts agree to 1e-9. */
-export function wholeUp(value: Fraction): Fraction {
+export function wholeUp(value: Fraction, give: Fraction = value.abs().mul(nineDigits)): Fraction {
   const nearest = value.round();
-  const off = value.sub(nearest).abs();
-  const size = value.abs().compare(1) > 0 ? value.abs() : new Fraction(1);
-  return off.compare(size.mul(exactly("0.000000001"))) <= 0 ? nearest : value.ceil();
+  return value.sub(nearest).abs().compare(give) <= 0 ? nearest : value.ceil();
 }
 
 const raised = (base: Fraction, exponent: number): Fraction => exactly(base.valueOf() ** exponent);
@@ -48,7 +48,12 @@ export function exactBatches(demand: Fraction, rule: Component["batch"]): { batc
   for (let loads = tooFew + 1; ; loads++) {
     const least = min.mul(loads);
     const above = demand.sub(least);
-    const size = above.compare(0) <= 0 ? least : step === null ? demand : least.add(step.mul(wholeUp(above.div(step))));
+    const size =
+      above.compare(0) <= 0
+        ? least
+        : step === null
+          ? demand
+          : least.add(step.mul(wholeUp(above.div(step), demand.div(step).mul(nineDigits))));
     if (rule.max === null) return { batches: size, loads };
     const room = exactly(rule.max).sub(min);
     const top = step === null ? min.add(room) : min.add(step.mul(room.div(step).floor()));
