@@ -72,20 +72,19 @@ function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop
 
 /** Components that more than one of the plans makes, each in its own session (docs/decisions/0002). */
 function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
-  const makers = new Map<string, string[]>();
+  const makers = new Map<string, { readonly component: string; readonly slugs: string[] }>();
   for (const { bundle, components } of plans) {
     for (const { component, batches } of components) {
       if (batches === 0) continue;
       const key = JSON.stringify([bundle.plan.publisher, component.slug]);
-      makers.set(key, [...(makers.get(key) ?? []), bundle.plan.slug]);
+      const known = makers.get(key);
+      if (known === undefined) makers.set(key, { component: component.slug, slugs: [bundle.plan.slug] });
+      else known.slugs.push(bundle.plan.slug);
     }
   }
-  return [...makers].flatMap(([key, slugs]): Warning[] => {
-    const [, component] = JSON.parse(key) as [string, string];
-    return slugs.length < 2
-      ? []
-      : [{ code: "MADE_IN_TWO_PLANS", path: ["components", component], component, plans: slugs }];
-  });
+  return [...makers.values()].flatMap(({ component, slugs }): Warning[] =>
+    slugs.length < 2 ? [] : [{ code: "MADE_IN_TWO_PLANS", path: ["components", component], component, plans: slugs }],
+  );
 }
 
 /**
