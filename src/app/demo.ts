@@ -3,6 +3,7 @@ import { plainText } from "../exports/plain-text.js";
 import { problemText } from "../services/explain.js";
 import { buildShoppingList } from "../services/build-shopping-list.js";
 import { findFoods } from "../services/find-foods.js";
+import { findKeepingRules, guideStorage } from "../services/guide-storage.js";
 import { loadPlan } from "../services/load-plan.js";
 import { newestPlan } from "../services/newest-plan.js";
 import { readHousehold } from "../services/read-household.js";
@@ -48,5 +49,6 @@ async function demoText(deps: Deps): Promise<string | readonly string[]> {
   if (!computed.ok) return computed.problems.map(problemText);
   const scaled = computed.value;
   const list = await buildShoppingList([scaled], household.value, (slugs) => findFoods(deps, slugs));
-  return plainText({ scaled, list, keeping: [], reader: showFor(household.value, plan.bundle.plan) });
+  const keeping = await guideStorage(scaled, household.value, deps.clock, (date) => findKeepingRules(deps, date));
+  return plainText({ scaled, list, keeping, reader: showFor(household.value, plan.bundle.plan) });
 }

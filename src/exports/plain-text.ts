@@ -1,4 +1,5 @@
 import type { BaseAmount, MeasureSystem } from "../domain/model/amount.js";
+import type { Component } from "../domain/model/component.js";
 import type { Food, Pack } from "../domain/model/food.js";
 import type {
   Cost,
@@ -11,14 +12,16 @@ import type {
 import type { MeasureFacts } from "../domain/quantity/convert.js";
 import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/quantity/format.js";
 import { toNumber } from "../domain/quantity/rational.js";
+import type { StorageAnswer } from "../domain/storage/guidance.js";
+import type { AdviceWords } from "./advice-text.js";
+import { keepingLines } from "./keeping-text.js";
 import { warningText } from "./problem-text.js";
 
 /** What is written out, and for whom. `converts`: the reader cooks in other measures than the writer's. */
 export interface PlainTextInput {
   readonly scaled: ScaledPlan;
   readonly list: ShoppingList;
-  /** What keeps until when, a sentence each. */
-  readonly keeping: readonly string[];
+  readonly keeping: StorageAnswer;
   readonly reader: { readonly measures: MeasureSystem; readonly locale: string; readonly converts: boolean };
 }
 
@@ -26,7 +29,13 @@ export interface PlainTextInput {
 export function plainText({ scaled, list, keeping, reader }: PlainTextInput): string {
   const { plan } = scaled.bundle;
   const amount = (base: BaseAmount, facts: MeasureFacts): string => presentAmount(base, facts, reader).text;
-  const warnings = [...scaled.warnings, ...list.warnings].map(warningText);
+  const words: AdviceWords = {
+    meal: (slug) => plan.meals.find((meal) => meal.slug === slug)?.title ?? slug,
+    component: (slug) => componentOf(slug)?.title ?? slug,
+    food: (slug) => nameOf(foodOf(slug) ?? slug, false),
+    amount: (base, slug) => amount(base, componentOf(slug) ?? noFacts),
+  };
+  const warnings = [...scaled.warnings, ...list.warnings, ...keeping.warnings].map(warningText);
   return [
     `${plan.title}, for ${scaled.servings}`,
     ...section(
@@ -41,7 +50,7 @@ export function plainText({ scaled, list, keeping, reader }: PlainTextInput): st
     ...section("", [costLine(list.cost, scaled.servings)]),
     ...section(
       "Keep",
-      keeping.map((line) => `  ${line}`),
+      keepingLines(keeping, words).map((line) => `  ${line}`),
     ),
     ...section(
       "Mind",
@@ -71,12 +80,20 @@ export function plainText({ scaled, list, keeping, reader }: PlainTextInput): st
     return [counted(shown, food, facts), partOf(line), preparation].filter(isSet).join(", ");
   }
 
+  function componentOf(slug: string): Component | undefined {
+    return scaled.bundle.components.find((component) => component.slug === slug);
+  }
+
+  function foodOf(slug: string): Food | undefined {
+    return scaled.bundle.foods.find((food) => food.slug === slug);
+  }
+
   function named({ item }: ScaledLine): readonly [Named, MeasureFacts] {
     if (item.kind === "COMPONENT") {
-      const component = scaled.bundle.components.find(({ slug }) => slug === item.component);
+      const component = componentOf(item.component);
       return [component?.title ?? item.component, component ?? noFacts];
     }
-    const food = scaled.bundle.foods.find(({ slug }) => slug === item.food);
+    const food = foodOf(item.food);
     return [food ?? item.food, food ?? noFacts];
   }
 }

@@ -9,6 +9,8 @@ const list = (values: readonly string[]): string => values.join(", ");
 const offer = (label: string, values: readonly string[]): string =>
   values.length === 0 ? "" : ` ${label} ${list(values)}.`;
 
+const servings = (count: number): string => (count === 1 ? "1 serving" : `${count} servings`);
+
 const grams = (value: number): string => `${Math.round(value)} g`;
 
 /** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
@@ -118,7 +120,7 @@ function warningSentence(warning: Warning): string {
     case "LEFT_OVER":
       return warning.servingsMore === null
         ? `Some "${warning.component}" is left over.`
-        : `Some "${warning.component}" is left over: enough for ${warning.servingsMore} more servings.`;
+        : `Some "${warning.component}" is left over: enough for ${servings(warning.servingsMore)} more.`;
     case "KEEPING_UNKNOWN":
       return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
     case "REGION_NOT_GIVEN":

@@ -3,6 +3,7 @@ import { readSeeds } from "../../src/app/read-seeds.js";
 import { noHousehold } from "../../src/domain/model/household.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
+import { storageGuidance } from "../../src/domain/storage/storage-guidance.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import { plainText } from "../../src/exports/plain-text.js";
 
@@ -11,11 +12,16 @@ const household = { ...noHousehold, region: "XA", currency: "XTS" };
 function textOf(bundle: PlanBundle, servings: number): string {
   const scaled = scalePlan(bundle, servings, household);
   if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
+  const { components, meals } = scaled.value;
+  const keeping = storageGuidance(
+    { components, meals, foods: bundle.foods },
+    { rules: [], region: null, today: "2026-03-01", session: null },
+  );
   const reader = { measures: bundle.plan.measures, locale: bundle.plan.locale, converts: false };
   return plainText({
     scaled: scaled.value,
     list: shop([scaled.value], household),
-    keeping: ["lentils: 4 days"],
+    keeping,
     reader,
   });
 }
@@ -33,7 +39,7 @@ describe("a computed plan as text", () => {
       const text = textOf(bundle, 7);
       expect(text.startsWith(`${bundle.plan.title}, for 7\n\nMake ahead\n`)).toBe(true);
       expect(text).toContain("\nBuy\n");
-      expect(text).toContain("\nKeep\n  lentils: 4 days\n");
+      expect(text).toMatch(/\nKeep\n {2}.+: \d.* days? (in the fridge|at room temperature)/);
       expect(text).not.toMatch(/undefined|null|NaN|\[object/);
       for (const { title } of bundle.plan.meals) expect(text).toContain(title);
     }
