@@ -17,6 +17,20 @@ export const limits = {
   batches: 1e7,
   /** Days between the session and a meal. */
   day: 366,
+  /** Minutes of one step or wait: thirty days. */
+  minutes: 43_200,
+  /** Steps over all meals, components and routes of one plan. */
+  steps: 20_000,
+} as const;
+
+/** Bounds of the facts of a food, within which nothing computed from them overflows. */
+export const factLimits = {
+  /** Names, parts, packs… of one food; swaps of one line. */
+  entries: 1_000,
+  /** Grams of a millilitre, grams for a gram: nothing that is eaten is near either end. */
+  factor: { min: 1e-6, max: 1e6 },
+  /** Least share of a food that is left after trimming. */
+  leastShare: 1e-3,
 } as const;
 
 /** Two computed amounts that differ by less than this share are the same amount: doubles carry about 16 digits. */

@@ -1,12 +1,12 @@
+import { batchSizes } from "../component/batch.js";
 import { componentGraph } from "../component/graph.js";
-import { limits } from "../limits.js";
+import { factLimits, limits } from "../limits.js";
 import type { Component } from "../model/component.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
 import type { Path, Problem } from "../problem.js";
-import { missingText, toBase } from "../quantity/convert.js";
-import { toNumber } from "../quantity/rational.js";
-import { nearestUnits } from "../quantity/unit.js";
+import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js";
+import { checkSteps } from "./check-steps.js";
 import { checkCount, checkMeasured, checkNumber, checkRational, checkText, checkUnique } from "./check-text.js";
 import { compileLine, type LineContext } from "./compile-line.js";
 import { lineContext } from "./line-context.js";
@@ -25,46 +25,42 @@ function checkRule({ rule, exponent, amount }: Line, path: Path): Problem[] {
   return exponent === null ? [] : shape(`no exponent with ${rule}`, String(exponent));
 }
 
-function checkLine(line: Line, path: Path, context: LineContext): Problem[] {
+interface Checking {
+  readonly context: LineContext;
+  /** Foods and components whose own facts are at fault: lines on them cannot be computed, which is not the lines' fault. */
+  readonly faulty: { readonly foods: ReadonlySet<string>; readonly components: ReadonlySet<string> };
+}
+
+const leansOnFault = ({ item, swaps }: Line, { faulty }: Checking): boolean =>
+  (item.kind === "FOOD" ? faulty.foods.has(item.food) : faulty.components.has(item.component)) ||
+  swaps.some(({ food }) => faulty.foods.has(food));
+
+function checkLine(line: Line, path: Path, checking: Checking): Problem[] {
   const problems = [
     ...checkText(line.id, "an id", path),
     ...checkCount(line.written.length, limits.text, "characters of a written line", path),
+    ...checkCount(line.swaps.length, factLimits.entries, "swaps", [...path, "swaps"]),
     ...checkRule(line, path),
     ...(line.amount === null ? [] : checkMeasured(line.amount, path, 0)),
     ...line.swaps.flatMap((swap) => checkRational(swap.ratio, [...path, "swaps", swap.food], anyAmount)),
   ];
-  if (problems.length > 0) return problems;
+  if (problems.length > 0 || leansOnFault(line, checking)) return problems;
   if (line.amount?.unit === "batch" && line.item.kind === "FOOD") {
     return [{ code: "BAD_AMOUNT", path, written: line.written, why: "BATCH_OF_A_FOOD" }];
   }
+  const { context } = checking;
   const own = compileLine(line, null, path, context);
   const swaps = line.swaps.map((swap) => compileLine(line, swap, [...path, "swaps", swap.food], context));
   return [own, ...(own.ok ? swaps : [])].flatMap((result) => (result.ok ? [] : result.problems));
 }
 
-function checkLines(lines: readonly Line[], path: Path, context: LineContext): Problem[] {
+function checkLines(lines: readonly Line[], path: Path, checking: Checking): Problem[] {
   return [
     ...checkUnique(
       lines.map(({ id }) => id),
       (id) => [...path, "lines", id],
     ),
-    ...lines.flatMap((line) => checkLine(line, [...path, "lines", line.id], context)),
-  ];
-}
-
-function checkYield(component: Component, path: Path): Problem[] {
-  const at = [...path, "yield"];
-  const { amount } = component.yield;
-  const written = checkMeasured(amount, at, Number.MIN_VALUE);
-  if (written.length > 0) return written;
-  const base = toBase(amount, component, null);
-  if (base.ok) return [];
-  if (base.missing.code === "UNIT") {
-    return [{ code: "UNKNOWN_UNIT", path: at, unit: amount.unit, nearest: nearestUnits(amount.unit) }];
-  }
-  const missing = missingText(base.missing);
-  return [
-    { code: "NOT_CONVERTIBLE", path: at, item: component.slug, from: amount.unit, to: "g, ml or pieces", missing },
+    ...lines.flatMap((line) => checkLine(line, [...path, "lines", line.id], checking)),
   ];
 }
 
@@ -77,12 +73,8 @@ function checkBatch({ batch }: Component, path: Path): Problem[] {
     ...(batch.increment === null ? [] : checkRational(batch.increment, [...at, "increment"], positive)),
   ];
   if (problems.length > 0 || batch.max === null) return problems;
-  const [min, max] = [toNumber(batch.min), toNumber(batch.max)];
-  const largest =
-    batch.increment === null
-      ? max
-      : min + Math.floor((max - min) / toNumber(batch.increment) + 1e-9) * toNumber(batch.increment);
-  if (max >= min && largest > 0) return [];
+  const { min, max } = batchSizes(batch);
+  if (max >= min && max > 0) return [];
   return [
     {
       code: "BAD_SHAPE",
@@ -93,19 +85,30 @@ function checkBatch({ batch }: Component, path: Path): Problem[] {
   ];
 }
 
-function checkComponent(component: Component, context: LineContext): Problem[] {
+function checkComponentFacts(component: Component): Problem[] {
+  const path = ["components", component.slug];
+  return [
+    ...checkMeasureFacts(component, path),
+    ...checkConvertible(component.yield.amount, component.slug, component, [...path, "yield"]),
+  ];
+}
+
+function checkComponent(component: Component, checking: Checking): Problem[] {
   const path = ["components", component.slug];
   return [
     ...checkText(component.slug, "a slug", path),
     ...checkText(component.title, "a title", path),
-    ...checkYield(component, path),
     ...checkBatch(component, path),
-    ...checkLines(component.lines, path, context),
+    ...checkLines(component.lines, path, checking),
     ...checkUnique(
       component.routes.map(({ name }) => name),
       (name) => [...path, "routes", name],
     ),
-    ...component.routes.flatMap((route) => checkLines(route.lines, [...path, "routes", route.name], context)),
+    ...checkSteps(component.steps, path),
+    ...component.routes.flatMap(({ name, lines, steps }) => [
+      ...checkLines(lines, [...path, "routes", name], checking),
+      ...checkSteps(steps, [...path, "routes", name]),
+    ]),
   ];
 }
 
@@ -121,21 +124,37 @@ function checkSizes({ plan, components, foods }: PlanBundle): Problem[] {
       "lines",
       ["meals"],
     ),
+    ...checkCount(
+      lines.reduce((sum, each) => sum + each.steps.length, 0),
+      limits.steps,
+      "steps",
+      ["meals"],
+    ),
   ];
 }
 
-function checkMeals({ plan }: PlanBundle, context: LineContext): Problem[] {
+function checkMeals({ plan }: PlanBundle, checking: Checking): Problem[] {
   return plan.meals.flatMap((meal) => {
     const path = ["meals", meal.slug];
     return [
       ...checkText(meal.slug, "a slug", path),
       ...checkText(meal.title, "a title", path),
-      ...checkNumber(meal.serves, [...path, "serves"], { min: Number.MIN_VALUE, max: limits.servings }),
+      ...checkNumber(meal.serves, [...path, "serves"], { min: 1, max: limits.servings }),
       ...checkNumber(meal.day, [...path, "day"], { min: 0, max: limits.day }),
-      ...checkLines(meal.lines, path, context),
+      ...checkLines(meal.lines, path, checking),
+      ...checkSteps(meal.steps, path),
     ];
   });
 }
+
+/** A problem repeats what somebody wrote, but not a megabyte of it. */
+const mostShown = 200;
+const cut = (value: unknown): unknown => {
+  if (typeof value === "string" && value.length > mostShown) return `${value.slice(0, mostShown)}…`;
+  return Array.isArray(value) ? value.map(cut) : value;
+};
+const shortened = (problem: Problem): Problem =>
+  Object.fromEntries(Object.entries(problem).map(([key, value]) => [key, cut(value)])) as Problem;
 
 const checked = new WeakMap<PlanBundle, readonly Problem[]>();
 
@@ -148,7 +167,7 @@ const checked = new WeakMap<PlanBundle, readonly Problem[]>();
 export function checkBundle(bundle: PlanBundle): readonly Problem[] {
   const known = checked.get(bundle);
   if (known !== undefined) return known;
-  const problems = findProblems(bundle);
+  const problems = findProblems(bundle).map(shortened);
   checked.set(bundle, problems);
   return problems;
 }
@@ -157,7 +176,14 @@ function findProblems(bundle: PlanBundle): readonly Problem[] {
   const { plan, components, foods } = bundle;
   const sizes = checkSizes(bundle);
   if (sizes.length > 0) return sizes;
-  const context = lineContext(bundle);
+  const foodFaults = foods.map((food) => ({ slug: food.slug, problems: checkFood(food) }));
+  const componentFaults = components.map((each) => ({ slug: each.slug, problems: checkComponentFacts(each) }));
+  const slugsOf = (faults: typeof foodFaults): ReadonlySet<string> =>
+    new Set(faults.flatMap(({ slug, problems }) => (problems.length > 0 ? [slug] : [])));
+  const checking: Checking = {
+    context: lineContext(bundle),
+    faulty: { foods: slugsOf(foodFaults), components: slugsOf(componentFaults) },
+  };
   const graph = componentGraph(
     components,
     plan.meals.flatMap(({ lines }) => lines),
@@ -180,8 +206,9 @@ function findProblems(bundle: PlanBundle): readonly Problem[] {
       foods.map(({ slug }) => slug),
       (slug) => ["foods", slug],
     ),
-    ...checkMeals(bundle, context),
-    ...components.flatMap((component) => checkComponent(component, context)),
+    ...[...foodFaults, ...componentFaults].flatMap(({ problems }) => problems),
+    ...checkMeals(bundle, checking),
+    ...components.flatMap((component) => checkComponent(component, checking)),
     ...graph.cycles.map((cycle): Problem => ({ code: "COMPONENT_CYCLE", path: ["components", cycle[0] ?? ""], cycle })),
     ...graph.unreached.map((component): Problem => ({
       code: "COMPONENT_NOT_REACHED",

@@ -136,9 +136,9 @@ function onFood(line: Line, swap: Swap | null, path: Path, context: LineContext)
   if (line.item.kind !== "FOOD") throw new TypeError("a component line is compiled by onComponent");
   const original = context.foods.get(line.item.food);
   if (original === undefined) return failed([{ code: "UNKNOWN_FOOD", path, food: line.item.food }]);
-  const food = swap === null ? original : context.foods.get(swap.food);
-  if (food === undefined)
-    return failed([{ code: "UNKNOWN_FOOD", path: [...path, "swaps", swap?.food ?? ""], food: swap?.food ?? "" }]);
+  const slug = swap?.food ?? line.item.food;
+  const food = context.foods.get(slug);
+  if (food === undefined) return failed([{ code: "UNKNOWN_FOOD", path, food: slug }]);
   const partName = swap === null ? line.item.part : null;
   const part = food.parts.find(({ name }) => name === partName) ?? null;
   if (partName !== null && part === null) {
