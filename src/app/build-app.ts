@@ -29,7 +29,9 @@ export async function buildApp({ deps, log, readiness, explorerFolder }: AppOpti
     bodyLimit: largestBody,
     genReqId: (request) => requestId(request.headers["x-request-id"]),
     requestTimeout: 30_000,
+    // While stopping, idle connections are closed and what still comes in on others is answered as always.
     forceCloseConnections: "idle",
+    return503OnClosing: false,
     routerOptions: { maxParamLength: 200 },
   });
   app.addHook("onRequest", (request, reply, done) => {
