@@ -81,6 +81,8 @@ export interface ShoppingLine {
   readonly buy: readonly PackCount[];
   readonly cost: Cost;
   readonly uses: readonly Use[];
+  /** Parts of the pieces needed that no use takes (the yolks of a meringue), in pieces; empty where no part is used. */
+  readonly partsOver: readonly { readonly part: string; readonly pieces: number }[];
   /** Some use asks for an open extra or for an amount to taste. */
   readonly open: boolean;
 }

@@ -3,7 +3,7 @@ import type { Food } from "../model/food.js";
 import type { Household } from "../model/household.js";
 import type { Warning, WarningCode } from "../problem.js";
 import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
-import { mergeNeeds, type Contribution, type MergedNeed } from "../shopping/merge.js";
+import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../shopping/merge.js";
 import { currencyFor, packShelf, type Shop } from "../shopping/pack-options.js";
 import { choosePacks } from "../shopping/packs.js";
 import { contributionsOf, restated, type Source } from "./contributions.js";
@@ -139,6 +139,7 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
       buy: bought[at]!.buy,
       cost: costs.lines[at]!,
       uses: contributions.map(useOf),
+      partsOver: partsOver(food, contributions),
       open,
     };
   });

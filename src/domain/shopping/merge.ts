@@ -1,3 +1,4 @@
+import { restOf } from "../limits.js";
 import type { Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
 
@@ -27,29 +28,52 @@ export interface MergedNeed<S> {
   readonly contributions: readonly Contribution<S>[];
 }
 
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+const none: Range = { low: 0, high: 0 };
+
+/** Both ends of what the uses of each part add up to, in pieces; under null those of the whole food. */
+function sumsOf<S>(contributions: readonly Contribution<S>[]): ReadonlyMap<string | null, Range> {
+  const sums = new Map<string | null, Range>();
+  for (const { part, dimension, low, high } of contributions) {
+    if (dimension === null) continue;
+    const sum = sums.get(part) ?? none;
+    sums.set(part, { low: sum.low + low, high: sum.high + high });
+  }
+  return sums;
+}
+
 /**
  * Whole amounts add up; of the parts only the largest sum counts, since all parts come out of the same pieces. Both ends of
  * a range are added up on their own.
  */
-export function needOf<S>(contributions: readonly Contribution<S>[]): { readonly low: number; readonly high: number } {
+export function needOf<S>(contributions: readonly Contribution<S>[]): Range {
+  const sums = sumsOf(contributions);
+  const whole = sums.get(null) ?? none;
   let [low, high] = [0, 0];
-  const parts = new Map<string, { low: number; high: number }>();
-  for (const each of contributions) {
-    if (each.dimension === null) continue;
-    if (each.part === null) {
-      low += each.low;
-      high += each.high;
-      continue;
-    }
-    const sum = parts.get(each.part) ?? { low: 0, high: 0 };
-    parts.set(each.part, { low: sum.low + each.low, high: sum.high + each.high });
+  for (const [part, sum] of sums) {
+    if (part === null) continue;
+    low = Math.max(low, sum.low);
+    high = Math.max(high, sum.high);
   }
-  let [mostLow, mostHigh] = [0, 0];
-  for (const sum of parts.values()) {
-    mostLow = Math.max(mostLow, sum.low);
-    mostHigh = Math.max(mostHigh, sum.high);
-  }
-  return { low: low + mostLow, high: high + mostHigh };
+  return { low: whole.low + low, high: whole.high + high };
+}
+
+/** Of the pieces that the most wanted part takes, how many are left of each other part; none where no part is used. */
+export function partsOver<S>(
+  food: Food,
+  contributions: readonly Contribution<S>[],
+): readonly { readonly part: string; readonly pieces: number }[] {
+  const sums = sumsOf(contributions);
+  const most = Math.max(0, ...[...sums].map(([part, { high }]) => (part === null ? 0 : high)));
+  const uncounted = new Set(contributions.filter(({ dimension }) => dimension === null).map(({ part }) => part));
+  return food.parts
+    .filter(({ name }) => !uncounted.has(name))
+    .map(({ name }) => ({ part: name, pieces: restOf(most, (sums.get(name) ?? none).high) }))
+    .filter(({ pieces }) => pieces > 0);
 }
 
 /**

@@ -132,8 +132,9 @@ describe("several things out of one", () => {
       [],
       [lemon],
     );
-    const { need, uses } = lineOf(listFor(plan, 1), "lemon");
+    const { need, uses, partsOver } = lineOf(listFor(plan, 1), "lemon");
     expect(need).toEqual({ dimension: "COUNT", low: 3, high: 3 });
+    expect(partsOver).toEqual([{ part: "zest", pieces: 1 }]);
     expect(uses.map((use) => [use.meal?.slug, use.part, use.amount?.high, use.asWritten])).toEqual([
       ["cake", "zest", 2, "zest of 2 lemons"],
       ["drink", "juice", 3, "3 piece lemon juice"],
@@ -157,9 +158,18 @@ describe("several things out of one", () => {
         [],
         [egg],
       );
-    expect(lineOf(listFor(week("4 piece", "3 piece"), 1), "egg").need!.high).toBe(6);
+    const eggs = lineOf(listFor(week("4 piece", "3 piece"), 1), "egg");
+    expect(eggs.need!.high).toBe(6);
+    expect(eggs.partsOver).toEqual([{ part: "yolk", pieces: 1 }]);
+    expect(lineOf(listFor(week("3 piece", "3 piece"), 1), "egg").partsOver).toEqual([]);
     expect(lineOf(listFor(week("132 g", "51 g"), 1), "egg").need!.high).toBeCloseTo(6, 12);
     expect(lineOf(listFor(week("132 g", "51 g"), 3), "egg").need!.high).toBeCloseTo(18, 12);
+  });
+
+  it("O-17: whole eggs leave no parts over", () => {
+    const egg = food("egg", { shoppedBy: "COUNT", parts: [part("white", "33 g"), part("yolk", "17 g")] });
+    const plan = bundle([meal("bake", [line("2 piece", "egg")])], [], [egg]);
+    expect(lineOf(listFor(plan, 1), "egg").partsOver).toEqual([]);
   });
 
   it("O-16: what gives a range is counted at its low end, so that there is enough", () => {
