@@ -1,4 +1,8 @@
-import loadHighs, { type LegacyHighs } from "highs";
+import { createRequire } from "node:module";
+import type { Highs } from "highs";
+
+/** Its types call it CommonJS and its ES module is not, so it is required. */
+const loadHighs = createRequire(import.meta.url)("highs") as () => Promise<Highs>;
 
 /** A pack as an integer program sees it. */
 export interface CoverPack {
@@ -46,7 +50,7 @@ const sum = (factors: readonly number[]): string => factors.map((factor, at) => 
 const atLeast = (factors: readonly number[], bound: number): string => `${sum(factors)} >= ${bound}`;
 const exactly = (factors: readonly number[], bound: number): string => `${sum(factors)} = ${bound}`;
 
-function minimum(highs: LegacyHighs, factors: readonly number[], conditions: readonly string[]): number {
+function minimum(highs: Highs, factors: readonly number[], conditions: readonly string[]): number {
   const variables = factors.map((_, at) => `x${at}`).join(" ");
   const model = `Minimize\n obj: ${sum(factors)}\nSubject To\n${conditions
     .map((condition, at) => ` c${at}: ${condition}`)

@@ -57,6 +57,8 @@ class CoverSearch {
   private readonly others: readonly { readonly at: number; readonly regret: number }[];
   private readonly target: number;
   private readonly slack: number;
+  /** No total comes closer to the need: with 50 g packs, 120 g waste 30 g at least. */
+  private readonly leastWaste: number;
   private readonly queue = new LabelQueue();
   private readonly price: number[] = [];
   private readonly content: number[] = [];
@@ -82,6 +84,8 @@ class CoverSearch {
     this.target = need - this.slack;
     this.grid = contentGrid(packs.map((pack) => pack.content));
     this.gridBulk = this.grid[this.bulk]!;
+    const unit = content / this.gridBulk;
+    this.leastWaste = Math.max(0, Math.ceil((this.target / unit) * (1 - boundSlack)) * unit - need) + tieShare * need;
     this.priceStep = packs.reduce((step, pack) => greatestCommonDivisor(step, pack.price), 0) || 1;
     this.others = packs
       .flatMap((pack, at) => (at === this.bulk ? [] : [{ at, regret: this.regretOf(pack) }]))
@@ -100,7 +104,7 @@ class CoverSearch {
     const rest = this.target - content;
     const atLeast = Math.ceil(((price + this.ratio * rest) / this.priceStep) * (1 - boundSlack)) * this.priceStep;
     if (atLeast !== best.price) return atLeast > best.price;
-    return best.waste === 0 && count + Math.ceil((rest / this.largest) * (1 - boundSlack)) >= best.packs;
+    return best.waste <= this.leastWaste && count + Math.ceil((rest / this.largest) * (1 - boundSlack)) >= best.packs;
   }
 
   private dominated(price: number, content: number, count: number, remainder: number): boolean {
