@@ -10,10 +10,18 @@ const why: Readonly<Record<string, string>> = {
   DENOMINATOR_TOO_LARGE: "its fraction is too fine",
   BATCH_OF_A_FOOD: "only a component has batches",
   RANGE_REVERSED: "its range runs from high to low",
+  RANGE_UPSIDE_DOWN: "its range runs from high to low",
+  NOT_A_NUMBER: "it is no whole number or fraction of whole numbers",
+  NOT_A_PRICE: "a price is a plain decimal number with at most four places",
+  RATIO_TOO_FINE: "its ratio is too fine to be kept exactly",
 };
 
 const what: Readonly<Record<string, string>> = {
   EATERS_ARE_NOT_THE_SERVINGS: "the number of servings asked for; the counts of the eaters must add up to it",
+  NOT_WHOLE_PEOPLE: "a whole number of people",
+  NOT_AN_INSTANT: "an instant with its offset, such as 2026-03-01T09:00:00Z",
+  NOT_A_TIME_ZONE: "the name of a time zone, such as Europe/Lisbon",
+  NOT_A_DATE: "a date, such as 2026-03-01",
 };
 
 /** Words for what a part of a household should have been. What is not a code of ours is words already. */

@@ -25,6 +25,14 @@ const problems: readonly Problem[] = [
   { code: "BAD_SHAPE", path, expected: "a number", got: "a list" },
   { code: "BAD_HOUSEHOLD", path, what: "a language tag", value: "??" },
   { code: "BAD_HOUSEHOLD", path, what: "EATERS_ARE_NOT_THE_SERVINGS", value: "3" },
+  { code: "BAD_HOUSEHOLD", path, what: "NOT_WHOLE_PEOPLE", value: "1.5" },
+  { code: "BAD_HOUSEHOLD", path, what: "NOT_AN_INSTANT", value: "soon" },
+  { code: "BAD_HOUSEHOLD", path, what: "NOT_A_TIME_ZONE", value: "here" },
+  { code: "BAD_HOUSEHOLD", path, what: "NOT_A_DATE", value: "soon" },
+  { code: "BAD_AMOUNT", path, written: "3-2", why: "RANGE_UPSIDE_DOWN" },
+  { code: "BAD_AMOUNT", path, written: "1/0", why: "NOT_A_NUMBER" },
+  { code: "BAD_AMOUNT", path, written: "dear", why: "NOT_A_PRICE" },
+  { code: "BAD_AMOUNT", path, written: "1/9007199254740991", why: "RATIO_TOO_FINE" },
 ];
 
 const warnings: readonly Warning[] = [

@@ -13,3 +13,25 @@ export const daysAfter = (date: string, days: number): string => Temporal.PlainD
 /** Whole days from one ISO date to another; negative when the second is earlier. */
 export const daysBetween = (from: string, to: string): number =>
   Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: "day" }).days;
+
+/** Temporal answers a text that it cannot read with a RangeError. */
+function reads(read: () => unknown): boolean {
+  try {
+    read();
+    return true;
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
+/** `2026-03-01`, and nothing longer. */
+export const isDate = (text: string): boolean =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && reads(() => Temporal.PlainDate.from(text));
+
+/** An instant with its offset: `2026-03-01T09:00:00Z`. */
+export const isInstant = (text: string): boolean => text.length <= 60 && reads(() => Temporal.Instant.from(text));
+
+/** A name such as `Europe/Lisbon` that the clock of this machine knows. */
+export const isZone = (text: string): boolean =>
+  text.length <= 60 && reads(() => Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(text));
