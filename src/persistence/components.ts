@@ -23,7 +23,7 @@ type ComponentRow = Prisma.ComponentDraftGetPayload<{ include: typeof componentT
 
 export function componentData(session: Session): Data["components"] {
   return {
-    saveDraft: (publisher, component, expectedVersion) =>
+    saveDraft: async (publisher, component, expectedVersion) =>
       session.transaction((db) => saveDraft(db, publisher, storable(component), expectedVersion)),
     drafts: async (names) => {
       const rows = await session.db.componentDraft.findMany({

@@ -13,7 +13,7 @@ import { isStorable, storable } from "./storable.js";
 export function foodData(session: Session): Data["foods"] {
   const { db } = session;
   return {
-    save: (foods) => saveFoods(session, storable(foods)),
+    save: async (foods) => saveFoods(session, storable(foods)),
     bySlugs: (slugs) => foodsBySlugs(db, slugs),
     byIds: async (ids) => {
       const rows = await db.food.findMany({ where: { id: { in: ids.filter(isId) } }, include: foodTree });

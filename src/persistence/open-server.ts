@@ -5,7 +5,7 @@ import { MigrationError } from "./errors.js";
 import { PrismaClient } from "./generated/client.js";
 import { migrate } from "./migrate.js";
 import { migrationsFolder, readMigrations } from "./migrations-folder.js";
-import type { OpenedDatabase, OpenOptions, PersistenceLog } from "./opened-database.js";
+import type { OpenedDatabase, OpenOptions, PersistenceLog, SqlAnswer } from "./opened-database.js";
 import { transactionTimes } from "./transaction-times.js";
 import { watchStatements } from "./watch-statements.js";
 
@@ -49,7 +49,7 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
     kind: "server",
     client,
     data: createData(client, close),
-    sql: { query: (text, values) => pool.query(text, values === undefined ? undefined : [...values]) },
+    sql: { query: (text, values) => lastAnswer(pool.query(text, values === undefined ? undefined : [...values])) },
     close,
   };
 }
@@ -75,4 +75,10 @@ async function migrateServer(url: string, folder: string, log: PersistenceLog | 
   } finally {
     await session.end();
   }
+}
+
+/** For a text of several statements the driver answers with a list, which its types do not say. */
+async function lastAnswer(answer: Promise<pg.QueryResult | pg.QueryResult[]>): Promise<SqlAnswer> {
+  const found = await answer;
+  return { rows: (Array.isArray(found) ? found.at(-1)?.rows : found.rows) ?? [] };
 }

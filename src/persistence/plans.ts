@@ -21,7 +21,8 @@ type PlanRow = Prisma.PlanDraftGetPayload<{ include: typeof planTree }>;
 
 export function planData(session: Session): Data["plans"] {
   return {
-    saveDraft: (plan, expectedVersion) => session.transaction((db) => saveDraft(db, storable(plan), expectedVersion)),
+    saveDraft: async (plan, expectedVersion) =>
+      session.transaction((db) => saveDraft(db, storable(plan), expectedVersion)),
     drafts: async (names) => {
       const rows = await session.db.planDraft.findMany({
         where: {

@@ -8,7 +8,7 @@ const columns = { id: true, slug: true, name: true } as const;
 
 export function publisherData({ db }: Session): Data["publishers"] {
   return {
-    save: ({ slug, name }) => {
+    save: async ({ slug, name }) => {
       storable({ slug, name });
       return db.publisher.upsert({ where: { slug }, create: { slug, name }, update: { name }, select: columns });
     },

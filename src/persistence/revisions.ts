@@ -12,11 +12,10 @@ import { isStorable, storable } from "./storable.js";
 export function revisionData(session: Session): Data["revisions"] {
   const { db } = session;
   return {
-    publish: (bundle, publishedAt) =>
+    publish: async (bundle, publishedAt) =>
       session.transaction((inside) => publishRevision(inside, storable(bundle), publishedAt)),
-    withdraw: (ref, at) => {
-      if (!isStorable(ref.publisher) || !isStorable(ref.slug) || !isRevision(ref.revision))
-        return Promise.resolve(false);
+    withdraw: async (ref, at) => {
+      if (!isStorable(ref.publisher) || !isStorable(ref.slug) || !isRevision(ref.revision)) return false;
       return session.transaction((inside) => withdrawRevision(inside, ref, at));
     },
     summaries: (refs) => summaries(db, refs),
