@@ -13,7 +13,7 @@ export interface JobQueueOptions {
 }
 
 export interface JobQueue {
-  /** Puts a job in the queue at once; some worker runs it. */
+  /** Puts a job in the queue at once; some worker runs it. Rejects with a RangeError for a name that is no job's. */
   enqueue(name: string): Promise<void>;
   /** Lets running jobs finish, then stops. */
   close(): Promise<void>;
@@ -50,6 +50,8 @@ export async function startJobQueue({ sql, zone, jobs, deps, log }: JobQueueOpti
   }
   return {
     enqueue: async (name) => {
+      if (!jobs.some((job) => job.name === name)) throw new RangeError(`there is no job ${name}`);
+      // null: one is waiting already, which is as good.
       await boss.send(name, {});
     },
     close: () => boss.stop({ graceful: true, wait: true, timeout: 20_000 }),
