@@ -1,3 +1,6 @@
+import type { FoodAllergen } from "../model/food.js";
+import type { Source } from "../model/source.js";
+
 /** The closed list of codes for allergens of foods. Groups stand for any of their members where a label says no more. */
 export const allergenCodes = [
   ...[
@@ -22,12 +25,6 @@ export const allergenCodes = [
 
 export type AllergenCode = (typeof allergenCodes)[number];
 
-/**
- * A statement of its own: a food whose data says `any-other` DOES_NOT_CONTAIN has all its allergens listed (a single
- * raw ingredient, a label that names everything). Without it, what is not listed is not known.
- */
-export const ANY_OTHER = "any-other";
-
 /** A group and whether "none of the group" says the same of each member (gluten-free wheat starch is still wheat). */
 export const allergenGroups: Readonly<Record<string, { readonly noneMeansNoMember: boolean }>> = {
   gluten: { noneMeansNoMember: false },
@@ -41,5 +38,16 @@ const nuts = allergenCodes.slice(allergenCodes.indexOf("almond")) as readonly st
 export const groupOf = (code: string): "gluten" | "tree-nut" | null =>
   cereals.includes(code) ? "gluten" : nuts.includes(code) ? "tree-nut" : null;
 
-export const isAllergenCode = (code: string): boolean =>
-  code === ANY_OTHER || (allergenCodes as readonly string[]).includes(code);
+export const isAllergenCode = (code: string): boolean => (allergenCodes as readonly string[]).includes(code);
+
+/**
+ * What a writer says who has listed everything a food contains (a single raw ingredient, a label read to its end): each
+ * code that is not listed is absent, one by one. Codes that join the list later stay unknown.
+ */
+export function withNoneOfTheOthers(listed: readonly FoodAllergen[], source: Source): readonly FoodAllergen[] {
+  const named = new Set(listed.flatMap(({ code }) => [code, groupOf(code) ?? code]));
+  // A group that is contained says nothing about which of its members are.
+  const open = new Set(listed.flatMap(({ code, presence }) => (presence === "DOES_NOT_CONTAIN" ? [] : [code])));
+  const absent = allergenCodes.filter((code) => !named.has(code) && !open.has(groupOf(code) ?? ""));
+  return [...listed, ...absent.map((code): FoodAllergen => ({ code, presence: "DOES_NOT_CONTAIN", source }))];
+}

@@ -1,5 +1,5 @@
 import type { AllergenPresence, Food } from "../model/food.js";
-import { allergenGroups, ANY_OTHER, groupOf } from "./allergen-codes.js";
+import { allergenGroups, groupOf } from "./allergen-codes.js";
 
 export type AllergenFood = Pick<Food, "slug" | "allergens">;
 
@@ -33,7 +33,7 @@ export function presenceOf(food: AllergenFood, code: string): AllergenPresence {
   if (ofGroup === "MAY_CONTAIN") return "MAY_CONTAIN";
   if (own === "UNKNOWN" || ofGroup === "CONTAINS" || ofGroup === "UNKNOWN") return "UNKNOWN";
   if (group !== null && ofGroup === "DOES_NOT_CONTAIN" && allergenGroups[group]?.noneMeansNoMember) return ofGroup;
-  return listed(food, ANY_OTHER) === "DOES_NOT_CONTAIN" ? "DOES_NOT_CONTAIN" : "UNKNOWN";
+  return "UNKNOWN";
 }
 
 /**

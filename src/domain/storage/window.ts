@@ -31,7 +31,19 @@ export const writerSpan = ({ days }: Pick<KeepingRule, "days">): Span => ({
 export const lastingDays = ({ days, counts, firstDay }: Span): number =>
   counts === "HOURS" ? days : Math.max(0, days - firstDay);
 
-const secondsOfDays = (days: number): number => Math.floor(days * 86_400);
+/** Whole seconds; a millionth more, because hours as fractions of days are not exact in binary. */
+const secondsOfDays = (days: number): number => Math.floor(days * 86_400 + 1e-6);
+
+const starts = new WeakMap<Moment, Temporal.ZonedDateTime>();
+
+/** Read once for each session: every rule of a plan asks for it. */
+const startOf = (session: Moment): Temporal.ZonedDateTime => {
+  const known = starts.get(session);
+  if (known !== undefined) return known;
+  const start = Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone);
+  starts.set(session, start);
+  return start;
+};
 
 const endOfDay = (date: Temporal.PlainDate, zone: string): string =>
   date.add({ days: 1 }).toZonedDateTime(zone).toInstant().subtract({ seconds: 1 }).toString();
@@ -45,7 +57,7 @@ export function endOf(span: Span, madeDay: number, session: Moment | null): End 
   const lasting = lastingDays(span);
   const day = madeDay + (span.counts === "HOURS" ? lasting : Math.floor(lasting));
   if (session === null) return { day, lastDay: null, until: null };
-  const made = Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).add({ days: madeDay });
+  const made = startOf(session).add({ days: madeDay });
   if (span.counts === "HOURS") {
     const until = made.add({ seconds: secondsOfDays(lasting) });
     return { day, lastDay: until.toPlainDate().toString(), until: until.toInstant().toString() };
@@ -60,7 +72,7 @@ export function compareEnds(
   b: End & { readonly counts: Span["counts"] },
 ) {
   if (a.until !== null && b.until !== null) {
-    const order = Temporal.Instant.compare(a.until, b.until);
+    const order = Date.parse(a.until) - Date.parse(b.until);
     if (order !== 0) return order;
   }
   const hoursFirst = Number(a.counts !== "HOURS") - Number(b.counts !== "HOURS");
@@ -69,9 +81,7 @@ export function compareEnds(
 
 /** ISO date of a day after the session, in its zone; null without a session. */
 export const dateOfDay = (day: number, session: Moment | null): string | null =>
-  session === null
-    ? null
-    : Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().add({ days: day }).toString();
+  session === null ? null : startOf(session).toPlainDate().add({ days: day }).toString();
 
 /** Whether a day after the session lies past an end. A meal's hour is not known, so its day is what counts. */
 export const isPast = (day: number, end: End, session: Moment | null): boolean => {
