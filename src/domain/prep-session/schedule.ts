@@ -13,7 +13,9 @@ import { taskPlan, type TaskPlan } from "./task-plan.js";
 
 /** Longer work than this (about five weeks in a row) is a mistake in the input, not a session. */
 const mostMinutes = 50_000;
-const usualConflicts = 20_000;
+/** Up to here the search goes on until the optimum is proved. */
+const smallSession = 30;
+const conflictsOf = (tasks: number): number => (tasks <= smallSession ? 200_000 : 5_000);
 
 type Solved = Extract<RcpspAnswer, { status: "OPTIMAL" | "FEASIBLE" }>;
 
@@ -44,17 +46,17 @@ function attempt(plan: TaskPlan, input: SessionInput, budget: SessionBudget): Re
   if (minutes > mostMinutes)
     return failed([{ code: "TOO_LARGE", path: [], what: "minutes of work", size: minutes, limit: mostMinutes }]);
   const kitchen = kitchenProblem(plan, input, eveningWindow(input));
-  const answer = solveRcpsp(kitchen.problem, limitsOf(budget));
+  const answer = solveRcpsp(kitchen.problem, limitsOf(budget, plan.tasks.length));
   if (answer.status === "INFEASIBLE") return failed([impossible(plan, kitchen.problem, answer.obstacles)]);
   if (answer.status === "UNKNOWN")
     return failed([
-      { code: "TOO_LARGE", path: [], what: "tasks with tight waits", size: plan.tasks.length, limit: 30 },
+      { code: "TOO_LARGE", path: [], what: "tasks with tight waits", size: plan.tasks.length, limit: smallSession },
     ]);
   return ok(sessionOf(plan, input, kitchen, timetable(plan, kitchen, answer, budget)));
 }
 
-const limitsOf = ({ conflictLimit, shouldStop }: SessionBudget) => ({
-  conflictLimit: conflictLimit ?? usualConflicts,
+const limitsOf = ({ conflictLimit, shouldStop }: SessionBudget, tasks: number) => ({
+  conflictLimit: conflictLimit ?? conflictsOf(tasks),
   ...(shouldStop === undefined ? {} : { shouldStop }),
 });
 
@@ -68,7 +70,9 @@ function timetable(plan: TaskPlan, { problem }: KitchenProblem, length: Solved, 
     ),
   };
   const freed =
-    hands.length === 0 ? null : solveRcpsp(bounded, { ...limitsOf(budget), finish: hands, knownStarts: length.starts });
+    hands.length === 0
+      ? null
+      : solveRcpsp(bounded, { ...limitsOf(budget, plan.tasks.length), finish: hands, knownStarts: length.starts });
   const solved = freed !== null && (freed.status === "OPTIMAL" || freed.status === "FEASIBLE") ? freed : null;
   const starts = solved?.starts ?? length.starts;
   const laid = taskNetwork(bounded, hands);

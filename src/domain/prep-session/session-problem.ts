@@ -1,3 +1,4 @@
+import { Temporal } from "temporal-polyfill";
 import type { Step } from "../model/component.js";
 import { failed, ok, type Path, type Problem, type Result } from "../problem.js";
 import type { SessionInput, SessionWork, StepRef } from "./session.js";
@@ -83,6 +84,32 @@ function orderProblems({ extraOrder, work }: SessionInput): Problem[] {
   ]);
 }
 
+/** A wrong instant, zone or time makes Temporal throw a RangeError. */
+function isRead(read: () => unknown): boolean {
+  try {
+    read();
+    return true;
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
+function clockProblems({ start, evening }: SessionInput): Problem[] {
+  const problems: Problem[] = [];
+  if (start !== null && !isRead(() => Temporal.Instant.from(start.instant)))
+    problems.push(shape(["start", "instant"], "an ISO instant such as 2026-03-01T09:00:00Z", start.instant));
+  if (start !== null && !isRead(() => Temporal.Instant.from("1970-01-01T00:00Z").toZonedDateTimeISO(start.zone)))
+    problems.push(shape(["start", "zone"], "the IANA name of a time zone", start.zone));
+  if (evening === null) return problems;
+  const isTime = (text: string) => /^([01]\d|2[0-3]):[0-5]\d$/.test(text);
+  for (const end of ["from", "to"] as const)
+    if (!isTime(evening[end])) problems.push(shape(["evening", end], "a local time such as 20:00", evening[end]));
+  if (isTime(evening.from) && isTime(evening.to) && evening.to < evening.from)
+    problems.push(shape(["evening", "to"], `not before ${evening.from}`, evening.to));
+  return problems;
+}
+
 /** Everything about the input that no schedule could make up for, each with its place. */
 export function checkSession(input: SessionInput): Result<SessionInput> {
   const keys = input.work.map(workKey);
@@ -93,6 +120,7 @@ export function checkSession(input: SessionInput): Result<SessionInput> {
     ...input.work.flatMap((work) => workProblems(work, input)),
     ...kitchenProblems(input),
     ...orderProblems(input),
+    ...clockProblems(input),
   ];
   return problems.length > 0 ? failed(problems) : ok(input);
 }

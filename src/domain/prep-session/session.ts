@@ -33,7 +33,7 @@ export interface SessionInput {
 }
 
 export interface SessionBudget {
-  /** Dead ends the search may meet for each of its two aims. */
+  /** Dead ends the search may meet for each of its two aims; absent: enough for a proof up to 30 tasks, 5,000 beyond. */
   readonly conflictLimit?: number;
   readonly shouldStop?: () => boolean;
 }

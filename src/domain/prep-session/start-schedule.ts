@@ -44,6 +44,35 @@ export function tightened(network: TaskNetwork, starts: Int32Array): Int32Array 
   return tight.every((start, task) => start <= starts[task]!) ? tight : starts;
 }
 
+/** A greatest wait is kept by starting the earlier task later: how often that is tried for one schedule. */
+const mostRepairs = 40;
+
+/** Builds a schedule and, where a greatest wait is broken, holds back the task that it counts from. */
+function builtWithin(
+  network: TaskNetwork,
+  generator: ScheduleGenerator,
+  priority: ArrayLike<number>,
+  earliest: Int32Array,
+): Int32Array | null {
+  const { arcFrom, arcTo, arcWeight, latest } = network;
+  const releases = earliest.slice();
+  for (let repair = 0; repair < mostRepairs; repair++) {
+    const starts = generator.build(priority, releases);
+    if (starts === null) return null;
+    let broken = false;
+    for (let arc = 0; arc < arcFrom.length; arc++) {
+      const needed = starts[arcFrom[arc]!]! + arcWeight[arc]!;
+      const held = arcTo[arc]!;
+      if (arcWeight[arc]! >= 0 || starts[held]! >= needed || releases[held]! >= needed) continue;
+      if (needed > latest[held]!) return null;
+      releases[held] = needed;
+      broken = true;
+    }
+    if (!broken) return starts;
+  }
+  return null;
+}
+
 interface Found {
   starts: Int32Array | null;
   finish: number;
@@ -70,12 +99,12 @@ export function startSchedule(
     if (finish < best.finish) Object.assign(best, { starts, finish });
   };
   const improve = (priority: Float64Array) => {
-    let starts = forward.build(priority, releases);
+    let starts = builtWithin(network, forward, priority, releases);
     keep(starts);
     for (let pass = 0; pass < 2 && starts !== null && best.finish > lowerBound; pass++) {
       const mirrored = backward.build(forward.turned(starts), null);
       if (mirrored === null) return;
-      starts = forward.build(backward.turned(mirrored), releases);
+      starts = builtWithin(network, forward, backward.turned(mirrored), releases);
       keep(starts);
     }
   };

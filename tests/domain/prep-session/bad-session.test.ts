@@ -66,6 +66,17 @@ describe("A session that cannot be planned", () => {
     ]);
   });
 
+  it("names a start, a zone and an evening that are none", () => {
+    const input = session([], {
+      start: { instant: "tomorrow", zone: "Europe/Nowhere" },
+      evening: { from: "22:00", to: "20:00" },
+    });
+    expect(problemsOf(input).map(({ path }) => path.join("."))).toEqual(["start.instant", "start.zone", "evening.to"]);
+    expect(
+      problemsOf({ ...input, start: null, evening: { from: "8 pm", to: "25:00" } }).map(({ path }) => path.join(".")),
+    ).toEqual(["evening.from", "evening.to"]);
+  });
+
   it("refuses more work than five weeks in a row", () => {
     const dal = work("dal", [step("stir", 60, { grows: "PER_BATCH" })], { batches: 10_000 });
     expect(problemsOf(session([dal]))).toMatchObject([{ code: "TOO_LARGE", size: 600_000 }]);
