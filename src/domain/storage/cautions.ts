@@ -1,4 +1,4 @@
-import type { Component, Step } from "../model/component.js";
+import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { Source } from "../model/source.js";
 import type { Subject } from "./guidance.js";
@@ -95,12 +95,3 @@ const hasWords = (text: string, words: readonly string[]): boolean => {
   const within = plain(text);
   return words.some((word) => within.includes(plain(word)));
 };
-
-/** A component as cautions look at it. `foods`: those of its lines. */
-export const cautionedComponent = (component: Component, foods: CautionedThing["foods"]): CautionedThing => ({
-  subject: { kind: "COMPONENT", slug: component.slug },
-  keepsAs: component.keepsAs,
-  codes: component.cautions,
-  steps: component.steps,
-  foods,
-});
