@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { link, readFile, rename, unlink, writeFile } from "node:fs/promises";
+import { link, readFile, unlink, writeFile } from "node:fs/promises";
 import { hostname } from "node:os";
 import { join } from "node:path";
 import { z } from "zod";
@@ -30,10 +30,7 @@ export async function lockFolder(folder: string): Promise<FolderLock> {
   const written = `${path}.${mine.token}`;
   await writeFile(written, `${JSON.stringify(mine)}\n`, { flag: "wx" });
   try {
-    if (!(await linked(written, path))) {
-      await removeStale(path);
-      if (!(await linked(written, path))) throw new EmbeddedDatabaseBusy(path, "a process that started just now");
-    }
+    if (!(await linked(written, path))) await takeOver(written, path);
   } finally {
     await unlink(written);
   }
@@ -51,25 +48,42 @@ async function linked(written: string, path: string): Promise<boolean> {
   }
 }
 
-async function removeStale(path: string): Promise<void> {
-  const holder = await readHolder(path);
-  if (holder === null) return;
-  if (await isAlive(holder)) throw new EmbeddedDatabaseBusy(path, `process ${holder.pid} on ${holder.host}`);
-  const aside = `${path}.${randomUUID()}`;
+/**
+ * Two may find the same stale lock, and the slower one must not remove the faster one's new lock. So removing has a lock of
+ * its own, held for a moment, under which the first one is looked at again.
+ */
+async function takeOver(written: string, path: string): Promise<void> {
+  const guard = `${path}.takeover`;
+  await refuseIfAlive(path, path);
+  if (!(await linked(written, guard))) {
+    await refuseIfAlive(guard, path);
+    await unlinkIfThere(guard);
+    if (!(await linked(written, guard))) throw new EmbeddedDatabaseBusy(path, justNow);
+  }
   try {
-    await rename(path, aside);
+    await refuseIfAlive(path, path);
+    await unlinkIfThere(path);
+    if (!(await linked(written, path))) throw new EmbeddedDatabaseBusy(path, justNow);
+  } finally {
+    await unlinkIfThere(guard);
+  }
+}
+
+const justNow = "a process that started just now";
+
+async function refuseIfAlive(held: string, path: string): Promise<void> {
+  const holder = await readHolder(held);
+  if (holder !== null && (await isAlive(holder))) {
+    throw new EmbeddedDatabaseBusy(path, `process ${holder.pid} on ${holder.host}`);
+  }
+}
+
+async function unlinkIfThere(path: string): Promise<void> {
+  try {
+    await unlink(path);
   } catch (error) {
-    if (hasCode(error, "ENOENT")) return;
-    throw error;
+    if (!hasCode(error, "ENOENT")) throw error;
   }
-  // Two may find the same stale lock: the slower one has now moved the faster one's new lock, and puts it back.
-  const moved = await readHolder(aside);
-  if (moved?.token !== holder.token) {
-    await linked(aside, path);
-    await unlink(aside);
-    throw new EmbeddedDatabaseBusy(path, "a process that started just now");
-  }
-  await unlink(aside);
 }
 
 /** null: there is no lock file any more. A file nobody can read is nobody's lock we know of, so it counts as held. */

@@ -1,0 +1,7 @@
+import type { PGlite } from "@electric-sql/pglite";
+
+/** SQL that turns the database into what the schema says; null where they already agree. */
+export function schemaDrift(pglite: PGlite, schema: string): Promise<string | null>;
+
+/** A database in memory with these scripts run in order. */
+export function migratedInMemory(scripts: readonly string[]): Promise<PGlite>;
