@@ -45,15 +45,21 @@ function leftOverWarnings(
   plan: CompiledPlan,
   servings: number,
   stocks: ComponentsOnHand["stocks"],
+  demand: Demand,
   components: readonly ScaledComponent[],
 ): Warning[] {
-  return components.flatMap((scaled, at): Warning[] => {
-    if (scaled.leftOver.low === 0) return [];
-    const index = plan.makeOrder[at]!;
-    const { slug } = scaled.component;
-    const more = servingsMore(plan, servings, stocks, index, scaled.batches);
-    return [{ code: "LEFT_OVER", path: ["components", slug], component: slug, servingsMore: more }];
-  });
+  const left = components.flatMap(({ leftOver, component: { slug } }, at) =>
+    leftOver.low > 0 ? [{ slug, index: plan.makeOrder[at]! }] : [],
+  );
+  if (left.length === 0) return [];
+  const indexes = left.map(({ index }) => index);
+  const more = servingsMore(plan, servings, stocks, demand, indexes);
+  return left.map(({ slug, index }) => ({
+    code: "LEFT_OVER",
+    path: ["components", slug],
+    component: slug,
+    servingsMore: more.get(index) ?? null,
+  }));
 }
 
 export interface ScaledWithRest {
@@ -104,7 +110,7 @@ export function scaleCompiled(
   const warnings = [
     ...plan.warnings,
     ...onHand.warnings,
-    ...leftOverWarnings(plan, effective, onHand.stocks, components),
+    ...leftOverWarnings(plan, effective, onHand.stocks, demand, components),
   ];
   return ok({
     scaled: { bundle: plan.bundle, servings, meals, components, warnings },
