@@ -4,7 +4,8 @@ import type { Household } from "../model/household.js";
 import type { Warning, WarningCode } from "../problem.js";
 import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
 import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../shopping/merge.js";
-import { currencyFor, packShelf, type Shop } from "../shopping/pack-options.js";
+import { knownShelf } from "../shopping/known-shelf.js";
+import { currencyFor, type Shop } from "../shopping/pack-options.js";
 import { choosePacks } from "../shopping/packs.js";
 import { contributionsOf, restated, type Source } from "./contributions.js";
 import { effectiveServings } from "./eaters.js";
@@ -51,7 +52,7 @@ function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop
   const unknown = { food: food.slug, atTill: null, usedShare: 0 };
   if (line.dimension === null) return { buy: [], cost: unknown, warnings: [] };
   if (toBuy <= 0) return { buy: [], cost: { food: food.slug, atTill: 0, usedShare: 0 }, warnings: [] };
-  const shelf = packShelf(food, line.dimension, shop);
+  const shelf = knownShelf(food, line.dimension, shop);
   const warnings = shelf.notComparable.map(({ pack, missing }): Warning => ({
     code: "PACK_NOT_COMPARABLE",
     path,
