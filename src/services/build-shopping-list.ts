@@ -1,7 +1,7 @@
 import type { Food } from "../domain/model/food.js";
 import type { Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
-import type { FoodsToday } from "../domain/plan/foods-today.js";
+import { asFrozen, type FoodsToday } from "../domain/plan/foods-today.js";
 import { scalePlan } from "../domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingList } from "../domain/plan/scaled.js";
 import { shop } from "../domain/plan/shop.js";
@@ -40,7 +40,7 @@ export async function buildShoppingList(
   const slugs = [...new Set(plans.flatMap(({ bundle }) => bundle.foods.map(({ slug }) => slug)))];
   const found = await readFoods(slugs);
   const today: FoodsToday = {
-    canonical: (slug) => slug,
+    ...asFrozen,
     bySlug: new Map(found.flatMap((food) => (food === null ? [] : [[food.slug, food] as const]))),
   };
   return shop(plans, household, today);

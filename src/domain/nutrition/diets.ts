@@ -17,6 +17,21 @@ export interface DietStatement {
   readonly claims: readonly DietClaim[];
 }
 
+/** Whether a food fits a diet: true, false, or null where nobody knows. */
+export type DietJudge = (food: DietFood, diet: string) => boolean | null;
+
+/** Judges by what foods state of themselves, where no rules are at hand. */
+export const asStated: DietJudge = (food, diet) => statementOf(food, diet) ?? null;
+
+/** Judges by the rules of a region; a diet that no rule knows is never known to fit, whatever a food states. */
+export function dietJudge(rules: readonly DietRule[], region: string | null): DietJudge {
+  const byCode = new Map(rules.map((rule) => [rule.code, rule]));
+  return (food, diet) => {
+    const rule = byCode.get(diet);
+    return rule === undefined ? null : fitsDiet(food, rule, region);
+  };
+}
+
 /** A dish of these foods held against a diet. A single food that is not known keeps the dish from fitting. No foods: not known. */
 export function dietStatement(
   foods: readonly DietFood[],

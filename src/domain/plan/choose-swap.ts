@@ -1,7 +1,7 @@
-import { fitsDiet } from "../nutrition/fits-diet.js";
 import type { Food } from "../model/food.js";
 import type { Household } from "../model/household.js";
 import type { Line, Swap } from "../model/line.js";
+import type { DietJudge } from "../nutrition/diets.js";
 import type { Path, Warning } from "../problem.js";
 
 export interface ChosenSwap {
@@ -9,12 +9,10 @@ export interface ChosenSwap {
   readonly warnings: readonly Warning[];
 }
 
-/** A swap serves a diet when its writer says so and the food's own facts do not contradict. */
-const serves = (swap: Swap, diet: string, foods: ReadonlyMap<string, Food>): boolean => {
+/** A swap may serve a diet where its food is known to fit, or its writer says so and the food's facts do not contradict. */
+const mayServe = (swap: Swap, diet: string, foods: ReadonlyMap<string, Food>, fitsDiet: DietJudge): boolean => {
   const food = foods.get(swap.food);
-  if (food === undefined) return false;
-  const fits = fitsDiet(food, diet);
-  return fits ?? swap.diets.includes(diet);
+  return food !== undefined && (fitsDiet(food, diet) ?? swap.diets.includes(diet));
 };
 
 const asked = (line: Line, household: Household): Swap | null => {
@@ -29,25 +27,26 @@ const asked = (line: Line, household: Household): Swap | null => {
 };
 
 /**
- * Which swap a line takes for this household: the one asked for by name, else, where the line's own food does not fit
- * every diet, the first that serves them all. What still does not fit is a warning that names the line.
+ * Which swap a line takes for this household: the one asked for by name, else, where the line's own food is not known to fit
+ * every diet, the first that may serve them all. What is not known to fit after that is a warning that names the line: a
+ * writer's word for a swap is taken, but it does not make an unknown fact a known one.
  */
-export function chooseSwap(line: Line, household: Household, foods: ReadonlyMap<string, Food>, path: Path): ChosenSwap {
+export function chooseSwap(
+  line: Line,
+  household: Household,
+  foods: ReadonlyMap<string, Food>,
+  fitsDiet: DietJudge,
+  path: Path,
+): ChosenSwap {
   if (line.item.kind !== "FOOD") return { swap: null, warnings: [] };
   const own = foods.get(line.item.food);
-  const misses = household.diets.filter((diet) => own === undefined || fitsDiet(own, diet) !== true);
-  const named = asked(line, household);
-  const swap =
-    named ??
-    (misses.length === 0
-      ? null
-      : (line.swaps.find((each) => household.diets.every((diet) => serves(each, diet, foods))) ?? null));
+  const fits = household.diets.every((diet) => own !== undefined && fitsDiet(own, diet) === true);
+  const serving = (swap: Swap): boolean => household.diets.every((diet) => mayServe(swap, diet, foods, fitsDiet));
+  const swap = asked(line, household) ?? (fits ? null : (line.swaps.find(serving) ?? null));
+  const food = swap === null ? own : foods.get(swap.food);
   const warnings = household.diets.flatMap((diet): Warning[] => {
-    if (swap !== null && serves(swap, diet, foods)) return [];
-    const food = swap === null ? own : foods.get(swap.food);
-    const fits = food === undefined ? null : fitsDiet(food, diet);
-    if (fits === true) return [];
-    return [{ code: "DIET_NOT_MET", path, diet, item: food?.slug ?? "", known: fits === false }];
+    const known = food === undefined ? null : fitsDiet(food, diet);
+    return known === true ? [] : [{ code: "DIET_NOT_MET", path, diet, item: food?.slug ?? "", known: known === false }];
   });
   return { swap, warnings };
 }

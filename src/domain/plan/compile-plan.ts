@@ -5,6 +5,7 @@ import { noHousehold, type Household } from "../model/household.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
+import { asStated, type DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
 import { checkBundle } from "./check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
@@ -34,7 +35,15 @@ const choiceKey = (routes: RouteChoice, household: Household): string =>
 
 /** Ways one bundle may be asked for that are kept compiled; readers' wishes are many, bundles live long. */
 const keptPerBundle = 16;
-const compiled = new WeakMap<PlanBundle, Map<string, Result<CompiledPlan>>>();
+const compiled = new WeakMap<PlanBundle, WeakMap<DietJudge, Map<string, Result<CompiledPlan>>>>();
+
+function keptFor(bundle: PlanBundle, fitsDiet: DietJudge): Map<string, Result<CompiledPlan>> {
+  const byJudge = compiled.get(bundle) ?? new WeakMap<DietJudge, Map<string, Result<CompiledPlan>>>();
+  compiled.set(bundle, byJudge);
+  const kept = byJudge.get(fitsDiet) ?? new Map<string, Result<CompiledPlan>>();
+  byJudge.set(fitsDiet, kept);
+  return kept;
+}
 
 /**
  * Resolves every reference, unit and fact of a plan once, for one choice of routes and swaps. The answer is kept as long as
@@ -44,20 +53,25 @@ export function compilePlan(
   bundle: PlanBundle,
   household: Household = noHousehold,
   routes: RouteChoice = asWritten,
+  fitsDiet: DietJudge = asStated,
 ): Result<CompiledPlan> {
-  const kept = compiled.get(bundle) ?? new Map<string, Result<CompiledPlan>>();
-  compiled.set(bundle, kept);
+  const kept = keptFor(bundle, fitsDiet);
   const key = choiceKey(routes, household);
   const known = kept.get(key);
   if (known !== undefined) return known;
   const oldest = kept.keys().next();
   if (kept.size >= keptPerBundle && oldest.done !== true) kept.delete(oldest.value);
-  const result = compile(bundle, household, routes);
+  const result = compile(bundle, household, routes, fitsDiet);
   kept.set(key, result);
   return result;
 }
 
-function compile(bundle: PlanBundle, household: Household, routes: RouteChoice): Result<CompiledPlan> {
+function compile(
+  bundle: PlanBundle,
+  household: Household,
+  routes: RouteChoice,
+  fitsDiet: DietJudge,
+): Result<CompiledPlan> {
   const problems = checkBundle(bundle);
   if (problems.length > 0) return failed(problems);
   const context = lineContext(bundle);
@@ -67,7 +81,7 @@ function compile(bundle: PlanBundle, household: Household, routes: RouteChoice):
     const warnings: Warning[] = [];
     for (const line of lines) {
       const at = [...path, "lines", line.id];
-      const chosen = chooseSwap(line, household, context.foods, at);
+      const chosen = chooseSwap(line, household, context.foods, fitsDiet, at);
       const result = compileLine(line, chosen.swap, at, context);
       if (result.ok) done.push(result.value.line);
       else faults.push(...result.problems);

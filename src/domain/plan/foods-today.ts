@@ -1,4 +1,5 @@
 import type { Food } from "../model/food.js";
+import { asStated, type DietJudge } from "../nutrition/diets.js";
 
 /**
  * The catalogue as it is now, beside what a revision froze: a synonym found later joins lines of old plans, and today's
@@ -8,7 +9,9 @@ export interface FoodsToday {
   /** The slug under which this food is shopped: its own, or that of the food it was found to be the same as. */
   readonly canonical: (slug: string) => string;
   readonly bySlug: ReadonlyMap<string, Food>;
+  /** Whether a food fits a diet by the rules of the reader's region. The same function for the same rules: plans are kept compiled by it. */
+  readonly fitsDiet: DietJudge;
 }
 
 /** Nothing newer is known than what the plans froze. */
-export const asFrozen: FoodsToday = { canonical: (slug) => slug, bySlug: new Map() };
+export const asFrozen: FoodsToday = { canonical: (slug) => slug, bySlug: new Map(), fitsDiet: asStated };

@@ -50,7 +50,7 @@ function scaleOne(
   }
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
-  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left));
+  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left), today.fitsDiet);
   return chosen.ok ? scaleCompiled(chosen.value, servings, household, left) : chosen;
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Line } from "../../../src/domain/model/line.js";
+import { asStated } from "../../../src/domain/nutrition/diets.js";
 import { chooseSwap, swapsNotOffered } from "../../../src/domain/plan/choose-swap.js";
 import { food, household, invented, line, made, swap } from "../../kit/builders.js";
 
@@ -13,7 +14,7 @@ const foods = new Map(
   ].map((each) => [each.slug, each]),
 );
 const chosen = (from: Line, wishes: Parameters<typeof household>[0]) => {
-  const { swap: taken, warnings } = chooseSwap(from, household(wishes), foods, ["meals", "m", "lines", "l1"]);
+  const { swap: taken, warnings } = chooseSwap(from, household(wishes), foods, asStated, ["meals", "m", "lines", "l1"]);
   return { taken: taken?.food ?? null, warnings };
 };
 const bulgur = line("200 g", "bulgur", { swaps: [swap("buckwheat"), swap("millet", "1", ["gluten-free"])] });
@@ -43,7 +44,19 @@ describe("choosing a swap", () => {
     expect(chosen(bulgur, { diets: ["gluten-free"] })).toEqual({ taken: "buckwheat", warnings: [] });
     expect(chosen(bulgur, { diets: ["gluten-free", "vegan"] }).taken).toBe("buckwheat");
     const onlyMillet = { ...bulgur, swaps: bulgur.swaps.slice(1) };
-    expect(chosen(onlyMillet, { diets: ["gluten-free"] })).toEqual({ taken: "millet", warnings: [] });
+    // The writer's word chooses the swap; whether millet fits is still not known, and is said.
+    expect(chosen(onlyMillet, { diets: ["gluten-free"] })).toEqual({
+      taken: "millet",
+      warnings: [
+        {
+          code: "DIET_NOT_MET",
+          path: ["meals", "m", "lines", "l1"],
+          diet: "gluten-free",
+          item: "millet",
+          known: false,
+        },
+      ],
+    });
     const contradicted = line("200 g", "oats", { swaps: [swap("bulgur", "1", ["gluten-free"])] });
     expect(chosen(contradicted, { diets: ["gluten-free"] }).taken).toBeNull();
   });
