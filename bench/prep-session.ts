@@ -7,15 +7,7 @@ import { planSession } from "../src/domain/prep-session/schedule.js";
 import type { SessionInput, SessionWork } from "../src/domain/prep-session/session.js";
 import { solveRcpsp } from "../src/domain/prep-session/solve-rcpsp.js";
 import { taskNetwork } from "../src/domain/prep-session/task-network.js";
-
-export interface BenchmarkResult {
-  readonly name: string;
-  /** What was reached, in the unit the aim is in. */
-  readonly ratio: number;
-  readonly aim: string;
-  readonly met: boolean;
-  readonly detail: string;
-}
+import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
 
 interface Instance {
   readonly name: string;
@@ -89,35 +81,29 @@ function runAll(limit: number): readonly Run[] {
 const percent = (share: number): string => `${(100 * share).toFixed(3)} %`;
 const ms = (value: number): string => `${value.toFixed(1)} ms`;
 
-function* projects(): Generator<BenchmarkResult> {
+function projects(): readonly BenchmarkResult[] {
   const second = runAll(1000);
   const times = second.map(({ milliseconds }) => milliseconds);
   const proved = second.filter((run) => run.proved).length;
   const median = quantile(times, 0.5);
-  yield {
-    name: "prep-session: j30 proved optimal within 1 s",
-    ratio: proved / second.length,
-    aim: "at least 0.95",
-    met: proved / second.length >= 0.95,
-    detail: `${proved} of ${second.length}; mean ${ms(mean(times))}, 95 % within ${ms(quantile(times, 0.95))}`,
-  };
-  yield {
-    name: "prep-session: j30 median time to the proof, s",
-    ratio: median / 1000,
-    aim: "below 0.1",
-    met: median < 100,
-    detail: `median ${ms(median)}`,
-  };
   const tenth = runAll(100);
   const distance = mean(tenth.map((run) => run.distance));
   const plain = mean(tenth.map((run) => run.plain));
-  yield {
-    name: "prep-session: j30 mean distance from the optimum after 0.1 s",
-    ratio: distance,
-    aim: "below 0.005",
-    met: distance < 0.005,
-    detail: `${percent(distance)}; a plain serial schedule is ${percent(plain)} above`,
-  };
+  return [
+    result(
+      "prep-session: share of j30 proved optimal within 1 s",
+      proved / second.length,
+      { atLeast: 0.95 },
+      `${proved} of ${second.length}; mean ${ms(mean(times))}, 95 % within ${ms(quantile(times, 0.95))}`,
+    ),
+    result("prep-session: j30 median seconds to the proof", median / 1000, { atMost: 0.1 }, `median ${ms(median)}`),
+    result(
+      "prep-session: j30 mean distance from the optimum after 0.1 s",
+      distance,
+      { atMost: 0.005 },
+      `${percent(distance)}; a plain serial schedule is ${percent(plain)} above`,
+    ),
+  ];
 }
 
 const pick = <T>(values: readonly T[], random: () => number): T => values[Math.floor(random() * values.length)]!;
@@ -166,41 +152,33 @@ function oneAfterAnother({ work }: SessionInput): number {
   return work.reduce((sum, { steps }) => sum + steps.reduce((minutes, step) => minutes + step.minutes, 0), 0);
 }
 
-function* kitchens(): Generator<BenchmarkResult> {
-  for (const [size, runs] of [
-    [10, 40],
-    [20, 40],
-    [30, 40],
-    [60, 20],
-  ] as const) {
-    const random = randomGenerator(size);
-    const plans = Array.from({ length: runs }, () => {
-      const input = madeUpSession(size, random);
-      const begun = performance.now();
-      const result = planSession(input);
-      const milliseconds = performance.now() - begun;
-      if (!result.ok) return null;
-      return { milliseconds, plan: result.value, saved: result.value.totalMinutes / oneAfterAnother(input) };
-    }).filter((run) => run !== null);
-    const times = plans.map(({ milliseconds }) => milliseconds);
-    const optimal = plans.filter(({ plan }) => plan.optimal).length / plans.length;
-    const gap = mean(plans.map(({ plan }) => plan.gap));
-    const small = size <= 30;
-    yield {
-      name: `prep-session: sessions of ${size} tasks, ${small ? "share proved optimal" : "mean gap"}`,
-      ratio: small ? optimal : gap,
-      aim: small ? "1" : "below 0.02",
-      met: small ? optimal === 1 : gap < 0.02,
-      detail:
-        `${plans.length} of ${runs} can be planned; median ${ms(quantile(times, 0.5))}, worst ${ms(Math.max(...times))}; ` +
-        `optimal ${percent(optimal)}, mean gap ${percent(gap)}, worst ${percent(Math.max(...plans.map(({ plan }) => plan.gap)))}; ` +
-        `${percent(mean(plans.map(({ saved }) => saved)))} of the time one step after another takes`,
-    };
-  }
+function kitchensOf(size: number, runs: number): BenchmarkResult {
+  const random = randomGenerator(size);
+  const plans = Array.from({ length: runs }, () => {
+    const input = madeUpSession(size, random);
+    const begun = performance.now();
+    const planned = planSession(input);
+    const milliseconds = performance.now() - begun;
+    if (!planned.ok) return [];
+    return [{ milliseconds, plan: planned.value, saved: planned.value.totalMinutes / oneAfterAnother(input) }];
+  }).flat();
+  const times = plans.map(({ milliseconds }) => milliseconds);
+  const optimal = plans.filter(({ plan }) => plan.optimal).length / plans.length;
+  const gaps = plans.map(({ plan }) => plan.gap);
+  const detail =
+    `${plans.length} of ${runs} can be planned; median ${ms(quantile(times, 0.5))}, worst ${ms(Math.max(...times))}; ` +
+    `optimal ${percent(optimal)}, mean gap ${percent(mean(gaps))}, worst ${percent(Math.max(...gaps))}; ` +
+    `${percent(mean(plans.map(({ saved }) => saved)))} of the time one step after another takes`;
+  return size <= 30
+    ? result(`prep-session: share of sessions of ${size} tasks proved optimal`, optimal, { atLeast: 1 }, detail)
+    : result(`prep-session: mean gap of sessions of ${size} tasks`, mean(gaps), { atMost: 0.05 }, detail);
 }
 
-/** Published project instances to the proved optimum, then made-up sessions of growing size. */
-export function* benchmarks(): Generator<BenchmarkResult> {
-  yield* projects();
-  yield* kitchens();
-}
+/** Published project instances to the proved optimum, and made-up sessions of growing size. */
+export const sessionBenchmarks: readonly Benchmark[] = [
+  { name: "projects", run: () => Promise.resolve(projects()) },
+  {
+    name: "sessions",
+    run: () => Promise.resolve([kitchensOf(10, 40), kitchensOf(20, 40), kitchensOf(30, 40), kitchensOf(60, 20)]),
+  },
+];

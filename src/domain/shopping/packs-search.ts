@@ -192,4 +192,11 @@ class CoverSearch {
  * @param need base units, > 0 and finite
  * @param packs at least one
  */
-export const cheapestCover = (need: number, packs: readonly PricedPack[]): Cover => new CoverSearch(packs, need).run();
+export function cheapestCover(need: number, packs: readonly PricedPack[]): Cover {
+  const [only, another] = packs;
+  // Most shelves hold one pack worth having, and then there is nothing to search.
+  if (only !== undefined && another === undefined) {
+    return { counts: [Math.ceil((need - coverSlack(need)) / only.content)], proved: true };
+  }
+  return new CoverSearch(packs, need).run();
+}
