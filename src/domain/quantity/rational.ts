@@ -77,8 +77,6 @@ const simplestBetween = (low: number, high: number, depth: number): Rational => 
  */
 export const nearestFraction = (value: number, maxDenominator: number, relTol: number): Rational | null => {
   if (!Number.isFinite(value) || value < 0) return null;
-  const whole = Math.round(value);
-  if (Math.abs(value - whole) <= value * relTol) return Number.isSafeInteger(whole) ? { n: whole, d: 1 } : null;
   const found = simplestBetween(value * (1 - relTol), value * (1 + relTol), 40);
   if (found.d > maxDenominator || !Number.isSafeInteger(found.n)) return null;
   return Math.abs(found.n / found.d - value) <= value * relTol * 1.000001 ? found : null;

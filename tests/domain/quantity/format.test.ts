@@ -61,6 +61,8 @@ describe("amounts by volume", () => {
     [15, "AUSTRALIAN", "3 tsp"],
     [30, "AUSTRALIAN", "1½ tbsp"],
     [62.5, "METRIC_CUP", "¼ cup"],
+    [72.5, "AUSTRALIAN", "¼ cup + 2 tsp"],
+    [112.5, "AUSTRALIAN", "¼ cup + 2½ tbsp"],
     [250, "AUSTRALIAN", "1 cup"],
     [1000, "METRIC_CUP", "1 l"],
     [15, "UK_IMPERIAL", "1 tbsp"],

@@ -115,6 +115,10 @@ describe("suggestions for an unknown unit", () => {
     expect(nearestUnits(word)[0]).toBe(id);
   });
 
+  it("stand in the order of nearness, whoever's they are", () => {
+    expect(nearestUnits("cups", ["caps"]).slice(0, 2)).toEqual(["us-cup", "own:caps"]);
+  });
+
   it("offer the food's own measures too, and never more than three", () => {
     expect(nearestUnits("clov", ["clove", "head"])[0]).toBe("own:clove");
     expect(nearestUnits("a").length).toBeLessThanOrEqual(3);

@@ -200,6 +200,8 @@ describe("O-04: alternatives are not added, additions are", () => {
 
   it("adds the ounces behind the pounds", () => {
     understood("1 lb 4 oz chicken", { amount: of("5/4", "lb"), additions: [of("4", "oz")], food: "chicken" });
+    expect(line("1 lb 9 oz chicken").amount).toEqual(of("25/16", "lb"));
+    expect(line("1 lb 0.5 oz chicken").amount).toEqual(of("33/32", "lb"));
     expect(line("500 g 00 flour").food).toBe("00 flour");
     expect(line("1 oz 2 lb odd").amount).toEqual(of("1", "oz"));
   });
@@ -408,6 +410,10 @@ describe("O-20 to O-22: names", () => {
       understood(`2 tbsp ${food}`, { amount: of("2", "us-tbsp"), food });
     },
   );
+
+  it("keeps a joining word where it joins nothing that was taken away", () => {
+    expect(line("1 tsp i onion").food).toBe("i onion");
+  });
 
   it("does not take a number in a name for an amount", () => {
     expect(line("7-grain bread")).toMatchObject({ amount: null, food: "7-grain bread" });
