@@ -1,5 +1,4 @@
 import type { Component, Route } from "../model/component.js";
-import type { Food } from "../model/food.js";
 import type { Meal } from "../model/plan.js";
 import type { CautionedThing } from "./cautions.js";
 import type { KeptLine } from "./guidance.js";
