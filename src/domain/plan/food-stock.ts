@@ -30,19 +30,26 @@ function inLine({ onHand: { amount, unit } }: Entry, { food, dimension }: Merged
   return converted.ok ? converted.amount.low : missingText(converted.missing);
 }
 
-/** What an entry gives of another food that it turns into, in that line's dimension. */
-const asOtherForm = (
-  entry: Entry,
-  line: MergedNeed<unknown>,
-): { gives: number; grams: number; perGram: number } | null => {
+interface OtherForm {
+  /** What the entry gives, in the line's dimension. */
+  readonly gives: number;
+  /** The same in grams. */
+  readonly grams: number;
+  /** Grams of what is on hand that the whole need would take. */
+  readonly wouldTake: number;
+}
+
+/** What an entry gives of another food that it turns into. */
+const asOtherForm = (entry: Entry, line: MergedNeed<unknown>): OtherForm | null => {
   if (entry.food === null || line.dimension === null) return null;
   const perGram = foodYield(entry.food, line.food.slug);
   if (perGram === null) return null;
   const grams = toDimensionOf(toNumber(entry.onHand.amount), entry.onHand.unit, "MASS", entry.food)?.low;
   if (grams === undefined) return null;
+  const ofOneGram = toDimensionOf(1, "g", line.dimension, line.food)?.low;
+  if (ofOneGram === undefined) return null;
   const cooked = grams * perGram;
-  const gives = toDimensionOf(cooked, "g", line.dimension, line.food)?.low;
-  return gives === undefined ? null : { gives, grams: cooked, perGram };
+  return { gives: cooked * ofOneGram, grams: cooked, wouldTake: line.high / ofOneGram / perGram };
 };
 
 const needUntil =
@@ -100,15 +107,11 @@ export function useFoodStock(
   return { covered, warnings };
 }
 
-const offered = (
-  entry: Entry,
-  line: MergedNeed<unknown>,
-  other: { gives: number; grams: number; perGram: number },
-): Warning => ({
+const offered = (entry: Entry, line: MergedNeed<unknown>, { grams, wouldTake }: OtherForm): Warning => ({
   code: "ON_HAND_IN_OTHER_FORM",
   path: entry.path,
   item: line.food.slug,
   from: entry.slug,
-  gives: other.grams,
-  wouldTake: (line.high * (other.grams / other.gives)) / other.perGram,
+  gives: grams,
+  wouldTake,
 });
