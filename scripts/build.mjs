@@ -51,7 +51,12 @@ async function bundleService() {
   }
   await build({
     absWorkingDir: root,
-    entryPoints: { main: "src/app/main.ts", worker: "src/app/worker.ts", demo: "src/app/demo.ts" },
+    entryPoints: {
+      main: "src/app/main.ts",
+      worker: "src/app/worker.ts",
+      demo: "src/app/demo.ts",
+      "compile-data": "src/app/compile-data.ts",
+    },
     outdir: dist,
     bundle: true,
     splitting: true,
@@ -66,6 +71,7 @@ async function bundleService() {
   });
   // type-defs.ts reads the schema from the folder beside the file it was bundled into.
   await cp(join(root, "src/graphql/schema"), join(dist, "schema"), { recursive: true });
+  execFileSync(process.execPath, [join(dist, "compile-data.js")], { cwd: root, stdio: ["ignore", 2, 2] });
 }
 
 async function bundlePage() {

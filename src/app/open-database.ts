@@ -1,4 +1,3 @@
-import { join } from "node:path";
 import type { Logger } from "pino";
 import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
 import type { Deps } from "../services/deps.js";
@@ -7,6 +6,7 @@ import { saveRules } from "../services/save-rules.js";
 import type { Environment } from "./environment.js";
 import type { Readiness } from "./health.js";
 import { projectRoot } from "./project-root.js";
+import { readShipped } from "./shipped-data.js";
 
 export interface OpenDatabase {
   readonly deps: Deps;
@@ -24,9 +24,7 @@ export interface OpenDatabase {
 export async function openDatabase(settings: Environment, log: Logger): Promise<OpenDatabase> {
   const root = projectRoot();
   const opening = open(settings, log);
-  const reading = import("./read-rules-folder.js").then(({ readRulesFolder }) =>
-    readRulesFolder(join(root, "seeds/rules")),
-  );
+  const reading = readShipped("rules", root);
   const [{ data, sql, close }, rules] = await Promise.all([opening, reading]);
   const deps: Deps = { data, clock: () => new Date(), log };
   const changedRules = await saveRules(deps, rules.safety.keeping);

@@ -1,14 +1,13 @@
-import { join } from "node:path";
-import { readSeeds } from "./read-seeds.js";
+import { bundleOf } from "../domain/plan/bundle-of.js";
 import type { Deps } from "../services/deps.js";
 import { problemText } from "../services/explain.js";
 import { loadSeeds, type SeedsLoaded } from "../services/load-seeds.js";
+import { readShipped } from "./shipped-data.js";
 
-/** Loads the demo that comes with the program. Files that do not pass the checks are a fault of the program. */
+/** Loads the demo that comes with the program, through the checks that every plan goes through. */
 export async function seedDatabase(deps: Deps, root: string): Promise<SeedsLoaded> {
-  const { publisher, foods, bundles, problems } = await readSeeds(join(root, "seeds"));
-  const [first] = problems;
-  if (first !== undefined) throw new Error(`${first.file}:${first.line}: ${problemText(first.problem)}`);
+  const { publisher, foods, components, plans } = await readShipped("demo", root);
+  const bundles = plans.map((plan) => bundleOf(plan, components, foods));
   const loaded = await loadSeeds(deps, { publisher, foods, bundles });
   if (!loaded.ok) throw new Error(`the demo data is refused: ${loaded.problems.map(problemText).join(" ")}`);
   return loaded.value;
