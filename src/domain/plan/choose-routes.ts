@@ -1,14 +1,11 @@
-import { batchesBegun, ceilForgiving } from "../component/batch.js";
-import type { Component, Route, Step } from "../model/component.js";
+import type { Component, Route } from "../model/component.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
-import { toNumber } from "../quantity/rational.js";
 import { checkBundle } from "./check-bundle.js";
 import { compilePlan, type RouteChoice } from "./compile-plan.js";
 import type { CompiledPlan } from "./compiled-plan.js";
-import type { ScaledPlan } from "./scaled.js";
 
 /** Smaller is better, first number first. */
 export type Score = readonly number[];
@@ -82,31 +79,6 @@ function bestOf(
     }
   }
   return best;
-}
-
-const stepMinutes = (step: Step, batches: number): number => {
-  switch (step.grows) {
-    case "FIXED":
-      return step.minutes;
-    case "PER_BATCH":
-      return step.minutes * batchesBegun(batches);
-    case "PER_LOAD":
-      return step.minutes * ceilForgiving(batches / (step.loadBatches === null ? 1 : toNumber(step.loadBatches)));
-  }
-};
-
-/** Minutes of work with the hands, then minutes in all, over everything that is made. */
-export function workOf(scaled: ScaledPlan): Score {
-  let [handsOn, all] = [0, 0];
-  for (const { component, route, batches } of scaled.components) {
-    if (batches === 0) continue;
-    for (const step of route?.steps ?? component.steps) {
-      const minutes = stepMinutes(step, batches);
-      all += minutes;
-      if (step.attention === "HANDS_ON") handsOn += minutes;
-    }
-  }
-  return [handsOn, all];
 }
 
 /**

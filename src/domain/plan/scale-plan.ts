@@ -4,12 +4,13 @@ import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check-household.js";
-import { chooseRoutes, workOf, type Score } from "./choose-routes.js";
+import { chooseRoutes, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compiled-plan.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
 import type { ScaledPlan } from "./scaled.js";
 import { shop } from "./shop.js";
+import { workOf } from "./work-of.js";
 
 /** A plan and how many it is cooked for. */
 export interface PlanPortion {

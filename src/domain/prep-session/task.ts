@@ -25,7 +25,8 @@ const mostTasksOfAStep = 8;
 export const workKey = (work: Pick<SessionWork, "kind" | "slug">): string =>
   work.kind === "MEAL" ? `meal:${work.slug}` : work.slug;
 
-const loadsOf = (step: Step, work: SessionWork): number => {
+/** How many loads a step is done in; a step that does not go by the load is done once. */
+export const loadsOf = (step: Step, work: Pick<SessionWork, "batches" | "loads">): number => {
   if (step.grows !== "PER_LOAD") return 1;
   if (step.loadBatches === null) return Math.max(1, work.loads);
   return Math.max(1, ceilForgiving(work.batches / toNumber(step.loadBatches)));
