@@ -176,9 +176,9 @@ function kitchensOf(size: number, runs: number): BenchmarkResult {
 
 /** Published project instances to the proved optimum, and made-up sessions of growing size. */
 export const sessionBenchmarks: readonly Benchmark[] = [
-  { name: "projects", run: () => Promise.resolve(projects()) },
+  { name: "session-projects", run: () => Promise.resolve(projects()) },
   {
-    name: "sessions",
+    name: "session-kitchens",
     run: () => Promise.resolve([kitchensOf(10, 40), kitchensOf(20, 40), kitchensOf(30, 40), kitchensOf(60, 20)]),
   },
 ];

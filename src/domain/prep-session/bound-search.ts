@@ -141,7 +141,7 @@ export class BoundSearch {
     this.backTo(backLevel);
     const reason = this.clauses.add(learned, levels);
     this.clauses.decay();
-    this.increment *= 1.05;
+    this.increment *= 1.1;
     if (this.increment > 1e100) {
       for (let i = 0; i < this.activity.length; i++) this.activity[i]! *= 1e-100;
       this.increment *= 1e-100;
