@@ -3,7 +3,7 @@ import type { Food } from "../domain/model/food.js";
 import { checksumOf } from "./canonical-json.js";
 import type { Data, FoodFilter, Page, PageRequest } from "./data.js";
 import { foldText } from "./fold-words.js";
-import { foodColumns, foodOf, foodTree, packRows, wordRows } from "./food-rows.js";
+import { foodColumns, foodOf, packRows, selectFoods, wordRows, type FoodRow } from "./food-rows.js";
 import { Prisma } from "./generated/client.js";
 import { inOrder, isId } from "./keys.js";
 import { readPage } from "./read-page.js";
@@ -16,7 +16,7 @@ export function foodData(session: Session): Data["foods"] {
     save: async (foods) => saveFoods(session, storable(foods)),
     bySlugs: (slugs) => foodsBySlugs(db, slugs),
     byIds: async (ids) => {
-      const rows = await db.food.findMany({ where: { id: { in: ids.filter(isId) } }, include: foodTree });
+      const rows = await db.$queryRaw<FoodRow[]>`${selectFoods} WHERE f.id = ANY(${ids.filter(isId)}::uuid[])`;
       const found = rows.map((row) => ({ id: row.id, food: foodOf(row) }));
       return inOrder(ids, found, ({ id }) => id, String);
     },
@@ -32,7 +32,7 @@ export function foodData(session: Session): Data["foods"] {
 }
 
 async function foodsBySlugs(db: Db, slugs: readonly string[]): Promise<readonly (Food | null)[]> {
-  const rows = await db.food.findMany({ where: { slug: { in: slugs.filter(isStorable) } }, include: foodTree });
+  const rows = await db.$queryRaw<FoodRow[]>`${selectFoods} WHERE f.slug = ANY(${slugs.filter(isStorable)}::text[])`;
   return inOrder(slugs, rows.map(foodOf), ({ slug }) => slug, String);
 }
 

@@ -22,6 +22,13 @@ const migrationLock = 72_707_369;
 /** How long another instance may take to migrate before this one gives up. */
 const migrationPatience = "60s";
 
+/** The adapter writes times without a zone and reads them as UTC. The pool waits for this, though its types do not say so. */
+const everyConnection = {
+  onConnect: async (client: pg.ClientBase): Promise<void> => {
+    await client.query("SET TIME ZONE 'UTC'");
+  },
+};
+
 /** Connects to a Postgres server and migrates it. Several processes may start at once: one migrates, the others wait. */
 export async function openServer(url: string, options: ServerOptions = {}): Promise<OpenedDatabase> {
   await migrateServer(url, options.migrations ?? migrationsFolder(), options.log);
@@ -30,10 +37,7 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
     max: options.poolSize ?? 10,
     application_name: "prepwright",
     connectionTimeoutMillis: 10_000,
-    // The adapter writes times without a zone and reads them as UTC.
-    onConnect: async (client) => {
-      await client.query("SET TIME ZONE 'UTC'");
-    },
+    ...everyConnection,
   });
   // Without a listener, an idle connection that the server closes would end the process; the pool replaces it.
   pool.on("error", (error) => options.log?.warn({ err: error }, "the database closed an idle connection"));

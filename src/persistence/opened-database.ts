@@ -26,8 +26,10 @@ export interface PersistenceLog {
   warn(facts: object, message: string): void;
 }
 
+export type OnStatement = (sql: string, values: readonly unknown[]) => void;
+
 export interface OpenOptions {
   readonly log?: PersistenceLog;
   /** Called with every statement `data` and `client` send, before it is sent. BEGIN and COMMIT are not among them. */
-  readonly onStatement?: (sql: string) => void;
+  readonly onStatement?: OnStatement;
 }

@@ -4,7 +4,6 @@ import { canonicalJson, checksumOf } from "./canonical-json.js";
 import type { OwnedSlug, RevisionSummary } from "./data.js";
 import { foldWords } from "./fold-words.js";
 import { documentFormat, documentOf } from "./frozen-document.js";
-import { Prisma } from "./generated/client.js";
 import { lockPlan, type LockedPlan } from "./lock-plan.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "./session.js";

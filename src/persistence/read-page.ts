@@ -47,11 +47,13 @@ export async function readPage<Row extends object, Keys extends readonly string[
     ...(from === null ? [] : [beyond(list.order, from, "forwards")]),
     ...(to === null ? [] : [beyond(list.order, to, "backwards")]),
   ];
-  // What lies behind the cursor is everything that does not lie beyond it, the row of the cursor included.
+  // What lies behind the cursor includes its own row. The nearest one is asked for, because an index has that at hand.
   const anyBehind =
     behind === null
       ? Prisma.sql`FALSE`
-      : Prisma.sql`EXISTS (SELECT FROM ${list.from} WHERE ${list.where} AND NOT ${beyond(list.order, behind, direction)})`;
+      : Prisma.sql`(SELECT TRUE FROM ${list.from}
+          WHERE ${list.where} AND ${beyond(list.order, behind, opposite(direction), "or at")}
+          ORDER BY ${orderBy(list.order, opposite(direction))} LIMIT 1) IS NOT NULL`;
   const rows = await db.$queryRaw<({ any_behind: boolean; found: boolean | null } & Row)[]>`
     SELECT b.any_behind, r.* FROM (SELECT ${anyBehind} AS any_behind) b LEFT JOIN LATERAL (
       SELECT TRUE AS found, ${list.columns} FROM ${list.from} WHERE ${Prisma.join(inside, " AND ")}
@@ -70,17 +72,24 @@ export async function readPage<Row extends object, Keys extends readonly string[
     : { items, hasNext: less, hasPrevious: more };
 }
 
-/** Rows strictly beyond these keys. The outermost comparison is one an index can start from. */
-function beyond(order: readonly OrderKey[], keys: readonly string[], direction: Direction): Prisma.Sql {
+const opposite = (direction: Direction): Direction => (direction === "forwards" ? "backwards" : "forwards");
+
+/** Rows beyond these keys, or at them too. The outermost comparison is one an index can start from. */
+function beyond(
+  order: readonly OrderKey[],
+  keys: readonly string[],
+  direction: Direction,
+  at: "only" | "or at" = "only",
+): Prisma.Sql {
   const [key, ...rest] = order;
   const [value, ...values] = keys;
   if (key === undefined || value === undefined) throw new RangeError("a cursor has as many keys as the order");
   const upwards = key.descending === (direction === "backwards");
   const bound = Prisma.sql`${value}::${key.type}`;
   const strictly = Prisma.sql`${key.column} ${upwards ? Prisma.sql`>` : Prisma.sql`<`} ${bound}`;
-  if (rest.length === 0) return strictly;
   const atLeast = Prisma.sql`${key.column} ${upwards ? Prisma.sql`>=` : Prisma.sql`<=`} ${bound}`;
-  return Prisma.sql`(${atLeast} AND (${strictly} OR ${beyond(rest, values, direction)}))`;
+  if (rest.length === 0) return at === "only" ? strictly : atLeast;
+  return Prisma.sql`(${atLeast} AND (${strictly} OR ${beyond(rest, values, direction, at)}))`;
 }
 
 function orderBy(order: readonly OrderKey[], direction: Direction): Prisma.Sql {

@@ -5,15 +5,13 @@ import type {
   SqlQueryable,
   Transaction,
 } from "@prisma/driver-adapter-utils";
+import type { OnStatement } from "./opened-database.js";
 
 /** One of the two adapters sends these as statements, the other does not: nobody hears them. */
 const frame = /^(BEGIN|COMMIT|ROLLBACK)$/;
 
 /** The same adapter; `onStatement` hears every statement, inside and outside of transactions. */
-export function watchStatements(
-  factory: SqlDriverAdapterFactory,
-  onStatement: (sql: string) => void,
-): SqlDriverAdapterFactory {
+export function watchStatements(factory: SqlDriverAdapterFactory, onStatement: OnStatement): SqlDriverAdapterFactory {
   return {
     provider: factory.provider,
     adapterName: factory.adapterName,
@@ -21,7 +19,7 @@ export function watchStatements(
   };
 }
 
-function watchAdapter(adapter: SqlDriverAdapter, onStatement: (sql: string) => void): SqlDriverAdapter {
+function watchAdapter(adapter: SqlDriverAdapter, onStatement: OnStatement): SqlDriverAdapter {
   return {
     ...watchQueries(adapter, onStatement),
     executeScript: (script) => adapter.executeScript(script),
@@ -31,7 +29,7 @@ function watchAdapter(adapter: SqlDriverAdapter, onStatement: (sql: string) => v
   };
 }
 
-function watchTransaction(transaction: Transaction, onStatement: (sql: string) => void): Transaction {
+function watchTransaction(transaction: Transaction, onStatement: OnStatement): Transaction {
   return {
     ...watchQueries(transaction, onStatement),
     options: transaction.options,
@@ -40,9 +38,9 @@ function watchTransaction(transaction: Transaction, onStatement: (sql: string) =
   };
 }
 
-function watchQueries(queryable: SqlQueryable, onStatement: (sql: string) => void): SqlQueryable {
+function watchQueries(queryable: SqlQueryable, onStatement: OnStatement): SqlQueryable {
   const heard = (query: SqlQuery): SqlQuery => {
-    if (!frame.test(query.sql)) onStatement(query.sql);
+    if (!frame.test(query.sql)) onStatement(query.sql, query.args);
     return query;
   };
   return {

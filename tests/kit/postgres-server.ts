@@ -21,6 +21,8 @@ export default async function setup(project: TestProject): Promise<() => Promise
     return known;
   };
   const helper = createServer((request, response) => {
+    // A connection that idles here may be closed just as a suite, busy for seconds, uses it again.
+    response.setHeader("connection", "close");
     start(request.url ?? "").then(
       ({ answer }) => response.end(JSON.stringify(answer)),
       (error: unknown) => response.writeHead(500).end(error instanceof Error ? error.stack : String(error)),
