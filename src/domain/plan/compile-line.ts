@@ -102,8 +102,10 @@ function swapped(
     if (low !== null && high !== null) return ok({ measured: { low, high, unit: amount.unit }, grams: null });
     return failed([{ code: "BAD_AMOUNT", path, written: swap.ratio, why: "RATIO_TOO_FINE" }]);
   }
-  const base = toBase(amount, from, line.form);
-  const mass = base.ok ? inDimension(base.amount, "MASS", from, line.form) : base;
+  // A part has a density of its own: of a squeeze of juice, not of the whole fruit.
+  const form = line.item.kind === "FOOD" ? (line.item.part ?? line.form) : line.form;
+  const base = toBase(amount, from, form);
+  const mass = base.ok ? inDimension(base.amount, "MASS", from, form) : base;
   if (!mass.ok) return failed([unresolved(mass.missing, amount, swap.food, "g", path)]);
   const ratio = toNumber(swap.ratio);
   return ok({
