@@ -62,6 +62,9 @@ export const divideRationals = (a: RationalText, b: RationalText): RationalText 
 /** -1, 0 or 1. */
 export const compareRationals = (a: RationalText, b: RationalText): number => new Fraction(a).compare(new Fraction(b));
 
+/** Deeper fractions have denominators beyond any that is asked for: they grow at least as Fibonacci's numbers do. */
+const DEPTH_MAX = 70;
+
 /** The fraction of smallest denominator between two bounds, by continued fractions. 0 <= low <= high. */
 const simplestBetween = (low: number, high: number, depth: number): Rational => {
   const whole = Math.floor(low);
@@ -77,7 +80,6 @@ const simplestBetween = (low: number, high: number, depth: number): Rational => 
  */
 export const nearestFraction = (value: number, maxDenominator: number, relTol: number): Rational | null => {
   if (!Number.isFinite(value) || value < 0) return null;
-  const found = simplestBetween(value * (1 - relTol), value * (1 + relTol), 40);
-  if (found.d > maxDenominator || !Number.isSafeInteger(found.n)) return null;
-  return Math.abs(found.n / found.d - value) <= value * relTol * 1.000001 ? found : null;
+  const found = simplestBetween(value * (1 - relTol), value * (1 + relTol), DEPTH_MAX);
+  return found.d > maxDenominator || !Number.isSafeInteger(found.n) ? null : found;
 };

@@ -1,7 +1,7 @@
 import type { Measured } from "../../model/amount.js";
 import { multiplyRationals } from "../rational.js";
 import { findUnit, standardUnit } from "../unit.js";
-import { wholeMeasure, withAddition, type WholeMeasure } from "./after-measure.js";
+import { measuredOf, wholeMeasure, withAddition, type WholeMeasure } from "./after-measure.js";
 import { cleanLine } from "./clean-line.js";
 import { LINE_MAX } from "./limits.js";
 import { lineContext, type LineContext, type LineOptions } from "./line-context.js";
@@ -125,15 +125,9 @@ const settleUnit = (whole: WholeMeasure, food: string, context: LineContext): Se
 
 const packOf = ({ amount, size }: WholeMeasure): WrittenPack | null => {
   if (size === null) return null;
-  const one = {
-    low: `${size.low.n}/${size.low.d}`,
-    high: `${size.high.n}/${size.high.d}`,
-  };
-  const each = { low: multiplyRationals(one.low, "1"), high: multiplyRationals(one.high, "1") };
-  const net = { low: multiplyRationals(one.low, amount.low), high: multiplyRationals(one.high, amount.high) };
-  if (each.low === null || each.high === null || net.low === null || net.high === null) return null;
-  const { unit } = size.unit;
-  return { size: { low: each.low, high: each.high, unit }, net: { low: net.low, high: net.high, unit } };
+  const one = measuredOf(size, size.unit);
+  const [low, high] = [multiplyRationals(one.low, amount.low), multiplyRationals(one.high, amount.high)];
+  return low === null || high === null ? null : { size: one, net: { low, high, unit: one.unit } };
 };
 
 /** Author pairs are soft ("1 lb (500 g)"); further apart than a quarter they are not one amount. */

@@ -181,6 +181,7 @@ describe("O-04: alternatives are not added, additions are", () => {
       preparation: "finely sliced",
     });
     understood("1 cup / 240 ml stock", { amount: of("1", "us-cup"), alternates: [of("240", "ml")], food: "stock" });
+    expect(line("1 cup (240 ml) / 8 fl oz water").alternates).toEqual([of("240", "ml"), of("8", "us-floz")]);
     understood("1 lb (500 g) flour", { amount: of("1", "lb"), alternates: [of("500", "g")], food: "flour" });
     expect(scaleMeasured(of("350", "g"), "3")).toEqual(of("1050", "g"));
     expect(scaleMeasured(of("12", "oz"), "3")).toEqual(of("36", "oz"));
@@ -413,6 +414,14 @@ describe("O-20 to O-22: names", () => {
 
   it("keeps a joining word where it joins nothing that was taken away", () => {
     expect(line("1 tsp i onion").food).toBe("i onion");
+  });
+
+  it("does not take 'and' in the name of a measured food for a second food", () => {
+    understood("2 cups macaroni and cheese", { amount: of("2", "us-cup"), food: "macaroni and cheese" });
+  });
+
+  it("leaves a food its last word, whatever that is", () => {
+    expect(line("2 large").food).toBe("large");
   });
 
   it("does not take a number in a name for an amount", () => {
