@@ -84,15 +84,16 @@ describe("what a reader sends about a household", () => {
 
   it("refuses more entries than anybody has", () => {
     const many = 1_001;
-    const tooMany = (facts: Partial<Household>) => problems(facts).map((each) => [each.code, each.path[1]]);
+    const tooMany = (facts: Partial<Household>) =>
+      problems(facts).map((each) => [each.code, each.path[1], ...(each.code === "TOO_LARGE" ? [each.what] : [])]);
     const of = <T>(value: T): T[] => Array.from({ length: many }, () => value);
-    expect(tooMany({ onHand: of(onHand("flour", "1 g")) })).toEqual([["TOO_LARGE", "onHand"]]);
-    expect(tooMany({ swaps: of({ from: "a", to: "b" }) })).toEqual([["TOO_LARGE", "swaps"]]);
-    expect(tooMany({ diets: of("vegan") })).toEqual([["TOO_LARGE", "diets"]]);
+    expect(tooMany({ onHand: of(onHand("flour", "1 g")) })).toEqual([["TOO_LARGE", "onHand", "things on hand"]]);
+    expect(tooMany({ swaps: of({ from: "a", to: "b" }) })).toEqual([["TOO_LARGE", "swaps", "swaps"]]);
+    expect(tooMany({ diets: of("vegan") })).toEqual([["TOO_LARGE", "diets", "diets"]]);
     expect(tooMany({ routes: { mode: "AS_WRITTEN", byName: of({ component: "a", route: "b" }) } })).toEqual([
-      ["TOO_LARGE", "routes"],
+      ["TOO_LARGE", "routes", "routes"],
     ]);
-    expect(tooMany({ eaters: of({ count: 1, portion: "1" }) })[0]).toEqual(["TOO_LARGE", "eaters"]);
+    expect(tooMany({ eaters: of({ count: 1, portion: "1" }) })[0]).toEqual(["TOO_LARGE", "eaters", "eaters"]);
     expect(problems({ diets: of("vegan").slice(1) })).toEqual([]);
   });
 });

@@ -106,6 +106,15 @@ describe("the cheapest routes", () => {
     expect(chosen(half, by("CHEAPEST"))).toEqual({ beans: "tins" });
   });
 
+  it("are found by trying every choice where two are only cheaper together", () => {
+    // A sack for both: either alone would buy the sack and its own dear things too.
+    const two = ["a", "b"].map((slug) =>
+      component(slug, "1 kg", [line("100 g", `${slug}-dear`)], { routes: [route("sack", [line("100 g", "sack")])] }),
+    );
+    const foods = [priced("a-dear", "3.00"), priced("b-dear", "3.00"), food("sack", { packs: [pack("1 kg", "5.00")] })];
+    expect(chosen(plate(two, foods), by("CHEAPEST"))).toEqual({ a: "sack", b: "sack" });
+  });
+
   it("are found one by one where there are too many to try every choice", () => {
     const many = Array.from({ length: 12 }, (_, at) =>
       component(`c${at}`, "1 kg", [line("100 g", at % 3 === 0 ? "cheap" : "dear")], {

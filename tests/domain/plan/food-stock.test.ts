@@ -58,6 +58,17 @@ describe("food on hand", () => {
     );
   });
 
+  it("is not mistaken for a component of the same name", () => {
+    const kaleInAPot = {
+      item: { kind: "COMPONENT" as const, component: "kale" },
+      amount: "1",
+      unit: "kg",
+      useBy: null,
+      asOtherForm: false,
+    };
+    expect(covered({ onHand: [kaleInAPot] })).toBe(0);
+  });
+
   it("of a food that is only wanted to taste is neither taken nor called useless", () => {
     const { lines, warnings } = listOf(bundle([meal("m", [line(null, "salt")])]), { onHand: [onHand("salt", "1 kg")] });
     expect(lines[0]?.onHand).toBeNull();
