@@ -59,7 +59,8 @@ export function cautionsFor(
 function isDue({ code, when }: CautionRule, thing: CautionedThing): boolean {
   if (thing.codes.includes(code)) return true;
   const classes = [thing.keepsAs, ...thing.foods.map(({ keepsAs }) => keepsAs)].flatMap((keepsAs) =>
-    keepsAs === null ? [] : classesAround(keepsAs).map((around) => around.code),
+    // A rule that only stands in for a missing one says nothing about how such food is cooled or heated.
+    keepsAs === null ? [] : classesAround(keepsAs).flatMap((around) => (around.byAnalogy ? [] : [around.code])),
   );
   const own = thing.keepsAs === null ? [] : classesAround(thing.keepsAs);
   // A component of which nobody says what kind of food it is may well need the cold.

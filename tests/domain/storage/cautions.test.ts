@@ -54,7 +54,7 @@ describe("cautions", () => {
     {
       what: "a nut cream",
       keepsAs: "nut-cream",
-      due: ["keep-cold", "cool-quickly", "reheat-until-steaming", "soaked-nuts"],
+      due: ["keep-cold", "soaked-nuts"],
     },
     { what: "a dry crumb needs nothing but the deferral", keepsAs: "dry-crumb", due: [] },
     { what: "a food of unknown kind may need the cold", keepsAs: null, due: ["keep-cold"] },
