@@ -45,6 +45,9 @@ describe("writing money", () => {
     [32_000, "BHD", "3.200"],
     [32_005, "BHD", "3.2005"],
     [32_000, "not a code", "3.20"],
+    // Three letters are a code; neither yen nor dinars stand in a longer word.
+    [3_200_000, "JPYX", "320.00"],
+    [3_200_000, "XJPY", "320.00"],
   ])("shows %i parts of %s as %s", (parts, currency, amount) => {
     expect(moneyOf(parts, currency)).toEqual({ amount, currency });
   });
@@ -98,6 +101,24 @@ describe("rounding money", () => {
         { paid: 100_000, share: 0.001 },
       ]),
     ).toEqual([100, 200, 100]);
+  });
+
+  it("prefers the remainder to the size, and the first of equals", () => {
+    // 90.004, 0.006 and 0.09: the cent that rounding down loses goes to 0.6 of a cent, not to 0.4 of one beside much.
+    const paid = 1_000_000;
+    const of = (share: number) => ({ paid, share });
+    expect(roundedTogether(100, [of(0.90004), of(0.00006), of(0.0009)])).toEqual([900_000, 100, 900]);
+    expect(roundedTogether(100, [of(0.00005), of(0.00005), of(0.00005), of(0.00005)])).toEqual([100, 100, 0, 0]);
+  });
+
+  it("does not lose a cent to the last digits of a share", () => {
+    // 0.29 of 100.00 is 28.999999999999996 in doubles; the other line has a true remainder and must not get that cent.
+    expect(
+      roundedTogether(100, [
+        { paid: 1_000_000, share: 0.29 - 5e-17 },
+        { paid: 1_000_000, share: 0.00004 },
+      ]),
+    ).toEqual([290_000, 0]);
   });
 
   it("takes nothing from a line that was used whole", () => {
