@@ -28,20 +28,26 @@ async function loadEngine() {
  * @returns {Promise<string | null>}
  */
 export async function schemaDrift(pglite, schema) {
-  loaded ??= loadEngine();
-  const SchemaEngine = await loaded;
   const files = [{ path: "schema.prisma", content: schema }];
-  const adapter = bindMigrationAwareSqlAdapterFactory(new PrismaPGlite(pglite));
-  const engine = await SchemaEngine.new({ datamodels: [["schema.prisma", schema]] }, () => undefined, adapter);
-  try {
-    const { exitCode, stdout } = await engine.diff({
+  const { exitCode, stdout } = await withEngine(pglite, schema, (engine) =>
+    engine.diff({
       from: { tag: "schemaDatasource", files, configDir: "." },
       to: { tag: "schemaDatamodel", files },
       script: true,
       exitCode: true,
       filters: { externalTables: [], externalEnums: [] },
-    });
-    return exitCode === 0 ? null : stdout;
+    }),
+  );
+  return exitCode === 0 ? null : stdout;
+}
+
+async function withEngine(pglite, schema, work) {
+  loaded ??= loadEngine();
+  const SchemaEngine = await loaded;
+  const adapter = bindMigrationAwareSqlAdapterFactory(new PrismaPGlite(pglite));
+  const engine = await SchemaEngine.new({ datamodels: [["schema.prisma", schema]] }, () => undefined, adapter);
+  try {
+    return await work(engine);
   } finally {
     engine.free();
   }
@@ -52,4 +58,28 @@ export async function migratedInMemory(scripts) {
   const pglite = await PGlite.create();
   for (const script of scripts) await pglite.exec(script);
   return pglite;
+}
+
+/**
+ * What the ordinary command line would say about a database and a folder of migrations.
+ * @param {import("@electric-sql/pglite").PGlite} pglite
+ * @param {string} schema text of schema.prisma
+ * @param {readonly { name: string; script: string }[]} migrations
+ */
+export async function historyAsPrismaSeesIt(pglite, schema, migrations) {
+  return withEngine(pglite, schema, (engine) =>
+    engine.diagnoseMigrationHistory({
+      migrationsList: {
+        baseDir: "prisma/migrations",
+        lockfile: { path: "migration_lock.toml", content: 'provider = "postgresql"' },
+        shadowDbInitScript: "",
+        migrationDirectories: migrations.map(({ name, script }) => ({
+          path: name,
+          migrationFile: { path: "migration.sql", content: { tag: "ok", value: script } },
+        })),
+      },
+      optInToShadowDatabase: false,
+      filters: { externalTables: [], externalEnums: [] },
+    }),
+  );
 }

@@ -81,7 +81,8 @@ export interface Draft<T> {
 
 /**
  * Everything the services may ask of the database. Rows never leave this folder: values in and out are the domain's.
- * Thrown errors are faults (the database is gone), except `StaleDraft` and `BadCursor` from persistence/errors.ts.
+ * Thrown errors are faults (the database is gone), except those of the caller from persistence/errors.ts: `StaleDraft`,
+ * `BadCursor`, `UnknownPublisher` (saving or publishing for nobody) and `UnstorableText` (with the path to it).
  */
 export interface Data {
   readonly publishers: {
@@ -97,6 +98,8 @@ export interface Data {
     /** Database ids by slug, for global ids. */
     idsBySlugs: Batched<string, string>;
     page(filter: FoodFilter, request: PageRequest): Promise<Page<Food>>;
+    /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */
+    synonyms: Batched<string, string>;
   };
   readonly components: {
     saveDraft(publisher: string, component: Component, expectedVersion: number | null): Promise<number>;

@@ -9,6 +9,7 @@ import { inOrder, isId } from "./keys.js";
 import { readPage } from "./read-page.js";
 import type { Db, Session } from "./session.js";
 import { isStorable, storable } from "./storable.js";
+import { synonymsOf } from "./synonyms.js";
 
 export function foodData(session: Session): Data["foods"] {
   const { db } = session;
@@ -28,6 +29,7 @@ export function foodData(session: Session): Data["foods"] {
       return inOrder(slugs, rows, ({ slug }) => slug, String).map((row) => row?.id ?? null);
     },
     page: (filter, request) => foodPage(db, filter, request),
+    synonyms: (slugs) => synonymsOf(db, slugs),
   };
 }
 
@@ -96,9 +98,10 @@ async function foodPage(db: Db, { search, aisle }: FoodFilter, request: PageRequ
     {
       order: [{ column: Prisma.sql`f.slug`, type: Prisma.sql`text`, descending: false }],
       keys: foodKeys,
-      columns: Prisma.sql`f.slug`,
       from: Prisma.sql`foods f`,
       where: Prisma.join(where, " AND "),
+      columns: Prisma.sql`k.k0 AS slug`,
+      join: Prisma.empty,
       keysOf: ({ slug }) => [slug],
     },
     request,

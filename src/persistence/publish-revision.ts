@@ -4,6 +4,7 @@ import { canonicalJson, checksumOf } from "./canonical-json.js";
 import type { OwnedSlug, RevisionSummary } from "./data.js";
 import { foldWords } from "./fold-words.js";
 import { documentFormat, documentOf } from "./frozen-document.js";
+import { Prisma } from "./generated/client.js";
 import { lockPlan, type LockedPlan } from "./lock-plan.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "./session.js";
@@ -29,14 +30,11 @@ export async function publishRevision(
       (publisher_id, id, plan_id, revision, title, serves, locale, published_at, checksum, format, document)
     VALUES (${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}, ${title}, ${serves}, ${locale},
       ${publishedAt.toISOString()}::timestamptz, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb)`;
-  await db.$executeRaw`
-    INSERT INTO revision_foods (publisher_id, revision_id, food)
-    SELECT ${publisherId}::uuid, ${id}::uuid, unnest(${slugs(document.foods)}::text[])`;
-  await db.$executeRaw`
-    INSERT INTO revision_components (publisher_id, revision_id, component, published_at)
-    SELECT ${publisherId}::uuid, ${id}::uuid, unnest(${slugs(document.components)}::text[]),
-      ${publishedAt.toISOString()}::timestamptz`;
-  await setNewest(db, plan, { id, publishedAt, title, revision });
+  const links = { publisherId, revisionId: id, publishedAt };
+  await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs(document.foods), links);
+  await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);
+  await insertLinks(db, Prisma.sql`revision_words (word,`, foldWords(title), links);
+  await setNewest(db, plan, { id, publishedAt, revision });
   const summary = {
     id,
     publisher: bundle.plan.publisher,
@@ -50,6 +48,20 @@ export async function publishRevision(
     checksum,
   };
   return { summary, created: true };
+}
+
+interface Links {
+  readonly publisherId: string;
+  readonly revisionId: string;
+  readonly publishedAt: Date;
+}
+
+/** What finds the revision, whatever it is called there. `into`: a table and the column of the values. */
+async function insertLinks(db: Db, into: Prisma.Sql, values: string[], links: Links): Promise<void> {
+  await db.$executeRaw`
+    INSERT INTO ${into} publisher_id, revision_id, published_at)
+    SELECT unnest(${values}::text[]), ${links.publisherId}::uuid, ${links.revisionId}::uuid,
+      ${links.publishedAt.toISOString()}::timestamptz`;
 }
 
 /** Inside a transaction. false: there is no such revision, or it was withdrawn before. */
@@ -73,7 +85,7 @@ export async function withdrawRevision(
   const left = await db.revision.findFirst({
     where: { publisherId, planId, withdrawnAt: null },
     orderBy: { revision: "desc" },
-    select: { id: true, publishedAt: true, title: true },
+    select: { id: true, publishedAt: true },
   });
   await setNewest(db, plan, left && { ...left, revision: plan.lastRevision });
   return true;
@@ -82,7 +94,6 @@ export async function withdrawRevision(
 interface Newest {
   readonly id: string;
   readonly publishedAt: Date;
-  readonly title: string;
   /** The highest number given out. */
   readonly revision: number;
 }
@@ -94,7 +105,6 @@ async function setNewest(db: Db, { publisherId, id, lastRevision }: LockedPlan, 
       lastRevision: newest?.revision ?? lastRevision,
       newestRevisionId: newest?.id ?? null,
       newestPublishedAt: newest?.publishedAt ?? null,
-      newestTitleWords: newest === null ? [] : foldWords(newest.title),
     },
     select: { id: true },
   });

@@ -16,17 +16,19 @@ export interface PagedList<Row, Keys extends readonly string[]> {
   /** As many as `Keys` has. */
   readonly order: readonly OrderKey[];
   readonly keys: z.ZodType<Keys>;
-  /** Columns of a row; `from` names the tables, `where` narrows them. */
-  readonly columns: Prisma.Sql;
+  /** Tables that hold the order, and what narrows them. Nothing else is looked at before the page is cut. */
   readonly from: Prisma.Sql;
   readonly where: Prisma.Sql;
+  /** Columns of a row, of the cut page k (k0, k1, …: the keys) and of what is joined to it then. */
+  readonly columns: Prisma.Sql;
+  readonly join: Prisma.Sql;
   keysOf(row: Row): Keys;
 }
 
 type Direction = "forwards" | "backwards";
 
 /**
- * A page by Relay's rules, in one statement: from the cursor on, along the order, so that rows inserted between two pages move
+ * A page by Relay's rules, in one statement; an item may hold more columns than `Row` names. It is read from the cursor on, along the order, so that rows inserted between two pages move
  * nothing. Exactly one of `first` and `last` is given.
  * @throws BadCursor
  */
@@ -54,23 +56,29 @@ export async function readPage<Row extends object, Keys extends readonly string[
       : Prisma.sql`(SELECT TRUE FROM ${list.from}
           WHERE ${list.where} AND ${beyond(list.order, behind, opposite(direction), "or at")}
           ORDER BY ${orderBy(list.order, opposite(direction))} LIMIT 1) IS NOT NULL`;
+  const named = list.order.map(({ column }, index) => Prisma.sql`${column} AS ${keyName(index)}`);
+  const again = list.order.map((key, index) => ({ ...key, column: Prisma.sql`r.${keyName(index)}` }));
   const rows = await db.$queryRaw<({ any_behind: boolean; found: boolean | null } & Row)[]>`
-    SELECT b.any_behind, r.* FROM (SELECT ${anyBehind} AS any_behind) b LEFT JOIN LATERAL (
-      SELECT TRUE AS found, ${list.columns} FROM ${list.from} WHERE ${Prisma.join(inside, " AND ")}
-      ORDER BY ${orderBy(list.order, direction)} LIMIT ${size + 1}
-    ) r ON TRUE`;
-  const found = rows.filter(({ found: any }) => any === true);
+    SELECT b.any_behind, r.* FROM (SELECT ${anyBehind} AS any_behind) b LEFT JOIN (
+      SELECT TRUE AS found, k.*, ${list.columns} FROM (
+        SELECT ${Prisma.join(named, ", ")} FROM ${list.from} WHERE ${Prisma.join(inside, " AND ")}
+        ORDER BY ${orderBy(list.order, direction)} LIMIT ${size + 1}
+      ) k ${list.join}
+    ) r ON TRUE ORDER BY ${orderBy(again, direction)}`;
+  const found = rows.filter((row) => row.found === true);
   const kept = found.slice(0, size);
-  const items = (direction === "forwards" ? kept : kept.toReversed()).map(({ any_behind: _b, found: _f, ...row }) => {
-    const item = row as unknown as Row;
-    return { cursor: encodeCursor(list.keysOf(item)), item };
-  });
+  const items = (direction === "forwards" ? kept : kept.toReversed()).map((item) => ({
+    cursor: encodeCursor(list.keysOf(item)),
+    item,
+  }));
   const more = found.length > size;
   const less = rows[0]?.any_behind === true;
   return direction === "forwards"
     ? { items, hasNext: more, hasPrevious: less }
     : { items, hasNext: less, hasPrevious: more };
 }
+
+const keyName = (index: number): Prisma.Sql => Prisma.raw(`k${index}`);
 
 const opposite = (direction: Direction): Direction => (direction === "forwards" ? "backwards" : "forwards");
 

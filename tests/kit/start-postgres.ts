@@ -65,8 +65,9 @@ export async function startPostgres(flags: readonly string[] = []): Promise<Post
     },
     stop: async () => {
       await server.stop();
-      watch.kill();
       await rm(parent, { recursive: true, force: true });
+      // Last, so that it still cleans up if this process is ended meanwhile.
+      watch.kill();
     },
   };
 }

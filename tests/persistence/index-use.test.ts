@@ -15,11 +15,11 @@ INSERT INTO plans (publisher_id, slug, last_revision)
 INSERT INTO revisions (publisher_id, plan_id, revision, title, serves, locale, published_at, checksum, format, document)
   SELECT publisher_id, id, r, 'Plan ' || slug, 2, 'en', '2026-01-01'::timestamptz + random() * interval '90 days', '', 1, '{}'
   FROM plans, generate_series(1, 2) r;
-UPDATE plans p SET newest_revision_id = r.id, newest_published_at = r.published_at,
-    newest_title_words = string_to_array(replace(lower(r.title), '-', ' '), ' ')
-  FROM revisions r WHERE r.publisher_id = p.publisher_id AND r.plan_id = p.id AND r.revision = 2;
+UPDATE plans p SET newest_revision_id = r.id, newest_published_at = r.published_at FROM revisions r WHERE r.publisher_id = p.publisher_id AND r.plan_id = p.id AND r.revision = 2;
+INSERT INTO revision_words
+  SELECT DISTINCT publisher_id, id, unnest(string_to_array(replace(lower(title), '-', ' '), ' ')), published_at FROM revisions;
 INSERT INTO revision_components SELECT publisher_id, id, 'component-' || abs(hashtext(id::text)) % 5000, published_at FROM revisions;
-INSERT INTO revision_foods SELECT publisher_id, id, 'food-' || abs(hashtext(id::text)) % 5000 FROM revisions;
+INSERT INTO revision_foods SELECT publisher_id, id, 'food-' || abs(hashtext(id::text)) % 5000, published_at FROM revisions;
 INSERT INTO foods (slug, aisle, shopped_by, always_there, densities, measures, parts, edible, yields, allergens, diets, keeping, content_hash)
   SELECT 'food-' || n, 'aisle-' || n % 20, 'MASS', false, '[]', '[]', '[]', '[]', '[]', '[]', '[]', '[]', ''
   FROM generate_series(1, 8000) n;
@@ -72,7 +72,8 @@ describeOnServer("with many plans", () => {
       "page before": ({ revisions }) => revisions.page(all, { first: null, after: null, last: 20, before: after }),
       "last page": ({ revisions }) => revisions.page(all, { ...first, first: null, last: 20 }),
       "page of a publisher": ({ revisions }) => revisions.page({ ...all, publisher: "p7" }, { ...first, after }),
-      "page of a search": ({ revisions }) => revisions.page({ ...all, search: "plan-77" }, first),
+      "page of a search": ({ revisions }) => revisions.page({ ...all, search: "77" }, first),
+      "page of two things": ({ revisions }) => revisions.page({ ...all, search: "77", usesFood: "food-7" }, first),
       "page of a food": ({ revisions }) => revisions.page({ ...all, usesFood: "food-7" }, first),
       "page of a component": ({ revisions }) => revisions.page({ ...all, usesComponent: "component-7" }, first),
       "newest by name": ({ revisions }) => revisions.summaries([{ publisher: "p7", slug: "plan-7", revision: null }]),
