@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { plainText } from "../exports/plain-text.js";
 import { problemText } from "../services/explain.js";
 import { buildShoppingList } from "../services/build-shopping-list.js";
+import { findSynonyms, foodsToday } from "../services/foods-today.js";
 import { findFoods } from "../services/find-foods.js";
 import { findKeepingRules, guideStorage } from "../services/guide-storage.js";
 import { loadPlan } from "../services/load-plan.js";
@@ -43,12 +44,16 @@ async function demoText(deps: Deps): Promise<string | readonly string[]> {
   const plan = ref && (await loadPlan(deps, { publisher: ref.publisher, slug: ref.slug, revision: null }));
   if (!plan) return ["there is no such plan; name one with --plan PUBLISHER/SLUG"];
   const { region, currency } = asked;
-  const household = readHousehold({ measures, region, currency }, [plan.bundle]);
+  const household = readHousehold({ measures, region, currency }, [plan.bundle], deps.rules.allergens.diets);
   if (!household.ok) return household.problems.map(problemText);
-  const computed = scalePublishedPlan(plan.bundle, Number(asked.servings), household.value);
+  const today = await foodsToday([plan.bundle], household.value, deps.rules.allergens.diets, {
+    readFoods: (slugs) => findFoods(deps, slugs),
+    readSynonyms: (slugs) => findSynonyms(deps, slugs),
+  });
+  const computed = scalePublishedPlan(plan.bundle, Number(asked.servings), household.value, today);
   if (!computed.ok) return computed.problems.map(problemText);
   const scaled = computed.value;
-  const list = await buildShoppingList([scaled], household.value, (slugs) => findFoods(deps, slugs));
+  const list = buildShoppingList([scaled], household.value, today);
   const keeping = await guideStorage(scaled, household.value, deps.clock, (date) => findKeepingRules(deps, date));
   return plainText({ scaled, list, keeping, reader: showFor(household.value, plan.bundle.plan) });
 }

@@ -26,7 +26,7 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   const opening = open(settings, log);
   const reading = readShipped("rules", root);
   const [{ data, sql, close }, rules] = await Promise.all([opening, reading]);
-  const deps: Deps = { data, clock: () => new Date(), log };
+  const deps: Deps = { data, clock: () => new Date(), log, rules };
   const changedRules = await saveRules(deps, rules.safety.keeping);
   if (changedRules > 0) log.info({ changedRules }, "published rules brought up to date");
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {

@@ -2,7 +2,9 @@ import DataLoader from "dataloader";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { Food } from "../domain/model/food.js";
 import type { Deps, OwnedSlug, Publisher, RevisionRef, RevisionSummary } from "../services/deps.js";
-import type { FoodReader } from "../services/build-shopping-list.js";
+import type { Household } from "../domain/model/household.js";
+import type { FoodsToday } from "../domain/plan/foods-today.js";
+import { findSynonyms, foodsToday, frozenFoods, type FoodReader } from "../services/foods-today.js";
 import { findComponents } from "../services/find-components.js";
 import { findFoods } from "../services/find-foods.js";
 import { findPlans, findPlansById } from "../services/find-plans.js";
@@ -21,6 +23,10 @@ export interface Loaders {
   readonly foods: DataLoader<string, Food | null>;
   /** Several foods as known today, in the order asked for. */
   readonly readFoods: FoodReader;
+  /** What is known today of the plans' foods and of what is on hand. */
+  today(bundles: readonly PlanBundle[], household: Household): Promise<FoodsToday>;
+  /** The same without reading anything: foods as frozen, diets by the rules of the region. */
+  withoutToday(household: Household): FoodsToday;
   /** The published rules in force on an ISO date. */
   readonly readRules: RuleReader;
   /** The document of a revision that was found; it is a fault if the document is gone. */
@@ -33,6 +39,9 @@ export function createLoaders(deps: Deps): Loaders {
   const rules = new DataLoader((dates: readonly string[]) =>
     Promise.all(dates.map((date) => findKeepingRules(deps, date))),
   );
+  const synonyms = new DataLoader<string, string | null>((slugs) => findSynonyms(deps, slugs));
+  const readFoods: FoodReader = (slugs) => Promise.all(slugs.map((slug) => foods.load(slug)));
+  const { diets } = deps.rules.allergens;
   const frozen = new Map<string, Promise<FrozenPlan>>();
   return {
     publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
@@ -46,7 +55,13 @@ export function createLoaders(deps: Deps): Loaders {
     }),
     foods,
     readRules: (date) => rules.load(date),
-    readFoods: (slugs) => Promise.all(slugs.map((slug) => foods.load(slug))),
+    readFoods,
+    today: (bundles, household) =>
+      foodsToday(bundles, household, diets, {
+        readFoods,
+        readSynonyms: (slugs) => Promise.all(slugs.map((slug) => synonyms.load(slug))),
+      }),
+    withoutToday: (household) => frozenFoods(household, diets),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
       frozen.set(published.id, known);

@@ -13,8 +13,16 @@ import type {
   Use,
 } from "../domain/plan/scaled.js";
 import type { Household } from "../domain/model/household.js";
+import type { NutrientCode } from "../domain/model/food.js";
+import type { AllergenFinding, AllergenStatement } from "../domain/nutrition/allergens.js";
+import type { DietStatement } from "../domain/nutrition/diets.js";
+import type { NutrientAmount, Nutrition } from "../domain/nutrition/nutrients.js";
+import type { FoodsToday } from "../domain/plan/foods-today.js";
+import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
+import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance } from "../domain/storage/guidance.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
+import type { stateContents, stateNutrition } from "../services/state-contents.js";
 import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
 
@@ -49,7 +57,12 @@ export interface ScaledPlanParent extends Shown {
   readonly household: Household;
   /** Computed when first asked for, and once. */
   readonly keeping: () => Promise<StorageAnswer>;
+  readonly today: () => Promise<FoodsToday>;
+  readonly contents: () => PlanContents;
+  readonly nutrition: () => PlanNutrition;
 }
+type PlanContents = ReturnType<typeof stateContents>;
+type PlanNutrition = ReturnType<typeof stateNutrition>;
 export interface StorageGuidanceParent {
   readonly guidance: StorageGuidance;
   readonly plan: ScaledPlanParent;
@@ -59,6 +72,7 @@ export interface BasisParent extends InPlan {
 }
 export interface ScaledMealParent extends Shown {
   readonly scaled: ScaledMeal;
+  readonly plan: ScaledPlanParent;
 }
 export interface ScaledComponentParent extends Shown {
   readonly scaled: ScaledComponent;
@@ -83,6 +97,28 @@ export interface UseParent extends Shown {
   readonly food: Food;
 }
 export type PackCountParent = PackCount & { readonly food: Food };
+
+export type AllergenStatementParent = AllergenStatement & InPlan;
+export type AllergenFindingParent = AllergenFinding & InPlan;
+export type DietParent = DietStatement & InPlan;
+export type NutritionParent = Nutrition & InPlan;
+export interface NutrientFigureParent extends InPlan {
+  readonly nutrient: NutrientCode;
+  readonly figure: NutrientAmount;
+}
+export type CautionParent = Caution & InPlan;
+export interface PrepSessionParent extends InPlan {
+  readonly session: PrepSession;
+}
+export interface SessionTaskParent extends InPlan {
+  readonly task: SessionTask;
+}
+export interface CriticalTaskParent {
+  readonly critical: CriticalTask;
+  readonly parent: PrepSessionParent;
+}
+export type { Finding as FindingParent } from "../domain/plan/finding.js";
+export type { ServingsRow as ServingsRowParent } from "../services/list-servings.js";
 
 export type { Warning as WarningParent } from "../domain/problem.js";
 

@@ -1,5 +1,7 @@
+import type { Rules } from "../imports/rules/read-rules.js";
 import type { Data } from "../persistence/data.js";
 
+export type { Rules } from "../imports/rules/read-rules.js";
 export type {
   FoodFilter,
   OwnedSlug,
@@ -26,4 +28,6 @@ export interface Deps {
   readonly data: Data;
   readonly clock: Clock;
   readonly log: Log;
+  /** Published rules that come with this version: cautions, handling, allergens and diets. */
+  readonly rules: Rules;
 }

@@ -2,6 +2,7 @@ import type { MeasureSystem } from "../domain/model/amount.js";
 import type { OwnMeasure } from "../domain/model/food.js";
 import type { Household, OnHand, RouteMode } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
+import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { parseAmount } from "../domain/quantity/parse.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
@@ -40,8 +41,14 @@ export const longestHouseholdList = 200;
 /**
  * Checks and completes a household. Units on hand are read as the plans' writers and the foods themselves name them.
  * Every problem is listed, each with its path under `household`.
+ *
+ * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
  */
-export function readHousehold(given: GivenHousehold, bundles: readonly PlanBundle[]): Result<Household> {
+export function readHousehold(
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  diets: readonly Pick<DietRule, "code">[],
+): Result<Household> {
   const problems: Problem[] = [];
   const note = <T>(result: Result<T>): T | null => {
     if (result.ok) return result.value;
@@ -61,7 +68,7 @@ export function readHousehold(given: GivenHousehold, bundles: readonly PlanBundl
     region: note(code(given.region, /^[A-Z]{2}(-[A-Z0-9]{1,3})?$/, "region", "an ISO 3166 code, such as GB or US-WA")),
     currency: note(code(given.currency, /^[A-Z]{3}$/, "currency", "an ISO 4217 code of three letters, such as EUR")),
     locale: note(readLocale(given.locale ?? null)),
-    diets: given.diets ?? [],
+    diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),
     eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
     swaps: given.swaps ?? [],
     routes: { mode: given.routes?.mode ?? "AS_WRITTEN", byName: given.routes?.byName ?? [] },
@@ -72,6 +79,12 @@ export function readHousehold(given: GivenHousehold, bundles: readonly PlanBundl
     session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
   };
   return problems.length > 0 ? failed(problems) : ok(household);
+}
+
+function knownDiet(diet: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {
+  if (rules.some(({ code: known }) => known === diet)) return ok(diet);
+  const what = `one of ${rules.map(({ code: known }) => known).join(", ")}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "diets", index], what, value: shortened(diet) }]);
 }
 
 function code(given: Maybe<string>, shape: RegExp, name: string, what: string): Result<string | null> {

@@ -4,7 +4,7 @@ import { jobs } from "../../src/jobs/jobs.js";
 import type { Deps, Log } from "../../src/services/deps.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { verifyRevisions } from "../../src/services/verify-revisions.js";
-import { demo } from "../graphql/open-test-app.js";
+import { demo, rules } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 
 interface Logged {
@@ -22,7 +22,7 @@ describeOnBothDatabases("nightly jobs", (open) => {
 
   beforeAll(async () => {
     database = await open();
-    deps = { data: database.data, clock: () => new Date("2026-03-01T09:00:00Z"), log };
+    deps = { data: database.data, clock: () => new Date("2026-03-01T09:00:00Z"), log, rules };
     await loadSeeds(deps, demo);
     queue = await startJobQueue({ sql: database.sql, zone: "Europe/Lisbon", jobs, deps, log });
   });

@@ -3,6 +3,7 @@ import { pino } from "pino";
 import request from "supertest";
 import { readSeeds } from "../../src/app/read-seeds.js";
 import { buildApp } from "../../src/app/build-app.js";
+import { readRulesFolder } from "../../src/app/read-rules-folder.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { Data } from "../../src/persistence/data.js";
 import type { Deps } from "../../src/services/deps.js";
@@ -27,11 +28,14 @@ export interface TestApp {
   close(): Promise<void>;
 }
 
+/** The published rules that come with the program. */
+export const rules = await readRulesFolder("seeds/rules");
+
 /** The real application on a database that is open and migrated. The clock stands still. */
 export async function openTestApp(data: Data, explorerFolder = "dist/explorer"): Promise<TestApp> {
   const logged: string[] = [];
   const log = pino({ level: "info" }, { write: (line: string) => void logged.push(line) });
-  const deps: Deps = { data, clock: () => new Date("2026-03-01T09:00:00Z"), log };
+  const deps: Deps = { data, clock: () => new Date("2026-03-01T09:00:00Z"), log, rules };
   const readiness = { check: () => Promise.resolve(null) };
   const app = await buildApp({ deps, log, readiness, explorerFolder });
   return {

@@ -2,14 +2,32 @@ import { describe, expect, it } from "vitest";
 import { noHousehold } from "../../src/domain/model/household.js";
 import { longestHouseholdList, readHousehold, type GivenHousehold } from "../../src/services/read-household.js";
 
+const diets = [{ code: "vegan" }, { code: "gluten-free" }];
+
 const codesOf = (given: GivenHousehold): readonly string[] => {
-  const read = readHousehold(given, []);
+  const read = readHousehold(given, [], diets);
   return read.ok ? [] : read.problems.map(({ code, path }) => `${code} ${path.join(".")}`);
 };
 
 describe("reading a household", () => {
+  it("knows the diets there is a rule for, and names them where another is asked for", () => {
+    expect(codesOf({ diets: ["vegan", "gluten-free"] })).toEqual([]);
+    const read = readHousehold({ diets: ["vegan", "low-fodmap"] }, [], diets);
+    expect(read).toEqual({
+      ok: false,
+      problems: [
+        {
+          code: "BAD_HOUSEHOLD",
+          path: ["household", "diets", 1],
+          what: "one of vegan, gluten-free",
+          value: "low-fodmap",
+        },
+      ],
+    });
+  });
+
   it("takes nothing at all as nobody in particular", () => {
-    expect(readHousehold({}, [])).toEqual({ ok: true, value: noHousehold });
+    expect(readHousehold({}, [], diets)).toEqual({ ok: true, value: noHousehold });
   });
 
   it("completes what is given, codes in any case", () => {
@@ -27,6 +45,7 @@ describe("reading a household", () => {
         sessionStart: { local: "2026-03-01T10:00", zone: "Europe/Lisbon" },
       },
       [],
+      diets,
     );
     expect(read).toMatchObject({
       ok: true,
@@ -85,7 +104,7 @@ describe("reading a household", () => {
   it("reads an hour the clocks skip as the one after it, and one they repeat as its first", () => {
     // Central European zones skipped 02:00-03:00 on 2026-03-29 and repeat it on 2026-10-25 (IANA tz database).
     const startOf = (local: string): string | undefined => {
-      const read = readHousehold({ sessionStart: { local, zone: "Europe/Berlin" } }, []);
+      const read = readHousehold({ sessionStart: { local, zone: "Europe/Berlin" } }, [], diets);
       return read.ok ? read.value.session?.start : undefined;
     };
     expect(startOf("2026-03-29T02:30")).toBe("2026-03-29T01:30:00Z");

@@ -9,22 +9,26 @@ interface Worked {
   readonly lines: readonly ScaledLine[];
 }
 
-const uses = (lines: readonly ScaledLine[]): SessionWork["uses"] =>
-  lines.flatMap(({ line, item }) => (item.kind === "COMPONENT" ? [{ line: line.id, component: item.component }] : []));
+/** What is on hand in full is not made, so nothing waits for it. */
+const uses = (lines: readonly ScaledLine[], made: ReadonlySet<string>): SessionWork["uses"] =>
+  lines.flatMap(({ line, item }) =>
+    item.kind === "COMPONENT" && made.has(item.component) ? [{ line: line.id, component: item.component }] : [],
+  );
 
 /** What is made in the session: every component of which something is made, and the meals that are eaten on its day. */
 function workOf({ components, meals }: ScaledPlan): readonly Worked[] {
+  const slugs = new Set(components.flatMap(({ component, batches }) => (batches > 0 ? [component.slug] : [])));
   const made = components
     .filter(({ batches }) => batches > 0)
     .map(({ component, route, batches, loads, lines }): Worked => {
       const steps: readonly Step[] = route?.steps ?? component.steps;
       const { slug, title } = component;
-      return { work: { kind: "COMPONENT", slug, title, steps, batches, loads, uses: uses(lines) }, lines };
+      return { work: { kind: "COMPONENT", slug, title, steps, batches, loads, uses: uses(lines, slugs) }, lines };
     });
   const eaten = meals
     .filter(({ meal }) => meal.day === 0)
     .map(({ meal: { slug, title, steps }, factor, lines }): Worked => ({
-      work: { kind: "MEAL", slug, title, steps, batches: factor, loads: 1, uses: uses(lines) },
+      work: { kind: "MEAL", slug, title, steps, batches: factor, loads: 1, uses: uses(lines, slugs) },
       lines,
     }));
   return [...made, ...eaten];

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AmountParent, BasisParent, ComponentParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, PackParent, PackCountParent, PlanParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { AllergenFindingParent, AllergenStatementParent, AmountParent, BasisParent, CautionParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = T | null | undefined;
@@ -17,6 +17,36 @@ export type Scalars = {
   Quantity: { input: string; output: string; }
 };
 
+/** One allergen of the lists. */
+export type AllergenFinding = {
+  readonly __typename?: 'AllergenFinding';
+  /** Code of the allergen. */
+  readonly code: Scalars['String']['output'];
+  /** Foods that contain it. */
+  readonly contains: ReadonlyArray<Food>;
+  /** Foods whose own data say they may contain it. */
+  readonly mayContain: ReadonlyArray<Food>;
+  /** As it must be declared. */
+  readonly name: Scalars['String']['output'];
+  /** What is known, over all foods. Unknown spreads. */
+  readonly presence: AllergenPresence;
+  /** The amount from which it must be declared. Null: any. */
+  readonly threshold: Maybe<Scalars['String']['output']>;
+  /** Foods of which it is not known. */
+  readonly unknown: ReadonlyArray<Food>;
+};
+
+/** What a law says must be declared. */
+export type AllergenList = {
+  readonly __typename?: 'AllergenList';
+  /** Code of the list. */
+  readonly code: Scalars['String']['output'];
+  /** The law. */
+  readonly law: Scalars['String']['output'];
+  /** Its region. */
+  readonly region: Scalars['String']['output'];
+};
+
 /** What is known about an allergen in a food or a meal. */
 export type AllergenPresence =
   /** It is in there. */
@@ -27,6 +57,33 @@ export type AllergenPresence =
   | 'MAY_CONTAIN'
   /** Nobody said. Never treat it as absent. */
   | 'UNKNOWN';
+
+/** How the region asked for and the allergen lists used belong together. */
+export type AllergenReach =
+  /** The list is that of the region. */
+  | 'REGION'
+  /** No region was given: everything on any list. */
+  | 'REGION_NOT_GIVEN'
+  /** The region has no list here: everything on any list. */
+  | 'REGION_WITHOUT_LIST';
+
+/**
+ * Allergens, as far as the foods' own data say. Unknown is never "free from": read the labels of what you buy, and follow
+ * your local rules for declaring allergens.
+ */
+export type AllergenStatement = {
+  readonly __typename?: 'AllergenStatement';
+  /** Contained, but on none of the lists. */
+  readonly alsoContains: ReadonlyArray<Scalars['String']['output']>;
+  /** Region asked for. Null: none. */
+  readonly asked: Maybe<Scalars['String']['output']>;
+  /** One entry for every allergen on the lists. */
+  readonly findings: ReadonlyArray<AllergenFinding>;
+  /** The lists that are answered to. */
+  readonly lists: ReadonlyArray<AllergenList>;
+  /** Whose list was used. */
+  readonly reach: AllergenReach;
+};
 
 /** How much of something. */
 export type Amount = {
@@ -94,6 +151,21 @@ export type BatchRule = {
   readonly min: Scalars['Float']['output'];
 };
 
+/** A caution, with where it comes from. It does not replace local food-safety codes or licensed practice. */
+export type Caution = {
+  readonly __typename?: 'Caution';
+  /** What it is about. Empty: everything. */
+  readonly about: ReadonlyArray<Keepable>;
+  /** Which. */
+  readonly code: Scalars['String']['output'];
+  /** The published rules it rests on. */
+  readonly restsOn: ReadonlyArray<Source>;
+  /** Who says so. */
+  readonly source: Source;
+  /** The words, the same in every output. */
+  readonly text: Scalars['String']['output'];
+};
+
 /** Something made ahead, as one plan revision froze it. */
 export type Component = Node & {
   readonly __typename?: 'Component';
@@ -140,6 +212,47 @@ export type Cost = {
   readonly used: Maybe<Money>;
 };
 
+/** A task that decides how long the session is. */
+export type CriticalTask = {
+  readonly __typename?: 'CriticalTask';
+  /** What it waits for. */
+  readonly because: StartReason;
+  /** Which. */
+  readonly task: SessionTask;
+  /** The same as a sentence. */
+  readonly text: Scalars['String']['output'];
+  /** The tasks it waits for. */
+  readonly waitsFor: ReadonlyArray<SessionTask>;
+};
+
+/** A dish and a diet. */
+export type Diet = {
+  readonly __typename?: 'Diet';
+  /** Foods that break it. */
+  readonly breaks: ReadonlyArray<Food>;
+  /** What the law of the region ties the claim to. */
+  readonly claims: ReadonlyArray<DietClaim>;
+  /** Code, as `HouseholdInput.diets` takes it. */
+  readonly code: Scalars['String']['output'];
+  /** Null: not known. */
+  readonly fits: Maybe<Scalars['Boolean']['output']>;
+  /** What is stated; never a promise. */
+  readonly name: Scalars['String']['output'];
+  /** Foods of which it is not known. */
+  readonly unknown: ReadonlyArray<Food>;
+};
+
+/** What a law ties a claim to. */
+export type DietClaim = {
+  readonly __typename?: 'DietClaim';
+  /** The law. */
+  readonly law: Scalars['String']['output'];
+  /** Who says so. */
+  readonly source: Source;
+  /** The number it sets. */
+  readonly threshold: Scalars['String']['output'];
+};
+
 /** What a number measures. */
 export type Dimension =
   /** Count, held in pieces. */
@@ -167,6 +280,59 @@ export type EdiblePortion = {
   /** Who says so. */
   readonly source: Source;
 };
+
+/** Something a writer should look at. */
+export type Finding = {
+  readonly __typename?: 'Finding';
+  /** Which kind it is. */
+  readonly code: FindingCode;
+  /** A sentence that says what and where. */
+  readonly message: Scalars['String']['output'];
+  /** Where: slugs and codes from the plan downwards. */
+  readonly path: ReadonlyArray<Scalars['String']['output']>;
+  /** How grave it is. */
+  readonly severity: FindingSeverity;
+};
+
+/** Kinds of finding. */
+export type FindingCode =
+  /** A component is used without an amount. */
+  | 'AMOUNT_MISSING'
+  /** A caution is due that the writer did not name. */
+  | 'CAUTION_NOT_NAMED'
+  /** The writer names a caution that no rule knows. */
+  | 'CAUTION_UNKNOWN'
+  /** A claim of the plan is contradicted by a food. */
+  | 'CLAIM_BROKEN'
+  /** A claim of the plan is not borne out, because facts are missing. */
+  | 'CLAIM_NOT_KNOWN'
+  /** A claim of the plan is one that no rule knows. */
+  | 'CLAIM_WITHOUT_RULE'
+  /** Much of a component is left over. */
+  | 'COMPONENT_LEFT_OVER'
+  /** A component is made and not eaten. */
+  | 'COMPONENT_NEVER_EATEN'
+  /** A meal is planned for later than something keeps. */
+  | 'KEPT_TOO_LONG'
+  /** No step uses a line. */
+  | 'LINE_IN_NO_STEP'
+  /** Nobody says how long something keeps. */
+  | 'NOBODY_SAYS_HOW_LONG'
+  /** No kitchen can measure the amount. */
+  | 'NOT_MEASURABLE'
+  /** Nothing heats the oven before it is used. */
+  | 'OVEN_NOT_PREHEATED'
+  /** Something bakes without a temperature. */
+  | 'OVEN_WITHOUT_TEMPERATURE'
+  /** The session is longer than promised. */
+  | 'SESSION_TOO_LONG';
+
+/** How grave a finding is. */
+export type FindingSeverity =
+  /** The writer decides. */
+  | 'LOOK'
+  /** Must be mended before publishing. */
+  | 'STOPS';
 
 /**
  * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
@@ -377,6 +543,13 @@ export type KeepingRule = {
   readonly source: Source;
 };
 
+/** Whose rules a figure is rounded by for display. */
+export type LabelScheme =
+  /** The European Commission's guidance on tolerances. Salt in grams, in place of sodium. */
+  | 'EU'
+  /** 21 CFR 101.9(c). Sodium in milligrams. */
+  | 'US';
+
 /** An amount of a food, a part of one, or a component. */
 export type Line = {
   readonly __typename?: 'Line';
@@ -470,6 +643,86 @@ export type Node = {
   readonly id: Scalars['ID']['output'];
 };
 
+/** A nutrient; the letters at the end are its unit. */
+export type Nutrient =
+  /** Calcium, milligrams. */
+  | 'calciumMg'
+  /** Carbohydrate, grams. */
+  | 'carbohydrateG'
+  /** Cholesterol, milligrams. */
+  | 'cholesterolMg'
+  /** Energy, kilocalories. */
+  | 'energyKcal'
+  /** Fat, grams. */
+  | 'fatG'
+  /** Fibre, grams. */
+  | 'fibreG'
+  /** Iron, milligrams. */
+  | 'ironMg'
+  /** Potassium, milligrams. */
+  | 'potassiumMg'
+  /** Protein, grams. */
+  | 'proteinG'
+  /** Saturated fat, grams. */
+  | 'saturatedFatG'
+  /** Sodium, milligrams. */
+  | 'sodiumMg'
+  /** Sugars, grams. */
+  | 'sugarsG'
+  /** Vitamin C, milligrams. */
+  | 'vitaminCMg'
+  /** Water, grams. */
+  | 'waterG';
+
+/** How much of one nutrient. */
+export type NutrientFigure = {
+  readonly __typename?: 'NutrientFigure';
+  /** Every food was weighed and has a figure. False: there may be more of it. */
+  readonly complete: Scalars['Boolean']['output'];
+  /** Share of the weighed food that has a figure, from 0 to 1. */
+  readonly coverage: Scalars['Float']['output'];
+  /** As a label may print one serving. Null: the scheme has no rule for it. */
+  readonly label: Maybe<Scalars['String']['output']>;
+  /** Which. */
+  readonly nutrient: Nutrient;
+  /** In 100 g as eaten; the lower end of a range. Null where the dish cannot be weighed. */
+  readonly per100g: Maybe<Scalars['Float']['output']>;
+  /** The upper end. Null: no range. */
+  readonly per100gUpTo: Maybe<Scalars['Float']['output']>;
+  /** In one serving; the lower end of a range. */
+  readonly perServing: Scalars['Float']['output'];
+  /** The upper end. Null: no range. */
+  readonly perServingUpTo: Maybe<Scalars['Float']['output']>;
+  /** Foods without a figure. */
+  readonly unknown: ReadonlyArray<Food>;
+};
+
+
+/** How much of one nutrient. */
+export type NutrientFigureLabelArgs = {
+  scheme?: LabelScheme;
+};
+
+/** What nutrition is computed from. */
+export type NutritionBasis =
+  /** Raw foods, over the weight of the finished dish and its servings. */
+  | 'RAW_FOODS_OVER_COOKED_WEIGHT'
+  /** Raw foods, over the servings. */
+  | 'RAW_FOODS_OVER_SERVINGS';
+
+/** Nutrition, from figures of the raw foods. */
+export type NutritionPerServing = {
+  readonly __typename?: 'NutritionPerServing';
+  /** What the sums stand on. */
+  readonly basis: NutritionBasis;
+  /** What one serving weighs. Null where not everything can be weighed. */
+  readonly gramsPerServing: Maybe<Scalars['Float']['output']>;
+  /** One entry for every nutrient that some food has a figure for; others are unknown, never zero. */
+  readonly nutrients: ReadonlyArray<NutrientFigure>;
+  /** Foods that count in no sum, because nobody knows what they weigh. */
+  readonly unweighed: ReadonlyArray<Food>;
+};
+
 /** Something already in the kitchen: a food, or a component made earlier. */
 export type OnHandInput = {
   /** How much there is. */
@@ -530,6 +783,8 @@ export type PageInfo = {
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
 export type Plan = Node & {
   readonly __typename?: 'Plan';
+  /** What readers would complain about, at the plan's own servings. Null, with an error, where it cannot be computed. */
+  readonly check: Maybe<ReadonlyArray<Finding>>;
   /** What its writer claims of it, such as a diet. */
   readonly claims: ReadonlyArray<Scalars['String']['output']>;
   /** Every component that a meal draws on, directly or through another component. */
@@ -556,6 +811,8 @@ export type Plan = Node & {
   readonly scaled: ScaledPlan;
   /** How many people it was written for. */
   readonly serves: Scalars['Int']['output'];
+  /** What the plan costs and leaves over at every number of servings, to see where it comes out even. At most 200 rows. */
+  readonly servingsTable: ReadonlyArray<ServingsRow>;
   /** Short name used in addresses; the same for all its revisions. */
   readonly slug: Scalars['String']['output'];
   /** A sentence or two about it. */
@@ -571,6 +828,14 @@ export type Plan = Node & {
 export type PlanScaledArgs = {
   household: InputMaybe<HouseholdInput>;
   servings: Scalars['Int']['input'];
+};
+
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type PlanServingsTableArgs = {
+  from: Scalars['Int']['input'];
+  household: InputMaybe<HouseholdInput>;
+  to: Scalars['Int']['input'];
 };
 
 /** A page of plans. */
@@ -613,6 +878,33 @@ export type PlanPortionInput = {
   readonly servings: Scalars['Int']['input'];
   /** Slug of the plan. */
   readonly slug: Scalars['String']['input'];
+};
+
+/** The work of a session, ordered to be done soonest, and the hands free as early as that allows. */
+export type PrepSession = {
+  readonly __typename?: 'PrepSession';
+  /** Appliances that steps use and the kitchen does not list: one of each was assumed. */
+  readonly assumedAppliances: ReadonlyArray<Scalars['String']['output']>;
+  /** From the start to the end: each task, and why it could not begin earlier. */
+  readonly criticalPath: ReadonlyArray<CriticalTask>;
+  /** Tasks of the evening before. */
+  readonly eveningBefore: ReadonlyArray<SessionTask>;
+  /** How far the session may be from the shortest: (total - bound) / bound. */
+  readonly gap: Scalars['Float']['output'];
+  /** When the last work with the hands ends, in minutes from the start. */
+  readonly handsFreeMinute: Scalars['Float']['output'];
+  /** Minutes of work with the hands, on the day and the evening before. */
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  /** No session can be shorter than this many minutes. */
+  readonly lowerBoundMinutes: Scalars['Float']['output'];
+  /** No session is shorter. */
+  readonly optimal: Scalars['Boolean']['output'];
+  /** What must come before what. */
+  readonly order: ReadonlyArray<TaskOrder>;
+  /** By start. */
+  readonly tasks: ReadonlyArray<SessionTask>;
+  /** From the start to the last finish, in minutes. */
+  readonly totalMinutes: Scalars['Float']['output'];
 };
 
 /** Whoever publishes plans: a writer or a title. */
@@ -809,23 +1101,39 @@ export type ScaledLine = {
 /** A meal computed. */
 export type ScaledMeal = {
   readonly __typename?: 'ScaledMeal';
+  /** What the meal contains of what must be declared. */
+  readonly allergens: AllergenStatement;
+  /** The meal held against every diet there is a rule for. */
+  readonly diets: ReadonlyArray<Diet>;
   /** Servings asked for, divided by the people the meal is written for. */
   readonly factor: Scalars['Float']['output'];
   /** Its lines, scaled and swapped. */
   readonly lines: ReadonlyArray<ScaledLine>;
   /** The meal as written. */
   readonly meal: Meal;
+  /** What one serving of the meal gives. */
+  readonly nutrition: NutritionPerServing;
 };
 
 /** A plan computed for a number of servings and one household. */
 export type ScaledPlan = {
   readonly __typename?: 'ScaledPlan';
+  /** What the whole plan contains of what must be declared. */
+  readonly allergens: AllergenStatement;
+  /** What to mind in the kitchen. The words are the same wherever they are shown. */
+  readonly cautions: ReadonlyArray<Caution>;
   /** The components, in an order in which they can be made. */
   readonly components: ReadonlyArray<ScaledComponent>;
+  /** The plan held against every diet there is a rule for. */
+  readonly diets: ReadonlyArray<Diet>;
   /** The meals, in the order of their days. */
   readonly meals: ReadonlyArray<ScaledMeal>;
+  /** What one serving of all meals together gives. */
+  readonly nutrition: NutritionPerServing;
   /** How many it was computed for. */
   readonly servings: Scalars['Int']['output'];
+  /** The order of the prep session. Null, with an error that says why, where the steps cannot be put in any order. */
+  readonly session: Maybe<PrepSession>;
   /** What to buy for it. */
   readonly shoppingList: ShoppingList;
   /** How long every component, meal and food keeps: where it is best kept first. */
@@ -845,6 +1153,23 @@ export type ScalingRule =
   /** No amount at all. */
   | 'TO_TASTE';
 
+/** A plan at one number of servings. */
+export type ServingsRow = {
+  readonly __typename?: 'ServingsRow';
+  /** What the till asks for. Null: no price is known. */
+  readonly atTill: Maybe<Money>;
+  /** Nothing of any component is left over. */
+  readonly even: Scalars['Boolean']['output'];
+  /** Share of what is made that nobody eats, on average over the components. */
+  readonly leftOverShare: Scalars['Float']['output'];
+  /** Share of what is bought that is not used, on average over the foods bought in packs. */
+  readonly packWasteShare: Scalars['Float']['output'];
+  /** What one serving costs. Null: no price is known. */
+  readonly perServing: Maybe<Money>;
+  /** How many eat. */
+  readonly servings: Scalars['Int']['output'];
+};
+
 /** When the prep session begins. Give `instant` or `local`. */
 export type SessionStartInput = {
   /** A point in time. */
@@ -854,6 +1179,52 @@ export type SessionStartInput = {
   /** IANA name of the reader's time zone, such as `Europe/Lisbon`. */
   readonly zone: Scalars['String']['input'];
 };
+
+/** One piece of work. */
+export type SessionTask = {
+  readonly __typename?: 'SessionTask';
+  /** The appliance. */
+  readonly appliance: Maybe<Scalars['String']['output']>;
+  /** Whether it takes hands. */
+  readonly attention: Attention;
+  /** Code inside this session. */
+  readonly code: Scalars['String']['output'];
+  /** Numbers of the cooks, from 1. */
+  readonly cooks: ReadonlyArray<Scalars['Int']['output']>;
+  /** Minutes from the start. */
+  readonly endMinute: Scalars['Float']['output'];
+  /** Clock time with its offset, if the household gave `sessionStart`. */
+  readonly endsAt: Maybe<Scalars['String']['output']>;
+  /** Done the evening before. */
+  readonly eveningBefore: Scalars['Boolean']['output'];
+  /** First load of a step that takes several. Null: it is done once. */
+  readonly firstLoad: Maybe<Scalars['Int']['output']>;
+  /** A step of the plan, or washing a machine between two of them. */
+  readonly kind: SessionTaskKind;
+  /** Which of that appliance, from 1: shelves, rings. */
+  readonly lanes: ReadonlyArray<Scalars['Int']['output']>;
+  /** Last load of a step that takes several. */
+  readonly lastLoad: Maybe<Scalars['Int']['output']>;
+  /** How many loads the step takes in all. */
+  readonly loads: Maybe<Scalars['Int']['output']>;
+  /** What it belongs to. */
+  readonly of: Keepable;
+  /** Minutes from the start; negative on the evening before. */
+  readonly startMinute: Scalars['Float']['output'];
+  /** Clock time with its offset, if the household gave `sessionStart`. */
+  readonly startsAt: Maybe<Scalars['String']['output']>;
+  /** Temperature in degrees Celsius. */
+  readonly temperatureC: Maybe<Scalars['Float']['output']>;
+  /** What to do, in the writer's words. */
+  readonly text: Scalars['String']['output'];
+};
+
+/** What a piece of work is. */
+export type SessionTaskKind =
+  /** A step of the plan. */
+  | 'STEP'
+  /** Washing a machine. */
+  | 'WASH';
 
 /** A part of a shop. */
 export type ShoppingAisle = {
@@ -919,6 +1290,23 @@ export type SourceKind =
   | 'PUBLISHED'
   /** The writer measured or decided it. */
   | 'WRITER';
+
+/** Why a task does not begin earlier. */
+export type StartReason =
+  /** The appliance is busy. */
+  | 'APPLIANCE'
+  /** It is the beginning. */
+  | 'BEGINNING'
+  /** It could, and nothing is gained by it. */
+  | 'CHOICE'
+  /** It must not be done too long before what follows. */
+  | 'GREATEST_WAIT'
+  /** The hands are busy. */
+  | 'HANDS'
+  /** Something must be finished first. */
+  | 'PRECEDENCE'
+  /** The oven has another temperature. */
+  | 'TEMPERATURE';
 
 /** One thing to do. */
 export type Step = {
@@ -1020,6 +1408,19 @@ export type SwapInput = {
   readonly from: Scalars['String']['input'];
   /** Slug of the food to take. */
   readonly to: Scalars['String']['input'];
+};
+
+/** One order between two tasks, for machines to read. */
+export type TaskOrder = {
+  readonly __typename?: 'TaskOrder';
+  /** Code of the task that comes after. */
+  readonly after: Scalars['String']['output'];
+  /** Code of the task that comes first. */
+  readonly before: Scalars['String']['output'];
+  /** Minutes that may pass at most. Null: any. */
+  readonly maxWait: Maybe<Scalars['Float']['output']>;
+  /** Minutes that must pass between them. */
+  readonly minWait: Scalars['Float']['output'];
 };
 
 /** What an amount is counted in. */
@@ -1169,19 +1570,30 @@ export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = 
 
 /** Mapping between all available schema types and the resolvers types */
 export type ResolversTypes = {
+  AllergenFinding: ResolverTypeWrapper<AllergenFindingParent>;
+  AllergenList: ResolverTypeWrapper<AllergenList>;
   AllergenPresence: AllergenPresence;
+  AllergenReach: AllergenReach;
+  AllergenStatement: ResolverTypeWrapper<AllergenStatementParent>;
   Amount: ResolverTypeWrapper<AmountParent>;
   Attention: Attention;
   Basis: ResolverTypeWrapper<BasisParent>;
   BatchRule: ResolverTypeWrapper<BatchRule>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
+  Caution: ResolverTypeWrapper<CautionParent>;
   Component: ResolverTypeWrapper<ComponentParent>;
   Cost: ResolverTypeWrapper<Cost>;
+  CriticalTask: ResolverTypeWrapper<CriticalTaskParent>;
   Date: ResolverTypeWrapper<Scalars['Date']['output']>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
+  Diet: ResolverTypeWrapper<DietParent>;
+  DietClaim: ResolverTypeWrapper<DietClaim>;
   Dimension: Dimension;
   EatersInput: EatersInput;
   EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
+  Finding: ResolverTypeWrapper<FindingParent>;
+  FindingCode: FindingCode;
+  FindingSeverity: FindingSeverity;
   Float: ResolverTypeWrapper<Scalars['Float']['output']>;
   Food: ResolverTypeWrapper<FoodParent>;
   FoodAllergen: ResolverTypeWrapper<FoodAllergen>;
@@ -1200,12 +1612,17 @@ export type ResolversTypes = {
   KeepingCount: KeepingCount;
   KeepingPurpose: KeepingPurpose;
   KeepingRule: ResolverTypeWrapper<KeepingRule>;
+  LabelScheme: LabelScheme;
   Line: ResolverTypeWrapper<LineParent>;
   Meal: ResolverTypeWrapper<MealParent>;
   MeasureSystem: MeasureSystem;
   Measured: Measured;
   Money: ResolverTypeWrapper<Money>;
   Node: ResolverTypeWrapper<NodeParent>;
+  Nutrient: Nutrient;
+  NutrientFigure: ResolverTypeWrapper<NutrientFigureParent>;
+  NutritionBasis: NutritionBasis;
+  NutritionPerServing: ResolverTypeWrapper<NutritionParent>;
   OnHandInput: OnHandInput;
   Pack: ResolverTypeWrapper<PackParent>;
   PackCount: ResolverTypeWrapper<PackCountParent>;
@@ -1215,6 +1632,7 @@ export type ResolversTypes = {
   PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
+  PrepSession: ResolverTypeWrapper<PrepSessionParent>;
   Publisher: ResolverTypeWrapper<PublisherParent>;
   Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
@@ -1230,12 +1648,16 @@ export type ResolversTypes = {
   ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
   ScaledPlan: ResolverTypeWrapper<ScaledPlanParent>;
   ScalingRule: ScalingRule;
+  ServingsRow: ResolverTypeWrapper<ServingsRowParent>;
   SessionStartInput: SessionStartInput;
+  SessionTask: ResolverTypeWrapper<SessionTaskParent>;
+  SessionTaskKind: SessionTaskKind;
   ShoppingAisle: ResolverTypeWrapper<Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversTypes['ShoppingLine']> }>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineParent>;
   ShoppingList: ResolverTypeWrapper<ShoppingListParent>;
   Source: ResolverTypeWrapper<Source>;
   SourceKind: SourceKind;
+  StartReason: StartReason;
   Step: ResolverTypeWrapper<StepParent>;
   StepGrowth: StepGrowth;
   StorageGuidance: ResolverTypeWrapper<StorageGuidanceParent>;
@@ -1243,6 +1665,7 @@ export type ResolversTypes = {
   String: ResolverTypeWrapper<Scalars['String']['output']>;
   Swap: ResolverTypeWrapper<SwapParent>;
   SwapInput: SwapInput;
+  TaskOrder: ResolverTypeWrapper<TaskOrder>;
   Unit: ResolverTypeWrapper<UnitParent>;
   Use: ResolverTypeWrapper<UseParent>;
   Warning: ResolverTypeWrapper<WarningParent>;
@@ -1251,16 +1674,24 @@ export type ResolversTypes = {
 
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
+  AllergenFinding: AllergenFindingParent;
+  AllergenList: AllergenList;
+  AllergenStatement: AllergenStatementParent;
   Amount: AmountParent;
   Basis: BasisParent;
   BatchRule: BatchRule;
   Boolean: Scalars['Boolean']['output'];
+  Caution: CautionParent;
   Component: ComponentParent;
   Cost: Cost;
+  CriticalTask: CriticalTaskParent;
   Date: Scalars['Date']['output'];
   DateTime: Scalars['DateTime']['output'];
+  Diet: DietParent;
+  DietClaim: DietClaim;
   EatersInput: EatersInput;
   EdiblePortion: EdiblePortion;
+  Finding: FindingParent;
   Float: Scalars['Float']['output'];
   Food: FoodParent;
   FoodAllergen: FoodAllergen;
@@ -1281,6 +1712,8 @@ export type ResolversParentTypes = {
   Meal: MealParent;
   Money: Money;
   Node: NodeParent;
+  NutrientFigure: NutrientFigureParent;
+  NutritionPerServing: NutritionParent;
   OnHandInput: OnHandInput;
   Pack: PackParent;
   PackCount: PackCountParent;
@@ -1290,6 +1723,7 @@ export type ResolversParentTypes = {
   PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
+  PrepSession: PrepSessionParent;
   Publisher: PublisherParent;
   Quantity: Scalars['Quantity']['output'];
   Query: Record<PropertyKey, never>;
@@ -1301,7 +1735,9 @@ export type ResolversParentTypes = {
   ScaledLine: ScaledLineParent;
   ScaledMeal: ScaledMealParent;
   ScaledPlan: ScaledPlanParent;
+  ServingsRow: ServingsRowParent;
   SessionStartInput: SessionStartInput;
+  SessionTask: SessionTaskParent;
   ShoppingAisle: Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversParentTypes['ShoppingLine']> };
   ShoppingLine: ShoppingLineParent;
   ShoppingList: ShoppingListParent;
@@ -1311,9 +1747,34 @@ export type ResolversParentTypes = {
   String: Scalars['String']['output'];
   Swap: SwapParent;
   SwapInput: SwapInput;
+  TaskOrder: TaskOrder;
   Unit: UnitParent;
   Use: UseParent;
   Warning: WarningParent;
+};
+
+export type AllergenFindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenFinding'] = ResolversParentTypes['AllergenFinding']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  contains: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  mayContain: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+  threshold: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
+export type AllergenListResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenList'] = ResolversParentTypes['AllergenList']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  law: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  region: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type AllergenStatementResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenStatement'] = ResolversParentTypes['AllergenStatement']> = {
+  alsoContains: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  asked: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  findings: Resolver<ReadonlyArray<ResolversTypes['AllergenFinding']>, ParentType, ContextType>;
+  lists: Resolver<ReadonlyArray<ResolversTypes['AllergenList']>, ParentType, ContextType>;
+  reach: Resolver<ResolversTypes['AllergenReach'], ParentType, ContextType>;
 };
 
 export type AmountResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Amount'] = ResolversParentTypes['Amount']> = {
@@ -1347,6 +1808,14 @@ export type BatchRuleResolvers<ContextType = Context, ParentType extends Resolve
   min: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
+export type CautionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Caution'] = ResolversParentTypes['Caution']> = {
+  about: Resolver<ReadonlyArray<ResolversTypes['Keepable']>, ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  restsOn: Resolver<ReadonlyArray<ResolversTypes['Source']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type ComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Component'] = ResolversParentTypes['Component']> = {
   batch: Resolver<ResolversTypes['BatchRule'], ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -1372,6 +1841,13 @@ export type CostResolvers<ContextType = Context, ParentType extends ResolversPar
   used: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
 };
 
+export type CriticalTaskResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CriticalTask'] = ResolversParentTypes['CriticalTask']> = {
+  because: Resolver<ResolversTypes['StartReason'], ParentType, ContextType>;
+  task: Resolver<ResolversTypes['SessionTask'], ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  waitsFor: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;
+};
+
 export interface DateScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['Date'], any> {
   name: 'Date';
 }
@@ -1380,10 +1856,32 @@ export interface DateTimeScalarConfig extends GraphQLScalarTypeConfig<ResolversT
   name: 'DateTime';
 }
 
+export type DietResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Diet'] = ResolversParentTypes['Diet']> = {
+  breaks: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  claims: Resolver<ReadonlyArray<ResolversTypes['DietClaim']>, ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  fits: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
+export type DietClaimResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DietClaim'] = ResolversParentTypes['DietClaim']> = {
+  law: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  threshold: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type EdiblePortionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['EdiblePortion'] = ResolversParentTypes['EdiblePortion']> = {
   form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   share: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Finding'] = ResolversParentTypes['Finding']> = {
+  code: Resolver<ResolversTypes['FindingCode'], ParentType, ContextType>;
+  message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  severity: Resolver<ResolversTypes['FindingSeverity'], ParentType, ContextType>;
 };
 
 export type FoodResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Food'] = ResolversParentTypes['Food']> = {
@@ -1510,6 +2008,25 @@ export type NodeResolvers<ContextType = Context, ParentType extends ResolversPar
   __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal' | 'Plan' | 'Publisher', ParentType, ContextType>;
 };
 
+export type NutrientFigureResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NutrientFigure'] = ResolversParentTypes['NutrientFigure']> = {
+  complete: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  coverage: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  label: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType, RequireFields<NutrientFigureLabelArgs, 'scheme'>>;
+  nutrient: Resolver<ResolversTypes['Nutrient'], ParentType, ContextType>;
+  per100g: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  per100gUpTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  perServing: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  perServingUpTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
+export type NutritionPerServingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NutritionPerServing'] = ResolversParentTypes['NutritionPerServing']> = {
+  basis: Resolver<ResolversTypes['NutritionBasis'], ParentType, ContextType>;
+  gramsPerServing: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  nutrients: Resolver<ReadonlyArray<ResolversTypes['NutrientFigure']>, ParentType, ContextType>;
+  unweighed: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
 export type PackResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Pack'] = ResolversParentTypes['Pack']> = {
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   content: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
@@ -1533,6 +2050,7 @@ export type PageInfoResolvers<ContextType = Context, ParentType extends Resolver
 };
 
 export type PlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Plan'] = ResolversParentTypes['Plan']> = {
+  check: Resolver<Maybe<ReadonlyArray<ResolversTypes['Finding']>>, ParentType, ContextType>;
   claims: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
   foods: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
@@ -1546,6 +2064,7 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   revision: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, RequireFields<PlanScaledArgs, 'servings'>>;
   serves: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  servingsTable: Resolver<ReadonlyArray<ResolversTypes['ServingsRow']>, ParentType, ContextType, RequireFields<PlanServingsTableArgs, 'from' | 'to'>>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   summary: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -1561,6 +2080,20 @@ export type PlanConnectionResolvers<ContextType = Context, ParentType extends Re
 export type PlanEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanEdge'] = ResolversParentTypes['PlanEdge']> = {
   cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   node: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type PrepSessionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PrepSession'] = ResolversParentTypes['PrepSession']> = {
+  assumedAppliances: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  criticalPath: Resolver<ReadonlyArray<ResolversTypes['CriticalTask']>, ParentType, ContextType>;
+  eveningBefore: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;
+  gap: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  handsFreeMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  handsOnMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  lowerBoundMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  optimal: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  order: Resolver<ReadonlyArray<ResolversTypes['TaskOrder']>, ParentType, ContextType>;
+  tasks: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;
+  totalMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type PublisherResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Publisher'] = ResolversParentTypes['Publisher']> = {
@@ -1619,18 +2152,55 @@ export type ScaledLineResolvers<ContextType = Context, ParentType extends Resolv
 };
 
 export type ScaledMealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledMeal'] = ResolversParentTypes['ScaledMeal']> = {
+  allergens: Resolver<ResolversTypes['AllergenStatement'], ParentType, ContextType>;
+  diets: Resolver<ReadonlyArray<ResolversTypes['Diet']>, ParentType, ContextType>;
   factor: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   lines: Resolver<ReadonlyArray<ResolversTypes['ScaledLine']>, ParentType, ContextType>;
   meal: Resolver<ResolversTypes['Meal'], ParentType, ContextType>;
+  nutrition: Resolver<ResolversTypes['NutritionPerServing'], ParentType, ContextType>;
 };
 
 export type ScaledPlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledPlan'] = ResolversParentTypes['ScaledPlan']> = {
+  allergens: Resolver<ResolversTypes['AllergenStatement'], ParentType, ContextType>;
+  cautions: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['ScaledComponent']>, ParentType, ContextType>;
+  diets: Resolver<ReadonlyArray<ResolversTypes['Diet']>, ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+  nutrition: Resolver<ResolversTypes['NutritionPerServing'], ParentType, ContextType>;
   servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  session: Resolver<Maybe<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
   storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
+};
+
+export type ServingsRowResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ServingsRow'] = ResolversParentTypes['ServingsRow']> = {
+  atTill: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  even: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  leftOverShare: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  packWasteShare: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  perServing: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type SessionTaskResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SessionTask'] = ResolversParentTypes['SessionTask']> = {
+  appliance: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  attention: Resolver<ResolversTypes['Attention'], ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  cooks: Resolver<ReadonlyArray<ResolversTypes['Int']>, ParentType, ContextType>;
+  endMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  endsAt: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  eveningBefore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  firstLoad: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['SessionTaskKind'], ParentType, ContextType>;
+  lanes: Resolver<ReadonlyArray<ResolversTypes['Int']>, ParentType, ContextType>;
+  lastLoad: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  loads: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  of: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
+  startMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  startsAt: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type ShoppingAisleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingAisle'] = ResolversParentTypes['ShoppingAisle']> = {
@@ -1700,6 +2270,13 @@ export type SwapResolvers<ContextType = Context, ParentType extends ResolversPar
   ratio: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type TaskOrderResolvers<ContextType = Context, ParentType extends ResolversParentTypes['TaskOrder'] = ResolversParentTypes['TaskOrder']> = {
+  after: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  before: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
 export type UnitResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Unit'] = ResolversParentTypes['Unit']> = {
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   dimension: Resolver<Maybe<ResolversTypes['Dimension']>, ParentType, ContextType>;
@@ -1722,14 +2299,22 @@ export type WarningResolvers<ContextType = Context, ParentType extends Resolvers
 };
 
 export type Resolvers<ContextType = Context> = {
+  AllergenFinding: AllergenFindingResolvers<ContextType>;
+  AllergenList: AllergenListResolvers<ContextType>;
+  AllergenStatement: AllergenStatementResolvers<ContextType>;
   Amount: AmountResolvers<ContextType>;
   Basis: BasisResolvers<ContextType>;
   BatchRule: BatchRuleResolvers<ContextType>;
+  Caution: CautionResolvers<ContextType>;
   Component: ComponentResolvers<ContextType>;
   Cost: CostResolvers<ContextType>;
+  CriticalTask: CriticalTaskResolvers<ContextType>;
   Date: GraphQLScalarType;
   DateTime: GraphQLScalarType;
+  Diet: DietResolvers<ContextType>;
+  DietClaim: DietClaimResolvers<ContextType>;
   EdiblePortion: EdiblePortionResolvers<ContextType>;
+  Finding: FindingResolvers<ContextType>;
   Food: FoodResolvers<ContextType>;
   FoodAllergen: FoodAllergenResolvers<ContextType>;
   FoodConnection: FoodConnectionResolvers<ContextType>;
@@ -1745,12 +2330,15 @@ export type Resolvers<ContextType = Context> = {
   Meal: MealResolvers<ContextType>;
   Money: MoneyResolvers<ContextType>;
   Node: NodeResolvers<ContextType>;
+  NutrientFigure: NutrientFigureResolvers<ContextType>;
+  NutritionPerServing: NutritionPerServingResolvers<ContextType>;
   Pack: PackResolvers<ContextType>;
   PackCount: PackCountResolvers<ContextType>;
   PageInfo: PageInfoResolvers<ContextType>;
   Plan: PlanResolvers<ContextType>;
   PlanConnection: PlanConnectionResolvers<ContextType>;
   PlanEdge: PlanEdgeResolvers<ContextType>;
+  PrepSession: PrepSessionResolvers<ContextType>;
   Publisher: PublisherResolvers<ContextType>;
   Quantity: GraphQLScalarType;
   Query: QueryResolvers<ContextType>;
@@ -1760,6 +2348,8 @@ export type Resolvers<ContextType = Context> = {
   ScaledLine: ScaledLineResolvers<ContextType>;
   ScaledMeal: ScaledMealResolvers<ContextType>;
   ScaledPlan: ScaledPlanResolvers<ContextType>;
+  ServingsRow: ServingsRowResolvers<ContextType>;
+  SessionTask: SessionTaskResolvers<ContextType>;
   ShoppingAisle: ShoppingAisleResolvers<ContextType>;
   ShoppingLine: ShoppingLineResolvers<ContextType>;
   ShoppingList: ShoppingListResolvers<ContextType>;
@@ -1767,6 +2357,7 @@ export type Resolvers<ContextType = Context> = {
   Step: StepResolvers<ContextType>;
   StorageGuidance: StorageGuidanceResolvers<ContextType>;
   Swap: SwapResolvers<ContextType>;
+  TaskOrder: TaskOrderResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;
   Warning: WarningResolvers<ContextType>;

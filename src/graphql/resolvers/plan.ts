@@ -1,12 +1,15 @@
-import type { StorageAnswer } from "../../domain/storage/guidance.js";
+import { checkPublishedPlan } from "../../services/check-plan.js";
+import { findingText } from "../../services/explain.js";
 import { guideStorage } from "../../services/guide-storage.js";
+import { listServings } from "../../services/list-servings.js";
 import { readHousehold } from "../../services/read-household.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
+import { stateContents, stateNutrition } from "../../services/state-contents.js";
 import { showFor } from "../../services/show-amount.js";
 import { valueOf } from "../errors.js";
-import type { PlanResolvers } from "../generated/resolver-types.js";
+import type { FindingResolvers, PlanResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
-import type { PlanParent } from "../parents.js";
+import type { FindingParent, PlanParent } from "../parents.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { componentParent, foodParent, mealParent } from "./parents-of.js";
 
@@ -35,15 +38,40 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   },
   scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
     const frozen = await loaders.frozen(plan);
-    const household = valueOf(readHousehold(given ?? {}, [frozen.bundle]));
-    const scaled = valueOf(scalePublishedPlan(frozen.bundle, servings, household));
-    let keeping: Promise<StorageAnswer> | undefined;
+    const household = valueOf(readHousehold(given ?? {}, [frozen.bundle], deps.rules.allergens.diets));
+    const today = once(() => loaders.today([frozen.bundle], household));
+    // Only the cheapest route hangs on prices of today; otherwise nothing is read that nobody asked for.
+    const known = household.routes.mode === "CHEAPEST" ? await today() : loaders.withoutToday(household);
+    const scaled = valueOf(scalePublishedPlan(frozen.bundle, servings, household, known));
     return {
-      keeping: () => (keeping ??= guideStorage(scaled, household, deps.clock, loaders.readRules)),
       scaled,
       household,
       frozen,
       show: showFor(household, frozen.bundle.plan),
+      today,
+      keeping: once(() => guideStorage(scaled, household, deps.clock, loaders.readRules)),
+      contents: once(() => stateContents(scaled, household, deps.rules, deps.clock)),
+      nutrition: once(() => stateNutrition(scaled, household)),
     };
   },
+  servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
+    const { bundle } = await loaders.frozen(plan);
+    const household = valueOf(readHousehold(given ?? {}, [bundle], deps.rules.allergens.diets));
+    return valueOf(listServings(bundle, from, to, household, await loaders.today([bundle], household)));
+  },
+  check: async (plan, _, { deps, loaders }) => {
+    const { bundle } = await loaders.frozen(plan);
+    return valueOf(await checkPublishedPlan(bundle, deps.rules, deps.clock, loaders.readRules));
+  },
 };
+
+export const findingResolvers: FieldsBeyond<FindingResolvers, FindingParent> = {
+  message: (finding) => findingText(finding),
+  path: ({ path }) => path.map(String),
+};
+
+/** Computed when first asked for, and once. */
+function once<T>(compute: () => T): () => T {
+  let known: { readonly value: T } | undefined;
+  return () => (known ??= { value: compute() }).value;
+}

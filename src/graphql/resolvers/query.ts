@@ -42,7 +42,7 @@ export const queryResolvers: QueryResolvers = {
     return connection(valueOf(await listFoods(deps, { filter: wanted, page })), (food) => foodParent(food, null));
   },
 
-  shoppingList: async (_, { plans, household: given }, { loaders }) => {
+  shoppingList: async (_, { plans, household: given }, { deps, loaders }) => {
     const tooMany = portionCountProblems(plans.length);
     if (tooMany.length > 0) throw problemsError(tooMany);
     const portions = await Promise.all(
@@ -57,10 +57,11 @@ export const queryResolvers: QueryResolvers = {
     const first = found[0]?.frozen;
     if (first === undefined) throw new Error("a list without a plan");
     const bundles = found.map(({ frozen }) => frozen.bundle);
-    const household = valueOf(readHousehold(given ?? {}, bundles));
+    const household = valueOf(readHousehold(given ?? {}, bundles, deps.rules.allergens.diets));
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
-    const scaled = valueOf(scalePortions(wanted, household));
-    const list = await buildShoppingList(scaled, household, loaders.readFoods);
+    const today = await loaders.today(bundles, household);
+    const scaled = valueOf(scalePortions(wanted, household, today));
+    const list = buildShoppingList(scaled, household, today);
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },
 

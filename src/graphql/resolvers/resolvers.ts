@@ -3,7 +3,7 @@ import { componentResolvers, routeResolvers } from "./component.js";
 import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
 import { mealResolvers } from "./meal.js";
-import { planResolvers } from "./plan.js";
+import { findingResolvers, planResolvers } from "./plan.js";
 import { publisherResolvers } from "./publisher.js";
 import { queryResolvers } from "./query.js";
 import { dateScalar, dateTimeScalar, quantityScalar } from "./scalars.js";
@@ -15,23 +15,41 @@ import {
   warningResolvers,
 } from "./scaled-plan.js";
 import { packCountResolvers, shoppingLineResolvers, shoppingListResolvers, useResolvers } from "./shopping-list.js";
+import {
+  allergenFindingResolvers,
+  allergenStatementResolvers,
+  cautionResolvers,
+  dietResolvers,
+  nutrientFigureResolvers,
+  nutritionResolvers,
+} from "./contents.js";
+import { criticalTaskResolvers, prepSessionResolvers, sessionTaskResolvers } from "./session.js";
 import { basisResolvers, storageGuidanceResolvers } from "./storage-guidance.js";
 
 /** Types that are not named here are read property by property; their parents already have that shape. */
 export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers[Type]> } = {
+  AllergenFinding: allergenFindingResolvers,
+  AllergenStatement: allergenStatementResolvers,
   Basis: basisResolvers,
+  Caution: cautionResolvers,
   Component: componentResolvers,
+  CriticalTask: criticalTaskResolvers,
   Date: dateScalar,
   DateTime: dateTimeScalar,
+  Diet: dietResolvers,
+  Finding: findingResolvers,
   Food: foodResolvers,
   FoodPart: foodPartResolvers,
   Keepable: { __resolveType: (subject) => subject.__typename },
   Line: lineResolvers,
   Meal: mealResolvers,
   Node: { __resolveType: (node) => node.__typename },
+  NutrientFigure: nutrientFigureResolvers,
+  NutritionPerServing: nutritionResolvers,
   Pack: packResolvers,
   PackCount: packCountResolvers,
   Plan: planResolvers,
+  PrepSession: prepSessionResolvers,
   Publisher: publisherResolvers,
   Quantity: quantityScalar,
   Query: queryResolvers,
@@ -40,6 +58,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   ScaledLine: scaledLineResolvers,
   ScaledMeal: scaledMealResolvers,
   ScaledPlan: scaledPlanResolvers,
+  SessionTask: sessionTaskResolvers,
   ShoppingLine: shoppingLineResolvers,
   ShoppingList: shoppingListResolvers,
   Step: stepResolvers,

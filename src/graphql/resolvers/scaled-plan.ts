@@ -1,5 +1,8 @@
 import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
+import { planPrepSession } from "../../services/plan-prep-session.js";
+import { findCautions, type Contents } from "../../services/state-contents.js";
+import { valueOf } from "../errors.js";
 import { showAmount, showScaledLine } from "../../services/show-amount.js";
 import type {
   ScaledComponentResolvers,
@@ -20,20 +23,42 @@ import { componentOf, componentParent, factsOf, foodOf, mealParent } from "./par
 
 export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanParent> = {
   servings: ({ scaled }) => scaled.servings,
-  meals: ({ scaled, frozen, show }) => scaled.meals.map((meal) => ({ scaled: meal, frozen, show })),
+  meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
-  shoppingList: async ({ scaled, household, frozen, show }, _, { loaders }) => ({
-    list: await buildShoppingList([scaled], household, loaders.readFoods),
+  shoppingList: async ({ scaled, household, frozen, show, today }) => ({
+    list: buildShoppingList([scaled], household, await today()),
     plans: [frozen],
     show,
   }),
   storage: async (plan) => (await plan.keeping()).guidance.map((guidance) => ({ guidance, plan })),
+  session: ({ scaled, household, frozen }, _, { deps }) => ({
+    session: valueOf(planPrepSession(scaled, household, deps.clock)),
+    frozen,
+  }),
+  allergens: ({ contents, frozen }) => ({ ...contents().plan.allergens, frozen }),
+  diets: ({ contents, frozen }) => contents().plan.diets.map((diet) => ({ ...diet, frozen })),
+  nutrition: ({ nutrition, frozen }) => ({ ...nutrition().plan, frozen }),
+  cautions: ({ scaled, frozen }, _, { deps }) =>
+    findCautions(scaled, deps.rules).cautions.map((caution) => ({ ...caution, frozen })),
   warnings: async ({ scaled, keeping }) => [...scaled.warnings, ...(await keeping()).warnings],
 };
+
+function contentsOf(plan: ScaledPlanParent, meal: string): Contents {
+  const found = plan.contents().meals.get(meal);
+  if (found === undefined) throw new Error(`the meal ${meal} has no contents`);
+  return found;
+}
 
 export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {
   meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
   factor: ({ scaled }) => scaled.factor,
+  allergens: ({ scaled, plan, frozen }) => ({ ...contentsOf(plan, scaled.meal.slug).allergens, frozen }),
+  diets: ({ scaled, plan, frozen }) => contentsOf(plan, scaled.meal.slug).diets.map((diet) => ({ ...diet, frozen })),
+  nutrition: ({ scaled, plan, frozen }) => {
+    const found = plan.nutrition().meals.find(({ meal }) => meal === scaled.meal.slug);
+    if (found === undefined) throw new Error(`the meal ${scaled.meal.slug} has no nutrition`);
+    return { ...found.nutrition, frozen };
+  },
   lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
 };
 

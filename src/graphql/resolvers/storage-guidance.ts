@@ -1,11 +1,10 @@
-import type { Subject } from "../../domain/storage/guidance.js";
 import { adviceText } from "../../services/explain.js";
 import { showAmount } from "../../services/show-amount.js";
-import { componentIn, foodIn, mealIn, type FrozenPlan } from "../frozen-plan.js";
+import { componentIn, foodIn, mealIn } from "../frozen-plan.js";
 import type { BasisResolvers, StorageGuidanceResolvers } from "../generated/resolver-types.js";
-import type { BasisParent, KeepableParent, ScaledPlanParent, StorageGuidanceParent } from "../parents.js";
+import type { BasisParent, ScaledPlanParent, StorageGuidanceParent } from "../parents.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
-import { componentParent, foodParent, mealParent } from "./parents-of.js";
+import { keepable } from "./keepable.js";
 
 export const storageGuidanceResolvers: FieldsBeyond<StorageGuidanceResolvers, StorageGuidanceParent> = {
   subject: ({ guidance, plan }) => keepable(plan.frozen, guidance.subject),
@@ -20,10 +19,10 @@ export const storageGuidanceResolvers: FieldsBeyond<StorageGuidanceResolvers, St
   basis: ({ guidance, plan }) => guidance.basis.map((basis) => ({ basis, frozen: plan.frozen })),
   limitedBy: ({ guidance, plan }) => guidance.limitedBy && keepable(plan.frozen, guidance.limitedBy),
   scope: ({ guidance }) => guidance.scope,
-  tooLateFor: ({ guidance, plan: { scaled, frozen, show } }) =>
-    scaled.meals
+  tooLateFor: ({ guidance, plan }) =>
+    plan.scaled.meals
       .filter(({ meal }) => guidance.tooLateFor.includes(meal.slug))
-      .map((meal) => ({ scaled: meal, frozen, show })),
+      .map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   advice: ({ guidance, plan }) => guidance.advice.map((advice) => adviceText(advice, wordsOf(plan))),
 };
 
@@ -41,17 +40,6 @@ export const basisResolvers: FieldsBeyond<BasisResolvers, BasisParent> = {
   note: ({ basis }) => basis.note,
   decides: ({ basis }) => basis.decides,
 };
-
-function keepable(frozen: FrozenPlan, { kind, slug }: Subject): KeepableParent {
-  switch (kind) {
-    case "COMPONENT":
-      return { ...componentParent(frozen, componentIn(frozen, slug)), __typename: "Component" };
-    case "FOOD":
-      return { ...foodParent(foodIn(frozen, slug), frozen.published), __typename: "Food" };
-    case "MEAL":
-      return { ...mealParent(frozen, mealIn(frozen, slug)), __typename: "Meal" };
-  }
-}
 
 const wordsOf = ({ frozen, show }: ScaledPlanParent) => ({
   meal: (slug: string) => mealIn(frozen, slug).title,
