@@ -90,6 +90,28 @@ describeOnBothDatabases("foods", (open) => {
     expect(await found({ aisle: "nowhere" })).toEqual([]);
   });
 
+  it("are one with a food that lists their name as a word for itself", async () => {
+    const also = (slug: string, ...words: string[]): Food => {
+      const [name] = smallFood(slug).names;
+      return { ...smallFood(slug), names: name === undefined ? [] : [{ ...name, also: words }] };
+    };
+    await database.data.foods.save([
+      also("syn-courgette", "SYN-Zucchini"),
+      smallFood("syn-zucchini"),
+      also("syn-b", "syn-a"),
+      also("syn-a", "syn-b"),
+      {
+        ...smallFood("syn-other"),
+        names: [{ language: "de", region: null, one: "syn-zucchini", many: "x", also: [] }],
+      },
+    ]);
+    database.statements.clear();
+    expect(
+      await database.data.foods.synonyms(["syn-zucchini", "syn-courgette", "syn-other", "syn-a", "syn-b", "no\0food"]),
+    ).toEqual(["syn-courgette", null, null, null, "syn-a", null]);
+    expect(database.statements.sent).toHaveLength(1);
+  });
+
   it("come back exactly as they were given, whatever the model allows", async () => {
     const storableFood = anyFood.filter((each) => isStorable(JSON.stringify(each).replaceAll("\\u0000", "\0")));
     await fc.assert(
