@@ -780,6 +780,25 @@ export type PageInfo = {
   readonly startCursor: Maybe<Scalars['String']['output']>;
 };
 
+/** A change of pan. */
+export type PanFactor = {
+  readonly __typename?: 'PanFactor';
+  /** Ratio of the areas. */
+  readonly factor: Scalars['Float']['output'];
+  /** The pans are so nearly alike that nothing needs to change. */
+  readonly leaveAsIs: Scalars['Boolean']['output'];
+};
+
+/** A pan by its inside: `diameter` if it is round, else `length` and `width`. Both pans in the same unit. */
+export type PanInput = {
+  /** Across a round pan. */
+  readonly diameter?: InputMaybe<Scalars['Float']['input']>;
+  /** One side. */
+  readonly length?: InputMaybe<Scalars['Float']['input']>;
+  /** The other side. */
+  readonly width?: InputMaybe<Scalars['Float']['input']>;
+};
+
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
 export type Plan = Node & {
   readonly __typename?: 'Plan';
@@ -929,6 +948,8 @@ export type Query = {
   readonly foods: FoodConnection;
   /** Anything that has an id. Null if it is gone. */
   readonly node: Maybe<Node>;
+  /** What to multiply a recipe by for another pan, so that it stands as deep as before. Oven times are not multiplied: check. */
+  readonly panFactor: PanFactor;
   /** One plan. Null if there is none of that name, or none of that revision. */
   readonly plan: Maybe<Plan>;
   /** Published plans, newest first, each in its newest revision. */
@@ -964,6 +985,13 @@ export type QueryFoodsArgs = {
 /** Everything that can be asked. */
 export type QueryNodeArgs = {
   id: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryPanFactorArgs = {
+  from: PanInput;
+  to: PanInput;
 };
 
 
@@ -1627,6 +1655,8 @@ export type ResolversTypes = {
   Pack: ResolverTypeWrapper<PackParent>;
   PackCount: ResolverTypeWrapper<PackCountParent>;
   PageInfo: ResolverTypeWrapper<PageInfo>;
+  PanFactor: ResolverTypeWrapper<PanFactor>;
+  PanInput: PanInput;
   Plan: ResolverTypeWrapper<PlanParent>;
   PlanConnection: ResolverTypeWrapper<Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PlanEdge']> }>;
   PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
@@ -1718,6 +1748,8 @@ export type ResolversParentTypes = {
   Pack: PackParent;
   PackCount: PackCountParent;
   PageInfo: PageInfo;
+  PanFactor: PanFactor;
+  PanInput: PanInput;
   Plan: PlanParent;
   PlanConnection: Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PlanEdge']> };
   PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
@@ -2049,6 +2081,11 @@ export type PageInfoResolvers<ContextType = Context, ParentType extends Resolver
   startCursor: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
+export type PanFactorResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PanFactor'] = ResolversParentTypes['PanFactor']> = {
+  factor: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  leaveAsIs: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
 export type PlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Plan'] = ResolversParentTypes['Plan']> = {
   check: Resolver<Maybe<ReadonlyArray<ResolversTypes['Finding']>>, ParentType, ContextType>;
   claims: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -2112,6 +2149,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
   foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
+  panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
@@ -2335,6 +2373,7 @@ export type Resolvers<ContextType = Context> = {
   Pack: PackResolvers<ContextType>;
   PackCount: PackCountResolvers<ContextType>;
   PageInfo: PageInfoResolvers<ContextType>;
+  PanFactor: PanFactorResolvers<ContextType>;
   Plan: PlanResolvers<ContextType>;
   PlanConnection: PlanConnectionResolvers<ContextType>;
   PlanEdge: PlanEdgeResolvers<ContextType>;

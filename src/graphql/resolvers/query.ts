@@ -1,5 +1,6 @@
 import type { Problem } from "../../domain/problem.js";
 import { buildShoppingList, portionCountProblems, scalePortions } from "../../services/build-shopping-list.js";
+import { changePan } from "../../services/change-pan.js";
 import { listFoods } from "../../services/list-foods.js";
 import { listPlans } from "../../services/list-plans.js";
 import { readHousehold } from "../../services/read-household.js";
@@ -64,6 +65,8 @@ export const queryResolvers: QueryResolvers = {
     const list = buildShoppingList(scaled, household, today);
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },
+
+  panFactor: (_, { from, to }) => valueOf(changePan(from, to)),
 
   node: (_, { id }, context) => loadNode(id, context),
 };
