@@ -117,4 +117,6 @@ export const stepOf = (row: StepRow): Step => ({
   maxWait: row.maxWait,
   eveningBefore: row.eveningBefore,
   lines: row.lines,
+  ...(row.leaves === null ? {} : { leaves: row.leaves }),
+  ...(row.washMinutes === null ? {} : { washMinutes: row.washMinutes }),
 });

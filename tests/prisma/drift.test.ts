@@ -61,6 +61,7 @@ describe("the committed migrations", () => {
       "draft_steps.min_wait",
       "draft_steps.minutes",
       "draft_steps.temperature_c",
+      "draft_steps.wash_minutes",
       "keeping_rules.days",
       "keeping_rules.days_from",
       "plan_drafts.promised_minutes",

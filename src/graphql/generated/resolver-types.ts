@@ -1351,6 +1351,8 @@ export type Step = {
   readonly eveningBefore: Scalars['Boolean']['output'];
   /** How its length grows. */
   readonly grows: StepGrowth;
+  /** What it leaves in its appliance: another use that leaves something else waits for a wash. */
+  readonly leaves: Maybe<Scalars['String']['output']>;
   /** Minutes that may pass at most. Null: any. */
   readonly maxWait: Maybe<Scalars['Float']['output']>;
   /** Minutes that must pass after the last step before it. */
@@ -1361,6 +1363,8 @@ export type Step = {
   readonly temperatureC: Maybe<Scalars['Float']['output']>;
   /** What to do. */
   readonly text: Scalars['String']['output'];
+  /** Hands-on minutes of that wash. */
+  readonly washMinutes: Maybe<Scalars['Float']['output']>;
 };
 
 /** How the length of a step grows. */
@@ -2277,11 +2281,13 @@ export type StepResolvers<ContextType = Context, ParentType extends ResolversPar
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   eveningBefore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   grows: Resolver<ResolversTypes['StepGrowth'], ParentType, ContextType>;
+  leaves: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   minutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  washMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
 };
 
 export type StorageGuidanceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['StorageGuidance'] = ResolversParentTypes['StorageGuidance']> = {

@@ -21,4 +21,6 @@ export const swapResolvers: FieldsBeyond<SwapResolvers, SwapParent> = {
 
 export const stepResolvers: FieldsBeyond<StepResolvers, StepParent> = {
   code: (step) => step.id,
+  leaves: (step) => step.leaves ?? null,
+  washMinutes: (step) => step.washMinutes ?? null,
 };

@@ -166,6 +166,8 @@ const stepOf = (step: Step): PlainDocument => ({
     "wait-at-most": step.maxWait,
     "evening-before": step.eveningBefore ? "yes" : null,
     uses: step.lines,
+    leaves: step.leaves ?? null,
+    "wash-time": step.washMinutes ?? null,
   }),
   after: step.after,
 });

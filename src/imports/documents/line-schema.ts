@@ -103,6 +103,8 @@ export const stepSchema = z.strictObject({
   "wait-at-most": minutesSchema.nullable().default(null),
   "evening-before": yesNoSchema.default(false),
   uses: listSchema(nameSchema).default([]),
+  leaves: nameSchema.nullable().default(null),
+  "wash-time": minutesSchema.nullable().default(null),
 });
 
 export const linesSchema = listSchema(lineSchema);

@@ -65,5 +65,7 @@ function readStep(step: StepDocument, index: number, ids: readonly string[], pat
     maxWait: step["wait-at-most"],
     eveningBefore: step["evening-before"],
     lines: step.uses,
+    ...(step.leaves === null ? {} : { leaves: step.leaves }),
+    ...(step["wash-time"] === null ? {} : { washMinutes: step["wash-time"] }),
   }));
 }

@@ -81,6 +81,18 @@ describe("a gluten-free diet", () => {
     expect([state("gluten-free", [oats]).fits, state("gluten-free", [sold]).fits]).toEqual([null, true]);
   });
 
+  it("goes by the line of the region, which may be milder than the general one", () => {
+    const milder = {
+      ...diet("gluten-free"),
+      breaks: [
+        { code: "oats", when: "ALWAYS" as const, region: null },
+        { code: "oats", when: "UNLESS_STATED" as const, region: "FR" },
+      ],
+    };
+    const sold = { ...onlyWith("oats", "oats"), diets: [fits("gluten-free", true)] };
+    expect([null, "FR", "DE"].map((where) => dietStatement([sold], milder, where).fits)).toEqual([false, true, false]);
+  });
+
   it("states ingredients and shows what the law ties the claim to", () => {
     const found = state("gluten-free", [onlyWith("rice")], "US");
     expect(found.name).toBe("no ingredient that contains gluten");

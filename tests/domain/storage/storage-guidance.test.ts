@@ -84,6 +84,31 @@ describe("the writer's word and the published ceiling", () => {
     expect(found.advice).toEqual([{ code: "NO_PUBLISHED_RULE", keepsAs: "dry-crumb" }]);
   });
 
+  it("of the same length are hours before days, which end later", () => {
+    const stew = kept("stew", "leftovers", [says("FRIDGE", 2)]);
+    for (const at of [null, session])
+      expect(guidanceOf(ask({ components: [stew] }, { region: "GB", session: at }), "stew", "FRIDGE")).toMatchObject({
+        days: 2,
+        counts: "HOURS",
+      });
+  });
+
+  it("send nothing to the shelf that its writer does not keep there", () => {
+    const places = ask({ components: [kept("stew", "leftovers")] }).guidance.map(({ place }) => place);
+    expect(places).toEqual(["FRIDGE", "FREEZER"]);
+  });
+
+  it("let the place count in which it keeps longer, and of equals the fridge", () => {
+    const late = (fridge: number, room: number): readonly string[] => {
+      const jar = kept("jar", null, [says("ROOM", room), says("FRIDGE", fridge)]);
+      const [first] = ask({ components: [jar], meals: [eaten("day-5", 5, "jar")] }).guidance;
+      return [first?.place ?? "", ...(first?.tooLateFor ?? [])];
+    };
+    expect(late(3, 20)).toEqual(["ROOM"]);
+    expect(late(6, 1)).toEqual(["FRIDGE"]);
+    expect(late(4, 4)).toEqual(["FRIDGE", "day-5"]);
+  });
+
   it("do not let a writer keep cooked food on the shelf", () => {
     const found = guidanceOf(ask({ components: [kept("rice", "cooked-rice", [says("ROOM", 3)])] }), "rice", "ROOM");
     expect(found.days * 24).toBeCloseTo(2); // USDA FSIS, Danger Zone
@@ -256,6 +281,17 @@ describe("what nobody speaks about", () => {
       ],
     });
     expect(answer.unknown.map(({ subject }) => subject.slug).sort()).toEqual(["a", "b", "c", "ice"]);
+  });
+
+  it("is not asked of what every house has, even where a meal uses it", () => {
+    const salt = { ...bought("salt", null, [says("ROOM", 1)]), alwaysThere: true };
+    const answer = ask({
+      components: [kept("stew", "leftovers")],
+      meals: [eaten("bowl", 3, "stew", "food:salt")],
+      foods: [salt],
+    });
+    expect(guidanceOf(answer, "bowl")).toMatchObject({ days: 4, tooLateFor: [] });
+    expect(answer.guidance.map(({ subject }) => subject.slug)).not.toContain("salt");
   });
 
   it("is said of foods that wait for a later day, not of salt in the pot", () => {

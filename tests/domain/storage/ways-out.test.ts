@@ -43,6 +43,12 @@ describe("a component that is too old for a meal", () => {
     expect(found.advice.map(({ code }) => code)).toEqual(["MAKE_LATER"]);
   });
 
+  it("is not sent to the freezer when it would not outlast the thawing", () => {
+    const foam = kept("foam", null, [says("FRIDGE", 0.5), says("FREEZER", 30)]);
+    const found = guidanceOf(ask({ components: [foam], meals: [eaten("late", 3, "foam")] }), "foam", "FRIDGE");
+    expect(found.advice.map(({ code }) => code)).toEqual(["MAKE_LATER", "NO_PUBLISHED_RULE"]);
+  });
+
   it("has no portion where a line is to taste", () => {
     const lines = [...uses("beans"), { item: { kind: "COMPONENT" as const, component: "beans" }, amount: null }];
     const found = guidanceOf(

@@ -164,19 +164,22 @@ const lines = (...of: Parameters<typeof line>): fc.Arbitrary<Line[]> =>
 
 const steps = (ids: readonly string[]): fc.Arbitrary<Step[]> =>
   few(
-    fc.record({
-      text: words,
-      minutes: fc.integer({ min: 0, max: 900 }),
-      attention: fc.constantFrom("HANDS_ON" as const, "UNATTENDED" as const),
-      appliance: maybe(slug),
-      temperatureC: maybe(fc.integer({ min: -20, max: 250 })),
-      grows: fc.constantFrom("FIXED" as const, "PER_BATCH" as const, "PER_LOAD" as const),
-      loadBatches: maybe(rational.map(({ text }) => text)),
-      minWait: fc.integer({ min: 0, max: 90 }),
-      maxWait: maybe(fc.integer({ min: 90, max: 900 })),
-      eveningBefore: fc.boolean(),
-      lines: fc.subarray([...ids]),
-    }),
+    fc
+      .record({
+        text: words,
+        minutes: fc.integer({ min: 0, max: 900 }),
+        attention: fc.constantFrom("HANDS_ON" as const, "UNATTENDED" as const),
+        appliance: maybe(slug),
+        temperatureC: maybe(fc.integer({ min: -20, max: 250 })),
+        grows: fc.constantFrom("FIXED" as const, "PER_BATCH" as const, "PER_LOAD" as const),
+        loadBatches: maybe(rational.map(({ text }) => text)),
+        minWait: fc.integer({ min: 0, max: 90 }),
+        maxWait: maybe(fc.integer({ min: 90, max: 900 })),
+        eveningBefore: fc.boolean(),
+        lines: fc.subarray([...ids]),
+        wash: fc.record({ leaves: slug, washMinutes: fc.integer({ min: 0, max: 30 }) }, { requiredKeys: [] }),
+      })
+      .map(({ wash, ...step }) => ({ ...step, ...wash })),
   ).map((list) =>
     list.map((each, index) => ({ id: `s${index}`, after: index > 1 ? ["s0", `s${index - 1}`] : [], ...each })),
   );
