@@ -66,7 +66,7 @@ export function endOf(span: Span, madeDay: number, session: Moment | null): End 
   return { day, lastDay: lastDay.toString(), until: endOfDay(lastDay, session.zone) };
 }
 
-/** Sorts the end that comes first to the front. Without a session, hours come before the whole day they end on. */
+/** Sorts the end that comes first to the front. Without a session the smaller number does, and of equals the one in hours. */
 export function compareEnds(
   a: End & { readonly counts: Span["counts"] },
   b: End & { readonly counts: Span["counts"] },
@@ -76,7 +76,7 @@ export function compareEnds(
     if (order !== 0) return order;
   }
   const hoursFirst = Number(a.counts !== "HOURS") - Number(b.counts !== "HOURS");
-  return Math.floor(a.day) - Math.floor(b.day) || hoursFirst || a.day - b.day;
+  return a.day - b.day || hoursFirst;
 }
 
 /** ISO date of a day after the session, in its zone; null without a session. */

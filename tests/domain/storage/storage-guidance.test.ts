@@ -85,12 +85,28 @@ describe("the writer's word and the published ceiling", () => {
   });
 
   it("of the same length are hours before days, which end later", () => {
-    const stew = kept("stew", "leftovers", [says("FRIDGE", 2)]);
-    for (const at of [null, session])
-      expect(guidanceOf(ask({ components: [stew] }, { region: "GB", session: at }), "stew", "FRIDGE")).toMatchObject({
-        days: 2,
-        counts: "HOURS",
-      });
+    const days = ruled({ id: "days", days: 2 });
+    const hours = ruled({ id: "hours", days: 2, counts: "HOURS" });
+    for (const rules of [
+      [days, hours],
+      [hours, days],
+    ])
+      for (const at of [null, session]) {
+        const answer = ask({ components: [kept("stew", "leftovers")] }, { rules, session: at });
+        expect(guidanceOf(answer, "stew")).toMatchObject({ days: 2, counts: "HOURS" });
+      }
+  });
+
+  it("are compared by their ends where the session is known, by their numbers where it is not", () => {
+    // One day from 08:00 ends after 40 hours, 36 hours end before.
+    const morning = { start: "2026-11-29T08:00:00Z", zone: "UTC" };
+    const evening = { start: "2026-11-29T20:00:00Z", zone: "UTC" };
+    const counts = (at: typeof morning | null) => {
+      const stew = kept("stew", "leftovers", [says("FRIDGE", 1.5)]);
+      const answer = ask({ components: [stew] }, { rules: [ruled({ days: 1 })], session: at });
+      return guidanceOf(answer, "stew").counts;
+    };
+    expect([counts(morning), counts(evening), counts(null)]).toEqual(["HOURS", "DAYS", "DAYS"]);
   });
 
   it("send nothing to the shelf that its writer does not keep there", () => {
