@@ -101,6 +101,15 @@ describe("a gluten-free diet", () => {
   });
 });
 
+describe("a diet without tree nuts", () => {
+  it("is not known to be met by coconut, which was a tree nut in the US until 2025", () => {
+    const milk = onlyWith("coconut-milk", "coconut");
+    expect(state("no-tree-nuts", [milk])).toMatchObject({ fits: null, unknown: ["coconut-milk"] });
+    expect(state("no-tree-nuts", [{ ...milk, diets: [fits("no-tree-nuts", true)] }]).fits).toBe(true);
+    expect(state("no-tree-nuts", [onlyWith("chestnuts", "chestnut")]).fits).toBe(false);
+  });
+});
+
 describe("all diets", () => {
   it("are stated at once, in the order of the rules", () => {
     const all = dietStatements([onlyWith("carrot")], rules, "US");

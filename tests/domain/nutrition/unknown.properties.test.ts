@@ -90,7 +90,7 @@ describe("what is said about allergens and diets", () => {
           if (broken !== undefined) expect([...inside]).not.toContain(broken);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 400 },
     );
   });
 
@@ -99,16 +99,20 @@ describe("what is said about allergens and diets", () => {
       fc.property(dish, region, fc.nat(500), (truths, where, at) => {
         const before = truths.map(({ food }) => food);
         const after = without(before, at);
-        const absent = (foods: readonly DietFood[]): readonly string[] =>
-          allergenStatement(foods, rules, where, today).findings.flatMap(({ code, presence }) =>
-            presence === "DOES_NOT_CONTAIN" ? [code] : [],
+        // A list leaves some nuts out (chestnuts in the EU). Beside "none on the list" those are named, so that is no "none".
+        const absent = (foods: readonly DietFood[]): readonly string[] => {
+          const { findings, alsoContains } = allergenStatement(foods, rules, where, today);
+          const named = new Set<string | null>(alsoContains.map(({ code }) => groupOf(code)));
+          return findings.flatMap(({ code, presence }) =>
+            presence === "DOES_NOT_CONTAIN" && !named.has(code) ? [code] : [],
           );
+        };
         const met = (foods: readonly DietFood[]): readonly string[] =>
           dietStatements(foods, rules, where).flatMap((each) => (each.fits === true ? [each.diet] : []));
         expect(absent(before)).toEqual(expect.arrayContaining([...absent(after)]));
         expect(met(before)).toEqual(expect.arrayContaining([...met(after)]));
       }),
-      { numRuns: 300 },
+      { numRuns: 400 },
     );
   });
 
