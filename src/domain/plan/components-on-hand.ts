@@ -39,9 +39,8 @@ export function componentsOnHand(plan: CompiledPlan, household: Household, left:
     if (onHand.item.kind !== "COMPONENT") return;
     const path: Path = ["household", "onHand", entry];
     const item = onHand.item.component;
-    const index = plan.makeOrder.find((each) => plan.components[each]?.component.slug === item);
-    const found = index === undefined ? undefined : plan.components[index];
-    if (index === undefined || found === undefined) {
+    const index = plan.makeOrder.find((each) => plan.components[each]!.component.slug === item);
+    if (index === undefined) {
       warnings.push({ code: "ON_HAND_NOT_NEEDED", path, item });
       return;
     }
@@ -51,7 +50,7 @@ export function componentsOnHand(plan: CompiledPlan, household: Household, left:
       warnings.push({ code: "ON_HAND_TOO_OLD", path, item, useBy: useBy ?? "" });
       return;
     }
-    const amount = inYield(onHand, found);
+    const amount = inYield(onHand, plan.components[index]!);
     if (typeof amount === "string") warnings.push({ code: "ON_HAND_NOT_COMPARABLE", path, item, missing: amount });
     else stocks.set(index, [...(stocks.get(index) ?? []), { amount: amount * left[entry]!, lastDay, entry }]);
   });

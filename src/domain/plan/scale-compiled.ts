@@ -75,7 +75,7 @@ function leftAfter(left: readonly number[], { stocks }: ComponentsOnHand, { take
   const after = [...left];
   for (const [index, stock] of stocks) {
     stock.forEach(({ amount, entry }, at) => {
-      if (amount > 0) after[entry]! *= restOf(amount, taken.get(index)?.[at] ?? 0) / amount;
+      if (amount > 0) after[entry]! *= restOf(amount, taken.get(index)![at]!) / amount;
     });
   }
   return after;

@@ -3,7 +3,7 @@ import type { Food } from "../model/food.js";
 import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 
 /** Shops remembered for one food; readers come from many places, foods live long. */
-const keptPerFood = 16;
+export const keptPerFood = 16;
 const shelves = new WeakMap<Food, Map<string, PackShelf>>();
 
 /** `packShelf`, remembered as long as the food lives: a list asks for the same few shelves at every number of servings. */
@@ -13,8 +13,7 @@ export function knownShelf(food: Food, dimension: Dimension, shop: Shop): PackSh
   const key = `${dimension} ${shop.region ?? ""} ${shop.currency ?? ""}`;
   const known = kept.get(key);
   if (known !== undefined) return known;
-  const oldest = kept.keys().next();
-  if (kept.size >= keptPerFood && oldest.done !== true) kept.delete(oldest.value);
+  if (kept.size >= keptPerFood) kept.clear();
   const shelf = packShelf(food, dimension, shop);
   kept.set(key, shelf);
   return shelf;

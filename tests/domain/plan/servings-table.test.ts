@@ -59,10 +59,29 @@ describe("the table of servings", () => {
     expect(servingsTable(plan, 1, 2.5, noHousehold)).toMatchObject({ problems: [{ path: ["to"], value: 2.5 }] });
     expect(servingsTable(plan, 1, 1_000_001, noHousehold)).toMatchObject({ problems: [{ path: ["to"] }] });
     expect(servingsTable(plan, 1, mostRows + 1, noHousehold)).toMatchObject({
-      problems: [{ code: "TOO_LARGE", size: mostRows + 1, limit: mostRows }],
+      problems: [{ code: "TOO_LARGE", path: ["to"], what: "rows", size: mostRows + 1, limit: mostRows }],
     });
     const last = servingsTable(plan, 1, mostRows, noHousehold);
     expect(last.ok && last.value.length).toBe(mostRows);
+  });
+
+  it("goes to the most servings there are", () => {
+    const most = servingsTable(plan, 1_000_000, 1_000_000, noHousehold);
+    expect(most.ok && most.value.map(({ servings }) => servings)).toEqual([1_000_000]);
+  });
+
+  it("averages over components, and over foods bought in packs", () => {
+    const half = { ...pot, slug: "half", batch: { min: "1/2", max: null, increment: "1/2" } };
+    const both = bundle(
+      [meal("bowl", [line("100 g", made("pot")), line("100 g", made("half"))])],
+      [pot, half],
+      [beans, food("salt", { packs: [pack("10 g", "0.10")] })],
+    );
+    const result = servingsTable(both, 3, 3, noHousehold);
+    if (!result.ok) throw new Error(JSON.stringify(result.problems));
+    // A whole pot and half of one for six portions: 750 g of beans from one bag, 9 g of salt from one box.
+    expect(result.value[0]!.leftOverShare).toBeCloseTo((1 / 2 + 0) / 2, 12);
+    expect(result.value[0]!.packWasteShare).toBeCloseTo((50 / 800 + 1 / 10) / 2, 12);
   });
 
   it("passes on what is wrong with the plan", () => {

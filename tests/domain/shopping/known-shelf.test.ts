@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { knownShelf } from "../../../src/domain/shopping/known-shelf.js";
+import { keptPerFood, knownShelf } from "../../../src/domain/shopping/known-shelf.js";
 import { packShelf, type Shop } from "../../../src/domain/shopping/pack-options.js";
 import { density, food, pack } from "../../kit/builders.js";
 
@@ -34,5 +34,16 @@ describe("a shelf that is asked for again", () => {
     const shop = { region: null, currency: "XTS" };
     expect(knownShelf(oil, "VOLUME", shop).packs.length).toBe(3);
     expect(knownShelf({ ...oil, packs: [] }, "VOLUME", shop).packs).toEqual([]);
+  });
+
+  it("is forgotten when very many other shops have asked, and only then", () => {
+    const vinegar = food("vinegar", { packs: [pack("1 l", "2.00")] });
+    const shopAt = (n: number): Shop => ({ region: `R${n}`, currency: "XTS" });
+    const first = knownShelf(vinegar, "VOLUME", shopAt(0));
+    for (let n = 1; n < keptPerFood; n++) knownShelf(vinegar, "VOLUME", shopAt(n));
+    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).toBe(first);
+    knownShelf(vinegar, "VOLUME", shopAt(keptPerFood));
+    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).not.toBe(first);
+    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).toEqual(first);
   });
 });
