@@ -1,4 +1,8 @@
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { parseArgs } from "node:util";
+import { EmbeddedDatabaseBusy } from "../persistence/errors.js";
 import { plainText } from "../exports/plain-text.js";
 import { problemText } from "../services/explain.js";
 import { buildShoppingList } from "../services/build-shopping-list.js";
@@ -11,9 +15,9 @@ import { readHousehold } from "../services/read-household.js";
 import { scalePublishedPlan } from "../services/scale-published-plan.js";
 import { measureSystems, showFor } from "../services/show-amount.js";
 import type { Deps } from "../services/deps.js";
-import { readEnvironment } from "./environment.js";
+import { readEnvironment, type Environment } from "./environment.js";
 import { exitWithFaults } from "./exit-with-faults.js";
-import { openDatabase } from "./open-database.js";
+import { openDatabase, type OpenDatabase } from "./open-database.js";
 import { openLog } from "./open-log.js";
 
 /** The main job as text: one plan computed through the same services that answer the API. */
@@ -32,10 +36,23 @@ const measures = measureSystems.find((system) => system === asked.measures) ?? n
 if (asked.measures !== undefined && measures === null) {
   exitWithFaults([`--measures must be one of ${measureSystems.join(", ")}`]);
 }
-const database = await openDatabase(environment.value, openLog("warn"));
+const spare = await mkdtemp(join(tmpdir(), "prepwright-demo-"));
+const database = await openBeside(environment.value);
 const answer = await demoText(database.deps).finally(() => database.close());
+await rm(spare, { recursive: true, force: true });
 if (typeof answer !== "string") exitWithFaults(answer);
 process.stdout.write(answer);
+
+/** The embedded database has room for one process: while a service uses it, the demo is computed in a folder of its own. */
+async function openBeside(settings: Environment): Promise<OpenDatabase> {
+  try {
+    return await openDatabase(settings, openLog("warn"));
+  } catch (error) {
+    if (!(error instanceof EmbeddedDatabaseBusy)) throw error;
+    process.stderr.write(`${settings.dataDir} is in use; the demo data is loaded into a folder of its own.\n`);
+    return openDatabase({ ...settings, dataDir: spare }, openLog("warn"));
+  }
+}
 
 /** The text, or what is wrong with what was asked. */
 async function demoText(deps: Deps): Promise<string | readonly string[]> {

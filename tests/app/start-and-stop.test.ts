@@ -62,6 +62,14 @@ describe("the service as a process", () => {
     await expect(startService({ DATA_DIR: folder })).rejects.toThrow(/in use/);
   });
 
+  it("leaves room for the demo as text, which then works in a folder of its own", async () => {
+    const { stdout, stderr } = await run(process.execPath, ["dist/demo.js", "--servings", "7"], {
+      env: { PATH: process.env["PATH"], DATA_DIR: folder },
+    });
+    expect(stdout).toMatch(/, for 7\n/);
+    expect(stderr).toContain("is in use");
+  });
+
   it("finishes what is being asked when it is told to stop, exits with 0, and takes no more", async () => {
     if (service === undefined) throw new Error("not started");
     // Read as they come: the service waits for whoever has not taken the whole answer yet.
