@@ -4,16 +4,10 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { EmbeddedDatabaseBusy } from "../persistence/errors.js";
 import { plainText } from "../exports/plain-text.js";
+import { answerPlan } from "../services/answer-plan.js";
 import { problemText } from "../services/explain.js";
-import { buildShoppingList } from "../services/build-shopping-list.js";
-import { findSynonyms, foodsToday } from "../services/foods-today.js";
-import { findFoods } from "../services/find-foods.js";
-import { findKeepingRules, guideStorage } from "../services/guide-storage.js";
-import { loadPlan } from "../services/load-plan.js";
 import { newestPlan } from "../services/newest-plan.js";
-import { readHousehold } from "../services/read-household.js";
-import { scalePublishedPlan } from "../services/scale-published-plan.js";
-import { measureSystems, showFor } from "../services/show-amount.js";
+import { measureSystems } from "../services/show-amount.js";
 import type { Deps } from "../services/deps.js";
 import { readEnvironment, type Environment } from "./environment.js";
 import { exitWithFaults } from "./exit-with-faults.js";
@@ -30,6 +24,7 @@ const { values: asked } = parseArgs({
     currency: { type: "string" },
   },
 });
+const unknown = ["there is no such plan; name one with --plan PUBLISHER/SLUG"];
 const environment = readEnvironment();
 if (!environment.ok) exitWithFaults(environment.faults);
 const measures = measureSystems.find((system) => system === asked.measures) ?? null;
@@ -58,19 +53,13 @@ async function openBeside(settings: Environment): Promise<OpenDatabase> {
 async function demoText(deps: Deps): Promise<string | readonly string[]> {
   const [publisher, slug] = asked.plan?.split("/") ?? [];
   const ref = publisher !== undefined && slug !== undefined ? { publisher, slug } : await newestPlan(deps);
-  const plan = ref && (await loadPlan(deps, { publisher: ref.publisher, slug: ref.slug, revision: null }));
-  if (!plan) return ["there is no such plan; name one with --plan PUBLISHER/SLUG"];
+  if (ref === null) return unknown;
   const { region, currency } = asked;
-  const household = readHousehold({ measures, region, currency }, [plan.bundle], deps.rules.allergens.diets);
-  if (!household.ok) return household.problems.map(problemText);
-  const today = await foodsToday([plan.bundle], household.value, deps.rules.allergens.diets, {
-    readFoods: (slugs) => findFoods(deps, slugs),
-    readSynonyms: (slugs) => findSynonyms(deps, slugs),
-  });
-  const computed = scalePublishedPlan(plan.bundle, Number(asked.servings), household.value, today);
-  if (!computed.ok) return computed.problems.map(problemText);
-  const scaled = computed.value;
-  const list = buildShoppingList([scaled], household.value, today);
-  const keeping = await guideStorage(scaled, household.value, deps.clock, (date) => findKeepingRules(deps, date));
-  return plainText({ scaled, list, keeping, reader: showFor(household.value, plan.bundle.plan) });
+  const answer = await answerPlan(
+    deps,
+    { publisher: ref.publisher, slug: ref.slug, revision: null },
+    { servings: Number(asked.servings), household: { measures, region, currency } },
+  );
+  if (answer === null) return unknown;
+  return answer.ok ? plainText(answer.value) : answer.problems.map(problemText);
 }

@@ -1,32 +1,20 @@
-import type { BaseAmount, MeasureSystem } from "../domain/model/amount.js";
+import type { BaseAmount } from "../domain/model/amount.js";
 import type { Component } from "../domain/model/component.js";
 import type { Food, Pack } from "../domain/model/food.js";
-import type {
-  Cost,
-  ScaledComponent,
-  ScaledLine,
-  ScaledPlan,
-  ShoppingLine,
-  ShoppingList,
-} from "../domain/plan/scaled.js";
+import type { PlanAnswer } from "../domain/plan/plan-answer.js";
+import type { Cost, ScaledComponent, ScaledLine, ShoppingLine, ShoppingList } from "../domain/plan/scaled.js";
 import type { MeasureFacts } from "../domain/quantity/convert.js";
 import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/quantity/format.js";
 import { toNumber } from "../domain/quantity/rational.js";
-import type { StorageAnswer } from "../domain/storage/guidance.js";
 import type { AdviceWords } from "./advice-text.js";
 import { keepingLines } from "./keeping-text.js";
 import { warningText } from "./problem-text.js";
 
-/** What is written out, and for whom. `converts`: the reader cooks in other measures than the writer's. */
-export interface PlainTextInput {
-  readonly scaled: ScaledPlan;
-  readonly list: ShoppingList;
-  readonly keeping: StorageAnswer;
-  readonly reader: { readonly measures: MeasureSystem; readonly locale: string; readonly converts: boolean };
-}
+/** What is written out, and for whom. */
+export type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
 
 /** A plan computed, as text for a terminal: components, meals, list by aisle, keeping, warnings. Lines end in \n. */
-export function plainText({ scaled, list, keeping, reader }: PlainTextInput): string {
+export function plainText({ scaled, list, storage, reader }: PlainTextInput): string {
   const { plan } = scaled.bundle;
   const amount = (base: BaseAmount, facts: MeasureFacts): string => presentAmount(base, facts, reader).text;
   const words: AdviceWords = {
@@ -35,7 +23,7 @@ export function plainText({ scaled, list, keeping, reader }: PlainTextInput): st
     food: (slug) => nameOf(foodOf(slug) ?? slug, false),
     amount: (base, slug) => amount(base, componentOf(slug) ?? noFacts),
   };
-  const warnings = [...scaled.warnings, ...list.warnings, ...keeping.warnings].map(warningText);
+  const warnings = [...scaled.warnings, ...list.warnings, ...storage.warnings].map(warningText);
   return [
     `${plan.title}, for ${scaled.servings}`,
     ...section(
@@ -50,7 +38,7 @@ export function plainText({ scaled, list, keeping, reader }: PlainTextInput): st
     ...section("", [costLine(list.cost, scaled.servings)]),
     ...section(
       "Keep",
-      keepingLines(keeping, words).map((line) => `  ${line}`),
+      keepingLines(storage, words).map((line) => `  ${line}`),
     ),
     ...section(
       "Mind",

@@ -1,6 +1,7 @@
 import type { BaseAmount, Dimension, Measured, MeasureSystem, RationalText } from "../domain/model/amount.js";
 import type { Household } from "../domain/model/household.js";
 import type { Plan } from "../domain/model/plan.js";
+import type { Reader } from "../domain/plan/plan-answer.js";
 import type { ScaledLine } from "../domain/plan/scaled.js";
 import type { MeasureFacts } from "../domain/quantity/convert.js";
 import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/quantity/format.js";
@@ -16,13 +17,7 @@ export const measureSystems: readonly MeasureSystem[] = [
 ];
 
 /** How amounts are shown to one reader. */
-export interface Show {
-  readonly measures: MeasureSystem;
-  /** BCP 47 tag. */
-  readonly locale: string;
-  /** The reader asked for other measures than the writer's, so the writer's own units do not serve. */
-  readonly converts: boolean;
-}
+export type Show = Reader;
 
 export interface ShownUnit {
   readonly code: string;

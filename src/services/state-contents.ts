@@ -1,20 +1,17 @@
 import type { Household } from "../domain/model/household.js";
-import { allergenStatement, type AllergenStatement } from "../domain/nutrition/allergens.js";
-import { dietStatements, type DietStatement } from "../domain/nutrition/diets.js";
+import { allergenStatement } from "../domain/nutrition/allergens.js";
+import { dietStatements } from "../domain/nutrition/diets.js";
 import { eatenFoods } from "../domain/plan/eaten.js";
 import { effectiveServings } from "../domain/plan/eaters.js";
 import { foodsOfMeal, foodsOfPlan, planNutrition } from "../domain/plan/contents.js";
+import type { Contents, PlanContents } from "../domain/plan/plan-answer.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { cautionedThings } from "../domain/storage/cautioned-things.js";
 import { cautionsFor, type CautionsFound } from "../domain/storage/cautions.js";
 import type { Rules } from "../imports/rules/read-rules.js";
 import type { Clock } from "./deps.js";
 
-/** What a plan, or one of its meals, contains. */
-export interface Contents {
-  readonly allergens: AllergenStatement;
-  readonly diets: readonly DietStatement[];
-}
+export type { Contents } from "../domain/plan/plan-answer.js";
 
 /** Allergens and diets of the whole plan and of each meal by slug, by the lists in force today in the reader's region. */
 export function stateContents(
@@ -22,7 +19,7 @@ export function stateContents(
   { region }: Household,
   { allergens: rules }: Rules,
   clock: Clock,
-): { readonly plan: Contents; readonly meals: ReadonlyMap<string, Contents> } {
+): PlanContents {
   const today = clock().toISOString().slice(0, 10);
   const of = (foods: Parameters<typeof allergenStatement>[0] & Parameters<typeof dietStatements>[0]): Contents => ({
     allergens: allergenStatement(foods, rules, region, today),

@@ -21,7 +21,7 @@ function textOf(bundle: PlanBundle, servings: number): string {
   return plainText({
     scaled: scaled.value,
     list: shop([scaled.value], household),
-    keeping,
+    storage: keeping,
     reader,
   });
 }
