@@ -69,9 +69,20 @@ export type Problem =
   | { readonly code: "STEPS_IN_A_CIRCLE"; readonly path: Path; readonly steps: readonly string[] }
   /** Greatest waits or evening times of which no order keeps all: task ids of the session. */
   | { readonly code: "WAITS_CANNOT_BE_KEPT"; readonly path: Path; readonly steps: readonly string[] }
+  | ClaimProblem
   | { readonly code: "DUPLICATE"; readonly path: Path; readonly value: string }
   | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
   | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string };
+
+/** A plan's claim that its foods contradict, or do not bear out, or that no diet rule knows. `foods` are slugs. */
+export type ClaimProblem =
+  | {
+      readonly code: "CLAIM_BROKEN" | "CLAIM_NOT_KNOWN";
+      readonly path: Path;
+      readonly claim: string;
+      readonly foods: readonly string[];
+    }
+  | { readonly code: "CLAIM_WITHOUT_RULE"; readonly path: Path; readonly claim: string };
 
 export type ProblemCode = Problem["code"];
 

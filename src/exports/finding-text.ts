@@ -1,6 +1,5 @@
 import type { Finding } from "../domain/plan/finding.js";
-
-const list = (items: readonly string[]): string => items.map((item) => `"${item}"`).join(", ");
+import { claimSentence } from "./claim-sentence.js";
 
 const days = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "day" : "days"}`;
 
@@ -29,11 +28,9 @@ function sentence(finding: Finding): string {
     case "CAUTION_UNKNOWN":
       return `"${finding.subject}" names the caution "${finding.caution}", which no rule knows.`;
     case "CLAIM_BROKEN":
-      return `The plan claims "${finding.claim}", and ${list(finding.foods)} contradicts it.`;
     case "CLAIM_NOT_KNOWN":
-      return `The plan claims "${finding.claim}", and of ${list(finding.foods)} it is not known. Unknown is not "free from".`;
     case "CLAIM_WITHOUT_RULE":
-      return `The plan claims "${finding.claim}", and no rule says what that means.`;
+      return claimSentence(finding);
     case "SESSION_TOO_LONG":
       return `The session takes ${Math.ceil(finding.minutes)} minutes, and ${finding.promised} are promised.`;
   }

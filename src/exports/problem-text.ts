@@ -1,4 +1,5 @@
 import type { Path, Problem, Warning } from "../domain/problem.js";
+import { claimSentence } from "./claim-sentence.js";
 import { missingWords, whatWords, whyWords } from "./fact-words.js";
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
@@ -61,6 +62,10 @@ function problemSentence(problem: Problem): string {
       return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
     case "WAITS_CANNOT_BE_KEPT":
       return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Allow one of them a longer wait.`;
+    case "CLAIM_BROKEN":
+    case "CLAIM_NOT_KNOWN":
+    case "CLAIM_WITHOUT_RULE":
+      return claimSentence(problem);
     case "DUPLICATE":
       return `"${problem.value}" stands here twice. Keep one.`;
     case "BAD_SHAPE":

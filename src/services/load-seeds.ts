@@ -25,10 +25,10 @@ export async function loadSeeds(deps: Deps, seeds: SeedsInput): Promise<Result<S
       await data.publishers.save(seeds.publisher);
       const foods = await data.foods.save(seeds.foods);
       let plans = 0;
-      const start = deps.clock().getTime();
       for (const [index, bundle] of seeds.bundles.entries()) {
         // A millisecond apart, so that "newest first" is the same order in every installation.
-        const published = await publishPlan({ ...inside, clock: () => new Date(start + index) }, bundle);
+        const clock = (): Date => new Date(deps.clock().getTime() + index);
+        const published = await publishPlan({ ...inside, clock }, bundle);
         if (!published.ok) problems.push(...published.problems);
         else if (published.value.created) plans += 1;
       }

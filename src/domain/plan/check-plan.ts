@@ -111,14 +111,14 @@ function cautions({ scaled, cautions: found }: PlanToCheck): Finding[] {
 
 /** A claim that the facts contradict stops publishing, and so does one that they do not bear out: unknown is never "free from". */
 function claims({ scaled, diets }: PlanToCheck): Finding[] {
-  const path = ["claims"];
-  return scaled.bundle.plan.claims.flatMap((claim): Finding[] => {
+  return scaled.bundle.plan.claims.flatMap((claim, at): Finding[] => {
+    const found = { severity: "STOPS" as const, path: ["claims", at], claim };
     const statement = diets.find(({ diet }) => diet === claim);
-    if (statement === undefined) return [{ code: "CLAIM_WITHOUT_RULE", severity: "STOPS", path, claim }];
+    if (statement === undefined) return [{ code: "CLAIM_WITHOUT_RULE", ...found }];
     if (statement.fits === true) return [];
     return statement.fits === false
-      ? [{ code: "CLAIM_BROKEN", severity: "STOPS", path, claim, foods: statement.breaks }]
-      : [{ code: "CLAIM_NOT_KNOWN", severity: "STOPS", path, claim, foods: statement.unknown }];
+      ? [{ code: "CLAIM_BROKEN", ...found, foods: statement.breaks }]
+      : [{ code: "CLAIM_NOT_KNOWN", ...found, foods: statement.unknown }];
   });
 }
 
