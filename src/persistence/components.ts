@@ -1,7 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Component } from "../domain/model/component.js";
+import { firstVersion } from "./discard-draft.js";
+import { documentColumns, marksOf } from "./draft-document.js";
 import { lineOf, linesTree, stepOf, stepsTree } from "./draft-rows.js";
-import type { Data, Draft } from "./data.js";
+import type { Data, Draft, DraftWriting } from "./data.js";
 import { StaleDraft } from "./errors.js";
 import type { Prisma } from "./generated/client.js";
 import { insertWork, type Work } from "./insert-work.js";
@@ -23,8 +25,8 @@ type ComponentRow = Prisma.ComponentDraftGetPayload<{ include: typeof componentT
 
 export function componentData(session: Session): Data["components"] {
   return {
-    saveDraft: async (publisher, component, expectedVersion) =>
-      session.transaction((db) => saveDraft(db, publisher, storable(component), expectedVersion)),
+    saveDraft: async (publisher, component, expectedVersion, writing = byNobody) =>
+      session.transaction((db) => saveDraft(db, publisher, storable(component), expectedVersion, storable(writing))),
     drafts: async (names) => {
       const rows = await session.db.componentDraft.findMany({
         where: { OR: storableNames(names).map(({ publisher, slug }) => ({ slug, publisher: { slug: publisher } })) },
@@ -37,15 +39,26 @@ export function componentData(session: Session): Data["components"] {
   };
 }
 
+const byNobody: DraftWriting = { document: null, by: null };
+
 /** @throws StaleDraft, UnknownPublisher */
-async function saveDraft(db: Db, publisher: string, component: Component, expected: number | null): Promise<number> {
+async function saveDraft(
+  db: Db,
+  publisher: string,
+  component: Component,
+  expected: number | null,
+  writing: DraftWriting,
+): Promise<number> {
   const owner = await publisherId(db, publisher);
-  const columns = columnsOf(component);
+  const columns = { ...columnsOf(component), ...documentColumns(writing) };
   const key = { publisherId: owner, slug: component.slug };
   const id = randomUUID();
   const { count } =
     expected === null
-      ? await db.componentDraft.createMany({ data: [{ ...key, ...columns, id }], skipDuplicates: true })
+      ? await db.componentDraft.createMany({
+          data: [{ ...key, ...columns, id, version: await firstVersion(db, { ...key, kind: "COMPONENT" }) }],
+          skipDuplicates: true,
+        })
       : await db.componentDraft.updateMany({
           where: { ...key, version: expected },
           data: { ...columns, version: { increment: 1 } },
@@ -111,8 +124,7 @@ const columnsOf = (component: Component) => ({
 });
 
 const draftOf = (row: ComponentRow): Draft<Component> => ({
-  version: row.version,
-  updatedAt: row.updatedAt,
+  ...marksOf(row),
   value: {
     slug: row.slug,
     title: row.title,

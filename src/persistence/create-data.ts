@@ -1,5 +1,6 @@
 import { componentData } from "./components.js";
 import type { Data } from "./data.js";
+import { draftData } from "./drafts.js";
 import { foodData } from "./foods.js";
 import type { PrismaClient } from "./generated/client.js";
 import { keepingRuleData } from "./keeping-rules.js";
@@ -21,6 +22,7 @@ function dataOf(session: Session, close: () => Promise<void>): Data {
     foods: foodData(session),
     components: componentData(session),
     plans: planData(session),
+    drafts: draftData(session),
     revisions: revisionData(session),
     keepingRules: keepingRuleData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), close))),

@@ -10,6 +10,12 @@ export interface Publisher {
   readonly name: string;
 }
 
+/** What a publisher calls something of its own. */
+export interface OwnedSlug {
+  readonly publisher: string;
+  readonly slug: string;
+}
+
 /** The columns that find a published revision; its content is `PublishedRevision.bundle`. */
 export interface RevisionSummary {
   readonly id: string;
@@ -21,6 +27,10 @@ export interface RevisionSummary {
   readonly locale: string;
   readonly publishedAt: Date;
   readonly withdrawnAt: Date | null;
+  /** Why, for readers. */
+  readonly withdrawnBecause: string | null;
+  /** What it changed, for readers. */
+  readonly changeNote: string | null;
   /** SHA-256 of the frozen document, hex. */
   readonly checksum: string;
 }
@@ -67,16 +77,52 @@ export interface Page<T> {
 /** A batched read answers in the order of its keys, null where nothing was found. */
 export type Batched<K, V> = (keys: readonly K[]) => Promise<readonly (V | null)[]>;
 
-export interface OwnedSlug {
-  readonly publisher: string;
-  readonly slug: string;
+export type DraftKind = "COMPONENT" | "PLAN";
+
+/** A document as its writer wrote it, comments and all. */
+export interface DocumentText {
+  readonly text: string;
+  readonly format: "YAML" | "JSON";
 }
 
-/** A draft and the version a writer must name to overwrite it. */
-export interface Draft<T> {
-  readonly value: T;
+export interface DraftDocument extends DocumentText {
+  /** SHA-256 of the text, hex. */
+  readonly hash: string;
+}
+
+/** What is kept of a draft beside its value when it is saved. */
+export interface DraftWriting {
+  /** null: it was saved as a value. */
+  readonly document: DocumentText | null;
+  /** Id of the token, or name of the part of the program, that saves it; null: not known. */
+  readonly by: string | null;
+}
+
+/** What is known of a draft beside its value. */
+export interface DraftMarks {
+  /** Which a writer must name to overwrite it. */
   readonly version: number;
   readonly updatedAt: Date;
+  readonly updatedBy: string | null;
+  readonly document: DraftDocument | null;
+}
+
+export interface Draft<T> extends DraftMarks {
+  readonly value: T;
+}
+
+/** The columns that list a draft. */
+export interface DraftSummary extends OwnedSlug {
+  readonly kind: DraftKind;
+  readonly title: string;
+  readonly version: number;
+  readonly updatedAt: Date;
+  readonly updatedBy: string | null;
+}
+
+export interface DraftFilter {
+  readonly publisher: string;
+  readonly kind: DraftKind | null;
 }
 
 /**
@@ -87,6 +133,8 @@ export interface Draft<T> {
 export interface Data {
   readonly publishers: {
     save(publisher: { slug: string; name: string }): Promise<Publisher>;
+    /** Inside a transaction: until it ends, whoever locks the same publisher waits. One writer at a time sees and changes its drafts. */
+    lock(slug: string): Promise<void>;
     bySlugs: Batched<string, Publisher>;
     byIds: Batched<string, Publisher>;
   };
@@ -102,20 +150,37 @@ export interface Data {
     synonyms: Batched<string, string>;
   };
   readonly components: {
-    saveDraft(publisher: string, component: Component, expectedVersion: number | null): Promise<number>;
+    /** `expectedVersion` null: there must be no draft yet. Returns the new version. */
+    saveDraft(
+      publisher: string,
+      component: Component,
+      expectedVersion: number | null,
+      writing?: DraftWriting,
+    ): Promise<number>;
     drafts: Batched<OwnedSlug, Draft<Component>>;
   };
   readonly plans: {
-    saveDraft(plan: Plan, expectedVersion: number | null): Promise<number>;
+    /** `expectedVersion` null: there must be no draft yet. Returns the new version. */
+    saveDraft(plan: Plan, expectedVersion: number | null, writing?: DraftWriting): Promise<number>;
     drafts: Batched<OwnedSlug, Draft<Plan>>;
+  };
+  readonly drafts: {
+    /** Drafts of one publisher: components, then plans, each by slug. */
+    page(filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>>;
+    /** The next draft of that name counts its versions on from there. */
+    discard(kind: DraftKind, name: OwnedSlug, expectedVersion: number): Promise<void>;
   };
   readonly revisions: {
     /** The next revision of that plan; returns the existing newest one unchanged when its document is the same. */
     publish(
       bundle: PlanBundle,
       publishedAt: Date,
+      changeNote?: string | null,
     ): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }>;
-    withdraw(ref: OwnedSlug & { readonly revision: number }, at: Date): Promise<boolean>;
+    /** false: there is no such revision, or it was withdrawn before. */
+    withdraw(ref: OwnedSlug & { readonly revision: number }, at: Date, because?: string | null): Promise<boolean>;
+    /** Every revision of one plan, withdrawn ones too, the newest number first. */
+    ofPlan(name: OwnedSlug, request: PageRequest): Promise<Page<RevisionSummary>>;
     /** A named revision is found even when withdrawn (old newsletters keep resolving). */
     summaries: Batched<RevisionRef, RevisionSummary>;
     summariesByIds: Batched<string, RevisionSummary>;

@@ -1,7 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Meal, Plan } from "../domain/model/plan.js";
+import { firstVersion } from "./discard-draft.js";
+import { documentColumns, marksOf } from "./draft-document.js";
 import { lineOf, linesTree, stepOf, stepsTree } from "./draft-rows.js";
-import type { Data, Draft } from "./data.js";
+import type { Data, Draft, DraftWriting } from "./data.js";
 import { StaleDraft } from "./errors.js";
 import type { Prisma } from "./generated/client.js";
 import { insertWork } from "./insert-work.js";
@@ -21,8 +23,8 @@ type PlanRow = Prisma.PlanDraftGetPayload<{ include: typeof planTree }>;
 
 export function planData(session: Session): Data["plans"] {
   return {
-    saveDraft: async (plan, expectedVersion) =>
-      session.transaction((db) => saveDraft(db, storable(plan), expectedVersion)),
+    saveDraft: async (plan, expectedVersion, writing = byNobody) =>
+      session.transaction((db) => saveDraft(db, storable(plan), expectedVersion, storable(writing))),
     drafts: async (names) => {
       const rows = await session.db.planDraft.findMany({
         where: {
@@ -40,15 +42,18 @@ export function planData(session: Session): Data["plans"] {
   };
 }
 
+const byNobody: DraftWriting = { document: null, by: null };
+
 /** @throws StaleDraft, UnknownPublisher */
-async function saveDraft(db: Db, plan: Plan, expected: number | null): Promise<number> {
+async function saveDraft(db: Db, plan: Plan, expected: number | null, writing: DraftWriting): Promise<number> {
   const { publisherId, id: planId } = await lockPlan(db, plan);
   const key = { publisherId, planId };
   const before = await db.planDraft.findUnique({ where: { publisherId_planId: key }, select: { version: true } });
   // The plan is locked, so nobody can come between looking and writing.
   if ((before?.version ?? null) !== expected) throw new StaleDraft(plan.slug, expected, before?.version ?? null);
-  const version = (expected ?? 0) + 1;
-  const columns = { ...columnsOf(plan), version };
+  const version =
+    expected === null ? await firstVersion(db, { publisherId, kind: "PLAN", slug: plan.slug }) : expected + 1;
+  const columns = { ...columnsOf(plan), ...documentColumns(writing), version };
   await db.planDraft.upsert({
     where: { publisherId_planId: key },
     create: { ...key, ...columns },
@@ -98,8 +103,7 @@ const columnsOf = (plan: Plan) => ({
 });
 
 const draftOf = (row: PlanRow): Draft<Plan> => ({
-  version: row.version,
-  updatedAt: row.updatedAt,
+  ...marksOf(row),
   value: {
     publisher: row.plan.publisher.slug,
     slug: row.plan.slug,

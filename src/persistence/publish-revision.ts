@@ -14,6 +14,7 @@ export async function publishRevision(
   db: Db,
   bundle: PlanBundle,
   publishedAt: Date,
+  changeNote: string | null,
 ): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }> {
   const document = documentOf(bundle);
   const checksum = checksumOf(document);
@@ -27,9 +28,9 @@ export async function publishRevision(
   const revision = plan.lastRevision + 1;
   await db.$executeRaw`
     INSERT INTO revisions
-      (publisher_id, id, plan_id, revision, title, serves, locale, published_at, checksum, format, document)
+      (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document)
     VALUES (${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}, ${title}, ${serves}, ${locale},
-      ${publishedAt.toISOString()}::timestamptz, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb)`;
+      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb)`;
   const links = { publisherId, revisionId: id, publishedAt };
   await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs(document.foods), links);
   await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);
@@ -45,6 +46,8 @@ export async function publishRevision(
     locale,
     publishedAt,
     withdrawnAt: null,
+    withdrawnBecause: null,
+    changeNote,
     checksum,
   };
   return { summary, created: true };
@@ -69,6 +72,7 @@ export async function withdrawRevision(
   db: Db,
   ref: OwnedSlug & { readonly revision: number },
   at: Date,
+  because: string | null,
 ): Promise<boolean> {
   const [plan] = await db.$queryRaw<LockedPlan[]>`
     SELECT p.publisher_id AS "publisherId", p.id, p.last_revision AS "lastRevision",
@@ -79,7 +83,7 @@ export async function withdrawRevision(
   const { publisherId, id: planId } = plan;
   const { count } = await db.revision.updateMany({
     where: { publisherId, planId, revision: ref.revision, withdrawnAt: null },
-    data: { withdrawnAt: at },
+    data: { withdrawnAt: at, withdrawnBecause: because },
   });
   if (count === 0) return false;
   const left = await db.revision.findFirst({

@@ -12,6 +12,13 @@ export function publisherData({ db }: Session): Data["publishers"] {
       storable({ slug, name });
       return db.publisher.upsert({ where: { slug }, create: { slug, name }, update: { name }, select: columns });
     },
+    lock: async (slug) => {
+      // Not FOR UPDATE: rows that refer to the publisher may still be written by those who do not lock it.
+      const [found] = isStorable(slug)
+        ? await db.$queryRaw<{ id: string }[]>`SELECT id FROM publishers WHERE slug = ${slug} FOR NO KEY UPDATE`
+        : [];
+      if (found === undefined) throw new UnknownPublisher(slug);
+    },
     bySlugs: async (slugs) => {
       const found = await db.publisher.findMany({ where: { slug: { in: slugs.filter(isStorable) } }, select: columns });
       return inOrder<string, Publisher>(slugs, found, ({ slug }) => slug, String);

@@ -4,6 +4,7 @@ import { BadCursor } from "./errors.js";
 import { bundleOf } from "./frozen-document.js";
 import { inOrder, isId } from "./keys.js";
 import { publishRevision, withdrawRevision } from "./publish-revision.js";
+import { revisionsOfPlan } from "./revisions-of-plan.js";
 import { revisionPage } from "./revision-page.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db, Session } from "./session.js";
@@ -12,11 +13,14 @@ import { isStorable, storable } from "./storable.js";
 export function revisionData(session: Session): Data["revisions"] {
   const { db } = session;
   return {
-    publish: async (bundle, publishedAt) =>
-      session.transaction((inside) => publishRevision(inside, storable(bundle), publishedAt)),
-    withdraw: async (ref, at) => {
+    publish: async (bundle, publishedAt, changeNote = null) => {
+      storable({ changeNote });
+      return session.transaction((inside) => publishRevision(inside, storable(bundle), publishedAt, changeNote));
+    },
+    withdraw: async (ref, at, because = null) => {
+      storable({ because });
       if (!isStorable(ref.publisher) || !isStorable(ref.slug) || !isRevision(ref.revision)) return false;
-      return session.transaction((inside) => withdrawRevision(inside, ref, at));
+      return session.transaction((inside) => withdrawRevision(inside, ref, at, because));
     },
     summaries: (refs) => summaries(db, refs),
     summariesByIds: async (ids) => {
@@ -43,6 +47,7 @@ export function revisionData(session: Session): Data["revisions"] {
       return rows.map(({ id, checksum, document }) => ({ id, stored: checksum, computed: checksumOf(document) }));
     },
     holdingComponents: (names) => holdingComponents(db, names),
+    ofPlan: (name, request) => revisionsOfPlan(db, name, request),
     page: (filter, request) => revisionPage(db, filter, request),
   };
 }

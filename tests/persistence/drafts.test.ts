@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
 import { readSeeds } from "../../seeds/load-seeds.js";
@@ -108,6 +109,75 @@ describeOnBothDatabases("drafts", (open) => {
       for (const save of saves)
         if (save.status === "rejected") expect(save.reason).toMatchObject({ name: "StaleDraft" });
     }
+  });
+
+  it("keep the text their writer wrote, to the last comment, and who saved it", async () => {
+    const { plans, components } = database.data;
+    const { plan } = smallBundle({ publisher, slug: "texts" });
+    const text = "# a remark\r\nkind: plan\n\n\ttabs and \u00e9\u0301 🥕  \n";
+    await plans.saveDraft(plan, null, { document: { text, format: "YAML" }, by: "token 7" });
+    const [draft] = await plans.drafts([plan]);
+    expect(draft).toMatchObject({ document: { text, format: "YAML" }, updatedBy: "token 7" });
+    expect(draft?.document?.hash).toBe(createHash("sha256").update(text).digest("hex"));
+    await plans.saveDraft(plan, 1);
+    expect(await plans.drafts([plan])).toMatchObject([{ document: null, updatedBy: null, version: 2 }]);
+
+    await components.saveDraft(publisher, smallComponent("texts"), null, {
+      document: { text: "{}", format: "JSON" },
+      by: null,
+    });
+    expect(await components.drafts([{ publisher, slug: "texts" }])).toMatchObject([
+      { document: { text: "{}", format: "JSON" } },
+    ]);
+  });
+
+  it("are gone when they are discarded, and go on counting when they come again", async () => {
+    const { plans, components, drafts } = database.data;
+    const { plan } = smallBundle({ publisher, slug: "discarded", foods: ["kale"] });
+    const name = { publisher, slug: "discarded" };
+    await plans.saveDraft(plan, null);
+    await plans.saveDraft(plan, 1);
+    await components.saveDraft(publisher, smallComponent("discarded", ["kale"]), null);
+    await expect(drafts.discard("PLAN", name, 1)).rejects.toMatchObject({ name: "StaleDraft", expected: 1, actual: 2 });
+    await drafts.discard("PLAN", name, 2);
+    await drafts.discard("COMPONENT", name, 1);
+    expect(await plans.drafts([name])).toEqual([null]);
+    expect(await components.drafts([name])).toEqual([null]);
+    await expect(drafts.discard("PLAN", name, 2)).rejects.toMatchObject({ name: "StaleDraft", actual: null });
+    await expect(drafts.discard("PLAN", { publisher, slug: "\0" }, 1)).rejects.toMatchObject({ name: "StaleDraft" });
+    expect(await plans.saveDraft(plan, null)).toBe(3);
+    expect(await components.saveDraft(publisher, smallComponent("discarded"), null)).toBe(2);
+    await drafts.discard("PLAN", name, 3);
+    expect(await plans.saveDraft(plan, null)).toBe(4);
+  });
+
+  it("are listed for their publisher: components, then plans, each by slug", async () => {
+    const { publishers, plans, components, drafts } = database.data;
+    await publishers.save({ slug: "lister", name: "Lister" });
+    for (const slug of ["b", "a-1", "Z"]) {
+      await plans.saveDraft({ ...smallBundle({ publisher: "lister", slug }).plan, title: `plan ${slug}` }, null);
+      await components.saveDraft("lister", smallComponent(slug), null);
+    }
+    const page = (kind: "PLAN" | "COMPONENT" | null, first: number, after: string | null) =>
+      drafts.page({ publisher: "lister", kind }, { first, after, last: null, before: null });
+    const names = (read: Awaited<ReturnType<typeof page>>) => read.items.map(({ item }) => `${item.kind} ${item.slug}`);
+    const all = ["COMPONENT Z", "COMPONENT a-1", "COMPONENT b", "PLAN Z", "PLAN a-1", "PLAN b"];
+    const whole = await page(null, 9, null);
+    expect(names(whole)).toEqual(all);
+    expect(whole.items.at(-1)?.item).toMatchObject({
+      publisher: "lister",
+      title: "plan b",
+      version: 1,
+      updatedBy: null,
+    });
+    const [first, second] = [await page(null, 4, null), await page(null, 4, whole.items[3]?.cursor ?? null)];
+    expect([...names(first), ...names(second)]).toEqual(all);
+    expect(names(await page("PLAN", 9, null))).toEqual(all.slice(3));
+    expect(names(await page("PLAN", 9, whole.items[4]?.cursor ?? null))).toEqual(["PLAN b"]);
+    expect(
+      (await drafts.page({ publisher: "no\0body", kind: null }, { first: 9, after: null, last: null, before: null }))
+        .items,
+    ).toEqual([]);
   });
 
   it("belong to a publisher that exists", async () => {

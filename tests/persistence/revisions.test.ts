@@ -39,6 +39,8 @@ describeOnBothDatabases("revisions", (open) => {
         locale: plan.locale,
         publishedAt: day(1),
         withdrawnAt: null,
+        withdrawnBecause: null,
+        changeNote: null,
         checksum,
       });
       const [frozen] = await revisions.bundles([id]);
@@ -92,6 +94,34 @@ describeOnBothDatabases("revisions", (open) => {
       expect(await revisions.withdraw({ publisher, slug, revision }, day(7))).toBe(false);
     }
     expect(await revisions.withdraw({ publisher: "nobody", slug: "withdrawn", revision: 1 }, day(7))).toBe(false);
+  });
+
+  it("say what they changed and why they were withdrawn, and are listed with the withdrawn ones among them", async () => {
+    const { data, statements } = database;
+    const named = (title: string) => smallBundle({ publisher, slug: "noted", title });
+    const name = { publisher, slug: "noted" };
+    const { summary: one } = await data.revisions.publish(named("One"), day(1));
+    const { summary: two } = await data.revisions.publish(named("Two"), day(2), "Half the salt.");
+    const { summary: three } = await data.revisions.publish(named("Three"), day(3));
+    expect([one.changeNote, two.changeNote, three.changeNote]).toEqual([null, "Half the salt.", null]);
+    await data.revisions.withdraw({ ...name, revision: 3 }, day(4), "Wrong lentils.");
+    const all = [{ ...three, withdrawnAt: day(4), withdrawnBecause: "Wrong lentils." }, two, one];
+    statements.clear();
+    const whole = await data.revisions.ofPlan(name, { first: 9, after: null, last: null, before: null });
+    expect(statements.sent).toHaveLength(1);
+    expect(whole.items.map(({ item }) => item)).toEqual(all);
+    const first = await data.revisions.ofPlan(name, { first: 1, after: null, last: null, before: null });
+    const after = first.items[0]?.cursor ?? null;
+    const rest = await data.revisions.ofPlan(name, { first: 9, after, last: null, before: null });
+    expect([...first.items, ...rest.items].map(({ item }) => item)).toEqual(all);
+    expect([first.hasNext, rest.hasNext, rest.hasPrevious]).toEqual([true, false, true]);
+    for (const nobody of [
+      { publisher: "nobody", slug: "noted" },
+      { publisher, slug: "no\0thing" },
+    ]) {
+      const none = await data.revisions.ofPlan(nobody, { first: 9, after: null, last: null, before: null });
+      expect(none.items).toEqual([]);
+    }
   });
 
   it("are found in the order asked for, in one statement however many, with null for those that are not there", async () => {
@@ -154,6 +184,7 @@ describeOnBothDatabases("revisions", (open) => {
       "revision = 7",
       "published_at = now()",
       "serves = 9",
+      "change_note = 'less salt'",
     ]) {
       await expect(
         client.$executeRawUnsafe(`UPDATE revisions SET ${change} WHERE id = '${id}'`),
@@ -161,7 +192,15 @@ describeOnBothDatabases("revisions", (open) => {
       ).rejects.toThrow("nothing but its withdrawal may change");
     }
     await expect(client.$executeRawUnsafe(`DELETE FROM revisions WHERE id = '${id}'`)).rejects.toThrow("never deleted");
-    expect(await client.$executeRawUnsafe(`UPDATE revisions SET withdrawn_at = now() WHERE id = '${id}'`)).toBe(1);
+    const withdraw = (because: string) =>
+      client.$executeRawUnsafe(
+        `UPDATE revisions SET withdrawn_at = now(), withdrawn_because = '${because}' WHERE id = '${id}'`,
+      );
+    await expect(
+      client.$executeRawUnsafe(`UPDATE revisions SET withdrawn_because = 'never withdrawn' WHERE id = '${id}'`),
+    ).rejects.toThrow("revisions_reason_of_withdrawal");
+    expect(await withdraw("salt")).toBe(1);
+    await expect(withdraw("sugar")).rejects.toThrow("that stays as it is");
   });
 
   it("keep a checksum that a change past the program gives away", async () => {
