@@ -1,3 +1,4 @@
+import { foodNameFor } from "../../services/name-food.js";
 import { showWritten, type Show } from "../../services/show-amount.js";
 import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
@@ -6,7 +7,7 @@ import type { FieldsBeyond } from "./fields-beyond.js";
 
 export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: food.slug }),
-  name: (food, { locale }) => nameFor(food, locale ?? null),
+  name: (food, { locale }) => foodNameFor(food, locale ?? null),
   parts: (food) => food.parts.map((part) => ({ ...part, food })),
   packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
 };
@@ -26,15 +27,3 @@ const asWritten = (food: { readonly names: FoodParent["names"] }): Show => ({
   locale: food.names[0]?.language ?? "en",
   converts: false,
 });
-
-/** The name in that language and region, in that language, or the first. */
-function nameFor(food: FoodParent, locale: string | null): string {
-  const [language, region] = (locale ?? "").split("-");
-  const spoken = food.names.filter((name) => name.language.split("-")[0] === language);
-  const found =
-    spoken.find((name) => name.region !== null && name.region === region) ??
-    spoken.find((name) => name.region === null) ??
-    spoken[0] ??
-    food.names[0];
-  return found?.one ?? food.slug;
-}

@@ -1,0 +1,2 @@
+/** What a food is called, for the layers that may not see `exports`. */
+export { foodNameFor } from "../exports/food-name.js";
