@@ -72,6 +72,12 @@ export type Problem =
   | ClaimProblem
   | { readonly code: "DUPLICATE"; readonly path: Path; readonly value: string }
   | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
+  /** An amount that a spreadsheet program turned into a date; `offers` is what may have stood there. */
+  | { readonly code: "CELL_IS_A_DATE"; readonly path: Path; readonly cell: string; readonly offers: readonly string[] }
+  /** A table whose columns may be parted by more than one mark, or by none. */
+  | { readonly code: "DELIMITER_UNCLEAR"; readonly path: Path; readonly firstLine: string }
+  /** Bytes that are no text in the encoding of the file. */
+  | { readonly code: "NOT_TEXT"; readonly path: Path; readonly encoding: string }
   | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string };
 
 /** A plan's claim that its foods contradict, or do not bear out, or that no diet rule knows. `foods` are slugs. */

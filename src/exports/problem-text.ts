@@ -70,6 +70,15 @@ function problemSentence(problem: Problem): string {
       return `"${problem.value}" stands here twice. Keep one.`;
     case "BAD_SHAPE":
       return `Expected ${problem.expected}, got ${problem.got}.`;
+    case "CELL_IS_A_DATE":
+      return (
+        `"${problem.cell}" is a date: a spreadsheet program turned the amount into one.` +
+        ` Write again what stood there, most likely ${problem.offers.map((each) => `"${each}"`).join(" or ")}, and save the column as text.`
+      );
+    case "DELIMITER_UNCLEAR":
+      return `It is not clear what parts the columns. The first line is: ${problem.firstLine} Name the delimiter in the feed.`;
+    case "NOT_TEXT":
+      return `Some bytes here are no text in ${problem.encoding}. Save the file as UTF-8.`;
     case "BAD_HOUSEHOLD":
       return `"${problem.value}" is not ${whatWords(problem.what)}.`;
   }
