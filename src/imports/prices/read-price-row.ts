@@ -2,6 +2,7 @@ import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
 import type { OwnMeasure, Pack } from "../../domain/model/food.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
+import { decimalCell } from "../tables/decimal-cell.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
 import { spreadsheetDate } from "../tables/spreadsheet-date.js";
 
@@ -87,37 +88,18 @@ function readContent(
   return read.value.low === "0" ? bad("content", "more than nothing", written) : read;
 }
 
-/** A price with the locale's decimal mark, kept to the last digit; empty: the pack is sold, and nobody knows for how much. */
+/** A price with the locale's decimal mark and nothing grouped, kept to the last digit; empty: the pack is sold, and nobody knows for how much. */
 function readPrice(written: string, currency: string | null, locale: string | null): Result<Pack["price"]> {
   if (written === "") return ok(null);
   const date = spreadsheetDate(written, locale, false);
   if (date !== null) return failed([{ code: "CELL_IS_A_DATE", path: ["price"], cell: written, offers: date.offers }]);
-  const amount = decimalText(written, locale);
-  if (amount === null) return bad("price", "a plain decimal number with at most four places, without a sign", written);
+  const amount = decimalCell(written, locale);
+  if (amount === null || !/^\d{1,9}(?:\.\d{1,4})?$/.test(amount))
+    return bad("price", "a plain decimal number with at most four places, without a sign", written);
   if (currency === null || !/^[A-Z]{3}$/.test(currency)) {
     return bad("currency", "an ISO 4217 code of three letters, in the row or declared by the feed", currency ?? "");
   }
   return ok({ amount, currency });
-}
-
-const marks = new Map<string, string>();
-
-/** The decimal mark of a locale, by CLDR. */
-function decimalMark(locale: string): string {
-  const known = marks.get(locale);
-  if (known !== undefined) return known;
-  const mark = new Intl.NumberFormat(locale, { numberingSystem: "latn" })
-    .formatToParts(1.5)
-    .find(({ type }) => type === "decimal");
-  if (marks.size < 100) marks.set(locale, mark?.value ?? ".");
-  return mark?.value ?? ".";
-}
-
-/** `1,49` by the locale's mark to `1.49`; a price has no thousands to group, so any other mark is a fault. */
-function decimalText(written: string, locale: string | null): string | null {
-  const mark = locale === null ? "." : decimalMark(locale);
-  const plain = mark === "." ? written : written.replace(".", "!").replace(mark, ".");
-  return /^\d{1,9}(?:\.\d{1,4})?$/.test(plain) ? plain : null;
 }
 
 function readRegion(written: string, otherwise: string | null): Result<string | null> {
