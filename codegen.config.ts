@@ -48,6 +48,7 @@ const config: CodegenConfig = {
           PrepSession: "../parents.js#PrepSessionParent",
           Publisher: "../parents.js#PublisherParent",
           Route: "../parents.js#RouteParent",
+          RuleSet: "../../services/deps.js#RuleSetSummary",
           ScaledComponent: "../parents.js#ScaledComponentParent",
           ScaledLine: "../parents.js#ScaledLineParent",
           ScaledMeal: "../parents.js#ScaledMealParent",

@@ -2,7 +2,7 @@ import type { Logger } from "pino";
 import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
 import type { Deps } from "../services/deps.js";
 import { newestPlan } from "../services/newest-plan.js";
-import { saveRules } from "../services/save-rules.js";
+import { loadShippedRules } from "../services/load-rule-set.js";
 import type { Environment } from "./environment.js";
 import type { Readiness } from "./health.js";
 import { projectRoot } from "./project-root.js";
@@ -17,7 +17,7 @@ export interface OpenDatabase {
 }
 
 /**
- * Opens and migrates the database the environment names, and brings its published rules up to this version. An embedded
+ * Opens and migrates the database the environment names, and loads the published rules of this version. An embedded
  * one that nothing was ever published in is filled with the demo. Each part is loaded only when it is used, the
  * database first, so that a start waits for nothing it does not need.
  */
@@ -26,9 +26,8 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   const opening = open(settings, log);
   const reading = readShipped("rules", root);
   const [{ data, sql, close }, rules] = await Promise.all([opening, reading]);
-  const deps: Deps = { data, clock: () => new Date(), log, rules };
-  const changedRules = await saveRules(deps, rules.safety.keeping);
-  if (changedRules > 0) log.info({ changedRules }, "published rules brought up to date");
+  const deps: Deps = { data, clock: () => new Date(), log, knownRules: new Map() };
+  await loadShippedRules(deps, rules);
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
     const { seedDatabase } = await import("./seed-database.js");
     log.info({ loaded: await seedDatabase(deps, root) }, "demo data loaded");

@@ -1,10 +1,11 @@
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { readRules, type Rules } from "../imports/rules/read-rules.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
+import { readRules } from "../imports/rules/read-rules.js";
 import { problemText } from "../services/explain.js";
 
 /** The published rules that come with the program. Files that do not pass the checks are a fault of the program. */
-export async function readRulesFolder(folder: string): Promise<Rules> {
+export async function readRulesFolder(folder: string): Promise<RuleSet> {
   const names = (await readdir(folder)).filter((name) => name.endsWith(".yaml")).sort();
   const files = await Promise.all(
     names.map(async (name) => ({ name, text: await readFile(join(folder, name), "utf8") })),

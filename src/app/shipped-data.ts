@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
 import type { Plan } from "../domain/model/plan.js";
-import type { Rules } from "../imports/rules/read-rules.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
 import { problemText } from "../services/explain.js";
 
 /** The demo, read and checked. */
@@ -17,7 +17,7 @@ export interface DemoData {
 /** Data that comes with the program, by the name of the file the build puts it in. */
 interface Shipped {
   readonly demo: DemoData;
-  readonly rules: Rules;
+  readonly rules: RuleSet;
 }
 
 /** From the documents below `seeds`. What does not pass the checks is a fault of the program. */

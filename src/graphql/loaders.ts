@@ -1,7 +1,7 @@
 import DataLoader from "dataloader";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { Food } from "../domain/model/food.js";
-import type { Deps, OwnedSlug, Publisher, RevisionRef, RevisionSummary } from "../services/deps.js";
+import type { Deps, OwnedSlug, Publisher, RevisionRef, RevisionSummary, RuleSetSummary } from "../services/deps.js";
 import type { Household } from "../domain/model/household.js";
 import type { FoodsToday } from "../domain/plan/foods-today.js";
 import { findSynonyms, foodsToday, frozenFoods, type FoodReader } from "../services/foods-today.js";
@@ -9,7 +9,9 @@ import { findComponents } from "../services/find-components.js";
 import { findFoods } from "../services/find-foods.js";
 import { findPlans, findPlansById } from "../services/find-plans.js";
 import { findPublishers, findPublishersById } from "../services/find-publishers.js";
-import { findKeepingRules, type RuleReader } from "../services/guide-storage.js";
+import { findRules, type KnownRules } from "../services/find-rules.js";
+import { findRuleSets } from "../services/find-rule-sets.js";
+import type { RuleReader } from "../services/guide-storage.js";
 import { loadDocuments } from "../services/load-documents.js";
 import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 
@@ -26,9 +28,12 @@ export interface Loaders {
   /** What is known today of the plans' foods and of what is on hand. */
   today(bundles: readonly PlanBundle[], household: Household): Promise<FoodsToday>;
   /** The same without reading anything: foods as frozen, diets by the rules of the region. */
-  withoutToday(household: Household): FoodsToday;
-  /** The published rules in force on an ISO date. */
+  withoutToday(household: Household): Promise<FoodsToday>;
+  /** The published rules of today. */
+  rulesToday(): Promise<KnownRules>;
+  /** The published keeping rules of an ISO date. */
   readonly readRules: RuleReader;
+  readonly ruleSets: DataLoader<string, RuleSetSummary | null>;
   /** The document of a revision that was found; it is a fault if the document is gone. */
   frozen(published: RevisionSummary): Promise<FrozenPlan>;
 }
@@ -36,12 +41,11 @@ export interface Loaders {
 export function createLoaders(deps: Deps): Loaders {
   const documents = new DataLoader<string, PlanBundle | null>((ids) => loadDocuments(deps, ids));
   const foods = new DataLoader<string, Food | null>((slugs) => findFoods(deps, slugs));
-  const rules = new DataLoader((dates: readonly string[]) =>
-    Promise.all(dates.map((date) => findKeepingRules(deps, date))),
-  );
+  const rules = new DataLoader((dates: readonly string[]) => Promise.all(dates.map((date) => findRules(deps, date))));
+  const rulesToday = (): Promise<KnownRules> => rules.load(deps.clock().toISOString().slice(0, 10));
+  const dietsToday = async () => (await rulesToday()).allergens.diets;
   const synonyms = new DataLoader<string, string | null>((slugs) => findSynonyms(deps, slugs));
   const readFoods: FoodReader = (slugs) => Promise.all(slugs.map((slug) => foods.load(slug)));
-  const { diets } = deps.rules.allergens;
   const frozen = new Map<string, Promise<FrozenPlan>>();
   return {
     publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
@@ -54,14 +58,16 @@ export function createLoaders(deps: Deps): Loaders {
       cacheKeyFn: (name) => JSON.stringify([name.publisher, name.slug]),
     }),
     foods,
-    readRules: (date) => rules.load(date),
+    rulesToday,
+    readRules: async (date) => (await rules.load(date)).safety.keeping,
+    ruleSets: new DataLoader((ids) => findRuleSets(deps, ids)),
     readFoods,
-    today: (bundles, household) =>
-      foodsToday(bundles, household, diets, {
+    today: async (bundles, household) =>
+      foodsToday(bundles, household, await dietsToday(), {
         readFoods,
         readSynonyms: (slugs) => Promise.all(slugs.map((slug) => synonyms.load(slug))),
       }),
-    withoutToday: (household) => frozenFoods(household, diets),
+    withoutToday: async (household) => frozenFoods(household, await dietsToday()),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
       frozen.set(published.id, known);

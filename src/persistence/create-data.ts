@@ -3,10 +3,10 @@ import type { Data } from "./data.js";
 import { draftData } from "./drafts.js";
 import { foodData } from "./foods.js";
 import type { PrismaClient } from "./generated/client.js";
-import { keepingRuleData } from "./keeping-rules.js";
 import { planData } from "./plans.js";
 import { publisherData } from "./publishers.js";
 import { revisionData } from "./revisions.js";
+import { ruleSetData } from "./rule-sets.js";
 import { clientSession, transactionSession, type Db, type Session } from "./session.js";
 
 /** Milliseconds after which a database that is silent counts as one that does not answer. */
@@ -24,7 +24,7 @@ function dataOf(session: Session, close: () => Promise<void>): Data {
     plans: planData(session),
     drafts: draftData(session),
     revisions: revisionData(session),
-    keepingRules: keepingRuleData(session),
+    ruleSets: ruleSetData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), close))),
     ping: () => ping(session.db),
     close,

@@ -1,7 +1,7 @@
 import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
-import type { PublishedKeepingRule } from "../domain/model/keeping.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
 
 /** The tenant: a writer or a title. */
 export interface Publisher {
@@ -32,6 +32,22 @@ export interface RevisionSummary {
   /** What it changed, for readers. */
   readonly changeNote: string | null;
   /** SHA-256 of the frozen document, hex. */
+  readonly checksum: string;
+  /** Id of the rule set it was checked against; null: published before sets were kept. */
+  readonly ruleSet: string | null;
+}
+
+/** The columns of a rule set beside its content. */
+export interface RuleSetSummary {
+  readonly id: string;
+  readonly code: string;
+  readonly title: string;
+  /** ISO date of its first day. */
+  readonly inForceFrom: string;
+  /** ISO date of the first day of the set that took its place; null: none has. */
+  readonly inForceTo: string | null;
+  readonly loadedAt: Date;
+  /** SHA-256 of the content, hex. */
   readonly checksum: string;
 }
 
@@ -176,6 +192,7 @@ export interface Data {
       bundle: PlanBundle,
       publishedAt: Date,
       changeNote?: string | null,
+      ruleSet?: string | null,
     ): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }>;
     /** false: there is no such revision, or it was withdrawn before. */
     withdraw(ref: OwnedSlug & { readonly revision: number }, at: Date, because?: string | null): Promise<boolean>;
@@ -199,11 +216,22 @@ export interface Data {
     /** Newest revision of each plan that is not withdrawn, in total order (publishedAt descending, id). */
     page(filter: PlanFilter, request: PageRequest): Promise<Page<RevisionSummary>>;
   };
-  readonly keepingRules: {
-    /** Adds or replaces rules by id; superseded ones are kept with their `inForceTo`. */
-    save(rules: readonly PublishedKeepingRule[]): Promise<{ readonly changed: number }>;
-    /** Rules in force on an ISO date. */
-    inForce(date: string): Promise<readonly PublishedKeepingRule[]>;
+  readonly ruleSets: {
+    /** Adds a set unless there is one of its code, which stays as it is; `same`: it says what the given one says. */
+    add(
+      set: RuleSet,
+      loadedAt: Date,
+    ): Promise<{ readonly summary: RuleSetSummary; readonly added: boolean; readonly same: boolean }>;
+    /**
+     * Id of the set of an ISO date: the last that has begun, of equal ones the last loaded. Before the first has begun it
+     * is the first, because rules that are too new are better than none. null: none was ever loaded.
+     */
+    inForce(date: string): Promise<string | null>;
+    /** Every set, the one that begins last first. */
+    all(): Promise<readonly RuleSetSummary[]>;
+    byIds: Batched<string, RuleSetSummary>;
+    /** The rules themselves, by the set's id. */
+    contents: Batched<string, RuleSet>;
   };
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */

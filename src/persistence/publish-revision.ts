@@ -15,6 +15,7 @@ export async function publishRevision(
   bundle: PlanBundle,
   publishedAt: Date,
   changeNote: string | null,
+  ruleSet: string | null,
 ): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }> {
   const document = documentOf(bundle);
   const checksum = checksumOf(document);
@@ -28,9 +29,11 @@ export async function publishRevision(
   const revision = plan.lastRevision + 1;
   await db.$executeRaw`
     INSERT INTO revisions
-      (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document)
+      (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document,
+       rule_set_id)
     VALUES (${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}, ${title}, ${serves}, ${locale},
-      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb)`;
+      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb,
+      ${ruleSet}::uuid)`;
   const links = { publisherId, revisionId: id, publishedAt };
   await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs(document.foods), links);
   await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);
@@ -49,6 +52,7 @@ export async function publishRevision(
     withdrawnBecause: null,
     changeNote,
     checksum,
+    ruleSet,
   };
   return { summary, created: true };
 }

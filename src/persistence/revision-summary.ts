@@ -4,7 +4,7 @@ import { Prisma } from "./generated/client.js";
 /** The columns of a summary, of the tables named r (revisions), p (plans) and b (publishers). */
 export const summaryColumns = Prisma.sql`r.id, b.slug AS publisher, p.slug, r.title, r.revision, r.serves, r.locale,
   r.published_at AS "publishedAt", r.withdrawn_at AS "withdrawnAt", r.withdrawn_because AS "withdrawnBecause",
-  r.change_note AS "changeNote", r.checksum`;
+  r.change_note AS "changeNote", r.checksum, r.rule_set_id AS "ruleSet"`;
 
 /** Plans and publishers, joined to a revision r. */
 export const joinPlan = Prisma.sql`
@@ -25,4 +25,5 @@ export const summaryOf = (row: RevisionSummary): RevisionSummary => ({
   withdrawnBecause: row.withdrawnBecause,
   changeNote: row.changeNote,
   checksum: row.checksum,
+  ruleSet: row.ruleSet,
 });

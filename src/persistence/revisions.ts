@@ -13,9 +13,11 @@ import { isStorable, storable } from "./storable.js";
 export function revisionData(session: Session): Data["revisions"] {
   const { db } = session;
   return {
-    publish: async (bundle, publishedAt, changeNote = null) => {
+    publish: async (bundle, publishedAt, changeNote = null, ruleSet = null) => {
       storable({ changeNote });
-      return session.transaction((inside) => publishRevision(inside, storable(bundle), publishedAt, changeNote));
+      return session.transaction((inside) =>
+        publishRevision(inside, storable(bundle), publishedAt, changeNote, ruleSet),
+      );
     },
     withdraw: async (ref, at, because = null) => {
       storable({ because });

@@ -5,6 +5,7 @@ import { ok, type Result } from "../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
 import { findFoods } from "./find-foods.js";
 import { findSynonyms, foodsToday } from "./foods-today.js";
+import { rulesToday } from "./find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { planPrepSession } from "./plan-prep-session.js";
@@ -29,7 +30,8 @@ export async function answerPlan(deps: Deps, ref: RevisionRef, asked: Asked): Pr
 /** The same for a revision that is loaded already. */
 export async function answerFor(deps: Deps, published: PublishedRevision, asked: Asked): Promise<Result<PlanAnswer>> {
   const { bundle } = published;
-  const { diets } = deps.rules.allergens;
+  const rules = await rulesToday(deps);
+  const { diets } = rules.allergens;
   const read = readHousehold(asked.household, [bundle], diets);
   if (!read.ok) return read;
   const household = read.value;
@@ -50,9 +52,9 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
     storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)),
-    contents: stateContents(scaled, household, deps.rules, deps.clock),
+    contents: stateContents(scaled, household, rules, deps.clock),
     nutrition: stateNutrition(scaled, household),
-    cautions: findCautions(scaled, deps.rules),
+    cautions: findCautions(scaled, rules),
   });
 }
 

@@ -4,9 +4,9 @@ import { dietStatements } from "../domain/nutrition/diets.js";
 import { checkPlan, type PlanToCheck } from "../domain/plan/check-plan.js";
 import { foodsOfPlan } from "../domain/plan/contents.js";
 import type { Finding } from "../domain/plan/finding.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
 import { scalePlan } from "../domain/plan/scale-plan.js";
 import { failed, ok, type Result } from "../domain/problem.js";
-import type { Rules } from "../imports/rules/read-rules.js";
 import type { Clock } from "./deps.js";
 import { guideStorage, type RuleReader } from "./guide-storage.js";
 import { planPrepSession } from "./plan-prep-session.js";
@@ -15,7 +15,7 @@ import { findCautions } from "./state-contents.js";
 /** The writer's check of a plan at its own servings. Fails where it cannot be computed at all. */
 export async function checkPublishedPlan(
   bundle: PlanBundle,
-  rules: Rules,
+  rules: RuleSet,
   clock: Clock,
   readRules: RuleReader,
 ): Promise<Result<readonly Finding[]>> {

@@ -1,7 +1,6 @@
-import type { Rules } from "../imports/rules/read-rules.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { Data } from "../persistence/data.js";
 
-export type { Rules } from "../imports/rules/read-rules.js";
 export type {
   FoodFilter,
   OwnedSlug,
@@ -12,6 +11,7 @@ export type {
   Publisher,
   RevisionRef,
   RevisionSummary,
+  RuleSetSummary,
 } from "../persistence/data.js";
 
 /** Facts first, then a sentence: the order pino takes them in. */
@@ -28,6 +28,6 @@ export interface Deps {
   readonly data: Data;
   readonly clock: Clock;
   readonly log: Log;
-  /** Published rules that come with this version: cautions, handling, allergens and diets. */
-  readonly rules: Rules;
+  /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
+  readonly knownRules: Map<string, RuleSet>;
 }

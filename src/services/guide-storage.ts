@@ -5,13 +5,14 @@ import type { ScaledPlan } from "../domain/plan/scaled.js";
 import type { StorageAnswer } from "../domain/storage/guidance.js";
 import { storageGuidance } from "../domain/storage/storage-guidance.js";
 import type { Clock, Deps } from "./deps.js";
+import { findRules } from "./find-rules.js";
 
-/** Reads the published rules in force on an ISO date. */
+/** Reads the published keeping rules of an ISO date. Single ones may be superseded: those name the day they ended. */
 export type RuleReader = (date: string) => Promise<readonly PublishedKeepingRule[]>;
 
-/** The rules in force, from the database. */
-export const findKeepingRules = (deps: Deps, date: string): Promise<readonly PublishedKeepingRule[]> =>
-  deps.data.keepingRules.inForce(date);
+/** The keeping rules of the set of that day. */
+export const findKeepingRules = async (deps: Deps, date: string): Promise<readonly PublishedKeepingRule[]> =>
+  (await findRules(deps, date)).safety.keeping;
 
 /** How long everything of a scaled plan keeps for one household, by the rules of today or of the session's later day. */
 export async function guideStorage(

@@ -5,10 +5,10 @@ import { eatenFoods } from "../domain/plan/eaten.js";
 import { effectiveServings } from "../domain/plan/eaters.js";
 import { foodsOfMeal, foodsOfPlan, planNutrition } from "../domain/plan/contents.js";
 import type { Contents, PlanContents } from "../domain/plan/plan-answer.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { cautionedThings } from "../domain/storage/cautioned-things.js";
 import { cautionsFor, type CautionsFound } from "../domain/storage/cautions.js";
-import type { Rules } from "../imports/rules/read-rules.js";
 import type { Clock } from "./deps.js";
 
 export type { Contents } from "../domain/plan/plan-answer.js";
@@ -17,7 +17,7 @@ export type { Contents } from "../domain/plan/plan-answer.js";
 export function stateContents(
   scaled: ScaledPlan,
   { region }: Household,
-  { allergens: rules }: Rules,
+  { allergens: rules }: RuleSet,
   clock: Clock,
 ): PlanContents {
   const today = clock().toISOString().slice(0, 10);
@@ -36,5 +36,5 @@ export const stateNutrition = (scaled: ScaledPlan, household: Household) =>
   planNutrition(scaled, effectiveServings(scaled.servings, household));
 
 /** The cautions that are due, with the routes and foods as they were taken. */
-export const findCautions = ({ components, meals, bundle }: ScaledPlan, { safety }: Rules): CautionsFound =>
+export const findCautions = ({ components, meals, bundle }: ScaledPlan, { safety }: RuleSet): CautionsFound =>
   cautionsFor(cautionedThings(components, meals, bundle.foods), safety);

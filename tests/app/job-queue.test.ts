@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { startJobQueue, type JobQueue } from "../../src/app/job-queue.js";
 import { jobs } from "../../src/jobs/jobs.js";
 import type { Deps, Log } from "../../src/services/deps.js";
+import { loadShippedRules } from "../../src/services/load-rule-set.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { verifyRevisions } from "../../src/services/verify-revisions.js";
 import { demo, rules } from "../graphql/open-test-app.js";
@@ -22,7 +23,8 @@ describeOnBothDatabases("nightly jobs", (open) => {
 
   beforeAll(async () => {
     database = await open();
-    deps = { data: database.data, clock: () => new Date("2026-03-01T09:00:00Z"), log, rules };
+    deps = { data: database.data, clock: () => new Date("2026-03-01T09:00:00Z"), log, knownRules: new Map() };
+    await loadShippedRules(deps, rules);
     await loadSeeds(deps, demo);
     queue = await startJobQueue({ sql: database.sql, zone: "Europe/Lisbon", jobs, deps, log });
   });

@@ -2,7 +2,7 @@ import { beforeAll, expect, it } from "vitest";
 import { createLoaders } from "../../src/graphql/loaders.js";
 import type { Deps } from "../../src/services/deps.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
-import { demo, rules } from "./open-test-app.js";
+import { demo } from "./open-test-app.js";
 
 describeOnBothDatabases("the loaders of a request", (open) => {
   let database: TestDatabase;
@@ -11,7 +11,7 @@ describeOnBothDatabases("the loaders of a request", (open) => {
   beforeAll(async () => {
     database = await open();
     const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
-    deps = { data: database.data, clock: () => new Date("2026-03-01T09:00:00Z"), log, rules };
+    deps = { data: database.data, clock: () => new Date("2026-03-01T09:00:00Z"), log, knownRules: new Map() };
     await deps.data.foods.save(demo.foods.filter(({ slug }) => slug !== "lemon"));
   });
 

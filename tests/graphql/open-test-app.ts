@@ -6,7 +6,8 @@ import { buildApp } from "../../src/app/build-app.js";
 import { readRulesFolder } from "../../src/app/read-rules-folder.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { Data } from "../../src/persistence/data.js";
-import type { Deps } from "../../src/services/deps.js";
+import type { Clock, Deps } from "../../src/services/deps.js";
+import { loadShippedRules } from "../../src/services/load-rule-set.js";
 
 export interface Answer {
   readonly status: number;
@@ -31,11 +32,16 @@ export interface TestApp {
 /** The published rules that come with the program. */
 export const rules = await readRulesFolder("seeds/rules");
 
-/** The real application on a database that is open and migrated. The clock stands still. */
-export async function openTestApp(data: Data, explorerFolder = "dist/explorer"): Promise<TestApp> {
+/** The real application on a database that is open and migrated. The clock stands still unless another is given. */
+export async function openTestApp(
+  data: Data,
+  explorerFolder = "dist/explorer",
+  clock: Clock = () => new Date("2026-03-01T09:00:00Z"),
+): Promise<TestApp> {
   const logged: string[] = [];
   const log = pino({ level: "info" }, { write: (line: string) => void logged.push(line) });
-  const deps: Deps = { data, clock: () => new Date("2026-03-01T09:00:00Z"), log, rules };
+  const deps: Deps = { data, clock, log, knownRules: new Map() };
+  await loadShippedRules(deps, rules);
   const readiness = { check: () => Promise.resolve(null) };
   const app = await buildApp({ deps, log, readiness, explorerFolder });
   return {

@@ -1,8 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { loadSeeds } from "../../src/services/load-seeds.js";
-import { saveRules } from "../../src/services/save-rules.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
-import { demo, demoBundle, openTestApp, renamed, rules, type TestApp } from "./open-test-app.js";
+import { demo, demoBundle, openTestApp, renamed, type TestApp } from "./open-test-app.js";
 
 const plan = (slug: string): string => `plan(publisher: "third-gate-allotments", slug: "${slug}")`;
 
@@ -25,7 +24,6 @@ describeOnBothDatabases("what a plan says beside its amounts", (open) => {
 
   beforeAll(async () => {
     app = await openTestApp((await open()).data);
-    await saveRules(app.deps, rules.safety.keeping);
     await loadSeeds(app.deps, demo);
   });
   afterAll(() => app.close());

@@ -40,6 +40,7 @@ describeOnBothDatabases("revisions", (open) => {
         publishedAt: day(1),
         withdrawnAt: null,
         withdrawnBecause: null,
+        ruleSet: null,
         changeNote: null,
         checksum,
       });

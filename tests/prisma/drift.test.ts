@@ -62,8 +62,6 @@ describe("the committed migrations", () => {
       "draft_steps.minutes",
       "draft_steps.temperature_c",
       "draft_steps.wash_minutes",
-      "keeping_rules.days",
-      "keeping_rules.days_from",
       "plan_drafts.promised_minutes",
     ]);
   });

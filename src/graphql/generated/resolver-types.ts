@@ -1,5 +1,6 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
 import type { AllergenFindingParent, AllergenStatementParent, AmountParent, BasisParent, CautionParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
 export type InputMaybe<T> = T | null | undefined;
@@ -804,6 +805,8 @@ export type Plan = Node & {
   readonly __typename?: 'Plan';
   /** What readers would complain about, at the plan's own servings. Null, with an error, where it cannot be computed. */
   readonly check: Maybe<ReadonlyArray<Finding>>;
+  /** The published rules this revision was checked against when it was published. Null: it was published before they were kept in sets. */
+  readonly checkedAgainst: Maybe<RuleSet>;
   /** What its writer claims of it, such as a diet. */
   readonly claims: ReadonlyArray<Scalars['String']['output']>;
   /** Every component that a meal draws on, directly or through another component. */
@@ -954,6 +957,8 @@ export type Query = {
   readonly plan: Maybe<Plan>;
   /** Published plans, newest first, each in its newest revision. */
   readonly plans: PlanConnection;
+  /** Every set of published rules that was loaded, the one that begins last first. */
+  readonly ruleSets: ReadonlyArray<RuleSet>;
   /** One list for several plans, each at its own servings. */
   readonly shoppingList: ShoppingList;
 };
@@ -1084,6 +1089,26 @@ export type RuleScope = {
   readonly reach: RuleReach;
   /** The region whose rules were used. */
   readonly used: Scalars['String']['output'];
+};
+
+/**
+ * Published rules that were issued together: keeping, handling, cautions, allergen lists, diets. A set never changes;
+ * from the first day of a later set on, answers are computed by that one.
+ */
+export type RuleSet = {
+  readonly __typename?: 'RuleSet';
+  /** SHA-256 of its content, in hexadecimal. */
+  readonly checksum: Scalars['String']['output'];
+  /** Its edition. No two sets have the same. */
+  readonly code: Scalars['String']['output'];
+  /** The first day it is used. */
+  readonly inForceFrom: Scalars['Date']['output'];
+  /** The first day of the set that took its place. Null: none has. */
+  readonly inForceTo: Maybe<Scalars['Date']['output']>;
+  /** When it was loaded. */
+  readonly loadedAt: Scalars['DateTime']['output'];
+  /** Title. */
+  readonly title: Scalars['String']['output'];
 };
 
 /** A component computed. `used` + `leftOver` = `made`, what was on hand not counted in `made`. */
@@ -1677,6 +1702,7 @@ export type ResolversTypes = {
   RoutesInput: RoutesInput;
   RuleReach: RuleReach;
   RuleScope: ResolverTypeWrapper<RuleScope>;
+  RuleSet: ResolverTypeWrapper<RuleSetSummary>;
   ScaledComponent: ResolverTypeWrapper<ScaledComponentParent>;
   ScaledLine: ResolverTypeWrapper<ScaledLineParent>;
   ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
@@ -1767,6 +1793,7 @@ export type ResolversParentTypes = {
   RouteChoiceInput: RouteChoiceInput;
   RoutesInput: RoutesInput;
   RuleScope: RuleScope;
+  RuleSet: RuleSetSummary;
   ScaledComponent: ScaledComponentParent;
   ScaledLine: ScaledLineParent;
   ScaledMeal: ScaledMealParent;
@@ -2092,6 +2119,7 @@ export type PanFactorResolvers<ContextType = Context, ParentType extends Resolve
 
 export type PlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Plan'] = ResolversParentTypes['Plan']> = {
   check: Resolver<Maybe<ReadonlyArray<ResolversTypes['Finding']>>, ParentType, ContextType>;
+  checkedAgainst: Resolver<Maybe<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   claims: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
   foods: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
@@ -2156,6 +2184,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
+  ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
 };
 
@@ -2170,6 +2199,15 @@ export type RuleScopeResolvers<ContextType = Context, ParentType extends Resolve
   asked: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   reach: Resolver<ResolversTypes['RuleReach'], ParentType, ContextType>;
   used: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type RuleSetResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
+  checksum: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  inForceFrom: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
+  inForceTo: Resolver<Maybe<ResolversTypes['Date']>, ParentType, ContextType>;
+  loadedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type ScaledComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledComponent'] = ResolversParentTypes['ScaledComponent']> = {
@@ -2389,6 +2427,7 @@ export type Resolvers<ContextType = Context> = {
   Query: QueryResolvers<ContextType>;
   Route: RouteResolvers<ContextType>;
   RuleScope: RuleScopeResolvers<ContextType>;
+  RuleSet: RuleSetResolvers<ContextType>;
   ScaledComponent: ScaledComponentResolvers<ContextType>;
   ScaledLine: ScaledLineResolvers<ContextType>;
   ScaledMeal: ScaledMealResolvers<ContextType>;

@@ -38,10 +38,11 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   },
   scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
     const frozen = await loaders.frozen(plan);
-    const household = valueOf(readHousehold(given ?? {}, [frozen.bundle], deps.rules.allergens.diets));
+    const rules = await loaders.rulesToday();
+    const household = valueOf(readHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets));
     const today = once(() => loaders.today([frozen.bundle], household));
     // Only the cheapest route hangs on prices of today; otherwise nothing is read that nobody asked for.
-    const known = household.routes.mode === "CHEAPEST" ? await today() : loaders.withoutToday(household);
+    const known = household.routes.mode === "CHEAPEST" ? await today() : await loaders.withoutToday(household);
     const scaled = valueOf(scalePublishedPlan(frozen.bundle, servings, household, known));
     return {
       scaled,
@@ -50,18 +51,20 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
       show: showFor(household, frozen.bundle.plan),
       today,
       keeping: once(() => guideStorage(scaled, household, deps.clock, loaders.readRules)),
-      contents: once(() => stateContents(scaled, household, deps.rules, deps.clock)),
+      contents: once(() => stateContents(scaled, household, rules, deps.clock)),
       nutrition: once(() => stateNutrition(scaled, household)),
     };
   },
-  servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
+  servingsTable: async (plan, { from, to, household: given }, { loaders }) => {
     const { bundle } = await loaders.frozen(plan);
-    const household = valueOf(readHousehold(given ?? {}, [bundle], deps.rules.allergens.diets));
+    const { diets } = (await loaders.rulesToday()).allergens;
+    const household = valueOf(readHousehold(given ?? {}, [bundle], diets));
     return valueOf(listServings(bundle, from, to, household, await loaders.today([bundle], household)));
   },
+  checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
   check: async (plan, _, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
-    return valueOf(await checkPublishedPlan(bundle, deps.rules, deps.clock, loaders.readRules));
+    return valueOf(await checkPublishedPlan(bundle, await loaders.rulesToday(), deps.clock, loaders.readRules));
   },
 };
 

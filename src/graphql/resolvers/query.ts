@@ -2,6 +2,7 @@ import type { Problem } from "../../domain/problem.js";
 import { buildShoppingList, portionCountProblems, scalePortions } from "../../services/build-shopping-list.js";
 import { changePan } from "../../services/change-pan.js";
 import { listFoods } from "../../services/list-foods.js";
+import { listRuleSets } from "../../services/find-rule-sets.js";
 import { listPlans } from "../../services/list-plans.js";
 import { readHousehold } from "../../services/read-household.js";
 import { showFor } from "../../services/show-amount.js";
@@ -43,7 +44,7 @@ export const queryResolvers: QueryResolvers = {
     return connection(valueOf(await listFoods(deps, { filter: wanted, page })), (food) => foodParent(food, null));
   },
 
-  shoppingList: async (_, { plans, household: given }, { deps, loaders }) => {
+  shoppingList: async (_, { plans, household: given }, { loaders }) => {
     const tooMany = portionCountProblems(plans.length);
     if (tooMany.length > 0) throw problemsError(tooMany);
     const portions = await Promise.all(
@@ -58,13 +59,16 @@ export const queryResolvers: QueryResolvers = {
     const first = found[0]?.frozen;
     if (first === undefined) throw new Error("a list without a plan");
     const bundles = found.map(({ frozen }) => frozen.bundle);
-    const household = valueOf(readHousehold(given ?? {}, bundles, deps.rules.allergens.diets));
+    const { diets } = (await loaders.rulesToday()).allergens;
+    const household = valueOf(readHousehold(given ?? {}, bundles, diets));
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
     const today = await loaders.today(bundles, household);
     const scaled = valueOf(scalePortions(wanted, household, today));
     const list = buildShoppingList(scaled, household, today);
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },
+
+  ruleSets: (_, __, { deps }) => listRuleSets(deps),
 
   panFactor: (_, { from, to }) => valueOf(changePan(from, to)),
 

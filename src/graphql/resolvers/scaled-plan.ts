@@ -38,8 +38,8 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   allergens: ({ contents, frozen }) => ({ ...contents().plan.allergens, frozen }),
   diets: ({ contents, frozen }) => contents().plan.diets.map((diet) => ({ ...diet, frozen })),
   nutrition: ({ nutrition, frozen }) => ({ ...nutrition().plan, frozen }),
-  cautions: ({ scaled, frozen }, _, { deps }) =>
-    findCautions(scaled, deps.rules).cautions.map((caution) => ({ ...caution, frozen })),
+  cautions: async ({ scaled, frozen }, _, { loaders }) =>
+    findCautions(scaled, await loaders.rulesToday()).cautions.map((caution) => ({ ...caution, frozen })),
   warnings: async ({ scaled, keeping }) => [...scaled.warnings, ...(await keeping()).warnings],
 };
 

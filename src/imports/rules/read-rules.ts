@@ -1,7 +1,6 @@
 import { z } from "zod";
-import type { AllergenRules } from "../../domain/nutrition/allergen-rules.js";
+import type { RuleSet } from "../../domain/plan/rule-set.js";
 import type { Problem } from "../../domain/problem.js";
-import type { FoodSafetyRules } from "../../domain/storage/rule.js";
 import { allergensSchema, type AllergensDocument } from "./allergens-schema.js";
 import {
   cautionsSchema,
@@ -11,27 +10,22 @@ import {
 } from "./food-safety-schema.js";
 import { readAllergens } from "./read-allergens.js";
 import { readCautions, readFoodSafety } from "./read-food-safety.js";
+import { ruleSetSchema, type RuleSetDocument } from "./rule-set-schema.js";
 import { readRuleDocuments, type RuleDocument, type RuleProblem } from "./rule-texts.js";
-
-/** One of each kind of rule file. */
-export interface Rules {
-  readonly safety: FoodSafetyRules;
-  readonly allergens: AllergenRules;
-}
 
 export interface RulesRead {
   /** null while there are problems: rules on which people lean are used whole or not at all. */
-  readonly rules: Rules | null;
+  readonly rules: RuleSet | null;
   readonly problems: readonly RuleProblem[];
   /** Documents found, good and bad. */
   readonly count: number;
 }
 
-const schema = z.discriminatedUnion("kind", [foodSafetySchema, cautionsSchema, allergensSchema]);
-type AnyRules = FoodSafetyDocument | CautionsDocument | AllergensDocument;
+const schema = z.discriminatedUnion("kind", [ruleSetSchema, foodSafetySchema, cautionsSchema, allergensSchema]);
+type AnyRules = RuleSetDocument | FoodSafetyDocument | CautionsDocument | AllergensDocument;
 
 /**
- * Reads the published rules (`food-safety`, `cautions` and `allergens`, one document of each, in any files).
+ * Reads the published rules (`rule-set`, `food-safety`, `cautions` and `allergens`, one document of each, in any files).
  * `name` only names the place of problems.
  */
 export function readRules(files: readonly { readonly name: string; readonly text: string }[]): RulesRead {
@@ -41,17 +35,19 @@ export function readRules(files: readonly { readonly name: string; readonly text
   const count = read.reduce((sum, file) => sum + file.count, 0);
   const stop = (problems: readonly RuleProblem[]): RulesRead => ({ rules: null, problems, count });
 
+  const head = only(documents, "rule-set");
   const safety = only(documents, "food-safety");
   const cautions = only(documents, "cautions");
   const allergens = only(documents, "allergens");
   const missing = [
+    ...missingOf(head, "rule-set"),
     ...missingOf(safety, "food-safety"),
     ...missingOf(cautions, "cautions"),
     ...missingOf(allergens, "allergens"),
   ];
   const name = files[0]?.name ?? "";
   const nowhere = missing.map((problem): RuleProblem => ({ file: name, line: 1, column: 1, path: [], problem }));
-  if (shape.length > 0 || !safety || !cautions || !allergens) return stop([...shape, ...nowhere]);
+  if (shape.length > 0 || !head || !safety || !cautions || !allergens) return stop([...shape, ...nowhere]);
 
   const { keeping, handling, problems } = readFoodSafety(safety.value);
   const told = readCautions(
@@ -66,7 +62,11 @@ export function readRules(files: readonly { readonly name: string; readonly text
   ];
   if (faults.length > 0) return stop(faults);
   const { id, version, date } = safety.value;
-  const rules: Rules = {
+  const { code, title } = head.value;
+  const rules: RuleSet = {
+    code,
+    title,
+    inForceFrom: head.value["in-force-from"],
     safety: { id, version, date, keeping, handling, cautions: told.cautions },
     allergens: lists.rules,
   };

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
-import { readRules, type Rules } from "../../../src/imports/rules/read-rules.js";
+import type { RuleSet } from "../../../src/domain/plan/rule-set.js";
+import { readRules } from "../../../src/imports/rules/read-rules.js";
 
-export const ruleFiles = ["food-safety.yaml", "cautions.yaml", "allergens.yaml"].map((name) => ({
+export const ruleFiles = ["food-safety.yaml", "cautions.yaml", "allergens.yaml", "rule-set.yaml"].map((name) => ({
   name,
   text: readFileSync(new URL(`../../../seeds/rules/${name}`, import.meta.url), "utf8"),
 }));
@@ -10,4 +11,4 @@ const read = readRules(ruleFiles);
 if (read.rules === null) throw new Error(`the published rules are not in order: ${JSON.stringify(read.problems)}`);
 
 /** The rules that come with the program, read as it reads them. */
-export const publishedRules: Rules = read.rules;
+export const publishedRules: RuleSet = read.rules;

@@ -15,7 +15,7 @@ const changed = (name: string, from: string, to: string) => {
 
 describe("the rules that come with the program", () => {
   it("are read whole, with an id, a version and a date", () => {
-    expect(readRules(ruleFiles)).toMatchObject({ problems: [], count: 3 });
+    expect(readRules(ruleFiles)).toMatchObject({ problems: [], count: 4 });
     for (const set of [safety, allergens]) expect(set).toMatchObject({ id: expect.any(String), date: "2026-11-25" });
   });
 
@@ -91,6 +91,8 @@ describe("a rule file with a fault", () => {
     ["a caution for an unknown class", "cautions.yaml", "keeps-as: [cooked-rice]", "keeps-as: [rice]", "BAD_SHAPE"],
     ["an unknown allergen", "allergens.yaml", "includes: [milk]", "includes: [milks]", "BAD_SHAPE"],
     ["a claim for an unknown diet", "allergens.yaml", "diet: gluten-free", "diet: glutenfree", "BAD_SHAPE"],
+    ["a set without a day", "rule-set.yaml", "in-force-from: 2026-11-25", "", "BAD_SHAPE"],
+    ["a set without a code", "rule-set.yaml", 'code: "2026-11"', 'code: ""', "BAD_SHAPE"],
     ["a list used twice", "allergens.yaml", "id: us-2025", "id: us-2023", "DUPLICATE"],
     ["a kind that is none", "allergens.yaml", "kind: allergens", "kind: allergies", "BAD_SHAPE"],
   ])("%s", (_, file, from, to, code) => {
@@ -106,7 +108,7 @@ describe("a rule file with a fault", () => {
   });
 
   it("that is missing, or there twice, is said", () => {
-    const missing = readRules(ruleFiles.slice(0, 2));
+    const missing = readRules(ruleFiles.filter(({ name }) => name !== "allergens.yaml"));
     expect(missing.problems[0]?.problem).toMatchObject({ expected: "one document with kind: allergens", got: "none" });
     const [first] = ruleFiles;
     if (first === undefined) throw new Error("no rule files");
