@@ -7,22 +7,28 @@ const places = { FRIDGE: "in the fridge", FREEZER: "in the freezer", ROOM: "at r
  * What keeps how long, a line each: every component with all its places and the authority that decides, then whatever is
  * planned for too late a day, with what to do about it.
  */
-export function keepingLines({ guidance }: StorageAnswer, words: AdviceWords): readonly string[] {
+export function keepingLines(storage: StorageAnswer, words: AdviceWords): readonly string[] {
+  const { guidance } = storage;
   const components = [
     ...new Set(guidance.flatMap(({ subject }) => (subject.kind === "COMPONENT" ? subject.slug : []))),
   ];
-  const late = guidance.filter(({ tooLateFor }) => tooLateFor.length > 0);
   return [
     ...components.map((slug) => {
       const here = guidance.filter(({ subject }) => subject.kind === "COMPONENT" && subject.slug === slug);
       return `${words.component(slug)}: ${here.map(placeText).join("; ")}`;
     }),
-    ...late.map((each) => {
-      const meals = each.tooLateFor.map((meal) => `"${words.meal(meal)}"`).join(", ");
-      const advice = each.advice.map((one) => adviceText(one, words)).join(" ");
-      return `Too late for ${meals}: ${nameOf(each.subject, words)} keeps ${days(each)}. ${advice}`.trimEnd();
-    }),
+    ...lateLines(storage, words),
   ];
+}
+
+/** Whatever is planned for a later day than it keeps, with what to do about it, a line each. */
+export function lateLines({ guidance }: StorageAnswer, words: AdviceWords): readonly string[] {
+  const late = guidance.filter(({ tooLateFor }) => tooLateFor.length > 0);
+  return late.map((each) => {
+    const meals = each.tooLateFor.map((meal) => `"${words.meal(meal)}"`).join(", ");
+    const advice = each.advice.map((one) => adviceText(one, words)).join(" ");
+    return `Too late for ${meals}: ${nameOf(each.subject, words)} keeps ${days(each)}. ${advice}`.trimEnd();
+  });
 }
 
 function placeText(guidance: StorageGuidance): string {
