@@ -1,9 +1,9 @@
 import type { Food } from "../domain/model/food.js";
 import type { ScaledLine } from "../domain/plan/scaled.js";
 import type { MeasureFacts } from "../domain/quantity/convert.js";
-import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/quantity/format.js";
 import { foodWords } from "./food-words.js";
 import { noFacts, type NameBook } from "./name-book.js";
+import { showScaledLine, type ShownAmount } from "./shown-amount.js";
 
 /**
  * A scaled line as a cook reads it: "1.2 kg carrot, peeled, in thumb-sized pieces". In the writer's own unit unless the reader
@@ -20,22 +20,10 @@ export function lineText(line: ScaledLine, book: NameBook): string {
     extra ? words.plusMore : null,
     optional ? words.optional : null,
   ];
-  const said =
-    line.amount === null
-      ? [many, ...details, words.toTaste]
-      : [counted(shownAmount(line, line.amount, facts, reader), one, many, facts), ...details];
+  const shown = showScaledLine(line, facts, reader);
+  const said = shown === null ? [many, ...details, words.toTaste] : [counted(shown, one, many, facts), ...details];
   return said.filter((each) => each !== null).join(", ") + (mark === null ? "" : ` (${mark})`);
 }
-
-const shownAmount = (
-  { inUnit }: ScaledLine,
-  amount: NonNullable<ScaledLine["amount"]>,
-  facts: MeasureFacts,
-  reader: NameBook["reader"],
-): PresentedAmount =>
-  inUnit === null || reader.converts
-    ? presentAmount(amount, facts, reader)
-    : presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, reader);
 
 interface Named {
   readonly one: string;
@@ -54,8 +42,8 @@ function namesOf({ item }: ScaledLine, book: NameBook): Named {
 }
 
 /** "3 onions", not "3 onions onion": the word for the whole piece is the food's own name already. */
-function counted({ text, value, upTo, unit }: PresentedAmount, one: string, many: string, facts: MeasureFacts): string {
-  if (unit.id !== "piece") return `${text} ${one}`;
+function counted({ text, value, upTo, unit }: ShownAmount, one: string, many: string, facts: MeasureFacts): string {
+  if (unit.code !== "piece") return `${text} ${one}`;
   const named = facts.measures.some(({ name }) => name === "piece");
   return named ? text : `${text} ${(upTo ?? value) > 1 ? many : one}`;
 }
