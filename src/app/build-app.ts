@@ -4,9 +4,12 @@ import type { Logger } from "pino";
 import { openExplorer } from "../graphql/explorer.js";
 import { createGraphqlServer } from "../graphql/graphql-server.js";
 import { registerGraphql } from "../graphql/graphql-route.js";
+import { splitSuffix } from "../rest/format.js";
+import { registerRest } from "../rest/register-rest.js";
+import { notFound } from "../rest/refusal.js";
+import { sendFailure, sendRefusal } from "../rest/send-problem.js";
 import type { Deps } from "../services/deps.js";
 import { registerHealth, type Readiness } from "./health.js";
-import { sendProblem } from "./http-problem.js";
 
 export interface AppOptions {
   readonly deps: Deps;
@@ -29,6 +32,8 @@ export async function buildApp({ deps, log, readiness, explorerFolder }: AppOpti
     bodyLimit: largestBody,
     genReqId: (request) => requestId(request.headers["x-request-id"]),
     requestTimeout: 30_000,
+    // An ending such as .md asks for a form of the thing at the address before it.
+    rewriteUrl: ({ url = "/" }) => splitSuffix(url).url,
     // While stopping, idle connections are closed and what still comes in on others is answered as always.
     forceCloseConnections: "idle",
     return503OnClosing: false,
@@ -38,12 +43,15 @@ export async function buildApp({ deps, log, readiness, explorerFolder }: AppOpti
     reply.header("x-request-id", request.id);
     done();
   });
-  app.setErrorHandler(sendProblem);
-  app.setNotFoundHandler((request, reply) => sendProblem({ statusCode: 404 }, request, reply));
+  app.setErrorHandler(sendFailure);
+  app.setNotFoundHandler((request, reply) =>
+    sendRefusal(notFound("There is nothing at this address."), request, reply),
+  );
   const server = createGraphqlServer(log);
   await server.start();
   app.addHook("onClose", () => server.stop());
   registerHealth(app, readiness);
+  registerRest(app, { deps });
   registerGraphql(app, { deps, server, explorer: openExplorer(explorerFolder) });
   await app.ready();
   return app;

@@ -1,6 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../domain/model/household.js";
-import { failed, ok, type Path, type Result } from "../domain/problem.js";
+import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 
 /** Exactly one of `instant` (ISO, UTC) and `local` (ISO without an offset), and an IANA zone. */
 export interface GivenStart {
@@ -17,17 +17,19 @@ export function readSessionStart(given: GivenStart, path: Path): Result<NonNulla
     const got = instant === null ? "neither" : "both";
     return failed([{ code: "BAD_SHAPE", path, expected: "`instant` or `local`", got }]);
   }
-  if (!isZone(given.zone)) {
+  const problems: Problem[] = [];
+  const known = isZone(given.zone);
+  if (!known) {
     const what = "the IANA name of a time zone, such as Europe/Lisbon";
-    return failed([{ code: "BAD_HOUSEHOLD", path: [...path, "zone"], what, value: given.zone.slice(0, 60) }]);
+    problems.push({ code: "BAD_HOUSEHOLD", path: [...path, "zone"], what, value: given.zone.slice(0, 60) });
   }
-  if (instant !== null) return ok({ start: instant, zone: given.zone });
-  const read = readLocal(local ?? "");
-  if (read === null) {
+  const read = local === null ? null : readLocal(local);
+  if (local !== null && read === null) {
     const what = "a local date and time, such as 2026-03-01T10:00";
-    return failed([{ code: "BAD_HOUSEHOLD", path: [...path, "local"], what, value: (local ?? "").slice(0, 60) }]);
+    problems.push({ code: "BAD_HOUSEHOLD", path: [...path, "local"], what, value: local.slice(0, 60) });
   }
-  return ok({ start: read.toZonedDateTime(given.zone).toInstant().toString(), zone: given.zone });
+  const start = instant ?? (known && read !== null ? read.toZonedDateTime(given.zone).toInstant().toString() : null);
+  return start === null || problems.length > 0 ? failed(problems) : ok({ start, zone: given.zone });
 }
 
 /** Offsets such as +01:00 know no summer time, so they are no zones. */
