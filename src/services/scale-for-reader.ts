@@ -5,9 +5,9 @@ import type { Publication, Reader } from "../domain/plan/plan-answer.js";
 import { scalePlan } from "../domain/plan/scale-plan.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { ok, type Problem, type Result } from "../domain/problem.js";
-import type { Deps, PublishedRevision, RevisionRef, Rules } from "./deps.js";
+import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
 import { findFoods } from "./find-foods.js";
-import { rulesToday } from "./find-rules.js";
+import { rulesToday, type KnownRules } from "./find-rules.js";
 import { findSynonyms, foodsToday } from "./foods-today.js";
 import { loadPlan } from "./load-plan.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
@@ -25,7 +25,7 @@ export interface ScaledForReader {
   readonly household: Household;
   readonly reader: Reader;
   /** In force today. */
-  readonly rules: Rules;
+  readonly rules: KnownRules;
   readonly today: FoodsToday;
   readonly scaled: ScaledPlan;
 }
@@ -35,7 +35,7 @@ export const readToday = (
   deps: Deps,
   bundles: readonly PlanBundle[],
   household: Household,
-  { allergens }: Rules,
+  { allergens }: KnownRules,
 ): Promise<FoodsToday> =>
   foodsToday(bundles, household, allergens.diets, {
     readFoods: (slugs) => findFoods(deps, slugs),

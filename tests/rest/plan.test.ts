@@ -1,8 +1,7 @@
 import type { Response } from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { loadSeeds } from "../../src/services/load-seeds.js";
-import { saveRules } from "../../src/services/save-rules.js";
-import { demo, openTestApp, rules, type TestApp } from "../graphql/open-test-app.js";
+import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { askRest, type Asking, type Method } from "./described-answers.js";
 
@@ -15,7 +14,6 @@ describeOnBothDatabases("a plan over REST", (open) => {
 
   beforeAll(async () => {
     app = await openTestApp((await open()).data);
-    await saveRules(app.deps, rules.safety.keeping);
     await loadSeeds(app.deps, demo);
   });
   afterAll(() => app.close());
