@@ -156,6 +156,17 @@ export type Warning =
       readonly component: string;
       readonly servingsMore: number | null;
     }
+  | {
+      /** The part keeps `days` once its piece is cut, which is too short for a meal on `day` where one is cut on `cutOn`. */
+      readonly code: "PART_TOO_OLD";
+      readonly path: Path;
+      readonly food: string;
+      readonly part: string;
+      readonly meal: string;
+      readonly day: number;
+      readonly cutOn: number;
+      readonly days: number;
+    }
   | { readonly code: "KEEPING_UNKNOWN"; readonly path: Path; readonly item: string }
   | { readonly code: "REGION_NOT_GIVEN"; readonly path: Path; readonly used: string };
 

@@ -12,6 +12,8 @@ const offer = (label: string, values: readonly string[]): string =>
 
 const servings = (count: number): string => (count === 1 ? "1 serving" : `${count} servings`);
 
+const days = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
+
 const grams = (value: number): string => `${Math.round(value)} g`;
 
 /** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
@@ -135,6 +137,11 @@ function warningSentence(warning: Warning): string {
       return warning.servingsMore === null
         ? `Some "${warning.component}" is left over.`
         : `Some "${warning.component}" is left over: enough for ${servings(warning.servingsMore)} more.`;
+    case "PART_TOO_OLD":
+      return (
+        `The "${warning.part}" of "${warning.food}" keeps ${days(warning.days)} once the piece is cut, so "${warning.meal}" on` +
+        ` day ${warning.day} cannot take it from one that is cut on day ${warning.cutOn}. Cut a fresh one for it; the list counts it.`
+      );
     case "KEEPING_UNKNOWN":
       return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
     case "REGION_NOT_GIVEN":

@@ -11,7 +11,7 @@ import { findPlans, findPlansById } from "../services/find-plans.js";
 import { findPublishers, findPublishersById } from "../services/find-publishers.js";
 import { findRules, type KnownRules } from "../services/find-rules.js";
 import { findRuleSets } from "../services/find-rule-sets.js";
-import type { RuleReader } from "../services/guide-storage.js";
+import { keepingQuestion, type RuleReader } from "../services/guide-storage.js";
 import { loadDocuments } from "../services/load-documents.js";
 import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 
@@ -46,6 +46,7 @@ export function createLoaders(deps: Deps): Loaders {
   const dietsToday = async () => (await rulesToday()).allergens.diets;
   const synonyms = new DataLoader<string, string | null>((slugs) => findSynonyms(deps, slugs));
   const readFoods: FoodReader = (slugs) => Promise.all(slugs.map((slug) => foods.load(slug)));
+  const readRules: RuleReader = async (date) => (await rules.load(date)).safety.keeping;
   const frozen = new Map<string, Promise<FrozenPlan>>();
   return {
     publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
@@ -59,13 +60,14 @@ export function createLoaders(deps: Deps): Loaders {
     }),
     foods,
     rulesToday,
-    readRules: async (date) => (await rules.load(date)).safety.keeping,
+    readRules,
     ruleSets: new DataLoader((ids) => findRuleSets(deps, ids)),
     readFoods,
     today: async (bundles, household) =>
       foodsToday(bundles, household, await dietsToday(), {
         readFoods,
         readSynonyms: (slugs) => Promise.all(slugs.map((slug) => synonyms.load(slug))),
+        readQuestion: () => keepingQuestion(household, deps.clock, readRules),
       }),
     withoutToday: async (household) => frozenFoods(household, await dietsToday()),
     frozen: (published) => {

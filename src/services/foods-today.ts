@@ -4,6 +4,8 @@ import type { PlanBundle } from "../domain/model/plan.js";
 import { dietJudge, type DietJudge } from "../domain/nutrition/diets.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { asFrozen, type FoodsToday } from "../domain/plan/foods-today.js";
+import type { KeepingQuestion } from "../domain/storage/guidance.js";
+import { partKeeps } from "../domain/storage/part-keeping.js";
 import type { Deps } from "./deps.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
@@ -15,6 +17,8 @@ export type SynonymReader = (slugs: readonly string[]) => Promise<readonly (stri
 export interface CatalogueReaders {
   readonly readFoods: FoodReader;
   readonly readSynonyms: SynonymReader;
+  /** Reads what is asked of the keeping rules; only where a part waits for a later day. */
+  readonly readQuestion: () => Promise<KeepingQuestion>;
 }
 
 /** Which food each slug is one with, from the catalogue of today. */
@@ -43,7 +47,7 @@ export async function foodsToday(
   bundles: readonly PlanBundle[],
   household: Household,
   rules: readonly DietRule[],
-  { readFoods, readSynonyms }: CatalogueReaders,
+  { readFoods, readSynonyms, readQuestion }: CatalogueReaders,
 ): Promise<FoodsToday> {
   const onHand = household.onHand.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []));
   const slugs = [...new Set([...bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)), ...onHand])];
@@ -53,9 +57,16 @@ export async function foodsToday(
     if (other !== null && slug !== undefined) same.set(slug, other);
   });
   const found = await readFoods([...new Set([...slugs, ...same.values()])]);
+  const question = bundles.some(publishedPartWaits) ? await readQuestion() : null;
   return {
     canonical: (slug) => same.get(slug) ?? slug,
     bySlug: new Map(found.flatMap((food) => (food === null ? [] : [[food.slug, food] as const]))),
     fitsDiet: judgeFor(rules, household.region),
+    partKeeps: question === null ? asFrozen.partKeeps : (part) => partKeeps(part, question),
   };
 }
+
+/** A meal of a later day takes a part, and the time of some part has a published ceiling. */
+const publishedPartWaits = ({ plan, foods }: PlanBundle): boolean =>
+  foods.some(({ parts }) => parts.some(({ keepsAs = null }) => keepsAs !== null)) &&
+  plan.meals.some(({ day, lines }) => day > 0 && lines.some(({ item }) => item.kind === "FOOD" && item.part !== null));

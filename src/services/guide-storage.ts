@@ -2,7 +2,7 @@ import { Temporal } from "temporal-polyfill";
 import type { Household } from "../domain/model/household.js";
 import type { PublishedKeepingRule } from "../domain/model/keeping.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
-import type { StorageAnswer } from "../domain/storage/guidance.js";
+import type { KeepingQuestion, StorageAnswer } from "../domain/storage/guidance.js";
 import { storageGuidance } from "../domain/storage/storage-guidance.js";
 import type { Clock, Deps } from "./deps.js";
 import { findRules } from "./find-rules.js";
@@ -14,20 +14,28 @@ export type RuleReader = (date: string) => Promise<readonly PublishedKeepingRule
 export const findKeepingRules = async (deps: Deps, date: string): Promise<readonly PublishedKeepingRule[]> =>
   (await findRules(deps, date)).safety.keeping;
 
-/** How long everything of a scaled plan keeps for one household, by the rules of today or of the session's later day. */
-export async function guideStorage(
-  scaled: ScaledPlan,
-  household: Household,
+/** What is asked of the keeping rules for one household: those of today, or of the session's day where that is later. */
+export async function keepingQuestion(
+  { session, region }: Household,
   clock: Clock,
   readRules: RuleReader,
-): Promise<StorageAnswer> {
+): Promise<KeepingQuestion> {
   const today = clock().toISOString().slice(0, 10);
-  const { session, region } = household;
   const sessionDay =
     session === null
       ? today
       : Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
   const rules = await readRules(sessionDay > today ? sessionDay : today);
-  const { components, meals, bundle } = scaled;
-  return storageGuidance({ components, meals, foods: bundle.foods }, { rules, region, today, session });
+  return { rules, region, today, session };
+}
+
+/** How long everything of a scaled plan keeps for one household. */
+export async function guideStorage(
+  { components, meals, bundle }: ScaledPlan,
+  household: Household,
+  clock: Clock,
+  readRules: RuleReader,
+): Promise<StorageAnswer> {
+  const question = await keepingQuestion(household, clock, readRules);
+  return storageGuidance({ components, meals, foods: bundle.foods }, question);
 }

@@ -9,6 +9,7 @@ import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
 import { findFoods } from "./find-foods.js";
 import { rulesToday, type KnownRules } from "./find-rules.js";
 import { findSynonyms, foodsToday } from "./foods-today.js";
+import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
 import { showFor } from "./show-amount.js";
@@ -40,6 +41,7 @@ export const readToday = (
   foodsToday(bundles, household, allergens.diets, {
     readFoods: (slugs) => findFoods(deps, slugs),
     readSynonyms: (slugs) => findSynonyms(deps, slugs),
+    readQuestion: () => keepingQuestion(household, deps.clock, (date) => findKeepingRules(deps, date)),
   });
 
 /** Problems: those of `readHousehold` and of `scalePlan`. */

@@ -55,6 +55,8 @@ const warnings: readonly Warning[] = [
   { code: "MADE_IN_TWO_PLANS", path, component: "dal", plans: ["a", "b"] },
   { code: "LEFT_OVER", path, component: "dal", servingsMore: 2 },
   { code: "LEFT_OVER", path, component: "dal", servingsMore: null },
+  { code: "PART_TOO_OLD", path, food: "egg", part: "yolk", meal: "custard", day: 4, cutOn: 1, days: 2 },
+  { code: "PART_TOO_OLD", path, food: "egg", part: "yolk", meal: "custard", day: 4, cutOn: 0, days: 1 },
   { code: "KEEPING_UNKNOWN", path, item: "dal" },
   { code: "REGION_NOT_GIVEN", path, used: "GB" },
 ];

@@ -30,13 +30,19 @@ export const larder: readonly Food[] = [
     shoppedBy: "COUNT",
     measures: [build.own("piece", { grams: 84, pieces: 1 })],
     densities: [build.density(1.03, "juice")],
-    parts: [build.part("zest", "3-6 ml"), build.part("juice", "48 g", ["zest"])],
+    parts: [
+      build.part("zest", "3-6 ml"),
+      build.part("juice", "48 g", ["zest"], { keeping: [build.keeps(3), build.keeps(2.5)] }),
+    ],
     packs: [build.pack("1 piece", "0.40"), build.pack("4 piece", "1.35")],
   }),
   build.food("egg", {
     shoppedBy: "COUNT",
     measures: [build.own("piece", { grams: 50, pieces: 1 })],
-    parts: [build.part("white", "1 piece"), build.part("yolk", "1 piece")],
+    parts: [
+      build.part("white", "1 piece", [], { keeping: [build.keeps(4), build.keeps(90, "FREEZER")] }),
+      build.part("yolk", "1 piece", [], { keeping: [build.keeps(1), build.keeps(0, "ROOM")] }),
+    ],
     packs: [build.pack("6 piece", "2.10"), build.pack("10 piece", null)],
   }),
   build.food("garlic", {

@@ -2,6 +2,7 @@ import type { Measured } from "../../src/domain/model/amount.js";
 import type { Component, Route, Step } from "../../src/domain/model/component.js";
 import type { Food, FoodPart, OwnMeasure, Pack } from "../../src/domain/model/food.js";
 import { noHousehold, type Household, type OnHand } from "../../src/domain/model/household.js";
+import type { KeepingRule } from "../../src/domain/model/keeping.js";
 import type { Line, LineItem, Swap } from "../../src/domain/model/line.js";
 import type { Meal, Plan, PlanBundle } from "../../src/domain/model/plan.js";
 import type { Source } from "../../src/domain/model/source.js";
@@ -74,10 +75,25 @@ export const edible = (share: number, form: string | null = null): Food["edible"
   source: invented,
 });
 
-export const part = (name: string, perPiece: string, after: readonly string[] = []): FoodPart => ({
+export const part = (
+  name: string,
+  perPiece: string,
+  after: readonly string[] = [],
+  facts: Pick<FoodPart, "keepsAs" | "keeping"> = {},
+): FoodPart => ({
   name,
   perPiece: measured(perPiece),
   after,
+  source: invented,
+  ...facts,
+});
+
+/** `keeps(2)`: days in the fridge, in the writer's word. */
+export const keeps = (days: number, place: KeepingRule["place"] = "FRIDGE"): KeepingRule => ({
+  place,
+  days,
+  container: null,
+  condition: null,
   source: invented,
 });
 

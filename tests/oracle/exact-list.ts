@@ -3,7 +3,8 @@ import type { Dimension } from "../../src/domain/model/amount.js";
 import type { Food } from "../../src/domain/model/food.js";
 import type { Line } from "../../src/domain/model/line.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
-import { asWritten, converted, exactly, larger, zero, type Exact } from "./exact-amounts.js";
+import { asWritten, converted, exactly, zero, type Exact } from "./exact-amounts.js";
+import { daysKept, exactPieces } from "./exact-pieces.js";
 import type { ExactPlan, ExactUse } from "./exact-plan.js";
 
 export interface ExactLine {
@@ -63,11 +64,13 @@ function asPurchased(line: Line, food: Food, growth: Fraction): Exact | null {
 
 interface Need {
   readonly part: string | null;
+  readonly day: number;
+  readonly keeps: number | null;
   readonly amount: Exact | null;
 }
 
 /**
- * need = whole uses + the largest sum of a part; then on hand; per food and dimension.
+ * need = whole uses + the fewest pieces that give every part; then on hand; per food and dimension.
  *
  * @param onHand what there is of a food, as written; in the oracle nothing has a date
  */
@@ -86,7 +89,14 @@ export function exactList(
       const food = foods.get(item.food)!;
       if (food.alwaysThere) continue;
       const amount = asPurchased(use.line, food, use.growth);
-      needs.set(food.slug, [...(needs.get(food.slug) ?? []), { part: item.part, amount }]);
+      const part = food.parts.find(({ name }) => name === item.part);
+      const need = {
+        part: item.part,
+        day: use.meal?.day ?? 0,
+        keeps: part === undefined ? null : daysKept(part),
+        amount,
+      };
+      needs.set(food.slug, [...(needs.get(food.slug) ?? []), need]);
     }
   }
   return [...needs].flatMap(([slug, all]) => {
@@ -98,11 +108,14 @@ export function exactList(
     }
     const taken = new Set<number>();
     return dimensions.map((dimension, index): ExactLine => {
-      const here = all.flatMap(({ part, amount }) => (amount?.dimension === dimension ? [{ part, amount }] : []));
+      const here = all.flatMap(({ amount, ...use }) => (amount?.dimension === dimension ? [{ ...use, amount }] : []));
       const sumOf = (end: "low" | "high"): Fraction => {
-        const sum = (part: string | null): Fraction =>
-          here.filter((each) => each.part === part).reduce((total, { amount }) => total.add(amount[end]), zero);
-        return food.parts.reduce((most, { name }) => larger(most, sum(name)), zero).add(sum(null));
+        const takings = here.flatMap(({ part, day, keeps, amount }) =>
+          part === null ? [] : [{ part, day, keeps, pieces: amount[end] }],
+        );
+        return here
+          .filter(({ part }) => part === null)
+          .reduce((total, { amount }) => total.add(amount[end]), exactPieces(takings));
       };
       const have = onHand.reduce((total, entry, at) => {
         if (entry.food !== slug || taken.has(at)) return total;

@@ -37,6 +37,10 @@ export interface FoodPart {
   /** Parts that must be taken before this one: juice lists "zest". */
   readonly after: readonly string[];
   readonly source: Source;
+  /** Class of published keeping ceilings of the part by itself, counted from the day its piece is first cut. */
+  readonly keepsAs?: string | null;
+  /** The same in the writer's word. Without either, nobody knows how long the part waits for its use. */
+  readonly keeping?: readonly KeepingRule[];
 }
 
 /** Share (0..1] of the food as bought that is left once prepared in this way. `form` null is the usual trimming. */

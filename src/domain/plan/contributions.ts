@@ -5,6 +5,7 @@ import type { Meal } from "../model/plan.js";
 import type { Warning } from "../problem.js";
 import { inDimension, missingText } from "../quantity/convert.js";
 import type { Contribution } from "../shopping/merge.js";
+import type { FoodsToday } from "./foods-today.js";
 import type { ScaledLine, ScaledPlan } from "./scaled.js";
 
 /** Where a contribution to a shopping list comes from. */
@@ -15,9 +16,20 @@ export interface Source {
   readonly line: ScaledLine;
 }
 
-/** Everything a plan makes one buy, line by line, as it was frozen. What is always there is never bought. */
-export function contributionsOf(scaled: ScaledPlan): readonly Contribution<Source>[] {
+/**
+ * Everything a plan makes one buy, line by line, as it was frozen. What is always there is never bought.
+ *
+ * @param partKeeps whole days a part keeps once its piece is cut
+ */
+export function contributionsOf(
+  scaled: ScaledPlan,
+  partKeeps: FoodsToday["partKeeps"],
+): readonly Contribution<Source>[] {
   const found: Contribution<Source>[] = [];
+  const keepsFor = (food: Food, name: string): number | null => {
+    const part = food.parts.find((each) => each.name === name);
+    return part === undefined ? null : partKeeps(part);
+  };
   const add = (lines: readonly ScaledLine[], meal: Meal | null, component: Component | null): void => {
     for (const line of lines) {
       const { need } = line;
@@ -29,6 +41,7 @@ export function contributionsOf(scaled: ScaledPlan): readonly Contribution<Sourc
         low: need.low,
         high: need.high,
         day: meal?.day ?? 0,
+        keeps: need.part === null ? null : keepsFor(need.food, need.part),
         open: line.line.extra || need.dimension === null,
         source: { scaled, meal, component, line },
       });

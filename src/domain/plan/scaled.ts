@@ -5,6 +5,7 @@ import type { Line, LineItem } from "../model/line.js";
 import type { Meal, PlanBundle } from "../model/plan.js";
 import type { Warning } from "../problem.js";
 import type { Cost, PackCount } from "../shopping/cost.js";
+import type { PartOver } from "../shopping/merge.js";
 
 export type { Cost, PackCount } from "../shopping/cost.js";
 
@@ -73,7 +74,7 @@ export interface Use {
 
 export interface ShoppingLine {
   readonly food: Food;
-  /** As purchased: after edible portions, before on hand and packs. Equals the whole uses + the largest of the part sums. */
+  /** As purchased: after edible portions, before on hand and packs. Equals the whole uses + the largest of the part sums, as far as parts keep. */
   readonly need: BaseAmount | null;
   readonly onHand: BaseAmount | null;
   /** need.high - onHand, never negative: the amount the packs must cover. */
@@ -81,8 +82,8 @@ export interface ShoppingLine {
   readonly buy: readonly PackCount[];
   readonly cost: Cost;
   readonly uses: readonly Use[];
-  /** Parts of the pieces needed that no use takes (the yolks of a meringue), in pieces; empty where no part is used. */
-  readonly partsOver: readonly { readonly part: string; readonly pieces: number }[];
+  /** Parts of the pieces needed that no use takes (the yolks of a meringue); empty where no part is used. */
+  readonly partsOver: readonly PartOver[];
   /** Some use asks for an open extra or for an amount to taste. */
   readonly open: boolean;
 }

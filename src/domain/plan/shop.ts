@@ -12,6 +12,7 @@ import { effectiveServings } from "./eaters.js";
 import { useFoodStock } from "./food-stock.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
 import type { ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
+import { waitingOnList } from "./waiting-on-list.js";
 
 /** What plans say that a reader of the list alone should hear too: what is missing on it, and what is on it all the same. */
 const carried: ReadonlySet<WarningCode> = new Set<WarningCode>([
@@ -112,7 +113,9 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
   const frozen = frozenFoods(plans);
   const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
   const current = (slug: string): Food | null => find(today.canonical(slug)) ?? find(slug);
-  const all = plans.flatMap(contributionsOf).map((each) => restated(each, current(each.food.slug) ?? each.food));
+  const all = plans
+    .flatMap((plan) => contributionsOf(plan, today.partKeeps))
+    .map((each) => restated(each, current(each.food.slug) ?? each.food));
   const needs = mergeNeeds(all.map(({ contribution }) => contribution));
   const stock = useFoodStock(needs, household, today.canonical, find);
   const place: Shop = { region: household.region, currency: household.currency };
@@ -147,6 +150,7 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
   const warnings = [
     ...carriedOver(plans),
     ...all.flatMap(({ warning }) => (warning === null ? [] : [warning])),
+    ...needs.flatMap((line) => waitingOnList(line, plans)),
     ...stock.warnings,
     ...bought.flatMap((each) => each.warnings),
     ...(plans.length > 1 ? madeTwice(plans) : []),

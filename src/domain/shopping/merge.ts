@@ -1,6 +1,8 @@
 import { restOf } from "../limits.js";
-import type { Dimension } from "../model/amount.js";
+import type { BaseAmount, Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
+import { toBase } from "../quantity/convert.js";
+import { sharedPieces, type PartUses } from "./shared-pieces.js";
 
 /** What one line of one plan adds to a food. `source` is the caller's own. */
 export interface Contribution<S> {
@@ -12,6 +14,8 @@ export interface Contribution<S> {
   readonly high: number;
   /** Days after the session on which it is used. */
   readonly day: number;
+  /** Of a part: days it keeps once its piece is cut; null where nobody says. */
+  readonly keeps: number | null;
   /** There may be more of it than the amount says. */
   readonly open: boolean;
   readonly source: S;
@@ -46,34 +50,69 @@ function sumsOf<S>(contributions: readonly Contribution<S>[]): ReadonlyMap<strin
   return sums;
 }
 
-/**
- * Whole amounts add up; of the parts only the largest sum counts, since all parts come out of the same pieces. Both ends of
- * a range are added up on their own.
- */
-export function needOf<S>(contributions: readonly Contribution<S>[]): Range {
-  const sums = sumsOf(contributions);
-  const whole = sums.get(null) ?? none;
-  let [low, high] = [0, 0];
-  for (const [part, sum] of sums) {
-    if (part === null) continue;
-    low = Math.max(low, sum.low);
-    high = Math.max(high, sum.high);
+/** The uses of each part by day, at one end of their ranges. Where the plans do not agree how long it keeps, the least counts. */
+export function partUses<S>(
+  contributions: readonly Contribution<S>[],
+  end: keyof Range,
+): readonly (PartUses & { readonly part: string })[] {
+  const uses = new Map<string, { readonly part: string; keeps: number | null; readonly byDay: Map<number, number> }>();
+  for (const { part, dimension, day, keeps, [end]: pieces } of contributions) {
+    if (part === null || dimension === null) continue;
+    const known = uses.get(part) ?? { part, keeps: null, byDay: new Map<number, number>() };
+    if (keeps !== null) known.keeps = Math.min(keeps, known.keeps ?? keeps);
+    known.byDay.set(day, (known.byDay.get(day) ?? 0) + pieces);
+    uses.set(part, known);
   }
-  return { low: whole.low + low, high: whole.high + high };
+  return [...uses.values()];
 }
 
-/** Of the pieces that the most wanted part takes, how many are left of each other part; none where no part is used. */
-export function partsOver<S>(
-  food: Food,
-  contributions: readonly Contribution<S>[],
-): readonly { readonly part: string; readonly pieces: number }[] {
+/** Pieces that uses of parts share, at both ends. */
+const piecesOf = <S>(contributions: readonly Contribution<S>[]): Range => {
+  if (!contributions.some(({ part }) => part !== null)) return none;
+  return { low: sharedPieces(partUses(contributions, "low")), high: sharedPieces(partUses(contributions, "high")) };
+};
+
+/**
+ * Whole amounts add up; of the parts only the largest sum counts, since all parts come out of the same pieces, for as long as
+ * what is left of a cut piece keeps. Both ends of a range are added up on their own.
+ */
+export function needOf<S>(contributions: readonly Contribution<S>[]): Range {
+  const whole = sumsOf(contributions).get(null) ?? none;
+  const pieces = piecesOf(contributions);
+  return { low: whole.low + pieces.low, high: whole.high + pieces.high };
+}
+
+/** Some of a part that no use takes. */
+export interface PartOver {
+  readonly part: string;
+  /** Pieces of the food it is left of. */
+  readonly pieces: number;
+  /** How much of the part that is; null where what one piece gives cannot be said. */
+  readonly amount: BaseAmount | null;
+}
+
+/** Of the pieces that parts are taken from, how many are left of each part; none where no part is used. */
+export function partsOver<S>(food: Food, contributions: readonly Contribution<S>[]): readonly PartOver[] {
   const sums = sumsOf(contributions);
-  const most = Math.max(0, ...[...sums].map(([part, { high }]) => (part === null ? 0 : high)));
+  const { high } = piecesOf(contributions);
   const uncounted = new Set(contributions.filter(({ dimension }) => dimension === null).map(({ part }) => part));
   return food.parts
     .filter(({ name }) => !uncounted.has(name))
-    .map(({ name }) => ({ part: name, pieces: restOf(most, (sums.get(name) ?? none).high) }))
-    .filter(({ pieces }) => pieces > 0);
+    .flatMap(({ name, perPiece }): PartOver[] => {
+      const pieces = restOf(high, (sums.get(name) ?? none).high);
+      if (!(pieces > 0)) return [];
+      const gives = toBase(perPiece, food, name);
+      if (!gives.ok) return [{ part: name, pieces, amount: null }];
+      const { dimension, low, high: most } = gives.amount;
+      return [{ part: name, pieces, amount: { dimension, low: low * pieces, high: most * pieces } }];
+    });
+}
+
+/** Pieces of its own that a part takes because what is left of a piece cut before does not keep until its use. */
+export function notShared<S>(contributions: readonly Contribution<S>[]): boolean {
+  const { high } = piecesOf(contributions);
+  const sums = [...sumsOf(contributions)].map(([part, sum]) => (part === null ? 0 : sum.high));
+  return restOf(high, Math.max(0, ...sums)) > 0;
 }
 
 /**

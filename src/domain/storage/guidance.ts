@@ -37,7 +37,7 @@ export interface KeptMeal {
   readonly lines: readonly KeptLine[];
 }
 
-export type KeptFood = Pick<Food, "slug" | "keepsAs" | "keeping" | "alwaysThere">;
+export type KeptFood = Pick<Food, "slug" | "keepsAs" | "keeping" | "alwaysThere" | "parts">;
 
 export interface Kept {
   readonly components: readonly KeptComponent[];
@@ -112,6 +112,6 @@ export interface StorageAnswer {
   readonly guidance: readonly StorageGuidance[];
   /** Nobody says how long these keep. A thing with an unknown part is unknown itself. */
   readonly unknown: readonly { readonly subject: Subject; readonly part: Subject }[];
-  /** KEEPING_UNKNOWN for components, meals, and foods that wait for a later day; REGION_NOT_GIVEN once. */
+  /** KEEPING_UNKNOWN for components, meals, foods and parts that wait for a later day; PART_TOO_OLD; REGION_NOT_GIVEN once. */
   readonly warnings: readonly Warning[];
 }

@@ -5,6 +5,7 @@ import type {
   KeepingQuestion,
   Kept,
   KeptComponent,
+  KeptFood,
   KeptMeal,
   StorageAnswer,
   StorageGuidance,
@@ -12,6 +13,7 @@ import type {
 } from "./guidance.js";
 import { componentsIn, inheritedLimits, type Inherited } from "./inherited-limits.js";
 import { limitsOf, mainPlace, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
+import { partKeeps, waitingPartWarning, waitingParts, type PartUse } from "./part-keeping.js";
 import { isPast } from "./window.js";
 
 /** A component on its own, made as written: what `storageGuidance` takes where there is no plan. */
@@ -44,7 +46,30 @@ export function storageGuidance(kept: Kept, question: KeepingQuestion): StorageA
   ];
   const guidance = entries.flatMap((entry) => entry.guidance);
   const unknown = entries.flatMap((entry) => entry.unknown ?? []);
-  return { guidance, unknown, warnings: warningsOf(guidance, unknown, kept.meals, question) };
+  const warnings = [
+    ...warningsOf(guidance, unknown, kept.meals, question),
+    ...foods.flatMap((food) => partWarnings(food, kept, question)),
+  ];
+  return { guidance, unknown, warnings };
+}
+
+/** Parts of a food that wait too long, where no piece is cut late enough for them. */
+function partWarnings(food: KeptFood, { components, meals }: Kept, question: KeepingQuestion): readonly Warning[] {
+  if (food.parts.length < 2) return [];
+  const usesIn = (lines: KeptMeal["lines"], day: number, meal: string | null): readonly PartUse[] =>
+    lines.flatMap(({ item }) =>
+      item.kind === "FOOD" && item.food === food.slug && item.part !== null
+        ? [{ part: item.part, day, meal, plan: 0 }]
+        : [],
+    );
+  const uses = [
+    ...components.flatMap(({ lines, madeDay = 0 }) => usesIn(lines, madeDay, null)),
+    ...meals.flatMap(({ meal, lines }) => usesIn(lines, meal.day, meal.slug)),
+  ];
+  const keeps = new Map(food.parts.map((part) => [part.name, partKeeps(part, question)]));
+  return waitingParts(uses, (part) => keeps.get(part) ?? null)
+    .filter(({ freshToo }) => !freshToo)
+    .map((waiting) => waitingPartWarning(food.slug, waiting));
 }
 
 interface Entry {

@@ -58,6 +58,16 @@ export const shoppingLineSchema = named(
     ),
     cost: costSchema,
     uses: list(useSchema, "Who takes how much of it."),
+    partsOver: list(
+      z.object({
+        part: text("Name of the part."),
+        pieces: z.number().min(0).describe("Pieces of the food that it is left of."),
+        amount: amountSchema
+          .nullable()
+          .describe("How much of the part that is. Null: what one piece gives is not known."),
+      }),
+      "What is left of the pieces that parts are taken from, such as the yolks of a meringue.",
+    ),
     open: z.boolean().describe("Some use asks for an amount to taste, or for an open extra."),
   }),
 );
@@ -72,6 +82,8 @@ export const shoppingListSchema = named(
   }),
 );
 export type ShoppingListJson = Json<typeof shoppingListSchema>;
+
+const noFacts = { densities: [], measures: [] };
 
 const foodJson = (food: Food, { locale }: Reader) => ({
   kind: "FOOD" as const,
@@ -107,7 +119,7 @@ const useJson = ({ bundle, meal, component, part, asWritten, amount }: Use, food
 });
 
 const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"][number] => {
-  const { food, need, onHand, toBuy, buy, cost, uses, open } = line;
+  const { food, need, onHand, toBuy, buy, cost, uses, partsOver, open } = line;
   return {
     food: foodJson(food, reader),
     aisle: food.aisle,
@@ -117,6 +129,8 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
     buy: buy.map((packs) => packJson(packs, food)),
     cost,
     uses: uses.map((use) => useJson(use, food, reader)),
+    // The food's own words and densities are those of whole pieces.
+    partsOver: partsOver.map((over) => ({ ...over, amount: over.amount && showAmount(over.amount, noFacts, reader) })),
     open,
   };
 };

@@ -480,6 +480,10 @@ export type FoodPart = {
   readonly __typename?: 'FoodPart';
   /** Parts that must be taken before this one. */
   readonly after: ReadonlyArray<Scalars['String']['output']>;
+  /** How long it keeps once its piece is cut, as its writer says. Nobody knows where both are missing. */
+  readonly keeping: ReadonlyArray<KeepingRule>;
+  /** Class of published keeping rules for the part by itself. Null: none. */
+  readonly keepsAs: Maybe<Scalars['String']['output']>;
   /** Name of the part. */
   readonly name: Scalars['String']['output'];
   /** What one piece gives. */
@@ -798,6 +802,17 @@ export type PanInput = {
   readonly length?: InputMaybe<Scalars['Float']['input']>;
   /** The other side. */
   readonly width?: InputMaybe<Scalars['Float']['input']>;
+};
+
+/** Some of a part of a food that no use takes. */
+export type PartOver = {
+  readonly __typename?: 'PartOver';
+  /** How much of the part that is. Null: what one piece gives is not known. */
+  readonly amount: Maybe<Amount>;
+  /** Name of the part. */
+  readonly part: Scalars['String']['output'];
+  /** Pieces of the food that it is left of. */
+  readonly pieces: Scalars['Float']['output'];
 };
 
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
@@ -1303,6 +1318,8 @@ export type ShoppingLine = {
   readonly onHand: Maybe<Amount>;
   /** Some use asks for an amount to taste, or for an open extra. */
   readonly open: Scalars['Boolean']['output'];
+  /** What is left of the pieces that parts are taken from, such as the yolks of a meringue. Empty where no part is used. */
+  readonly partsOver: ReadonlyArray<PartOver>;
   /** How much the packs must cover. */
   readonly toBuy: Maybe<Amount>;
   /** Who takes how much of it. */
@@ -1545,6 +1562,8 @@ export type WarningCode =
   | 'PACK_NOT_COMPARABLE'
   /** A part of a food cannot be turned into pieces to buy. */
   | 'PART_NOT_COUNTED'
+  /** What is left of a piece cut for another part does not keep until this meal; a fresh one is counted where it is needed. */
+  | 'PART_TOO_OLD'
   /** Nobody knows the price. */
   | 'PRICE_UNKNOWN'
   /** No region was given, so the strictest rule was taken. */
@@ -1686,6 +1705,7 @@ export type ResolversTypes = {
   PageInfo: ResolverTypeWrapper<PageInfo>;
   PanFactor: ResolverTypeWrapper<PanFactor>;
   PanInput: PanInput;
+  PartOver: ResolverTypeWrapper<Omit<PartOver, 'amount'> & { amount: Maybe<ResolversTypes['Amount']> }>;
   Plan: ResolverTypeWrapper<PlanParent>;
   PlanConnection: ResolverTypeWrapper<Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PlanEdge']> }>;
   PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
@@ -1780,6 +1800,7 @@ export type ResolversParentTypes = {
   PageInfo: PageInfo;
   PanFactor: PanFactor;
   PanInput: PanInput;
+  PartOver: Omit<PartOver, 'amount'> & { amount: Maybe<ResolversParentTypes['Amount']> };
   Plan: PlanParent;
   PlanConnection: Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PlanEdge']> };
   PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
@@ -2014,6 +2035,8 @@ export type FoodNameResolvers<ContextType = Context, ParentType extends Resolver
 
 export type FoodPartResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodPart'] = ResolversParentTypes['FoodPart']> = {
   after: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
+  keepsAs: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   perPiece: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
@@ -2115,6 +2138,12 @@ export type PageInfoResolvers<ContextType = Context, ParentType extends Resolver
 export type PanFactorResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PanFactor'] = ResolversParentTypes['PanFactor']> = {
   factor: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   leaveAsIs: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
+export type PartOverResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PartOver'] = ResolversParentTypes['PartOver']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  part: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  pieces: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
 export type PlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Plan'] = ResolversParentTypes['Plan']> = {
@@ -2295,6 +2324,7 @@ export type ShoppingLineResolvers<ContextType = Context, ParentType extends Reso
   need: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   onHand: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   open: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  partsOver: Resolver<ReadonlyArray<ResolversTypes['PartOver']>, ParentType, ContextType>;
   toBuy: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   uses: Resolver<ReadonlyArray<ResolversTypes['Use']>, ParentType, ContextType>;
 };
@@ -2418,6 +2448,7 @@ export type Resolvers<ContextType = Context> = {
   PackCount: PackCountResolvers<ContextType>;
   PageInfo: PageInfoResolvers<ContextType>;
   PanFactor: PanFactorResolvers<ContextType>;
+  PartOver: PartOverResolvers<ContextType>;
   Plan: PlanResolvers<ContextType>;
   PlanConnection: PlanConnectionResolvers<ContextType>;
   PlanEdge: PlanEdgeResolvers<ContextType>;

@@ -13,6 +13,8 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
 };
 
 export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> = {
+  keepsAs: (part) => part.keepsAs ?? null,
+  keeping: (part) => part.keeping ?? [],
   perPiece: (part) => showWritten(part.perPiece, part.food, asWritten(part.food)),
 };
 

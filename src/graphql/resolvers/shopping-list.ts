@@ -12,6 +12,8 @@ import type { PackCountParent, ShoppingLineParent, ShoppingListParent, UseParent
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { componentParent, foodParent, mealParent } from "./parents-of.js";
 
+const noFacts = { densities: [], measures: [] };
+
 const linesOf = ({ list, show, plans }: ShoppingListParent): readonly ShoppingLineParent[] =>
   list.lines.map((line) => ({ line, show, plans }));
 
@@ -40,6 +42,9 @@ export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, Shopping
   cost: ({ line }) => line.cost,
   uses: ({ line, show, plans }) =>
     line.uses.map((use) => ({ use, show, food: line.food, frozen: planOf(plans, use.bundle) })),
+  partsOver: ({ line, show }) =>
+    // The food's own words and densities are those of whole pieces.
+    line.partsOver.map((over) => ({ ...over, amount: over.amount && showAmount(over.amount, noFacts, show) })),
   open: ({ line }) => line.open,
 };
 

@@ -31,8 +31,15 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
     usda: food.ndbNo,
     densities: food.densities.map(densityOf),
     measures: food.measures.map(measureOf),
-    parts: food.parts.map(({ name, perPiece, after, source }) =>
-      filled({ name, "per-piece": amountText(perPiece), after, source: sourceOf(source) }),
+    parts: food.parts.map(({ name, perPiece, after, keepsAs, keeping = [], source }) =>
+      filled({
+        name,
+        "per-piece": amountText(perPiece),
+        after,
+        "keeps-as": keepsAs,
+        keeping: keeping.map(keepingOf),
+        source: sourceOf(source),
+      }),
     ),
     edible: food.edible.map(({ form, share, source }) => filled({ form, share, source: sourceOf(source) })),
     yields: food.yields.map((each) => ({

@@ -121,6 +121,8 @@ export const foodSchema = z.strictObject({
       name: slugSchema,
       "per-piece": amountSchema,
       after: listSchema(slugSchema).default([]),
+      "keeps-as": slugSchema.nullable().default(null),
+      keeping: keepingListSchema,
       source: sourceSchema,
     }),
   ).default([]),

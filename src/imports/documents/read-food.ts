@@ -87,8 +87,16 @@ function readPart(part: FoodDocument["parts"][number], reading: Reading, path: P
   const read = combine({
     perPiece: reading.amount(part["per-piece"], [], [...path, "per-piece"]),
     source: reading.source(part.source, [...path, "source"]),
+    keeping: readKeeping(part.keeping, reading, [...path, "keeping"]),
   });
-  return mapResult(read, (values) => ({ name: part.name, after: part.after, ...values }));
+  const keepsAs = part["keeps-as"];
+  return mapResult(read, ({ keeping, ...values }) => ({
+    name: part.name,
+    after: part.after,
+    ...values,
+    ...(keepsAs === null ? {} : { keepsAs }),
+    ...(keeping.length === 0 ? {} : { keeping }),
+  }));
 }
 
 function readPack(

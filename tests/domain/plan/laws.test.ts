@@ -7,6 +7,7 @@ import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingLine, ShoppingList } from "../../../src/domain/plan/scaled.js";
 import { shop } from "../../../src/domain/plan/shop.js";
 import { arbitraryBundle, arbitraryStock } from "../../kit/arbitrary-bundle.js";
+import { daysKept } from "../../oracle/exact-pieces.js";
 
 const rough = { components: 14, meals: 4, linesEach: 5, smooth: false };
 const smooth = { ...rough, smooth: true };
@@ -107,10 +108,10 @@ describe("the laws of the computation", () => {
     );
   });
 
-  it("uses account for the need: the whole ones and the largest sum of a part's", () => {
+  it("uses account for the need: the whole ones, and of each part's the largest sum as far as parts keep", () => {
     fc.assert(
       fc.property(arbitraryBundle(rough), servings, (bundle, count) => {
-        for (const { need, uses } of shop([scaledBy(bundle, count)], noHousehold).lines) {
+        for (const { need, uses, food } of shop([scaledBy(bundle, count)], noHousehold).lines) {
           if (need === null) {
             expect(uses.every(({ amount }) => amount === null)).toBe(true);
             continue;
@@ -118,8 +119,19 @@ describe("the laws of the computation", () => {
           for (const end of ["low", "high"] as const) {
             const sum = (part: string | null): number =>
               uses.reduce((total, use) => (use.part === part ? total + (use.amount?.[end] ?? 0) : total), 0);
-            const parts = new Set(uses.flatMap(({ part }) => (part === null ? [] : [part])));
-            expect(close(sum(null) + Math.max(0, ...[...parts].map(sum)), need[end])).toBe(true);
+            const parts = [...new Set(uses.flatMap(({ part }) => (part === null ? [] : [part])))];
+            const days = uses.flatMap(({ part, meal }) => (part === null ? [] : [meal?.day ?? 0]));
+            const wait = Math.max(0, ...days) - Math.min(...days);
+            const keep = food.parts
+              .filter(({ name }) => parts.includes(name))
+              .map((part) => daysKept(part) ?? Infinity);
+            const [shared, apart] = [
+              Math.max(0, ...parts.map(sum)),
+              parts.reduce((total, part) => total + sum(part), 0),
+            ];
+            expect(notMore(sum(null) + shared, need[end])).toBe(true);
+            expect(notMore(need[end], sum(null) + apart)).toBe(true);
+            if (keep.every((each) => each >= wait)) expect(close(sum(null) + shared, need[end])).toBe(true);
           }
           for (const { amount, meal, component } of uses) {
             if (amount !== null) expect(amount.dimension).toBe(need.dimension);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import type { Food } from "../../../src/domain/model/food.js";
 import type { Household } from "../../../src/domain/model/household.js";
+import type { KeepingRule } from "../../../src/domain/model/keeping.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import type { ScaledLine, ScaledPlan, ShoppingLine, ShoppingList } from "../../../src/domain/plan/scaled.js";
@@ -13,6 +15,7 @@ import {
   edible,
   food,
   household,
+  keeps,
   line,
   made,
   meal,
@@ -21,6 +24,7 @@ import {
   own,
   pack,
   part,
+  plan,
   route,
 } from "../../kit/builders.js";
 
@@ -134,11 +138,89 @@ describe("several things out of one", () => {
     );
     const { need, uses, partsOver } = lineOf(listFor(plan, 1), "lemon");
     expect(need).toEqual({ dimension: "COUNT", low: 3, high: 3 });
-    expect(partsOver).toEqual([{ part: "zest", pieces: 1 }]);
+    expect(partsOver).toMatchObject([{ part: "zest", pieces: 1, amount: { dimension: "VOLUME" } }]);
     expect(uses.map((use) => [use.meal?.slug, use.part, use.amount?.high, use.asWritten])).toEqual([
       ["cake", "zest", 2, "zest of 2 lemons"],
       ["drink", "juice", 3, "3 piece lemon juice"],
     ]);
+  });
+
+  describe("O-16: zest and juice on different days", () => {
+    const lemonWith = (zest: readonly KeepingRule[], juice: readonly KeepingRule[]): Food =>
+      food("lemon", {
+        shoppedBy: "COUNT",
+        parts: [part("zest", "6 g", [], { keeping: zest }), part("juice", "48 g", ["zest"], { keeping: juice })],
+      });
+    const week = (zestDay: number, juiceDay: number, lemon: Food): PlanBundle =>
+      bundle(
+        [
+          meal("cake", [line("2 piece", of("lemon", "zest"))], { day: zestDay }),
+          meal("drink", [line("3 piece", of("lemon", "juice"))], { day: juiceDay }),
+        ],
+        [],
+        [lemon],
+      );
+    const tooOld = (list: ShoppingList) => list.warnings.filter(({ code }) => code === "PART_TOO_OLD");
+
+    it("shares the fruit while what is left of it keeps", () => {
+      const list = listFor(week(0, 4, lemonWith([], [keeps(4)])), 1);
+      expect(lineOf(list, "lemon").need!.high).toBe(3);
+      expect(list.warnings.filter(({ code }) => code !== "PRICE_UNKNOWN")).toEqual([]);
+    });
+
+    it("buys for both and says so where it does not keep", () => {
+      const list = listFor(week(0, 5, lemonWith([], [keeps(4)])), 1);
+      expect(lineOf(list, "lemon").need!.high).toBe(5);
+      expect(tooOld(list)).toEqual([
+        {
+          code: "PART_TOO_OLD",
+          path: ["meals", "drink"],
+          food: "lemon",
+          part: "juice",
+          meal: "drink",
+          day: 5,
+          cutOn: 0,
+          days: 4,
+        },
+      ]);
+    });
+
+    it("asks how long the part used last keeps, whichever that is", () => {
+      const late = week(6, 0, lemonWith([keeps(2)], [keeps(9)]));
+      expect(lineOf(listFor(late, 1), "lemon").need!.high).toBe(5);
+      expect(tooOld(listFor(late, 1))).toMatchObject([{ part: "zest", meal: "cake", day: 6, cutOn: 0, days: 2 }]);
+      expect(lineOf(listFor(week(6, 0, lemonWith([keeps(6)], [])), 1), "lemon").need!.high).toBe(3);
+    });
+
+    it("takes the longer of fridge and shelf, and does not count on the freezer", () => {
+      const juice = [keeps(1, "ROOM"), keeps(3), keeps(4), keeps(90, "FREEZER")];
+      expect(lineOf(listFor(week(0, 3, lemonWith([], juice)), 1), "lemon").need!.high).toBe(3);
+      expect(lineOf(listFor(week(0, 4, lemonWith([], juice)), 1), "lemon").need!.high).toBe(5);
+    });
+
+    it("shares it where nobody says how long the part keeps, and says that nobody does", () => {
+      const list = listFor(week(0, 5, lemonWith([keeps(1)], [])), 1);
+      expect(lineOf(list, "lemon").need!.high).toBe(3);
+      const unknown = { code: "KEEPING_UNKNOWN", path: ["foods", "lemon", "parts", "juice"], item: "lemon, juice" };
+      expect(list.warnings).toContainEqual(unknown);
+    });
+
+    it("says nothing where a part waits and no piece is saved by it", () => {
+      const lemon = lemonWith([], []);
+      const plan = bundle([meal("drink", [line("3 piece", of("lemon", "juice"))], { day: 5 })], [], [lemon]);
+      expect(listFor(plan, 1).warnings.map(({ code }) => code)).toEqual(["PRICE_UNKNOWN"]);
+    });
+
+    it("holds over several plans, with the place of the plan in the path", () => {
+      const lemon = lemonWith([], [keeps(4)]);
+      const cake = bundle(plan([meal("cake", [line("2 piece", of("lemon", "zest"))])], { slug: "a" }), [], [lemon]);
+      const drinks = plan([meal("drink", [line("3 piece", of("lemon", "juice"))], { day: 5 })], { slug: "b" });
+      const both = [scaled(cake, 1), scaled(bundle(drinks, [], [lemon]), 1)];
+      const list = shop(both, household());
+      expect(lineOf(list, "lemon").need!.high).toBe(5);
+      expect(tooOld(list)).toMatchObject([{ path: ["plans", 1, "meals", "drink"], part: "juice" }]);
+      expect(lineOf(shop(both.toReversed(), household()), "lemon").need!.high).toBe(5);
+    });
   });
 
   // White 33 g and yolk 17 g of a large egg: USDA SR 28, weight file, NDB 01124 and 01125.
@@ -160,7 +242,7 @@ describe("several things out of one", () => {
       );
     const eggs = lineOf(listFor(week("4 piece", "3 piece"), 1), "egg");
     expect(eggs.need!.high).toBe(6);
-    expect(eggs.partsOver).toEqual([{ part: "yolk", pieces: 1 }]);
+    expect(eggs.partsOver).toEqual([{ part: "yolk", pieces: 1, amount: { dimension: "MASS", low: 17, high: 17 } }]);
     expect(lineOf(listFor(week("3 piece", "3 piece"), 1), "egg").partsOver).toEqual([]);
     expect(lineOf(listFor(week("132 g", "51 g"), 1), "egg").need!.high).toBeCloseTo(6, 12);
     expect(lineOf(listFor(week("132 g", "51 g"), 3), "egg").need!.high).toBeCloseTo(18, 12);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
-import { mergeNeeds, needOf, partsOver, type Contribution } from "../../../src/domain/shopping/merge.js";
+import { mergeNeeds, needOf, notShared, partsOver, type Contribution } from "../../../src/domain/shopping/merge.js";
 import { food, part } from "../../kit/builders.js";
 
 const oats = food("oats");
@@ -13,6 +13,7 @@ const use = (of: Food, low: number | null, facts: Partial<Contribution<string>> 
   low: low ?? 0,
   high: low ?? 0,
   day: 0,
+  keeps: null,
   open: low === null,
   source: "",
   ...facts,
@@ -36,11 +37,55 @@ describe("a need", () => {
   });
 });
 
+describe("pieces that are shared", () => {
+  it("O-16: serve a part as long as it keeps after they are cut, by the least that any plan says", () => {
+    const two = use(egg, 2, { part: "white" });
+    const three = (day: number, keeps: number | null) => use(egg, 3, { part: "yolk", day, keeps });
+    expect(needOf([two, three(2, 2)]).high).toBe(3);
+    expect(needOf([two, three(3, 2)]).high).toBe(5);
+    expect(needOf([two, three(3, null)]).high).toBe(3);
+    expect(needOf([two, three(3, null), use(egg, 1, { part: "yolk", keeps: 2 })]).high).toBe(5);
+    // How long the part taken first keeps does not matter.
+    expect(needOf([{ ...two, keeps: 0 }, three(2, 2)]).high).toBe(3);
+    expect(
+      needOf([
+        { ...two, low: 1 },
+        { ...three(3, 2), low: 0 },
+      ]),
+    ).toEqual({ low: 1, high: 5 });
+  });
+
+  it("tell when parts need pieces of their own", () => {
+    const uses = [use(egg, 2, { part: "white" }), use(egg, 3, { part: "yolk", day: 3, keeps: 2 }), use(egg, 7)];
+    expect(notShared(uses)).toBe(true);
+    expect(notShared(uses.slice(1))).toBe(false);
+    expect(notShared([])).toBe(false);
+  });
+});
+
 describe("the parts that are over", () => {
   it("O-17: are the pieces of each part that the most wanted one leaves", () => {
     const uses = [use(egg, 4, { part: "white" }), use(egg, 3, { part: "yolk" }), use(egg, 2)];
-    expect(partsOver(egg, uses)).toEqual([{ part: "yolk", pieces: 1 }]);
-    expect(partsOver(egg, [use(egg, 4, { part: "white" })])).toEqual([{ part: "yolk", pieces: 4 }]);
+    const pieces = (count: number) => ({ dimension: "COUNT", low: count, high: count });
+    expect(partsOver(egg, uses)).toEqual([{ part: "yolk", pieces: 1, amount: pieces(1) }]);
+    expect(partsOver(egg, [use(egg, 4, { part: "white" })])).toEqual([{ part: "yolk", pieces: 4, amount: pieces(4) }]);
+  });
+
+  it("are as much as one piece gives, at both ends, or unknown where its unit says nothing", () => {
+    const lemon = food("lemon", { shoppedBy: "COUNT", parts: [part("zest", "4-6 g"), part("juice", "2 own:squeeze")] });
+    expect(partsOver(lemon, [use(lemon, 2, { part: "juice" })])).toEqual([
+      { part: "zest", pieces: 2, amount: { dimension: "MASS", low: 8, high: 12 } },
+    ]);
+    expect(partsOver(lemon, [use(lemon, 2, { part: "zest" })])).toEqual([{ part: "juice", pieces: 2, amount: null }]);
+  });
+
+  it("O-16: are more where a part did not keep for its use", () => {
+    const uses = [use(egg, 2, { part: "white" }), use(egg, 3, { part: "yolk", day: 5, keeps: 2 })];
+    expect(needOf(uses)).toEqual({ low: 5, high: 5 });
+    expect(partsOver(egg, uses).map((over) => [over.part, over.pieces])).toEqual([
+      ["white", 3],
+      ["yolk", 2],
+    ]);
   });
 
   it("are none where whole pieces are eaten, where parts come out even, or where nobody can say", () => {

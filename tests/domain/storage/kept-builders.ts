@@ -50,6 +50,7 @@ export const bought = (slug: string, keepsAs: string | null, keeping: readonly K
   keepsAs,
   keeping,
   alwaysThere: false,
+  parts: [],
 });
 
 export const question = (facts: Partial<KeepingQuestion> = {}): KeepingQuestion => ({

@@ -78,7 +78,19 @@ export const food: fc.Arbitrary<Food> = ownMeasures.chain((measures) =>
     ndbNo: maybe(fc.stringMatching(/^\d{5}$/)),
     densities: few(density),
     measures: fc.constant(measures),
-    parts: few(fc.record({ name: slug, perPiece: measured(standard), after: few(slug), source })),
+    parts: few(
+      fc.record(
+        {
+          name: slug,
+          perPiece: measured(standard),
+          after: few(slug),
+          source,
+          keepsAs: slug,
+          keeping: fc.array(keeping, { minLength: 1, maxLength: 2 }),
+        },
+        { requiredKeys: ["name", "perPiece", "after", "source"] },
+      ),
+    ),
     edible: few(fc.record({ form: maybe(words), share: fc.double({ min: 0.01, max: 1, noNaN: true }), source })),
     yields: few(fc.record({ food: slug, gramsPerGram: amountNumber.map((each) => Math.min(each, 900)), source })),
     allergens: few(
