@@ -55,6 +55,7 @@ async function bundleService() {
       main: "src/app/main.ts",
       worker: "src/app/worker.ts",
       demo: "src/app/demo.ts",
+      token: "src/app/token.ts",
       "compile-data": "src/app/compile-data.ts",
     },
     outdir: dist,

@@ -10,6 +10,7 @@ import { notFound } from "../rest/refusal.js";
 import { sendFailure, sendRefusal } from "../rest/send-problem.js";
 import type { Deps } from "../services/deps.js";
 import { registerHealth, type Readiness } from "./health.js";
+import { readActor } from "./read-actor.js";
 
 export interface AppOptions {
   readonly deps: Deps;
@@ -43,6 +44,7 @@ export async function buildApp({ deps, log, readiness, explorerFolder }: AppOpti
     reply.header("x-request-id", request.id);
     done();
   });
+  readActor(app, deps);
   app.setErrorHandler(sendFailure);
   app.setNotFoundHandler((request, reply) =>
     sendRefusal(notFound("There is nothing at this address."), request, reply),

@@ -33,6 +33,14 @@ export type Problem =
       readonly plan: string;
       readonly revision: number | null;
     }
+  | { readonly code: "UNKNOWN_PUBLISHER"; readonly path: Path; readonly publisher: string }
+  /** `token`: its id. */
+  | { readonly code: "UNKNOWN_TOKEN"; readonly path: Path; readonly token: string }
+  | { readonly code: "SLUG_TAKEN"; readonly path: Path; readonly slug: string }
+  /** The idempotency key stands for a write with other input. */
+  | { readonly code: "KEY_REUSED"; readonly path: Path }
+  /** The write that the idempotency key stands for is not done yet. */
+  | { readonly code: "KEY_IN_USE"; readonly path: Path }
   | { readonly code: "COMPONENT_CYCLE"; readonly path: Path; readonly cycle: readonly string[] }
   | { readonly code: "COMPONENT_NOT_REACHED"; readonly path: Path; readonly component: string }
   | {

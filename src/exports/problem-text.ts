@@ -43,6 +43,16 @@ function problemSentence(problem: Problem): string {
         `There is no published plan "${problem.publisher}/${problem.plan}"` +
         `${problem.revision === null ? "" : ` with the revision ${problem.revision}`}. Check both slugs.`
       );
+    case "UNKNOWN_PUBLISHER":
+      return `There is no publisher "${problem.publisher}". Check the slug.`;
+    case "UNKNOWN_TOKEN":
+      return `There is no token "${problem.token}". Give the eight characters after "prepwright_", as the list of tokens shows them.`;
+    case "SLUG_TAKEN":
+      return `"${problem.slug}" is taken. Choose another slug.`;
+    case "KEY_REUSED":
+      return "This key was sent before with other input. Use a new key for every new write.";
+    case "KEY_IN_USE":
+      return "The write with this key is still running. Send the same again in a moment to get its answer.";
     case "COMPONENT_CYCLE":
       return `A component is made from itself: ${problem.cycle.join(" > ")}. Break the circle at one of these lines.`;
     case "COMPONENT_NOT_REACHED":

@@ -1,5 +1,6 @@
 import { GraphQLError, type GraphQLFormattedError } from "graphql";
 import type { Problem, Result } from "../domain/problem.js";
+import { NotAllowed } from "../services/actor.js";
 import { problemText } from "../services/explain.js";
 
 /**
@@ -30,8 +31,16 @@ export const faultCode = "INTERNAL_SERVER_ERROR";
 /** What a caller sees of a fault. The rest is in the log under the request id. */
 export const faultMessage = "Something went wrong on our side. Quote the request id when you report it.";
 
+/** What a resolver threw because the actor may not; null: it threw something else. */
+export function notAllowed(error: unknown): NotAllowed | null {
+  const thrown = error instanceof GraphQLError ? error.originalError : error;
+  return thrown instanceof NotAllowed ? thrown : null;
+}
+
 /** Masks faults, drops stack traces, and names a refused document by its own code. */
-export function formatError(formatted: GraphQLFormattedError): GraphQLFormattedError {
+export function formatError(formatted: GraphQLFormattedError, error: unknown): GraphQLFormattedError {
+  const refused = notAllowed(error);
+  if (refused !== null) return { ...formatted, extensions: { code: refused.code } };
   const { stacktrace: _stacktrace, ...extensions } = formatted.extensions ?? {};
   if (extensions["code"] === faultCode) return { ...formatted, message: faultMessage, extensions: { code: faultCode } };
   // Apollo calls every broken rule GRAPHQL_VALIDATION_FAILED; a limit is worth a code of its own.

@@ -25,7 +25,7 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
     scope.addContentTypeParser("application/json", { parseAs: "buffer" }, readJsonBody);
     scope.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
     const ask = (request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> =>
-      executeOverHttp(server, createContext(deps, request.id), request, reply);
+      executeOverHttp(server, createContext(deps, request.id, request.actor), request, reply);
     scope.get(graphqlPath, (request, reply) =>
       explorer !== null && wantsPage(request) ? explorer.sendPage(reply) : ask(request, reply),
     );
@@ -65,6 +65,7 @@ function bodyRefusal(body: unknown): ReturnType<typeof refusal> | null {
 
 function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const status = error.statusCode ?? 500;
+  if (status === 401) return reply.code(status).send(refusal("UNAUTHENTICATED", error.message));
   if (status === 413) return reply.code(status).send(refusal("TOO_LARGE", "The body is too large."));
   if (status === 415) {
     return reply.code(status).send(refusal("UNSUPPORTED_MEDIA_TYPE", "Send the body as application/json in UTF-8."));

@@ -3,7 +3,7 @@ import { ApolloServerPluginLandingPageDisabled } from "@apollo/server/plugin/dis
 import type { Log } from "../services/deps.js";
 import type { Context } from "./context.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
-import { faultCode, formatError } from "./errors.js";
+import { faultCode, formatError, notAllowed } from "./errors.js";
 import { createSchema } from "./schema.js";
 
 /** The engine behind the route: schema, limits and masking. Not started; `start()` it before the first request. */
@@ -20,7 +20,7 @@ export const createGraphqlServer = (log: Log): ApolloServer<Context> =>
     parseOptions: { maxTokens: documentLimits.tokens },
     executionOptions: { maxCoercionErrors: 20 },
     validationRules: [documentLimitsRule],
-    formatError: (formatted) => formatError(formatted),
+    formatError: formatError,
     plugins: [ApolloServerPluginLandingPageDisabled(), logFaults(log)],
     logger: {
       debug: () => undefined,
@@ -37,7 +37,8 @@ const logFaults = (log: Log): ApolloServerPlugin<Context> => ({
       didEncounterErrors: (request) => {
         const { requestId } = request.contextValue;
         for (const error of request.errors ?? []) {
-          const isFault = error.extensions["code"] === undefined && error.originalError !== undefined;
+          const isFault =
+            error.extensions["code"] === undefined && error.originalError !== undefined && notAllowed(error) === null;
           if (isFault) log.error({ requestId, err: error.originalError, path: error.path }, "a resolver failed");
         }
         return Promise.resolve();

@@ -21,6 +21,7 @@ import type { FoodsToday } from "../domain/plan/foods-today.js";
 import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
 import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance } from "../domain/storage/guidance.js";
+import type { Problem } from "../domain/problem.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { stateContents, stateNutrition } from "../services/state-contents.js";
 import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
@@ -121,6 +122,10 @@ export type { Finding as FindingParent } from "../domain/plan/finding.js";
 export type { ServingsRow as ServingsRowParent } from "../services/list-servings.js";
 
 export type { Warning as WarningParent } from "../domain/problem.js";
+/** With the place in the document that was sent, where there is one. */
+export type ProblemParent = Problem & { readonly line?: number | null; readonly column?: number | null };
+export type { AccessToken as AccessTokenParent } from "../services/deps.js";
+export type { AuditEntry as AuditEntryParent } from "../services/list-for-admins.js";
 
 type Tagged<T, Name extends string> = T & { readonly __typename: Name };
 export type NodeParent =

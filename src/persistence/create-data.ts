@@ -1,8 +1,11 @@
+import { accessTokenData } from "./access-tokens.js";
+import { auditTrailData } from "./audit-trail.js";
 import { componentData } from "./components.js";
 import type { Data } from "./data.js";
 import { draftData } from "./drafts.js";
 import { foodData } from "./foods.js";
 import type { PrismaClient } from "./generated/client.js";
+import { idempotencyKeyData } from "./idempotency-keys.js";
 import { planData } from "./plans.js";
 import { publisherData } from "./publishers.js";
 import { revisionData } from "./revisions.js";
@@ -25,6 +28,9 @@ function dataOf(session: Session, close: () => Promise<void>): Data {
     drafts: draftData(session),
     revisions: revisionData(session),
     ruleSets: ruleSetData(session),
+    accessTokens: accessTokenData(session),
+    auditTrail: auditTrailData(session),
+    idempotencyKeys: idempotencyKeyData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), close))),
     ping: () => ping(session.db),
     close,

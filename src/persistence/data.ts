@@ -141,6 +141,61 @@ export interface DraftFilter {
   readonly kind: DraftKind | null;
 }
 
+/** Who writes: a token, by its id, or a program of the service. */
+export type Author =
+  { readonly kind: "TOKEN"; readonly token: string } | { readonly kind: "PROGRAM"; readonly name: string };
+
+/** All of a token but its secret. */
+export interface AccessToken {
+  /** The public part of its text. */
+  readonly id: string;
+  /** Slug; null: the operator's. */
+  readonly publisher: string | null;
+  readonly name: string;
+  readonly scopes: readonly string[];
+  readonly createdAt: Date;
+  readonly createdBy: Author;
+  readonly expiresAt: Date | null;
+  /** To the minute. */
+  readonly lastUsedAt: Date | null;
+  readonly revokedAt: Date | null;
+}
+
+export interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt"> {
+  /** SHA-256 of the secret part of its text, hex. */
+  readonly secretHash: string;
+}
+
+/** Something that was done, to be written down. */
+export interface NewAuditRecord {
+  readonly at: Date;
+  readonly author: Author;
+  /** Slug of whose thing it was; null: what all publishers share. */
+  readonly publisher: string | null;
+  readonly action: string;
+  readonly subjectKind: string;
+  /** Slug, or id of what has none. */
+  readonly subject: string;
+  /** Version of a draft, number of a revision; null where there was none. */
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly requestId: string | null;
+}
+
+export interface AuditRecord extends NewAuditRecord {
+  readonly id: string;
+  /** null where a program did it. */
+  readonly tokenName: string | null;
+  /** Slug; null where a program did it, or a token of the operator. */
+  readonly tokenPublisher: string | null;
+}
+
+/** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */
+export type ClaimedKey =
+  | { readonly state: "FREE" }
+  | { readonly state: "RUNNING" }
+  | { readonly state: "ANSWERED"; readonly fingerprint: string; readonly answer: unknown };
+
 /**
  * Everything the services may ask of the database. Rows never leave this folder: values in and out are the domain's.
  * Thrown errors are faults (the database is gone), except those of the caller from persistence/errors.ts: `StaleDraft`,
@@ -151,6 +206,10 @@ export interface Data {
     save(publisher: { slug: string; name: string }): Promise<Publisher>;
     /** Inside a transaction: until it ends, whoever locks the same publisher waits. One writer at a time sees and changes its drafts. */
     lock(slug: string): Promise<void>;
+    /** false: the slug is taken. */
+    create(publisher: { slug: string; name: string }): Promise<boolean>;
+    /** false: there is none. */
+    rename(slug: string, name: string): Promise<boolean>;
     bySlugs: Batched<string, Publisher>;
     byIds: Batched<string, Publisher>;
   };
@@ -232,6 +291,35 @@ export interface Data {
     byIds: Batched<string, RuleSetSummary>;
     /** The rules themselves, by the set's id. */
     contents: Batched<string, RuleSet>;
+  };
+  readonly accessTokens: {
+    create(token: NewAccessToken): Promise<void>;
+    find(id: string): Promise<{ readonly token: AccessToken; readonly secretHash: string } | null>;
+    /** Notes that a token was used, unless a use since then is noted already. */
+    noteUse(id: string, at: Date, unlessSince: Date): Promise<void>;
+    /** false: there is none, or it was revoked before. */
+    revoke(id: string, at: Date): Promise<boolean>;
+    /** Newest first; of one publisher, or (null) all with the operator's. */
+    page(publisher: string | null, request: PageRequest): Promise<Page<AccessToken>>;
+  };
+  readonly auditTrail: {
+    add(record: NewAuditRecord): Promise<void>;
+    /** Newest first; of one publisher, or (null) all. */
+    page(publisher: string | null, request: PageRequest): Promise<Page<AuditRecord>>;
+  };
+  readonly idempotencyKeys: {
+    /** Inside a transaction: the key stays claimed until it ends. */
+    claim(owner: string, key: string): Promise<ClaimedKey>;
+    store(answered: {
+      readonly owner: string;
+      readonly key: string;
+      readonly fingerprint: string;
+      /** JSON. */
+      readonly answer: unknown;
+      readonly at: Date;
+    }): Promise<void>;
+    /** Forgets the keys that were stored before; counts them. */
+    sweep(before: Date): Promise<number>;
   };
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */

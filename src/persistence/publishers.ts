@@ -19,6 +19,14 @@ export function publisherData({ db }: Session): Data["publishers"] {
         : [];
       if (found === undefined) throw new UnknownPublisher(slug);
     },
+    create: async ({ slug, name }) => {
+      const { count } = await db.publisher.createMany({ data: [storable({ slug, name })], skipDuplicates: true });
+      return count > 0;
+    },
+    rename: async (slug, name) => {
+      const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable({ name }) });
+      return count > 0;
+    },
     bySlugs: async (slugs) => {
       const found = await db.publisher.findMany({ where: { slug: { in: slugs.filter(isStorable) } }, select: columns });
       return inOrder<string, Publisher>(slugs, found, ({ slug }) => slug, String);

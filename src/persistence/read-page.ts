@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import { z } from "zod";
 import { decodeCursor, encodeCursor } from "./cursor.js";
 import type { Page, PageRequest } from "./data.js";
 import { Prisma } from "./generated/client.js";
@@ -24,6 +24,14 @@ export interface PagedList<Row, Keys extends readonly string[]> {
   readonly join: Prisma.Sql;
   keysOf(row: Row): Keys;
 }
+
+/** A time as a key of a cursor: exactly as this program writes it, in a year that a database knows. */
+export const instantKey = z.string().refine((text) => {
+  const time = new Date(text);
+  return (
+    /^[0-9]{4}-/.test(text) && !text.startsWith("0000") && !Number.isNaN(time.getTime()) && time.toISOString() === text
+  );
+});
 
 type Direction = "forwards" | "backwards";
 

@@ -2,21 +2,13 @@ import { z } from "zod";
 import type { Page, PageRequest, PlanFilter, RevisionSummary } from "./data.js";
 import { Prisma } from "./generated/client.js";
 import { isId } from "./keys.js";
-import { readPage, type OrderKey, type PagedList } from "./read-page.js";
+import { instantKey, readPage, type OrderKey, type PagedList } from "./read-page.js";
 import { isHeld, linksOf, rarestLink } from "./revision-links.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "./session.js";
 import { isStorable } from "./storable.js";
 
-/** A time exactly as this program writes it, in a year that a database knows. */
-const instant = z.string().refine((text) => {
-  const time = new Date(text);
-  return (
-    /^[0-9]{4}-/.test(text) && !text.startsWith("0000") && !Number.isNaN(time.getTime()) && time.toISOString() === text
-  );
-});
-
-const keys = z.tuple([instant, z.string().refine(isId)]);
+const keys = z.tuple([instantKey, z.string().refine(isId)]);
 
 const plans = {
   order: inOrderOf(Prisma.sql`p.newest_published_at`, Prisma.sql`p.newest_revision_id`),

@@ -46,6 +46,7 @@ const contentOf = (writings: readonly Writing[]): Node =>
 
 /** Refusals that any address may give. */
 const always: readonly ProblemKind[] = [
+  "unauthenticated",
   "bad-parameters",
   "not-acceptable",
   "method-not-allowed",

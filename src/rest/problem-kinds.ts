@@ -12,6 +12,18 @@ export const problemKinds = {
       "`problems` lists every parameter that is wrong: `path` begins with its name, and `message` says what to write instead." +
       " Nothing was computed. Parameters that are not known are refused too, so that a spelling mistake is not taken for an answer.",
   },
+  unauthenticated: {
+    status: 401,
+    title: "The access token is not taken, or there is none",
+    help:
+      "Send it as `Authorization: Bearer` and the token. `detail` says what is wrong: it was not copied whole, is unknown, was" +
+      " revoked, or has expired. What is published can be read without one.",
+  },
+  forbidden: {
+    status: 403,
+    title: "This access token may not do that",
+    help: "`detail` names the scope it needs. What belongs to another publisher looks as if it did not exist.",
+  },
   "not-found": {
     status: 404,
     title: "There is nothing at this address",

@@ -1,4 +1,5 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
+import { NotAllowed } from "../services/actor.js";
 import { problemText } from "../services/explain.js";
 import { problemAddress, problemKinds, type ProblemKind } from "./problem-kinds.js";
 import { refusal, type Refusal } from "./refusal.js";
@@ -39,12 +40,16 @@ interface Failure {
 }
 
 const kindOf: Readonly<Record<number, ProblemKind>> = {
+  401: "unauthenticated",
+  403: "forbidden",
   404: "not-found",
   405: "method-not-allowed",
   413: "too-large",
   415: "unsupported-media-type",
   429: "too-many-requests",
 };
+
+const statusOf = { UNAUTHENTICATED: 401, FORBIDDEN: 403 } as const;
 
 const sentences: Partial<Record<ProblemKind, string>> = {
   "not-found": "There is nothing at this address.",
@@ -58,7 +63,7 @@ const sentences: Partial<Record<ProblemKind, string>> = {
  * the caller only gets the request id.
  */
 export function sendFailure(error: Failure, request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  const given = error.statusCode ?? 500;
+  const given = error instanceof NotAllowed ? statusOf[error.code] : (error.statusCode ?? 500);
   const kind = given >= 400 && given < 500 ? (kindOf[given] ?? "bad-request") : "fault";
   if (kind === "fault") request.log.error({ err: error }, "a request failed");
   return sendRefusal(refusal(kind, sentences[kind] ?? error.message ?? ""), request, reply);

@@ -2,6 +2,9 @@ import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { Data } from "../persistence/data.js";
 
 export type {
+  AccessToken,
+  AuditRecord,
+  Author,
   FoodFilter,
   OwnedSlug,
   Page,

@@ -40,8 +40,11 @@ describeOnBothDatabases("nightly jobs", (open) => {
   };
 
   it("are scheduled at their hour in the zone of the worker", async () => {
-    const { rows } = await database.sql.query("SELECT name, cron, timezone FROM pgboss.schedule");
-    expect(rows).toEqual([{ name: "verify-revisions", cron: "17 3 * * *", timezone: "Europe/Lisbon" }]);
+    const { rows } = await database.sql.query("SELECT name, cron, timezone FROM pgboss.schedule ORDER BY name");
+    expect(rows).toEqual([
+      { name: "forget-keys", cron: "41 * * * *", timezone: "Europe/Lisbon" },
+      { name: "verify-revisions", cron: "17 3 * * *", timezone: "Europe/Lisbon" },
+    ]);
   });
 
   it("are run by a worker, and find every frozen document as it was published", async () => {

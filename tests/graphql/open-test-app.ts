@@ -8,6 +8,8 @@ import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { Data } from "../../src/persistence/data.js";
 import type { Clock, Deps } from "../../src/services/deps.js";
 import { loadShippedRules } from "../../src/services/load-rule-set.js";
+import type { Scope } from "../../src/services/actor.js";
+import { createToken } from "../../src/services/create-token.js";
 
 export interface Answer {
   readonly status: number;
@@ -25,7 +27,10 @@ export interface TestApp {
   readonly deps: Deps;
   /** Lines the application logged. */
   readonly logged: readonly string[];
-  ask(query: string, variables?: Record<string, unknown>): Promise<Answer>;
+  /** Without a token, anyone asks. */
+  ask(query: string, variables?: Record<string, unknown>, token?: string): Promise<Answer>;
+  /** The text of a new token; `publisher` null: the operator's. */
+  tokenFor(publisher: string | null, scopes: readonly Scope[], expiresAt?: Date): Promise<string>;
   close(): Promise<void>;
 }
 
@@ -48,9 +53,17 @@ export async function openTestApp(
     app,
     deps,
     logged,
-    ask: async (query, variables = {}) => {
-      const { status, body, text } = await request(app.server).post("/graphql").send({ query, variables });
+    ask: async (query, variables = {}, token) => {
+      const headers = token === undefined ? {} : { authorization: `Bearer ${token}` };
+      const { status, body, text } = await request(app.server).post("/graphql").set(headers).send({ query, variables });
       return { status, data: body.data, errors: body.errors ?? [], text };
+    },
+    tokenFor: async (publisher, scopes, expiresAt) => {
+      const caller = { actor: { kind: "PROGRAM", name: "test" }, requestId: null } as const;
+      const input = { publisher, name: `${publisher ?? "operator"} ${scopes.join(" ")}`, scopes };
+      const made = await createToken(deps, caller, { ...input, expiresAt: expiresAt ?? null });
+      if (!made.ok || made.value.text === null) throw new Error(`no token: ${JSON.stringify(made)}`);
+      return made.value.text;
     },
     close: () => app.close(),
   };

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AllergenFindingParent, AllergenStatementParent, AmountParent, BasisParent, CautionParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -16,6 +16,45 @@ export type Scalars = {
   Date: { input: string; output: string; }
   DateTime: { input: string; output: Date | string; }
   Quantity: { input: string; output: string; }
+};
+
+/** An access token, without its secret. */
+export type AccessToken = {
+  readonly __typename?: 'AccessToken';
+  /** When it was made. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** When it stops being taken. Null: never. */
+  readonly expiresAt: Maybe<Scalars['DateTime']['output']>;
+  /** The part of the token that is no secret: the eight characters after `prepwright_`. */
+  readonly id: Scalars['ID']['output'];
+  /** When it was last shown, to the minute. Null: never yet. */
+  readonly lastUsedAt: Maybe<Scalars['DateTime']['output']>;
+  /** What it is for. */
+  readonly name: Scalars['String']['output'];
+  /** Whose it is. Null: the operator's. */
+  readonly publisher: Maybe<Publisher>;
+  /** When it was taken away. Null: it was not. */
+  readonly revokedAt: Maybe<Scalars['DateTime']['output']>;
+  /** What it may do. */
+  readonly scopes: ReadonlyArray<Scope>;
+};
+
+/** A page of access tokens. */
+export type AccessTokenConnection = {
+  readonly __typename?: 'AccessTokenConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<AccessTokenEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One access token in a list. */
+export type AccessTokenEdge = {
+  readonly __typename?: 'AccessTokenEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The token. */
+  readonly node: AccessToken;
 };
 
 /** One allergen of the lists. */
@@ -111,6 +150,87 @@ export type Attention =
   | 'HANDS_ON'
   /** It runs alone. */
   | 'UNATTENDED';
+
+/** Kinds of write. */
+export type AuditAction =
+  /** A publisher was made. */
+  | 'CREATE_PUBLISHER'
+  /** An access token was made. */
+  | 'CREATE_TOKEN'
+  /** An access token was taken away. */
+  | 'REVOKE_TOKEN'
+  /** A publisher was given another name. */
+  | 'UPDATE_PUBLISHER';
+
+/** Who did something. */
+export type AuditAuthor = {
+  readonly __typename?: 'AuditAuthor';
+  /** What kind of author. */
+  readonly kind: AuditAuthorKind;
+  /** Name of the token or the program. Null if it was a token that is none of yours. */
+  readonly name: Maybe<Scalars['String']['output']>;
+  /** Id of the token. Null if it was none of yours. */
+  readonly token: Maybe<Scalars['ID']['output']>;
+};
+
+/** Kinds of author. */
+export type AuditAuthorKind =
+  /** A token of the operator. */
+  | 'OPERATOR'
+  /** The service itself: its jobs, its demo, its command line. */
+  | 'PROGRAM'
+  /** A token of the publisher. */
+  | 'TOKEN';
+
+/** One write: who, what, when. */
+export type AuditEntry = {
+  readonly __typename?: 'AuditEntry';
+  /** What was done. */
+  readonly action: AuditAction;
+  /** Version of the draft or number of the revision after. Null where there is none. */
+  readonly after: Maybe<Scalars['Int']['output']>;
+  /** When it was done. */
+  readonly at: Scalars['DateTime']['output'];
+  /** Version of the draft or number of the revision before. Null where there was none. */
+  readonly before: Maybe<Scalars['Int']['output']>;
+  /** Who did it. */
+  readonly by: AuditAuthor;
+  /** Number of the entry. */
+  readonly id: Scalars['ID']['output'];
+  /** Whose it is. Null: what all publishers share. */
+  readonly publisher: Maybe<Publisher>;
+  /** The request it was done in, as its header `x-request-id` said. Null outside of requests. */
+  readonly requestId: Maybe<Scalars['String']['output']>;
+  /** Slug of that, or its id if it has no slug. */
+  readonly subject: Scalars['String']['output'];
+  /** What it was done to. */
+  readonly subjectKind: AuditSubjectKind;
+};
+
+/** A page of the audit trail. */
+export type AuditEntryConnection = {
+  readonly __typename?: 'AuditEntryConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<AuditEntryEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One entry in the list. */
+export type AuditEntryEdge = {
+  readonly __typename?: 'AuditEntryEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The entry. */
+  readonly node: AuditEntry;
+};
+
+/** What a write is about. */
+export type AuditSubjectKind =
+  /** A publisher, by its slug. */
+  | 'PUBLISHER'
+  /** An access token, by its id. */
+  | 'TOKEN';
 
 /** One statement about how long something keeps. */
 export type Basis = {
@@ -211,6 +331,44 @@ export type Cost = {
   readonly unpriced: ReadonlyArray<Scalars['String']['output']>;
   /** The share of it that these servings eat. */
   readonly used: Maybe<Money>;
+};
+
+/** A new publisher. */
+export type CreatePublisherInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Name shown to readers. */
+  readonly name: Scalars['String']['input'];
+  /** Short name for addresses: lower-case letters and digits, words joined by hyphens. It can never be changed. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** A new access token. */
+export type CreateTokenInput = {
+  /** When it stops being taken. Left out: never. */
+  readonly expiresAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** What it is for, to tell it from others: such as `newsletter script`. */
+  readonly name: Scalars['String']['input'];
+  /** Slug of the publisher it is for. Left out: a token of the operator, which only the operator may make. */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /** What it may do: one scope or more. No scope holds another. */
+  readonly scopes: ReadonlyArray<Scope>;
+};
+
+/** A token that was made, or what was wrong. */
+export type CreateTokenPayload = {
+  readonly __typename?: 'CreateTokenPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /**
+   * The token itself, to be sent as `Authorization: Bearer …`. It is shown this once and cannot be found out again. Null if there
+   * were problems, or if this answer is given again because of its idempotency key: revoke the token then, and make another.
+   */
+  readonly secret: Maybe<Scalars['String']['output']>;
+  /** Null if there were problems. */
+  readonly token: Maybe<AccessToken>;
 };
 
 /** A task that decides how long the session is. */
@@ -642,6 +800,58 @@ export type Money = {
   readonly currency: Scalars['String']['output'];
 };
 
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type Mutation = {
+  readonly __typename?: 'Mutation';
+  /** Makes a new publisher. The operator's tokens with the scope ADMIN may. */
+  readonly createPublisher: PublisherPayload;
+  /** Makes an access token. Its publisher's own tokens with the scope ADMIN and the operator's may. */
+  readonly createToken: CreateTokenPayload;
+  /** Takes an access token away for good, at once. Its publisher's own tokens with the scope ADMIN and the operator's may. */
+  readonly revokeToken: RevokeTokenPayload;
+  /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
+  readonly updatePublisher: PublisherPayload;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCreatePublisherArgs = {
+  input: CreatePublisherInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCreateTokenArgs = {
+  input: CreateTokenInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationRevokeTokenArgs = {
+  input: RevokeTokenInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationUpdatePublisherArgs = {
+  input: UpdatePublisherInput;
+};
+
 /** Anything that can be fetched again by its id alone. */
 export type Node = {
   /** Opaque, unique over the whole service, and stable. */
@@ -944,6 +1154,84 @@ export type PrepSession = {
   readonly totalMinutes: Scalars['Float']['output'];
 };
 
+/** Something in the input that has to be mended before anything is changed. */
+export type Problem = {
+  readonly __typename?: 'Problem';
+  /** Which kind it is. */
+  readonly code: ProblemCode;
+  /** Column in that line, from 1. */
+  readonly column: Maybe<Scalars['Int']['output']>;
+  /** Line in the document that was sent, from 1. Null where there is no document, or the place is not known. */
+  readonly line: Maybe<Scalars['Int']['output']>;
+  /** A sentence or two that say where it is, what is wrong, and what to do. */
+  readonly message: Scalars['String']['output'];
+  /** Where: from the input downwards, names of fields, slugs, codes and places in lists. */
+  readonly path: ReadonlyArray<Scalars['String']['output']>;
+};
+
+/** Kinds of problem. */
+export type ProblemCode =
+  /** A unit of more than one size. */
+  | 'AMBIGUOUS_UNIT'
+  /** A number that is too small or too large. */
+  | 'AMOUNT_OUT_OF_RANGE'
+  /** Something that cannot be read as an amount. */
+  | 'BAD_AMOUNT'
+  /** Something about the household that cannot be. */
+  | 'BAD_HOUSEHOLD'
+  /** Not the kind of value that is expected there. */
+  | 'BAD_SHAPE'
+  /** An amount that a spreadsheet program turned into a date. */
+  | 'CELL_IS_A_DATE'
+  /** A claim of the plan is contradicted by a food. */
+  | 'CLAIM_BROKEN'
+  /** A claim of the plan is not borne out, because facts are missing. */
+  | 'CLAIM_NOT_KNOWN'
+  /** A claim of the plan is one that no rule knows. */
+  | 'CLAIM_WITHOUT_RULE'
+  /** A component is made from itself. */
+  | 'COMPONENT_CYCLE'
+  /** No meal draws on a component. */
+  | 'COMPONENT_NOT_REACHED'
+  /** A table whose columns may be parted by more than one mark, or by none. */
+  | 'DELIMITER_UNCLEAR'
+  /** The same thing twice. */
+  | 'DUPLICATE'
+  /** The write with that idempotency key is still running. */
+  | 'KEY_IN_USE'
+  /** The idempotency key was sent before with other input. */
+  | 'KEY_REUSED'
+  /** An amount cannot be turned into what is needed, because a fact is missing. */
+  | 'NOT_CONVERTIBLE'
+  /** Bytes that are no text in the encoding of the file. */
+  | 'NOT_TEXT'
+  /** A number of servings that cannot be computed. */
+  | 'SERVINGS_OUT_OF_RANGE'
+  /** Something else has that slug already. */
+  | 'SLUG_TAKEN'
+  /** Steps that wait for one another. */
+  | 'STEPS_IN_A_CIRCLE'
+  /** More than is taken. */
+  | 'TOO_LARGE'
+  /** There is no such component. */
+  | 'UNKNOWN_COMPONENT'
+  /** There is no such food. */
+  | 'UNKNOWN_FOOD'
+  /** A food has no such part. */
+  | 'UNKNOWN_PART'
+  /** There is no such plan, or not that revision of it. */
+  | 'UNKNOWN_PLAN'
+  /** There is no such publisher. */
+  | 'UNKNOWN_PUBLISHER'
+  /** A component has no such route. */
+  | 'UNKNOWN_ROUTE'
+  /** There is no such access token. */
+  | 'UNKNOWN_TOKEN'
+  /** A unit that nobody knows. */
+  | 'UNKNOWN_UNIT'
+  /** Waits that no order of the steps keeps. */
+  | 'WAITS_CANNOT_BE_KEPT';
+
 /** Whoever publishes plans: a writer or a title. */
 export type Publisher = Node & {
   readonly __typename?: 'Publisher';
@@ -955,9 +1243,20 @@ export type Publisher = Node & {
   readonly slug: Scalars['String']['output'];
 };
 
+/** A publisher that was made or changed, or what was wrong. */
+export type PublisherPayload = {
+  readonly __typename?: 'PublisherPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly publisher: Maybe<Publisher>;
+};
+
 /** Everything that can be asked. */
 export type Query = {
   readonly __typename?: 'Query';
+  /** Every write that was done, newest first. Asks for the scope ADMIN. */
+  readonly auditTrail: AuditEntryConnection;
   /** A component, from the newest revision that holds it. Null if there is none. */
   readonly component: Maybe<Component>;
   /** A food as it is known today. Null if there is none. */
@@ -976,6 +1275,20 @@ export type Query = {
   readonly ruleSets: ReadonlyArray<RuleSet>;
   /** One list for several plans, each at its own servings. */
   readonly shoppingList: ShoppingList;
+  /** Access tokens, newest first, revoked ones too. Asks for the scope ADMIN. */
+  readonly tokens: AccessTokenConnection;
+  /** The access token that this request shows: whose it is, what it may do, and until when. Null without one. */
+  readonly viewer: Maybe<AccessToken>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryAuditTrailArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
 };
 
 
@@ -1037,6 +1350,33 @@ export type QueryPlansArgs = {
 export type QueryShoppingListArgs = {
   household: InputMaybe<HouseholdInput>;
   plans: ReadonlyArray<PlanPortionInput>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryTokensArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Which token to take away. */
+export type RevokeTokenInput = {
+  /** Its id: the eight characters after `prepwright_`. */
+  readonly id: Scalars['ID']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A token that was taken away, or what was wrong. */
+export type RevokeTokenPayload = {
+  readonly __typename?: 'RevokeTokenPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly token: Maybe<AccessToken>;
 };
 
 /** Another way to come by one batch of a component. */
@@ -1220,6 +1560,19 @@ export type ScalingRule =
   | 'PROPORTIONAL'
   /** No amount at all. */
   | 'TO_TASTE';
+
+/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope holds another. */
+export type Scope =
+  /** Give and take tokens and webhooks, and read the audit trail. */
+  | 'ADMIN'
+  /** Run imports. */
+  | 'IMPORT'
+  /** Publish, correct and withdraw. */
+  | 'PUBLISH'
+  /** See what is not published yet. */
+  | 'READ_DRAFTS'
+  /** Save drafts. */
+  | 'WRITE';
 
 /** A plan at one number of servings. */
 export type ServingsRow = {
@@ -1508,6 +1861,16 @@ export type Unit = {
   readonly name: Scalars['String']['output'];
 };
 
+/** A publisher's new name. */
+export type UpdatePublisherInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Name shown to readers. */
+  readonly name: Scalars['String']['input'];
+  /** Which publisher. */
+  readonly slug: Scalars['String']['input'];
+};
+
 /** Who takes how much of a food. */
 export type Use = {
   readonly __typename?: 'Use';
@@ -1646,6 +2009,9 @@ export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = 
 
 /** Mapping between all available schema types and the resolvers types */
 export type ResolversTypes = {
+  AccessToken: ResolverTypeWrapper<AccessTokenParent>;
+  AccessTokenConnection: ResolverTypeWrapper<Omit<AccessTokenConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['AccessTokenEdge']> }>;
+  AccessTokenEdge: ResolverTypeWrapper<Omit<AccessTokenEdge, 'node'> & { node: ResolversTypes['AccessToken'] }>;
   AllergenFinding: ResolverTypeWrapper<AllergenFindingParent>;
   AllergenList: ResolverTypeWrapper<AllergenList>;
   AllergenPresence: AllergenPresence;
@@ -1653,12 +2019,22 @@ export type ResolversTypes = {
   AllergenStatement: ResolverTypeWrapper<AllergenStatementParent>;
   Amount: ResolverTypeWrapper<AmountParent>;
   Attention: Attention;
+  AuditAction: AuditAction;
+  AuditAuthor: ResolverTypeWrapper<AuditAuthor>;
+  AuditAuthorKind: AuditAuthorKind;
+  AuditEntry: ResolverTypeWrapper<AuditEntryParent>;
+  AuditEntryConnection: ResolverTypeWrapper<Omit<AuditEntryConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['AuditEntryEdge']> }>;
+  AuditEntryEdge: ResolverTypeWrapper<Omit<AuditEntryEdge, 'node'> & { node: ResolversTypes['AuditEntry'] }>;
+  AuditSubjectKind: AuditSubjectKind;
   Basis: ResolverTypeWrapper<BasisParent>;
   BatchRule: ResolverTypeWrapper<BatchRule>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
   Caution: ResolverTypeWrapper<CautionParent>;
   Component: ResolverTypeWrapper<ComponentParent>;
   Cost: ResolverTypeWrapper<Cost>;
+  CreatePublisherInput: CreatePublisherInput;
+  CreateTokenInput: CreateTokenInput;
+  CreateTokenPayload: ResolverTypeWrapper<Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
   CriticalTask: ResolverTypeWrapper<CriticalTaskParent>;
   Date: ResolverTypeWrapper<Scalars['Date']['output']>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
@@ -1694,6 +2070,7 @@ export type ResolversTypes = {
   MeasureSystem: MeasureSystem;
   Measured: Measured;
   Money: ResolverTypeWrapper<Money>;
+  Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
   Node: ResolverTypeWrapper<NodeParent>;
   Nutrient: Nutrient;
   NutrientFigure: ResolverTypeWrapper<NutrientFigureParent>;
@@ -1712,9 +2089,14 @@ export type ResolversTypes = {
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
   PrepSession: ResolverTypeWrapper<PrepSessionParent>;
+  Problem: ResolverTypeWrapper<ProblemParent>;
+  ProblemCode: ProblemCode;
   Publisher: ResolverTypeWrapper<PublisherParent>;
+  PublisherPayload: ResolverTypeWrapper<Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, publisher: Maybe<ResolversTypes['Publisher']> }>;
   Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  RevokeTokenInput: RevokeTokenInput;
+  RevokeTokenPayload: ResolverTypeWrapper<Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
   Route: ResolverTypeWrapper<RouteParent>;
   RouteChoiceInput: RouteChoiceInput;
   RouteKind: RouteKind;
@@ -1728,6 +2110,7 @@ export type ResolversTypes = {
   ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
   ScaledPlan: ResolverTypeWrapper<ScaledPlanParent>;
   ScalingRule: ScalingRule;
+  Scope: Scope;
   ServingsRow: ResolverTypeWrapper<ServingsRowParent>;
   SessionStartInput: SessionStartInput;
   SessionTask: ResolverTypeWrapper<SessionTaskParent>;
@@ -1747,6 +2130,7 @@ export type ResolversTypes = {
   SwapInput: SwapInput;
   TaskOrder: ResolverTypeWrapper<TaskOrder>;
   Unit: ResolverTypeWrapper<UnitParent>;
+  UpdatePublisherInput: UpdatePublisherInput;
   Use: ResolverTypeWrapper<UseParent>;
   Warning: ResolverTypeWrapper<WarningParent>;
   WarningCode: WarningCode;
@@ -1754,16 +2138,26 @@ export type ResolversTypes = {
 
 /** Mapping between all available schema types and the resolvers parents */
 export type ResolversParentTypes = {
+  AccessToken: AccessTokenParent;
+  AccessTokenConnection: Omit<AccessTokenConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['AccessTokenEdge']> };
+  AccessTokenEdge: Omit<AccessTokenEdge, 'node'> & { node: ResolversParentTypes['AccessToken'] };
   AllergenFinding: AllergenFindingParent;
   AllergenList: AllergenList;
   AllergenStatement: AllergenStatementParent;
   Amount: AmountParent;
+  AuditAuthor: AuditAuthor;
+  AuditEntry: AuditEntryParent;
+  AuditEntryConnection: Omit<AuditEntryConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['AuditEntryEdge']> };
+  AuditEntryEdge: Omit<AuditEntryEdge, 'node'> & { node: ResolversParentTypes['AuditEntry'] };
   Basis: BasisParent;
   BatchRule: BatchRule;
   Boolean: Scalars['Boolean']['output'];
   Caution: CautionParent;
   Component: ComponentParent;
   Cost: Cost;
+  CreatePublisherInput: CreatePublisherInput;
+  CreateTokenInput: CreateTokenInput;
+  CreateTokenPayload: Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
   CriticalTask: CriticalTaskParent;
   Date: Scalars['Date']['output'];
   DateTime: Scalars['DateTime']['output'];
@@ -1791,6 +2185,7 @@ export type ResolversParentTypes = {
   Line: LineParent;
   Meal: MealParent;
   Money: Money;
+  Mutation: Record<PropertyKey, never>;
   Node: NodeParent;
   NutrientFigure: NutrientFigureParent;
   NutritionPerServing: NutritionParent;
@@ -1807,9 +2202,13 @@ export type ResolversParentTypes = {
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
   PrepSession: PrepSessionParent;
+  Problem: ProblemParent;
   Publisher: PublisherParent;
+  PublisherPayload: Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, publisher: Maybe<ResolversParentTypes['Publisher']> };
   Quantity: Scalars['Quantity']['output'];
   Query: Record<PropertyKey, never>;
+  RevokeTokenInput: RevokeTokenInput;
+  RevokeTokenPayload: Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
   Route: RouteParent;
   RouteChoiceInput: RouteChoiceInput;
   RoutesInput: RoutesInput;
@@ -1833,8 +2232,30 @@ export type ResolversParentTypes = {
   SwapInput: SwapInput;
   TaskOrder: TaskOrder;
   Unit: UnitParent;
+  UpdatePublisherInput: UpdatePublisherInput;
   Use: UseParent;
   Warning: WarningParent;
+};
+
+export type AccessTokenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessToken'] = ResolversParentTypes['AccessToken']> = {
+  createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  expiresAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  lastUsedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
+  revokedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  scopes: Resolver<ReadonlyArray<ResolversTypes['Scope']>, ParentType, ContextType>;
+};
+
+export type AccessTokenConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessTokenConnection'] = ResolversParentTypes['AccessTokenConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['AccessTokenEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type AccessTokenEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessTokenEdge'] = ResolversParentTypes['AccessTokenEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['AccessToken'], ParentType, ContextType>;
 };
 
 export type AllergenFindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenFinding'] = ResolversParentTypes['AllergenFinding']> = {
@@ -1869,6 +2290,35 @@ export type AmountResolvers<ContextType = Context, ParentType extends ResolversP
   unit: Resolver<ResolversTypes['Unit'], ParentType, ContextType>;
   upTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type AuditAuthorResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditAuthor'] = ResolversParentTypes['AuditAuthor']> = {
+  kind: Resolver<ResolversTypes['AuditAuthorKind'], ParentType, ContextType>;
+  name: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  token: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
+};
+
+export type AuditEntryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditEntry'] = ResolversParentTypes['AuditEntry']> = {
+  action: Resolver<ResolversTypes['AuditAction'], ParentType, ContextType>;
+  after: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  at: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  before: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  by: Resolver<ResolversTypes['AuditAuthor'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
+  requestId: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  subject: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  subjectKind: Resolver<ResolversTypes['AuditSubjectKind'], ParentType, ContextType>;
+};
+
+export type AuditEntryConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditEntryConnection'] = ResolversParentTypes['AuditEntryConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['AuditEntryEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type AuditEntryEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditEntryEdge'] = ResolversParentTypes['AuditEntryEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['AuditEntry'], ParentType, ContextType>;
 };
 
 export type BasisResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Basis'] = ResolversParentTypes['Basis']> = {
@@ -1923,6 +2373,12 @@ export type CostResolvers<ContextType = Context, ParentType extends ResolversPar
   perServing: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
   unpriced: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   used: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+};
+
+export type CreateTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CreateTokenPayload'] = ResolversParentTypes['CreateTokenPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  secret: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  token: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
 };
 
 export type CriticalTaskResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CriticalTask'] = ResolversParentTypes['CriticalTask']> = {
@@ -2090,6 +2546,13 @@ export type MoneyResolvers<ContextType = Context, ParentType extends ResolversPa
   currency: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
+  createToken?: Resolver<ResolversTypes['CreateTokenPayload'], ParentType, ContextType, RequireFields<MutationCreateTokenArgs, 'input'>>;
+  revokeToken?: Resolver<ResolversTypes['RevokeTokenPayload'], ParentType, ContextType, RequireFields<MutationRevokeTokenArgs, 'input'>>;
+  updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
+};
+
 export type NodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Node'] = ResolversParentTypes['Node']> = {
   __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal' | 'Plan' | 'Publisher', ParentType, ContextType>;
 };
@@ -2194,6 +2657,14 @@ export type PrepSessionResolvers<ContextType = Context, ParentType extends Resol
   totalMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
+export type ProblemResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Problem'] = ResolversParentTypes['Problem']> = {
+  code: Resolver<ResolversTypes['ProblemCode'], ParentType, ContextType>;
+  column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  line: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
 export type PublisherResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Publisher'] = ResolversParentTypes['Publisher']> = {
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -2201,11 +2672,17 @@ export type PublisherResolvers<ContextType = Context, ParentType extends Resolve
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
+export type PublisherPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PublisherPayload'] = ResolversParentTypes['PublisherPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
+};
+
 export interface QuantityScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['Quantity'], any> {
   name: 'Quantity';
 }
 
 export type QueryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
+  auditTrail?: Resolver<ResolversTypes['AuditEntryConnection'], ParentType, ContextType, Partial<QueryAuditTrailArgs>>;
   component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
   foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
@@ -2215,6 +2692,13 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
+  tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
+  viewer?: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
+};
+
+export type RevokeTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RevokeTokenPayload'] = ResolversParentTypes['RevokeTokenPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  token: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
 };
 
 export type RouteResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Route'] = ResolversParentTypes['Route']> = {
@@ -2411,15 +2895,23 @@ export type WarningResolvers<ContextType = Context, ParentType extends Resolvers
 };
 
 export type Resolvers<ContextType = Context> = {
+  AccessToken: AccessTokenResolvers<ContextType>;
+  AccessTokenConnection: AccessTokenConnectionResolvers<ContextType>;
+  AccessTokenEdge: AccessTokenEdgeResolvers<ContextType>;
   AllergenFinding: AllergenFindingResolvers<ContextType>;
   AllergenList: AllergenListResolvers<ContextType>;
   AllergenStatement: AllergenStatementResolvers<ContextType>;
   Amount: AmountResolvers<ContextType>;
+  AuditAuthor: AuditAuthorResolvers<ContextType>;
+  AuditEntry: AuditEntryResolvers<ContextType>;
+  AuditEntryConnection: AuditEntryConnectionResolvers<ContextType>;
+  AuditEntryEdge: AuditEntryEdgeResolvers<ContextType>;
   Basis: BasisResolvers<ContextType>;
   BatchRule: BatchRuleResolvers<ContextType>;
   Caution: CautionResolvers<ContextType>;
   Component: ComponentResolvers<ContextType>;
   Cost: CostResolvers<ContextType>;
+  CreateTokenPayload: CreateTokenPayloadResolvers<ContextType>;
   CriticalTask: CriticalTaskResolvers<ContextType>;
   Date: GraphQLScalarType;
   DateTime: GraphQLScalarType;
@@ -2441,6 +2933,7 @@ export type Resolvers<ContextType = Context> = {
   Line: LineResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
   Money: MoneyResolvers<ContextType>;
+  Mutation: MutationResolvers<ContextType>;
   Node: NodeResolvers<ContextType>;
   NutrientFigure: NutrientFigureResolvers<ContextType>;
   NutritionPerServing: NutritionPerServingResolvers<ContextType>;
@@ -2453,9 +2946,12 @@ export type Resolvers<ContextType = Context> = {
   PlanConnection: PlanConnectionResolvers<ContextType>;
   PlanEdge: PlanEdgeResolvers<ContextType>;
   PrepSession: PrepSessionResolvers<ContextType>;
+  Problem: ProblemResolvers<ContextType>;
   Publisher: PublisherResolvers<ContextType>;
+  PublisherPayload: PublisherPayloadResolvers<ContextType>;
   Quantity: GraphQLScalarType;
   Query: QueryResolvers<ContextType>;
+  RevokeTokenPayload: RevokeTokenPayloadResolvers<ContextType>;
   Route: RouteResolvers<ContextType>;
   RuleScope: RuleScopeResolvers<ContextType>;
   RuleSet: RuleSetResolvers<ContextType>;

@@ -11,8 +11,11 @@ import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-typ
 import { connection } from "./connection.js";
 import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./parents-of.js";
+import { tokenQueries } from "./token.js";
 
 export const queryResolvers: QueryResolvers = {
+  ...tokenQueries,
+
   plan: (_, { publisher, slug, revision }, { loaders }) =>
     loaders.plans.load({ publisher, slug, revision: revision ?? null }),
 

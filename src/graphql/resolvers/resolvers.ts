@@ -4,6 +4,8 @@ import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
 import { mealResolvers } from "./meal.js";
 import { findingResolvers, planResolvers } from "./plan.js";
+import { mutationResolvers } from "./mutation.js";
+import { problemResolvers } from "./problem.js";
 import { publisherResolvers } from "./publisher.js";
 import { queryResolvers } from "./query.js";
 import { dateScalar, dateTimeScalar, quantityScalar } from "./scalars.js";
@@ -25,11 +27,14 @@ import {
 } from "./contents.js";
 import { criticalTaskResolvers, prepSessionResolvers, sessionTaskResolvers } from "./session.js";
 import { basisResolvers, storageGuidanceResolvers } from "./storage-guidance.js";
+import { accessTokenResolvers, auditEntryResolvers } from "./token.js";
 
 /** Types that are not named here are read property by property; their parents already have that shape. */
 export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers[Type]> } = {
+  AccessToken: accessTokenResolvers,
   AllergenFinding: allergenFindingResolvers,
   AllergenStatement: allergenStatementResolvers,
+  AuditEntry: auditEntryResolvers,
   Basis: basisResolvers,
   Caution: cautionResolvers,
   Component: componentResolvers,
@@ -43,6 +48,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Keepable: { __resolveType: (subject) => subject.__typename },
   Line: lineResolvers,
   Meal: mealResolvers,
+  Mutation: mutationResolvers,
   Node: { __resolveType: (node) => node.__typename },
   NutrientFigure: nutrientFigureResolvers,
   NutritionPerServing: nutritionResolvers,
@@ -50,6 +56,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   PackCount: packCountResolvers,
   Plan: planResolvers,
   PrepSession: prepSessionResolvers,
+  Problem: problemResolvers,
   Publisher: publisherResolvers,
   Quantity: quantityScalar,
   Query: queryResolvers,
