@@ -20,7 +20,7 @@ import type { NutrientAmount, Nutrition } from "../domain/nutrition/nutrients.js
 import type { FoodsToday } from "../domain/plan/foods-today.js";
 import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
 import type { Caution } from "../domain/storage/cautions.js";
-import type { Basis, StorageAnswer, StorageGuidance } from "../domain/storage/guidance.js";
+import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
 import type { Problem } from "../domain/problem.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { stateContents, stateNutrition } from "../services/state-contents.js";
@@ -66,10 +66,15 @@ type PlanContents = ReturnType<typeof stateContents>;
 type PlanNutrition = ReturnType<typeof stateNutrition>;
 export interface StorageGuidanceParent {
   readonly guidance: StorageGuidance;
-  readonly plan: ScaledPlanParent;
+  /** The subject or a part of it, as a parent of its own type. */
+  readonly find: (subject: Subject) => KeepableParent;
+  readonly advice: readonly string[];
+  /** null: asked for without a plan. */
+  readonly plan: ScaledPlanParent | null;
 }
-export interface BasisParent extends InPlan {
+export interface BasisParent {
   readonly basis: Basis;
+  readonly find: StorageGuidanceParent["find"];
 }
 export interface ScaledMealParent extends Shown {
   readonly scaled: ScaledMeal;

@@ -5,6 +5,7 @@ import type { PlanBundle } from "../domain/model/plan.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { parseAmount } from "../domain/quantity/parse.js";
+import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 
 type Maybe<T> = T | null | undefined;
@@ -65,7 +66,7 @@ export function readHousehold(
   }
   const household: Household = {
     measures: given.measures ?? null,
-    region: note(code(given.region, /^[A-Z]{2}(-[A-Z0-9]{1,3})?$/, "region", "an ISO 3166 code, such as GB or US-WA")),
+    region: note(readRegion(given.region, ["household", "region"])),
     currency: note(code(given.currency, /^[A-Z]{3}$/, "currency", "an ISO 4217 code of three letters, such as EUR")),
     locale: note(readLocale(given.locale ?? null)),
     diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),

@@ -308,12 +308,25 @@ export type Component = Node & {
   readonly slug: Scalars['String']['output'];
   /** How one batch is made. */
   readonly steps: ReadonlyArray<Step>;
+  /**
+   * How long it keeps, made as written, where it is best kept first, by the published rules of today or of the day it is
+   * made. It keeps as the shortest of its parts. Empty: nobody says of it or of a part, which is no promise.
+   */
+  readonly storage: ReadonlyArray<StorageGuidance>;
   /** Title. */
   readonly title: Scalars['String']['output'];
   /** What one batch gives. */
   readonly yield: Amount;
   /** Who measured the yield. */
   readonly yieldSource: Source;
+};
+
+
+/** Something made ahead, as one plan revision froze it. */
+export type ComponentStorageArgs = {
+  kitchen?: KitchenKind;
+  madeAt: InputMaybe<MomentInput>;
+  region: InputMaybe<Scalars['String']['input']>;
 };
 
 /** What something costs. A food whose price nobody knows is in no sum. */
@@ -529,6 +542,11 @@ export type Food = Node & {
   readonly shoppedBy: Dimension;
   /** Short name, the same for the food of today and for every frozen copy of it. */
   readonly slug: Scalars['String']['output'];
+  /**
+   * How long it keeps on its own, where it is best kept first, by the published rules of today or of the day it is bought.
+   * Empty: nobody says, which is no promise.
+   */
+  readonly storage: ReadonlyArray<StorageGuidance>;
 };
 
 
@@ -538,6 +556,17 @@ export type Food = Node & {
  */
 export type FoodNameArgs = {
   locale: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/**
+ * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * and has an id of its own.
+ */
+export type FoodStorageArgs = {
+  boughtAt: InputMaybe<MomentInput>;
+  kitchen?: KitchenKind;
+  region: InputMaybe<Scalars['String']['input']>;
 };
 
 /** One allergen of one food. */
@@ -706,6 +735,13 @@ export type KeepingRule = {
   readonly source: Source;
 };
 
+/** For whom a published rule was written. */
+export type KitchenKind =
+  /** Kitchens that sell food. Their local code and licence come first. */
+  | 'FOOD_SERVICE'
+  /** People at home. */
+  | 'HOUSEHOLD';
+
 /** Whose rules a figure is rounded by for display. */
 export type LabelScheme =
   /** The European Commission's guidance on tolerances. Salt in grams, in place of sodium. */
@@ -790,6 +826,16 @@ export type Measured =
   | 'AS_BOUGHT'
   /** After trimming; the edible portion then applies. */
   | 'READY';
+
+/** A moment in a kitchen. Give `instant` or `local`. */
+export type MomentInput = {
+  /** A point in time. */
+  readonly instant?: InputMaybe<Scalars['DateTime']['input']>;
+  /** What the clock on the kitchen wall says, such as `2026-03-01T10:00`. */
+  readonly local?: InputMaybe<Scalars['String']['input']>;
+  /** IANA name of the kitchen's time zone, such as `Europe/Lisbon`. */
+  readonly zone: Scalars['String']['input'];
+};
 
 /** A sum of money. Never a float. */
 export type Money = {
@@ -1789,9 +1835,9 @@ export type StorageGuidance = {
   readonly counts: KeepingCount;
   /** How many days after the day it is made, a meal after the day of the session. Fractions where hours count. */
   readonly days: Scalars['Float']['output'];
-  /** The last moment, if the household gave `sessionStart`. */
+  /** The last moment, if it is known when it is made: from `sessionStart`, `madeAt` or `boughtAt`. */
   readonly keepUntil: Maybe<Scalars['DateTime']['output']>;
-  /** The last day, if the household gave `sessionStart`. */
+  /** The last day, if it is known when it is made: from `sessionStart`, `madeAt` or `boughtAt`. */
   readonly lastDay: Maybe<Scalars['Date']['output']>;
   /** The part that decides, if it is not the subject itself. */
   readonly limitedBy: Maybe<Keepable>;
@@ -1803,7 +1849,7 @@ export type StorageGuidance = {
   readonly scope: Maybe<RuleScope>;
   /** What keeps. */
   readonly subject: Keepable;
-  /** Meals planned for later than it keeps. */
+  /** Meals planned for later than it keeps. Empty where it was asked for without a plan. */
   readonly tooLateFor: ReadonlyArray<ScaledMeal>;
 };
 
@@ -2064,11 +2110,13 @@ export type ResolversTypes = {
   KeepingCount: KeepingCount;
   KeepingPurpose: KeepingPurpose;
   KeepingRule: ResolverTypeWrapper<KeepingRule>;
+  KitchenKind: KitchenKind;
   LabelScheme: LabelScheme;
   Line: ResolverTypeWrapper<LineParent>;
   Meal: ResolverTypeWrapper<MealParent>;
   MeasureSystem: MeasureSystem;
   Measured: Measured;
+  MomentInput: MomentInput;
   Money: ResolverTypeWrapper<Money>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
   Node: ResolverTypeWrapper<NodeParent>;
@@ -2184,6 +2232,7 @@ export type ResolversParentTypes = {
   KeepingRule: KeepingRule;
   Line: LineParent;
   Meal: MealParent;
+  MomentInput: MomentInput;
   Money: Money;
   Mutation: Record<PropertyKey, never>;
   Node: NodeParent;
@@ -2360,6 +2409,7 @@ export type ComponentResolvers<ContextType = Context, ParentType extends Resolve
   routes: Resolver<ReadonlyArray<ResolversTypes['Route']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType, RequireFields<ComponentStorageArgs, 'kitchen'>>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   yield: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
   yieldSource: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
@@ -2440,6 +2490,7 @@ export type FoodResolvers<ContextType = Context, ParentType extends ResolversPar
   parts: Resolver<ReadonlyArray<ResolversTypes['FoodPart']>, ParentType, ContextType>;
   shoppedBy: Resolver<ResolversTypes['Dimension'], ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType, RequireFields<FoodStorageArgs, 'kitchen'>>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 

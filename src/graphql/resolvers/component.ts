@@ -1,9 +1,12 @@
+import { guideComponent } from "../../services/guide-alone.js";
 import { ratioValue, showWritten, writersShow } from "../../services/show-amount.js";
+import { valueOf } from "../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
 import type { ComponentParent, RouteParent } from "../parents.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { mealParent } from "./parents-of.js";
+import { guidanceOfComponent } from "./storage-guidance.js";
 
 export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParent> = {
   id: ({ frozen, slug }) => globalId({ kind: "Component", revision: frozen.published.id, slug }),
@@ -17,6 +20,12 @@ export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParen
     increment: batch.increment === null ? null : ratioValue(batch.increment),
   }),
   routes: ({ frozen, routes }) => routes.map((route) => ({ ...route, frozen })),
+  storage: async (component, { region, madeAt, kitchen }, { deps, loaders }) => {
+    const { frozen } = component;
+    const given = { region, from: madeAt, fromName: "madeAt", audience: kitchen };
+    const kept = guideComponent(component, frozen.bundle.components, given, deps.clock, loaders.readRules);
+    return guidanceOfComponent(valueOf(await kept), frozen);
+  },
   meals: ({ frozen, slug }) =>
     frozen.bundle.plan.meals
       .filter((meal) => meal.lines.some(({ item }) => item.kind === "COMPONENT" && item.component === slug))

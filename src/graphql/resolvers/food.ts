@@ -1,13 +1,20 @@
+import { guideFood } from "../../services/guide-alone.js";
 import { foodNameFor } from "../../services/name-food.js";
 import { showWritten, type Show } from "../../services/show-amount.js";
+import { valueOf } from "../errors.js";
 import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
 import type { FoodParent, FoodPartParent, PackParent } from "../parents.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
+import { guidanceOfFood } from "./storage-guidance.js";
 
 export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: food.slug }),
   name: (food, { locale }) => foodNameFor(food, locale ?? null),
+  storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
+    const given = { region, from: boughtAt, fromName: "boughtAt", audience: kitchen };
+    return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);
+  },
   parts: (food) => food.parts.map((part) => ({ ...part, food })),
   packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
 };

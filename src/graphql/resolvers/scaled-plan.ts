@@ -18,6 +18,7 @@ import type {
   ScaledPlanParent,
   WarningParent,
 } from "../parents.js";
+import { guidanceInPlan } from "./storage-guidance.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { componentOf, componentParent, factsOf, foodOf, mealParent } from "./parents-of.js";
 
@@ -30,7 +31,7 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
     plans: [frozen],
     show,
   }),
-  storage: async (plan) => (await plan.keeping()).guidance.map((guidance) => ({ guidance, plan })),
+  storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
   session: ({ scaled, household, frozen }, _, { deps }) => ({
     session: valueOf(planPrepSession(scaled, household, deps.clock)),
     frozen,
