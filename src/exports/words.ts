@@ -31,6 +31,7 @@ export interface Words {
   readonly calendar: string;
   readonly listAddress: string;
   readonly meals: string;
+  readonly mealOf: (plan: string) => string;
   readonly makeAhead: string;
   readonly made: (amount: string) => string;
   /** null: nothing. */
@@ -78,6 +79,7 @@ export interface Words {
   readonly byAnalogy: string;
   readonly decides: string;
   readonly lastDay: (thing: string) => string;
+  readonly keepsUntilNow: (thing: string) => string;
   readonly contents: string;
   readonly allergenLists: (lists: string) => string;
   readonly presence: Readonly<Record<AllergenPresence, string>>;

@@ -21,6 +21,7 @@ export const english: Words = {
   calendar: "As a calendar",
   listAddress: "The shopping list by itself",
   meals: "Meals",
+  mealOf: (plan) => `A meal of the plan "${plan}".`,
   makeAhead: "Make ahead",
   made: (amount) => `${amount} made`,
   leftOver: (amount) => (amount === null ? "nothing left over" : `${amount} left over`),
@@ -67,6 +68,7 @@ export const english: Words = {
   byAnalogy: "a rule for a wider kind of food, by analogy",
   decides: "this one stands",
   lastDay: (thing) => `Last day: ${thing}`,
+  keepsUntilNow: (thing) => `Keeps until now: ${thing}`,
   contents: "Allergens and diets",
   allergenLists: (lists) => `After: ${lists}. Unknown is never "free from": read every label.`,
   presence: {
