@@ -56,6 +56,7 @@ async function bundleService() {
       worker: "src/app/worker.ts",
       demo: "src/app/demo.ts",
       token: "src/app/token.ts",
+      rules: "src/app/rules.ts",
       "compile-data": "src/app/compile-data.ts",
     },
     outdir: dist,

@@ -78,6 +78,8 @@ export type Problem =
   /** Greatest waits or evening times of which no order keeps all: task ids of the session. */
   | { readonly code: "WAITS_CANNOT_BE_KEPT"; readonly path: Path; readonly steps: readonly string[] }
   | ClaimProblem
+  /** A set of that code is loaded, with other content. */
+  | { readonly code: "RULE_SET_EXISTS"; readonly path: Path; readonly set: string }
   | { readonly code: "DUPLICATE"; readonly path: Path; readonly value: string }
   | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
   /** An amount that a spreadsheet program turned into a date; `offers` is what may have stood there. */

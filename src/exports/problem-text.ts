@@ -78,6 +78,8 @@ function problemSentence(problem: Problem): string {
     case "CLAIM_NOT_KNOWN":
     case "CLAIM_WITHOUT_RULE":
       return claimSentence(problem);
+    case "RULE_SET_EXISTS":
+      return `A rule set "${problem.set}" is loaded already and says something else. A set never changes: give the new one a code of its own.`;
     case "DUPLICATE":
       return `"${problem.value}" stands here twice. Keep one.`;
     case "BAD_SHAPE":

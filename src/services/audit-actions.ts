@@ -1,7 +1,13 @@
 /** What the audit trail calls each kind of write. */
-export const auditActions = ["CREATE_PUBLISHER", "UPDATE_PUBLISHER", "CREATE_TOKEN", "REVOKE_TOKEN"] as const;
+export const auditActions = [
+  "CREATE_PUBLISHER",
+  "UPDATE_PUBLISHER",
+  "CREATE_TOKEN",
+  "REVOKE_TOKEN",
+  "LOAD_RULE_SET",
+] as const;
 export type AuditAction = (typeof auditActions)[number];
 
 /** What a write is about. */
-export const subjectKinds = ["PUBLISHER", "TOKEN"] as const;
+export const subjectKinds = ["PUBLISHER", "TOKEN", "RULE_SET"] as const;
 export type SubjectKind = (typeof subjectKinds)[number];

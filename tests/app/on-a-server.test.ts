@@ -1,5 +1,8 @@
 import { execFile, execFileSync, spawn } from "node:child_process";
 import { once } from "node:events";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -43,6 +46,29 @@ describe("the processes on a Postgres server", () => {
       env: { PATH, DATABASE_URL: url },
     });
     expect(stdout).toBe('verify-revisions: {"checked":0,"mismatched":[]}\n');
+  });
+
+  it("load a set of published rules from files, while a service runs and uses it at once", async () => {
+    const folder = await mkdtemp(join(tmpdir(), "prepwright-rules-"));
+    const names = ["allergens.yaml", "cautions.yaml", "food-safety.yaml", "rule-set.yaml"];
+    for (const name of names) {
+      const text = await readFile(join("seeds/rules", name), "utf8");
+      await writeFile(join(folder, name), text.replace(/^code: .*$/m, "code: corrected"));
+    }
+    const service = await startService({ DATABASE_URL: url });
+    const files = names.map((name) => join(folder, name));
+    const loaded = await run(process.execPath, ["dist/rules.js", "load", ...files], {
+      env: { PATH, DATABASE_URL: url },
+    });
+    expect(loaded.stdout).toBe("Loaded: rule set corrected, used from 2026-11-25.\n");
+    const answer = await fetch(`${service.address}/graphql`, {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify({ query: "{ ruleSets { code } }" }),
+    });
+    expect(await answer.json()).toEqual({ data: { ruleSets: [{ code: "corrected" }, { code: "2026-11" }] } });
+    expect(await service.stop()).toBe(0);
+    await rm(folder, { recursive: true });
   });
 
   it("work until they are told to stop", async () => {

@@ -29,6 +29,7 @@ const problems: readonly Problem[] = [
   { code: "CLAIM_BROKEN", path, claim: "vegan", foods: ["ghee", "egg"] },
   { code: "CLAIM_NOT_KNOWN", path, claim: "vegan", foods: ["stock"] },
   { code: "CLAIM_WITHOUT_RULE", path, claim: "wholesome" },
+  { code: "RULE_SET_EXISTS", path, set: "2026-11" },
   { code: "DUPLICATE", path, value: "l2" },
   { code: "BAD_SHAPE", path, expected: "a number", got: "a list" },
   { code: "BAD_HOUSEHOLD", path, what: "a language tag", value: "??" },

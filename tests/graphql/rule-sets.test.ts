@@ -3,6 +3,7 @@ import { loadSeeds } from "../../src/services/load-seeds.js";
 import { publishPlan } from "../../src/services/publish-plan.js";
 import type { RuleSet } from "../../src/domain/plan/rule-set.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
+import { ruleFiles } from "../imports/rules/published-rules.js";
 import { demo, demoBundle, openTestApp, renamed, rules, type TestApp } from "./open-test-app.js";
 
 /** The rules that come with the program, except that cooked pulses keep a day less than the source says. */
@@ -120,5 +121,38 @@ describeOnBothDatabases("a later set of published rules", (open) => {
       },
       expect.objectContaining({ code: "2026-11", inForceFrom: "2026-11-25", inForceTo: "2027-01-01" }),
     ]);
+  });
+
+  const mutation = `mutation ($input: LoadRuleSetInput!) { loadRuleSet(input: $input) {
+    ruleSet { code inForceFrom } problems { code path line column message } } }`;
+  const edition = (code: string, from: string, to: string) =>
+    ruleFiles.map(({ name, text }) => ({
+      name,
+      text: text
+        .replace('code: "2026-11"', `code: "${code}"`)
+        .replace("2026-11-25\n", "2028-01-01\n")
+        .replace(from, to),
+    }));
+
+  it("is loaded by the operator over the API, while everything runs", async () => {
+    const token = await one.tokenFor(null, ["ADMIN"]);
+    const input = { files: edition("2028-01", "", "") };
+    const { data, errors } = await one.ask(mutation, { input }, token);
+    expect(errors).toEqual([]);
+    expect(data).toMatchObject({ loadRuleSet: { ruleSet: { code: "2028-01" }, problems: [] } });
+    const { data: listed } = await other.ask(`{ ruleSets { code } }`);
+    expect(listed?.["ruleSets"]).toContainEqual({ code: "2028-01" });
+  });
+
+  it("with a fault is refused by place, and by anybody else for good", async () => {
+    const token = await one.tokenFor(null, ["ADMIN"]);
+    const input = { files: edition("2028-02", "keeps-as: leftovers", "keeps-as: left-overs") };
+    const { data } = await one.ask(mutation, { input }, token);
+    const path = expect.arrayContaining(["input", "files", "0", "keeping", "keeps-as"]);
+    const problem = { code: "BAD_SHAPE", path, line: expect.any(Number), column: expect.any(Number) };
+    expect(data).toMatchObject({ loadRuleSet: { ruleSet: null, problems: [problem] } });
+    const theirs = await one.tokenFor(publisher, ["ADMIN"]);
+    const { errors } = await one.ask(mutation, { input: { files: edition("2028-03", "", "") } }, theirs);
+    expect(errors[0]?.extensions["code"]).toBe("FORBIDDEN");
   });
 });

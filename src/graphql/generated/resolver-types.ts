@@ -157,6 +157,8 @@ export type AuditAction =
   | 'CREATE_PUBLISHER'
   /** An access token was made. */
   | 'CREATE_TOKEN'
+  /** A set of published rules was loaded. */
+  | 'LOAD_RULE_SET'
   /** An access token was taken away. */
   | 'REVOKE_TOKEN'
   /** A publisher was given another name. */
@@ -229,6 +231,8 @@ export type AuditEntryEdge = {
 export type AuditSubjectKind =
   /** A publisher, by its slug. */
   | 'PUBLISHER'
+  /** A set of published rules, by its code. */
+  | 'RULE_SET'
   /** An access token, by its id. */
   | 'TOKEN';
 
@@ -784,6 +788,23 @@ export type Line = {
   readonly written: Scalars['String']['output'];
 };
 
+/** Published rules to load. */
+export type LoadRuleSetInput = {
+  /** One YAML document each of the kinds `rule-set`, `food-safety`, `cautions` and `allergens`, in any files. */
+  readonly files: ReadonlyArray<RuleFileInput>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A set that was loaded, or what was wrong. */
+export type LoadRuleSetPayload = {
+  readonly __typename?: 'LoadRuleSetPayload';
+  /** Empty if all went well. Each path begins with `input`, `files` and the place of the file. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly ruleSet: Maybe<RuleSet>;
+};
+
 /** An assembly eaten on one day. */
 export type Meal = Node & {
   readonly __typename?: 'Meal';
@@ -856,6 +877,11 @@ export type Mutation = {
   readonly createPublisher: PublisherPayload;
   /** Makes an access token. Its publisher's own tokens with the scope ADMIN and the operator's may. */
   readonly createToken: CreateTokenPayload;
+  /**
+   * Loads published rules as a set of their own, whole or not at all. From its first day on every answer is computed by it; the
+   * sets before it stay. The operator's tokens with the scope ADMIN may.
+   */
+  readonly loadRuleSet: LoadRuleSetPayload;
   /** Takes an access token away for good, at once. Its publisher's own tokens with the scope ADMIN and the operator's may. */
   readonly revokeToken: RevokeTokenPayload;
   /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
@@ -878,6 +904,15 @@ export type MutationCreatePublisherArgs = {
  */
 export type MutationCreateTokenArgs = {
   input: CreateTokenInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationLoadRuleSetArgs = {
+  input: LoadRuleSetInput;
 };
 
 
@@ -1251,6 +1286,8 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** A set of published rules of that code is loaded, and says something else. */
+  | 'RULE_SET_EXISTS'
   /** A number of servings that cannot be computed. */
   | 'SERVINGS_OUT_OF_RANGE'
   /** Something else has that slug already. */
@@ -1468,6 +1505,14 @@ export type RoutesInput = {
   readonly byName: ReadonlyArray<RouteChoiceInput>;
   /** The rule for all components that are not named. */
   readonly mode: RouteMode;
+};
+
+/** A file of published rules. */
+export type RuleFileInput = {
+  /** Its name, to tell where a problem is. */
+  readonly name: Scalars['String']['input'];
+  /** Its text. */
+  readonly text: Scalars['String']['input'];
 };
 
 /** How the region asked for and the rules used belong together. */
@@ -2113,6 +2158,8 @@ export type ResolversTypes = {
   KitchenKind: KitchenKind;
   LabelScheme: LabelScheme;
   Line: ResolverTypeWrapper<LineParent>;
+  LoadRuleSetInput: LoadRuleSetInput;
+  LoadRuleSetPayload: ResolverTypeWrapper<Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, ruleSet: Maybe<ResolversTypes['RuleSet']> }>;
   Meal: ResolverTypeWrapper<MealParent>;
   MeasureSystem: MeasureSystem;
   Measured: Measured;
@@ -2150,6 +2197,7 @@ export type ResolversTypes = {
   RouteKind: RouteKind;
   RouteMode: RouteMode;
   RoutesInput: RoutesInput;
+  RuleFileInput: RuleFileInput;
   RuleReach: RuleReach;
   RuleScope: ResolverTypeWrapper<RuleScope>;
   RuleSet: ResolverTypeWrapper<RuleSetSummary>;
@@ -2231,6 +2279,8 @@ export type ResolversParentTypes = {
   Keepable: KeepableParent;
   KeepingRule: KeepingRule;
   Line: LineParent;
+  LoadRuleSetInput: LoadRuleSetInput;
+  LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, ruleSet: Maybe<ResolversParentTypes['RuleSet']> };
   Meal: MealParent;
   MomentInput: MomentInput;
   Money: Money;
@@ -2261,6 +2311,7 @@ export type ResolversParentTypes = {
   Route: RouteParent;
   RouteChoiceInput: RouteChoiceInput;
   RoutesInput: RoutesInput;
+  RuleFileInput: RuleFileInput;
   RuleScope: RuleScope;
   RuleSet: RuleSetSummary;
   ScaledComponent: ScaledComponentParent;
@@ -2579,6 +2630,11 @@ export type LineResolvers<ContextType = Context, ParentType extends ResolversPar
   written: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type LoadRuleSetPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LoadRuleSetPayload'] = ResolversParentTypes['LoadRuleSetPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  ruleSet: Resolver<Maybe<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+};
+
 export type MealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Meal'] = ResolversParentTypes['Meal']> = {
   components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
   day: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
@@ -2600,6 +2656,7 @@ export type MoneyResolvers<ContextType = Context, ParentType extends ResolversPa
 export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
   createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
   createToken?: Resolver<ResolversTypes['CreateTokenPayload'], ParentType, ContextType, RequireFields<MutationCreateTokenArgs, 'input'>>;
+  loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetPayload'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   revokeToken?: Resolver<ResolversTypes['RevokeTokenPayload'], ParentType, ContextType, RequireFields<MutationRevokeTokenArgs, 'input'>>;
   updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
 };
@@ -2982,6 +3039,7 @@ export type Resolvers<ContextType = Context> = {
   Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;
   Line: LineResolvers<ContextType>;
+  LoadRuleSetPayload: LoadRuleSetPayloadResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
   Money: MoneyResolvers<ContextType>;
   Mutation: MutationResolvers<ContextType>;
