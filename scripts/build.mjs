@@ -47,7 +47,7 @@ async function generateClient() {
 
 async function bundleService() {
   for (const name of await readdir(dist).catch(() => [])) {
-    if (name !== "explorer" && name !== ".stamps") await rm(join(dist, name), { recursive: true });
+    if (!["explorer", "browser", ".stamps"].includes(name)) await rm(join(dist, name), { recursive: true });
   }
   await build({
     absWorkingDir: root,
@@ -81,6 +81,11 @@ async function bundlePage() {
   await bundleExplorer(join(dist, "explorer"));
 }
 
+async function bundleForPages() {
+  const { bundleBrowser } = await import("./bundle-browser.mjs");
+  await bundleBrowser(join(dist, "browser"));
+}
+
 const lock = "package-lock.json";
 const started = performance.now();
 const client = await whenChanged(
@@ -89,7 +94,7 @@ const client = await whenChanged(
   join(root, "src/persistence/generated"),
   generateClient,
 );
-const [service, explorer] = await Promise.all([
+const [service, explorer, browser] = await Promise.all([
   whenChanged("service", ["src", "seeds", "scripts/build.mjs", lock], join(dist, "main.js"), bundleService),
   whenChanged(
     "explorer",
@@ -97,8 +102,9 @@ const [service, explorer] = await Promise.all([
     join(dist, "explorer/index.html"),
     bundlePage,
   ),
+  whenChanged("browser", ["src/browser", "scripts/bundle-browser.mjs", lock], join(dist, "browser"), bundleForPages),
 ]);
-const made = Object.entries({ client, service, explorer }).flatMap(([name, done]) => (done ? [name] : []));
+const made = Object.entries({ client, service, explorer, browser }).flatMap(([name, done]) => (done ? [name] : []));
 if (made.length > 0) {
   console.error(`built ${made.join(", ")} in ${((performance.now() - started) / 1000).toFixed(1)} s`);
 }

@@ -8,6 +8,8 @@ import { splitSuffix } from "../rest/format.js";
 import { registerRest } from "../rest/register-rest.js";
 import { notFound } from "../rest/refusal.js";
 import { sendFailure, sendRefusal } from "../rest/send-problem.js";
+import { openPageAssets } from "../rest/page-assets.js";
+import { registerPages } from "../rest/routes/pages.js";
 import type { Deps } from "../services/deps.js";
 import { registerHealth, type Readiness } from "./health.js";
 import { readActor } from "./read-actor.js";
@@ -18,13 +20,21 @@ export interface AppOptions {
   readonly readiness: Readiness;
   /** Folder of the built explorer page; it may be missing. */
   readonly explorerFolder: string;
+  /** Folder of the built style sheet and scripts of the pages; it may be missing. */
+  readonly browserFolder: string;
 }
 
 /** The largest body that is read. A plan document of two thousand lines is about a quarter of it. */
 export const largestBody = 1024 * 1024;
 
 /** Every route on one application, not listening. The database is the caller's: closing the application leaves it open. */
-export async function buildApp({ deps, log, readiness, explorerFolder }: AppOptions): Promise<FastifyInstance> {
+export async function buildApp({
+  deps,
+  log,
+  readiness,
+  explorerFolder,
+  browserFolder,
+}: AppOptions): Promise<FastifyInstance> {
   const logger: FastifyBaseLogger = log.child({ part: "http" });
   const app = Fastify({
     loggerInstance: logger,
@@ -55,6 +65,7 @@ export async function buildApp({ deps, log, readiness, explorerFolder }: AppOpti
   registerHealth(app, readiness);
   registerRest(app, { deps });
   registerGraphql(app, { deps, server, explorer: openExplorer(explorerFolder) });
+  registerPages(app, { deps, assets: openPageAssets(browserFolder) });
   await app.ready();
   return app;
 }

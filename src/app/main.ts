@@ -23,6 +23,7 @@ const app = await buildApp({
   log,
   readiness: database.readiness,
   explorerFolder: join(root, "dist/explorer"),
+  browserFolder: join(root, "dist/browser"),
 });
 onStopSignal(log, async () => {
   await app.close();

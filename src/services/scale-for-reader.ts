@@ -80,7 +80,8 @@ export async function householdProblems(
   return read.ok ? [] : read.problems;
 }
 
-async function publicationOf(deps: Deps, published: PublishedRevision): Promise<Publication> {
+/** Which revision it is, and whose. */
+export async function publicationOf(deps: Deps, published: PublishedRevision): Promise<Publication> {
   const [publisher] = await deps.data.publishers.bySlugs([published.publisher]);
   if (!publisher) throw new Error(`revision ${published.id} has no publisher`);
   const { slug, revision, publishedAt, withdrawnAt, checksum } = published;

@@ -48,7 +48,7 @@ export async function openTestApp(
   const deps: Deps = { data, clock, log, knownRules: new Map() };
   await loadShippedRules(deps, rules);
   const readiness = { check: () => Promise.resolve(null) };
-  const app = await buildApp({ deps, log, readiness, explorerFolder });
+  const app = await buildApp({ deps, log, readiness, explorerFolder, browserFolder: "dist/browser" });
   return {
     app,
     deps,

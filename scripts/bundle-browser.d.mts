@@ -1,0 +1,1 @@
+export function bundleBrowser(folder: string): Promise<void>;
