@@ -32,6 +32,7 @@ const config: CodegenConfig = {
           AuditEntry: "../parents.js#AuditEntryParent",
           Basis: "../parents.js#BasisParent",
           Caution: "../parents.js#CautionParent",
+          Change: "../parents.js#ChangeParent",
           Component: "../parents.js#ComponentParent",
           CriticalTask: "../parents.js#CriticalTaskParent",
           Diet: "../parents.js#DietParent",

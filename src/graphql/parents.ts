@@ -129,6 +129,7 @@ export type { ServingsRow as ServingsRowParent } from "../services/list-servings
 export type { Warning as WarningParent } from "../domain/problem.js";
 /** With the place in the document that was sent, where there is one. */
 export type ProblemParent = Problem & { readonly line?: number | null; readonly column?: number | null };
+export type { Change as ChangeParent } from "../services/deps.js";
 export type { AccessToken as AccessTokenParent } from "../services/deps.js";
 export type { AuditEntry as AuditEntryParent } from "../services/list-for-admins.js";
 

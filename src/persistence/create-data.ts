@@ -1,5 +1,6 @@
 import { accessTokenData } from "./access-tokens.js";
 import { auditTrailData } from "./audit-trail.js";
+import { changeData } from "./changes.js";
 import { componentData } from "./components.js";
 import type { Data } from "./data.js";
 import { draftData } from "./drafts.js";
@@ -31,6 +32,7 @@ function dataOf(session: Session, close: () => Promise<void>): Data {
     accessTokens: accessTokenData(session),
     auditTrail: auditTrailData(session),
     idempotencyKeys: idempotencyKeyData(session),
+    changes: changeData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), close))),
     ping: () => ping(session.db),
     close,

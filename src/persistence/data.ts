@@ -190,6 +190,18 @@ export interface AuditRecord extends NewAuditRecord {
   readonly tokenPublisher: string | null;
 }
 
+export type ChangeKind = "PLAN_PUBLISHED" | "PLAN_CORRECTED" | "PLAN_WITHDRAWN";
+
+/** Something that happened to a revision. */
+export interface Change {
+  readonly id: string;
+  /** Slug. */
+  readonly publisher: string;
+  readonly kind: ChangeKind;
+  readonly revisionId: string;
+  readonly at: Date;
+}
+
 /** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */
 export type ClaimedKey =
   | { readonly state: "FREE" }
@@ -320,6 +332,13 @@ export interface Data {
     }): Promise<void>;
     /** Forgets the keys that were stored before; counts them. */
     sweep(before: Date): Promise<number>;
+  };
+  readonly changes: {
+    /**
+     * In the order of commits, the oldest first; of one publisher, or (null) all. `revisions.publish` and `withdraw` add to
+     * them. A page from a cursor on neither misses nor repeats a change, whatever is being written beside.
+     */
+    page(publisher: string | null, request: PageRequest): Promise<Page<Change>>;
   };
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */

@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { PlanBundle } from "../domain/model/plan.js";
+import { addChange } from "./changes.js";
 import { canonicalJson, checksumOf } from "./canonical-json.js";
 import type { OwnedSlug, RevisionSummary } from "./data.js";
 import { foldWords } from "./fold-words.js";
@@ -39,6 +40,8 @@ export async function publishRevision(
   await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);
   await insertLinks(db, Prisma.sql`revision_words (word,`, foldWords(title), links);
   await setNewest(db, plan, { id, publishedAt, revision });
+  const kind = changeNote === null ? "PLAN_PUBLISHED" : "PLAN_CORRECTED";
+  await addChange(db, { publisherId, revisionId: id, kind, at: publishedAt });
   const summary = {
     id,
     publisher: bundle.plan.publisher,
@@ -85,11 +88,13 @@ export async function withdrawRevision(
     WHERE b.slug = ${ref.publisher} AND p.slug = ${ref.slug} FOR UPDATE OF p`;
   if (plan === undefined) return false;
   const { publisherId, id: planId } = plan;
-  const { count } = await db.revision.updateMany({
+  const [withdrawn] = await db.revision.updateManyAndReturn({
     where: { publisherId, planId, revision: ref.revision, withdrawnAt: null },
     data: { withdrawnAt: at, withdrawnBecause: because },
+    select: { id: true },
   });
-  if (count === 0) return false;
+  if (withdrawn === undefined) return false;
+  await addChange(db, { publisherId, revisionId: withdrawn.id, kind: "PLAN_WITHDRAWN", at });
   const left = await db.revision.findFirst({
     where: { publisherId, planId, withdrawnAt: null },
     orderBy: { revision: "desc" },

@@ -5,6 +5,8 @@ export type {
   AccessToken,
   AuditRecord,
   Author,
+  Change,
+  ChangeKind,
   FoodFilter,
   OwnedSlug,
   Page,

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -290,6 +290,46 @@ export type Caution = {
   /** The words, the same in every output. */
   readonly text: Scalars['String']['output'];
 };
+
+/** Something that happened to a plan. */
+export type Change = {
+  readonly __typename?: 'Change';
+  /** When, by the clock of the service. The order of the list is that of commits, which may differ by moments. */
+  readonly at: Scalars['DateTime']['output'];
+  /** Unique; the same in a webhook that tells of it. */
+  readonly id: Scalars['ID']['output'];
+  /** What happened. */
+  readonly kind: ChangeKind;
+  /** The plan, in the revision that was published or withdrawn. */
+  readonly plan: Plan;
+};
+
+/** A page of changes. */
+export type ChangeConnection = {
+  readonly __typename?: 'ChangeConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<ChangeEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One change in a list. */
+export type ChangeEdge = {
+  readonly __typename?: 'ChangeEdge';
+  /** Place in the list, good for ever. */
+  readonly cursor: Scalars['String']['output'];
+  /** The change. */
+  readonly node: Change;
+};
+
+/** What happened to a plan. */
+export type ChangeKind =
+  /** A revision was published that says what it changes. */
+  | 'PLAN_CORRECTED'
+  /** A revision was published. */
+  | 'PLAN_PUBLISHED'
+  /** A revision was withdrawn. */
+  | 'PLAN_WITHDRAWN';
 
 /** Something made ahead, as one plan revision froze it. */
 export type Component = Node & {
@@ -1340,6 +1380,12 @@ export type Query = {
   readonly __typename?: 'Query';
   /** Every write that was done, newest first. Asks for the scope ADMIN. */
   readonly auditTrail: AuditEntryConnection;
+  /**
+   * What was published, corrected and withdrawn, the oldest first. Keep the last cursor and ask for what comes `after` it: every
+   * change is seen once, in order, however many publishers write at the same time. On an empty page keep the cursor you have.
+   * `last: 1` gives the newest, to begin from now. Changes are kept for ever, so a cursor never grows old.
+   */
+  readonly changes: ChangeConnection;
   /** A component, from the newest revision that holds it. Null if there is none. */
   readonly component: Maybe<Component>;
   /** A food as it is known today. Null if there is none. */
@@ -1367,6 +1413,16 @@ export type Query = {
 
 /** Everything that can be asked. */
 export type QueryAuditTrailArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryChangesArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
   first: InputMaybe<Scalars['Int']['input']>;
@@ -2121,6 +2177,10 @@ export type ResolversTypes = {
   BatchRule: ResolverTypeWrapper<BatchRule>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
   Caution: ResolverTypeWrapper<CautionParent>;
+  Change: ResolverTypeWrapper<ChangeParent>;
+  ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ChangeEdge']> }>;
+  ChangeEdge: ResolverTypeWrapper<Omit<ChangeEdge, 'node'> & { node: ResolversTypes['Change'] }>;
+  ChangeKind: ChangeKind;
   Component: ResolverTypeWrapper<ComponentParent>;
   Cost: ResolverTypeWrapper<Cost>;
   CreatePublisherInput: CreatePublisherInput;
@@ -2249,6 +2309,9 @@ export type ResolversParentTypes = {
   BatchRule: BatchRule;
   Boolean: Scalars['Boolean']['output'];
   Caution: CautionParent;
+  Change: ChangeParent;
+  ChangeConnection: Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ChangeEdge']> };
+  ChangeEdge: Omit<ChangeEdge, 'node'> & { node: ResolversParentTypes['Change'] };
   Component: ComponentParent;
   Cost: Cost;
   CreatePublisherInput: CreatePublisherInput;
@@ -2448,6 +2511,23 @@ export type CautionResolvers<ContextType = Context, ParentType extends Resolvers
   restsOn: Resolver<ReadonlyArray<ResolversTypes['Source']>, ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
   text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ChangeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Change'] = ResolversParentTypes['Change']> = {
+  at: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['ChangeKind'], ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type ChangeConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ChangeConnection'] = ResolversParentTypes['ChangeConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['ChangeEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type ChangeEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ChangeEdge'] = ResolversParentTypes['ChangeEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Change'], ParentType, ContextType>;
 };
 
 export type ComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Component'] = ResolversParentTypes['Component']> = {
@@ -2791,6 +2871,7 @@ export interface QuantityScalarConfig extends GraphQLScalarTypeConfig<ResolversT
 
 export type QueryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   auditTrail?: Resolver<ResolversTypes['AuditEntryConnection'], ParentType, ContextType, Partial<QueryAuditTrailArgs>>;
+  changes?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, Partial<QueryChangesArgs>>;
   component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
   foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
@@ -3017,6 +3098,9 @@ export type Resolvers<ContextType = Context> = {
   Basis: BasisResolvers<ContextType>;
   BatchRule: BatchRuleResolvers<ContextType>;
   Caution: CautionResolvers<ContextType>;
+  Change: ChangeResolvers<ContextType>;
+  ChangeConnection: ChangeConnectionResolvers<ContextType>;
+  ChangeEdge: ChangeEdgeResolvers<ContextType>;
   Component: ComponentResolvers<ContextType>;
   Cost: CostResolvers<ContextType>;
   CreateTokenPayload: CreateTokenPayloadResolvers<ContextType>;

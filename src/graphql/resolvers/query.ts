@@ -8,6 +8,7 @@ import { readHousehold } from "../../services/read-household.js";
 import { showFor } from "../../services/show-amount.js";
 import { problemsError, valueOf } from "../errors.js";
 import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
+import { changeQueries } from "./change.js";
 import { connection } from "./connection.js";
 import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./parents-of.js";
@@ -15,6 +16,7 @@ import { tokenQueries } from "./token.js";
 
 export const queryResolvers: QueryResolvers = {
   ...tokenQueries,
+  ...changeQueries,
 
   plan: (_, { publisher, slug, revision }, { loaders }) =>
     loaders.plans.load({ publisher, slug, revision: revision ?? null }),

@@ -1,4 +1,5 @@
 import type { Resolvers } from "../generated/resolver-types.js";
+import { changeResolvers } from "./change.js";
 import { componentResolvers, routeResolvers } from "./component.js";
 import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
@@ -37,6 +38,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   AuditEntry: auditEntryResolvers,
   Basis: basisResolvers,
   Caution: cautionResolvers,
+  Change: changeResolvers,
   Component: componentResolvers,
   CriticalTask: criticalTaskResolvers,
   Date: dateScalar,
