@@ -1,12 +1,17 @@
 import { accessTokenData } from "./access-tokens.js";
 import { auditTrailData } from "./audit-trail.js";
 import { changeData } from "./changes.js";
+import type { BulkSql } from "./bulk-sql.js";
 import { componentData } from "./components.js";
 import type { Data } from "./data.js";
 import { draftData } from "./drafts.js";
+import { feedData } from "./feeds.js";
 import { foodData } from "./foods.js";
 import type { PrismaClient } from "./generated/client.js";
 import { idempotencyKeyData } from "./idempotency-keys.js";
+import { importFileData } from "./import-files.js";
+import { importRunData } from "./import-runs.js";
+import { listedPackData } from "./listed-packs.js";
 import { planData } from "./plans.js";
 import { publisherData } from "./publishers.js";
 import { revisionData } from "./revisions.js";
@@ -17,11 +22,15 @@ import { clientSession, transactionSession, type Db, type Session } from "./sess
 const pingPatience = 5_000;
 
 /** Everything of `Data` on one client, whichever database it talks to. */
-export const createData = (client: PrismaClient, close: () => Promise<void>): Data =>
-  dataOf(clientSession(client), close);
+export const createData = (client: PrismaClient, bulk: BulkSql, close: () => Promise<void>): Data =>
+  dataOf(clientSession(client), bulk, close);
 
-function dataOf(session: Session, close: () => Promise<void>): Data {
+function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Data {
   return {
+    feeds: feedData(session),
+    importFiles: importFileData(session),
+    importRuns: importRunData(session),
+    listedPacks: listedPackData(bulk),
     publishers: publisherData(session),
     foods: foodData(session),
     components: componentData(session),
@@ -33,7 +42,7 @@ function dataOf(session: Session, close: () => Promise<void>): Data {
     auditTrail: auditTrailData(session),
     idempotencyKeys: idempotencyKeyData(session),
     changes: changeData(session),
-    transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), close))),
+    transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), bulk, close))),
     ping: () => ping(session.db),
     close,
   };

@@ -1,5 +1,6 @@
 import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
+import type { FeedData, ImportFileData, ImportRunData, ListedPackData } from "./import-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 
@@ -340,6 +341,10 @@ export interface Data {
      */
     page(publisher: string | null, request: PageRequest): Promise<Page<Change>>;
   };
+  readonly feeds: FeedData;
+  readonly importFiles: ImportFileData;
+  readonly importRuns: ImportRunData;
+  readonly listedPacks: ListedPackData;
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */
   ping(): Promise<void>;

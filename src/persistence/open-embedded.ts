@@ -2,6 +2,7 @@ import { PGlite } from "@electric-sql/pglite";
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { PrismaPGlite } from "pglite-prisma-adapter";
+import { embeddedBulk } from "./bulk-sql.js";
 import { createData } from "./create-data.js";
 import { lockFolder } from "./folder-lock.js";
 import { PrismaClient } from "./generated/client.js";
@@ -50,7 +51,7 @@ export async function openPglite(
       .$disconnect()
       .then(() => pglite.close())
       .finally(afterClose));
-  return { kind: "embedded", client, data: createData(client, close), sql, close };
+  return { kind: "embedded", client, data: createData(client, embeddedBulk(pglite), close), sql, close };
 }
 
 function plainSql(pglite: PGlite): Sql {

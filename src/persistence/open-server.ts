@@ -1,5 +1,6 @@
 import { PrismaPg } from "@prisma/adapter-pg";
 import pg from "pg";
+import { serverBulk } from "./bulk-sql.js";
 import { createData } from "./create-data.js";
 import { MigrationError } from "./errors.js";
 import { PrismaClient } from "./generated/client.js";
@@ -52,7 +53,7 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
   return {
     kind: "server",
     client,
-    data: createData(client, close),
+    data: createData(client, serverBulk(pool), close),
     sql: { query: (text, values) => lastAnswer(pool.query(text, values === undefined ? undefined : [...values])) },
     close,
   };

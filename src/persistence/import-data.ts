@@ -1,0 +1,173 @@
+import type { Pack } from "../domain/model/food.js";
+import type { Problem } from "../domain/problem.js";
+import type { Page, PageRequest } from "./data.js";
+
+export type FeedKind = "DOCUMENTS" | "FOODS" | "PRICES" | "RECIPES";
+export type RunKind = "LOAD" | "DRY_RUN" | "UNDO";
+/** STOPPED: a threshold was passed, and nothing was loaded. */
+export type RunState = "QUEUED" | "RUNNING" | "DONE" | "STOPPED" | "FAILED" | "CANCELLED";
+
+/** Where files come from and how they are read. `settings` is JSON, checked by the services. */
+export interface Feed {
+  readonly id: string;
+  /** Slug of its publisher; null: the operator's. */
+  readonly publisher: string | null;
+  readonly slug: string;
+  readonly kind: FeedKind;
+  readonly settings: unknown;
+  /** Five fields, read in `zone`; null: only by hand. */
+  readonly cron: string | null;
+  readonly zone: string;
+  readonly enabled: boolean;
+}
+
+/** Rows of a run so far. read = created + changed + unchanged + quarantined + repeated once it is done. */
+export interface RunCounts {
+  readonly read: number;
+  readonly created: number;
+  readonly changed: number;
+  readonly unchanged: number;
+  readonly quarantined: number;
+  /** Rows that a later row of the same file replaced. */
+  readonly repeated: number;
+}
+
+export interface ImportRun extends RunCounts {
+  readonly id: string;
+  readonly feed: string;
+  readonly file: string | null;
+  readonly kind: RunKind;
+  readonly state: RunState;
+  readonly askedBy: string;
+  readonly force: boolean;
+  readonly undoes: string | null;
+  readonly createdAt: Date;
+  readonly startedAt: Date | null;
+  readonly endedAt: Date | null;
+  readonly heartbeatAt: Date | null;
+  /** Everything up to and with this line was read and put aside; a run that is taken up again goes on behind it. */
+  readonly lastLine: number;
+  readonly problems: readonly Problem[];
+}
+
+export interface NewRun {
+  readonly feed: string;
+  readonly file: string | null;
+  readonly kind: RunKind;
+  readonly askedBy: string;
+  readonly force: boolean;
+  readonly undoes: string | null;
+}
+
+export interface QuarantinedRow {
+  readonly line: number;
+  /** From 0: several things may begin on one line. */
+  readonly part: number;
+  readonly raw: string;
+  readonly problems: readonly Problem[];
+  readonly offer: string | null;
+  readonly settledAt: Date | null;
+}
+
+/** A row of a price list that was read. */
+export interface ListedPack {
+  readonly line: number;
+  /** Slug. */
+  readonly food: string;
+  readonly pack: Omit<Pack, "source">;
+}
+
+/** What a change did to one thing, as JSON; null before: it was made; null after: it was taken away. */
+export interface ImportChange {
+  readonly key: string;
+  readonly before: unknown;
+  readonly after: unknown;
+}
+
+export interface FeedData {
+  /** Makes or replaces the feed of that owner and slug; returns its id. @throws UnknownPublisher */
+  save(feed: Omit<Feed, "id">): Promise<string>;
+  find(publisher: string | null, slug: string): Promise<Feed | null>;
+  byId(id: string): Promise<Feed | null>;
+  /** Of one owner, by slug; `publisher` undefined: all. */
+  all(publisher?: string | null): Promise<readonly Feed[]>;
+  remove(id: string): Promise<boolean>;
+}
+
+export interface ImportFile {
+  readonly id: string;
+  readonly feed: string;
+  readonly name: string;
+  readonly sha256: string;
+  readonly size: number;
+  readonly receivedAt: Date;
+}
+
+export interface ImportFileData {
+  /** Stores a file piece by piece, in memory that does not grow with it. The same bytes as before give the file that is there already. */
+  put(feed: string, name: string, bytes: AsyncIterable<Uint8Array>, receivedAt: Date): Promise<ImportFile>;
+  byId(id: string): Promise<ImportFile | null>;
+  /** The bytes, piece by piece. */
+  read(id: string): AsyncIterable<Uint8Array>;
+}
+
+export interface ImportRunData {
+  /** Queues a run; null: the feed has one that is queued or running, which is the one to wait for. */
+  queue(run: NewRun, at: Date): Promise<string | null>;
+  byId(id: string): Promise<ImportRun | null>;
+  /** Newest first. */
+  page(feed: string, request: PageRequest): Promise<Page<ImportRun>>;
+  /**
+   * Takes the oldest run that waits, or one whose worker has not been heard of since `deadSince`; of one feed only one at
+   * a time is taken, whatever the number of workers. null: nothing to do.
+   */
+  claim(worker: string, at: Date, deadSince: Date): Promise<ImportRun | null>;
+  /** false: the run is not this worker's any more, and it must stop. */
+  beat(id: string, worker: string, at: Date): Promise<boolean>;
+  /** Counts, and quarantined rows, of a chunk that ends with `lastLine`; inside the transaction of what it loaded. */
+  advance(id: string, worker: string, chunk: RunChunk): Promise<boolean>;
+  finish(id: string, worker: string, end: RunEnd): Promise<boolean>;
+  /** Stops a run that waits or is running. false: it has ended already. */
+  cancel(id: string, at: Date): Promise<boolean>;
+  quarantined(id: string, request: PageRequest): Promise<Page<QuarantinedRow>>;
+  quarantinedRow(id: string, line: number, part: number): Promise<QuarantinedRow | null>;
+  settle(id: string, line: number, part: number, by: string, at: Date): Promise<boolean>;
+  changes(id: string): Promise<readonly ImportChange[]>;
+}
+
+export interface RunChunk extends RunCounts {
+  readonly lastLine: number;
+  readonly quarantine: readonly Omit<QuarantinedRow, "settledAt">[];
+  readonly changes: readonly ImportChange[];
+}
+
+export interface RunEnd {
+  readonly state: Exclude<RunState, "QUEUED" | "RUNNING">;
+  readonly at: Date;
+  readonly problems: readonly Problem[];
+  /** The final counts, where they are known only now. */
+  readonly counts: RunCounts | null;
+}
+
+export interface Compared {
+  readonly created: number;
+  readonly changed: number;
+  readonly unchanged: number;
+  readonly repeated: number;
+  /** Packs of the feed before. */
+  readonly known: number;
+}
+
+/** Price lists, a transaction of their own each time. */
+export interface ListedPackData {
+  /** Puts a chunk of rows aside together with its progress. false: the run is not this worker's any more. */
+  stage(run: string, worker: string, rows: readonly ListedPack[], chunk: Omit<RunChunk, "changes">): Promise<boolean>;
+  /** Of several rows of one pack only the last stays. What the rest would change, counted. */
+  compare(run: string, feed: string): Promise<Compared>;
+  /** Loads what was put aside and ends the run, all at once. false: the run is not this worker's any more. */
+  merge(run: string, feed: string, worker: string, end: RunEnd): Promise<boolean>;
+  /** Forgets what was put aside. */
+  clear(run: string): Promise<void>;
+  /** Takes a run's changes back and ends the undoing run; counts packs that a later run wrote since, which stay. */
+  undo(run: string, feed: string, undone: string, worker: string, at: Date): Promise<{ readonly kept: number } | null>;
+}

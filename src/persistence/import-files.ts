@@ -1,0 +1,86 @@
+import { createHash, randomUUID } from "node:crypto";
+import type { ImportFile, ImportFileData } from "./import-data.js";
+import { isId } from "./keys.js";
+import type { Session } from "./session.js";
+import { storable } from "./storable.js";
+
+/** Bytes of one stored piece. */
+const pieceSize = 1024 * 1024;
+
+interface FileRow {
+  readonly id: string;
+  readonly feedId: string;
+  readonly name: string;
+  readonly sha256: string;
+  readonly size: bigint;
+  readonly receivedAt: Date;
+}
+
+const fileOf = ({ id, feedId, name, sha256, size, receivedAt }: FileRow): ImportFile => ({
+  ...{ id, feed: feedId, name, sha256, size: Number(size), receivedAt },
+});
+
+export function importFileData(session: Session): ImportFileData {
+  const { db } = session;
+  return {
+    put: async (feed, name, bytes, receivedAt) => {
+      const id = randomUUID();
+      const hash = createHash("sha256");
+      let size = 0;
+      let position = 0;
+      // The row comes last: pieces of a file that broke off belong to nothing, and go.
+      await db.importFile.create({
+        data: storable({ id, feedId: feed, name, sha256: "", size: 0n, receivedAt }),
+        select: { id: true },
+      });
+      try {
+        for await (const piece of inPieces(bytes)) {
+          hash.update(piece);
+          size += piece.length;
+          await db.importFilePiece.create({ data: { fileId: id, position, bytes: piece }, select: { position: true } });
+          position += 1;
+        }
+      } catch (error) {
+        await db.importFile.delete({ where: { id } });
+        throw error;
+      }
+      const sha256 = hash.digest("hex");
+      const same = await db.importFile.findFirst({ where: { feedId: feed, sha256 } });
+      if (same !== null) {
+        await db.importFile.delete({ where: { id } });
+        return fileOf(same);
+      }
+      return fileOf(await db.importFile.update({ where: { id }, data: { sha256, size: BigInt(size) } }));
+    },
+    byId: async (id) => {
+      const row = isId(id) ? await db.importFile.findUnique({ where: { id } }) : null;
+      return row === null || row.sha256 === "" ? null : fileOf(row);
+    },
+    read: async function* (id) {
+      for (let position = 0; ; position += 1) {
+        const piece = await db.importFilePiece.findUnique({ where: { fileId_position: { fileId: id, position } } });
+        if (piece === null) return;
+        yield piece.bytes;
+      }
+    },
+  };
+}
+
+/** The same bytes in pieces of one size, so that a slow upload does not become a thousand rows. */
+async function* inPieces(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array<ArrayBuffer>> {
+  let held: Uint8Array[] = [];
+  let size = 0;
+  for await (const chunk of bytes) {
+    for (let from = 0; from < chunk.length;) {
+      const part = chunk.subarray(from, from + pieceSize - size);
+      held.push(part);
+      size += part.length;
+      from += part.length;
+      if (size < pieceSize) continue;
+      yield Uint8Array.from(Buffer.concat(held));
+      held = [];
+      size = 0;
+    }
+  }
+  if (size > 0) yield Uint8Array.from(Buffer.concat(held));
+}

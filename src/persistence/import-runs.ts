@@ -1,0 +1,179 @@
+import { z } from "zod";
+import type { Problem } from "../domain/problem.js";
+import { Prisma } from "./generated/client.js";
+import type { ImportChange, ImportRun, ImportRunData, QuarantinedRow, RunChunk, RunEnd } from "./import-data.js";
+import { isId } from "./keys.js";
+import { instantKey, readPage } from "./read-page.js";
+import type { Db, Session } from "./session.js";
+import { storable } from "./storable.js";
+
+const runColumns = Prisma.sql`r.id, r.feed_id AS feed, r.file_id AS file, r.kind::text, r.state::text, r.asked_by AS "askedBy",
+  r.force, r.undoes, r.created_at AS "createdAt", r.started_at AS "startedAt", r.ended_at AS "endedAt",
+  r.heartbeat_at AS "heartbeatAt", r.rows_read AS read, r.last_line AS "lastLine", r.created, r.changed, r.unchanged,
+  r.quarantined, r.repeated, r.problems`;
+
+const rowColumns = Prisma.sql`q.line, q.part, q.raw, q.problems, q.offer, q.settled_at AS "settledAt"`;
+
+const keys = z.tuple([instantKey, z.uuid()]);
+const rowKeys = z.tuple([z.string().regex(/^\d{1,9}$/), z.string().regex(/^\d{1,9}$/)]);
+
+const isActive = Prisma.sql`state IN ('QUEUED', 'RUNNING')`;
+
+export function importRunData(session: Session): ImportRunData {
+  const { db } = session;
+  return {
+    queue: (run, at) =>
+      session.transaction(async (inside) => {
+        const { feed, file, kind, askedBy, force, undoes } = storable(run);
+        // Whoever queues a run of the same feed waits here.
+        await inside.$queryRaw`SELECT id FROM feeds WHERE id = ${feed}::uuid FOR UPDATE`;
+        const [made] = await inside.$queryRaw<{ id: string }[]>`
+          INSERT INTO import_runs (feed_id, file_id, kind, asked_by, force, undoes, created_at)
+          SELECT ${feed}::uuid, ${file}::uuid, ${kind}::"RunKind", ${askedBy}, ${force}, ${undoes}::uuid,
+            ${at.toISOString()}::timestamptz
+          WHERE NOT EXISTS (SELECT FROM import_runs WHERE feed_id = ${feed}::uuid AND ${isActive})
+          RETURNING id`;
+        return made?.id ?? null;
+      }),
+    byId: async (id) => {
+      if (!isId(id)) return null;
+      const [row] = await db.$queryRaw<ImportRun[]>`SELECT ${runColumns} FROM import_runs r WHERE r.id = ${id}::uuid`;
+      return row ?? null;
+    },
+    page: (feed, request) =>
+      readPage<ImportRun, readonly [string, string]>(
+        db,
+        {
+          order: [
+            { column: Prisma.sql`i.created_at`, type: Prisma.sql`timestamptz`, descending: true },
+            { column: Prisma.sql`i.id`, type: Prisma.sql`uuid`, descending: false },
+          ],
+          keys,
+          from: Prisma.sql`import_runs i`,
+          where: Prisma.sql`i.feed_id = ${feed}::uuid`,
+          columns: runColumns,
+          join: Prisma.sql`JOIN import_runs r ON r.id = k.k1`,
+          keysOf: ({ createdAt, id }) => [createdAt.toISOString(), id],
+        },
+        request,
+      ),
+    claim: async (worker, at, deadSince) => {
+      const now = at.toISOString();
+      const [row] = await db.$queryRaw<ImportRun[]>`
+        UPDATE import_runs r SET state = 'RUNNING', worker = ${worker}, heartbeat_at = ${now}::timestamptz,
+          started_at = COALESCE(r.started_at, ${now}::timestamptz)
+        WHERE r.id = (SELECT id FROM import_runs
+          WHERE state = 'QUEUED' OR (state = 'RUNNING' AND heartbeat_at < ${deadSince.toISOString()}::timestamptz)
+          ORDER BY created_at, id FOR UPDATE SKIP LOCKED LIMIT 1)
+        RETURNING ${runColumns}`;
+      return row ?? null;
+    },
+    beat: async (id, worker, at) => {
+      const { count } = await db.importRun.updateMany({ where: running(id, worker), data: { heartbeatAt: at } });
+      return count > 0;
+    },
+    advance: (id, worker, chunk) => session.transaction((inside) => advance(inside, id, worker, chunk)),
+    finish: async (id, worker, { state, at, problems, counts }) => {
+      const { count } = await db.importRun.updateMany({
+        where: running(id, worker),
+        data: { state, endedAt: at, problems: problems as unknown as Prisma.InputJsonValue, ...countColumns(counts) },
+      });
+      return count > 0;
+    },
+    cancel: async (id, at) => {
+      if (!isId(id)) return false;
+      const { count } = await db.importRun.updateMany({
+        where: { id, state: { in: ["QUEUED", "RUNNING"] } },
+        data: { state: "CANCELLED", endedAt: at },
+      });
+      return count > 0;
+    },
+    quarantined: (id, request) =>
+      readPage<QuarantinedRow, readonly [string, string]>(
+        db,
+        {
+          order: [
+            { column: Prisma.sql`w.line`, type: Prisma.sql`int`, descending: false },
+            { column: Prisma.sql`w.part`, type: Prisma.sql`int`, descending: false },
+          ],
+          keys: rowKeys,
+          from: Prisma.sql`quarantined_rows w`,
+          where: Prisma.sql`w.run_id = ${id}::uuid`,
+          columns: rowColumns,
+          join: Prisma.sql`JOIN quarantined_rows q ON q.run_id = ${id}::uuid AND q.line = k.k0 AND q.part = k.k1`,
+          keysOf: ({ line, part }) => [String(line), String(part)],
+        },
+        request,
+      ),
+    quarantinedRow: async (id, line, part) => {
+      if (!isId(id)) return null;
+      const [row] = await db.$queryRaw<QuarantinedRow[]>`
+        SELECT ${rowColumns} FROM quarantined_rows q WHERE q.run_id = ${id}::uuid AND q.line = ${line} AND q.part = ${part}`;
+      return row ?? null;
+    },
+    settle: async (id, line, part, by, at) => {
+      const { count } = await db.quarantinedRow.updateMany({
+        where: { runId: id, line, part, settledAt: null },
+        data: { settledAt: at, settledBy: by },
+      });
+      return count > 0;
+    },
+    changes: async (id) => {
+      if (!isId(id)) return [];
+      return db.$queryRaw<ImportChange[]>`
+        SELECT key, before, after FROM import_changes WHERE run_id = ${id}::uuid ORDER BY key`;
+    },
+  };
+}
+
+const running = (id: string, worker: string) => ({ id, worker, state: "RUNNING" as const });
+
+const countColumns = (counts: RunEnd["counts"]) => {
+  if (counts === null) return {};
+  const { read, ...others } = counts;
+  return { rowsRead: read, ...others };
+};
+
+/** Inside a transaction. */
+async function advance(db: Db, id: string, worker: string, chunk: RunChunk): Promise<boolean> {
+  const { read, created, changed, unchanged, quarantined, repeated, lastLine, quarantine, changes } = chunk;
+  const { count } = await db.importRun.updateMany({
+    where: running(id, worker),
+    data: {
+      rowsRead: { increment: read },
+      created: { increment: created },
+      changed: { increment: changed },
+      unchanged: { increment: unchanged },
+      quarantined: { increment: quarantined },
+      repeated: { increment: repeated },
+      lastLine,
+    },
+  });
+  if (count === 0) return false;
+  if (quarantine.length > 0) {
+    const rows = JSON.stringify(quarantineRows(id, quarantine));
+    await db.$executeRaw`
+      INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, ${rows}::jsonb)`;
+  }
+  if (changes.length > 0) {
+    const rows = JSON.stringify(changes.map(({ key, before, after }) => ({ run_id: id, key, before, after })));
+    // The first state of a thing that a run touches twice is the one to go back to.
+    await db.$executeRaw`
+      INSERT INTO import_changes AS c (run_id, key, before, after)
+      SELECT run_id, key, before, after FROM jsonb_populate_recordset(NULL::import_changes, ${rows}::jsonb)
+      ON CONFLICT (run_id, key) DO UPDATE SET after = excluded.after`;
+  }
+  return true;
+}
+
+/** Rows for `quarantined_rows`, named as in the database. What no text can hold is shown as a replacement character. */
+export const quarantineRows = (run: string, rows: RunChunk["quarantine"]) =>
+  rows.map(({ line, part, raw, problems, offer }) => ({
+    ...{ run_id: run, line, part, raw: shown(raw), offer: offer === null ? null : shown(offer) },
+    problems: problems.map((problem) => shownProblem(problem)),
+  }));
+
+const shown = (text: string): string => Buffer.from(text).toString().replaceAll("\0", "\ufffd");
+
+const shownProblem = (problem: Problem): unknown =>
+  JSON.parse(shown(JSON.stringify(problem)).replaceAll("\\u0000", "\\ufffd")) as unknown;

@@ -1,0 +1,179 @@
+import { copyLine, type BulkSession, type BulkSql } from "./bulk-sql.js";
+import { quarantineRows } from "./import-runs.js";
+import type { Compared, ListedPack, ListedPackData, RunChunk, RunEnd } from "./import-data.js";
+
+const facts = "name, content_low, content_high, content_unit, price_amount, price_currency, region, seen";
+const stagedColumns = `run_id, line, food, pack_id, ${facts}`;
+/** `seen` is the day of looking, not a fact about the pack: alone it changes nothing. */
+const compared = ["name", "content_low", "content_high", "content_unit", "price_amount", "price_currency", "region"];
+const differs = `(${compared.map((each) => `s.${each}`).join(", ")}) IS DISTINCT FROM (${compared.map((each) => `l.${each}`).join(", ")})`;
+const samePack = "l.feed_id = $2 AND l.food = s.food AND l.pack_id = s.pack_id";
+
+export function listedPackData(bulk: BulkSql): ListedPackData {
+  return {
+    stage: (run, worker, rows, chunk) =>
+      bulk.transaction(async (session) => {
+        if (!(await advance(session, run, worker, chunk))) return false;
+        if (rows.length > 0) {
+          await session.copy(`staged_prices (${stagedColumns})`, rows.map((row) => stagedLine(run, row)).join(""));
+        }
+        if (chunk.quarantine.length > 0) {
+          const found = JSON.stringify(quarantineRows(run, chunk.quarantine));
+          await session.query(
+            "INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, $1::jsonb)",
+            [found],
+          );
+        }
+        return true;
+      }),
+    compare: (run, feed) => bulk.transaction((session) => compare(session, run, feed)),
+    merge: (run, feed, worker, end) => bulk.transaction((session) => merge(session, run, feed, worker, end)),
+    clear: async (run) => {
+      await bulk.transaction((session) => session.query("DELETE FROM staged_prices WHERE run_id = $1", [run]));
+    },
+    undo: (run, feed, undone, worker, at) =>
+      bulk.transaction((session) => undo(session, { run, feed, undone, worker, at })),
+  };
+}
+
+const stagedLine = (run: string, { line, food, pack }: ListedPack): string =>
+  copyLine([
+    ...[run, line, food, pack.id, pack.name, pack.content.low, pack.content.high, pack.content.unit],
+    ...[pack.price?.amount ?? null, pack.price?.currency ?? null, pack.region, pack.seen],
+  ]);
+
+async function advance(
+  session: BulkSession,
+  run: string,
+  worker: string,
+  { read, quarantined, lastLine }: Omit<RunChunk, "changes">,
+): Promise<boolean> {
+  const { rows } = await session.query(
+    `UPDATE import_runs SET rows_read = rows_read + $3, quarantined = quarantined + $4, last_line = $5
+     WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING id`,
+    [run, worker, read, quarantined, lastLine],
+  );
+  return rows.length > 0;
+}
+
+const numberOf = (value: unknown): number => Number(value ?? 0);
+
+async function compare(session: BulkSession, run: string, feed: string): Promise<Compared> {
+  // Which of several rows of one pack counts is told by the file: the last.
+  const repeated = await session.query(
+    `WITH twice AS (SELECT food, pack_id, max(line) AS line FROM staged_prices WHERE run_id = $1
+       GROUP BY food, pack_id HAVING count(*) > 1)
+     DELETE FROM staged_prices s USING twice t
+     WHERE s.run_id = $1 AND s.food = t.food AND s.pack_id = t.pack_id AND s.line < t.line RETURNING 1`,
+    [run],
+  );
+  const known = await session.query("SELECT count(*) AS known FROM listed_packs WHERE feed_id = $1", [feed]);
+  const all = await session.query("SELECT count(*) AS staged FROM staged_prices WHERE run_id = $1", [run]);
+  const before = numberOf(known.rows[0]?.["known"]);
+  const staged = numberOf(all.rows[0]?.["staged"]);
+  const found =
+    before === 0
+      ? []
+      : (
+          await session.query(
+            `SELECT count(*) AS matched, count(*) FILTER (WHERE ${differs}) AS changed
+             FROM staged_prices s JOIN listed_packs l ON ${samePack} WHERE s.run_id = $1`,
+            [run, feed],
+          )
+        ).rows;
+  const matched = numberOf(found[0]?.["matched"]);
+  const changed = numberOf(found[0]?.["changed"]);
+  return {
+    created: staged - matched,
+    changed,
+    unchanged: matched - changed,
+    repeated: repeated.rows.length,
+    known: before,
+  };
+}
+
+async function finish(session: BulkSession, run: string, worker: string, end: RunEnd): Promise<boolean> {
+  const { rows } = await session.query(
+    `UPDATE import_runs SET state = $3::"RunState", ended_at = $4::timestamptz, problems = $5::jsonb,
+       created = COALESCE($6::int, created), changed = COALESCE($7::int, changed),
+       unchanged = COALESCE($8::int, unchanged), repeated = COALESCE($9::int, repeated)
+     WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING id`,
+    [
+      ...[run, worker, end.state, end.at.toISOString(), JSON.stringify(end.problems)],
+      ...[end.counts?.created, end.counts?.changed, end.counts?.unchanged, end.counts?.repeated].map(
+        (each) => each ?? null,
+      ),
+    ],
+  );
+  return rows.length > 0;
+}
+
+async function merge(session: BulkSession, run: string, feed: string, worker: string, end: RunEnd): Promise<boolean> {
+  if (!(await finish(session, run, worker, end))) return false;
+  if ((end.counts?.changed ?? 1) > 0) {
+    await session.query(
+      `INSERT INTO import_changes (run_id, key, before, after)
+       SELECT $1, jsonb_build_array(l.food, l.pack_id)::text, to_jsonb(l), to_jsonb(s) - 'run_id' - 'line'
+       FROM staged_prices s JOIN listed_packs l ON ${samePack} WHERE s.run_id = $1 AND ${differs}`,
+      [run, feed],
+    );
+    await session.query(
+      `UPDATE listed_packs l SET (${facts}) = (${facts
+        .split(", ")
+        .map((each) => `s.${each}`)
+        .join(", ")}), written_by = $1
+       FROM staged_prices s WHERE ${samePack} AND s.run_id = $1 AND ${differs}`,
+      [run, feed],
+    );
+  }
+  if ((end.counts?.created ?? 1) > 0) {
+    await session.query(
+      `INSERT INTO listed_packs (feed_id, food, pack_id, ${facts}, made_by, written_by)
+       SELECT $2, food, pack_id, ${facts}, $1, $1 FROM staged_prices WHERE run_id = $1
+       ON CONFLICT (feed_id, food, pack_id) DO NOTHING`,
+      [run, feed],
+    );
+  }
+  return true;
+}
+
+interface Undoing {
+  readonly run: string;
+  readonly feed: string;
+  readonly undone: string;
+  readonly worker: string;
+  readonly at: Date;
+}
+
+async function undo(
+  session: BulkSession,
+  { run, feed, undone, worker, at }: Undoing,
+): Promise<{ readonly kept: number } | null> {
+  const gone = await session.query(
+    "WITH d AS (DELETE FROM listed_packs WHERE feed_id = $1 AND made_by = $2 AND written_by = $2 RETURNING 1) SELECT count(*) AS n FROM d",
+    [feed, undone],
+  );
+  const back = await session.query(
+    `WITH was AS (SELECT (jsonb_populate_record(NULL::listed_packs, before)).* FROM import_changes WHERE run_id = $2),
+     d AS (UPDATE listed_packs l SET (${facts}, written_by) = (${facts
+       .split(", ")
+       .map((each) => `s.${each}`)
+       .join(", ")}, s.written_by)
+       FROM was s WHERE l.feed_id = $1 AND l.food = s.food AND l.pack_id = s.pack_id AND l.written_by = $2 RETURNING 1)
+     SELECT count(*) AS n FROM d`,
+    [feed, undone],
+  );
+  const kept = await session.query(
+    `SELECT (SELECT count(*) FROM listed_packs WHERE feed_id = $1 AND made_by = $2 AND written_by <> $2)
+      + (SELECT count(*) FROM import_changes WHERE run_id = $2) - $3::int AS n`,
+    [feed, undone, numberOf(back.rows[0]?.["n"])],
+  );
+  const counts = { read: 0, created: 0, changed: numberOf(gone.rows[0]?.["n"]) + numberOf(back.rows[0]?.["n"]) };
+  const end: RunEnd = {
+    state: "DONE",
+    at,
+    problems: [],
+    counts: { ...counts, unchanged: 0, quarantined: 0, repeated: 0 },
+  };
+  return (await finish(session, run, worker, end)) ? { kept: numberOf(kept.rows[0]?.["n"]) } : null;
+}
