@@ -24,11 +24,12 @@ export function listDocument({ list, plans, reader, servings }: ListInput): read
   const titles = plans.map(({ plan }) => plan.title).join(", ");
   const names = new Map(list.lines.map(({ food }) => [food.slug, foodWords(food, reader.locale).one]));
   const name = (slug: string): string => names.get(slug) ?? slug;
+  const titlesOfMeals = new Map(plans.flatMap(({ plan }) => plan.meals.map(({ slug, title }) => [slug, title])));
   return [
     heading(1, words.shoppingListFor(titles)),
     ...(servings === null ? [] : [paragraph([text(`${words.forServings(String(servings))}.`)])]),
     ...listBlocks(list, reader, plans.length > 1, 2),
     paragraph([text(costText(list.cost, servings, words, name))]),
-    ...warningsSection(list.warnings, words, name),
+    ...warningsSection(list.warnings, words, { thing: name, meal: (slug) => titlesOfMeals.get(slug) ?? slug }),
   ];
 }

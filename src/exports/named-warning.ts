@@ -1,18 +1,23 @@
 import type { Warning } from "../domain/problem.js";
 
-/** What in a warning is the slug of a thing, or several. */
-const things = ["food", "item", "component", "from", "to"] as const;
+/** What a reader calls things. */
+export interface WarningNames {
+  /** A food or a component. */
+  readonly thing: (slug: string) => string;
+  readonly meal: (slug: string) => string;
+}
 
-/**
- * A warning for a reader, who knows things by their names and no paths.
- *
- * @param name of a food or component
- */
-export function namedWarning(warning: Warning, name: (slug: string) => string): Warning {
+/** What in a warning is the slug of what. */
+const things = ["food", "item", "component", "from", "to"] as const;
+const meals = ["meal"] as const;
+
+/** A warning for a reader, who knows things by their names and no paths. */
+export function namedWarning(warning: Warning, { thing, meal }: WarningNames): Warning {
   const facts: Readonly<Record<string, unknown>> = warning;
-  const named = things.flatMap((key): [string, string][] => {
-    const slug = facts[key];
-    return typeof slug === "string" ? [[key, name(slug)]] : [];
-  });
-  return { ...warning, ...Object.fromEntries(named), path: [] };
+  const renamed = (keys: readonly string[], name: (slug: string) => string): [string, string][] =>
+    keys.flatMap((key) => {
+      const slug = facts[key];
+      return typeof slug === "string" ? [[key, name(slug)] as [string, string]] : [];
+    });
+  return { ...warning, ...Object.fromEntries([...renamed(things, thing), ...renamed(meals, meal)]), path: [] };
 }

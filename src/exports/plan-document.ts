@@ -38,7 +38,7 @@ export function planDocument(answer: PlanAnswer, addresses: Addresses, changeNot
     ...contentsSection(answer, book),
     ...nutritionSection(answer, book),
     ...cautionsSection(answer, book),
-    ...warningsSection([...scaled.warnings, ...list.warnings, ...storage.warnings], words, book.thing),
+    ...warningsSection([...scaled.warnings, ...list.warnings, ...storage.warnings], words, book),
     ...attributionSection(answer, addresses, book),
   ];
 }

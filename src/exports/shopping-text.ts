@@ -6,6 +6,7 @@ import { presentAmount, presentInUnit } from "../domain/quantity/format.js";
 import { toNumber } from "../domain/quantity/rational.js";
 import { foodWords } from "./food-words.js";
 import { moneyText } from "./money-text.js";
+import { noFacts } from "./name-book.js";
 import { wordsFor } from "./words.js";
 
 /** A line of the list in words; every way out takes its parts from here. */
@@ -21,6 +22,8 @@ export interface ShoppingText {
   readonly price: string | null;
   /** "Kale and barley salad 508 g"; one each. */
   readonly uses: readonly string[];
+  /** "juice 90 ml": parts of the pieces bought that nothing takes; one each. */
+  readonly over: readonly string[];
 }
 
 /** @param severalPlans name the plan of every use too */
@@ -36,8 +39,13 @@ export function shoppingText(line: ShoppingLine, reader: Reader, severalPlans: b
     packs: packs.length === 0 ? null : packs.join(" + "),
     price: buy.length === 0 || cost.atTill === null ? null : moneyText(cost.atTill),
     uses: uses.map((use) => useText(use, show, severalPlans)),
+    over: line.partsOver.map(({ part, pieces, amount }) => `${part} ${overText(pieces, amount, reader)}`),
   };
 }
+
+/** The food's own words and densities are those of whole pieces, not of a part. */
+const overText = (pieces: number, amount: BaseAmount | null, reader: Reader): string =>
+  presentAmount(amount ?? { dimension: "COUNT", low: pieces, high: pieces }, noFacts, reader).text;
 
 const contentOf = ({ content: { low, high, unit } }: Pack, food: Food, reader: Reader): string =>
   presentInUnit(toNumber(low), toNumber(high), unit, food, reader).text;

@@ -47,6 +47,7 @@ export interface Words {
   readonly packOf: (count: string, pack: string, content: string) => string;
   readonly buy: string;
   readonly uses: string;
+  readonly partsOver: (parts: string) => string;
   readonly cost: string;
   readonly atTill: (price: string) => string;
   readonly perServing: (price: string, servings: string) => string;

@@ -17,11 +17,12 @@ export function listBlocks(list: ShoppingList, reader: Reader, severalPlans: boo
 
 function lineLines(line: ShoppingLine, reader: Reader, severalPlans: boolean): Lines {
   const words = wordsFor(reader.locale);
-  const { food, need, onHand, packs, price, uses } = shoppingText(line, reader, severalPlans);
+  const { food, need, onHand, packs, price, uses, over } = shoppingText(line, reader, severalPlans);
   const buy = packs === null ? [] : [`${words.buy} ${packs}${price === null ? "" : `, ${price}`}`];
   return [
     [strong(food), text([need, onHand].filter((each) => each !== null).join(", "))],
     ...buy.map((each) => [text(each)]),
+    ...(over.length === 0 ? [] : [[aside(words.partsOver(over.join("; ")))]]),
     ...(uses.length === 0 ? [] : [[aside(`${words.uses}: ${uses.join("; ")}`)]]),
   ];
 }

@@ -36,6 +36,7 @@ export const english: Words = {
   packOf: (count, pack, content) => `${count} × ${pack} of ${content}`,
   buy: "Buy",
   uses: "For",
+  partsOver: (parts) => `Left of it: ${parts}`,
   cost: "Cost",
   atTill: (price) => `At the till: ${price}`,
   perServing: (price, servings) => `${price} for each of ${servings}`,
