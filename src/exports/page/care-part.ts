@@ -29,5 +29,5 @@ export function warningsPart({ answer, words }: PlanView): Content {
 }
 
 export const warningTexts = (warnings: readonly Warning[], words: PlanWords): readonly string[] => [
-  ...new Set(warnings.map((warning) => warningText(namedWarning(warning, words.thing)))),
+  ...new Set(warnings.map((warning) => warningText(namedWarning(warning, words)))),
 ];
