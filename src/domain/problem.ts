@@ -1,8 +1,24 @@
 /** Where in a document: `["components", "dal", "lines", "l2"]`. Slugs and ids, or indexes where nothing has a name. */
 export type Path = readonly (string | number)[];
 
-/** What is wrong, as facts. Sentences are made at the edge (exports/problem-text.ts), in one place. */
-export type Problem =
+/** Which kind of document a draft is. */
+export type DraftKind = "COMPONENT" | "PLAN";
+
+/** Where in the writer's own text; line and column count from 1. */
+export interface TextPlace {
+  /** The name that the text was handed in under. */
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+/**
+ * What is wrong, as facts. Sentences are made at the edge (exports/problem-text.ts), in one place. In a draft's document the
+ * path leads through the document as written, and `place` says where that stands.
+ */
+export type Problem = ProblemFacts & { readonly place?: TextPlace };
+
+type ProblemFacts =
   | { readonly code: "UNKNOWN_UNIT"; readonly path: Path; readonly unit: string; readonly nearest: readonly string[] }
   | {
       readonly code: "AMBIGUOUS_UNIT";
@@ -41,6 +57,21 @@ export type Problem =
   | { readonly code: "KEY_REUSED"; readonly path: Path }
   /** The write that the idempotency key stands for is not done yet. */
   | { readonly code: "KEY_IN_USE"; readonly path: Path }
+  /** A draft was saved, made or discarded since its writer read it. Versions; null: there is, or should be, none. */
+  | {
+      readonly code: "STALE_DRAFT";
+      readonly path: Path;
+      readonly draft: DraftKind;
+      readonly slug: string;
+      readonly expected: number | null;
+      readonly actual: number | null;
+    }
+  | { readonly code: "UNKNOWN_DRAFT"; readonly path: Path; readonly draft: DraftKind; readonly slug: string }
+  /** Foods belong to all publishers, and only the operator saves them. */
+  | { readonly code: "FOOD_IS_SHARED"; readonly path: Path; readonly food: string }
+  /** A correction that corrects nothing: the revision in force says exactly this. */
+  | { readonly code: "NOTHING_CHANGED"; readonly path: Path; readonly revision: number }
+  | { readonly code: "ALREADY_WITHDRAWN"; readonly path: Path; readonly revision: number }
   | { readonly code: "COMPONENT_CYCLE"; readonly path: Path; readonly cycle: readonly string[] }
   | { readonly code: "COMPONENT_NOT_REACHED"; readonly path: Path; readonly component: string }
   | {

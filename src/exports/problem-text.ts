@@ -1,4 +1,4 @@
-import type { Path, Problem, Warning } from "../domain/problem.js";
+import type { DraftKind, Path, Problem, Warning } from "../domain/problem.js";
 import { claimSentence } from "./claim-sentence.js";
 import { missingWords, whatWords, whyWords } from "./fact-words.js";
 
@@ -15,6 +15,19 @@ const servings = (count: number): string => (count === 1 ? "1 serving" : `${coun
 const days = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
 
 const grams = (value: number): string => `${Math.round(value)} g`;
+
+const kindWord = (kind: DraftKind): string => (kind === "PLAN" ? "plan" : "component");
+
+function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: "STALE_DRAFT" }>): string {
+  const named = `the ${kindWord(draft)} "${slug}"`;
+  if (actual === null) return `There is no draft of ${named} at version ${expected}: it was discarded, or never saved.`;
+  if (expected === null)
+    return `There is a draft of ${named} already, at version ${actual}. Name that version to save over it.`;
+  return (
+    `The draft of ${named} is at version ${actual}, not ${expected}: it was saved since you read it.` +
+    ` Read it again, take over what you want, and name the new version.`
+  );
+}
 
 /** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
 export function problemText(problem: Problem): string {
@@ -53,6 +66,19 @@ function problemSentence(problem: Problem): string {
       return "This key was sent before with other input. Use a new key for every new write.";
     case "KEY_IN_USE":
       return "The write with this key is still running. Send the same again in a moment to get its answer.";
+    case "STALE_DRAFT":
+      return staleDraft(problem);
+    case "UNKNOWN_DRAFT":
+      return `There is no draft of the ${kindWord(problem.draft)} "${problem.slug}". Save it first.`;
+    case "FOOD_IS_SHARED":
+      return (
+        `"${problem.food}" is a food. All publishers share the foods, so only the operator of the service saves them:` +
+        ` ask there, and take this document out.`
+      );
+    case "NOTHING_CHANGED":
+      return `Revision ${problem.revision} says exactly this already. Save what you want to correct first.`;
+    case "ALREADY_WITHDRAWN":
+      return `Revision ${problem.revision} was withdrawn before. What readers were told then stands.`;
     case "COMPONENT_CYCLE":
       return `A component is made from itself: ${problem.cycle.join(" > ")}. Break the circle at one of these lines.`;
     case "COMPONENT_NOT_REACHED":

@@ -11,7 +11,7 @@ export interface Context extends Caller {
 
 export const createContext = (deps: Deps, requestId: string, actor: Actor): Context => ({
   deps,
-  loaders: createLoaders(deps),
+  loaders: createLoaders(deps, actor),
   requestId,
   actor,
 });

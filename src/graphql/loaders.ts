@@ -1,7 +1,15 @@
 import DataLoader from "dataloader";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { Food } from "../domain/model/food.js";
-import type { Deps, OwnedSlug, Publisher, RevisionRef, RevisionSummary, RuleSetSummary } from "../services/deps.js";
+import type {
+  Deps,
+  DraftRef,
+  OwnedSlug,
+  Publisher,
+  RevisionRef,
+  RevisionSummary,
+  RuleSetSummary,
+} from "../services/deps.js";
 import type { Household } from "../domain/model/household.js";
 import type { FoodsToday } from "../domain/plan/foods-today.js";
 import { findSynonyms, foodsToday, frozenFoods, type FoodReader } from "../services/foods-today.js";
@@ -12,6 +20,8 @@ import { findPublishers, findPublishersById } from "../services/find-publishers.
 import { findRules, type KnownRules } from "../services/find-rules.js";
 import { findRuleSets } from "../services/find-rule-sets.js";
 import { keepingQuestion, type RuleReader } from "../services/guide-storage.js";
+import type { Actor } from "../services/actor.js";
+import { readDrafts, type DraftRead } from "../services/read-drafts.js";
 import { loadDocuments } from "../services/load-documents.js";
 import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 
@@ -23,6 +33,8 @@ export interface Loaders {
   readonly plansById: DataLoader<string, RevisionSummary | null>;
   readonly componentHomes: DataLoader<OwnedSlug, RevisionSummary | null, string>;
   readonly foods: DataLoader<string, Food | null>;
+  /** Drafts with their texts; it fails for those the caller may not read. */
+  readonly drafts: DataLoader<DraftRef, DraftRead | null, string>;
   /** Several foods as known today, in the order asked for. */
   readonly readFoods: FoodReader;
   /** What is known today of the plans' foods and of what is on hand. */
@@ -38,7 +50,7 @@ export interface Loaders {
   frozen(published: RevisionSummary): Promise<FrozenPlan>;
 }
 
-export function createLoaders(deps: Deps): Loaders {
+export function createLoaders(deps: Deps, actor: Actor): Loaders {
   const documents = new DataLoader<string, PlanBundle | null>((ids) => loadDocuments(deps, ids));
   const foods = new DataLoader<string, Food | null>((slugs) => findFoods(deps, slugs));
   const rules = new DataLoader((dates: readonly string[]) => Promise.all(dates.map((date) => findRules(deps, date))));
@@ -62,6 +74,9 @@ export function createLoaders(deps: Deps): Loaders {
     rulesToday,
     readRules,
     ruleSets: new DataLoader((ids) => findRuleSets(deps, ids)),
+    drafts: new DataLoader((refs) => readDrafts(deps, actor, refs), {
+      cacheKeyFn: ({ kind, publisher, slug }) => JSON.stringify([kind, publisher, slug]),
+    }),
     readFoods,
     today: async (bundles, household) =>
       foodsToday(bundles, household, await dietsToday(), {

@@ -21,8 +21,8 @@ import type { FoodsToday } from "../domain/plan/foods-today.js";
 import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
 import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
-import type { Problem } from "../domain/problem.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
+import type { SavedDraft } from "../services/save-documents.js";
 import type { stateContents, stateNutrition } from "../services/state-contents.js";
 import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
@@ -123,13 +123,14 @@ export interface CriticalTaskParent {
   readonly critical: CriticalTask;
   readonly parent: PrepSessionParent;
 }
-export type { Finding as FindingParent } from "../domain/plan/finding.js";
+export type { PlacedFinding as FindingParent } from "../domain/plan/finding.js";
 export type { ServingsRow as ServingsRowParent } from "../services/list-servings.js";
 
 export type { Warning as WarningParent } from "../domain/problem.js";
-/** With the place in the document that was sent, where there is one. */
-export type ProblemParent = Problem & { readonly line?: number | null; readonly column?: number | null };
 export type { Change as ChangeParent } from "../services/deps.js";
+export type { Problem as ProblemParent } from "../domain/problem.js";
+export type { DraftSummary as DraftParent } from "../services/deps.js";
+export type SavedDraftParent = SavedDraft & { readonly publisher: string };
 export type { AccessToken as AccessTokenParent } from "../services/deps.js";
 export type { AuditEntry as AuditEntryParent } from "../services/list-for-admins.js";
 

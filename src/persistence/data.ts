@@ -3,6 +3,7 @@ import type { Food } from "../domain/model/food.js";
 import type { FeedData, ImportFileData, ImportRunData, ListedPackData } from "./import-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
+import type { DraftKind } from "../domain/problem.js";
 
 /** The tenant: a writer or a title. */
 export interface Publisher {
@@ -94,7 +95,7 @@ export interface Page<T> {
 /** A batched read answers in the order of its keys, null where nothing was found. */
 export type Batched<K, V> = (keys: readonly K[]) => Promise<readonly (V | null)[]>;
 
-export type DraftKind = "COMPONENT" | "PLAN";
+export type { DraftKind } from "../domain/problem.js";
 
 /** A document as its writer wrote it, comments and all. */
 export interface DocumentText {
@@ -128,9 +129,12 @@ export interface Draft<T> extends DraftMarks {
   readonly value: T;
 }
 
-/** The columns that list a draft. */
-export interface DraftSummary extends OwnedSlug {
+export interface DraftRef extends OwnedSlug {
   readonly kind: DraftKind;
+}
+
+/** The columns that list a draft. */
+export interface DraftSummary extends DraftRef {
   readonly title: string;
   readonly version: number;
   readonly updatedAt: Date;
@@ -255,8 +259,10 @@ export interface Data {
   readonly drafts: {
     /** Drafts of one publisher: components, then plans, each by slug. */
     page(filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>>;
+    /** The versions they are at now. */
+    versions: Batched<DraftRef, number>;
     /** The next draft of that name counts its versions on from there. */
-    discard(kind: DraftKind, name: OwnedSlug, expectedVersion: number): Promise<void>;
+    discard(draft: DraftRef, expectedVersion: number): Promise<void>;
   };
   readonly revisions: {
     /** The next revision of that plan; returns the existing newest one unchanged when its document is the same. */

@@ -1,4 +1,5 @@
-import type { DraftKind, OwnedSlug } from "./data.js";
+import type { DraftKind, DraftRef } from "./data.js";
+import { draftVersions } from "./draft-versions.js";
 import { StaleDraft } from "./errors.js";
 import type { Db } from "./session.js";
 import { isStorable } from "./storable.js";
@@ -19,26 +20,14 @@ export async function firstVersion(db: Db, name: DraftName): Promise<number> {
 }
 
 /** Inside a transaction. @throws StaleDraft, also where there is no such draft */
-export async function discardDraft(
-  db: Db,
-  kind: DraftKind,
-  { publisher, slug }: OwnedSlug,
-  expected: number,
-): Promise<void> {
-  if (!isStorable(publisher) || !isStorable(slug)) throw new StaleDraft(slug, expected, null);
-  const [gone] =
-    kind === "PLAN"
-      ? await db.$queryRaw<{ publisherId: string }[]>`
-          DELETE FROM plan_drafts d USING plans p, publishers b
-          WHERE b.slug = ${publisher} AND p.publisher_id = b.id AND p.slug = ${slug}
-            AND d.publisher_id = b.id AND d.plan_id = p.id AND d.version = ${expected}
-          RETURNING d.publisher_id AS "publisherId"`
-      : await db.$queryRaw<{ publisherId: string }[]>`
-          DELETE FROM component_drafts d USING publishers b
-          WHERE b.slug = ${publisher} AND d.publisher_id = b.id AND d.slug = ${slug} AND d.version = ${expected}
-          RETURNING d.publisher_id AS "publisherId"`;
-  if (gone === undefined) throw new StaleDraft(slug, expected, await versionNow(db, kind, { publisher, slug }));
-  const name = { publisherId: gone.publisherId, kind, slug };
+export async function discardDraft(db: Db, draft: DraftRef, expected: number): Promise<void> {
+  const { kind, publisher, slug } = draft;
+  const owner = isStorable(publisher) && isStorable(slug) ? await deleteDraft(db, draft, expected) : null;
+  if (owner === null) {
+    const [actual] = await draftVersions(db, [draft]);
+    throw new StaleDraft(slug, expected, actual ?? null);
+  }
+  const name = { publisherId: owner, kind, slug };
   await db.discardedDraft.upsert({
     where: { publisherId_kind_slug: name },
     create: { ...name, version: expected },
@@ -47,16 +36,18 @@ export async function discardDraft(
   });
 }
 
-async function versionNow(db: Db, kind: DraftKind, { publisher, slug }: OwnedSlug): Promise<number | null> {
-  const found =
+/** Id of its publisher; null: there is none of that version. */
+async function deleteDraft(db: Db, { kind, publisher, slug }: DraftRef, version: number): Promise<string | null> {
+  const [gone] =
     kind === "PLAN"
-      ? await db.planDraft.findFirst({
-          where: { plan: { slug, publisher: { slug: publisher } } },
-          select: { version: true },
-        })
-      : await db.componentDraft.findFirst({
-          where: { slug, publisher: { slug: publisher } },
-          select: { version: true },
-        });
-  return found?.version ?? null;
+      ? await db.$queryRaw<{ owner: string }[]>`
+          DELETE FROM plan_drafts d USING plans p, publishers b
+          WHERE b.slug = ${publisher} AND p.publisher_id = b.id AND p.slug = ${slug}
+            AND d.publisher_id = b.id AND d.plan_id = p.id AND d.version = ${version}
+          RETURNING d.publisher_id AS owner`
+      : await db.$queryRaw<{ owner: string }[]>`
+          DELETE FROM component_drafts d USING publishers b
+          WHERE b.slug = ${publisher} AND d.publisher_id = b.id AND d.slug = ${slug} AND d.version = ${version}
+          RETURNING d.publisher_id AS owner`;
+  return gone?.owner ?? null;
 }

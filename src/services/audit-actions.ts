@@ -5,9 +5,23 @@ export const auditActions = [
   "CREATE_TOKEN",
   "REVOKE_TOKEN",
   "LOAD_RULE_SET",
+  "SAVE_DRAFTS",
+  "DISCARD_DRAFT",
+  "PUBLISH_PLAN",
+  "CORRECT_PLAN",
+  "WITHDRAW_PLAN",
+  "SAVE_FOODS",
 ] as const;
 export type AuditAction = (typeof auditActions)[number];
 
 /** What a write is about. */
-export const subjectKinds = ["PUBLISHER", "TOKEN", "RULE_SET"] as const;
+export const subjectKinds = [
+  "PUBLISHER",
+  "TOKEN",
+  "RULE_SET",
+  "COMPONENT_DRAFT",
+  "PLAN_DRAFT",
+  "PLAN",
+  "FOOD",
+] as const;
 export type SubjectKind = (typeof subjectKinds)[number];

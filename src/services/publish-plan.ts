@@ -20,7 +20,11 @@ export interface Published {
  * is stored if a check fails, if the plan cannot be computed at its own servings, or if the writer's check finds what
  * stops publishing, such as a claim that the foods contradict.
  */
-export async function publishPlan(deps: Deps, bundle: PlanBundle): Promise<Result<Published>> {
+export async function publishPlan(
+  deps: Deps,
+  bundle: PlanBundle,
+  changeNote: string | null = null,
+): Promise<Result<Published>> {
   const problems = checkBundle(bundle);
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);
@@ -28,6 +32,6 @@ export async function publishPlan(deps: Deps, bundle: PlanBundle): Promise<Resul
   if (!checked.ok) return checked;
   const stops = stopping(checked.value);
   if (stops.length > 0) return failed(stops);
-  const published = await deps.data.revisions.publish(bundle, deps.clock(), null, rules.id);
+  const published = await deps.data.revisions.publish(bundle, deps.clock(), changeNote, rules.id);
   return ok({ ...published, findings: checked.value });
 }

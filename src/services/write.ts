@@ -40,12 +40,13 @@ export interface AuditSubject {
 export interface Written<T extends Json> {
   /** The answer. It is stored with an idempotency key, so it holds names and numbers to find things by, never a secret. */
   readonly value: T;
-  readonly subject: AuditSubject;
+  /** Of several, each gets an entry of its own in the audit trail. */
+  readonly subject: AuditSubject | readonly AuditSubject[];
 }
 
 /**
  * The one way to change anything. Checks the scope, opens the transaction, runs the work in it (with `data` of the
- * transaction) and writes one entry of the audit trail. If the work finds problems or throws, nothing of it is left, not
+ * transaction) and writes the audit trail. If the work finds problems or throws, nothing of it is left, not
  * even the idempotency key.
  * @throws NotAllowed before anything is looked at, so that nobody can tell what others have.
  */
@@ -77,13 +78,14 @@ export async function write<T extends Json>(
       const done = await work({ ...deps, data });
       if (!done.ok) throw new Refused(done.problems);
       const { value, subject } = done.value;
-      const { kind, name, before, after } = subject;
       const { requestId } = caller;
-      await data.auditTrail.add({
-        ...{ at, author, publisher, action, requestId, before, after },
-        subjectKind: kind,
-        subject: name,
-      });
+      for (const { kind, name, before, after } of [subject].flat()) {
+        await data.auditTrail.add({
+          ...{ at, author, publisher, action, requestId, before, after },
+          subjectKind: kind,
+          subject: name,
+        });
+      }
       if (claim !== null) await data.idempotencyKeys.store({ ...claim, answer: value, at });
       return value;
     }),

@@ -1,4 +1,5 @@
 import { beforeAll, expect, it } from "vitest";
+import { anyone } from "../../src/services/actor.js";
 import { createLoaders } from "../../src/graphql/loaders.js";
 import type { Deps } from "../../src/services/deps.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
@@ -16,10 +17,10 @@ describeOnBothDatabases("the loaders of a request", (open) => {
   });
 
   it("O-39: answer in the order of the keys, null where there is nothing, in one statement for each table", async () => {
-    const loaders = createLoaders(deps);
+    const loaders = createLoaders(deps, anyone);
     await loaders.foods.load("apple");
     database.statements.clear();
-    await createLoaders(deps).foods.load("apple");
+    await createLoaders(deps, anyone).foods.load("apple");
     const forOne = database.statements.sent.length;
     database.statements.clear();
     const found = await loaders.readFoods(["onion", "lemon", "a\0b", "apple", "kale", "onion"]);
@@ -28,10 +29,10 @@ describeOnBothDatabases("the loaders of a request", (open) => {
   });
 
   it("O-39: remember for one request only, also that there was nothing", async () => {
-    const first = createLoaders(deps);
+    const first = createLoaders(deps, anyone);
     expect(await first.foods.load("lemon")).toBeNull();
     await deps.data.foods.save(demo.foods.filter(({ slug }) => slug === "lemon"));
     expect(await first.foods.load("lemon")).toBeNull();
-    expect((await createLoaders(deps).foods.load("lemon"))?.slug).toBe("lemon");
+    expect((await createLoaders(deps, anyone).foods.load("lemon"))?.slug).toBe("lemon");
   });
 });

@@ -138,16 +138,31 @@ describeOnBothDatabases("drafts", (open) => {
     await plans.saveDraft(plan, null);
     await plans.saveDraft(plan, 1);
     await components.saveDraft(publisher, smallComponent("discarded", ["kale"]), null);
-    await expect(drafts.discard("PLAN", name, 1)).rejects.toMatchObject({ name: "StaleDraft", expected: 1, actual: 2 });
-    await drafts.discard("PLAN", name, 2);
-    await drafts.discard("COMPONENT", name, 1);
+    await expect(drafts.discard({ kind: "PLAN", ...name }, 1)).rejects.toMatchObject({
+      name: "StaleDraft",
+      expected: 1,
+      actual: 2,
+    });
+    await drafts.discard({ kind: "PLAN", ...name }, 2);
+    await drafts.discard({ kind: "COMPONENT", ...name }, 1);
     expect(await plans.drafts([name])).toEqual([null]);
     expect(await components.drafts([name])).toEqual([null]);
-    await expect(drafts.discard("PLAN", name, 2)).rejects.toMatchObject({ name: "StaleDraft", actual: null });
-    await expect(drafts.discard("PLAN", { publisher, slug: "\0" }, 1)).rejects.toMatchObject({ name: "StaleDraft" });
+    await expect(drafts.discard({ kind: "PLAN", ...name }, 2)).rejects.toMatchObject({
+      name: "StaleDraft",
+      actual: null,
+    });
+    await expect(drafts.discard({ kind: "PLAN", publisher, slug: "\0" }, 1)).rejects.toMatchObject({
+      name: "StaleDraft",
+    });
+    const refs = [
+      { kind: "PLAN", ...name },
+      { kind: "PLAN", publisher, slug: "versions" },
+      { kind: "COMPONENT", publisher, slug: "no\0thing" },
+    ] as const;
+    expect(await drafts.versions(refs)).toEqual([null, 2, null]);
     expect(await plans.saveDraft(plan, null)).toBe(3);
     expect(await components.saveDraft(publisher, smallComponent("discarded"), null)).toBe(2);
-    await drafts.discard("PLAN", name, 3);
+    await drafts.discard({ kind: "PLAN", ...name }, 3);
     expect(await plans.saveDraft(plan, null)).toBe(4);
   });
 

@@ -3,15 +3,18 @@ import type { Food } from "../model/food.js";
 import type { Line } from "../model/line.js";
 import type { Plan, PlanBundle } from "../model/plan.js";
 
-const linesOf = ({ lines, routes }: Component): readonly Line[] => [
+/** The lines of a component and of its routes. */
+export const linesOfComponent = ({ lines, routes }: Component): readonly Line[] => [
   ...lines,
   ...routes.flatMap((route) => route.lines),
 ];
 
-const componentsIn = (lines: readonly Line[]): readonly string[] =>
+/** Slugs of the components that lines name. */
+export const componentsIn = (lines: readonly Line[]): readonly string[] =>
   lines.flatMap(({ item }) => (item.kind === "COMPONENT" ? [item.component] : []));
 
-const foodsIn = (lines: readonly Line[]): readonly string[] =>
+/** Slugs of the foods that lines and their swaps name. */
+export const foodsIn = (lines: readonly Line[]): readonly string[] =>
   lines.flatMap(({ item, swaps }) => [...(item.kind === "FOOD" ? [item.food] : []), ...swaps.map(({ food }) => food)]);
 
 /**
@@ -27,9 +30,9 @@ export function bundleOf(plan: Plan, components: readonly Component[], foods: re
     const component = bySlug.get(slug);
     if (component === undefined || reached.has(slug)) continue;
     reached.add(slug);
-    open.push(...componentsIn(linesOf(component)));
+    open.push(...componentsIn(linesOfComponent(component)));
   }
   const used = components.filter(({ slug }) => reached.has(slug));
-  const named = new Set(foodsIn([...mealLines, ...used.flatMap(linesOf)]));
+  const named = new Set(foodsIn([...mealLines, ...used.flatMap(linesOfComponent)]));
   return { plan, components: used, foods: foods.filter(({ slug }) => named.has(slug)) };
 }

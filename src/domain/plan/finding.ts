@@ -1,5 +1,5 @@
 import type { BaseAmount } from "../model/amount.js";
-import type { ClaimProblem, Path } from "../problem.js";
+import type { ClaimProblem, Path, TextPlace } from "../problem.js";
 
 /** STOPS: must be mended before publishing. LOOK: readers complain about it; the writer decides. */
 export type Severity = "STOPS" | "LOOK";
@@ -43,6 +43,9 @@ export type Finding =
         | { readonly code: "CAUTION_UNKNOWN"; readonly subject: string; readonly caution: string }
         | { readonly code: "SESSION_TOO_LONG"; readonly minutes: number; readonly promised: number }
       ));
+
+/** A finding with its place in the writer's own text, where there is one. */
+export type PlacedFinding = Finding & { readonly place?: TextPlace };
 
 /** The findings that stop publishing, as problems of the plan. */
 export const stopping = (findings: readonly Finding[]): readonly ClaimProblem[] =>

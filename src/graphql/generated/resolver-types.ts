@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -153,16 +153,28 @@ export type Attention =
 
 /** Kinds of write. */
 export type AuditAction =
+  /** A plan was published anew, with a note for its readers. */
+  | 'CORRECT_PLAN'
   /** A publisher was made. */
   | 'CREATE_PUBLISHER'
   /** An access token was made. */
   | 'CREATE_TOKEN'
+  /** A draft was thrown away. */
+  | 'DISCARD_DRAFT'
   /** A set of published rules was loaded. */
   | 'LOAD_RULE_SET'
+  /** A plan was published. */
+  | 'PUBLISH_PLAN'
   /** An access token was taken away. */
   | 'REVOKE_TOKEN'
+  /** Documents were saved as drafts. */
+  | 'SAVE_DRAFTS'
+  /** Foods were saved. */
+  | 'SAVE_FOODS'
   /** A publisher was given another name. */
-  | 'UPDATE_PUBLISHER';
+  | 'UPDATE_PUBLISHER'
+  /** A revision of a plan was withdrawn. */
+  | 'WITHDRAW_PLAN';
 
 /** Who did something. */
 export type AuditAuthor = {
@@ -229,6 +241,14 @@ export type AuditEntryEdge = {
 
 /** What a write is about. */
 export type AuditSubjectKind =
+  /** The draft of a component, by its slug. */
+  | 'COMPONENT_DRAFT'
+  /** A food, by its slug. */
+  | 'FOOD'
+  /** A published plan, by its slug. */
+  | 'PLAN'
+  /** The draft of a plan, by its slug. */
+  | 'PLAN_DRAFT'
   /** A publisher, by its slug. */
   | 'PUBLISHER'
   /** A set of published rules, by its code. */
@@ -373,6 +393,20 @@ export type ComponentStorageArgs = {
   region: InputMaybe<Scalars['String']['input']>;
 };
 
+/** Which draft corrects what was published. */
+export type CorrectPlanInput = {
+  /** What readers of the revisions before should know: what was wrong, and what is right. */
+  readonly changeNote: Scalars['String']['input'];
+  /** The version of the plan's draft that was read. */
+  readonly expectedVersion: Scalars['Int']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+};
+
 /** What something costs. A food whose price nobody knows is in no sum. */
 export type Cost = {
   readonly __typename?: 'Cost';
@@ -478,6 +512,123 @@ export type Dimension =
   /** Volume, held in millilitres. */
   | 'VOLUME';
 
+/** Which draft to throw away. */
+export type DiscardDraftInput = {
+  /** The version that was read. */
+  readonly expectedVersion: Scalars['Int']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** What it is a draft of. */
+  readonly kind: DraftKind;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Its slug. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** A draft that was thrown away, or what was wrong. */
+export type DiscardDraftPayload = {
+  readonly __typename?: 'DiscardDraftPayload';
+  /** The draft that is gone. Null if there were problems. */
+  readonly discarded: Maybe<DiscardedDraft>;
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
+/** A draft that is gone. */
+export type DiscardedDraft = {
+  readonly __typename?: 'DiscardedDraft';
+  /** What it was a draft of. */
+  readonly kind: DraftKind;
+  /** Its slug. */
+  readonly slug: Scalars['String']['output'];
+  /** Its last version. A new draft of that name counts on from it. */
+  readonly version: Scalars['Int']['output'];
+};
+
+/** How a document is written. */
+export type DocumentFormat =
+  /** JSON. */
+  | 'JSON'
+  /** YAML 1.2. */
+  | 'YAML';
+
+/** A text with one document or several, YAML or JSON. */
+export type DocumentTextInput = {
+  /** What problems call it, such as the name of a file. */
+  readonly name: Scalars['String']['input'];
+  /** The text. Several documents are parted by lines of `---`. */
+  readonly text: Scalars['String']['input'];
+};
+
+/** What a writer has saved and not published, or published and changed since. */
+export type Draft = {
+  readonly __typename?: 'Draft';
+  /** The document, as its writer wrote it. */
+  readonly document: DraftDocument;
+  /** What it is a draft of. */
+  readonly kind: DraftKind;
+  /** Whose it is. */
+  readonly publisher: Publisher;
+  /** Short name, unique for its publisher and kind. */
+  readonly slug: Scalars['String']['output'];
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+  /** When it was saved last. */
+  readonly updatedAt: Scalars['DateTime']['output'];
+  /** Who saved it last: the id of a token of the publisher, `operator`, or the name of a part of the service. Null: not known. */
+  readonly updatedBy: Maybe<Scalars['String']['output']>;
+  /** Goes up with every save. Whoever saves next names the one they read. */
+  readonly version: Scalars['Int']['output'];
+};
+
+/** What publishing a draft would meet. */
+export type DraftCheck = {
+  readonly __typename?: 'DraftCheck';
+  /** What readers would complain about. Those that are marked STOPS keep it from being published. */
+  readonly findings: ReadonlyArray<Finding>;
+  /** Why it cannot be published or even computed. With any of them, nothing is found yet. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Version of the draft that was looked at. */
+  readonly version: Scalars['Int']['output'];
+};
+
+/** A page of drafts. */
+export type DraftConnection = {
+  readonly __typename?: 'DraftConnection';
+  /** The drafts, each with its cursor. */
+  readonly edges: ReadonlyArray<DraftEdge>;
+  /** Where the page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** A document as its writer wrote it. */
+export type DraftDocument = {
+  readonly __typename?: 'DraftDocument';
+  /** How it is written. */
+  readonly format: DocumentFormat;
+  /** SHA-256 of the text in UTF-8, hex. */
+  readonly hash: Scalars['String']['output'];
+  /** The text, with its remarks. */
+  readonly text: Scalars['String']['output'];
+};
+
+/** A draft in a page. */
+export type DraftEdge = {
+  readonly __typename?: 'DraftEdge';
+  /** Names this place in the list; opaque. */
+  readonly cursor: Scalars['String']['output'];
+  /** The draft. */
+  readonly node: Draft;
+};
+
+/** Kinds of draft. */
+export type DraftKind =
+  /** A component. */
+  | 'COMPONENT'
+  /** A plan. */
+  | 'PLAN';
+
 /** So many people who eat the same share of a serving. */
 export type EatersInput = {
   /** How many people. */
@@ -497,11 +648,27 @@ export type EdiblePortion = {
   readonly source: Source;
 };
 
+/** Version of a draft that its writer read. */
+export type ExpectedDraftInput = {
+  /** What it is a draft of. */
+  readonly kind: DraftKind;
+  /** Its slug. */
+  readonly slug: Scalars['String']['input'];
+  /** Its version. */
+  readonly version: Scalars['Int']['input'];
+};
+
 /** Something a writer should look at. */
 export type Finding = {
   readonly __typename?: 'Finding';
   /** Which kind it is. */
   readonly code: FindingCode;
+  /** Column in that line, from 1. */
+  readonly column: Maybe<Scalars['Int']['output']>;
+  /** The document it stands in, for the check of a draft: `plan` or `component` and its slug. Null where there is no document. */
+  readonly file: Maybe<Scalars['String']['output']>;
+  /** Line in that document, from 1. */
+  readonly line: Maybe<Scalars['Int']['output']>;
   /** A sentence that says what and where. */
   readonly message: Scalars['String']['output'];
   /** Where: slugs and codes from the plan downwards. */
@@ -913,19 +1080,56 @@ export type Money = {
  */
 export type Mutation = {
   readonly __typename?: 'Mutation';
+  /**
+   * Publishes the draft of a plan that was published before, with a note for its readers. Refused where nothing would change. The
+   * scope PUBLISH may.
+   */
+  readonly correctPlan: PublishPlanPayload;
   /** Makes a new publisher. The operator's tokens with the scope ADMIN may. */
   readonly createPublisher: PublisherPayload;
   /** Makes an access token. Its publisher's own tokens with the scope ADMIN and the operator's may. */
   readonly createToken: CreateTokenPayload;
+  /** Throws a draft away, with its text. What was published stays. The scope WRITE may. */
+  readonly discardDraft: DiscardDraftPayload;
   /**
    * Loads published rules as a set of their own, whole or not at all. From its first day on every answer is computed by it; the
    * sets before it stay. The operator's tokens with the scope ADMIN may.
    */
   readonly loadRuleSet: LoadRuleSetPayload;
+  /**
+   * Publishes the draft of a plan with its component drafts and the foods of today: one frozen revision, or nothing. Refused where the
+   * writer's check finds what stops publishing. The scope PUBLISH may.
+   */
+  readonly publishPlan: PublishPlanPayload;
   /** Takes an access token away for good, at once. Its publisher's own tokens with the scope ADMIN and the operator's may. */
   readonly revokeToken: RevokeTokenPayload;
+  /** Saves the document of one component as a draft. The scope WRITE may. */
+  readonly saveComponentDraft: SaveDraftPayload;
+  /**
+   * Saves documents as drafts, all of them or none, in any order: a plan with its components. The scope WRITE may. Foods, which all
+   * publishers share, are only taken from the operator.
+   */
+  readonly saveDocuments: SaveDocumentsPayload;
+  /** Saves foods, which all publishers share, all of them or none. The operator's tokens with the scope WRITE may. */
+  readonly saveFoods: SaveFoodsPayload;
+  /** Saves the document of one plan as a draft. The scope WRITE may. */
+  readonly savePlanDraft: SaveDraftPayload;
   /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
   readonly updatePublisher: PublisherPayload;
+  /**
+   * Takes a revision out of force, with a reason for its readers. It is still found by its number; the plan's own address falls back to
+   * the newest revision in force. The scope PUBLISH may.
+   */
+  readonly withdrawPlan: WithdrawPlanPayload;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCorrectPlanArgs = {
+  input: CorrectPlanInput;
 };
 
 
@@ -951,8 +1155,26 @@ export type MutationCreateTokenArgs = {
  * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
  * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
+export type MutationDiscardDraftArgs = {
+  input: DiscardDraftInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
 export type MutationLoadRuleSetArgs = {
   input: LoadRuleSetInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationPublishPlanArgs = {
+  input: PublishPlanInput;
 };
 
 
@@ -969,8 +1191,53 @@ export type MutationRevokeTokenArgs = {
  * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
  * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
+export type MutationSaveComponentDraftArgs = {
+  input: SaveDraftInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationSaveDocumentsArgs = {
+  input: SaveDocumentsInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationSaveFoodsArgs = {
+  input: SaveFoodsInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationSavePlanDraftArgs = {
+  input: SaveDraftInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
 export type MutationUpdatePublisherArgs = {
   input: UpdatePublisherInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationWithdrawPlanArgs = {
+  input: WithdrawPlanInput;
 };
 
 /** Anything that can be fetched again by its id alone. */
@@ -1149,6 +1416,8 @@ export type PartOver = {
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
 export type Plan = Node & {
   readonly __typename?: 'Plan';
+  /** What this revision changed, in its writer's words. Null: it corrects nothing. */
+  readonly changeNote: Maybe<Scalars['String']['output']>;
   /** What readers would complain about, at the plan's own servings. Null, with an error, where it cannot be computed. */
   readonly check: Maybe<ReadonlyArray<Finding>>;
   /** The published rules this revision was checked against when it was published. Null: it was published before they were kept in sets. */
@@ -1167,6 +1436,8 @@ export type Plan = Node & {
   readonly meals: ReadonlyArray<Meal>;
   /** The measures it is written in. */
   readonly measures: MeasureSystem;
+  /** What the plan's own address leads to: its newest revision in force, which may be this one. Null: none is in force. */
+  readonly newest: Maybe<Plan>;
   /** The session length its writer promises. */
   readonly promisedMinutes: Maybe<Scalars['Float']['output']>;
   /** When this revision was published. */
@@ -1175,6 +1446,8 @@ export type Plan = Node & {
   readonly publisher: Publisher;
   /** Counts from 1 for each plan. */
   readonly revision: Scalars['Int']['output'];
+  /** Every revision of the plan, withdrawn ones too, the newest number first. */
+  readonly revisions: PlanConnection;
   /** The plan computed for a number of servings and one household. */
   readonly scaled: ScaledPlan;
   /** How many people it was written for. */
@@ -1185,10 +1458,23 @@ export type Plan = Node & {
   readonly slug: Scalars['String']['output'];
   /** A sentence or two about it. */
   readonly summary: Maybe<Scalars['String']['output']>;
+  /** The newest revision in force, if it is a later one than this. Null: nothing later is in force. */
+  readonly supersededBy: Maybe<Plan>;
   /** Title. */
   readonly title: Scalars['String']['output'];
   /** When this revision was withdrawn. Null: it is in force. */
   readonly withdrawnAt: Maybe<Scalars['DateTime']['output']>;
+  /** Why it was withdrawn. */
+  readonly withdrawnBecause: Maybe<Scalars['String']['output']>;
+};
+
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type PlanRevisionsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
 };
 
 
@@ -1220,7 +1506,7 @@ export type PlanEdge = {
   readonly __typename?: 'PlanEdge';
   /** Names this place in the list; opaque. */
   readonly cursor: Scalars['String']['output'];
-  /** The plan, in its newest revision. */
+  /** The plan: in lists of plans its newest revision, in lists of revisions that one. */
   readonly node: Plan;
 };
 
@@ -1282,16 +1568,23 @@ export type Problem = {
   readonly code: ProblemCode;
   /** Column in that line, from 1. */
   readonly column: Maybe<Scalars['Int']['output']>;
+  /** The text it stands in, by the name it was sent under. Null where there is no document. */
+  readonly file: Maybe<Scalars['String']['output']>;
   /** Line in the document that was sent, from 1. Null where there is no document, or the place is not known. */
   readonly line: Maybe<Scalars['Int']['output']>;
   /** A sentence or two that say where it is, what is wrong, and what to do. */
   readonly message: Scalars['String']['output'];
-  /** Where: from the input downwards, names of fields, slugs, codes and places in lists. */
+  /**
+   * Where: from the input downwards, or inside the draft document that `file` names: names of fields, slugs, codes and places in
+   * lists.
+   */
   readonly path: ReadonlyArray<Scalars['String']['output']>;
 };
 
 /** Kinds of problem. */
 export type ProblemCode =
+  /** The revision was withdrawn before. */
+  | 'ALREADY_WITHDRAWN'
   /** A unit of more than one size. */
   | 'AMBIGUOUS_UNIT'
   /** A number that is too small or too large. */
@@ -1318,10 +1611,14 @@ export type ProblemCode =
   | 'DELIMITER_UNCLEAR'
   /** The same thing twice. */
   | 'DUPLICATE'
+  /** Foods belong to all publishers; only the operator saves them. */
+  | 'FOOD_IS_SHARED'
   /** The write with that idempotency key is still running. */
   | 'KEY_IN_USE'
   /** The idempotency key was sent before with other input. */
   | 'KEY_REUSED'
+  /** The revision in force says exactly this already. */
+  | 'NOTHING_CHANGED'
   /** An amount cannot be turned into what is needed, because a fact is missing. */
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
@@ -1332,12 +1629,16 @@ export type ProblemCode =
   | 'SERVINGS_OUT_OF_RANGE'
   /** Something else has that slug already. */
   | 'SLUG_TAKEN'
+  /** A draft was saved, made or discarded since it was read. */
+  | 'STALE_DRAFT'
   /** Steps that wait for one another. */
   | 'STEPS_IN_A_CIRCLE'
   /** More than is taken. */
   | 'TOO_LARGE'
   /** There is no such component. */
   | 'UNKNOWN_COMPONENT'
+  /** There is no such draft. */
+  | 'UNKNOWN_DRAFT'
   /** There is no such food. */
   | 'UNKNOWN_FOOD'
   /** A food has no such part. */
@@ -1354,6 +1655,29 @@ export type ProblemCode =
   | 'UNKNOWN_UNIT'
   /** Waits that no order of the steps keeps. */
   | 'WAITS_CANNOT_BE_KEPT';
+
+/** Which draft to publish. */
+export type PublishPlanInput = {
+  /** The version of the plan's draft that was read. */
+  readonly expectedVersion: Scalars['Int']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** What was published, or what was wrong. */
+export type PublishPlanPayload = {
+  readonly __typename?: 'PublishPlanPayload';
+  /** False: the newest revision said exactly this already. Null if there were problems. */
+  readonly created: Maybe<Scalars['Boolean']['output']>;
+  /** The revision. Null if there were problems. */
+  readonly plan: Maybe<Plan>;
+  /** Empty if all went well; else all of them at once, each with its place in the documents. */
+  readonly problems: ReadonlyArray<Problem>;
+};
 
 /** Whoever publishes plans: a writer or a title. */
 export type Publisher = Node & {
@@ -1386,8 +1710,17 @@ export type Query = {
    * `last: 1` gives the newest, to begin from now. Changes are kept for ever, so a cursor never grows old.
    */
   readonly changes: ChangeConnection;
+  /**
+   * What publishing the draft of a plan would meet now, with its component drafts and the foods of today. Null if there is no such
+   * draft. Asks for the scope READ_DRAFTS.
+   */
+  readonly checkDraft: Maybe<DraftCheck>;
   /** A component, from the newest revision that holds it. Null if there is none. */
   readonly component: Maybe<Component>;
+  /** The draft of a component. Null if there is none. Asks for the scope READ_DRAFTS. */
+  readonly componentDraft: Maybe<Draft>;
+  /** Drafts of one publisher: components, then plans, each by slug. Asks for the scope READ_DRAFTS. */
+  readonly drafts: DraftConnection;
   /** A food as it is known today. Null if there is none. */
   readonly food: Maybe<Food>;
   /** Foods as they are known today, by slug. */
@@ -1398,6 +1731,8 @@ export type Query = {
   readonly panFactor: PanFactor;
   /** One plan. Null if there is none of that name, or none of that revision. */
   readonly plan: Maybe<Plan>;
+  /** The draft of a plan. Null if there is none. Asks for the scope READ_DRAFTS. */
+  readonly planDraft: Maybe<Draft>;
   /** Published plans, newest first, each in its newest revision. */
   readonly plans: PlanConnection;
   /** Every set of published rules that was loaded, the one that begins last first. */
@@ -1432,9 +1767,34 @@ export type QueryChangesArgs = {
 
 
 /** Everything that can be asked. */
+export type QueryCheckDraftArgs = {
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
 export type QueryComponentArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryComponentDraftArgs = {
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryDraftsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  kind: InputMaybe<DraftKind>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: Scalars['String']['input'];
 };
 
 
@@ -1471,6 +1831,13 @@ export type QueryPanFactorArgs = {
 export type QueryPlanArgs = {
   publisher: Scalars['String']['input'];
   revision: InputMaybe<Scalars['Int']['input']>;
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryPlanDraftArgs = {
+  publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
 };
 
@@ -1611,6 +1978,84 @@ export type RuleSet = {
   readonly loadedAt: Scalars['DateTime']['output'];
   /** Title. */
   readonly title: Scalars['String']['output'];
+};
+
+/** Documents to save together. */
+export type SaveDocumentsInput = {
+  /** The versions of the drafts that are there already. What is not named has to be new. */
+  readonly expected?: InputMaybe<ReadonlyArray<ExpectedDraftInput>>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** The texts, with at most 300 documents among them. */
+  readonly texts: ReadonlyArray<DocumentTextInput>;
+};
+
+/** Documents that were saved, or what was wrong. */
+export type SaveDocumentsPayload = {
+  readonly __typename?: 'SaveDocumentsPayload';
+  /** The drafts as saved. Null if there were problems. */
+  readonly drafts: Maybe<ReadonlyArray<SavedDraft>>;
+  /** The foods as saved; only the operator has any. Null if there were problems. */
+  readonly foods: Maybe<ReadonlyArray<Food>>;
+  /** Empty if all went well. Those of all documents at once, each with its place. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
+/** One document to save. */
+export type SaveDraftInput = {
+  /** The version of the draft that was read. Left out: it has to be new. */
+  readonly expectedVersion?: InputMaybe<Scalars['Int']['input']>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** What problems call the text, such as the name of a file. */
+  readonly name: Scalars['String']['input'];
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** The text, with one document, YAML or JSON. */
+  readonly text: Scalars['String']['input'];
+};
+
+/** A document that was saved, or what was wrong. */
+export type SaveDraftPayload = {
+  readonly __typename?: 'SaveDraftPayload';
+  /** The draft as saved. Null if there were problems. */
+  readonly draft: Maybe<SavedDraft>;
+  /** Empty if all went well; else all of them at once, each with its place. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
+/** Foods to save together. */
+export type SaveFoodsInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** The texts, with at most 300 documents among them. */
+  readonly texts: ReadonlyArray<DocumentTextInput>;
+};
+
+/** Foods that were saved, or what was wrong. */
+export type SaveFoodsPayload = {
+  readonly __typename?: 'SaveFoodsPayload';
+  /** How many of them are new or different. Null if there were problems. */
+  readonly changed: Maybe<Scalars['Int']['output']>;
+  /** The foods as known now. Null if there were problems. */
+  readonly foods: Maybe<ReadonlyArray<Food>>;
+  /** Empty if all went well; else all of them at once, each with its place. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
+/** A draft as it was saved. */
+export type SavedDraft = {
+  readonly __typename?: 'SavedDraft';
+  /** The draft as it is now. Null if it was discarded since. Asks for the scope READ_DRAFTS. */
+  readonly draft: Maybe<Draft>;
+  /** What it is a draft of. */
+  readonly kind: DraftKind;
+  /** Its slug. */
+  readonly slug: Scalars['String']['output'];
+  /** Its version after this save. */
+  readonly version: Scalars['Int']['output'];
 };
 
 /** A component computed. `used` + `leftOver` = `made`, what was on hand not counted in `made`. */
@@ -2083,6 +2528,29 @@ export type WarningCode =
   /** No line offers the swap that was asked for. */
   | 'SWAP_NOT_OFFERED';
 
+/** Which revision to take out of force. */
+export type WithdrawPlanInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Why, in words for readers. */
+  readonly reason: Scalars['String']['input'];
+  /** Number of the revision. */
+  readonly revision: Scalars['Int']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** A revision that was taken out of force, or what was wrong. */
+export type WithdrawPlanPayload = {
+  readonly __typename?: 'WithdrawPlanPayload';
+  /** The revision that was withdrawn; `newest` is what its address leads to now. Null if there were problems. */
+  readonly plan: Maybe<Plan>;
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
 
 
 export type ResolverTypeWrapper<T> = Promise<T> | T;
@@ -2182,6 +2650,7 @@ export type ResolversTypes = {
   ChangeEdge: ResolverTypeWrapper<Omit<ChangeEdge, 'node'> & { node: ResolversTypes['Change'] }>;
   ChangeKind: ChangeKind;
   Component: ResolverTypeWrapper<ComponentParent>;
+  CorrectPlanInput: CorrectPlanInput;
   Cost: ResolverTypeWrapper<Cost>;
   CreatePublisherInput: CreatePublisherInput;
   CreateTokenInput: CreateTokenInput;
@@ -2192,8 +2661,20 @@ export type ResolversTypes = {
   Diet: ResolverTypeWrapper<DietParent>;
   DietClaim: ResolverTypeWrapper<DietClaim>;
   Dimension: Dimension;
+  DiscardDraftInput: DiscardDraftInput;
+  DiscardDraftPayload: ResolverTypeWrapper<Omit<DiscardDraftPayload, 'problems'> & { problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  DiscardedDraft: ResolverTypeWrapper<DiscardedDraft>;
+  DocumentFormat: DocumentFormat;
+  DocumentTextInput: DocumentTextInput;
+  Draft: ResolverTypeWrapper<DraftParent>;
+  DraftCheck: ResolverTypeWrapper<Omit<DraftCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversTypes['Finding']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  DraftConnection: ResolverTypeWrapper<Omit<DraftConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['DraftEdge']> }>;
+  DraftDocument: ResolverTypeWrapper<DraftDocument>;
+  DraftEdge: ResolverTypeWrapper<Omit<DraftEdge, 'node'> & { node: ResolversTypes['Draft'] }>;
+  DraftKind: DraftKind;
   EatersInput: EatersInput;
   EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
+  ExpectedDraftInput: ExpectedDraftInput;
   Finding: ResolverTypeWrapper<FindingParent>;
   FindingCode: FindingCode;
   FindingSeverity: FindingSeverity;
@@ -2246,6 +2727,8 @@ export type ResolversTypes = {
   PrepSession: ResolverTypeWrapper<PrepSessionParent>;
   Problem: ResolverTypeWrapper<ProblemParent>;
   ProblemCode: ProblemCode;
+  PublishPlanInput: PublishPlanInput;
+  PublishPlanPayload: ResolverTypeWrapper<Omit<PublishPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversTypes['Plan']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   Publisher: ResolverTypeWrapper<PublisherParent>;
   PublisherPayload: ResolverTypeWrapper<Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, publisher: Maybe<ResolversTypes['Publisher']> }>;
   Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
@@ -2261,6 +2744,13 @@ export type ResolversTypes = {
   RuleReach: RuleReach;
   RuleScope: ResolverTypeWrapper<RuleScope>;
   RuleSet: ResolverTypeWrapper<RuleSetSummary>;
+  SaveDocumentsInput: SaveDocumentsInput;
+  SaveDocumentsPayload: ResolverTypeWrapper<Omit<SaveDocumentsPayload, 'drafts' | 'foods' | 'problems'> & { drafts: Maybe<ReadonlyArray<ResolversTypes['SavedDraft']>>, foods: Maybe<ReadonlyArray<ResolversTypes['Food']>>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  SaveDraftInput: SaveDraftInput;
+  SaveDraftPayload: ResolverTypeWrapper<Omit<SaveDraftPayload, 'draft' | 'problems'> & { draft: Maybe<ResolversTypes['SavedDraft']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  SaveFoodsInput: SaveFoodsInput;
+  SaveFoodsPayload: ResolverTypeWrapper<Omit<SaveFoodsPayload, 'foods' | 'problems'> & { foods: Maybe<ReadonlyArray<ResolversTypes['Food']>>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  SavedDraft: ResolverTypeWrapper<SavedDraftParent>;
   ScaledComponent: ResolverTypeWrapper<ScaledComponentParent>;
   ScaledLine: ResolverTypeWrapper<ScaledLineParent>;
   ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
@@ -2290,6 +2780,8 @@ export type ResolversTypes = {
   Use: ResolverTypeWrapper<UseParent>;
   Warning: ResolverTypeWrapper<WarningParent>;
   WarningCode: WarningCode;
+  WithdrawPlanInput: WithdrawPlanInput;
+  WithdrawPlanPayload: ResolverTypeWrapper<Omit<WithdrawPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversTypes['Plan']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
 };
 
 /** Mapping between all available schema types and the resolvers parents */
@@ -2313,6 +2805,7 @@ export type ResolversParentTypes = {
   ChangeConnection: Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ChangeEdge']> };
   ChangeEdge: Omit<ChangeEdge, 'node'> & { node: ResolversParentTypes['Change'] };
   Component: ComponentParent;
+  CorrectPlanInput: CorrectPlanInput;
   Cost: Cost;
   CreatePublisherInput: CreatePublisherInput;
   CreateTokenInput: CreateTokenInput;
@@ -2322,8 +2815,18 @@ export type ResolversParentTypes = {
   DateTime: Scalars['DateTime']['output'];
   Diet: DietParent;
   DietClaim: DietClaim;
+  DiscardDraftInput: DiscardDraftInput;
+  DiscardDraftPayload: Omit<DiscardDraftPayload, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  DiscardedDraft: DiscardedDraft;
+  DocumentTextInput: DocumentTextInput;
+  Draft: DraftParent;
+  DraftCheck: Omit<DraftCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversParentTypes['Finding']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  DraftConnection: Omit<DraftConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['DraftEdge']> };
+  DraftDocument: DraftDocument;
+  DraftEdge: Omit<DraftEdge, 'node'> & { node: ResolversParentTypes['Draft'] };
   EatersInput: EatersInput;
   EdiblePortion: EdiblePortion;
+  ExpectedDraftInput: ExpectedDraftInput;
   Finding: FindingParent;
   Float: Scalars['Float']['output'];
   Food: FoodParent;
@@ -2365,6 +2868,8 @@ export type ResolversParentTypes = {
   PlanPortionInput: PlanPortionInput;
   PrepSession: PrepSessionParent;
   Problem: ProblemParent;
+  PublishPlanInput: PublishPlanInput;
+  PublishPlanPayload: Omit<PublishPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversParentTypes['Plan']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   Publisher: PublisherParent;
   PublisherPayload: Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, publisher: Maybe<ResolversParentTypes['Publisher']> };
   Quantity: Scalars['Quantity']['output'];
@@ -2377,6 +2882,13 @@ export type ResolversParentTypes = {
   RuleFileInput: RuleFileInput;
   RuleScope: RuleScope;
   RuleSet: RuleSetSummary;
+  SaveDocumentsInput: SaveDocumentsInput;
+  SaveDocumentsPayload: Omit<SaveDocumentsPayload, 'drafts' | 'foods' | 'problems'> & { drafts: Maybe<ReadonlyArray<ResolversParentTypes['SavedDraft']>>, foods: Maybe<ReadonlyArray<ResolversParentTypes['Food']>>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  SaveDraftInput: SaveDraftInput;
+  SaveDraftPayload: Omit<SaveDraftPayload, 'draft' | 'problems'> & { draft: Maybe<ResolversParentTypes['SavedDraft']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  SaveFoodsInput: SaveFoodsInput;
+  SaveFoodsPayload: Omit<SaveFoodsPayload, 'foods' | 'problems'> & { foods: Maybe<ReadonlyArray<ResolversParentTypes['Food']>>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  SavedDraft: SavedDraftParent;
   ScaledComponent: ScaledComponentParent;
   ScaledLine: ScaledLineParent;
   ScaledMeal: ScaledMealParent;
@@ -2398,6 +2910,8 @@ export type ResolversParentTypes = {
   UpdatePublisherInput: UpdatePublisherInput;
   Use: UseParent;
   Warning: WarningParent;
+  WithdrawPlanInput: WithdrawPlanInput;
+  WithdrawPlanPayload: Omit<WithdrawPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversParentTypes['Plan']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
 };
 
 export type AccessTokenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessToken'] = ResolversParentTypes['AccessToken']> = {
@@ -2592,6 +3106,50 @@ export type DietClaimResolvers<ContextType = Context, ParentType extends Resolve
   threshold: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type DiscardDraftPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DiscardDraftPayload'] = ResolversParentTypes['DiscardDraftPayload']> = {
+  discarded: Resolver<Maybe<ResolversTypes['DiscardedDraft']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
+export type DiscardedDraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DiscardedDraft'] = ResolversParentTypes['DiscardedDraft']> = {
+  kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type DraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Draft'] = ResolversParentTypes['Draft']> = {
+  document: Resolver<ResolversTypes['DraftDocument'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
+  publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  updatedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  updatedBy: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type DraftCheckResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DraftCheck'] = ResolversParentTypes['DraftCheck']> = {
+  findings: Resolver<ReadonlyArray<ResolversTypes['Finding']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type DraftConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DraftConnection'] = ResolversParentTypes['DraftConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['DraftEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type DraftDocumentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DraftDocument'] = ResolversParentTypes['DraftDocument']> = {
+  format: Resolver<ResolversTypes['DocumentFormat'], ParentType, ContextType>;
+  hash: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type DraftEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DraftEdge'] = ResolversParentTypes['DraftEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Draft'], ParentType, ContextType>;
+};
+
 export type EdiblePortionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['EdiblePortion'] = ResolversParentTypes['EdiblePortion']> = {
   form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   share: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -2600,6 +3158,9 @@ export type EdiblePortionResolvers<ContextType = Context, ParentType extends Res
 
 export type FindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Finding'] = ResolversParentTypes['Finding']> = {
   code: Resolver<ResolversTypes['FindingCode'], ParentType, ContextType>;
+  column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  file: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  line: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   severity: Resolver<ResolversTypes['FindingSeverity'], ParentType, ContextType>;
@@ -2734,11 +3295,19 @@ export type MoneyResolvers<ContextType = Context, ParentType extends ResolversPa
 };
 
 export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  correctPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationCorrectPlanArgs, 'input'>>;
   createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
   createToken?: Resolver<ResolversTypes['CreateTokenPayload'], ParentType, ContextType, RequireFields<MutationCreateTokenArgs, 'input'>>;
+  discardDraft?: Resolver<ResolversTypes['DiscardDraftPayload'], ParentType, ContextType, RequireFields<MutationDiscardDraftArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetPayload'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
+  publishPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationPublishPlanArgs, 'input'>>;
   revokeToken?: Resolver<ResolversTypes['RevokeTokenPayload'], ParentType, ContextType, RequireFields<MutationRevokeTokenArgs, 'input'>>;
+  saveComponentDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSaveComponentDraftArgs, 'input'>>;
+  saveDocuments?: Resolver<ResolversTypes['SaveDocumentsPayload'], ParentType, ContextType, RequireFields<MutationSaveDocumentsArgs, 'input'>>;
+  saveFoods?: Resolver<ResolversTypes['SaveFoodsPayload'], ParentType, ContextType, RequireFields<MutationSaveFoodsArgs, 'input'>>;
+  savePlanDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSavePlanDraftArgs, 'input'>>;
   updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
+  withdrawPlan?: Resolver<ResolversTypes['WithdrawPlanPayload'], ParentType, ContextType, RequireFields<MutationWithdrawPlanArgs, 'input'>>;
 };
 
 export type NodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Node'] = ResolversParentTypes['Node']> = {
@@ -2798,6 +3367,7 @@ export type PartOverResolvers<ContextType = Context, ParentType extends Resolver
 };
 
 export type PlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Plan'] = ResolversParentTypes['Plan']> = {
+  changeNote: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   check: Resolver<Maybe<ReadonlyArray<ResolversTypes['Finding']>>, ParentType, ContextType>;
   checkedAgainst: Resolver<Maybe<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   claims: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
@@ -2807,17 +3377,21 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   locale: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
   measures: Resolver<ResolversTypes['MeasureSystem'], ParentType, ContextType>;
+  newest: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
   promisedMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   publishedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
   revision: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  revisions: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<PlanRevisionsArgs>>;
   scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, RequireFields<PlanScaledArgs, 'servings'>>;
   serves: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   servingsTable: Resolver<ReadonlyArray<ResolversTypes['ServingsRow']>, ParentType, ContextType, RequireFields<PlanServingsTableArgs, 'from' | 'to'>>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   summary: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  supersededBy: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   withdrawnAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  withdrawnBecause: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -2848,9 +3422,16 @@ export type PrepSessionResolvers<ContextType = Context, ParentType extends Resol
 export type ProblemResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Problem'] = ResolversParentTypes['Problem']> = {
   code: Resolver<ResolversTypes['ProblemCode'], ParentType, ContextType>;
   column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  file: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   line: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type PublishPlanPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PublishPlanPayload'] = ResolversParentTypes['PublishPlanPayload']> = {
+  created: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
+  plan: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
 };
 
 export type PublisherResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Publisher'] = ResolversParentTypes['Publisher']> = {
@@ -2872,12 +3453,16 @@ export interface QuantityScalarConfig extends GraphQLScalarTypeConfig<ResolversT
 export type QueryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   auditTrail?: Resolver<ResolversTypes['AuditEntryConnection'], ParentType, ContextType, Partial<QueryAuditTrailArgs>>;
   changes?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, Partial<QueryChangesArgs>>;
+  checkDraft?: Resolver<Maybe<ResolversTypes['DraftCheck']>, ParentType, ContextType, RequireFields<QueryCheckDraftArgs, 'publisher' | 'slug'>>;
   component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
+  componentDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryComponentDraftArgs, 'publisher' | 'slug'>>;
+  drafts?: Resolver<ResolversTypes['DraftConnection'], ParentType, ContextType, RequireFields<QueryDraftsArgs, 'publisher'>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
   foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
   panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
+  planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
@@ -2910,6 +3495,30 @@ export type RuleSetResolvers<ContextType = Context, ParentType extends Resolvers
   inForceTo: Resolver<Maybe<ResolversTypes['Date']>, ParentType, ContextType>;
   loadedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type SaveDocumentsPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SaveDocumentsPayload'] = ResolversParentTypes['SaveDocumentsPayload']> = {
+  drafts: Resolver<Maybe<ReadonlyArray<ResolversTypes['SavedDraft']>>, ParentType, ContextType>;
+  foods: Resolver<Maybe<ReadonlyArray<ResolversTypes['Food']>>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
+export type SaveDraftPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SaveDraftPayload'] = ResolversParentTypes['SaveDraftPayload']> = {
+  draft: Resolver<Maybe<ResolversTypes['SavedDraft']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
+export type SaveFoodsPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SaveFoodsPayload'] = ResolversParentTypes['SaveFoodsPayload']> = {
+  changed: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  foods: Resolver<Maybe<ReadonlyArray<ResolversTypes['Food']>>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
+export type SavedDraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SavedDraft'] = ResolversParentTypes['SavedDraft']> = {
+  draft: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type ScaledComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledComponent'] = ResolversParentTypes['ScaledComponent']> = {
@@ -3083,6 +3692,11 @@ export type WarningResolvers<ContextType = Context, ParentType extends Resolvers
   path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
+export type WithdrawPlanPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WithdrawPlanPayload'] = ResolversParentTypes['WithdrawPlanPayload']> = {
+  plan: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
 export type Resolvers<ContextType = Context> = {
   AccessToken: AccessTokenResolvers<ContextType>;
   AccessTokenConnection: AccessTokenConnectionResolvers<ContextType>;
@@ -3109,6 +3723,13 @@ export type Resolvers<ContextType = Context> = {
   DateTime: GraphQLScalarType;
   Diet: DietResolvers<ContextType>;
   DietClaim: DietClaimResolvers<ContextType>;
+  DiscardDraftPayload: DiscardDraftPayloadResolvers<ContextType>;
+  DiscardedDraft: DiscardedDraftResolvers<ContextType>;
+  Draft: DraftResolvers<ContextType>;
+  DraftCheck: DraftCheckResolvers<ContextType>;
+  DraftConnection: DraftConnectionResolvers<ContextType>;
+  DraftDocument: DraftDocumentResolvers<ContextType>;
+  DraftEdge: DraftEdgeResolvers<ContextType>;
   EdiblePortion: EdiblePortionResolvers<ContextType>;
   Finding: FindingResolvers<ContextType>;
   Food: FoodResolvers<ContextType>;
@@ -3140,6 +3761,7 @@ export type Resolvers<ContextType = Context> = {
   PlanEdge: PlanEdgeResolvers<ContextType>;
   PrepSession: PrepSessionResolvers<ContextType>;
   Problem: ProblemResolvers<ContextType>;
+  PublishPlanPayload: PublishPlanPayloadResolvers<ContextType>;
   Publisher: PublisherResolvers<ContextType>;
   PublisherPayload: PublisherPayloadResolvers<ContextType>;
   Quantity: GraphQLScalarType;
@@ -3148,6 +3770,10 @@ export type Resolvers<ContextType = Context> = {
   Route: RouteResolvers<ContextType>;
   RuleScope: RuleScopeResolvers<ContextType>;
   RuleSet: RuleSetResolvers<ContextType>;
+  SaveDocumentsPayload: SaveDocumentsPayloadResolvers<ContextType>;
+  SaveDraftPayload: SaveDraftPayloadResolvers<ContextType>;
+  SaveFoodsPayload: SaveFoodsPayloadResolvers<ContextType>;
+  SavedDraft: SavedDraftResolvers<ContextType>;
   ScaledComponent: ScaledComponentResolvers<ContextType>;
   ScaledLine: ScaledLineResolvers<ContextType>;
   ScaledMeal: ScaledMealResolvers<ContextType>;
@@ -3165,5 +3791,6 @@ export type Resolvers<ContextType = Context> = {
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;
   Warning: WarningResolvers<ContextType>;
+  WithdrawPlanPayload: WithdrawPlanPayloadResolvers<ContextType>;
 };
 

@@ -7,8 +7,13 @@ import type { Context } from "../context.js";
 import type { MutationResolvers } from "../generated/resolver-types.js";
 import type { ProblemParent, PublisherParent } from "../parents.js";
 import { payload } from "../payload.js";
+import { draftMutations } from "./draft.js";
+import { publishingMutations } from "./publishing.js";
 
 export const mutationResolvers: MutationResolvers = {
+  ...draftMutations,
+  ...publishingMutations,
+
   createPublisher: async (_, { input }, context) =>
     payload("publisher", await createPublisher(context.deps, context, input), (slug) => freshPublisher(context, slug)),
 
@@ -39,7 +44,11 @@ const inInput = (
   files: readonly { readonly name: string }[],
 ): ProblemParent => {
   const place = files.findIndex(({ name }) => name === file);
-  return { ...problem, path: ["input", "files", ...(place < 0 ? [] : [place]), ...problem.path], line, column };
+  return {
+    ...problem,
+    path: ["input", "files", ...(place < 0 ? [] : [place]), ...problem.path],
+    place: { file, line, column },
+  };
 };
 
 /** Read anew: an operation before this one may have looked for it in vain. */

@@ -1,6 +1,7 @@
 import { checkPublishedPlan } from "../../services/check-plan.js";
 import { findingText } from "../../services/explain.js";
 import { guideStorage } from "../../services/guide-storage.js";
+import { listRevisions } from "../../services/list-revisions.js";
 import { listServings } from "../../services/list-servings.js";
 import { readHousehold } from "../../services/read-household.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
@@ -10,6 +11,7 @@ import { valueOf } from "../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
 import type { FindingParent, PlanParent } from "../parents.js";
+import { connection } from "./connection.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { componentParent, foodParent, mealParent } from "./parents-of.js";
 
@@ -20,6 +22,13 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     if (publisher === null) throw new Error(`revision ${plan.id} has no publisher`);
     return publisher;
   },
+  newest: ({ publisher, slug }, _, { loaders }) => loaders.plans.load({ publisher, slug, revision: null }),
+  supersededBy: async ({ publisher, slug, revision }, _, { loaders }) => {
+    const newest = await loaders.plans.load({ publisher, slug, revision: null });
+    return newest !== null && newest.revision > revision ? newest : null;
+  },
+  revisions: async ({ publisher, slug }, page, { deps }) =>
+    connection(valueOf(await listRevisions(deps, { plan: { publisher, slug }, page })), (revision) => revision),
   summary: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.summary,
   measures: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.measures,
   promisedMinutes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.promisedMinutes,
@@ -71,6 +80,9 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
 export const findingResolvers: FieldsBeyond<FindingResolvers, FindingParent> = {
   message: (finding) => findingText(finding),
   path: ({ path }) => path.map(String),
+  file: ({ place }) => place?.file ?? null,
+  line: ({ place }) => place?.line ?? null,
+  column: ({ place }) => place?.column ?? null,
 };
 
 /** Computed when first asked for, and once. */

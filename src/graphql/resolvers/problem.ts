@@ -6,6 +6,7 @@ import type { FieldsBeyond } from "./fields-beyond.js";
 export const problemResolvers: FieldsBeyond<ProblemResolvers, ProblemParent> = {
   message: (problem) => problemText(problem),
   path: ({ path }) => path.map(String),
-  line: ({ line }) => line ?? null,
-  column: ({ column }) => column ?? null,
+  file: ({ place }) => place?.file ?? null,
+  line: ({ place }) => place?.line ?? null,
+  column: ({ place }) => place?.column ?? null,
 };

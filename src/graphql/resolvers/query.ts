@@ -10,6 +10,7 @@ import { problemsError, valueOf } from "../errors.js";
 import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
 import { changeQueries } from "./change.js";
 import { connection } from "./connection.js";
+import { draftQueries } from "./draft.js";
 import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./parents-of.js";
 import { tokenQueries } from "./token.js";
@@ -17,6 +18,7 @@ import { tokenQueries } from "./token.js";
 export const queryResolvers: QueryResolvers = {
   ...tokenQueries,
   ...changeQueries,
+  ...draftQueries,
 
   plan: (_, { publisher, slug, revision }, { loaders }) =>
     loaders.plans.load({ publisher, slug, revision: revision ?? null }),

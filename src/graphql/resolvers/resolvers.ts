@@ -1,6 +1,7 @@
 import type { Resolvers } from "../generated/resolver-types.js";
 import { changeResolvers } from "./change.js";
 import { componentResolvers, routeResolvers } from "./component.js";
+import { draftResolvers, savedDraftResolvers } from "./draft.js";
 import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
 import { mealResolvers } from "./meal.js";
@@ -44,6 +45,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Date: dateScalar,
   DateTime: dateTimeScalar,
   Diet: dietResolvers,
+  Draft: draftResolvers,
   Finding: findingResolvers,
   Food: foodResolvers,
   FoodPart: foodPartResolvers,
@@ -63,6 +65,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Quantity: quantityScalar,
   Query: queryResolvers,
   Route: routeResolvers,
+  SavedDraft: savedDraftResolvers,
   ScaledComponent: scaledComponentResolvers,
   ScaledLine: scaledLineResolvers,
   ScaledMeal: scaledMealResolvers,

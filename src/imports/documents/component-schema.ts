@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Route } from "../../domain/model/component.js";
 import { linesSchema, stepsSchema } from "./line-schema.js";
-import { amountSchema, listSchema, localeSchema, nameSchema, slugSchema } from "./scalar-schemas.js";
+import { amountSchema, listSchema, localeSchema, nameSchema, schemaAddress, slugSchema } from "./scalar-schemas.js";
 import {
   densitiesSchema,
   keepingListSchema,
@@ -35,6 +35,7 @@ const routeSchema = z.strictObject({
 
 /** A component: something made ahead. */
 export const componentSchema = z.strictObject({
+  $schema: schemaAddress,
   kind: z.literal("component"),
   slug: slugSchema,
   title: nameSchema,

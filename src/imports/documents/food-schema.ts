@@ -6,6 +6,7 @@ import {
   listSchema,
   localeSchema,
   nameSchema,
+  schemaAddress,
   numberSchema,
   slugSchema,
   textSchema,
@@ -99,6 +100,7 @@ const packSchema = z.strictObject({
 
 /** A food: something bought. */
 export const foodSchema = z.strictObject({
+  $schema: schemaAddress,
   kind: z.literal("food"),
   slug: slugSchema,
   names: z.record(localeSchema, foodNameSchema).refine((names) => Object.keys(names).length > 0, {

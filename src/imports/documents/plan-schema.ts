@@ -5,6 +5,7 @@ import {
   localeSchema,
   minutesSchema,
   nameSchema,
+  schemaAddress,
   slugSchema,
   textSchema,
   wholeNumberSchema,
@@ -22,6 +23,7 @@ const mealSchema = z.strictObject({
 
 /** A plan: meals, their days, and the kitchen that the session assumes. */
 export const planSchema = z.strictObject({
+  $schema: schemaAddress,
   kind: z.literal("plan"),
   publisher: slugSchema,
   slug: slugSchema,

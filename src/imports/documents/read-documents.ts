@@ -18,11 +18,15 @@ export interface DocumentProblem extends Place {
 export interface ReadDocument {
   readonly file: string;
   readonly document: AnyDocument;
+  /** As it was written, with its remarks. */
+  readonly text: string;
   readonly place: YamlDocument["place"];
 }
 
 export interface DocumentsRead {
   readonly documents: readonly ReadDocument[];
+  /** Kind and slug of those whose shape is wrong, as far as they say; what names them is not at fault for that. */
+  readonly faulty: readonly { readonly kind: DocumentKind; readonly slug: string }[];
   readonly problems: readonly DocumentProblem[];
   /** Documents found, good and bad. */
   readonly count: number;
@@ -42,6 +46,7 @@ export function readDocuments(text: string, fileName: string): DocumentsRead {
   }));
   return {
     documents: read.flatMap(({ documents }) => documents),
+    faulty: read.flatMap(({ faulty }) => faulty),
     problems: [...broken, ...read.flatMap(({ problems }) => problems)],
     count: yaml.count,
   };
@@ -49,11 +54,11 @@ export function readDocuments(text: string, fileName: string): DocumentsRead {
 
 /** The same for a value that was parsed already (a GraphQL input); it has no lines, so every place is 1:1. */
 export const readDocumentValue = (value: unknown, fileName: string): DocumentsRead => ({
-  ...checkShape({ value, place: () => ({ line: 1, column: 1 }) }, fileName),
+  ...checkShape({ value, text: JSON.stringify(value), place: () => ({ line: 1, column: 1 }) }, fileName),
   count: 1,
 });
 
-function checkShape({ value, place }: YamlDocument, file: string): Omit<DocumentsRead, "count"> {
+function checkShape({ value, text, place }: YamlDocument, file: string): Omit<DocumentsRead, "count"> {
   const at = (problem: Problem, look: "VALUE" | "KEY"): DocumentProblem => ({
     file,
     ...place(problem.path, look),
@@ -61,14 +66,22 @@ function checkShape({ value, place }: YamlDocument, file: string): Omit<Document
     problem,
   });
   const kind = kindOf(value);
-  if (typeof kind !== "string") return { documents: [], problems: [at(kind, "VALUE")] };
+  if (typeof kind !== "string") return { documents: [], faulty: [], problems: [at(kind, "VALUE")] };
   const checked = documentSchemas[kind].safeParse(value);
-  if (checked.success) return { documents: [{ file, document: checked.data, place }], problems: [] };
+  if (checked.success) return { documents: [{ file, document: checked.data, text, place }], faulty: [], problems: [] };
   const problems = checked.error.issues.flatMap((issue) =>
     shapeProblems(issue, value, (path) => allowedKeys(kind, path)),
   );
-  return { documents: [], problems: problems.map((found) => at(found.problem, found.at)) };
+  const slug = slugOf(value);
+  return {
+    documents: [],
+    faulty: slug === null ? [] : [{ kind, slug }],
+    problems: problems.map((found) => at(found.problem, found.at)),
+  };
 }
+
+const slugOf = (value: unknown): string | null =>
+  typeof value === "object" && value !== null && "slug" in value && typeof value.slug === "string" ? value.slug : null;
 
 function kindOf(value: unknown): DocumentKind | Problem {
   const known = documentKinds.join(" | ");

@@ -14,6 +14,11 @@ export const slugSchema = z
 export const nameSchema = z.string().min(1).max(documentLimits.words);
 export const textSchema = z.string().min(1).max(documentLimits.text);
 
+/** `$schema`: for the writer's editor. Nothing is fetched from it. */
+export const schemaAddress = textSchema
+  .meta({ description: "where an editor finds the schema of this document; a relative path will do" })
+  .optional();
+
 /** An amount as the writer writes it: `1 1/2 cups`, `2-3 cloves`. JSON may give a bare number. */
 export const amountSchema = z.union([z.string().min(1).max(documentLimits.words), z.number().transform(String)]);
 

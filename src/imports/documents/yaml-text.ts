@@ -1,6 +1,7 @@
 import { Composer, isAlias, isMap, isScalar, isSeq, LineCounter, Parser } from "yaml";
 import type { CST, Document, Node } from "yaml";
 import type { Path, Problem } from "../../domain/problem.js";
+import { documentParts } from "./document-parts.js";
 
 /** A place in a text, both counted from 1. */
 export interface Place {
@@ -11,6 +12,8 @@ export interface Place {
 /** One YAML or JSON document: its plain value, and where each part of it stands. */
 export interface YamlDocument {
   readonly value: unknown;
+  /** As it was written, with its remarks. */
+  readonly text: string;
   /** Of the value at `path`, or of its key; the nearest part above it when that is missing. */
   readonly place: (path: Path, at: "VALUE" | "KEY") => Place;
 }
@@ -48,9 +51,10 @@ export function readYaml(text: string): YamlText {
   if (tooDeep !== undefined && tooDeep !== null)
     return refused("nesting", yamlLimits.nesting + 1, yamlLimits.nesting, placeAt(tooDeep));
   const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"] });
-  const read = [...composer.compose(tokens, true, text.length)]
-    .filter((document) => !isBlank(document) || document.errors.length > 0)
-    .map((document) => readOne(document, placeAt));
+  const composed = [...composer.compose(tokens, true, text.length)];
+  const isKept = (document: Document.Parsed): boolean => !isBlank(document) || document.errors.length > 0;
+  const parts = documentParts(text, tokens, composed.map(isKept));
+  const read = composed.filter(isKept).map((document, index) => readOne(document, parts[index] ?? text, placeAt));
   return {
     documents: read.flatMap(({ document }) => (document === null ? [] : [document])),
     problems: read.flatMap(({ problems }) => problems),
@@ -68,7 +72,7 @@ const refused = (what: string, size: number, limit: number, place: Place): YamlT
   count: 1,
 });
 
-function readOne(document: Document.Parsed, placeAt: (offset: number) => Place) {
+function readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place) {
   const faults = [...document.errors, ...document.warnings];
   if (faults.length > 0) {
     const problems = faults.map((fault): YamlProblem => {
@@ -81,7 +85,7 @@ function readOne(document: Document.Parsed, placeAt: (offset: number) => Place) 
   const place = (path: Path, at: "VALUE" | "KEY"): Place => placeAt(offsetOf(document, path, at));
   try {
     const value: unknown = document.toJS({ maxAliasCount: yamlLimits.aliases });
-    return { document: { value, place }, problems: [] };
+    return { document: { value, text, place }, problems: [] };
   } catch (fault) {
     // The one thing the library throws here: aliases that unfold into more than `maxAliasCount` nodes.
     if (!(fault instanceof ReferenceError)) throw fault;

@@ -223,7 +223,7 @@ describe("a text that is no document", () => {
   });
 
   it("holds nothing when it is empty", () => {
-    expect(readDocuments("", "x.yaml")).toEqual({ documents: [], problems: [], count: 0 });
+    expect(readDocuments("", "x.yaml")).toEqual({ documents: [], faulty: [], problems: [], count: 0 });
     expect(readDocuments("# only a remark\n---\n", "x.yaml").count).toBe(0);
   });
 });

@@ -1,0 +1,109 @@
+import type { Component } from "../../domain/model/component.js";
+import type { Line } from "../../domain/model/line.js";
+import type { Plan } from "../../domain/model/plan.js";
+import { bundleOf } from "../../domain/plan/bundle-of.js";
+import { checkBundle } from "../../domain/plan/check-bundle.js";
+import { checkFood } from "../../domain/plan/check-facts.js";
+import type { Problem } from "../../domain/problem.js";
+import { locateProblem } from "./locate-problem.js";
+import type { DocumentProblem, DocumentsRead, ReadDocument } from "./read-documents.js";
+import { resolveDocuments, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
+
+/**
+ * Resolves documents and checks that everything they refer to fits together, among them and with what is `known`: every
+ * plan, and every component also where no plan draws on it. All problems at once, each where it is to be mended, and
+ * none that only follows from another: what names a document at fault is not at fault itself.
+ */
+export function checkDocuments(
+  { documents, faulty, problems }: DocumentsRead,
+  known: KnownThings,
+): { readonly resolved: DocumentsResolved; readonly problems: readonly DocumentProblem[] } {
+  const resolved = resolveDocuments(documents, known);
+  const absent = absentNames(documents, faulty, resolved);
+  const whole = checkTogether(resolved, known);
+  const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));
+  return { resolved, problems: distinct([...problems, ...own]) };
+}
+
+function checkTogether(resolved: DocumentsResolved, known: KnownThings): readonly DocumentProblem[] {
+  const components = together(
+    resolved.components.map(({ value }) => value),
+    known.components,
+  );
+  const foods = together(
+    resolved.foods.map(({ value }) => value),
+    known.foods,
+  );
+  const check = (plan: Plan, read: ReadDocument): readonly DocumentProblem[] =>
+    checkBundle(bundleOf(plan, components, foods)).map((problem) => locateProblem(problem, resolved, read));
+  const [first] = resolved.components;
+  const made = first === undefined ? [] : check(planOfAll(resolved.components.map(({ value }) => value)), first.read);
+  return [
+    ...resolved.foods.flatMap(({ value, read }) =>
+      checkFood(value).map((problem) => locateProblem(problem, resolved, read)),
+    ),
+    ...resolved.plans.flatMap(({ value, read }) => check(value, read)),
+    ...made.filter(({ problem }) => problem.path[0] === "components" || problem.path[0] === "foods"),
+  ];
+}
+
+/** A document goes before what is known of its name. */
+const together = <T extends { readonly slug: string }>(written: readonly T[], known: readonly T[]): readonly T[] => {
+  const names = new Set(written.map(({ slug }) => slug));
+  return [...written, ...known.filter(({ slug }) => !names.has(slug))];
+};
+
+/** A batch of each component, so that each is checked as far as it reaches. */
+const planOfAll = (components: readonly Component[]): Plan => ({
+  publisher: "",
+  slug: "components",
+  title: "Components",
+  summary: null,
+  locale: "en",
+  measures: "METRIC",
+  serves: 1,
+  meals: [{ slug: "all", title: "All", day: 0, serves: 1, lines: components.map(batchOf), steps: [] }],
+  kitchen: { cooks: 1, appliances: {} },
+  promisedMinutes: null,
+  claims: [],
+});
+
+const batchOf = ({ slug }: Component): Line => ({
+  id: slug,
+  item: { kind: "COMPONENT", component: slug },
+  written: "1 batch",
+  amount: { low: "1", high: "1", unit: "batch" },
+  extra: false,
+  measured: "AS_BOUGHT",
+  form: null,
+  preparation: null,
+  rule: "PROPORTIONAL",
+  exponent: null,
+  optional: false,
+  mark: null,
+  swaps: [],
+});
+
+/** Kind and slug of the documents that were handed in and could not be read to the end. */
+function absentNames(
+  documents: readonly ReadDocument[],
+  faulty: DocumentsRead["faulty"],
+  { foods, components }: DocumentsResolved,
+): ReadonlySet<string | null> {
+  const present = new Set([
+    ...foods.map(({ value }) => `food ${value.slug}`),
+    ...components.map(({ value }) => `component ${value.slug}`),
+  ]);
+  const written = [...documents.map(({ document }) => document), ...faulty].map(({ kind, slug }) => `${kind} ${slug}`);
+  return new Set(written.filter((name) => !present.has(name)));
+}
+
+function namedBy(problem: Problem): string | null {
+  if (problem.code === "UNKNOWN_FOOD") return `food ${problem.food}`;
+  return problem.code === "UNKNOWN_COMPONENT" ? `component ${problem.component}` : null;
+}
+
+/** A component is checked with every plan that reaches it; its problem is still one. */
+const distinct = (problems: readonly DocumentProblem[]): readonly DocumentProblem[] => [
+  ...new Map(problems.map((each) => [JSON.stringify(each), each])).values(),
+];

@@ -1,0 +1,41 @@
+import type { PlacedFinding } from "../domain/plan/finding.js";
+import { checkBundle } from "../domain/plan/check-bundle.js";
+import type { Problem } from "../domain/problem.js";
+import { requireScope, type Actor } from "./actor.js";
+import { checkPublishedPlan } from "./check-plan.js";
+import type { Deps, OwnedSlug } from "./deps.js";
+import { gatherPlan, placesIn } from "./gather-plan.js";
+import { rulesToday } from "./find-rules.js";
+import { findKeepingRules } from "./guide-storage.js";
+import { isStorable } from "./storable.js";
+
+/** What publishing a draft now would meet. */
+export interface DraftCheck {
+  readonly version: number;
+  /** Why it cannot be computed. Then nothing is found yet. */
+  readonly problems: readonly Problem[];
+  readonly findings: readonly PlacedFinding[];
+}
+
+/** The writer's check of a draft plan with its component drafts and the foods of today; null: there is none. @throws NotAllowed */
+export async function checkDraft(deps: Deps, actor: Actor, name: OwnedSlug): Promise<DraftCheck | null> {
+  requireScope(actor, "READ_DRAFTS", name.publisher);
+  if (!isStorable(name.slug)) return null;
+  const gathered = await gatherPlan(deps.data, name);
+  if (gathered === null) return null;
+  const { draft, bundle } = gathered;
+  const places = placesIn(gathered);
+  const refused = (problems: readonly Problem[]): DraftCheck => ({
+    version: draft.version,
+    problems: problems.map(places.problem),
+    findings: [],
+  });
+  const problems = checkBundle(bundle);
+  if (problems.length > 0) return refused(problems);
+  const checked = await checkPublishedPlan(bundle, await rulesToday(deps), deps.clock, (date) =>
+    findKeepingRules(deps, date),
+  );
+  return checked.ok
+    ? { version: draft.version, problems: [], findings: checked.value.map(places.finding) }
+    : refused(checked.problems);
+}

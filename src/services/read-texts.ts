@@ -1,0 +1,38 @@
+import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
+import { readDocuments, type DocumentsRead } from "../imports/documents/read-documents.js";
+
+/** A text with one document or several. */
+export interface GivenText {
+  /** What problems call it, such as the name of a file. */
+  readonly name: string;
+  readonly text: string;
+}
+
+/** The most documents that are taken at once. */
+export const mostDocuments = 300;
+
+/** Reads all the texts. Problems of their documents are still inside; a result fails where there is nothing to read, or too much. */
+export function readTexts(texts: readonly GivenText[], path: Path): Result<DocumentsRead> {
+  const read = texts.map(({ name, text }) => readDocuments(text, name));
+  const blank = read.flatMap(({ count }, index): readonly Problem[] =>
+    count > 0
+      ? []
+      : [{ code: "BAD_SHAPE", path: [...path, "texts", index, "text"], expected: "a document", got: "nothing" }],
+  );
+  if (texts.length === 0) {
+    return failed([{ code: "BAD_SHAPE", path: [...path, "texts"], expected: "at least one text", got: "none" }]);
+  }
+  if (blank.length > 0) return failed(blank);
+  const count = read.reduce((sum, each) => sum + each.count, 0);
+  if (count > mostDocuments) {
+    return failed([
+      { code: "TOO_LARGE", path: [...path, "texts"], what: "documents", size: count, limit: mostDocuments },
+    ]);
+  }
+  return ok({
+    documents: read.flatMap(({ documents }) => documents),
+    faulty: read.flatMap(({ faulty }) => faulty),
+    problems: read.flatMap(({ problems }) => problems),
+    count,
+  });
+}
