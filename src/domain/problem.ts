@@ -208,6 +208,16 @@ export type Warning =
       readonly cutOn: number;
       readonly days: number;
     }
+  | {
+      /** What is bought for the session keeps `days` days; the share for these meals is bought on a later trip. */
+      readonly code: "BUY_LATER";
+      readonly path: Path;
+      readonly food: string;
+      readonly meals: readonly string[];
+      /** Days after the session. */
+      readonly notBefore: number;
+      readonly days: number;
+    }
   | { readonly code: "KEEPING_UNKNOWN"; readonly path: Path; readonly item: string }
   | { readonly code: "REGION_NOT_GIVEN"; readonly path: Path; readonly used: string };
 

@@ -180,6 +180,11 @@ function warningSentence(warning: Warning): string {
         `The "${warning.part}" of "${warning.food}" keeps ${days(warning.days)} once the piece is cut, so "${warning.meal}" on` +
         ` day ${warning.day} cannot take it from one that is cut on day ${warning.cutOn}. Cut a fresh one for it; the list counts it.`
       );
+    case "BUY_LATER":
+      return (
+        `"${warning.food}" keeps ${warning.days === 1 ? "1 day" : `${warning.days} days`}:` +
+        ` buy the share for ${list(warning.meals.map((meal) => `"${meal}"`))} later, not before day ${warning.notBefore}.`
+      );
     case "KEEPING_UNKNOWN":
       return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
     case "REGION_NOT_GIVEN":

@@ -5,6 +5,7 @@ import { dietJudge, type DietJudge } from "../domain/nutrition/diets.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { asFrozen, type FoodsToday } from "../domain/plan/foods-today.js";
 import type { KeepingQuestion } from "../domain/storage/guidance.js";
+import { foodKeeps } from "../domain/storage/food-keeping.js";
 import { partKeeps } from "../domain/storage/part-keeping.js";
 import type { Deps } from "./deps.js";
 
@@ -17,7 +18,7 @@ export type SynonymReader = (slugs: readonly string[]) => Promise<readonly (stri
 export interface CatalogueReaders {
   readonly readFoods: FoodReader;
   readonly readSynonyms: SynonymReader;
-  /** Reads what is asked of the keeping rules; only where a part waits for a later day. */
+  /** Reads what is asked of the keeping rules; only where a food or a part waits for a later day. */
   readonly readQuestion: () => Promise<KeepingQuestion>;
 }
 
@@ -57,16 +58,17 @@ export async function foodsToday(
     if (other !== null && slug !== undefined) same.set(slug, other);
   });
   const found = await readFoods([...new Set([...slugs, ...same.values()])]);
-  const question = bundles.some(publishedPartWaits) ? await readQuestion() : null;
+  const question = bundles.some(publishedFoodWaits) ? await readQuestion() : null;
   return {
     canonical: (slug) => same.get(slug) ?? slug,
     bySlug: new Map(found.flatMap((food) => (food === null ? [] : [[food.slug, food] as const]))),
     fitsDiet: judgeFor(rules, household.region),
     partKeeps: question === null ? asFrozen.partKeeps : (part) => partKeeps(part, question),
+    foodKeeps: question === null ? asFrozen.foodKeeps : (food) => foodKeeps(food, question),
   };
 }
 
-/** A meal of a later day takes a part, and the time of some part has a published ceiling. */
-const publishedPartWaits = ({ plan, foods }: PlanBundle): boolean =>
-  foods.some(({ parts }) => parts.some(({ keepsAs = null }) => keepsAs !== null)) &&
-  plan.meals.some(({ day, lines }) => day > 0 && lines.some(({ item }) => item.kind === "FOOD" && item.part !== null));
+/** A meal of a later day takes a food or a part, and the time of some food or part has a published ceiling. */
+const publishedFoodWaits = ({ plan, foods }: PlanBundle): boolean =>
+  foods.some(({ keepsAs, parts }) => [{ keepsAs }, ...parts].some((each) => (each.keepsAs ?? null) !== null)) &&
+  plan.meals.some(({ day, lines }) => day > 0 && lines.some(({ item }) => item.kind === "FOOD"));

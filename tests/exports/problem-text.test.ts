@@ -70,6 +70,8 @@ const warnings: readonly Warning[] = [
   { code: "LEFT_OVER", path, component: "dal", servingsMore: null },
   { code: "PART_TOO_OLD", path, food: "egg", part: "yolk", meal: "custard", day: 4, cutOn: 1, days: 2 },
   { code: "PART_TOO_OLD", path, food: "egg", part: "yolk", meal: "custard", day: 4, cutOn: 0, days: 1 },
+  { code: "BUY_LATER", path, food: "parsley", meals: ["soup", "salad"], notBefore: 2, days: 3 },
+  { code: "BUY_LATER", path, food: "parsley", meals: ["soup"], notBefore: 4, days: 1 },
   { code: "KEEPING_UNKNOWN", path, item: "dal" },
   { code: "REGION_NOT_GIVEN", path, used: "GB" },
 ];

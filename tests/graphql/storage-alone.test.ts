@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Food } from "../../src/domain/model/food.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
+import { publishPlan } from "../../src/services/publish-plan.js";
 import { referenceTable, sourceOf, type Row } from "../domain/quantity/reference-table.js";
-import { food } from "../kit/builders.js";
+import { bundle, food, line, meal, plan } from "../kit/builders.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { demo, openTestApp, rules, type TestApp } from "./open-test-app.js";
 
@@ -153,6 +154,44 @@ describeOnBothDatabases("how long a single thing keeps", (open) => {
     expect(best?.basis.map(({ of }) => of.slug)).toContain("boiled-lentils");
     const decides = best?.basis.find((basis) => basis.decides);
     expect(best?.limitedBy?.slug ?? "lentil-walnut-spread").toBe(decides?.of.slug);
+  });
+
+  it("sends to the shop again for later meals, on the list as in the guidance", async () => {
+    // USDA FSIS home food storage dataset, id 611: fresh parsley 2 to 3 days
+    const parsley = food("flat-parsley", { keepsAs: "fresh-parsley" });
+    const meals = [1, 3, 4, 6].map((day) => meal(`day-${day}`, [line("20 g", "flat-parsley")], { day }));
+    const publisher = "third-gate-allotments";
+    const published = await publishPlan(
+      app.deps,
+      bundle(plan(meals, { publisher, slug: "parsley-week" }), [], [parsley]),
+    );
+    expect(published.ok).toBe(true);
+    const { data, errors } = await app.ask(`{ plan(publisher: "${publisher}", slug: "parsley-week") {
+      scaled(servings: 1, household: { region: "US" }) {
+        storage { subject { ... on Food { slug } } tooLateFor { meal { slug } } advice }
+        shoppingList { warnings { code path message } lines { need { grams } } } } } }`);
+    expect(errors).toEqual([]);
+    const path = ["foods", "flat-parsley"];
+    const message = expect.stringMatching(
+      /keeps 3 days: buy the share for "day-4", "day-6" later, not before day 3\.$/,
+    );
+    expect(data).toMatchObject({
+      plan: {
+        scaled: {
+          storage: expect.arrayContaining([
+            {
+              subject: { slug: "flat-parsley" },
+              tooLateFor: [{ meal: { slug: "day-4" } }, { meal: { slug: "day-6" } }],
+              advice: [expect.stringMatching(/^Buy the flat-parsley for .+ later, not before day 3\.$/)],
+            },
+          ]),
+          shoppingList: {
+            warnings: expect.arrayContaining([{ code: "BUY_LATER", path, message }]),
+            lines: [{ need: { grams: 80 } }],
+          },
+        },
+      },
+    });
   });
 
   it("is nothing at all where nobody says", async () => {

@@ -1,5 +1,6 @@
 import type { Food, FoodPart } from "../model/food.js";
 import { asStated, type DietJudge } from "../nutrition/diets.js";
+import { foodKeeps } from "../storage/food-keeping.js";
 import { partKeeps } from "../storage/part-keeping.js";
 
 /**
@@ -14,6 +15,8 @@ export interface FoodsToday {
   readonly fitsDiet: DietJudge;
   /** Whole days a part keeps once its piece is cut, also by the published rules of today; null where nobody says. */
   readonly partKeeps: (part: FoodPart) => number | null;
+  /** Whole days a food keeps once it is bought, in the same way. */
+  readonly foodKeeps: (food: Food) => number | null;
 }
 
 const writersWord = { rules: [], region: null, today: "1970-01-01", session: null };
@@ -24,4 +27,5 @@ export const asFrozen: FoodsToday = {
   bySlug: new Map(),
   fitsDiet: asStated,
   partKeeps: (part) => partKeeps(part, writersWord),
+  foodKeeps: (food) => foodKeeps(food, writersWord),
 };

@@ -7,6 +7,7 @@ import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../sh
 import { knownShelf } from "../shopping/known-shelf.js";
 import { currencyFor, type Shop } from "../shopping/pack-options.js";
 import { choosePacks } from "../shopping/packs.js";
+import { boughtLater } from "./bought-later.js";
 import { contributionsOf, restated, type Source } from "./contributions.js";
 import { effectiveServings } from "./eaters.js";
 import { useFoodStock } from "./food-stock.js";
@@ -151,6 +152,7 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
     ...carriedOver(plans),
     ...all.flatMap(({ warning }) => (warning === null ? [] : [warning])),
     ...needs.flatMap((line) => waitingOnList(line, plans)),
+    ...needs.flatMap((line) => boughtLater(line, plans, today.foodKeeps)),
     ...stock.warnings,
     ...bought.flatMap((each) => each.warnings),
     ...(plans.length > 1 ? madeTwice(plans) : []),

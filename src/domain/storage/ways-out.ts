@@ -2,6 +2,7 @@ import type { BaseAmount } from "../model/amount.js";
 import type { Advice } from "./advice.js";
 import type { KeepingQuestion, KeptMeal, Subject } from "./guidance.js";
 import { limitsOf, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
+import { laterTrips } from "./later-trips.js";
 import { isPast } from "./window.js";
 
 /** What can be done for the meals a component is too old for: freeze their portions, or make it later. */
@@ -94,13 +95,12 @@ export function mealAdvice(
   ];
 }
 
-/** A fresh food that would not last until its meals is bought a second time. */
-export function foodAdvice(food: string, late: readonly KeptMeal[], main: Limit): readonly Advice[] {
-  const [last] = late.toSorted((a, b) => b.meal.day - a.meal.day);
-  if (last === undefined) return [];
-  const notBefore = Math.max(1, last.meal.day - Math.floor(main.end.day));
-  return [{ code: "SHOP_TWICE", food, meals: late.map(({ meal }) => meal.slug), notBefore }];
-}
+/** A fresh food that would not last until its meals is bought a second time, or as often as that takes. */
+export const foodAdvice = (food: string, late: readonly KeptMeal[], main: Limit): readonly Advice[] =>
+  laterTrips(
+    late.map(({ meal }) => meal),
+    Math.floor(main.end.day),
+  ).map(({ meals, notBefore }) => ({ code: "SHOP_TWICE", food, meals: meals.map(({ slug }) => slug), notBefore }));
 
 /** What a reader should know about the limit itself: hours that count, a writer alone or beyond the rule, a region without rules. */
 export function limitAdvice(

@@ -2493,6 +2493,8 @@ export type Warning = {
 
 /** Kinds of warning. */
 export type WarningCode =
+  /** A food does not keep until some of its meals: buy their share on a later trip. */
+  | 'BUY_LATER'
   /** A diet is not met, or it is not known whether it is. */
   | 'DIET_NOT_MET'
   /** How much is lost in trimming is not known. */

@@ -1,0 +1,36 @@
+import type { Warning } from "../problem.js";
+import type { MergedNeed } from "../shopping/merge.js";
+import { laterTrips } from "../storage/later-trips.js";
+import type { Source } from "./contributions.js";
+import type { FoodsToday } from "./foods-today.js";
+import type { ScaledPlan } from "./scaled.js";
+
+/**
+ * Shares of a line that would not keep until their meals if they were bought for the session: on which later trip to buy them. The
+ * line itself holds the whole need.
+ */
+export function boughtLater(
+  { food, contributions }: MergedNeed<Source>,
+  plans: readonly ScaledPlan[],
+  foodKeeps: FoodsToday["foodKeeps"],
+): readonly Warning[] {
+  const waiting = contributions.flatMap(({ day, source: { meal, scaled } }) =>
+    meal === null || day <= 0 ? [] : [{ slug: meal.slug, day, plan: plans.indexOf(scaled) }],
+  );
+  if (waiting.length === 0 || food.alwaysThere) return [];
+  const keeps = foodKeeps(food);
+  if (keeps === null) return [];
+  const late = waiting.filter(({ day }) => day > keeps);
+  // Days count from each plan's own session, so trips are not shared between plans.
+  return [...new Set(late.map(({ plan }) => plan))].flatMap((plan) => {
+    const meals = new Map(late.filter((each) => each.plan === plan).map((each) => [each.slug, each]));
+    return laterTrips([...meals.values()], keeps).map((trip): Warning => ({
+      code: "BUY_LATER",
+      path: [...(plans.length > 1 ? ["plans", plan] : []), "foods", food.slug],
+      food: food.slug,
+      meals: trip.meals.map(({ slug }) => slug),
+      notBefore: trip.notBefore,
+      days: keeps,
+    }));
+  });
+}
