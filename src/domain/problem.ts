@@ -115,6 +115,16 @@ type ProblemFacts =
   | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
   /** An amount that a spreadsheet program turned into a date; `offers` is what may have stood there. */
   | { readonly code: "CELL_IS_A_DATE"; readonly path: Path; readonly cell: string; readonly offers: readonly string[] }
+  /** More of an import changed, or was refused, than its feed allows: nothing was loaded. Shares from 0 to 1. */
+  | {
+      readonly code: "LIMIT_PASSED";
+      readonly path: Path;
+      readonly what: "changed" | "quarantined";
+      readonly share: number;
+      readonly limit: number;
+    }
+  /** A fault of ours; the log has it under the id of the run. */
+  | { readonly code: "IMPORT_FAULT"; readonly path: Path; readonly run: string }
   /** A table whose columns may be parted by more than one mark, or by none. */
   | { readonly code: "DELIMITER_UNCLEAR"; readonly path: Path; readonly firstLine: string }
   /** Bytes that are no text in the encoding of the file. */

@@ -115,6 +115,13 @@ function problemSentence(problem: Problem): string {
         `"${problem.cell}" is a date: a spreadsheet program turned the amount into one.` +
         ` Write again what stood there, most likely ${problem.offers.map((each) => `"${each}"`).join(" or ")}, and save the column as text.`
       );
+    case "LIMIT_PASSED":
+      return (
+        `${(problem.share * 100).toFixed(1)} % of the rows would be ${problem.what}; the feed allows ${(problem.limit * 100).toFixed(1)} %.` +
+        ` Nothing was loaded. Look at the file; if it is right, run it again and say that it may pass the limit.`
+      );
+    case "IMPORT_FAULT":
+      return `The import failed on our side. Quote ${problem.run} when you report it; starting it again goes on where it stopped.`;
     case "DELIMITER_UNCLEAR":
       return `It is not clear what parts the columns. The first line is: ${problem.firstLine} Name the delimiter in the feed.`;
     case "NOT_TEXT":

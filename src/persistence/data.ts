@@ -1,5 +1,5 @@
 import type { Component } from "../domain/model/component.js";
-import type { Food } from "../domain/model/food.js";
+import type { Food, OwnMeasure } from "../domain/model/food.js";
 import type { FeedData, ImportFileData, ImportRunData, ListedPackData } from "./import-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
@@ -238,6 +238,10 @@ export interface Data {
     /** Database ids by slug, for global ids. */
     idsBySlugs: Batched<string, string>;
     page(filter: FoodFilter, request: PageRequest): Promise<Page<Food>>;
+    /** Own measures of every food, by slug. */
+    measures(): Promise<ReadonlyMap<string, readonly OwnMeasure[]>>;
+    /** Takes foods away; what was published keeps its own copy. Counts them. */
+    remove(slugs: readonly string[]): Promise<number>;
     /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */
     synonyms: Batched<string, string>;
   };

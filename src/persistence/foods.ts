@@ -29,6 +29,11 @@ export function foodData(session: Session): Data["foods"] {
       return inOrder(slugs, rows, ({ slug }) => slug, String).map((row) => row?.id ?? null);
     },
     page: (filter, request) => foodPage(db, filter, request),
+    measures: async () => {
+      const rows = await db.$queryRaw<Pick<Food, "slug" | "measures">[]>`SELECT slug, measures FROM foods`;
+      return new Map(rows.map(({ slug, measures }) => [slug, measures]));
+    },
+    remove: async (slugs) => (await db.food.deleteMany({ where: { slug: { in: slugs.filter(isStorable) } } })).count,
     synonyms: (slugs) => synonymsOf(db, slugs),
   };
 }

@@ -168,6 +168,6 @@ export interface ListedPackData {
   merge(run: string, feed: string, worker: string, end: RunEnd): Promise<boolean>;
   /** Forgets what was put aside. */
   clear(run: string): Promise<void>;
-  /** Takes a run's changes back and ends the undoing run; counts packs that a later run wrote since, which stay. */
-  undo(run: string, feed: string, undone: string, worker: string, at: Date): Promise<{ readonly kept: number } | null>;
+  /** Takes a run's changes back and ends the undoing run. Packs that a later run wrote since stay, and count as unchanged. */
+  undo(run: string, feed: string, undone: string, worker: string, at: Date): Promise<RunCounts | null>;
 }

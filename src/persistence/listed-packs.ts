@@ -1,6 +1,6 @@
 import { copyLine, type BulkSession, type BulkSql } from "./bulk-sql.js";
 import { quarantineRows } from "./import-runs.js";
-import type { Compared, ListedPack, ListedPackData, RunChunk, RunEnd } from "./import-data.js";
+import type { Compared, ListedPack, ListedPackData, RunChunk, RunCounts, RunEnd } from "./import-data.js";
 
 const facts = "name, content_low, content_high, content_unit, price_amount, price_currency, region, seen";
 const stagedColumns = `run_id, line, food, pack_id, ${facts}`;
@@ -145,10 +145,7 @@ interface Undoing {
   readonly at: Date;
 }
 
-async function undo(
-  session: BulkSession,
-  { run, feed, undone, worker, at }: Undoing,
-): Promise<{ readonly kept: number } | null> {
+async function undo(session: BulkSession, { run, feed, undone, worker, at }: Undoing): Promise<RunCounts | null> {
   const gone = await session.query(
     "WITH d AS (DELETE FROM listed_packs WHERE feed_id = $1 AND made_by = $2 AND written_by = $2 RETURNING 1) SELECT count(*) AS n FROM d",
     [feed, undone],
@@ -168,12 +165,12 @@ async function undo(
       + (SELECT count(*) FROM import_changes WHERE run_id = $2) - $3::int AS n`,
     [feed, undone, numberOf(back.rows[0]?.["n"])],
   );
-  const counts = { read: 0, created: 0, changed: numberOf(gone.rows[0]?.["n"]) + numberOf(back.rows[0]?.["n"]) };
-  const end: RunEnd = {
-    state: "DONE",
-    at,
-    problems: [],
-    counts: { ...counts, unchanged: 0, quarantined: 0, repeated: 0 },
+  const changed = numberOf(gone.rows[0]?.["n"]) + numberOf(back.rows[0]?.["n"]);
+  const counts = {
+    ...{ read: 0, created: 0, quarantined: 0, repeated: 0 },
+    changed,
+    unchanged: numberOf(kept.rows[0]?.["n"]),
   };
-  return (await finish(session, run, worker, end)) ? { kept: numberOf(kept.rows[0]?.["n"]) } : null;
+  const end: RunEnd = { state: "DONE", at, problems: [], counts };
+  return (await finish(session, run, worker, end)) ? counts : null;
 }

@@ -2,6 +2,7 @@ import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { Data } from "../persistence/data.js";
 
 export type {
+  Data,
   AccessToken,
   AuditRecord,
   Author,

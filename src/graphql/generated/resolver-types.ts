@@ -1613,10 +1613,14 @@ export type ProblemCode =
   | 'DUPLICATE'
   /** Foods belong to all publishers; only the operator saves them. */
   | 'FOOD_IS_SHARED'
+  /** An import failed on our side. */
+  | 'IMPORT_FAULT'
   /** The write with that idempotency key is still running. */
   | 'KEY_IN_USE'
   /** The idempotency key was sent before with other input. */
   | 'KEY_REUSED'
+  /** An import would change or refuse more than its feed allows. */
+  | 'LIMIT_PASSED'
   /** The revision in force says exactly this already. */
   | 'NOTHING_CHANGED'
   /** An amount cannot be turned into what is needed, because a fact is missing. */

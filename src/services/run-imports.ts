@@ -1,0 +1,80 @@
+import { failed, type Problem } from "../domain/problem.js";
+import type { FeedKind, ImportRun } from "../persistence/import-data.js";
+import type { Deps } from "./deps.js";
+import { feedSettingsSchema } from "./feed-settings.js";
+import { loadFoods } from "./load-foods.js";
+import { loadPrices } from "./load-prices.js";
+import { RunLost, type Loaded, type RunningImport } from "./running-import.js";
+import { undoRun } from "./undo-run.js";
+
+/** How often a running import says that it is alive, and after how long without a word another worker takes it up. */
+export const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const;
+
+type Loader = (deps: Deps, job: RunningImport) => Promise<Loaded>;
+
+const loaders: Partial<Readonly<Record<FeedKind, Loader>>> = { PRICES: loadPrices, FOODS: loadFoods };
+
+/**
+ * Works on imports until none waits, one after another; of one feed only one at a time runs, however many workers there are. Answers
+ * how many runs ended here.
+ */
+export async function runImports(deps: Deps, worker: string): Promise<number> {
+  for (let ended = 0; ; ended += 1) {
+    const now = deps.clock();
+    const run = await deps.data.importRuns.claim(worker, now, new Date(now.getTime() - heartbeat.deadAfterMs));
+    if (run === null) return ended;
+    await runOne(deps, run, worker);
+  }
+}
+
+async function runOne(deps: Deps, run: ImportRun, worker: string): Promise<void> {
+  const { data, clock, log } = deps;
+  const beating = setInterval(() => {
+    data.importRuns.beat(run.id, worker, clock()).catch((error: unknown) => {
+      log.warn({ run: run.id, err: error }, "an import could not say that it is alive");
+    });
+  }, heartbeat.everyMs);
+  try {
+    const loaded = await load(deps, run, worker);
+    const state = loaded.ok ? "DONE" : isStop(loaded.problems) ? "STOPPED" : "FAILED";
+    const problems = loaded.ok ? [] : loaded.problems;
+    // A merge ends its run itself, in its own transaction; then this finds nothing to end.
+    await data.importRuns.finish(run.id, worker, {
+      state,
+      at: clock(),
+      problems,
+      counts: loaded.ok ? loaded.value : null,
+    });
+    log.info({ run: run.id, feed: run.feed, kind: run.kind, state }, "import ended");
+  } catch (error) {
+    if (error instanceof RunLost) {
+      log.warn({ run: run.id }, "an import was cancelled or taken over");
+      return;
+    }
+    log.error({ run: run.id, err: error }, "an import failed");
+    const problem: Problem = { code: "IMPORT_FAULT", path: [], run: run.id };
+    await data.importRuns.finish(run.id, worker, { state: "FAILED", at: clock(), problems: [problem], counts: null });
+  } finally {
+    clearInterval(beating);
+  }
+}
+
+const isStop = (problems: readonly Problem[]): boolean => problems.every(({ code }) => code === "LIMIT_PASSED");
+
+async function load(deps: Deps, run: ImportRun, worker: string): Promise<Loaded> {
+  const { data } = deps;
+  const feed = await data.feeds.byId(run.feed);
+  if (feed === null) throw new Error(`feed ${run.feed} is gone`);
+  if (run.kind === "UNDO") return undoRun(deps, run, feed, worker);
+  const file = run.file === null ? null : await data.importFiles.byId(run.file);
+  if (file === null)
+    return failed([{ code: "BAD_SHAPE", path: ["file"], expected: "a file that is still kept", got: "none" }]);
+  const settings = feedSettingsSchema.parse(feed.settings);
+  const loader = loaders[feed.kind];
+  if (loader === undefined) throw new Error(`no loader for ${feed.kind}`);
+  const arrived = file.receivedAt.toISOString().slice(0, 10);
+  return loader(deps, {
+    ...{ run, feed, settings, worker, arrived, fileName: file.name },
+    bytes: () => data.importFiles.read(file.id),
+  });
+}
