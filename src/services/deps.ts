@@ -8,7 +8,6 @@ export type {
   Author,
   Change,
   ChangeKind,
-  Data,
   Draft,
   DraftDocument,
   DraftFilter,

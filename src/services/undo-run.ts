@@ -29,9 +29,9 @@ async function undoFoods(deps: Deps, run: ImportRun, undone: string, worker: str
     const changes = await data.importRuns.changes(undone);
     const now = await data.foods.bySlugs(changes.map(({ key }) => key));
     const isAsLeft = (at: number): boolean => {
-      const food = now[at];
+      const food = now[at] ?? null;
       return (
-        food != null &&
+        food !== null &&
         checksumOf({ ...food, packs: [] }) === checksumOf({ ...(changes[at]?.after as Food), packs: [] })
       );
     };
