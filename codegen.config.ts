@@ -68,6 +68,8 @@ const config: CodegenConfig = {
           Swap: "../parents.js#SwapParent",
           Unit: "../parents.js#UnitParent",
           Use: "../parents.js#UseParent",
+          Webhook: "../parents.js#WebhookParent",
+          WebhookDelivery: "../parents.js#WebhookDeliveryParent",
           Warning: "../parents.js#WarningParent",
         },
       },

@@ -32,6 +32,8 @@ const variables = z.object({
     .enum(["development", "production", "test"], "must be development, production or test")
     .default("development"),
   PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
+  PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: z.enum(["0", "1"], "must be 1 or 0").default("0"),
+  PREPWRIGHT_WORKER: z.enum(["0", "1"], "must be 1 or 0").default("1"),
   PREPWRIGHT_ZONE: z
     .string()
     .refine(isZone, "must be the IANA name of a time zone, such as Europe/Lisbon")
@@ -47,6 +49,10 @@ export interface Environment {
   readonly logLevel: (typeof levels)[number];
   /** IANA zone in which nightly jobs have their hour. */
   readonly zone: string;
+  /** Whether webhooks may lead to private networks, and go without encryption. */
+  readonly allowPrivateWebhooks: boolean;
+  /** Whether the service also runs the jobs and sends webhooks; where workers do, it need not. */
+  readonly worker: boolean;
   readonly mode: "development" | "production" | "test";
 }
 
@@ -73,6 +79,8 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       dataDir: DATA_DIR,
       logLevel: LOG_LEVEL,
       zone: PREPWRIGHT_ZONE,
+      allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",
+      worker: parsed.data.PREPWRIGHT_WORKER === "1",
       mode: NODE_ENV,
     },
   };

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import type { BackgroundWork } from "./background-work.js";
 import { readEnvironment } from "./environment.js";
 import { exitWithFaults } from "./exit-with-faults.js";
 import { openDatabase } from "./open-database.js";
@@ -25,10 +26,17 @@ const app = await buildApp({
   explorerFolder: join(root, "dist/explorer"),
   browserFolder: join(root, "dist/browser"),
 });
+let work: Promise<BackgroundWork> | null = null;
 onStopSignal(log, async () => {
   await app.close();
+  await (await work)?.close();
   await database.close();
 });
 const address = await app.listen({ port: settings.port, host: settings.host });
 const newest = await newestPlan(database.deps);
 process.stdout.write(`Prepwright is at ${address}\n${firstQuery(address, newest)}\n`);
+// Only now, so that nobody waits for it.
+if (settings.worker) {
+  work = import("./background-work.js").then((module) => module.startBackgroundWork(database, settings, log));
+  await work;
+}

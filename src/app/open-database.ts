@@ -26,7 +26,13 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   const opening = open(settings, log);
   const reading = readShipped("rules", root);
   const [{ data, sql, close }, rules] = await Promise.all([opening, reading]);
-  const deps: Deps = { data, clock: () => new Date(), log, knownRules: new Map() };
+  const deps: Deps = {
+    data,
+    clock: () => new Date(),
+    log,
+    knownRules: new Map(),
+    allowPrivateWebhooks: settings.allowPrivateWebhooks,
+  };
   await loadShippedRules(deps, rules);
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
     const { seedDatabase } = await import("./seed-database.js");

@@ -1,7 +1,7 @@
 import { jobs } from "../jobs/jobs.js";
+import { startBackgroundWork } from "./background-work.js";
 import { readEnvironment } from "./environment.js";
 import { exitWithFaults } from "./exit-with-faults.js";
-import { startJobQueue } from "./job-queue.js";
 import { openDatabase } from "./open-database.js";
 import { openLog } from "./open-log.js";
 import { onStopSignal } from "./shutdown.js";
@@ -30,15 +30,9 @@ if (job !== null) {
   await database.close();
   process.stdout.write(`${job.name}: ${JSON.stringify(outcome)}\n`);
 } else if (settings.databaseUrl !== null) {
-  const queue = await startJobQueue({
-    sql: database.sql,
-    zone: settings.zone,
-    jobs,
-    deps: database.deps,
-    log,
-  });
+  const work = await startBackgroundWork(database, settings, log);
   onStopSignal(log, async () => {
-    await queue.close();
+    await work.close();
     await database.close();
   });
   log.info({ jobs: jobs.map(({ name }) => name), zone: settings.zone }, "working");

@@ -52,6 +52,8 @@ type ProblemFacts =
   | { readonly code: "UNKNOWN_PUBLISHER"; readonly path: Path; readonly publisher: string }
   /** `token`: its id. */
   | { readonly code: "UNKNOWN_TOKEN"; readonly path: Path; readonly token: string }
+  | { readonly code: "UNKNOWN_WEBHOOK"; readonly path: Path; readonly webhook: string }
+  | { readonly code: "UNKNOWN_DELIVERY"; readonly path: Path; readonly delivery: string }
   | { readonly code: "SLUG_TAKEN"; readonly path: Path; readonly slug: string }
   /** The idempotency key stands for a write with other input. */
   | { readonly code: "KEY_REUSED"; readonly path: Path }

@@ -60,6 +60,10 @@ function problemSentence(problem: Problem): string {
       return `There is no publisher "${problem.publisher}". Check the slug.`;
     case "UNKNOWN_TOKEN":
       return `There is no token "${problem.token}". Give the eight characters after "prepwright_", as the list of tokens shows them.`;
+    case "UNKNOWN_WEBHOOK":
+      return `There is no webhook "${problem.webhook}". Give an id as the list of webhooks shows them.`;
+    case "UNKNOWN_DELIVERY":
+      return `There is no delivery "${problem.delivery}". Give an id as the list of deliveries shows them.`;
     case "SLUG_TAKEN":
       return `"${problem.slug}" is taken. Choose another slug.`;
     case "KEY_REUSED":

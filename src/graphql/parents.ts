@@ -127,6 +127,7 @@ export type { PlacedFinding as FindingParent } from "../domain/plan/finding.js";
 export type { ServingsRow as ServingsRowParent } from "../services/list-servings.js";
 
 export type { Warning as WarningParent } from "../domain/problem.js";
+export type { Webhook as WebhookParent, WebhookDelivery as WebhookDeliveryParent } from "../services/deps.js";
 export type { Change as ChangeParent } from "../services/deps.js";
 export type { Problem as ProblemParent } from "../domain/problem.js";
 export type { DraftSummary as DraftParent } from "../services/deps.js";

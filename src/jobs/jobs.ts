@@ -1,5 +1,6 @@
+import { forgetDeliveriesJob } from "./forget-deliveries.js";
 import { forgetKeysJob } from "./forget-keys.js";
 import type { Job } from "./job.js";
 import { verifyRevisionsJob } from "./verify-revisions.js";
 
-export const jobs: readonly Job[] = [verifyRevisionsJob, forgetKeysJob];
+export const jobs: readonly Job[] = [verifyRevisionsJob, forgetKeysJob, forgetDeliveriesJob];

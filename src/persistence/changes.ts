@@ -32,12 +32,17 @@ export function changeData({ db }: Session): Data["changes"] {
   };
 }
 
-/** Inside the transaction that makes the change. It gets its place when that commits. */
+/** Inside the transaction that makes the change, with what is to be sent to webhooks. It gets its place when that commits. */
 export async function addChange(
   db: Db,
   { publisherId, revisionId, kind, at }: { publisherId: string; revisionId: string; kind: ChangeKind; at: Date },
 ): Promise<void> {
-  await db.change.create({ data: { publisherId, revisionId, kind, at }, select: { id: true } });
+  const { id } = await db.change.create({ data: { publisherId, revisionId, kind, at }, select: { id: true } });
+  await db.$executeRaw`
+    INSERT INTO webhook_deliveries (publisher_id, webhook_id, change_id, due_at, created_at)
+    SELECT publisher_id, id, ${id}::uuid, ${at.toISOString()}::timestamptz, ${at.toISOString()}::timestamptz
+    FROM webhooks
+    WHERE publisher_id = ${publisherId}::uuid AND disabled_at IS NULL AND (kinds = '{}' OR ${kind} = ANY(kinds))`;
 }
 
 function ofPublisher(publisher: string | null): Prisma.Sql {

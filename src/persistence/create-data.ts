@@ -17,6 +17,8 @@ import { publisherData } from "./publishers.js";
 import { revisionData } from "./revisions.js";
 import { ruleSetData } from "./rule-sets.js";
 import { clientSession, transactionSession, type Db, type Session } from "./session.js";
+import { webhookDeliveryData } from "./webhook-deliveries.js";
+import { webhookData } from "./webhooks.js";
 
 /** Milliseconds after which a database that is silent counts as one that does not answer. */
 const pingPatience = 5_000;
@@ -42,6 +44,8 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     auditTrail: auditTrailData(session),
     idempotencyKeys: idempotencyKeyData(session),
     changes: changeData(session),
+    webhooks: webhookData(session),
+    webhookDeliveries: webhookDeliveryData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), bulk, close))),
     ping: () => ping(session.db),
     close,

@@ -207,6 +207,63 @@ export interface Change {
   readonly at: Date;
 }
 
+/** An address that is told of its publisher's changes, without its secret. */
+export interface Webhook {
+  readonly id: string;
+  /** Slug. */
+  readonly publisher: string;
+  readonly url: string;
+  /** Empty: all. */
+  readonly kinds: readonly ChangeKind[];
+  readonly createdAt: Date;
+  readonly disabledAt: Date | null;
+  /** ASKED, or GONE: the address answered 410; null where it is not disabled. */
+  readonly disabledBecause: "ASKED" | "GONE" | null;
+}
+
+export interface NewWebhook extends Pick<Webhook, "publisher" | "url" | "kinds" | "createdAt"> {
+  readonly secret: string;
+}
+
+export type DeliveryState = "PENDING" | "DELIVERED" | "DEAD";
+
+/** One change for one webhook. */
+export interface WebhookDelivery {
+  readonly id: string;
+  /** Slug. */
+  readonly publisher: string;
+  readonly webhookId: string;
+  readonly changeId: string;
+  readonly kind: ChangeKind;
+  readonly revisionId: string;
+  readonly state: DeliveryState;
+  readonly attempts: number;
+  readonly dueAt: Date;
+  readonly createdAt: Date;
+  readonly triedAt: Date | null;
+  readonly status: number | null;
+  readonly error: string | null;
+}
+
+/** A delivery that a worker has to itself for a while, with all it takes to send it. */
+export interface ClaimedDelivery {
+  readonly id: string;
+  readonly webhookId: string;
+  /** The one that is about to be made included. */
+  readonly attempts: number;
+  readonly url: string;
+  readonly secret: string;
+  readonly oldSecret: string | null;
+  readonly oldSecretUntil: Date | null;
+  readonly changeId: string;
+  readonly kind: ChangeKind;
+  readonly at: Date;
+  /** Slugs. */
+  readonly publisher: string;
+  readonly plan: string;
+  readonly revision: number;
+}
+
 /** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */
 export type ClaimedKey =
   | { readonly state: "FREE" }
@@ -355,6 +412,41 @@ export interface Data {
   readonly importFiles: ImportFileData;
   readonly importRuns: ImportRunData;
   readonly listedPacks: ListedPackData;
+  readonly webhooks: {
+    /** Returns its id. */
+    create(webhook: NewWebhook): Promise<string>;
+    find(id: string): Promise<Webhook | null>;
+    count(publisher: string): Promise<number>;
+    /** Newest first; of one publisher, or (null) all. */
+    page(publisher: string | null, request: PageRequest): Promise<Page<Webhook>>;
+    rotate(id: string, secret: string, oldUntil: Date): Promise<void>;
+    enable(id: string): Promise<void>;
+    disable(id: string, at: Date, because: "ASKED" | "GONE"): Promise<void>;
+    /** With its deliveries. */
+    remove(id: string): Promise<void>;
+  };
+  readonly webhookDeliveries: {
+    find(id: string): Promise<WebhookDelivery | null>;
+    /** Newest first. */
+    page(webhook: string, state: DeliveryState | null, request: PageRequest): Promise<Page<WebhookDelivery>>;
+    /** Takes what is due at `now`, for this worker alone until the lease is over. */
+    claim(now: Date, leaseUntil: Date, limit: number): Promise<readonly ClaimedDelivery[]>;
+    /** `dueAt` null: it stays as it is. Does nothing if another worker has the delivery by now. */
+    settle(
+      claimed: Pick<ClaimedDelivery, "id" | "attempts">,
+      outcome: {
+        readonly state: DeliveryState;
+        readonly dueAt: Date | null;
+        readonly status: number | null;
+        readonly error: string | null;
+      },
+    ): Promise<void>;
+    /** Everything that waits for this webhook is dead. */
+    giveUp(webhook: string, error: string): Promise<void>;
+    replay(id: string, at: Date): Promise<void>;
+    /** Forgets those that are done with and were made before; counts them. */
+    forget(before: Date): Promise<number>;
+  };
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */
   ping(): Promise<void>;

@@ -11,6 +11,11 @@ export const auditActions = [
   "CORRECT_PLAN",
   "WITHDRAW_PLAN",
   "SAVE_FOODS",
+  "CREATE_WEBHOOK",
+  "ROTATE_WEBHOOK_SECRET",
+  "UPDATE_WEBHOOK",
+  "DELETE_WEBHOOK",
+  "REPLAY_DELIVERY",
 ] as const;
 export type AuditAction = (typeof auditActions)[number];
 
@@ -23,5 +28,7 @@ export const subjectKinds = [
   "PLAN_DRAFT",
   "PLAN",
   "FOOD",
+  "WEBHOOK",
+  "DELIVERY",
 ] as const;
 export type SubjectKind = (typeof subjectKinds)[number];

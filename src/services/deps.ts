@@ -16,6 +16,8 @@ export type {
   DraftRef,
   DraftSummary,
   DraftWriting,
+  ClaimedDelivery,
+  DeliveryState,
   FoodFilter,
   OwnedSlug,
   Page,
@@ -25,6 +27,8 @@ export type {
   Publisher,
   RevisionRef,
   RevisionSummary,
+  Webhook,
+  WebhookDelivery,
   RuleSetSummary,
 } from "../persistence/data.js";
 
@@ -42,6 +46,8 @@ export interface Deps {
   readonly data: Data;
   readonly clock: Clock;
   readonly log: Log;
+  /** Whether webhooks may lead to private networks, and go without encryption; left out: no. */
+  readonly allowPrivateWebhooks?: boolean;
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
   readonly knownRules: Map<string, RuleSet>;
 }

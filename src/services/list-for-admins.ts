@@ -2,7 +2,7 @@ import { failed, ok, type Result } from "../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
 import type { AuditAction, SubjectKind } from "./audit-actions.js";
 import { badCursor } from "./bad-cursor.js";
-import type { AccessToken, AuditRecord, Deps, Page, PageRequest } from "./deps.js";
+import type { AccessToken, AuditRecord, Deps, Page, PageRequest, Webhook } from "./deps.js";
 import { readPageRequest, type WantedPage } from "./page-request.js";
 import { isStorable } from "./storable.js";
 
@@ -15,6 +15,10 @@ export interface WantedList {
 /** A page of tokens, newest first, without their secrets. @throws NotAllowed */
 export const listTokens = (deps: Deps, actor: Actor, wanted: WantedList): Promise<Result<Page<AccessToken>>> =>
   adminPage(deps, actor, wanted, deps.data.accessTokens.page);
+
+/** A page of webhooks, newest first, without their secrets. @throws NotAllowed */
+export const listWebhooks = (deps: Deps, actor: Actor, wanted: WantedList): Promise<Result<Page<Webhook>>> =>
+  adminPage(deps, actor, wanted, deps.data.webhooks.page);
 
 /** An entry of the audit trail as one actor may see it. */
 export interface AuditEntry extends Omit<

@@ -1,6 +1,7 @@
 import { failed, ok, type Result } from "../domain/problem.js";
-import { requireScope, type Actor, type Caller } from "./actor.js";
+import type { Caller } from "./actor.js";
 import type { Deps } from "./deps.js";
+import { ownerOf } from "./owner-of.js";
 import { write } from "./write.js";
 
 export interface RevokeInput {
@@ -12,7 +13,8 @@ export interface RevokeInput {
 /** Takes a token away for good: the next request that shows it is refused. Answers with its id. */
 export async function revokeToken(deps: Deps, caller: Caller, input: RevokeInput): Promise<Result<string>> {
   const { id, idempotencyKey } = input;
-  const publisher = await ownerOf(deps, caller.actor, id);
+  const find = async () => (await deps.data.accessTokens.find(id))?.token.publisher ?? null;
+  const publisher = await ownerOf(caller.actor, "ADMIN", find);
   return write(
     deps,
     { caller, scope: "ADMIN", publisher, action: "REVOKE_TOKEN", idempotencyKey, input: { id } },
@@ -26,11 +28,4 @@ export async function revokeToken(deps: Deps, caller: Caller, input: RevokeInput
       return ok({ value: id, subject: { kind: "TOKEN", name: id, before: null, after: null } });
     },
   );
-}
-
-/** A publisher's token only ever looks among its own; the operator finds everybody's. */
-async function ownerOf({ data }: Deps, actor: Actor, id: string): Promise<string | null> {
-  if (actor.kind === "TOKEN" && actor.publisher !== null) return actor.publisher;
-  requireScope(actor, "ADMIN", null);
-  return (await data.accessTokens.find(id))?.token.publisher ?? null;
 }

@@ -42,6 +42,7 @@ describeOnBothDatabases("nightly jobs", (open) => {
   it("are scheduled at their hour in the zone of the worker", async () => {
     const { rows } = await database.sql.query("SELECT name, cron, timezone FROM pgboss.schedule ORDER BY name");
     expect(rows).toEqual([
+      { name: "forget-deliveries", cron: "47 3 * * *", timezone: "Europe/Lisbon" },
       { name: "forget-keys", cron: "41 * * * *", timezone: "Europe/Lisbon" },
       { name: "verify-revisions", cron: "17 3 * * *", timezone: "Europe/Lisbon" },
     ]);

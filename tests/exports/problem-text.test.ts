@@ -14,6 +14,8 @@ const problems: readonly Problem[] = [
   { code: "UNKNOWN_PLAN", path, publisher: "plot", plan: "week", revision: 3 },
   { code: "UNKNOWN_PUBLISHER", path, publisher: "plot" },
   { code: "UNKNOWN_TOKEN", path, token: "aB3dE6gH" },
+  { code: "UNKNOWN_WEBHOOK", path, webhook: "w" },
+  { code: "UNKNOWN_DELIVERY", path, delivery: "d" },
   { code: "SLUG_TAKEN", path, slug: "plot" },
   { code: "KEY_REUSED", path },
   { code: "KEY_IN_USE", path },

@@ -42,10 +42,11 @@ export async function openTestApp(
   data: Data,
   explorerFolder = "dist/explorer",
   clock: Clock = () => new Date("2026-03-01T09:00:00Z"),
+  more: Pick<Deps, "allowPrivateWebhooks"> = {},
 ): Promise<TestApp> {
   const logged: string[] = [];
   const log = pino({ level: "info" }, { write: (line: string) => void logged.push(line) });
-  const deps: Deps = { data, clock, log, knownRules: new Map() };
+  const deps: Deps = { data, clock, log, knownRules: new Map(), ...more };
   await loadShippedRules(deps, rules);
   const readiness = { check: () => Promise.resolve(null) };
   const app = await buildApp({ deps, log, readiness, explorerFolder, browserFolder: "dist/browser" });

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -159,20 +159,30 @@ export type AuditAction =
   | 'CREATE_PUBLISHER'
   /** An access token was made. */
   | 'CREATE_TOKEN'
+  /** A webhook was made. */
+  | 'CREATE_WEBHOOK'
+  /** A webhook was removed. */
+  | 'DELETE_WEBHOOK'
   /** A draft was thrown away. */
   | 'DISCARD_DRAFT'
   /** A set of published rules was loaded. */
   | 'LOAD_RULE_SET'
   /** A plan was published. */
   | 'PUBLISH_PLAN'
+  /** Something was sent again to a webhook. */
+  | 'REPLAY_DELIVERY'
   /** An access token was taken away. */
   | 'REVOKE_TOKEN'
+  /** A webhook was given a new secret. */
+  | 'ROTATE_WEBHOOK_SECRET'
   /** Documents were saved as drafts. */
   | 'SAVE_DRAFTS'
   /** Foods were saved. */
   | 'SAVE_FOODS'
   /** A publisher was given another name. */
   | 'UPDATE_PUBLISHER'
+  /** A webhook was stopped or let go on. */
+  | 'UPDATE_WEBHOOK'
   /** A revision of a plan was withdrawn. */
   | 'WITHDRAW_PLAN';
 
@@ -243,6 +253,8 @@ export type AuditEntryEdge = {
 export type AuditSubjectKind =
   /** The draft of a component, by its slug. */
   | 'COMPONENT_DRAFT'
+  /** A delivery to a webhook, by its id. */
+  | 'DELIVERY'
   /** A food, by its slug. */
   | 'FOOD'
   /** A published plan, by its slug. */
@@ -254,7 +266,9 @@ export type AuditSubjectKind =
   /** A set of published rules, by its code. */
   | 'RULE_SET'
   /** An access token, by its id. */
-  | 'TOKEN';
+  | 'TOKEN'
+  /** A webhook, by its id. */
+  | 'WEBHOOK';
 
 /** One statement about how long something keeps. */
 export type Basis = {
@@ -462,6 +476,18 @@ export type CreateTokenPayload = {
   readonly token: Maybe<AccessToken>;
 };
 
+/** A new webhook. */
+export type CreateWebhookInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Of which kinds of change. Left out or empty: all. */
+  readonly kinds?: InputMaybe<ReadonlyArray<ChangeKind>>;
+  /** Slug of the publisher whose changes it is told of. */
+  readonly publisher: Scalars['String']['input'];
+  /** Where to: a full address that begins with https://, on a public host. */
+  readonly url: Scalars['String']['input'];
+};
+
 /** A task that decides how long the session is. */
 export type CriticalTask = {
   readonly __typename?: 'CriticalTask';
@@ -474,6 +500,24 @@ export type CriticalTask = {
   /** The tasks it waits for. */
   readonly waitsFor: ReadonlyArray<SessionTask>;
 };
+
+/** A webhook that was removed, or what was wrong. */
+export type DeleteWebhookPayload = {
+  readonly __typename?: 'DeleteWebhookPayload';
+  /** Id of the webhook that was removed. Null if there were problems. */
+  readonly deleted: Maybe<Scalars['ID']['output']>;
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
+/** How a delivery stands. */
+export type DeliveryState =
+  /** Given up after ten tries, or because the address is gone. `replayWebhookDelivery` sends it again. */
+  | 'DEAD'
+  /** Answered with 2xx. */
+  | 'DELIVERED'
+  /** To be sent, or to be sent again. */
+  | 'PENDING';
 
 /** A dish and a diet. */
 export type Diet = {
@@ -1089,6 +1133,10 @@ export type Mutation = {
   readonly createPublisher: PublisherPayload;
   /** Makes an access token. Its publisher's own tokens with the scope ADMIN and the operator's may. */
   readonly createToken: CreateTokenPayload;
+  /** Tells an address of a publisher's changes from now on. Asks for the scope ADMIN. */
+  readonly createWebhook: WebhookSecretPayload;
+  /** Removes a webhook and the list of its deliveries. Asks for the scope ADMIN. */
+  readonly deleteWebhook: DeleteWebhookPayload;
   /** Throws a draft away, with its text. What was published stays. The scope WRITE may. */
   readonly discardDraft: DiscardDraftPayload;
   /**
@@ -1101,8 +1149,12 @@ export type Mutation = {
    * writer's check finds what stops publishing. The scope PUBLISH may.
    */
   readonly publishPlan: PublishPlanPayload;
+  /** Sends something again, from the first try on. Asks for the scope ADMIN. */
+  readonly replayWebhookDelivery: WebhookDeliveryPayload;
   /** Takes an access token away for good, at once. Its publisher's own tokens with the scope ADMIN and the operator's may. */
   readonly revokeToken: RevokeTokenPayload;
+  /** Gives a webhook a new secret. For a day the old one signs beside it. Asks for the scope ADMIN. */
+  readonly rotateWebhookSecret: WebhookSecretPayload;
   /** Saves the document of one component as a draft. The scope WRITE may. */
   readonly saveComponentDraft: SaveDraftPayload;
   /**
@@ -1116,6 +1168,8 @@ export type Mutation = {
   readonly savePlanDraft: SaveDraftPayload;
   /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
   readonly updatePublisher: PublisherPayload;
+  /** Stops a webhook, or lets it go on. Asks for the scope ADMIN. */
+  readonly updateWebhook: WebhookPayload;
   /**
    * Takes a revision out of force, with a reason for its readers. It is still found by its number; the plan's own address falls back to
    * the newest revision in force. The scope PUBLISH may.
@@ -1155,6 +1209,24 @@ export type MutationCreateTokenArgs = {
  * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
  * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
+export type MutationCreateWebhookArgs = {
+  input: CreateWebhookInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationDeleteWebhookArgs = {
+  input: WebhookInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
 export type MutationDiscardDraftArgs = {
   input: DiscardDraftInput;
 };
@@ -1182,8 +1254,26 @@ export type MutationPublishPlanArgs = {
  * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
  * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
+export type MutationReplayWebhookDeliveryArgs = {
+  input: ReplayWebhookDeliveryInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
 export type MutationRevokeTokenArgs = {
   input: RevokeTokenInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationRotateWebhookSecretArgs = {
+  input: WebhookInput;
 };
 
 
@@ -1229,6 +1319,15 @@ export type MutationSavePlanDraftArgs = {
  */
 export type MutationUpdatePublisherArgs = {
   input: UpdatePublisherInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationUpdateWebhookArgs = {
+  input: UpdateWebhookInput;
 };
 
 
@@ -1641,6 +1740,8 @@ export type ProblemCode =
   | 'TOO_LARGE'
   /** There is no such component. */
   | 'UNKNOWN_COMPONENT'
+  /** There is no such delivery. */
+  | 'UNKNOWN_DELIVERY'
   /** There is no such draft. */
   | 'UNKNOWN_DRAFT'
   /** There is no such food. */
@@ -1657,6 +1758,8 @@ export type ProblemCode =
   | 'UNKNOWN_TOKEN'
   /** A unit that nobody knows. */
   | 'UNKNOWN_UNIT'
+  /** There is no such webhook. */
+  | 'UNKNOWN_WEBHOOK'
   /** Waits that no order of the steps keeps. */
   | 'WAITS_CANNOT_BE_KEPT';
 
@@ -1747,6 +1850,10 @@ export type Query = {
   readonly tokens: AccessTokenConnection;
   /** The access token that this request shows: whose it is, what it may do, and until when. Null without one. */
   readonly viewer: Maybe<AccessToken>;
+  /** What was and is to be sent to one webhook, newest first. Asks for the scope ADMIN. */
+  readonly webhookDeliveries: WebhookDeliveryConnection;
+  /** Webhooks, newest first. Asks for the scope ADMIN. */
+  readonly webhooks: WebhookConnection;
 };
 
 
@@ -1870,6 +1977,35 @@ export type QueryTokensArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryWebhookDeliveriesArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  state: InputMaybe<DeliveryState>;
+  webhook: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryWebhooksArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Which delivery to send again. */
+export type ReplayWebhookDeliveryInput = {
+  /** Its id. */
+  readonly id: Scalars['ID']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
 };
 
 /** Which token to take away. */
@@ -2467,6 +2603,16 @@ export type UpdatePublisherInput = {
   readonly slug: Scalars['String']['input'];
 };
 
+/** What to change of a webhook. */
+export type UpdateWebhookInput = {
+  /** Whether it is to be told of changes. What waits for it when it is stopped is sent when it goes on. */
+  readonly enabled: Scalars['Boolean']['input'];
+  /** Its id. */
+  readonly id: Scalars['ID']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
 /** Who takes how much of a food. */
 export type Use = {
   readonly __typename?: 'Use';
@@ -2533,6 +2679,135 @@ export type WarningCode =
   | 'SWAP_NOT_CONVERTIBLE'
   /** No line offers the swap that was asked for. */
   | 'SWAP_NOT_OFFERED';
+
+/** An address that is told of changes: by POST, with JSON that names what changed, signed by the Standard Webhooks specification. */
+export type Webhook = {
+  readonly __typename?: 'Webhook';
+  /** When it was made. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** Since when nothing is sent. Null: it is at work. */
+  readonly disabledAt: Maybe<Scalars['DateTime']['output']>;
+  /** Why nothing is sent. Null: it is at work. */
+  readonly disabledBecause: Maybe<WebhookStop>;
+  /** Id of the webhook. */
+  readonly id: Scalars['ID']['output'];
+  /** Of which kinds of change. Empty: all. */
+  readonly kinds: ReadonlyArray<ChangeKind>;
+  /** Whose changes it is told of. */
+  readonly publisher: Publisher;
+  /** Where to. */
+  readonly url: Scalars['String']['output'];
+};
+
+/** A page of webhooks. */
+export type WebhookConnection = {
+  readonly __typename?: 'WebhookConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<WebhookEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One change for one webhook. */
+export type WebhookDelivery = {
+  readonly __typename?: 'WebhookDelivery';
+  /** How often it was tried. */
+  readonly attempts: Scalars['Int']['output'];
+  /** Id of the change it tells of. */
+  readonly change: Scalars['ID']['output'];
+  /** When it was made. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** Why the last try failed. Null: it did not. */
+  readonly error: Maybe<Scalars['String']['output']>;
+  /** Sent as `webhook-id`, the same at every try. */
+  readonly id: Scalars['ID']['output'];
+  /** What happened. */
+  readonly kind: ChangeKind;
+  /** When it is tried next. Null: it is not tried any more. */
+  readonly nextAt: Maybe<Scalars['DateTime']['output']>;
+  /** The plan it happened to. */
+  readonly plan: Plan;
+  /** How it stands. */
+  readonly state: DeliveryState;
+  /** HTTP status of the last answer. Null: there was none. */
+  readonly status: Maybe<Scalars['Int']['output']>;
+  /** When it was last tried. Null: not yet. */
+  readonly triedAt: Maybe<Scalars['DateTime']['output']>;
+};
+
+/** A page of deliveries. */
+export type WebhookDeliveryConnection = {
+  readonly __typename?: 'WebhookDeliveryConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<WebhookDeliveryEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One delivery in a list. */
+export type WebhookDeliveryEdge = {
+  readonly __typename?: 'WebhookDeliveryEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The delivery. */
+  readonly node: WebhookDelivery;
+};
+
+/** A delivery that is sent again, or what was wrong. */
+export type WebhookDeliveryPayload = {
+  readonly __typename?: 'WebhookDeliveryPayload';
+  /** Null if there were problems. */
+  readonly delivery: Maybe<WebhookDelivery>;
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
+/** One webhook in a list. */
+export type WebhookEdge = {
+  readonly __typename?: 'WebhookEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The webhook. */
+  readonly node: Webhook;
+};
+
+/** Which webhook. */
+export type WebhookInput = {
+  /** Its id. */
+  readonly id: Scalars['ID']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A webhook that was changed, or what was wrong. */
+export type WebhookPayload = {
+  readonly __typename?: 'WebhookPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly webhook: Maybe<Webhook>;
+};
+
+/** A webhook that was made or has a new secret, or what was wrong. */
+export type WebhookSecretPayload = {
+  readonly __typename?: 'WebhookSecretPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /**
+   * What its messages are signed with: `whsec_` and base64. It is shown this once. Null if there were problems, or if this answer is
+   * given again because of its idempotency key: ask for a new one then.
+   */
+  readonly secret: Maybe<Scalars['String']['output']>;
+  /** Null if there were problems. */
+  readonly webhook: Maybe<Webhook>;
+};
+
+/** Why nothing is sent to a webhook. */
+export type WebhookStop =
+  /** Somebody stopped it. */
+  | 'ASKED'
+  /** The address answered 410: it is gone. */
+  | 'GONE';
 
 /** Which revision to take out of force. */
 export type WithdrawPlanInput = {
@@ -2661,9 +2936,12 @@ export type ResolversTypes = {
   CreatePublisherInput: CreatePublisherInput;
   CreateTokenInput: CreateTokenInput;
   CreateTokenPayload: ResolverTypeWrapper<Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
+  CreateWebhookInput: CreateWebhookInput;
   CriticalTask: ResolverTypeWrapper<CriticalTaskParent>;
   Date: ResolverTypeWrapper<Scalars['Date']['output']>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
+  DeleteWebhookPayload: ResolverTypeWrapper<Omit<DeleteWebhookPayload, 'problems'> & { problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  DeliveryState: DeliveryState;
   Diet: ResolverTypeWrapper<DietParent>;
   DietClaim: ResolverTypeWrapper<DietClaim>;
   Dimension: Dimension;
@@ -2739,6 +3017,7 @@ export type ResolversTypes = {
   PublisherPayload: ResolverTypeWrapper<Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, publisher: Maybe<ResolversTypes['Publisher']> }>;
   Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  ReplayWebhookDeliveryInput: ReplayWebhookDeliveryInput;
   RevokeTokenInput: RevokeTokenInput;
   RevokeTokenPayload: ResolverTypeWrapper<Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
   Route: ResolverTypeWrapper<RouteParent>;
@@ -2783,9 +3062,21 @@ export type ResolversTypes = {
   TaskOrder: ResolverTypeWrapper<TaskOrder>;
   Unit: ResolverTypeWrapper<UnitParent>;
   UpdatePublisherInput: UpdatePublisherInput;
+  UpdateWebhookInput: UpdateWebhookInput;
   Use: ResolverTypeWrapper<UseParent>;
   Warning: ResolverTypeWrapper<WarningParent>;
   WarningCode: WarningCode;
+  Webhook: ResolverTypeWrapper<WebhookParent>;
+  WebhookConnection: ResolverTypeWrapper<Omit<WebhookConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['WebhookEdge']> }>;
+  WebhookDelivery: ResolverTypeWrapper<WebhookDeliveryParent>;
+  WebhookDeliveryConnection: ResolverTypeWrapper<Omit<WebhookDeliveryConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['WebhookDeliveryEdge']> }>;
+  WebhookDeliveryEdge: ResolverTypeWrapper<Omit<WebhookDeliveryEdge, 'node'> & { node: ResolversTypes['WebhookDelivery'] }>;
+  WebhookDeliveryPayload: ResolverTypeWrapper<Omit<WebhookDeliveryPayload, 'delivery' | 'problems'> & { delivery: Maybe<ResolversTypes['WebhookDelivery']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  WebhookEdge: ResolverTypeWrapper<Omit<WebhookEdge, 'node'> & { node: ResolversTypes['Webhook'] }>;
+  WebhookInput: WebhookInput;
+  WebhookPayload: ResolverTypeWrapper<Omit<WebhookPayload, 'problems' | 'webhook'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, webhook: Maybe<ResolversTypes['Webhook']> }>;
+  WebhookSecretPayload: ResolverTypeWrapper<Omit<WebhookSecretPayload, 'problems' | 'webhook'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, webhook: Maybe<ResolversTypes['Webhook']> }>;
+  WebhookStop: WebhookStop;
   WithdrawPlanInput: WithdrawPlanInput;
   WithdrawPlanPayload: ResolverTypeWrapper<Omit<WithdrawPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversTypes['Plan']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
 };
@@ -2816,9 +3107,11 @@ export type ResolversParentTypes = {
   CreatePublisherInput: CreatePublisherInput;
   CreateTokenInput: CreateTokenInput;
   CreateTokenPayload: Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
+  CreateWebhookInput: CreateWebhookInput;
   CriticalTask: CriticalTaskParent;
   Date: Scalars['Date']['output'];
   DateTime: Scalars['DateTime']['output'];
+  DeleteWebhookPayload: Omit<DeleteWebhookPayload, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   Diet: DietParent;
   DietClaim: DietClaim;
   DiscardDraftInput: DiscardDraftInput;
@@ -2880,6 +3173,7 @@ export type ResolversParentTypes = {
   PublisherPayload: Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, publisher: Maybe<ResolversParentTypes['Publisher']> };
   Quantity: Scalars['Quantity']['output'];
   Query: Record<PropertyKey, never>;
+  ReplayWebhookDeliveryInput: ReplayWebhookDeliveryInput;
   RevokeTokenInput: RevokeTokenInput;
   RevokeTokenPayload: Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
   Route: RouteParent;
@@ -2914,8 +3208,19 @@ export type ResolversParentTypes = {
   TaskOrder: TaskOrder;
   Unit: UnitParent;
   UpdatePublisherInput: UpdatePublisherInput;
+  UpdateWebhookInput: UpdateWebhookInput;
   Use: UseParent;
   Warning: WarningParent;
+  Webhook: WebhookParent;
+  WebhookConnection: Omit<WebhookConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['WebhookEdge']> };
+  WebhookDelivery: WebhookDeliveryParent;
+  WebhookDeliveryConnection: Omit<WebhookDeliveryConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['WebhookDeliveryEdge']> };
+  WebhookDeliveryEdge: Omit<WebhookDeliveryEdge, 'node'> & { node: ResolversParentTypes['WebhookDelivery'] };
+  WebhookDeliveryPayload: Omit<WebhookDeliveryPayload, 'delivery' | 'problems'> & { delivery: Maybe<ResolversParentTypes['WebhookDelivery']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  WebhookEdge: Omit<WebhookEdge, 'node'> & { node: ResolversParentTypes['Webhook'] };
+  WebhookInput: WebhookInput;
+  WebhookPayload: Omit<WebhookPayload, 'problems' | 'webhook'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, webhook: Maybe<ResolversParentTypes['Webhook']> };
+  WebhookSecretPayload: Omit<WebhookSecretPayload, 'problems' | 'webhook'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, webhook: Maybe<ResolversParentTypes['Webhook']> };
   WithdrawPlanInput: WithdrawPlanInput;
   WithdrawPlanPayload: Omit<WithdrawPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversParentTypes['Plan']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
 };
@@ -3096,6 +3401,11 @@ export interface DateScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes
 export interface DateTimeScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['DateTime'], any> {
   name: 'DateTime';
 }
+
+export type DeleteWebhookPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DeleteWebhookPayload'] = ResolversParentTypes['DeleteWebhookPayload']> = {
+  deleted: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
 
 export type DietResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Diet'] = ResolversParentTypes['Diet']> = {
   breaks: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
@@ -3304,15 +3614,20 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   correctPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationCorrectPlanArgs, 'input'>>;
   createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
   createToken?: Resolver<ResolversTypes['CreateTokenPayload'], ParentType, ContextType, RequireFields<MutationCreateTokenArgs, 'input'>>;
+  createWebhook?: Resolver<ResolversTypes['WebhookSecretPayload'], ParentType, ContextType, RequireFields<MutationCreateWebhookArgs, 'input'>>;
+  deleteWebhook?: Resolver<ResolversTypes['DeleteWebhookPayload'], ParentType, ContextType, RequireFields<MutationDeleteWebhookArgs, 'input'>>;
   discardDraft?: Resolver<ResolversTypes['DiscardDraftPayload'], ParentType, ContextType, RequireFields<MutationDiscardDraftArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetPayload'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   publishPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationPublishPlanArgs, 'input'>>;
+  replayWebhookDelivery?: Resolver<ResolversTypes['WebhookDeliveryPayload'], ParentType, ContextType, RequireFields<MutationReplayWebhookDeliveryArgs, 'input'>>;
   revokeToken?: Resolver<ResolversTypes['RevokeTokenPayload'], ParentType, ContextType, RequireFields<MutationRevokeTokenArgs, 'input'>>;
+  rotateWebhookSecret?: Resolver<ResolversTypes['WebhookSecretPayload'], ParentType, ContextType, RequireFields<MutationRotateWebhookSecretArgs, 'input'>>;
   saveComponentDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSaveComponentDraftArgs, 'input'>>;
   saveDocuments?: Resolver<ResolversTypes['SaveDocumentsPayload'], ParentType, ContextType, RequireFields<MutationSaveDocumentsArgs, 'input'>>;
   saveFoods?: Resolver<ResolversTypes['SaveFoodsPayload'], ParentType, ContextType, RequireFields<MutationSaveFoodsArgs, 'input'>>;
   savePlanDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSavePlanDraftArgs, 'input'>>;
   updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
+  updateWebhook?: Resolver<ResolversTypes['WebhookPayload'], ParentType, ContextType, RequireFields<MutationUpdateWebhookArgs, 'input'>>;
   withdrawPlan?: Resolver<ResolversTypes['WithdrawPlanPayload'], ParentType, ContextType, RequireFields<MutationWithdrawPlanArgs, 'input'>>;
 };
 
@@ -3474,6 +3789,8 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
   viewer?: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
+  webhookDeliveries?: Resolver<ResolversTypes['WebhookDeliveryConnection'], ParentType, ContextType, RequireFields<QueryWebhookDeliveriesArgs, 'webhook'>>;
+  webhooks?: Resolver<ResolversTypes['WebhookConnection'], ParentType, ContextType, Partial<QueryWebhooksArgs>>;
 };
 
 export type RevokeTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RevokeTokenPayload'] = ResolversParentTypes['RevokeTokenPayload']> = {
@@ -3698,6 +4015,66 @@ export type WarningResolvers<ContextType = Context, ParentType extends Resolvers
   path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
+export type WebhookResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Webhook'] = ResolversParentTypes['Webhook']> = {
+  createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  disabledAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  disabledBecause: Resolver<Maybe<ResolversTypes['WebhookStop']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kinds: Resolver<ReadonlyArray<ResolversTypes['ChangeKind']>, ParentType, ContextType>;
+  publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
+  url: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type WebhookConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookConnection'] = ResolversParentTypes['WebhookConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['WebhookEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type WebhookDeliveryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookDelivery'] = ResolversParentTypes['WebhookDelivery']> = {
+  attempts: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  change: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  error: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['ChangeKind'], ParentType, ContextType>;
+  nextAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+  state: Resolver<ResolversTypes['DeliveryState'], ParentType, ContextType>;
+  status: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  triedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+};
+
+export type WebhookDeliveryConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookDeliveryConnection'] = ResolversParentTypes['WebhookDeliveryConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['WebhookDeliveryEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type WebhookDeliveryEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookDeliveryEdge'] = ResolversParentTypes['WebhookDeliveryEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['WebhookDelivery'], ParentType, ContextType>;
+};
+
+export type WebhookDeliveryPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookDeliveryPayload'] = ResolversParentTypes['WebhookDeliveryPayload']> = {
+  delivery: Resolver<Maybe<ResolversTypes['WebhookDelivery']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
+export type WebhookEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookEdge'] = ResolversParentTypes['WebhookEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Webhook'], ParentType, ContextType>;
+};
+
+export type WebhookPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookPayload'] = ResolversParentTypes['WebhookPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  webhook: Resolver<Maybe<ResolversTypes['Webhook']>, ParentType, ContextType>;
+};
+
+export type WebhookSecretPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookSecretPayload'] = ResolversParentTypes['WebhookSecretPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  secret: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  webhook: Resolver<Maybe<ResolversTypes['Webhook']>, ParentType, ContextType>;
+};
+
 export type WithdrawPlanPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WithdrawPlanPayload'] = ResolversParentTypes['WithdrawPlanPayload']> = {
   plan: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
@@ -3727,6 +4104,7 @@ export type Resolvers<ContextType = Context> = {
   CriticalTask: CriticalTaskResolvers<ContextType>;
   Date: GraphQLScalarType;
   DateTime: GraphQLScalarType;
+  DeleteWebhookPayload: DeleteWebhookPayloadResolvers<ContextType>;
   Diet: DietResolvers<ContextType>;
   DietClaim: DietClaimResolvers<ContextType>;
   DiscardDraftPayload: DiscardDraftPayloadResolvers<ContextType>;
@@ -3797,6 +4175,15 @@ export type Resolvers<ContextType = Context> = {
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;
   Warning: WarningResolvers<ContextType>;
+  Webhook: WebhookResolvers<ContextType>;
+  WebhookConnection: WebhookConnectionResolvers<ContextType>;
+  WebhookDelivery: WebhookDeliveryResolvers<ContextType>;
+  WebhookDeliveryConnection: WebhookDeliveryConnectionResolvers<ContextType>;
+  WebhookDeliveryEdge: WebhookDeliveryEdgeResolvers<ContextType>;
+  WebhookDeliveryPayload: WebhookDeliveryPayloadResolvers<ContextType>;
+  WebhookEdge: WebhookEdgeResolvers<ContextType>;
+  WebhookPayload: WebhookPayloadResolvers<ContextType>;
+  WebhookSecretPayload: WebhookSecretPayloadResolvers<ContextType>;
   WithdrawPlanPayload: WithdrawPlanPayloadResolvers<ContextType>;
 };
 

@@ -9,10 +9,12 @@ import type { ProblemParent, PublisherParent } from "../parents.js";
 import { payload } from "../payload.js";
 import { draftMutations } from "./draft.js";
 import { publishingMutations } from "./publishing.js";
+import { webhookMutations } from "./webhook.js";
 
 export const mutationResolvers: MutationResolvers = {
   ...draftMutations,
   ...publishingMutations,
+  ...webhookMutations,
 
   createPublisher: async (_, { input }, context) =>
     payload("publisher", await createPublisher(context.deps, context, input), (slug) => freshPublisher(context, slug)),

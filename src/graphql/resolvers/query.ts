@@ -14,11 +14,13 @@ import { draftQueries } from "./draft.js";
 import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./parents-of.js";
 import { tokenQueries } from "./token.js";
+import { webhookQueries } from "./webhook.js";
 
 export const queryResolvers: QueryResolvers = {
   ...tokenQueries,
   ...changeQueries,
   ...draftQueries,
+  ...webhookQueries,
 
   plan: (_, { publisher, slug, revision }, { loaders }) =>
     loaders.plans.load({ publisher, slug, revision: revision ?? null }),

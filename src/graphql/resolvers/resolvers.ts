@@ -30,6 +30,7 @@ import {
 import { criticalTaskResolvers, prepSessionResolvers, sessionTaskResolvers } from "./session.js";
 import { basisResolvers, storageGuidanceResolvers } from "./storage-guidance.js";
 import { accessTokenResolvers, auditEntryResolvers } from "./token.js";
+import { webhookDeliveryResolvers, webhookResolvers } from "./webhook.js";
 
 /** Types that are not named here are read property by property; their parents already have that shape. */
 export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers[Type]> } = {
@@ -78,4 +79,6 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Swap: swapResolvers,
   Use: useResolvers,
   Warning: warningResolvers,
+  Webhook: webhookResolvers,
+  WebhookDelivery: webhookDeliveryResolvers,
 };

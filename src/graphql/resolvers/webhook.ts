@@ -1,0 +1,65 @@
+import { listWebhooks } from "../../services/list-for-admins.js";
+import { createWebhook, deleteWebhook, rotateWebhookSecret, updateWebhook } from "../../services/save-webhook.js";
+import { findDelivery, findWebhook, listDeliveries, replayDelivery } from "../../services/webhook-deliveries.js";
+import { valueOf } from "../errors.js";
+import type {
+  MutationResolvers,
+  QueryResolvers,
+  WebhookDeliveryResolvers,
+  WebhookResolvers,
+} from "../generated/resolver-types.js";
+import type { WebhookDeliveryParent, WebhookParent } from "../parents.js";
+import { payload } from "../payload.js";
+import { connection } from "./connection.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+
+export const webhookQueries: Pick<QueryResolvers, "webhooks" | "webhookDeliveries"> = {
+  webhooks: async (_, { publisher, ...page }, { deps, actor }) =>
+    connection(valueOf(await listWebhooks(deps, actor, { publisher: publisher ?? null, page })), (webhook) => webhook),
+
+  webhookDeliveries: async (_, { webhook, state, ...page }, { deps, actor }) =>
+    connection(
+      valueOf(await listDeliveries(deps, actor, { webhook, state: state ?? null, page })),
+      (delivery) => delivery,
+    ),
+};
+
+type WebhookMutation =
+  "createWebhook" | "rotateWebhookSecret" | "updateWebhook" | "deleteWebhook" | "replayWebhookDelivery";
+
+export const webhookMutations: Pick<MutationResolvers, WebhookMutation> = {
+  createWebhook: async (_, { input }, context) => {
+    const made = await createWebhook(context.deps, context, { ...input, kinds: input.kinds ?? [] });
+    const answer = await payload("webhook", made, ({ id }) => findWebhook(context.deps, id));
+    return { ...answer, secret: made.ok ? made.value.secret : null };
+  },
+  rotateWebhookSecret: async (_, { input }, context) => {
+    const made = await rotateWebhookSecret(context.deps, context, input);
+    const answer = await payload("webhook", made, ({ id }) => findWebhook(context.deps, id));
+    return { ...answer, secret: made.ok ? made.value.secret : null };
+  },
+  updateWebhook: async (_, { input }, context) =>
+    payload("webhook", await updateWebhook(context.deps, context, input), (id) => findWebhook(context.deps, id)),
+  deleteWebhook: async (_, { input }, context) =>
+    payload("deleted", await deleteWebhook(context.deps, context, input), (id) => id),
+  replayWebhookDelivery: async (_, { input }, context) =>
+    payload("delivery", await replayDelivery(context.deps, context, input), (id) => findDelivery(context.deps, id)),
+};
+
+export const webhookResolvers: FieldsBeyond<WebhookResolvers, WebhookParent> = {
+  publisher: async ({ id, publisher }, _, { loaders }) => {
+    const found = await loaders.publishers.load(publisher);
+    if (found === null) throw new Error(`the webhook ${id} has no publisher`);
+    return found;
+  },
+};
+
+export const webhookDeliveryResolvers: FieldsBeyond<WebhookDeliveryResolvers, WebhookDeliveryParent> = {
+  change: ({ changeId }) => changeId,
+  plan: async ({ id, revisionId }, _, { loaders }) => {
+    const plan = await loaders.plansById.load(revisionId);
+    if (plan === null) throw new Error(`the delivery ${id} is of no revision`);
+    return plan;
+  },
+  nextAt: ({ state, dueAt }) => (state === "PENDING" ? dueAt : null),
+};

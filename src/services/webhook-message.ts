@@ -1,0 +1,49 @@
+import { createHmac, randomBytes } from "node:crypto";
+import type { ChangeKind, ClaimedDelivery } from "./deps.js";
+
+const prefix = "whsec_";
+
+/** Standard Webhooks asks for 24 to 64 random bytes. */
+export const newWebhookSecret = (): string => prefix + randomBytes(32).toString("base64");
+
+const types: Readonly<Record<ChangeKind, string>> = {
+  PLAN_PUBLISHED: "plan.published",
+  PLAN_CORRECTED: "plan.corrected",
+  PLAN_WITHDRAWN: "plan.withdrawn",
+};
+
+export interface WebhookMessage {
+  readonly url: string;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly body: string;
+}
+
+/**
+ * What is sent, by the Standard Webhooks specification: the same id and body at every try, and a signature by each secret
+ * that is good at `now`. The body names what changed and carries nothing of it.
+ */
+export function webhookMessage(delivery: ClaimedDelivery, now: Date): WebhookMessage {
+  const { id, url, kind, at, changeId, publisher, plan, revision } = delivery;
+  const data = { change: changeId, publisher, plan, revision };
+  const body = JSON.stringify({ type: types[kind], timestamp: at.toISOString(), data });
+  const timestamp = String(Math.floor(now.getTime() / 1000));
+  const sign = (secret: string): string =>
+    `v1,${createHmac("sha256", Buffer.from(secret.slice(prefix.length), "base64"))
+      .update(`${id}.${timestamp}.${body}`)
+      .digest("base64")}`;
+  return {
+    url,
+    headers: {
+      "content-type": "application/json",
+      "user-agent": "prepwright-webhooks",
+      "webhook-id": id,
+      "webhook-timestamp": timestamp,
+      "webhook-signature": secretsOf(delivery, now).map(sign).join(" "),
+    },
+    body,
+  };
+}
+
+function secretsOf({ secret, oldSecret, oldSecretUntil }: ClaimedDelivery, now: Date): readonly string[] {
+  return oldSecret !== null && oldSecretUntil !== null && oldSecretUntil > now ? [secret, oldSecret] : [secret];
+}
