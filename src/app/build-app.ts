@@ -12,6 +12,7 @@ import { openPageAssets } from "../rest/page-assets.js";
 import { registerPages } from "../rest/routes/pages.js";
 import type { Deps } from "../services/deps.js";
 import { registerHealth, type Readiness } from "./health.js";
+import { registerSchemas } from "./schemas.js";
 import { readActor } from "./read-actor.js";
 
 export interface AppOptions {
@@ -63,6 +64,7 @@ export async function buildApp({
   await server.start();
   app.addHook("onClose", () => server.stop());
   registerHealth(app, readiness);
+  registerSchemas(app);
   registerRest(app, { deps });
   registerGraphql(app, { deps, server, explorer: openExplorer(explorerFolder) });
   registerPages(app, { deps, assets: openPageAssets(browserFolder) });

@@ -291,6 +291,50 @@ describeOnBothDatabases("publishing", (open) => {
     for (const { plan: published } of answers) expect(published?.revision).toBe(1);
   });
 
+  it("compares the draft with the newest revision, and revisions with each other", async () => {
+    const compare = `query ($slug: String!, $from: Int, $to: Int) {
+      compare(publisher: "${publisher}", slug: $slug, from: $from, to: $to) { kind path before after } }`;
+    await save("compared", null, both("compared", "300 g"));
+    await change(publishPlan, { publisher, slug: "compared", expectedVersion: 1 });
+    const slug = "compared";
+    expect((await app.ask(compare, { slug }, writer)).data).toEqual({ compare: [] });
+    await save("compared", 1, both("compared", "330 g", "Barley again"));
+    const drafted = await app.ask(compare, { slug }, writer);
+    const amount = {
+      kind: "AMOUNT",
+      path: ["components", "compared-barley", "lines", "pearl-barley", "amount"],
+      before: "135 g",
+      after: "145 g",
+    };
+    expect(drafted.errors).toEqual([]);
+    expect(drafted.data?.["compare"]).toEqual(
+      expect.arrayContaining([
+        { kind: "TITLE", path: ["title"], before: "Barley week", after: "Barley again" },
+        amount,
+        expect.objectContaining({ kind: "NEED", path: ["foods", "pearl-barley", "need"] }),
+      ]),
+    );
+    await change(publishPlan, { publisher, slug: "compared", expectedVersion: 2 });
+    // Revisions are for everybody, drafts are not.
+    expect((await app.ask(compare, { slug, from: 1, to: 2 })).data).toEqual(drafted.data);
+    expect((await app.ask(compare, { slug, from: 1 })).errors).toMatchObject([
+      { extensions: { code: "UNAUTHENTICATED" } },
+    ]);
+    expect((await app.ask(compare, { slug, from: 7, to: 8 })).errors).toMatchObject([
+      {
+        extensions: {
+          problems: [
+            { code: "UNKNOWN_PLAN", path: ["from"] },
+            { code: "UNKNOWN_PLAN", path: ["to"] },
+          ],
+        },
+      },
+    ]);
+    expect((await app.ask(compare, { slug: "nothing" }, writer)).errors).toMatchObject([
+      { extensions: { problems: [{ code: "UNKNOWN_PLAN" }, { code: "UNKNOWN_DRAFT" }] } },
+    ]);
+  });
+
   it("lists revisions in pages", async () => {
     const page = `query ($after: String) { plan(publisher: "${publisher}", slug: "frozen") {
       revisions(first: 1, after: $after) { edges { node { revision } } pageInfo { endCursor hasNextPage } } } }`;

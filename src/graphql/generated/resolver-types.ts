@@ -1600,6 +1600,56 @@ export type PlanConnection = {
   readonly pageInfo: PageInfo;
 };
 
+/** Something that readers find otherwise than before. */
+export type PlanDifference = {
+  readonly __typename?: 'PlanDifference';
+  /** What it says. Null: it is gone. */
+  readonly after: Maybe<Scalars['String']['output']>;
+  /** What it said. Null: it is new. */
+  readonly before: Maybe<Scalars['String']['output']>;
+  /** What kind of thing it is. */
+  readonly kind: PlanDifferenceKind;
+  /** Where: slugs, ids and codes from the plan downwards. */
+  readonly path: ReadonlyArray<Scalars['String']['output']>;
+};
+
+/** What a reader would notice a change of. */
+export type PlanDifferenceKind =
+  /** Whether an allergen is contained. */
+  | 'ALLERGEN'
+  /** Amount of a line, at the plan's servings. */
+  | 'AMOUNT'
+  /** How many batches of a component are made. */
+  | 'BATCHES'
+  /** A claim, such as a diet. */
+  | 'CLAIM'
+  /** A component, by its title. */
+  | 'COMPONENT'
+  /** What the till asks for, at the plan's servings and the prices that were frozen. */
+  | 'COST'
+  /** Day of a meal. */
+  | 'DAY'
+  /** Whether a diet fits. */
+  | 'DIET'
+  /** What a line names, and how it is prepared. */
+  | 'INGREDIENT'
+  /** Days that something keeps in one place. */
+  | 'KEEPING'
+  /** A meal, by its title. */
+  | 'MEAL'
+  /** How much of a food is needed as bought, at the plan's servings. */
+  | 'NEED'
+  /** The session length it promises, in minutes. */
+  | 'PROMISED_TIME'
+  /** How many it is written for. */
+  | 'SERVES'
+  /** A step, with its minutes. */
+  | 'STEP'
+  /** Its summary. */
+  | 'SUMMARY'
+  /** Title of the plan. */
+  | 'TITLE';
+
 /** A plan in a page. */
 export type PlanEdge = {
   readonly __typename?: 'PlanEdge';
@@ -1822,6 +1872,11 @@ export type Query = {
    * draft. Asks for the scope READ_DRAFTS.
    */
   readonly checkDraft: Maybe<DraftCheck>;
+  /**
+   * What changes for readers between two revisions of a plan, or from one to its draft: amounts at the plan's servings, components,
+   * days, steps, keeping, allergens, cost. Asks for the scope READ_DRAFTS where the draft is compared.
+   */
+  readonly compare: ReadonlyArray<PlanDifference>;
   /** A component, from the newest revision that holds it. Null if there is none. */
   readonly component: Maybe<Component>;
   /** The draft of a component. Null if there is none. Asks for the scope READ_DRAFTS. */
@@ -1881,6 +1936,15 @@ export type QueryChangesArgs = {
 export type QueryCheckDraftArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryCompareArgs = {
+  from: InputMaybe<Scalars['Int']['input']>;
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
+  to: InputMaybe<Scalars['Int']['input']>;
 };
 
 
@@ -3005,6 +3069,8 @@ export type ResolversTypes = {
   PartOver: ResolverTypeWrapper<Omit<PartOver, 'amount'> & { amount: Maybe<ResolversTypes['Amount']> }>;
   Plan: ResolverTypeWrapper<PlanParent>;
   PlanConnection: ResolverTypeWrapper<Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PlanEdge']> }>;
+  PlanDifference: ResolverTypeWrapper<PlanDifference>;
+  PlanDifferenceKind: PlanDifferenceKind;
   PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
@@ -3162,6 +3228,7 @@ export type ResolversParentTypes = {
   PartOver: Omit<PartOver, 'amount'> & { amount: Maybe<ResolversParentTypes['Amount']> };
   Plan: PlanParent;
   PlanConnection: Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PlanEdge']> };
+  PlanDifference: PlanDifference;
   PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
@@ -3721,6 +3788,13 @@ export type PlanConnectionResolvers<ContextType = Context, ParentType extends Re
   pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
 };
 
+export type PlanDifferenceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanDifference'] = ResolversParentTypes['PlanDifference']> = {
+  after: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  before: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['PlanDifferenceKind'], ParentType, ContextType>;
+  path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
 export type PlanEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanEdge'] = ResolversParentTypes['PlanEdge']> = {
   cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   node: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
@@ -3775,6 +3849,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   auditTrail?: Resolver<ResolversTypes['AuditEntryConnection'], ParentType, ContextType, Partial<QueryAuditTrailArgs>>;
   changes?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, Partial<QueryChangesArgs>>;
   checkDraft?: Resolver<Maybe<ResolversTypes['DraftCheck']>, ParentType, ContextType, RequireFields<QueryCheckDraftArgs, 'publisher' | 'slug'>>;
+  compare?: Resolver<ReadonlyArray<ResolversTypes['PlanDifference']>, ParentType, ContextType, RequireFields<QueryCompareArgs, 'publisher' | 'slug'>>;
   component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
   componentDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryComponentDraftArgs, 'publisher' | 'slug'>>;
   drafts?: Resolver<ResolversTypes['DraftConnection'], ParentType, ContextType, RequireFields<QueryDraftsArgs, 'publisher'>>;
@@ -4142,6 +4217,7 @@ export type Resolvers<ContextType = Context> = {
   PartOver: PartOverResolvers<ContextType>;
   Plan: PlanResolvers<ContextType>;
   PlanConnection: PlanConnectionResolvers<ContextType>;
+  PlanDifference: PlanDifferenceResolvers<ContextType>;
   PlanEdge: PlanEdgeResolvers<ContextType>;
   PrepSession: PrepSessionResolvers<ContextType>;
   Problem: ProblemResolvers<ContextType>;

@@ -1,4 +1,5 @@
 import { checkDraft } from "../../services/check-draft.js";
+import { compareRevisions } from "../../services/compare-revisions.js";
 import { discardDraft } from "../../services/discard-draft.js";
 import { listDrafts } from "../../services/list-drafts.js";
 import { saveDocuments } from "../../services/save-documents.js";
@@ -17,16 +18,22 @@ import { connection } from "./connection.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { foodParent } from "./parents-of.js";
 
-export const draftQueries: Pick<QueryResolvers, "drafts" | "planDraft" | "componentDraft" | "checkDraft"> = {
-  drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
-    connection(
-      valueOf(await listDrafts(deps, actor, { filter: { publisher, kind: kind ?? null }, page })),
-      (draft) => draft,
-    ),
-  planDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PLAN", ...name }),
-  componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
-  checkDraft: (_, name, { deps, actor }) => checkDraft(deps, actor, name),
-};
+export const draftQueries: Pick<QueryResolvers, "drafts" | "planDraft" | "componentDraft" | "checkDraft" | "compare"> =
+  {
+    drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
+      connection(
+        valueOf(await listDrafts(deps, actor, { filter: { publisher, kind: kind ?? null }, page })),
+        (draft) => draft,
+      ),
+    planDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PLAN", ...name }),
+    componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
+    compare: async (_, { from, to, ...name }, { deps, actor }) =>
+      valueOf(await compareRevisions(deps, actor, { ...name, from: from ?? null, to: to ?? null })).map((found) => ({
+        ...found,
+        path: found.path.map(String),
+      })),
+    checkDraft: (_, name, { deps, actor }) => checkDraft(deps, actor, name),
+  };
 
 export const draftMutations: Pick<
   MutationResolvers,
