@@ -31,6 +31,7 @@ const config: CodegenConfig = {
           Amount: "../parents.js#AmountParent",
           AuditEntry: "../parents.js#AuditEntryParent",
           Basis: "../parents.js#BasisParent",
+          CatalogueFood: "../parents.js#CatalogueFoodParent",
           Caution: "../parents.js#CautionParent",
           Change: "../parents.js#ChangeParent",
           Component: "../parents.js#ComponentParent",

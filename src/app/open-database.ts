@@ -2,6 +2,7 @@ import type { Logger } from "pino";
 import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
 import type { Deps } from "../services/deps.js";
 import { newestPlan } from "../services/newest-plan.js";
+import { loadCatalogue } from "../services/load-catalogue.js";
 import { loadShippedRules } from "../services/load-rule-set.js";
 import type { Environment } from "./environment.js";
 import type { Readiness } from "./health.js";
@@ -17,15 +18,15 @@ export interface OpenDatabase {
 }
 
 /**
- * Opens and migrates the database the environment names, and loads the published rules of this version. An embedded
- * one that nothing was ever published in is filled with the demo. Each part is loaded only when it is used, the
- * database first, so that a start waits for nothing it does not need.
+ * Opens and migrates the database the environment names, and loads the published rules and the open food table of this
+ * version. An embedded one that nothing was ever published in is filled with the demo. Each part is loaded only when it
+ * is used, the database first, so that a start waits for nothing it does not need.
  */
 export async function openDatabase(settings: Environment, log: Logger): Promise<OpenDatabase> {
   const root = projectRoot();
   const opening = open(settings, log);
-  const reading = readShipped("rules", root);
-  const [{ data, sql, close }, rules] = await Promise.all([opening, reading]);
+  const reading = Promise.all([readShipped("rules", root), readShipped("catalogue-edition", root)]);
+  const [{ data, sql, close }, [rules, catalogue]] = await Promise.all([opening, reading]);
   const deps: Deps = {
     data,
     clock: () => new Date(),
@@ -34,6 +35,7 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
     allowPrivateWebhooks: settings.allowPrivateWebhooks,
   };
   await loadShippedRules(deps, rules);
+  await loadCatalogue(deps, catalogue, () => readShipped("catalogue", root));
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
     const { seedDatabase } = await import("./seed-database.js");
     log.info({ loaded: await seedDatabase(deps, root) }, "demo data loaded");

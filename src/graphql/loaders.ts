@@ -13,6 +13,7 @@ import type {
 import type { Household } from "../domain/model/household.js";
 import type { FoodsToday } from "../domain/plan/foods-today.js";
 import { findSynonyms, foodsToday, frozenFoods, type FoodReader } from "../services/foods-today.js";
+import { findCatalogueFoods, type CatalogueFood } from "../services/find-catalogue-foods.js";
 import { findComponents } from "../services/find-components.js";
 import { findFoods } from "../services/find-foods.js";
 import { findPlans, findPlansById } from "../services/find-plans.js";
@@ -35,6 +36,8 @@ export interface Loaders {
   readonly foods: DataLoader<string, Food | null>;
   /** Drafts with their texts; it fails for those the caller may not read. */
   readonly drafts: DataLoader<DraftRef, DraftRead | null, string>;
+  /** Rows of the open food table by their number. */
+  readonly catalogueFoods: DataLoader<string, CatalogueFood | null>;
   /** Several foods as known today, in the order asked for. */
   readonly readFoods: FoodReader;
   /** What is known today of the plans' foods and of what is on hand. */
@@ -71,6 +74,7 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
       cacheKeyFn: (name) => JSON.stringify([name.publisher, name.slug]),
     }),
     foods,
+    catalogueFoods: new DataLoader((numbers) => findCatalogueFoods(deps, numbers)),
     rulesToday,
     readRules,
     ruleSets: new DataLoader((ids) => findRuleSets(deps, ids)),

@@ -48,6 +48,8 @@ export type LineParent = Line & InPlan;
 export type SwapParent = Swap & InPlan;
 export type StepParent = Step;
 
+export type { CatalogueFood as CatalogueFoodParent } from "../services/find-catalogue-foods.js";
+
 /** `frozenIn` null: the food as known today. */
 export type FoodParent = Food & { readonly frozenIn: RevisionSummary | null };
 export type FoodPartParent = FoodPart & { readonly food: Food };

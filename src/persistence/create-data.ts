@@ -2,6 +2,7 @@ import { accessTokenData } from "./access-tokens.js";
 import { auditTrailData } from "./audit-trail.js";
 import { changeData } from "./changes.js";
 import type { BulkSql } from "./bulk-sql.js";
+import { catalogueData } from "./catalogue.js";
 import { componentData } from "./components.js";
 import type { Data } from "./data.js";
 import { draftData } from "./drafts.js";
@@ -35,6 +36,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     listedPacks: listedPackData(bulk),
     publishers: publisherData(session),
     foods: foodData(session),
+    catalogue: catalogueData(session),
     components: componentData(session),
     plans: planData(session),
     drafts: draftData(session),

@@ -1,3 +1,4 @@
+import type { CatalogueData } from "./catalogue-data.js";
 import type { Component } from "../domain/model/component.js";
 import type { Food, OwnMeasure } from "../domain/model/food.js";
 import type { FeedData, ImportFileData, ImportRunData, ListedPackData } from "./import-data.js";
@@ -447,6 +448,7 @@ export interface Data {
     /** Forgets those that are done with and were made before; counts them. */
     forget(before: Date): Promise<number>;
   };
+  readonly catalogue: CatalogueData;
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */
   ping(): Promise<void>;

@@ -1,6 +1,7 @@
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { Data } from "../persistence/data.js";
 
+export type { KnownCatalogueRow } from "../persistence/catalogue-data.js";
 export type {
   Data,
   AccessToken,

@@ -6,6 +6,7 @@ import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, RevisionSummary } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules } from "./guide-storage.js";
+import { inheritFacts } from "./inherit-facts.js";
 
 export interface Published {
   readonly summary: RevisionSummary;
@@ -16,15 +17,16 @@ export interface Published {
 }
 
 /**
- * Checks a plan with all it refers to against the published rules of today and freezes it as the next revision. Nothing
- * is stored if a check fails, if the plan cannot be computed at its own servings, or if the writer's check finds what
- * stops publishing, such as a claim that the foods contradict.
+ * Checks a plan with all it refers to, and with what its foods inherit from the open food table, against the published
+ * rules of today and freezes it as the next revision. Nothing is stored if a check fails, if the plan cannot be computed
+ * at its own servings, or if the writer's check finds what stops publishing, such as a claim that the foods contradict.
  */
 export async function publishPlan(
   deps: Deps,
-  bundle: PlanBundle,
+  written: PlanBundle,
   changeNote: string | null = null,
 ): Promise<Result<Published>> {
+  const bundle = { ...written, foods: await inheritFacts(deps, written.foods) };
   const problems = checkBundle(bundle);
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);

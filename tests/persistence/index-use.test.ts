@@ -25,7 +25,11 @@ INSERT INTO foods (slug, aisle, shopped_by, always_there, densities, measures, p
   FROM generate_series(1, 8000) n;
 INSERT INTO food_words SELECT id, 0, place, 'en', NULL, slug, slug FROM foods, generate_series(0, 1) place;
 INSERT INTO packs SELECT id, place, 'pack', 'bag', '1', '1', 'kg', NULL, NULL, NULL, '2026-01-01', 'INVENTED', 'made up'
-  FROM foods, generate_series(0, 1) place;`;
+  FROM foods, generate_series(0, 1) place;
+INSERT INTO catalogue_editions (code, title, content_hash) VALUES ('e', 'E', '');
+INSERT INTO catalogue_foods (ndb_no, description, other_names, aisle, nutrients, weights, length, words)
+  SELECT lpad(n::text, 5, '0'), 'Word-' || n || ', plain', '{}', 'other', '{}', '[]', 13, to_tsvector('simple', 'word ' || n || ' plain')
+  FROM generate_series(1, 8000) n;`;
 
 describeOnServer("with many plans", () => {
   let url: string;
@@ -59,7 +63,7 @@ describeOnServer("with many plans", () => {
     const text = JSON.stringify(plansOfStatements.map(({ rows }) => rows));
     return [...text.matchAll(/"Seq Scan"[^{}]*?"Relation Name":"(\w+)"/g)]
       .map(([, table]) => String(table))
-      .filter((table) => table !== "publishers");
+      .filter((table) => table !== "publishers" && table !== "catalogue_editions");
   };
 
   it("no read goes through a whole table", async () => {
@@ -86,6 +90,11 @@ describeOnServer("with many plans", () => {
       "foods by the start of a name": ({ foods }) => foods.page({ search: "food-77", aisle: null }, first),
       "foods of an aisle": ({ foods }) => foods.page({ search: null, aisle: "aisle-7" }, first),
     };
+    Object.assign(reads, {
+      "open table by number": ({ catalogue }: Data) => catalogue.byNumbers(["00007", "00008"]),
+      "open table by words": ({ catalogue }: Data) => catalogue.page("word-7 plain", first),
+      "whole open table": ({ catalogue }: Data) => catalogue.page(null, first),
+    });
     const found: Record<string, readonly string[]> = {};
     for (const [name, read] of Object.entries(reads)) {
       const tables = await scanned(read);

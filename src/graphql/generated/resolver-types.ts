@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -308,6 +308,47 @@ export type BatchRule = {
   readonly max: Maybe<Scalars['Float']['output']>;
   /** The least. */
   readonly min: Scalars['Float']['output'];
+};
+
+/** A food of the open food table, as it is printed there. A food that names its number inherits what it does not say itself. */
+export type CatalogueFood = {
+  readonly __typename?: 'CatalogueFood';
+  /** Part of the shop it is found in. */
+  readonly aisle: Scalars['String']['output'];
+  /** How heavy a millilitre of it is, by form, from its cups and spoons. */
+  readonly densities: ReadonlyArray<FoodDensity>;
+  /** What the table calls it. */
+  readonly description: Scalars['String']['output'];
+  /** What is left of it as purchased once its refuse is thrown away. Empty: the table does not say. */
+  readonly edible: ReadonlyArray<EdiblePortion>;
+  /** Title of the edition. */
+  readonly edition: Scalars['String']['output'];
+  /** Its other household measures, of edible material without refuse. */
+  readonly measures: ReadonlyArray<FoodMeasure>;
+  /** Its number in the table, five digits. */
+  readonly ndbNo: Scalars['String']['output'];
+  /** In 100 g of edible portion. One that is not listed was not measured; it is never zero. */
+  readonly nutrients: ReadonlyArray<FoodNutrient>;
+  /** Other names the table gives. */
+  readonly otherNames: ReadonlyArray<Scalars['String']['output']>;
+};
+
+/** A page of the open food table. */
+export type CatalogueFoodConnection = {
+  readonly __typename?: 'CatalogueFoodConnection';
+  /** The foods, each with its cursor. */
+  readonly edges: ReadonlyArray<CatalogueFoodEdge>;
+  /** Where the page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** A food of the open table in a page. */
+export type CatalogueFoodEdge = {
+  readonly __typename?: 'CatalogueFoodEdge';
+  /** Names this place in the list; opaque. */
+  readonly cursor: Scalars['String']['output'];
+  /** The food. */
+  readonly node: CatalogueFood;
 };
 
 /** A caution, with where it comes from. It does not replace local food-safety codes or licensed practice. */
@@ -773,6 +814,8 @@ export type Food = Node & {
   readonly allergens: ReadonlyArray<FoodAllergen>;
   /** In every kitchen (water from the tap): counted and named, but never on a shopping list. */
   readonly alwaysThere: Scalars['Boolean']['output'];
+  /** That row of the table, as it is today. */
+  readonly catalogueFood: Maybe<CatalogueFood>;
   /** How heavy a millilitre of it is, by form. */
   readonly densities: ReadonlyArray<FoodDensity>;
   /** What is known about diets. */
@@ -789,6 +832,10 @@ export type Food = Node & {
   readonly name: Scalars['String']['output'];
   /** All its names. */
   readonly names: ReadonlyArray<FoodName>;
+  /** Number under which it inherits from the open food table what it does not say itself; each fact's source tells which. */
+  readonly ndbNo: Maybe<Scalars['String']['output']>;
+  /** In 100 g of edible portion. One that is not listed is not known; it is never zero. */
+  readonly nutrients: ReadonlyArray<FoodNutrient>;
   /** What shops sell. */
   readonly packs: ReadonlyArray<Pack>;
   /** What one piece gives besides the rest of it: the juice and the zest of a lemon. */
@@ -915,6 +962,17 @@ export type FoodName = {
   readonly one: Scalars['String']['output'];
   /** ISO 3166 code, if it is called so only there. */
   readonly region: Maybe<Scalars['String']['output']>;
+};
+
+/** How much of one nutrient is in 100 g of a food. */
+export type FoodNutrient = {
+  readonly __typename?: 'FoodNutrient';
+  /** Which. */
+  readonly nutrient: Nutrient;
+  /** In 100 g of edible portion. */
+  readonly per100g: Scalars['Float']['output'];
+  /** Who says so. */
+  readonly source: Source;
 };
 
 /** A co-product of one piece. Pieces to buy are the most that any part needs, never the sum. */
@@ -1861,6 +1919,10 @@ export type Query = {
   readonly __typename?: 'Query';
   /** Every write that was done, newest first. Asks for the scope ADMIN. */
   readonly auditTrail: AuditEntryConnection;
+  /** A food of the open food table. Null if no food has that number. */
+  readonly catalogueFood: Maybe<CatalogueFood>;
+  /** Foods of the open food table, the plainest description first, so that a writer finds the number to inherit from. */
+  readonly catalogueFoods: CatalogueFoodConnection;
   /**
    * What was published, corrected and withdrawn, the oldest first. Keep the last cursor and ask for what comes `after` it: every
    * change is seen once, in order, however many publishers write at the same time. On an empty page keep the cursor you have.
@@ -1919,6 +1981,22 @@ export type QueryAuditTrailArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryCatalogueFoodArgs = {
+  ndbNo: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryCatalogueFoodsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  search: InputMaybe<Scalars['String']['input']>;
 };
 
 
@@ -2989,6 +3067,9 @@ export type ResolversTypes = {
   Basis: ResolverTypeWrapper<BasisParent>;
   BatchRule: ResolverTypeWrapper<BatchRule>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
+  CatalogueFood: ResolverTypeWrapper<CatalogueFoodParent>;
+  CatalogueFoodConnection: ResolverTypeWrapper<Omit<CatalogueFoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['CatalogueFoodEdge']> }>;
+  CatalogueFoodEdge: ResolverTypeWrapper<Omit<CatalogueFoodEdge, 'node'> & { node: ResolversTypes['CatalogueFood'] }>;
   Caution: ResolverTypeWrapper<CautionParent>;
   Change: ResolverTypeWrapper<ChangeParent>;
   ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ChangeEdge']> }>;
@@ -3036,6 +3117,7 @@ export type ResolversTypes = {
   FoodFilter: FoodFilter;
   FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
   FoodName: ResolverTypeWrapper<FoodName>;
+  FoodNutrient: ResolverTypeWrapper<FoodNutrient>;
   FoodPart: ResolverTypeWrapper<FoodPartParent>;
   HouseholdInput: HouseholdInput;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
@@ -3163,6 +3245,9 @@ export type ResolversParentTypes = {
   Basis: BasisParent;
   BatchRule: BatchRule;
   Boolean: Scalars['Boolean']['output'];
+  CatalogueFood: CatalogueFoodParent;
+  CatalogueFoodConnection: Omit<CatalogueFoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['CatalogueFoodEdge']> };
+  CatalogueFoodEdge: Omit<CatalogueFoodEdge, 'node'> & { node: ResolversParentTypes['CatalogueFood'] };
   Caution: CautionParent;
   Change: ChangeParent;
   ChangeConnection: Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ChangeEdge']> };
@@ -3203,6 +3288,7 @@ export type ResolversParentTypes = {
   FoodFilter: FoodFilter;
   FoodMeasure: FoodMeasure;
   FoodName: FoodName;
+  FoodNutrient: FoodNutrient;
   FoodPart: FoodPartParent;
   HouseholdInput: HouseholdInput;
   ID: Scalars['ID']['output'];
@@ -3397,6 +3483,28 @@ export type BatchRuleResolvers<ContextType = Context, ParentType extends Resolve
   min: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
+export type CatalogueFoodResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CatalogueFood'] = ResolversParentTypes['CatalogueFood']> = {
+  aisle: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  densities: Resolver<ReadonlyArray<ResolversTypes['FoodDensity']>, ParentType, ContextType>;
+  description: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  edible: Resolver<ReadonlyArray<ResolversTypes['EdiblePortion']>, ParentType, ContextType>;
+  edition: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  measures: Resolver<ReadonlyArray<ResolversTypes['FoodMeasure']>, ParentType, ContextType>;
+  ndbNo: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  nutrients: Resolver<ReadonlyArray<ResolversTypes['FoodNutrient']>, ParentType, ContextType>;
+  otherNames: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type CatalogueFoodConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CatalogueFoodConnection'] = ResolversParentTypes['CatalogueFoodConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['CatalogueFoodEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type CatalogueFoodEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CatalogueFoodEdge'] = ResolversParentTypes['CatalogueFoodEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['CatalogueFood'], ParentType, ContextType>;
+};
+
 export type CautionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Caution'] = ResolversParentTypes['Caution']> = {
   about: Resolver<ReadonlyArray<ResolversTypes['Keepable']>, ParentType, ContextType>;
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -3553,6 +3661,7 @@ export type FoodResolvers<ContextType = Context, ParentType extends ResolversPar
   aisle: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   allergens: Resolver<ReadonlyArray<ResolversTypes['FoodAllergen']>, ParentType, ContextType>;
   alwaysThere: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  catalogueFood: Resolver<Maybe<ResolversTypes['CatalogueFood']>, ParentType, ContextType>;
   densities: Resolver<ReadonlyArray<ResolversTypes['FoodDensity']>, ParentType, ContextType>;
   diets: Resolver<ReadonlyArray<ResolversTypes['FoodDiet']>, ParentType, ContextType>;
   edible: Resolver<ReadonlyArray<ResolversTypes['EdiblePortion']>, ParentType, ContextType>;
@@ -3561,6 +3670,8 @@ export type FoodResolvers<ContextType = Context, ParentType extends ResolversPar
   measures: Resolver<ReadonlyArray<ResolversTypes['FoodMeasure']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType, Partial<FoodNameArgs>>;
   names: Resolver<ReadonlyArray<ResolversTypes['FoodName']>, ParentType, ContextType>;
+  ndbNo: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  nutrients: Resolver<ReadonlyArray<ResolversTypes['FoodNutrient']>, ParentType, ContextType>;
   packs: Resolver<ReadonlyArray<ResolversTypes['Pack']>, ParentType, ContextType>;
   parts: Resolver<ReadonlyArray<ResolversTypes['FoodPart']>, ParentType, ContextType>;
   shoppedBy: Resolver<ResolversTypes['Dimension'], ParentType, ContextType>;
@@ -3613,6 +3724,12 @@ export type FoodNameResolvers<ContextType = Context, ParentType extends Resolver
   many: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   one: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type FoodNutrientResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodNutrient'] = ResolversParentTypes['FoodNutrient']> = {
+  nutrient: Resolver<ResolversTypes['Nutrient'], ParentType, ContextType>;
+  per100g: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
 };
 
 export type FoodPartResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodPart'] = ResolversParentTypes['FoodPart']> = {
@@ -3847,6 +3964,8 @@ export interface QuantityScalarConfig extends GraphQLScalarTypeConfig<ResolversT
 
 export type QueryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   auditTrail?: Resolver<ResolversTypes['AuditEntryConnection'], ParentType, ContextType, Partial<QueryAuditTrailArgs>>;
+  catalogueFood?: Resolver<Maybe<ResolversTypes['CatalogueFood']>, ParentType, ContextType, RequireFields<QueryCatalogueFoodArgs, 'ndbNo'>>;
+  catalogueFoods?: Resolver<ResolversTypes['CatalogueFoodConnection'], ParentType, ContextType, Partial<QueryCatalogueFoodsArgs>>;
   changes?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, Partial<QueryChangesArgs>>;
   checkDraft?: Resolver<Maybe<ResolversTypes['DraftCheck']>, ParentType, ContextType, RequireFields<QueryCheckDraftArgs, 'publisher' | 'slug'>>;
   compare?: Resolver<ReadonlyArray<ResolversTypes['PlanDifference']>, ParentType, ContextType, RequireFields<QueryCompareArgs, 'publisher' | 'slug'>>;
@@ -4169,6 +4288,9 @@ export type Resolvers<ContextType = Context> = {
   AuditEntryEdge: AuditEntryEdgeResolvers<ContextType>;
   Basis: BasisResolvers<ContextType>;
   BatchRule: BatchRuleResolvers<ContextType>;
+  CatalogueFood: CatalogueFoodResolvers<ContextType>;
+  CatalogueFoodConnection: CatalogueFoodConnectionResolvers<ContextType>;
+  CatalogueFoodEdge: CatalogueFoodEdgeResolvers<ContextType>;
   Caution: CautionResolvers<ContextType>;
   Change: ChangeResolvers<ContextType>;
   ChangeConnection: ChangeConnectionResolvers<ContextType>;
@@ -4199,6 +4321,7 @@ export type Resolvers<ContextType = Context> = {
   FoodEdge: FoodEdgeResolvers<ContextType>;
   FoodMeasure: FoodMeasureResolvers<ContextType>;
   FoodName: FoodNameResolvers<ContextType>;
+  FoodNutrient: FoodNutrientResolvers<ContextType>;
   FoodPart: FoodPartResolvers<ContextType>;
   Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;

@@ -5,6 +5,7 @@ import { valueOf } from "../errors.js";
 import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
 import type { FoodParent, FoodPartParent, PackParent } from "../parents.js";
+import { foodNutrients } from "./catalogue-food.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { guidanceOfFood } from "./storage-guidance.js";
 
@@ -15,6 +16,8 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
     const given = { region, from: boughtAt, fromName: "boughtAt", audience: kitchen };
     return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);
   },
+  catalogueFood: (food, _, { loaders }) => (food.ndbNo === null ? null : loaders.catalogueFoods.load(food.ndbNo)),
+  nutrients: (food) => foodNutrients(food.nutrients),
   parts: (food) => food.parts.map((part) => ({ ...part, food })),
   packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
 };

@@ -1,6 +1,7 @@
 import type { Problem } from "../../domain/problem.js";
 import { buildShoppingList, portionCountProblems, scalePortions } from "../../services/build-shopping-list.js";
 import { changePan } from "../../services/change-pan.js";
+import { listCatalogueFoods } from "../../services/find-catalogue-foods.js";
 import { listFoods } from "../../services/list-foods.js";
 import { listRuleSets } from "../../services/find-rule-sets.js";
 import { listPlans } from "../../services/list-plans.js";
@@ -52,6 +53,11 @@ export const queryResolvers: QueryResolvers = {
     const wanted = { search: filter?.search ?? null, aisle: filter?.aisle ?? null };
     return connection(valueOf(await listFoods(deps, { filter: wanted, page })), (food) => foodParent(food, null));
   },
+
+  catalogueFood: (_, { ndbNo }, { loaders }) => loaders.catalogueFoods.load(ndbNo),
+
+  catalogueFoods: async (_, { search, ...page }, { deps }) =>
+    connection(valueOf(await listCatalogueFoods(deps, { search: search ?? null, page })), (food) => food),
 
   shoppingList: async (_, { plans, household: given }, { loaders }) => {
     const tooMany = portionCountProblems(plans.length);

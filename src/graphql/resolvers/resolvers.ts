@@ -1,5 +1,6 @@
 import type { Resolvers } from "../generated/resolver-types.js";
 import { changeResolvers } from "./change.js";
+import { catalogueFoodResolvers } from "./catalogue-food.js";
 import { componentResolvers, routeResolvers } from "./component.js";
 import { draftResolvers, savedDraftResolvers } from "./draft.js";
 import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
@@ -39,6 +40,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   AllergenStatement: allergenStatementResolvers,
   AuditEntry: auditEntryResolvers,
   Basis: basisResolvers,
+  CatalogueFood: catalogueFoodResolvers,
   Caution: cautionResolvers,
   Change: changeResolvers,
   Component: componentResolvers,

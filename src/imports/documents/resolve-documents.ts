@@ -15,6 +15,8 @@ import { readPlan } from "./read-plan.js";
 export interface KnownThings {
   readonly foods: readonly Food[];
   readonly components: readonly Component[];
+  /** What a document's food inherits from the open table; its lines may then name inherited measures. Values stay as written. */
+  readonly inherit?: (food: Food) => Food;
 }
 
 export interface Resolved<T> {
@@ -36,13 +38,14 @@ type OfKind<D> = Omit<ReadDocument, "document"> & { readonly document: D };
  * Whether everything that is referred to fits together is `checkBundle`'s to say.
  */
 export function resolveDocuments(documents: readonly ReadDocument[], known: KnownThings): DocumentsResolved {
+  const { inherit = (food: Food) => food } = known;
   const foodDocuments = ofKind<FoodDocument>(documents, "food");
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
   const planDocuments = ofKind<PlanDocument>(documents, "plan");
 
   const foods = foodDocuments.map((read) => resolved(read, readFood(read.document)));
   const items = knownItems(
-    [...known.foods, ...foods.flatMap(({ values }) => values.map(({ value }) => value))],
+    [...known.foods, ...foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)))],
     new Set(foodDocuments.map(({ document }) => document.slug)),
     known.components,
     componentDocuments.map(({ document }) => document),

@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Food } from "../../../src/domain/model/food.js";
+import type { CatalogueRow } from "../../../src/domain/model/catalogue-row.js";
+import { catalogueFacts, type CatalogueFacts } from "../../../src/imports/usda/catalogue-facts.js";
 import { readHouseholdMeasure } from "../../../src/imports/usda/household-measure.js";
-import { mergeCatalogueFood, withCatalogue } from "../../../src/imports/usda/merge-catalogue-food.js";
-import { readUsda } from "../../../src/imports/usda/read-usda.js";
+import { mergeCatalogueFood } from "../../../src/imports/usda/merge-catalogue-food.js";
+import { readUsda, shippedEdition } from "../../../src/imports/usda/read-usda.js";
 import { referenceTable, sourceOf } from "../../domain/quantity/reference-table.js";
 import { density, edible, food, invented, own } from "../../kit/builders.js";
 
@@ -12,11 +13,16 @@ const bytes = (name: string): Uint8Array => readFileSync(new URL(`../../../seeds
 const foodBytes = bytes("usda-sr26-foods.csv");
 const weightBytes = bytes("usda-sr26-weights.csv");
 const catalogue = readUsda(foodBytes, weightBytes);
-const entry = (ndbNo: string): Food => {
+const rowOf = (ndbNo: string): CatalogueRow => {
   const found = catalogue.foods.get(ndbNo);
   if (found === undefined) throw new Error(ndbNo);
   return found;
 };
+const entry = (ndbNo: string): CatalogueFacts => catalogueFacts(rowOf(ndbNo), shippedEdition);
+const facts = [...catalogue.foods.values()].map((row) => ({
+  ...catalogueFacts(row, shippedEdition),
+  ndbNo: row.ndbNo,
+}));
 const cup = 236.5882365; // NIST Handbook 44, Appendix C
 
 describe("the open food table", () => {
@@ -26,27 +32,21 @@ describe("the open food table", () => {
     expect(catalogue.foods.size).toBe(5484);
   });
 
-  it("gives every food a slug of its own, the same each time", () => {
-    const slugs = [...catalogue.foods.values()].map(({ slug }) => slug);
-    expect(new Set(slugs).size).toBe(5484);
-    for (const slug of slugs) expect(slug).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
-    expect(Math.max(...slugs.map(({ length }) => length))).toBeLessThanOrEqual(80);
-    const again = readUsda(foodBytes, weightBytes);
-    expect([...again.foods.values()].map(({ slug }) => slug)).toEqual(slugs);
-    expect(entry("11215").slug).toBe("garlic-raw");
-  });
-
-  it("says nothing about allergens, diets and keeping: they are unknown", () => {
-    for (const { allergens, diets, keeping, keepsAs } of catalogue.foods.values())
-      expect([allergens, diets, keeping, keepsAs]).toEqual([[], [], [], null]);
+  it("keeps the description, the other names, and the part of the shop of its group", () => {
+    expect(rowOf("16056")).toMatchObject({
+      description: "Chickpeas (garbanzo beans, bengal gram), mature seeds, raw",
+      otherNames: [],
+      aisle: "dry-goods",
+    });
+    expect(new Set([...catalogue.foods.values()].map(({ aisle }) => aisle)).size).toBeGreaterThan(8);
   });
 
   it("keeps a blank a blank and a zero a zero", () => {
     // Release 26, NDB 12087, cashew nuts, raw: saturated fat is blank; NDB 04053, olive oil: no water
-    expect(entry("12087").nutrients?.per100g).not.toHaveProperty("saturatedFatG");
-    expect(entry("04053").nutrients?.per100g.waterG).toBe(0);
-    for (const each of catalogue.foods.values())
-      for (const value of Object.values(each.nutrients?.per100g ?? {})) expect(value).toBeGreaterThanOrEqual(0);
+    expect(entry("12087").nutrients.per100g).not.toHaveProperty("saturatedFatG");
+    expect(entry("04053").nutrients.per100g.waterG).toBe(0);
+    for (const { nutrients } of facts)
+      for (const value of Object.values(nutrients.per100g)) expect(value).toBeGreaterThanOrEqual(0);
   });
 
   it("gives cups and spoons as densities by form, and the largest measure where there are several", () => {
@@ -71,15 +71,15 @@ describe("the open food table", () => {
     expect(entry("11215").edible).toMatchObject([{ form: null, share: 0.87 }]);
     expect(entry("11215").edible[0]?.source.section).toMatch(/13 %/);
     expect(entry("04053").edible).toMatchObject([{ share: 1 }]);
-    for (const each of catalogue.foods.values())
-      for (const { share } of each.edible) {
+    for (const { edible: shares } of facts)
+      for (const { share } of shares) {
         expect(share).toBeGreaterThan(0);
         expect(share).toBeLessThanOrEqual(1);
       }
   });
 
   it("has densities of food, not of lead or feathers", () => {
-    for (const { slug, densities, measures } of catalogue.foods.values()) {
+    for (const { ndbNo: slug, densities, measures } of facts) {
       for (const { gramsPerMl } of densities) {
         expect(gramsPerMl, slug).toBeGreaterThan(0.01);
         expect(gramsPerMl, slug).toBeLessThan(2.2);
@@ -144,7 +144,7 @@ describe("the catalogue and the table of published nutrients", () => {
       expect(found === undefined, sourceOf(row)).toBe(notInRelease26.includes(ndb));
       if (found === undefined) return;
       const differing = Object.entries(columns).flatMap(([code, column]) => {
-        const here = found.nutrients?.per100g[code as keyof typeof columns];
+        const here = found.per100g[code as keyof typeof columns];
         const there = row[column] === "" ? undefined : Number(row[column]);
         return here === there ? [] : [column];
       });
@@ -259,7 +259,8 @@ describe("a writer's food and its entry in the catalogue", () => {
     ]);
     expect(merged.measures.map(({ name, grams }) => [name, grams])).toEqual([
       ["bunch", 200],
-      ["leaf", 10],
+      // As bought: ten grams that are eaten, at the writer's edible portion.
+      ["leaf", 10 / 0.6],
     ]);
     expect(merged.edible).toEqual(writers.edible);
     expect(merged.nutrients).toEqual(entry("11233").nutrients);
@@ -275,9 +276,43 @@ describe("a writer's food and its entry in the catalogue", () => {
     expect(mergeCatalogueFood({ ...writers, nutrients }, entry("11233")).nutrients).toEqual(nutrients);
   });
 
-  it("stay as they are where the food has no number, or one that is not in it", () => {
-    const plain = [food("salt"), food("moss", { ndbNo: "99999" })];
-    expect(withCatalogue(plain, catalogue.foods)).toEqual(plain);
-    expect(withCatalogue([writers], catalogue.foods)[0]?.nutrients).not.toBeNull();
+  it("gain no fact that neither has: what is unknown stays unknown", () => {
+    // Release 26, NDB 12087: saturated fat of raw cashews is blank, and no refuse is given for some foods.
+    const cashews = mergeCatalogueFood(food("cashews", { ndbNo: "12087" }), entry("12087"));
+    expect(cashews.nutrients?.per100g).not.toHaveProperty("saturatedFatG");
+    expect([cashews.allergens, cashews.diets, cashews.keeping, cashews.keepsAs, cashews.parts, cashews.packs]).toEqual([
+      [],
+      [],
+      [],
+      null,
+      [],
+      [],
+    ]);
+    const bare = { ...rowOf("12087"), refuse: null, weights: [], per100g: {} };
+    const merged = mergeCatalogueFood(food("cashews"), catalogueFacts(bare, shippedEdition));
+    expect([merged.edible, merged.densities, merged.measures, merged.nutrients?.per100g]).toEqual([[], [], [], {}]);
+  });
+
+  it("name the edition and the place in it at every fact that is inherited", () => {
+    const merged = mergeCatalogueFood(food("carrot", { ndbNo: "11124" }), entry("11124"));
+    const sources = [...merged.densities, ...merged.measures, ...merged.edible].map(({ source }) => source);
+    expect(sources.length).toBeGreaterThan(5);
+    for (const source of sources) {
+      expect(source).toMatchObject({ kind: "PUBLISHED", title: shippedEdition.title });
+      expect(source.section).toContain("NDB 11124");
+    }
+  });
+
+  // "Weights are given for edible material without refuse": documentation of the weight file, Standard Reference.
+  it("weigh a measure of the table as bought, by the edible portion that holds", () => {
+    // Release 26, NDB 11124: medium 61 g, refuse 11 %; NDB 12061, almonds: refuse 60 % (shells), 24 kernels in an ounce.
+    const medium = (carrot: ReturnType<typeof food>) =>
+      mergeCatalogueFood(carrot, entry("11124")).measures.find(({ name }) => name === "medium");
+    expect(medium(food("carrot"))?.grams).toBeCloseTo(61 / 0.89, 9);
+    expect(medium(food("carrot"))?.source.section).toContain("61 g of edible material");
+    expect(medium(food("carrot", { edible: [edible(0.8)] }))?.grams).toBeCloseTo(61 / 0.8, 9);
+    expect(medium(food("carrot", { edible: [edible(1)] }))).toEqual(
+      entry("11124").measures.find(({ name }) => name === "medium"),
+    );
   });
 });
