@@ -6,6 +6,8 @@ export default defineConfig({
   resolve: { alias: [{ find: /^graphql$/, replacement: fileURLToPath(import.meta.resolve("graphql")) }] },
   test: {
     include: ["tests/**/*.test.ts"],
+    // These need a browser: npm run test:browser.
+    exclude: ["tests/browser/**"],
     globalSetup: ["tests/kit/postgres-server.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -6,18 +6,26 @@ import { fileURLToPath } from "node:url";
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 
 /**
- * Bundles what pages load into one flat folder, named by content.
+ * Bundles what pages load into one flat folder, named by content, and the element that other people's pages load.
  *
  * @param {string} folder emptied first
  */
 export async function bundleBrowser(folder) {
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
+  // The element keeps its address, because other people's pages name it.
+  await Promise.all([
+    bundle(folder, { page: "src/browser/page.css", ticks: "src/browser/ticks.ts" }, "[name]-[hash]"),
+    bundle(folder, { embed: "src/browser/embed.ts" }, "[name]"),
+  ]);
+}
+
+async function bundle(folder, entryPoints, entryNames) {
   await build({
     absWorkingDir: root,
-    entryPoints: { page: "src/browser/page.css" },
+    entryPoints,
     outdir: folder,
-    entryNames: "[name]-[hash]",
+    entryNames,
     bundle: true,
     minify: true,
     format: "iife",

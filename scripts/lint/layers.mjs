@@ -12,6 +12,7 @@ export const folders = {
   services: { imports: ["services", "domain", "exports", "imports", "persistence"], types: [] },
   graphql: { imports: ["graphql", "services"], types: ["domain"] },
   rest: { imports: ["rest", "services"], types: ["domain"] },
+  browser: { imports: ["browser"], types: ["exports"] },
   jobs: { imports: ["jobs", "services"], types: ["domain"] },
   app: {
     imports: ["app", "domain", "exports", "imports", "persistence", "services", "graphql", "rest", "jobs"],

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { extname, join } from "node:path";
-import type { FastifyReply } from "fastify";
+import type { FastifyReply, FastifyRequest } from "fastify";
+import { sendTagged } from "./send-page.js";
 
 /** Files that pages load, each to be kept for ever under the hash in its name. */
 export interface PageAssets {
@@ -8,6 +9,8 @@ export interface PageAssets {
   readonly style: string | null;
   readonly ticks: string | null;
   send(name: string, reply: FastifyReply): FastifyReply | void;
+  /** The element for other people's pages. Its address stays, so it is kept for a day and asked for again then. */
+  sendEmbed(request: FastifyRequest, reply: FastifyReply): FastifyReply | void;
 }
 
 const types: Readonly<Record<string, string>> = {
@@ -36,5 +39,15 @@ export function openPageAssets(folder: string): PageAssets {
             .type(types[extname(name)] ?? "application/octet-stream")
             .send(readFileSync(join(folder, name)))
         : reply.callNotFound(),
+    sendEmbed: (request, reply) => {
+      if (!names.includes("embed.js")) return reply.callNotFound();
+      reply.headers({
+        "cache-control": "public, max-age=86400, stale-while-revalidate=604800",
+        "access-control-allow-origin": "*",
+        "cross-origin-resource-policy": "cross-origin",
+        "x-content-type-options": "nosniff",
+      });
+      return sendTagged(request, reply, 200, types[".js"] ?? "", readFileSync(join(folder, "embed.js"), "utf8"));
+    },
   };
 }

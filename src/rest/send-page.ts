@@ -21,15 +21,38 @@ const headers = {
   "cache-control": "no-cache",
 } as const;
 
+interface Page {
+  readonly html: string;
+  readonly status?: number;
+  /** It loads the script that keeps ticks. */
+  readonly scripts?: boolean;
+}
+
 /** Sends a page with the headers of all pages, or 304 where the reader has it already. */
-export function sendPage(
+export function sendPage(request: FastifyRequest, reply: FastifyReply, page: Page): FastifyReply {
+  reply.headers({ ...headers, "content-security-policy": policy(page.scripts ?? false) });
+  return sendTagged(request, reply, page.status ?? 200, "text/html; charset=utf-8", page.html);
+}
+
+/** The same for what other people's pages fetch. */
+export function sendJson(request: FastifyRequest, reply: FastifyReply, status: number, value: object): FastifyReply {
+  reply.headers({
+    "x-content-type-options": "nosniff",
+    "cache-control": status === 200 ? "public, max-age=60, stale-while-revalidate=3600" : "no-store",
+  });
+  return sendTagged(request, reply, status, "application/json; charset=utf-8", JSON.stringify(value));
+}
+
+export function sendTagged(
   request: FastifyRequest,
   reply: FastifyReply,
-  { html, status = 200, scripts = false }: { html: string; status?: number; scripts?: boolean },
+  status: number,
+  type: string,
+  body: string,
 ): FastifyReply {
-  const tag = `W/"${createHash("sha256").update(html).digest("base64url").slice(0, 22)}"`;
-  reply.headers({ ...headers, "content-security-policy": policy(scripts), etag: tag });
+  const tag = `W/"${createHash("sha256").update(body).digest("base64url").slice(0, 22)}"`;
   const known = (request.headers["if-none-match"] ?? "").split(",").map((each) => each.trim());
+  if (status === 200) reply.header("etag", tag);
   if (status === 200 && (known.includes(tag) || known.includes("*"))) return reply.code(304).send();
-  return reply.code(status).type("text/html; charset=utf-8").send(html);
+  return reply.code(status).type(type).send(body);
 }

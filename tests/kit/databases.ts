@@ -33,8 +33,13 @@ export type OpenTestDatabase = () => Promise<TestDatabase>;
  *     });
  */
 export function describeOnBothDatabases(name: string, suite: (open: OpenTestDatabase) => void): void {
-  describe(`${name} (embedded database)`, () => suite(closingAfterSuite(openTestEmbedded)));
+  describeOnEmbedded(name, suite);
   describeOnServer(name, suite);
+}
+
+/** For what stands so far above the database that one of them will do. */
+export function describeOnEmbedded(name: string, suite: (open: OpenTestDatabase) => void): void {
+  describe(`${name} (embedded database)`, () => suite(closingAfterSuite(openTestEmbedded)));
 }
 
 /** For what only a server has: several connections at once. */

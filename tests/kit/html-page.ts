@@ -14,8 +14,9 @@ export function parseErrors(html: string): readonly string[] {
 const validator = new HtmlValidate({
   root: true,
   extends: ["html-validate:standard", "html-validate:a11y"],
+  // A form of ticks is reset and never sent.
   // A list stays a list for screen readers although its marks are taken away by style.
-  rules: { "no-redundant-role": "off" },
+  rules: { "no-redundant-role": "off", "wcag/h32": "off" },
 });
 
 /** Breaches of the HTML standard's content models and of common rules for access, by html-validate. */

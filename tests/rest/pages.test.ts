@@ -216,6 +216,89 @@ describeOnBothDatabases("pages", (open) => {
     expect(old.text).toContain("withdrew this revision on 2 February 2026");
   });
 
+  it("puts several plans on one list, each for its own number of people", async () => {
+    const address = `${path}/list?servings=7&region=XA&currency=XTS&plan=third-gate-allotments/bean-night:5`;
+    const { status, text, headers } = await get(address);
+    expect(status).toBe(200);
+    expect(parseErrors(text)).toEqual([]);
+    expect(await markupFaults(text)).toEqual([]);
+    expect(headers["content-security-policy"]).toContain("script-src 'self'");
+    const { data } = await test.ask(`{
+      shoppingList(
+        plans: [
+          { publisher: "third-gate-allotments", slug: "roots-and-barley", servings: 7 }
+          { publisher: "third-gate-allotments", slug: "bean-night", servings: 5 }
+        ]
+        household: { region: "XA", currency: "XTS" }
+      ) { lines { food { slug } need { text } } cost { atTill { amount } } }
+    }`);
+    const list = data?.["shoppingList"] as {
+      lines: readonly { food: { slug: string }; need: { text: string } | null }[];
+      cost: { atTill: { amount: string } };
+    };
+    const boxes = elementsOf(text).filter((element) => attributeOf(element, "name") === "got");
+    expect(boxes.map((box) => attributeOf(box, "value")).toSorted()).toEqual(
+      list.lines.map(({ food }) => food.slug).toSorted(),
+    );
+    const shown = textOf(byId(text, "main"));
+    for (const { need } of list.lines) if (need !== null) expect(shown).toContain(need.text);
+    expect(shown).toContain(list.cost.atTill.amount);
+    expect(shown).toContain("for 5");
+  });
+
+  it.each([
+    ["plan=nobody/nothing", 404],
+    ["plan=third-gate-allotments", 404],
+    ["servings=lots", 422],
+    ["plan=third-gate-allotments/bean-night:0", 422],
+  ])("says what is wrong with a list: ?%s", async (query, status) => {
+    const answer = await get(`${path}/list?${query}`);
+    expect([answer.status, answer.type]).toEqual([status, "text/html"]);
+    expect(parseErrors(answer.text)).toEqual([]);
+  });
+
+  it("gives other people's pages a plan in ready words", async () => {
+    const card = await get(`${path}/card?servings=7&region=XA&currency=XTS`).set("origin", "https://blog.example");
+    expect(card.headers).toMatchObject({
+      "access-control-allow-origin": "*",
+      "cross-origin-resource-policy": "cross-origin",
+      "content-type": "application/json; charset=utf-8",
+    });
+    expect(card.body).toMatchObject({
+      servings: 7,
+      servesAsWritten: 4,
+      revision: 1,
+      language: "en-GB",
+      direction: "ltr",
+    });
+    const { data } = await test.ask(`{
+      plan(publisher: "third-gate-allotments", slug: "roots-and-barley") {
+        scaled(servings: 7, household: { region: "XA" }) { cautions { text } allergens { findings { name presence } } }
+      }
+    }`);
+    const { cautions, allergens } = (data?.["plan"] as { scaled: Pick<Scaled, "cautions" | "allergens"> }).scaled;
+    const body = card.body as {
+      cautions: readonly { text: string }[];
+      allergens: readonly { presence: string; names: readonly string[] }[];
+    };
+    expect(body.cautions.map(({ text }) => text)).toEqual(cautions.map(({ text }) => text));
+    const contained = allergens.findings.filter(({ presence }) => presence === "CONTAINS").map(({ name }) => name);
+    expect(body.allergens[0]).toEqual({ presence: "Contains", names: contained });
+    expect(body.allergens.flatMap(({ names }) => names)).toHaveLength(allergens.findings.length);
+    const wrong = await get(`${path}/card?servings=none`);
+    expect([wrong.status, wrong.headers["access-control-allow-origin"]]).toEqual([422, "*"]);
+    expect((wrong.body as { problems: readonly string[] }).problems).toHaveLength(1);
+    expect((await get("/p/nobody/nothing/card")).status).toBe(404);
+  });
+
+  it("serves the element for other people's pages", async () => {
+    const { status, headers } = await get("/embed.js");
+    expect(status).toBe(200);
+    expect(headers["content-type"]).toContain("text/javascript");
+    expect(headers["cache-control"]).toContain("max-age=86400");
+    expect((await get("/embed.js").set("if-none-match", headers["etag"] ?? "")).status).toBe(304);
+  });
+
   it("names every diet there is a rule for", async () => {
     const { text } = await get(path);
     const boxes = elementsOf(text).filter((element) => attributeOf(element, "name") === "diet");

@@ -1,33 +1,33 @@
 import type { Warning } from "../../domain/problem.js";
 import type { Caution } from "../../domain/storage/cautions.js";
-import { namedWarning } from "../named-warning.js";
+import { namedWarning, type WarningNames } from "../named-warning.js";
 import { warningText } from "../problem-text.js";
 import { sourcesText } from "../source-text.js";
 import { markup, type Content } from "./markup.js";
 import { part, type PlanView } from "./plan-view.js";
-import type { PlanWords } from "./plan-words.js";
+import type { NameBook } from "../name-book.js";
 
 /** Cautions in the words of the rules, each with where it comes from and what it is about. */
-export function cautionsPart({ answer, words }: PlanView): Content {
-  return part("care", "Take care", cautionsMarkup(answer.cautions.cautions, words));
+export function cautionsPart({ answer, book }: PlanView): Content {
+  return part("care", "Take care", cautionsMarkup(answer.cautions.cautions, book));
 }
 
-export const cautionsMarkup = (cautions: readonly Caution[], words: PlanWords): Content =>
+export const cautionsMarkup = (cautions: readonly Caution[], book: NameBook): Content =>
   markup`<ul class="cautions">${cautions.map(
     ({ text, source, restsOn, about }) => markup`<li><p>${text}</p>
-${about.length > 0 && markup`<p class="aside">Here for: ${about.map(words.subject).join(", ")}.</p>`}
+${about.length > 0 && markup`<p class="aside">Here for: ${about.map(book.subject).join(", ")}.</p>`}
 <p class="quiet">${sourcesText([source, ...restsOn])}</p></li>`,
   )}</ul>`;
 
 /** What the reader should know beside an answer that stands, in the order in which it was found, each once. */
-export function warningsPart({ answer, words }: PlanView): Content {
-  const texts = warningTexts([...answer.scaled.warnings, ...answer.list.warnings, ...answer.storage.warnings], words);
+export function warningsPart({ answer, book }: PlanView): Content {
+  const texts = warningTexts([...answer.scaled.warnings, ...answer.list.warnings, ...answer.storage.warnings], book);
   return (
     texts.length > 0 &&
     part("notes", "Worth knowing", markup`<ul class="notes">${texts.map((text) => markup`<li>${text}</li>`)}</ul>`)
   );
 }
 
-export const warningTexts = (warnings: readonly Warning[], words: PlanWords): readonly string[] => [
-  ...new Set(warnings.map((warning) => warningText(namedWarning(warning, words)))),
+export const warningTexts = (warnings: readonly Warning[], names: WarningNames): readonly string[] => [
+  ...new Set(warnings.map((warning) => warningText(namedWarning(warning, names)))),
 ];

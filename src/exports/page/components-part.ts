@@ -1,4 +1,5 @@
 import type { ScaledComponent } from "../../domain/plan/scaled.js";
+import { lineParts } from "./line-parts.js";
 import { markup, type Content } from "./markup.js";
 import { folded, lineMarkup, part, type PlanView } from "./plan-view.js";
 
@@ -15,8 +16,8 @@ export function componentsPart(view: PlanView): Content {
 
 function componentMarkup(scaled: ScaledComponent, view: PlanView): Content {
   const { component, route, batches, loads, made, used, leftOver, onHand, lines } = scaled;
-  const { words } = view;
-  const show = (amount: typeof made): string => words.amountOf(amount, component);
+  const { book } = view;
+  const show = (amount: typeof made): string => book.show(amount, component);
   const nothing = batches === 0;
   const facts: readonly (readonly [string, Content])[] = [
     ["Make", nothing ? "nothing: it is in the house" : show(made)],
@@ -29,7 +30,7 @@ function componentMarkup(scaled: ScaledComponent, view: PlanView): Content {
 <h3>${component.title}</h3>
 ${route !== null && markup`<p class="aside">${route.kind === "BUY" ? "Bought" : "Made another way"}: ${route.name}</p>`}
 <dl class="tally">${facts.map(([term, value]) => markup`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
-${!nothing && markup`<ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(words.line(line))}</li>`)}</ul>`}
+${!nothing && markup`<ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>`}
 ${!nothing && steps(scaled)}
 </article>`;
 }

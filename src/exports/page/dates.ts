@@ -49,13 +49,3 @@ export const startMinuteOfHour = (session: Household["session"]): number =>
 /** The local date so many days after the session; null where no start is known. */
 export const dateOfDay = (day: number, session: Household["session"]): string | null =>
   session === null ? null : localTime(session.start, session.zone).toPlainDate().add({ days: day }).toString();
-
-/** `2 h 35 min`. */
-export function lengthText(minutes: number): string {
-  const whole = Math.ceil(minutes);
-  const parts = [
-    whole >= 60 ? `${Math.floor(whole / 60)} h` : "",
-    whole % 60 > 0 || whole < 60 ? `${whole % 60} min` : "",
-  ];
-  return parts.filter((part) => part !== "").join(" ");
-}

@@ -1,6 +1,6 @@
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
-import type { PlanWords } from "./plan-words.js";
+import type { NameBook } from "../name-book.js";
 
 export interface Choice {
   /** As it is sent. */
@@ -21,7 +21,7 @@ export interface FormChoices {
 export function formChoices(
   { plan, components }: PlanBundle,
   diets: readonly Pick<DietRule, "code" | "name">[],
-  words: PlanWords,
+  book: NameBook,
 ): FormChoices {
   const lines = [
     ...plan.meals.flatMap((meal) => meal.lines),
@@ -34,13 +34,13 @@ export function formChoices(
       const known = swaps.get(item.food) ?? new Map<string, Choice>();
       const why = [serves.join(", "), note ?? ""].filter((each) => each !== "").join("; ");
       const value = `${item.food}:${food}`;
-      known.set(value, { value, text: words.food(food) + (why === "" ? "" : ` (${why})`) });
+      known.set(value, { value, text: book.food(food) + (why === "" ? "" : ` (${why})`) });
       swaps.set(item.food, known);
     }
   }
   return {
     diets: diets.map(({ code, name }) => ({ value: code, text: name })),
-    swaps: [...swaps].map(([from, to]) => ({ from, name: words.food(from), to: [...to.values()] })),
+    swaps: [...swaps].map(([from, to]) => ({ from, name: book.food(from), to: [...to.values()] })),
     routes: components
       .filter(({ routes }) => routes.length > 0)
       .map(({ slug, title, routes }) => ({

@@ -1,3 +1,5 @@
+import { markupText } from "../markup-text.js";
+
 /** Markup that may be sent as it is. Only `markup` makes it, and it escapes whatever is put into it. */
 export class Html {
   constructor(readonly text: string) {}
@@ -6,24 +8,10 @@ export class Html {
 /** What can stand in markup. null, undefined and false leave nothing behind; a list is written one after the other. */
 export type Content = string | number | Html | null | undefined | false | readonly Content[];
 
-const marks: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
-
-/** Controls that HTML forbids even as references become the sign for a character nobody can show. */
-const escaped = (text: string): string =>
-  text
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\p{Cs}\p{Noncharacter_Code_Point}]/gu, "\ufffd")
-    .replace(/[&<>"']/g, (mark) => marks[mark] ?? mark);
-
 function written(content: Content): string {
   if (content === null || content === undefined || content === false) return "";
   if (content instanceof Html) return content.text;
-  if (typeof content === "string" || typeof content === "number") return escaped(String(content));
+  if (typeof content === "string" || typeof content === "number") return markupText(String(content));
   return content.map(written).join("");
 }
 
@@ -36,7 +24,11 @@ export const attributes = (given: Readonly<Record<string, string | number | bool
   new Html(
     Object.entries(given)
       .map(([name, value]) =>
-        value === null || value === false ? "" : value === true ? ` ${name}` : ` ${name}="${escaped(String(value))}"`,
+        value === null || value === false
+          ? ""
+          : value === true
+            ? ` ${name}`
+            : ` ${name}="${markupText(String(value))}"`,
       )
       .join(""),
   );

@@ -36,7 +36,7 @@ function spanText({ low, high }: Span, unit: string, places: number): string {
 const percent = (share: number): string => `${Math.floor(share * 100)} %`;
 
 /** Figures of one serving of all meals together, then of each meal, with how much of the weight they cover. */
-export function nutritionPart({ answer, words }: PlanView): Content {
+export function nutritionPart({ answer, book }: PlanView): Content {
   const { plan, meals } = answer.nutrition;
   return part(
     "figures",
@@ -44,11 +44,11 @@ export function nutritionPart({ answer, words }: PlanView): Content {
     [
       table(plan),
       plan.unweighed.length > 0 &&
-        markup`<p class="aside">In no figure, because nobody knows what they weigh: ${words.foodNames(plan.unweighed)}.</p>`,
+        markup`<p class="aside">In no figure, because nobody knows what they weigh: ${book.foods(plan.unweighed)}.</p>`,
       folded(
         "Meal by meal",
         markup`<dl class="stack">${meals.map(
-          ({ meal, nutrition }) => markup`<div><dt>${words.meal(meal)}</dt><dd>${mealText(nutrition)}</dd></div>`,
+          ({ meal, nutrition }) => markup`<div><dt>${book.meal(meal)}</dt><dd>${mealText(nutrition)}</dd></div>`,
         )}</dl>`,
       ),
     ],

@@ -2,10 +2,14 @@ import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
 import type { Problem } from "../../domain/problem.js";
+import { minutesText } from "../minutes-text.js";
+import { moneyText } from "../money-text.js";
+import { nameBook } from "../name-book.js";
+import { writersShow } from "../shown-amount.js";
 import { cautionsPart, warningsPart } from "./care-part.js";
 import { componentsPart } from "./components-part.js";
 import { allergensPart, dietsPart } from "./contents-part.js";
-import { longDate, lengthText } from "./dates.js";
+import { longDate } from "./dates.js";
 import { editionPart } from "./edition-part.js";
 import { formChoices } from "./form-choices.js";
 import { formFaults } from "./form-faults.js";
@@ -16,9 +20,8 @@ import { nutritionPart } from "./nutrition-part.js";
 import { pageFrame } from "./page-frame.js";
 import { listPath, planPath, publisherPath, type PageLinks } from "./page-links.js";
 import { formQuery, type PlanForm } from "./plan-form.js";
-import { planWords } from "./plan-words.js";
 import { sessionPart } from "./session-part.js";
-import { costPart, moneyText, shoppingPart } from "./shopping-part.js";
+import { costPart, shoppingPart } from "./shopping-part.js";
 import { storagePart } from "./storage-part.js";
 
 export interface PlanPageInput {
@@ -52,13 +55,13 @@ export function planPage(input: PlanPageInput): string {
   const { publication, bundle, form, answer, links } = input;
   const { plan } = bundle;
   const named = { publisher: publication.publisher.slug, slug: publication.slug };
-  const words = planWords(bundle, answer?.reader ?? { ...plan, converts: false }, answer?.household.region ?? null);
+  const book = nameBook(bundle, answer?.reader ?? writersShow(plan));
   const faults = formFaults(input.problems);
   const formInput = {
     plan,
     action: planPath(named),
     form,
-    choices: formChoices(bundle, input.diets, words),
+    choices: formChoices(bundle, input.diets, book),
     faults,
   };
   return pageFrame({
@@ -82,7 +85,7 @@ ${answer !== null && body(answer, input, listPath(named) + formQuery(form))}`,
   });
 
   function body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): Content {
-    const view = { answer: computed, words };
+    const view = { answer: computed, book };
     return markup`<div class="parts">
 ${mealsPart(view)}
 ${componentsPart(view)}
@@ -106,8 +109,8 @@ function glance({ scaled, list, session }: PlanAnswer): Content {
   const facts: readonly (readonly [string, string | null])[] = [
     ["For", scaled.servings === 1 ? "1 person" : `${scaled.servings} people`],
     ["Meals", `${scaled.meals.length} on ${days === 1 ? "1 day" : `${days} days`}`],
-    ["Session", session === null ? null : lengthText(session.totalMinutes)],
-    ["Hands on", session === null ? null : lengthText(session.handsOnMinutes)],
+    ["Session", session === null ? null : minutesText(session.totalMinutes)],
+    ["Hands on", session === null ? null : minutesText(session.handsOnMinutes)],
     ["A serving of all", list.cost.perServing === null ? null : moneyText(list.cost.perServing)],
   ];
   return markup`<dl class="glance">${facts.map(

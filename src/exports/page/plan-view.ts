@@ -1,12 +1,13 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
-import type { LineWords, PlanWords } from "./plan-words.js";
+import type { NameBook } from "../name-book.js";
+import type { LineParts } from "./line-parts.js";
 import { between, markup, type Content } from "./markup.js";
 import { dateOfDay, dayText } from "./dates.js";
 
-/** A plan computed, and the words for it. */
+/** A plan computed, and the names in it. */
 export interface PlanView {
   readonly answer: PlanAnswer;
-  readonly words: PlanWords;
+  readonly book: NameBook;
 }
 
 /** A part of the page with its own address. */
@@ -18,7 +19,7 @@ ${body}
 </section>`;
 
 /** One line of a recipe: the amount stands out, the rest is quiet. */
-export const lineMarkup = ({ amount, name, rest }: LineWords): Content => [
+export const lineMarkup = ({ amount, name, rest }: LineParts): Content => [
   amount !== null && markup`<b>${amount}</b>`,
   amount !== null && name !== null && " ",
   name,

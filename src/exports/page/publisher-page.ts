@@ -16,6 +16,6 @@ export const publisherPage = (
     trail: [],
     kind: "publisher",
     main: markup`<header class="front"><h1>${publisher.name}</h1>
-<p class="summary">Plans in print, the newest first. Each is worked out afresh for as many as you feed.</p></header>
-${shelfMarkup(shelf, null)}`,
+<p class="summary">The newest plan comes first. Each is worked out afresh for as many as you feed.</p></header>
+<section aria-labelledby="in-print"><h2 id="in-print">In print</h2>${shelfMarkup(shelf, null)}</section>`,
   });

@@ -1,7 +1,8 @@
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
+import { minutesText } from "../minutes-text.js";
 import { problemText } from "../problem-text.js";
 import { criticalText } from "../session-text.js";
-import { clockText, dateOfDay, dayText, lengthText } from "./dates.js";
+import { clockText, dateOfDay, dayText } from "./dates.js";
 import { markup, type Content } from "./markup.js";
 import { folded, part, sentences, type PlanView } from "./plan-view.js";
 import { applianceName } from "./session-lanes.js";
@@ -35,12 +36,12 @@ function summary(session: PrepSession, { household, scaled }: PlanView["answer"]
   const date = dateOfDay(0, household.session);
   const proved = session.optimal
     ? "No order of this work is shorter."
-    : `No order can be shorter than ${lengthText(session.lowerBoundMinutes)}.`;
+    : `No order can be shorter than ${minutesText(session.lowerBoundMinutes)}.`;
   return markup`<p>${sentences([
     household.session === null || date === null
       ? "Times count from the start; give a starting time above to see them on the clock."
       : `${dayText(date)}, from ${clockText(0, household.session)} to ${clockText(session.totalMinutes, household.session)} (${household.session.zone}).`,
-    `${lengthText(session.totalMinutes)} in all, ${lengthText(session.handsOnMinutes)} of them with your hands, which are free after ${lengthText(session.handsFreeMinute)}.`,
+    `${minutesText(session.totalMinutes)} in all, ${minutesText(session.handsOnMinutes)} of them with your hands, which are free after ${minutesText(session.handsFreeMinute)}.`,
     kitchen.cooks === 1 ? "For one cook." : `For ${kitchen.cooks} cooks.`,
     proved,
     session.assumedAppliances.length > 0 &&
@@ -57,7 +58,7 @@ function taskMarkup(task: SessionTask, session: PrepSession, { household }: Plan
   const clock = `${clockText(task.startMinute, household.session)}–${clockText(task.endMinute, household.session)}`;
   const facts = [
     task.eveningBefore ? "the evening before" : null,
-    lengthText(task.endMinute - task.startMinute),
+    minutesText(task.endMinute - task.startMinute),
     task.attention === "HANDS_ON" ? "hands on" : "by itself",
     task.appliance === null ? null : applianceName(task.appliance),
     task.temperatureC === null ? null : `${task.temperatureC} °C`,

@@ -1,98 +1,99 @@
-import type { Cost, ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import type { Money } from "../../domain/model/amount.js";
+import type { Cost, ShoppingLine } from "../../domain/plan/scaled.js";
+import { moneyText } from "../money-text.js";
+import type { NameBook } from "../name-book.js";
+import { byAisle, codeWords, shoppingText } from "../shopping-text.js";
 import { markup, type Content } from "./markup.js";
-import { aisleName, foodName, packsText, type PlanWords } from "./plan-words.js";
+import { packsText } from "./packs-text.js";
 import { part, type PlanView } from "./plan-view.js";
 
-export const moneyText = ({ amount, currency }: Money): string => `${amount} ${currency}`;
-
-/** Lines of a list by the aisle they stand in, aisles in the order of the list. */
-export function byAisle(
-  list: ShoppingList,
-): readonly { readonly aisle: string; readonly lines: readonly ShoppingLine[] }[] {
-  const aisles = [...new Set(list.lines.map(({ food }) => food.aisle))];
-  return aisles.map((aisle) => ({ aisle, lines: list.lines.filter(({ food }) => food.aisle === aisle) }));
-}
-
-/** What to take from the shelf, in the reader's words. */
-export interface ShoppingWords {
+/** What to take from the shelf, as a reader stands before it. */
+export interface ShelfLine {
   readonly food: string;
-  /** Packs, or the bare amount where none is known; null: to taste, or nothing. */
+  /** Packs, or the bare amount where none is known; null: nothing, or nobody can say how much. */
   readonly take: string | null;
-  /** How much the kitchen needs, where packs hold another amount. */
-  readonly need: string | null;
   readonly price: string | null;
+  /** How much the kitchen needs of it, what is in the house, what stays over. */
   readonly notes: readonly string[];
+  /** Who needs it, each once. */
+  readonly users: readonly string[];
 }
 
-export function shoppingWords(line: ShoppingLine, words: PlanWords, region: string | null): ShoppingWords {
-  const show = (amount: NonNullable<ShoppingLine["need"]>): string => words.amountOf(amount, line.food);
-  const packs = packsText(line, words.reader);
-  const has = line.onHand !== null && line.onHand.high > 0;
-  const enough = has && line.toBuy !== null && line.toBuy.high === 0;
-  const bare = line.toBuy === null || enough ? null : show(line.toBuy);
-  const over = line.partsOver.map(({ part: name, pieces }) => `${name} of ${Number(pieces.toFixed(2))} left over`);
+/** @param severalPlans name the plan of every use too */
+export function shelfLine(
+  line: ShoppingLine,
+  book: Pick<NameBook, "reader" | "show" | "words">,
+  severalPlans = false,
+): ShelfLine {
+  const { food } = line;
+  const { food: name, need, onHand, price } = shoppingText(line, book.reader, severalPlans);
+  const packs = packsText(line, book.reader);
+  const enough = onHand !== null && line.toBuy !== null && line.toBuy.high === 0;
+  const bare = line.toBuy === null || enough ? null : book.show(line.toBuy, food);
+  const users = line.uses.map(({ bundle, component, meal }) =>
+    [severalPlans ? bundle.plan.title : null, component?.title ?? meal?.title].filter((each) => each).join(": "),
+  );
   return {
-    food: foodName(line.food, words.reader, region),
+    food: name,
     take: packs ?? bare,
-    need: packs === null || line.need === null ? null : show(line.need),
-    price: line.cost.atTill === null || packs === null ? null : moneyText(line.cost.atTill),
+    price,
     notes: [
-      ...(enough ? ["nothing to buy: there is enough in the house"] : []),
-      ...(has && !enough && line.onHand !== null ? [`${show(line.onHand)} is in the house`] : []),
-      ...(line.need === null ? ["to taste"] : line.open ? ["and a little more to taste"] : []),
-      ...over,
+      ...(enough ? ["nothing to buy"] : []),
+      ...(line.need === null ? [need] : packs === null ? [] : [`${book.show(line.need, food)} needed`]),
+      ...(line.need !== null && line.open ? [book.words.plusMore] : []),
+      ...(onHand === null ? [] : [onHand]),
+      ...line.partsOver.map(({ part: piece, pieces }) => `${piece} of ${Number(pieces.toFixed(2))} left over`),
     ],
+    users: [...new Set(users)],
   };
 }
 
-/** Who needs it, each once, in the order of the uses. */
-export const usersOf = (line: ShoppingLine): readonly string[] => [
-  ...new Set(line.uses.flatMap(({ component, meal }) => component?.title ?? meal?.title ?? [])),
-];
+/** `dairy-and-eggs` to `Dairy and eggs`. */
+export function aisleName(aisle: string): string {
+  const words = codeWords(aisle);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
 
 /** The list by aisle, with the uses of every line. */
-export function shoppingPart({ answer, words }: PlanView, listAddress: string): Content {
-  const { list, household } = answer;
+export function shoppingPart({ answer, book }: PlanView, listAddress: string): Content {
   return part(
     "bought",
     "What to buy",
-    markup`<div class="aisles">${byAisle(list).map(
-      ({ aisle, lines }) => markup`<section class="aisle"><h3>${aisleName(aisle)}</h3>
-<ul class="lines">${lines.map((line) => lineOf(line, words, household.region))}</ul></section>`,
+    markup`<div class="aisles">${byAisle(answer.list.lines).map(
+      ([aisle, lines]) => markup`<section class="aisle"><h3>${aisleName(aisle)}</h3>
+<ul class="lines">${lines.map((line) => lineMarkup(line, book))}</ul></section>`,
     )}</div>
 <p class="onward"><a href="${listAddress}">The same list to tick and print</a></p>`,
   );
 }
 
-function lineOf(line: ShoppingLine, words: PlanWords, region: string | null): Content {
-  const { food, take, need, price, notes } = shoppingWords(line, words, region);
+function lineMarkup(line: ShoppingLine, book: NameBook): Content {
+  const { food, take, price, notes, users } = shelfLine(line, book);
   return markup`<li><b>${food}</b>${take !== null && ` ${take}`}${price !== null && markup` <span class="price">${price}</span>`}
-<span class="quiet">${[...(need === null ? [] : [`${need} needed`]), ...notes, `for ${usersOf(line).join(", ")}`].join(
-    "; ",
-  )}</span></li>`;
+<span class="quiet">${[...notes, `for ${users.join(", ")}`].join("; ")}</span></li>`;
 }
 
 /** What it costs, and what is in no sum. */
-export function costPart({ answer, words }: PlanView): Content {
-  const { cost } = answer.list;
-  return part("cost", "What it costs", [costMarkup(cost), unpriced(cost, words)]);
-}
+export const costPart = ({ answer, book }: PlanView): Content =>
+  part("cost", "What it costs", costMarkup(answer.list.cost, book.foods, true));
 
-function costMarkup({ atTill, used, carriedOver, perServing }: Cost): Content {
+/** @param eachServing only where every serving is the same */
+export function costMarkup(
+  { atTill, used, carriedOver, perServing, unpriced }: Cost,
+  foods: (slugs: readonly string[]) => string,
+  eachServing: boolean,
+): Content {
   if (atTill === null) return markup`<p>No price is known for this place and currency.</p>`;
   const rows: readonly (readonly [string, Money | null])[] = [
     ["At the till", atTill],
     ["Of which is eaten", used],
     ["Stays in the cupboard", carriedOver],
-    ["A serving of everything", perServing],
+    ["A serving of everything", eachServing ? perServing : null],
   ];
-  return markup`<dl class="tally">${rows.map(
-    ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money)}</dd></div>`,
-  )}</dl>`;
+  return [
+    markup`<dl class="tally">${rows.map(
+      ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money)}</dd></div>`,
+    )}</dl>`,
+    unpriced.length > 0 && markup`<p class="aside">Without a price, and in no sum: ${foods(unpriced)}.</p>`,
+  ];
 }
-
-const unpriced = (cost: Cost, words: PlanWords): Content =>
-  cost.unpriced.length > 0 &&
-  cost.atTill !== null &&
-  markup`<p class="aside">Without a price, and in no sum: ${words.foodNames(cost.unpriced)}.</p>`;

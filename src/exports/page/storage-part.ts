@@ -27,7 +27,7 @@ export function storagePart(view: PlanView): Content {
     [
       tables,
       silent.length > 0 &&
-        markup`<p class="aside">Nobody says how long these keep: ${silent.map(view.words.subject).join(", ")}. Follow your local
+        markup`<p class="aside">Nobody says how long these keep: ${silent.map(view.book.subject).join(", ")}. Follow your local
 food-safety advice.</p>`,
     ],
     "The stricter of the writer’s word and the published rule decides; both are shown.",
@@ -43,7 +43,7 @@ function table(title: string, rows: readonly StorageGuidance[], view: PlanView):
 const same = (a: Subject, b: Subject | undefined): boolean => a.kind === b?.kind && a.slug === b.slug;
 
 function row(guidance: StorageGuidance, before: StorageGuidance | undefined, view: PlanView): Content {
-  const { words, answer } = view;
+  const { book, answer } = view;
   const { subject, place, container, condition, keepUntil, lastDay, purpose, limitedBy } = guidance;
   const zone = answer.household.session?.zone ?? null;
   const until =
@@ -55,17 +55,17 @@ function row(guidance: StorageGuidance, before: StorageGuidance | undefined, vie
           ? null
           : dayText(lastDay);
   const kept = [container, condition, purpose === "QUALITY" ? "for its quality, not its safety" : null];
-  return markup`<tr><th scope="row">${same(subject, before?.subject) ? markup`<span class="quiet">${words.subject(subject)}</span>` : words.subject(subject)}</th>
+  return markup`<tr><th scope="row">${same(subject, before?.subject) ? markup`<span class="quiet">${book.subject(subject)}</span>` : book.subject(subject)}</th>
 <td><b>${lengthOf(guidance)}</b> ${places[place]}${until !== null && markup`, <b>until ${until}</b>`}${kept
     .filter((each) => each !== null)
     .map((each) => markup`<span class="quiet">, ${each}</span>`)}${
-    limitedBy !== null && markup`<span class="quiet">; ${words.subject(limitedBy)} in it decides</span>`
+    limitedBy !== null && markup`<span class="quiet">; ${book.subject(limitedBy)} in it decides</span>`
   }</td>
 <td>${basesMarkup(guidance, view)}</td></tr>
 ${
   guidance.tooLateFor.length > 0 &&
-  markup`<tr class="late"><td colspan="3"><p class="flag">Too late for ${guidance.tooLateFor.map((meal) => `“${words.meal(meal)}”`).join(", ")}.</p>
-<ul>${guidance.advice.map((advice) => markup`<li>${adviceText(advice, words)}</li>`)}</ul></td></tr>`
+  markup`<tr class="late"><td colspan="3"><p class="flag">Too late for ${guidance.tooLateFor.map((meal) => `“${book.meal(meal)}”`).join(", ")}.</p>
+<ul>${guidance.advice.map((advice) => markup`<li>${adviceText(advice, book)}</li>`)}</ul></td></tr>`
 }`;
 }
 
@@ -85,12 +85,12 @@ const count = (value: number, one: string): string => `${Number(value.toFixed(1)
 const lengthOf = ({ days, counts }: Pick<StorageGuidance, "days" | "counts">): string =>
   counts === "HOURS" && days < 3 ? count(days * 24, "hour") : count(days, "day");
 
-function basisMarkup(basis: Basis, { subject, counts, basis: all }: StorageGuidance, { words }: PlanView): Content {
+function basisMarkup(basis: Basis, { subject, counts, basis: all }: StorageGuidance, { book }: PlanView): Content {
   const whose = basis.kind === "WRITER" ? "Writer" : `Published${basis.region === null ? "" : ` (${basis.region})`}`;
   const length = basis.printed ?? lengthOf({ days: basis.days, counts });
   const { title, section } = basis.source;
   const notes = [
-    same(basis.of, subject) ? null : `of ${words.subject(basis.of)}`,
+    same(basis.of, subject) ? null : `of ${book.subject(basis.of)}`,
     basis.byAnalogy ? "stands in: no figure is published for this very food" : null,
     basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? "the day of making is day 1" : null,
     basis.temperature,

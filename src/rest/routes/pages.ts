@@ -2,12 +2,15 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
 import { findPublishers } from "../../services/find-publishers.js";
 import { listPlans } from "../../services/list-plans.js";
+import { problemText } from "../../services/explain.js";
+import { showListPage, type OtherPlan } from "../../services/show-list-page.js";
+import { showPlanCard } from "../../services/show-plan-card.js";
 import { showPlanPage } from "../../services/show-plan-page.js";
 import { noticePage, publisherPage, startPage, type PageLinks, type Shelf } from "../../services/write-page.js";
 import { assetsPath, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { readPlanForm } from "../read-plan-form.js";
-import { sendPage } from "../send-page.js";
+import { sendJson, sendPage } from "../send-page.js";
 
 export interface PageRouteOptions {
   readonly deps: Deps;
@@ -55,15 +58,49 @@ export function registerPages(app: FastifyInstance, { deps, assets }: PageRouteO
     return sendPage(request, reply, { html: publisherPage(publisher, shelf, linksOf(request)) });
   });
 
-  app.get(
-    "/p/:publisher/:slug",
-    async (request: FastifyRequest<{ Params: { publisher: string; slug: string } }>, reply) => {
-      const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
-      if (page === null)
-        return nothing(request, reply, "No plan of this name, or no such revision of it, is in print.");
-      return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200 });
-    },
-  );
+  app.get("/p/:publisher/:slug", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+    const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
+    if (page === null) return nothing(request, reply, "No plan of this name, or no such revision of it, is in print.");
+    return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200 });
+  });
+
+  app.get("/p/:publisher/:slug/list", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+    const query = readQuery(request.url);
+    const others = otherPlans(query.get("plan") ?? []);
+    const page =
+      others === null ? null : await showListPage(deps, request.params, readPlanForm(query), others, linksOf(request));
+    if (page === null) return nothing(request, reply, "One of the plans of this list is not in print.");
+    return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200, scripts: true });
+  });
+
+  app.get("/p/:publisher/:slug/card", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+    const form = readPlanForm(readQuery(request.url));
+    const card = await showPlanCard(deps, request.params, form, linksOf(request).origin);
+    // Anybody's page may read it; nothing rests on cookies.
+    reply.header("access-control-allow-origin", "*").header("cross-origin-resource-policy", "cross-origin");
+    if (card === null) return sendJson(request, reply, 404, { problems: ["No plan of this name is in print."] });
+    if (card.ok) return sendJson(request, reply, 200, card.value);
+    return sendJson(request, reply, 422, {
+      problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
+    });
+  });
+
+  app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
+}
+
+interface PlanName {
+  readonly publisher: string;
+  readonly slug: string;
+}
+
+/** `publisher/slug` or `publisher/slug:8`, each; null: one of them is neither. */
+function otherPlans(texts: readonly string[]): readonly OtherPlan[] | null {
+  const read = texts.map((text): OtherPlan | null => {
+    const [, publisher, slug, servings] = /^([^/:]+)\/([^/:]+)(?::(\d{1,9}))?$/.exec(text) ?? [];
+    if (publisher === undefined || slug === undefined) return null;
+    return { publisher, slug, servings: servings === undefined ? null : Number(servings) };
+  });
+  return read.every((each) => each !== null) ? read : null;
 }
 
 /** null: the cursor leads nowhere. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { clockText, dateOfDay, lengthText, momentText } from "../../../src/exports/page/dates.js";
+import { clockText, dateOfDay, momentText } from "../../../src/exports/page/dates.js";
 
 // Clocks in Lisbon went forward on 29 March 2026 at 01:00 (EU Directive 2000/84/EC, last Sunday of March).
 const session = { start: "2026-03-29T00:30:00Z", zone: "Europe/Lisbon" };
@@ -18,9 +18,5 @@ describe("times on the wall clock", () => {
     expect(dateOfDay(2, { start: "2026-03-01T23:30:00Z", zone: "Asia/Tokyo" })).toBe("2026-03-04");
     expect(dateOfDay(2, null)).toBeNull();
     expect(momentText("2026-03-01T23:30:00Z", "Asia/Tokyo")).toBe("Mon 2 Mar, 08:30");
-  });
-
-  it("have lengths in hours and minutes, a begun minute in full", () => {
-    expect([0, 4.2, 60, 125].map(lengthText)).toEqual(["0 min", "5 min", "1 h", "2 h 5 min"]);
   });
 });

@@ -1,0 +1,35 @@
+import type { PlanCard } from "../exports/page/card-shape.js";
+
+/** What came back: a plan, or what to tell the reader. */
+export type Fetched = { readonly card: PlanCard } | { readonly told: string };
+
+/** The address of a plan's card: that of its page, and how many eat. null: no address of a page. */
+export function cardAddress(src: string, servings: string | null): URL | null {
+  if (!URL.canParse(src, document.baseURI)) return null;
+  const address = new URL(src, document.baseURI);
+  if (!/^https?:$/.test(address.protocol)) return null;
+  address.pathname = `${address.pathname.replace(/\/$/, "")}/card`;
+  address.hash = "";
+  if (servings !== null && servings !== "") address.searchParams.set("servings", servings);
+  return address;
+}
+
+const outOfReach = "The plan cannot be reached just now. Please try again, or follow the link.";
+
+export async function fetchCard(address: URL, signal: AbortSignal): Promise<Fetched> {
+  const answer = await fetch(address, {
+    signal,
+    credentials: "omit",
+    referrerPolicy: "no-referrer",
+    headers: { accept: "application/json" },
+  }).catch((error: unknown) => {
+    // A network that fails is a TypeError; that this reader no longer waits is the caller's affair.
+    if (error instanceof TypeError) return null;
+    throw error;
+  });
+  if (answer === null || answer.status >= 500) return { told: outOfReach };
+  const value = (await answer.json().catch(() => null)) as PlanCard | { readonly problems?: readonly string[] } | null;
+  if (value === null) return { told: outOfReach };
+  if (answer.ok && "title" in value) return { card: value };
+  return { told: ("problems" in value && value.problems?.join(" ")) || outOfReach };
+}

@@ -1,0 +1,30 @@
+/** A plan in ready words, for the element that blogs set into their own pages. Fields are only ever added. */
+export interface PlanCard {
+  readonly title: string;
+  /** BCP 47 tag and direction of the writer's words. */
+  readonly language: string;
+  readonly direction: "ltr" | "rtl";
+  readonly publisher: string;
+  readonly revision: number;
+  /** Absolute address of the plan's page, as asked. */
+  readonly page: string;
+  readonly servings: number;
+  readonly servesAsWritten: number;
+  /** `2 h 5 min`; null where the steps fit no order. */
+  readonly session: string | null;
+  readonly handsOn: string | null;
+  readonly perServing: string | null;
+  readonly meals: readonly { readonly day: string; readonly title: string }[];
+  readonly aisles: readonly {
+    readonly title: string;
+    readonly lines: readonly {
+      readonly id: string;
+      readonly food: string;
+      readonly take: string;
+      readonly notes: string;
+    }[];
+  }[];
+  /** Every value that occurs, from the one that must be said first. */
+  readonly allergens: readonly { readonly presence: string; readonly names: readonly string[] }[];
+  readonly cautions: readonly { readonly text: string; readonly source: string }[];
+}

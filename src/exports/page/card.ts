@@ -1,0 +1,46 @@
+import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { minutesText } from "../minutes-text.js";
+import { moneyText } from "../money-text.js";
+import { nameBook } from "../name-book.js";
+import { byAisle } from "../shopping-text.js";
+import { sourceText } from "../source-text.js";
+import { writingDirection } from "../writing-direction.js";
+import type { PlanCard } from "./card-shape.js";
+import { presenceWords } from "./contents-part.js";
+import { dayName } from "./plan-view.js";
+import { aisleName, shelfLine } from "./shopping-part.js";
+
+export function planCard(answer: PlanAnswer, page: string): PlanCard {
+  const { publication, scaled, reader, session, list } = answer;
+  const { plan } = scaled.bundle;
+  const book = nameBook(scaled.bundle, reader);
+  const { findings } = answer.contents.plan.allergens;
+  return {
+    title: plan.title,
+    language: plan.locale,
+    direction: writingDirection(plan.locale),
+    publisher: publication.publisher.name,
+    revision: publication.revision,
+    page,
+    servings: scaled.servings,
+    servesAsWritten: plan.serves,
+    session: session === null ? null : minutesText(session.totalMinutes),
+    handsOn: session === null ? null : minutesText(session.handsOnMinutes),
+    perServing: list.cost.perServing === null ? null : moneyText(list.cost.perServing),
+    meals: scaled.meals
+      .toSorted((a, b) => a.meal.day - b.meal.day)
+      .map(({ meal }) => ({ day: dayName(meal.day, answer), title: meal.title })),
+    aisles: byAisle(list.lines).map(([aisle, lines]) => ({
+      title: aisleName(aisle),
+      lines: lines.map((line) => {
+        const { food, take, notes } = shelfLine(line, book);
+        return { id: line.food.slug, food, take: take ?? "", notes: notes.join("; ") };
+      }),
+    })),
+    allergens: presenceWords.flatMap(([presence, term]) => {
+      const names = findings.filter((each) => each.presence === presence).map(({ name }) => name);
+      return names.length === 0 ? [] : [{ presence: term, names }];
+    }),
+    cautions: answer.cautions.cautions.map(({ text, source }) => ({ text, source: sourceText(source) })),
+  };
+}

@@ -1,0 +1,133 @@
+import { createServer, type Server } from "node:http";
+import { readFile } from "node:fs/promises";
+import type { AddressInfo } from "node:net";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { describeOnEmbedded } from "../kit/databases.js";
+import { accessibilityFaults } from "./accessibility.js";
+import { openBrowser, type OpenedBrowser } from "./open-browser.js";
+import { openService, type OpenedService } from "./open-service.js";
+
+const plan = "/p/third-gate-allotments/roots-and-barley";
+
+describeOnEmbedded("a plan inside another page", (open) => {
+  let service: OpenedService;
+  let browser: OpenedBrowser;
+  let blog: Server;
+  let blogAddress: string;
+  let embedded = plan;
+
+  beforeAll(async () => {
+    service = await openService(await open());
+    browser = await openBrowser();
+    // A page that trusts the service with a script and an answer, and nobody with anything inline or with markup from text.
+    const policy = [
+      "default-src 'none'",
+      `script-src ${service.address}`,
+      `connect-src ${service.address}`,
+      "style-src 'none'",
+      "base-uri 'none'",
+      "require-trusted-types-for 'script'",
+      "trusted-types 'none'",
+    ].join("; ");
+    blog = createServer((_request, response) => {
+      response.writeHead(200, { "content-type": "text/html; charset=utf-8", "content-security-policy": policy });
+      response.end(`<!doctype html><html lang="en"><title>A blog</title><main><h1>A blog</h1>
+<prepwright-plan src="${service.address}${embedded}" servings="6"><a href="${service.address}${plan}">The plan</a></prepwright-plan>
+</main><script src="${service.address}/embed.js" async></script></html>`);
+    });
+    await new Promise<void>((done) => blog.listen(0, "127.0.0.1", done));
+    blogAddress = `http://127.0.0.1:${(blog.address() as AddressInfo).port}/`;
+  });
+  afterAll(async () => {
+    await browser.close();
+    await new Promise((done) => blog.close(done));
+    await service.close();
+  });
+
+  const said: string[] = [];
+
+  async function visit(path = plan): Promise<Page> {
+    embedded = path;
+    said.splice(0);
+    const page = await browser.context.newPage();
+    page.on("console", (message) => void said.push(message.text()));
+    page.on("pageerror", (error) => void said.push(error.message));
+    await page.goto(blogAddress);
+    return page;
+  }
+
+  it("weighs less than 20 kB", async () => {
+    const script = await readFile("dist/browser/embed.js");
+    expect(script.byteLength).toBeLessThan(20_000);
+    expect(script.toString()).not.toMatch(/\beval\(|new Function|innerHTML/);
+  });
+
+  it("shows the plan under a policy that allows nothing inline", async () => {
+    const page = await visit(`${plan}?region=XA&currency=XTS`);
+    await page.getByText("Worked out for 6.").waitFor();
+    expect(said).toEqual([]);
+    const shown = await page.locator("prepwright-plan article").innerText();
+    for (const words of ["Roots and barley", "pearl barley", "Contains", "Not known", "Take care", "not a promise"]) {
+      expect(shown).toContain(words);
+    }
+    // The plan took the place of the link that stood for it.
+    expect(await page.getByRole("link", { name: "The plan", exact: true }).isVisible()).toBe(false);
+    // Its own style holds, and does not leak.
+    const topOf = (element: string) => page.evaluate(`getComputedStyle(${element}).borderTopWidth`);
+    expect(await topOf(`document.querySelector("prepwright-plan").shadowRoot.querySelector("article")`)).toBe("9px");
+    expect(await topOf(`document.querySelector("main")`)).toBe("0px");
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.emulateMedia({ colorScheme: "dark" });
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await page.close();
+  });
+
+  it("is worked out for others, keeps the ticks, and leaves the keyboard where it was", async () => {
+    const page = await visit();
+    await page.getByText("Worked out for 6.").waitFor();
+    await page.getByLabel("butter").check();
+    const barley = page.locator("prepwright-plan label", { hasText: "carrot" });
+    const before = await barley.innerText();
+    await page.getByLabel("How many eat").fill("18");
+    await page.keyboard.press("Enter");
+    await page.getByText("Worked out for 18.").waitFor();
+    expect(await barley.innerText()).not.toBe(before);
+    expect(await page.getByLabel("butter").isChecked()).toBe(true);
+    expect(await page.evaluate("document.activeElement.shadowRoot.activeElement.id")).toBe("count");
+    await page.close();
+  });
+
+  it("says politely what is wrong, and leaves the link", async () => {
+    const page = await visit();
+    await page.getByText("Worked out for 6.").waitFor();
+    await page.getByLabel("How many eat").fill("0");
+    await page.keyboard.press("Enter");
+    await page.getByText("whole number").waitFor();
+    expect(await page.getByRole("link", { name: "The plan", exact: true }).isVisible()).toBe(true);
+    await page.close();
+
+    const lost = await visit("/p/third-gate-allotments/no-such-plan");
+    await lost.getByText("No plan of this name is in print.").waitFor();
+    expect(await lost.getByRole("link", { name: "The plan", exact: true }).isVisible()).toBe(true);
+    await lost.close();
+  });
+
+  it("offers the link when the service cannot be reached", async () => {
+    const page = await visit();
+    await page.getByText("Worked out for 6.").waitFor();
+    await page.route("**/card*", (route) => route.abort());
+    await page.evaluate(`document.querySelector("prepwright-plan").setAttribute("servings", "3")`);
+    await page.getByText("cannot be reached just now").waitFor();
+    expect(await page.getByRole("link", { name: "The plan", exact: true }).isVisible()).toBe(true);
+    await page.close();
+  });
+
+  it("has no address that could run a script", async () => {
+    const page = await visit();
+    await page.getByText("Worked out for 6.").waitFor();
+    await page.evaluate(`document.querySelector("prepwright-plan").setAttribute("src", "javascript:alert(1)")`);
+    await page.getByText("no address that can be read").waitFor();
+    await page.close();
+  });
+});
