@@ -11,6 +11,8 @@ describe("the environment", () => {
         databaseUrl: null,
         dataDir: "data",
         logLevel: "info",
+        allowPrivateWebhooks: false,
+        worker: true,
         zone: "UTC",
         mode: "development",
       },
