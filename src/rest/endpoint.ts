@@ -46,8 +46,8 @@ interface Description {
   /** Beside those that every address has. */
   readonly refusals: readonly ProblemKind[];
   readonly caching: Caching;
-  /** A page of a list, with links to its neighbours. */
-  readonly paged?: boolean;
+  /** What it links to in the header Link; left out: nothing. */
+  readonly links?: string;
 }
 
 /** How a value is written in one form. */

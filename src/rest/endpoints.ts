@@ -1,7 +1,26 @@
 import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
+import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
 import { openapiEndpoint } from "./routes/openapi.js";
-import { planEndpoint } from "./routes/plan.js";
+import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint } from "./routes/plan-parts.js";
+import { planEndpoint, revisionEndpoint } from "./routes/plan.js";
+import { plansEndpoint } from "./routes/plans.js";
+import { publisherEndpoint } from "./routes/publisher.js";
+import { shoppingListEndpoint } from "./routes/shopping-list.js";
 
 /** Every address below /v1, once: what is registered, described and tested. */
-export const endpoints: readonly Endpoint[] = [planEndpoint, openapiEndpoint(() => openapiDocument(endpoints))];
+export const endpoints: readonly Endpoint[] = [
+  plansEndpoint,
+  planEndpoint,
+  revisionEndpoint,
+  listEndpoint,
+  sessionEndpoint,
+  storageEndpoint,
+  servingsTableEndpoint,
+  shoppingListEndpoint,
+  componentEndpoint,
+  foodsEndpoint,
+  foodEndpoint,
+  publisherEndpoint,
+  openapiEndpoint(() => openapiDocument(endpoints)),
+];

@@ -10,12 +10,9 @@ type Node = Readonly<Record<string, unknown>>;
 
 const header = (name: string): Node => ({ $ref: `#/components/headers/${name}` });
 
-const inDocument = (id: string): string => `#/components/schemas/${id}`;
+const textHeader = (description: string): Node => ({ description, schema: { type: "string", maxLength: 4_000 } });
 
-/** More may be added to any answer, so none of them is closed; what is sent in is closed. */
-const opened = ({ jsonSchema }: { jsonSchema: z.core.JSONSchema.BaseSchema }): void => {
-  if (jsonSchema.additionalProperties === false) delete jsonSchema.additionalProperties;
-};
+const inDocument = (id: string): string => `#/components/schemas/${id}`;
 
 const withoutHeading = ({ $schema: _schema, $id: _id, ...schema }: z.core.JSONSchema.BaseSchema): Node => schema;
 
@@ -62,7 +59,7 @@ function refusalsOf({ refusals, body }: Endpoint): Node {
 }
 
 function operationOf(endpoint: Endpoint): Node {
-  const { operationId, tag, summary, description, parameters, body, writings, caching, method } = endpoint;
+  const { operationId, tag, summary, description, parameters, body, writings, caching, method, links } = endpoint;
   const validated = caching !== "NEVER" && method === "GET";
   return {
     operationId,
@@ -84,7 +81,7 @@ function operationOf(endpoint: Endpoint): Node {
           "X-Request-Id": header("X-Request-Id"),
           "Cache-Control": header("Cache-Control"),
           ...(validated ? { ETag: header("ETag") } : {}),
-          ...(endpoint.paged === true ? { Link: header("Link") } : {}),
+          ...(links === undefined ? {} : { Link: textHeader(`${links} (RFC 8288).`) }),
         },
         content: contentOf(writings),
       },
@@ -117,13 +114,10 @@ const responses: Node = {
   ),
 };
 
-const textHeader = (description: string): Node => ({ description, schema: { type: "string", maxLength: 4_000 } });
-
 const headers: Node = {
   "X-Request-Id": textHeader("Names this request in our log. Your own is taken where it is harmless."),
   "Cache-Control": textHeader("How long the answer may be kept."),
   ETag: textHeader("Names this answer; send it in If-None-Match."),
-  Link: textHeader("The next and the previous page (RFC 8288)."),
   Allow: textHeader("The methods this address takes."),
   "Retry-After": textHeader("How many seconds to wait."),
 };
@@ -146,7 +140,8 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
     const here = paths.get(endpoint.path) ?? {};
     paths.set(endpoint.path, { ...here, [endpoint.method.toLowerCase()]: operationOf(endpoint) });
   }
-  const { schemas } = z.toJSONSchema(namedSchemas, { uri: inDocument, io: "output", override: opened });
+  // As they are sent: only what is sent in is closed, since more may be added to any answer.
+  const { schemas } = z.toJSONSchema(namedSchemas, { uri: inDocument, io: "input" });
   if (schemas[namedSchemas.get(problemSchema)?.id ?? ""] === undefined) throw new Error("problems are not described");
   return {
     openapi: "3.1.0",

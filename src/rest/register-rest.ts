@@ -7,6 +7,7 @@ import { bareType, chooseFormat, splitSuffix } from "./format.js";
 import { readJsonBody } from "./json-body.js";
 import { queryProblems, readQuery } from "./parameter.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
+import { registerProblemPages } from "./routes/problem-pages.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
 
 export interface RestOptions {
@@ -28,6 +29,7 @@ export function registerRest(app: FastifyInstance, { deps }: RestOptions): void 
       reply.headers(sharedHeaders);
       next();
     });
+    registerProblemPages(scope);
     for (const path of new Set(endpoints.map((endpoint) => endpoint.path))) {
       registerPath(
         scope,
@@ -128,9 +130,11 @@ const cacheControl: Readonly<Record<Caching, string>> = {
 
 /** With an ETag of the text itself, so that whatever went into it is in the tag; 304 to who has it already. */
 function sendValidated(body: string, caching: Caching, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  reply.header("cache-control", cacheControl[caching]);
+  if (caching === "NEVER") return reply.send(body);
   const etag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"`;
-  reply.headers({ etag, "cache-control": cacheControl[caching] });
-  if (request.method !== "POST" && isKnown(request.headers["if-none-match"], etag)) return reply.code(304).send();
+  reply.header("etag", etag);
+  if (isKnown(request.headers["if-none-match"], etag)) return reply.code(304).send();
   return reply.send(body);
 }
 

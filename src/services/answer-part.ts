@@ -1,9 +1,9 @@
 import { shop } from "../domain/plan/shop.js";
-import type { ShoppingList } from "../domain/plan/scaled.js";
 import { servingsTable, type ServingsRow } from "../domain/plan/servings-table.js";
 import type { PrepSession } from "../domain/prep-session/session.js";
 import { ok, type Result } from "../domain/problem.js";
 import type { StorageAnswer } from "../domain/storage/guidance.js";
+import type { ListsAnswer } from "./answer-lists.js";
 import type { Deps, RevisionRef } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
@@ -28,12 +28,14 @@ async function partOf<T>(
 }
 
 /** The shopping list of one plan. */
-export const answerList = (
-  deps: Deps,
-  ref: RevisionRef,
-  asked: Asked,
-): Promise<Result<ScaledForReader & { readonly list: ShoppingList }> | null> =>
-  partOf(deps, ref, asked, ({ scaled, household, today }) => ok({ list: shop([scaled], household, today) }));
+export const answerList = (deps: Deps, ref: RevisionRef, asked: Asked): Promise<Result<ListsAnswer> | null> =>
+  partOf(deps, ref, asked, ({ publication, scaled, household, reader, today }) =>
+    ok({
+      plans: [{ bundle: scaled.bundle, revision: publication.revision, servings: scaled.servings }],
+      list: shop([scaled], household, today),
+      reader,
+    }),
+  );
 
 /** The order of the session's work. Problems also where the steps fit no order. */
 export const answerSession = (

@@ -84,13 +84,15 @@ export async function householdProblems(
 export async function publicationOf(deps: Deps, published: PublishedRevision): Promise<Publication> {
   const [publisher] = await deps.data.publishers.bySlugs([published.publisher]);
   if (!publisher) throw new Error(`revision ${published.id} has no publisher`);
-  const { slug, revision, publishedAt, withdrawnAt, checksum } = published;
+  const { slug, revision, publishedAt, withdrawnAt, withdrawnBecause, changeNote, checksum } = published;
   return {
     publisher: { slug: publisher.slug, name: publisher.name },
     slug,
     revision,
     publishedAt,
     withdrawnAt,
+    withdrawnBecause,
+    changeNote,
     checksum,
   };
 }

@@ -32,6 +32,8 @@ export const publication: Publication = {
   revision: 3,
   publishedAt: new Date("2026-02-20T06:30:00Z"),
   withdrawnAt: null,
+  withdrawnBecause: null,
+  changeNote: null,
   checksum: "0".repeat(64),
 };
 

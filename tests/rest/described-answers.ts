@@ -100,7 +100,10 @@ export async function askRest(
     DELETE: (to) => agent.delete(to),
     OPTIONS: (to) => agent.options(to),
   };
-  const asking = verbs[method](url).set(headers).buffer(true).parse(asText);
+  const asking = verbs[method](url)
+    .set({ host: "plans.example", ...headers })
+    .buffer(true)
+    .parse(asText);
   const response = await (body === undefined ? asking : asking.send(body));
   const text = typeof response.body === "string" ? response.body : "";
   const read = Object.assign(response, {

@@ -37,6 +37,10 @@ export interface Publication {
   readonly revision: number;
   readonly publishedAt: Date;
   readonly withdrawnAt: Date | null;
+  /** Why, for readers. */
+  readonly withdrawnBecause: string | null;
+  /** What it changed, for readers. */
+  readonly changeNote: string | null;
   /** SHA-256 of the frozen document, hex. */
   readonly checksum: string;
 }

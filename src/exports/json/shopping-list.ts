@@ -1,7 +1,8 @@
 import { z } from "zod";
-import type { Food } from "../../domain/model/food.js";
+import type { Food, Pack } from "../../domain/model/food.js";
+import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
-import type { PackCount, ShoppingLine, ShoppingList, Use } from "../../domain/plan/scaled.js";
+import type { ShoppingLine, ShoppingList, Use } from "../../domain/plan/scaled.js";
 import { foodNameFor } from "../food-name.js";
 import { showAmount, showWritten } from "../shown-amount.js";
 import { amountSchema, moneySchema, sourceSchema } from "./amount.js";
@@ -91,22 +92,19 @@ const foodJson = (food: Food, { locale }: Reader) => ({
   name: foodNameFor(food, locale),
 });
 
-const packJson = ({ pack, count }: PackCount, food: Food) => ({
-  count,
-  pack: {
-    code: pack.id,
-    name: pack.name,
-    // In the units it is labelled with, whoever reads it.
-    content: showWritten(pack.content, food, {
-      measures: "METRIC",
-      locale: food.names[0]?.language ?? "en",
-      converts: false,
-    }),
-    price: pack.price,
-    region: pack.region,
-    seen: pack.seen,
-    source: pack.source,
-  },
+/** In the units it is labelled with, whoever reads it. */
+export const packJson = (pack: Pack, food: Food): Json<typeof packSchema> => ({
+  code: pack.id,
+  name: pack.name,
+  content: showWritten(pack.content, food, {
+    measures: "METRIC",
+    locale: food.names[0]?.language ?? "en",
+    converts: false,
+  }),
+  price: pack.price,
+  region: pack.region,
+  seen: pack.seen,
+  source: pack.source,
 });
 
 const useJson = ({ bundle, meal, component, part, asWritten, amount }: Use, food: Food, reader: Reader) => ({
@@ -126,7 +124,7 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
     need: need && showAmount(need, food, reader),
     onHand: onHand && showAmount(onHand, food, reader),
     toBuy: toBuy && showAmount(toBuy, food, reader),
-    buy: buy.map((packs) => packJson(packs, food)),
+    buy: buy.map(({ pack, count }) => ({ count, pack: packJson(pack, food) })),
     cost,
     uses: uses.map((use) => useJson(use, food, reader)),
     // The food's own words and densities are those of whole pieces.
@@ -146,3 +144,38 @@ export function shoppingListJson({ lines, cost, warnings }: ShoppingList, reader
     warnings: warnings.map(warningJson),
   };
 }
+
+export const listAnswerSchema = named(
+  "ShoppingListAnswer",
+  "One shopping list, and the plans it is for.",
+  z.object({
+    plans: list(
+      z.object({
+        publisher: slug("Slug of its publisher."),
+        slug: slug("Slug of the plan."),
+        title: text("Its title."),
+        revision: z.number().int().min(1).describe("The revision that was computed."),
+        servings: z.number().int().min(1).describe("How many it was computed for."),
+      }),
+      "The plans, in the order asked for.",
+    ),
+    ...shoppingListSchema.shape,
+  }),
+);
+
+export interface ListAnswer {
+  readonly plans: readonly { readonly bundle: PlanBundle; readonly revision: number; readonly servings: number }[];
+  readonly list: ShoppingList;
+  readonly reader: Reader;
+}
+
+export const listAnswerJson = ({ plans, list: of, reader }: ListAnswer): Json<typeof listAnswerSchema> => ({
+  plans: plans.map(({ bundle: { plan }, revision, servings }) => ({
+    publisher: plan.publisher,
+    slug: plan.slug,
+    title: plan.title,
+    revision,
+    servings,
+  })),
+  ...shoppingListJson(of, reader),
+});

@@ -102,7 +102,8 @@ const guidanceJson = (
   counts: guidance.counts,
   purpose: guidance.purpose,
   lastDay: guidance.lastDay,
-  keepUntil: guidance.keepUntil,
+  // With milliseconds, as every instant here.
+  keepUntil: guidance.keepUntil && new Date(guidance.keepUntil).toISOString(),
   container: guidance.container,
   condition: guidance.condition,
   basis: guidance.basis.map((basis) => basisJson(basis, things)),

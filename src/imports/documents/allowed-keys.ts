@@ -2,7 +2,8 @@ import type { Path } from "../../domain/problem.js";
 import { jsonSchemas } from "./document-kinds.js";
 import type { DocumentKind } from "./document-kinds.js";
 
-interface Shape {
+/** As much of a JSON Schema as says which keys there are. */
+export interface Shape {
   readonly properties?: Readonly<Record<string, Shape>>;
   readonly additionalProperties?: Shape | boolean;
   readonly items?: Shape;
@@ -34,9 +35,12 @@ function schemaOf(kind: DocumentKind): Shape {
   return schema;
 }
 
-/** The keys a document of this kind may have at a path, read off its own schema. */
-export function allowedKeys(kind: DocumentKind, path: Path): readonly string[] {
-  const root: readonly Shape[] = [schemaOf(kind)];
+/** The keys a value may have at a path, read off its JSON Schema. */
+export function keysAt(schema: Shape, path: Path): readonly string[] {
+  const root: readonly Shape[] = [schema];
   const here = path.reduce((shapes, segment) => shapes.flatMap((shape) => below(shape, segment)), root);
   return [...new Set(here.flatMap(branches).flatMap(({ properties }) => Object.keys(properties ?? {})))];
 }
+
+/** The same for a document of a kind. */
+export const allowedKeys = (kind: DocumentKind, path: Path): readonly string[] => keysAt(schemaOf(kind), path);

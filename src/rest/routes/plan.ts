@@ -1,7 +1,17 @@
-import { answerPlan } from "../../services/answer-plan.js";
-import { planJson, planSchema } from "../../services/plan-as-json.js";
-import { asJson, endpoint } from "../endpoint.js";
-import { aboutPlan, planParameters } from "../plan-question.js";
+import { z } from "zod";
+import type { Problem } from "../../domain/problem.js";
+import { answerPlan, type PlanAnswer } from "../../services/answer-plan.js";
+import { planJson, planSchema, revisionJson, revisionSchema } from "../../services/as-json.js";
+import { plainText, planMarkdown } from "../../services/as-text.js";
+import { loadPlan } from "../../services/load-plan.js";
+import { addressesOf, planAddress } from "../addresses-of.js";
+import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
+import { inPath } from "../parameter.js";
+import { aboutPlan, planName, planParameters, planPath, unknownPlan, wholeNumber } from "../plan-question.js";
+import { badParameters } from "../refusal.js";
+
+const addresses = ({ publication }: PlanAnswer, question: Question) =>
+  addressesOf(question, { publisher: publication.publisher.slug, slug: publication.slug }, publication.revision);
 
 /** One plan for one household, in every form. */
 export const planEndpoint = endpoint(
@@ -15,9 +25,43 @@ export const planEndpoint = endpoint(
       "The newest revision, or the one named by `revision`, with everything the service says about it: meals, components," +
       " shopping list, session, keeping, allergens, diets, nutrition, cautions.",
     parameters: planParameters,
-    refusals: ["bad-parameters", "not-found"],
+    refusals: ["not-found"],
     caching: "LIVE",
   },
   (question) => aboutPlan(question, answerPlan),
-  [asJson(planSchema, "The plan computed.", planJson)],
+  [
+    asJson(planSchema, "The plan computed.", planJson),
+    asText("markdown", "As Markdown, for a newsletter.", (answer: PlanAnswer, question) =>
+      planMarkdown(answer, addresses(answer, question), answer.publication.changeNote),
+    ),
+    asText("text", "As plain text.", (answer: PlanAnswer) => plainText(answer)),
+  ],
+);
+
+/** What a revision froze. Nothing of today is in it, so it is the one answer that never changes. */
+export const revisionEndpoint = endpoint(
+  {
+    method: "GET",
+    path: "/v1/plans/{publisher}/{slug}/revisions/{revision}",
+    operationId: "getRevision",
+    tag: "plans",
+    summary: "The frozen document of a revision",
+    description:
+      "As its writer wrote it, with every component and food it refers to. It takes no household: to compute a revision, name" +
+      " it at the plan's own address, as `?revision=2`.",
+    parameters: [...planPath, inPath("revision", "Number of the revision.", z.number().int().min(1))],
+    refusals: ["not-found"],
+    caching: "FROZEN",
+    links: "The address that always has the newest revision",
+  },
+  async (question) => {
+    const problems: Problem[] = [];
+    const revision = wholeNumber(new Map([["revision", [question.path["revision"] ?? ""]]]), "revision", problems);
+    if (revision === null) return refused(badParameters(problems));
+    const ref = { ...planName(question), revision };
+    const published = await loadPlan(question.deps, ref);
+    if (published === null) return refused(unknownPlan(ref));
+    return found(published, { link: `<${planAddress(published)}>; rel="latest-version"` });
+  },
+  [asJson(revisionSchema, "The document.", revisionJson)],
 );

@@ -1,0 +1,90 @@
+import { z } from "zod";
+import { nutrientCodes } from "../../domain/nutrition/nutrients.js";
+import { moneySchema, sourceSchema } from "./amount.js";
+import { densitySchema, keepingRuleSchema, measuredSchema, ownMeasureSchema } from "./frozen-line.js";
+import { day, list, named, slug, text, texts } from "./named-schema.js";
+
+/** A food with every fact that is known about it. */
+export const frozenFoodSchema = named(
+  "FoodFacts",
+  "Something bought, with every fact that is known about it and who says so.",
+  z.object({
+    slug: slug("Short name, the same for the food of today and every frozen copy of it."),
+    names: list(
+      z.object({
+        language: text("BCP 47 language.", 60),
+        region: text("ISO 3166 code, if it is called so only there.", 10).nullable(),
+        one: text("For one."),
+        many: text("For several."),
+        also: texts("Other words for exactly the same food."),
+      }),
+      "Its names; the first is the fallback.",
+    ),
+    aisle: text("Part of the shop it is found in."),
+    shoppedBy: z.enum(["MASS", "VOLUME", "COUNT"]).describe("What a shopper asks for it by."),
+    ndbNo: text("Number in the open USDA table.", 40).nullable(),
+    densities: list(densitySchema, "How heavy a millilitre of it is, by form."),
+    measures: list(ownMeasureSchema, "Measures that only this food has, such as a clove."),
+    parts: list(
+      z.object({
+        name: text("Name of the part."),
+        perPiece: measuredSchema.describe("What one piece gives."),
+        after: texts("Parts that must be taken before this one."),
+        source: sourceSchema,
+      }),
+      "What one piece gives besides the rest of it.",
+    ),
+    edible: list(
+      z.object({
+        form: text("The preparation. Null: the usual trimming.").nullable(),
+        share: z.number(),
+        source: sourceSchema,
+      }),
+      "The share that is left once prepared.",
+    ),
+    yields: list(
+      z.object({ food: slug("Slug of the other food."), gramsPerGram: z.number(), source: sourceSchema }),
+      "Foods it turns into.",
+    ),
+    allergens: list(
+      z.object({
+        code: text("Code of the allergen."),
+        presence: z.enum(["CONTAINS", "MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"]),
+        source: sourceSchema,
+      }),
+      "What is known. An allergen that is not listed is not known; it is never absent.",
+    ),
+    diets: list(
+      z.object({
+        diet: text("Code of the diet."),
+        fits: z.boolean().nullable().describe("Null: not known."),
+        source: sourceSchema,
+      }),
+      "What is known about diets.",
+    ),
+    nutrients: z
+      .object({
+        per100g: z
+          .partialRecord(z.enum(nutrientCodes), z.number())
+          .describe("What is missing was not measured; it is never zero."),
+        source: sourceSchema,
+      })
+      .nullable()
+      .describe("Per 100 g of edible portion."),
+    keepsAs: text("Class of published keeping rules.").nullable(),
+    keeping: list(keepingRuleSchema, "How long it keeps, as its writer or its label says."),
+    packs: list(
+      z.object({
+        id: text("Unique inside the food."),
+        name: text("As sold: tin, bag, punnet."),
+        content: measuredSchema,
+        price: moneySchema.nullable().describe("Null: nobody knows."),
+        region: text("ISO 3166 code of where it is sold. Null: anywhere.", 10).nullable(),
+        seen: day("The day the price was seen."),
+        source: sourceSchema,
+      }),
+      "What shops sell.",
+    ),
+    alwaysThere: z.boolean().describe("In every kitchen: counted and named, but never on a shopping list."),
+  }),
+);

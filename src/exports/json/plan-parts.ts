@@ -1,0 +1,74 @@
+import { z } from "zod";
+import type { ServingsRow } from "../../domain/plan/servings-table.js";
+import { moneySchema } from "./amount.js";
+import { instant, list, named, slug, text, type Json } from "./named-schema.js";
+
+export const servingsTableSchema = named(
+  "ServingsTable",
+  "What a plan costs and leaves over at every number of servings, to see where it comes out even.",
+  z.object({
+    rows: list(
+      z.object({
+        servings: z.number().int().min(1).describe("How many eat."),
+        perServing: moneySchema.nullable().describe("What one serving costs. Null: no price is known."),
+        atTill: moneySchema.nullable().describe("What the till asks for. Null: no price is known."),
+        leftOverShare: z.number().describe("Share of what is made that nobody eats, on average over the components."),
+        packWasteShare: z
+          .number()
+          .describe("Share of what is bought that is not used, on average over the foods bought in packs."),
+        even: z.boolean().describe("Nothing of any component is left over."),
+      }),
+      "From the least servings to the most.",
+    ),
+  }),
+);
+
+export const servingsTableJson = (rows: readonly ServingsRow[]): Json<typeof servingsTableSchema> => ({ rows });
+
+export const planSummarySchema = named(
+  "PlanSummary",
+  "A plan in a list, in its newest revision.",
+  z.object({
+    publisher: slug("Slug of its publisher."),
+    slug: slug("Short name used in addresses."),
+    title: text("Title."),
+    revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
+    serves: z.number().describe("How many people it is written for."),
+    locale: text("BCP 47 tag of the language it is written in.", 60),
+    publishedAt: instant("When this revision was published."),
+    checksum: text("SHA-256 of the frozen document, hex.", 64),
+    address: text("Where the plan is computed."),
+  }),
+);
+
+interface Summary {
+  readonly publisher: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly revision: number;
+  readonly serves: number;
+  readonly locale: string;
+  readonly publishedAt: Date;
+  readonly checksum: string;
+}
+
+export const planSummaryJson = (plan: Summary, address: string): Json<typeof planSummarySchema> => ({
+  publisher: plan.publisher,
+  slug: plan.slug,
+  title: plan.title,
+  revision: plan.revision,
+  serves: plan.serves,
+  locale: plan.locale,
+  publishedAt: plan.publishedAt.toISOString(),
+  checksum: plan.checksum,
+  address,
+});
+
+const neighbours = {
+  next: text("Address of the next page. Null: this is the last.", 20_000).nullable(),
+  previous: text("Address of the page before. Null: this is the first.", 20_000).nullable(),
+};
+
+/** A page of a list. Addresses of its neighbours also stand in the header Link. */
+export const pageSchema = <Item extends z.ZodType>(id: string, description: string, item: Item) =>
+  named(id, description, z.object({ items: list(item, "In the order of the list."), ...neighbours }));

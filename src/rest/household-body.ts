@@ -1,0 +1,73 @@
+import { z } from "zod";
+import { named } from "../services/json-schemas.js";
+import { measureSystems } from "../services/show-amount.js";
+
+const text = (max: number, description: string) => z.string().min(1).max(max).describe(description);
+
+/** A number, or the text of one, so that a third stays a third. */
+const quantity = z
+  .union([z.string().min(1).max(40), z.number().min(0).max(1e9)])
+  .describe("An amount such as `500`, `0.75` or `1/3`.")
+  .transform((written) => (typeof written === "number" ? String(Number(written.toFixed(6))) : written));
+
+const many = <Item extends z.ZodType>(item: Item, description: string) =>
+  z.array(item).max(200).describe(description).optional();
+
+/** A reader's side of a plan in a body: the same as the parameters of an address, in full. */
+export const householdBody = named(
+  "Household",
+  "A reader's side of a plan, sent with the question and never stored. Leave out what does not matter.",
+  z.strictObject({
+    measures: z.enum(measureSystems).describe("Measures to show amounts in. Left out: those of the plan.").optional(),
+    region: text(6, "ISO 3166 code of where the reader shops and eats.").optional(),
+    currency: text(3, "ISO 4217 code to pay in.").optional(),
+    locale: text(60, "BCP 47 tag of the reader's language.").optional(),
+    diets: many(text(200, "Code of a diet."), "Diets to keep to."),
+    eaters: many(
+      z.strictObject({
+        count: z.number().int().min(1).max(1_000_000).describe("How many people."),
+        portion: quantity,
+      }),
+      "Who eats, if not everybody eats a whole serving. The counts add up to the servings.",
+    ),
+    swaps: many(
+      z.strictObject({ from: text(200, "Slug of the food as written."), to: text(200, "Slug of the food to take.") }),
+      "Foods to swap wherever a line offers it.",
+    ),
+    routes: z
+      .strictObject({
+        mode: z
+          .enum(["AS_WRITTEN", "CHEAPEST", "LEAST_WORK"])
+          .describe("For components that are not named.")
+          .optional(),
+        byName: many(
+          z.strictObject({
+            component: text(200, "Slug of the component."),
+            route: text(200, "Name of one of its routes."),
+          }),
+          "Choices for single components.",
+        ),
+      })
+      .describe("How to come by components that can be made or bought.")
+      .optional(),
+    onHand: many(
+      z.strictObject({
+        food: text(200, "Slug of a food. Give this or `component`.").optional(),
+        component: text(200, "Slug of a component. Give this or `food`.").optional(),
+        amount: quantity,
+        unit: text(200, "Code of a unit, or `own:` and a measure of the food's own."),
+        useBy: z.iso.date().describe("Not counted for meals after this day.").optional(),
+        asOtherForm: z.boolean().describe("Also take it for a food it can be turned into with more work.").optional(),
+      }),
+      "What is already in the kitchen.",
+    ),
+    sessionStart: z
+      .strictObject({
+        instant: z.iso.datetime({ offset: true }).describe("A point in time.").optional(),
+        local: text(60, "What the clock on the kitchen wall says, such as `2026-03-01T10:00`.").optional(),
+        zone: text(100, "IANA name of the reader's time zone."),
+      })
+      .describe("When the prep session begins. Give `instant` or `local`.")
+      .optional(),
+  }),
+);

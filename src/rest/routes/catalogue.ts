@@ -1,0 +1,94 @@
+import type { Food } from "../../domain/model/food.js";
+import { componentJson, componentSchema, foodJson, foodSchema, pageSchema, thingsOf } from "../../services/as-json.js";
+import type { PublishedRevision } from "../../services/deps.js";
+import { findComponentHome } from "../../services/find-component.js";
+import { findFoods } from "../../services/find-foods.js";
+import { listFoods } from "../../services/list-foods.js";
+import { writersShow } from "../../services/show-amount.js";
+import { asJson, endpoint, found, refused } from "../endpoint.js";
+import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";
+import { inPath, inQuery } from "../parameter.js";
+import { planName } from "../plan-question.js";
+import { notFound } from "../refusal.js";
+
+const tag = { method: "GET", tag: "catalogue", caching: "LIVE" } as const;
+
+interface ComponentHome {
+  readonly slug: string;
+  readonly home: PublishedRevision;
+}
+
+export const componentEndpoint = endpoint(
+  {
+    ...tag,
+    path: "/v1/components/{publisher}/{slug}",
+    operationId: "getComponent",
+    summary: "A component, as written",
+    description: "From the newest revision in force that holds it.",
+    parameters: [inPath("publisher", "Slug of the publisher."), inPath("slug", "Slug of the component.")],
+    refusals: ["not-found"],
+  },
+  async (question) => {
+    const { slug, publisher } = planName(question);
+    const home = await findComponentHome(question.deps, { slug, publisher });
+    if (home !== null) return found({ slug, home });
+    const path: readonly string[] = [];
+    return refused(notFound("There is no such component.", [{ code: "UNKNOWN_COMPONENT", path, component: slug }]));
+  },
+  [
+    asJson(componentSchema, "The component.", ({ slug, home }: ComponentHome) =>
+      componentJson(slug, home.revision, thingsOf(home.bundle, writersShow(home.bundle.plan))),
+    ),
+  ],
+);
+
+export const foodEndpoint = endpoint(
+  {
+    ...tag,
+    path: "/v1/foods/{slug}",
+    operationId: "getFood",
+    summary: "A food as it is known today",
+    parameters: [inPath("slug", "Slug of the food.")],
+    refusals: ["not-found"],
+  },
+  async ({ deps, path }) => {
+    const slug = path["slug"] ?? "";
+    const [food] = await findFoods(deps, [slug]);
+    return food
+      ? found(food)
+      : refused(notFound("There is no such food.", [{ code: "UNKNOWN_FOOD", path: [], food: slug }]));
+  },
+  [asJson(foodSchema, "The food.", foodJson)],
+);
+
+export const foodsEndpoint = endpoint(
+  {
+    ...tag,
+    path: "/v1/foods",
+    operationId: "listFoods",
+    summary: "Foods as they are known today, by slug",
+    parameters: [
+      inQuery("search", "A name in any language, or the start of one."),
+      inQuery("aisle", "Part of the shop."),
+      ...pageParameters,
+    ],
+    refusals: [],
+    links: "The next and the previous page",
+  },
+  (question) => {
+    const { deps, query } = question;
+    const filter = { search: one(query, "search"), aisle: one(query, "aisle") };
+    return pageOf<Food>(question, (page) => listFoods(deps, { filter, page }));
+  },
+  [
+    asJson(
+      pageSchema("FoodPage", "A page of foods.", foodSchema),
+      "The page.",
+      ({ items, next, previous }: LinkedPage<Food>) => ({
+        items: items.map(foodJson),
+        next,
+        previous,
+      }),
+    ),
+  ],
+);

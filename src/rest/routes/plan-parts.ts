@@ -1,0 +1,121 @@
+import { z } from "zod";
+import type { PrepSession } from "../../domain/prep-session/session.js";
+import type { Problem } from "../../domain/problem.js";
+import type { StorageAnswer } from "../../domain/storage/guidance.js";
+import { answerList, answerServings, answerSession, answerStorage } from "../../services/answer-part.js";
+import type { ListsAnswer } from "../../services/answer-lists.js";
+import {
+  listAnswerJson,
+  listAnswerSchema,
+  servingsTableJson,
+  servingsTableSchema,
+  sessionJson,
+  sessionSchema,
+  storageJson,
+  storageSchema,
+  thingsOf,
+} from "../../services/as-json.js";
+import { shoppingMarkdown } from "../../services/as-text.js";
+import type { ScaledForReader } from "../../services/scale-for-reader.js";
+import { asJson, asText, endpoint, refused } from "../endpoint.js";
+import { householdParameters, readHouseholdQuery } from "../household-query.js";
+import { inQuery } from "../parameter.js";
+import {
+  aboutPlan,
+  allWrong,
+  answered,
+  planName,
+  planParameters,
+  planPath,
+  revisionParameter,
+  wholeNumber,
+} from "../plan-question.js";
+
+const planTag = { method: "GET", tag: "plans", refusals: ["not-found"], caching: "LIVE" } as const;
+
+const listInput = ({ plans, list, reader }: ListsAnswer) => ({
+  list,
+  plans: plans.map(({ bundle }) => bundle),
+  reader,
+  servings: plans.length === 1 ? (plans[0]?.servings ?? null) : null,
+});
+
+/** A list in each of its forms; the same for one plan and for several. */
+export const listWriters = [
+  asJson(listAnswerSchema, "The list.", listAnswerJson),
+  asText("markdown", "As Markdown, with boxes to tick.", (answer: ListsAnswer) => shoppingMarkdown(listInput(answer))),
+];
+
+export const listEndpoint = endpoint(
+  {
+    ...planTag,
+    path: "/v1/plans/{publisher}/{slug}/list",
+    operationId: "getShoppingList",
+    summary: "What to buy for a plan",
+    parameters: planParameters,
+  },
+  (question) => aboutPlan(question, answerList),
+  listWriters,
+);
+
+export const sessionEndpoint = endpoint(
+  {
+    ...planTag,
+    path: "/v1/plans/{publisher}/{slug}/session",
+    operationId: "getSession",
+    summary: "The order of the prep session",
+    parameters: planParameters,
+  },
+  (question) => aboutPlan(question, answerSession),
+  [asJson(sessionSchema, "The session.", ({ session }: { readonly session: PrepSession }) => sessionJson(session))],
+);
+
+export const storageEndpoint = endpoint(
+  {
+    ...planTag,
+    path: "/v1/plans/{publisher}/{slug}/storage",
+    operationId: "getStorage",
+    summary: "How long everything keeps, and on whose authority",
+    parameters: planParameters,
+  },
+  (question) => aboutPlan(question, answerStorage),
+  [
+    asJson(
+      storageSchema,
+      "How long everything keeps.",
+      ({ storage, scaled, reader }: ScaledForReader & { readonly storage: StorageAnswer }) =>
+        storageJson(storage, thingsOf(scaled.bundle, reader)),
+    ),
+  ],
+);
+
+const servings = z.number().int().min(1).max(1_000_000);
+
+export const servingsTableEndpoint = endpoint(
+  {
+    ...planTag,
+    path: "/v1/plans/{publisher}/{slug}/servings-table",
+    operationId: "getServingsTable",
+    summary: "What a plan costs and leaves over at each number of servings",
+    parameters: [
+      ...planPath,
+      inQuery("from", "The first number of servings. 1 if left out.", servings),
+      inQuery("to", "The last; at most 200 rows. 12 if left out.", servings),
+      revisionParameter,
+      // Who eats adds up to one number of servings, and a table has many.
+      ...householdParameters.filter(({ name }) => name !== "eaters"),
+    ],
+  },
+  async (question) => {
+    const { deps, query } = question;
+    const problems: Problem[] = [];
+    const ref = { ...planName(question), revision: wholeNumber(query, "revision", problems) };
+    const from = wholeNumber(query, "from", problems) ?? 1;
+    const to = wholeNumber(query, "to", problems) ?? 12;
+    const read = readHouseholdQuery(query);
+    problems.push(...read.problems);
+    if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
+    return answered(ref, await answerServings(deps, ref, { from, to, household: read.household }));
+  },
+  [asJson(servingsTableSchema, "The table.", servingsTableJson)],
+);

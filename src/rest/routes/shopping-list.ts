@@ -1,0 +1,59 @@
+import { z } from "zod";
+import { answerLists } from "../../services/answer-lists.js";
+import { named } from "../../services/json-schemas.js";
+import { readShape } from "../../services/read-shape.js";
+import { endpoint, found, refused } from "../endpoint.js";
+import { householdBody } from "../household-body.js";
+import { notProcessable } from "../refusal.js";
+import { listWriters } from "./plan-parts.js";
+
+const slug = (description: string) => z.string().min(1).max(200).describe(description);
+
+const listQuestion = named(
+  "ShoppingListQuestion",
+  "Which plans a list is for, and for whom.",
+  z.strictObject({
+    plans: z
+      .array(
+        z.strictObject({
+          publisher: slug("Slug of its publisher."),
+          slug: slug("Slug of the plan."),
+          revision: z
+            .number()
+            .int()
+            .min(1)
+            .max(1_000_000_000)
+            .describe("Left out: the newest that is not withdrawn.")
+            .optional(),
+          servings: z.number().int().min(1).max(1_000_000).describe("How many eat."),
+        }),
+      )
+      .min(1)
+      .max(50)
+      .describe("The plans, each at its own servings."),
+    household: householdBody.optional(),
+  }),
+);
+
+export const shoppingListEndpoint = endpoint(
+  {
+    method: "POST",
+    path: "/v1/shopping-list",
+    operationId: "makeShoppingList",
+    tag: "shopping",
+    summary: "One list for several plans",
+    description: "Each plan at its own servings. Nothing of the question is stored.",
+    parameters: [],
+    body: listQuestion,
+    refusals: [],
+    caching: "NEVER",
+  },
+  async ({ deps, body }) => {
+    const read = readShape(listQuestion, body);
+    if (!read.ok) return refused(notProcessable(read.problems));
+    const plans = read.value.plans.map(({ revision = null, ...plan }) => ({ ...plan, revision }));
+    const answer = await answerLists(deps, plans, read.value.household ?? {});
+    return answer.ok ? found(answer.value) : refused(notProcessable(answer.problems));
+  },
+  listWriters,
+);

@@ -1,0 +1,16 @@
+/** Answers as JSON with their shapes, for the layers that may not see `exports`. */
+export { componentJson, componentSchema } from "../exports/json/component.js";
+export { foodJson, foodSchema } from "../exports/json/food.js";
+export { revisionJson, revisionSchema } from "../exports/json/frozen-plan.js";
+export { thingsOf } from "../exports/json/named-thing.js";
+export { planJson, planSchema, publisherSchema } from "../exports/json/plan.js";
+export {
+  pageSchema,
+  planSummaryJson,
+  planSummarySchema,
+  servingsTableJson,
+  servingsTableSchema,
+} from "../exports/json/plan-parts.js";
+export { sessionJson, sessionSchema } from "../exports/json/session.js";
+export { listAnswerJson, listAnswerSchema } from "../exports/json/shopping-list.js";
+export { storageJson, storageSchema } from "../exports/json/storage.js";

@@ -1,2 +1,0 @@
-/** Answers about plans as JSON, for the layers that may not see `exports`. */
-export { planJson, planSchema } from "../exports/json/plan.js";

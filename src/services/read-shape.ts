@@ -1,0 +1,16 @@
+import { z } from "zod";
+import { failed, ok, type Result } from "../domain/problem.js";
+import { keysAt, type Shape } from "../imports/documents/allowed-keys.js";
+import { shapeProblems } from "../imports/documents/shape-problems.js";
+
+/** A value of that shape, or every place where it is another, each with what should stand there. */
+export function readShape<Schema extends z.ZodType>(schema: Schema, value: unknown): Result<z.output<Schema>> {
+  const read = schema.safeParse(value);
+  if (read.success) return ok(read.data);
+  const shape = z.toJSONSchema(schema, { io: "input" }) as Shape;
+  return failed(
+    read.error.issues.flatMap((issue) =>
+      shapeProblems(issue, value, (path) => keysAt(shape, path)).map(({ problem }) => problem),
+    ),
+  );
+}
