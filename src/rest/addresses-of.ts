@@ -10,9 +10,9 @@ const part = encodeURIComponent;
 
 export const planAddress = ({ publisher, slug }: Named): string => `/v1/plans/${part(publisher)}/${part(slug)}`;
 export const publisherAddress = (publisher: string): string => `/v1/publishers/${part(publisher)}`;
-export const componentAddress = ({ publisher, slug }: Named): string =>
-  `/v1/components/${part(publisher)}/${part(slug)}`;
-export const foodAddress = (slug: string): string => `/v1/foods/${part(slug)}`;
+/** Pages for people. */
+export const publisherPage = (publisher: string): string => `/p/${part(publisher)}`;
+export const pageAddress = ({ publisher, slug }: Named): string => `${publisherPage(publisher)}/${part(slug)}`;
 
 /** Where one answer can be had again, with what was asked of it. */
 export function addressesOf({ origin, address }: Question, plan: Named, revision: number): Addresses {
@@ -22,13 +22,14 @@ export function addressesOf({ origin, address }: Question, plan: Named, revision
   numbered.set("revision", String(revision));
   const moving = new URLSearchParams(asked);
   moving.delete("revision");
+  const page = origin + pageAddress(plan);
   const here = origin + planAddress(plan);
   const withQuery = (path: string, query: URLSearchParams): string => (query.size === 0 ? path : `${path}?${query}`);
   return {
-    plan: withQuery(here, moving),
-    revision: withQuery(here, numbered),
-    publisher: origin + publisherAddress(plan.publisher),
-    list: withQuery(`${here}/list`, asked),
+    plan: withQuery(page, moving),
+    revision: withQuery(page, numbered),
+    publisher: origin + publisherPage(plan.publisher),
+    list: withQuery(`${here}/list.md`, asked),
     calendar: withQuery(`${here}.ics`, asked),
   };
 }

@@ -4,7 +4,9 @@ import type { Deps } from "../services/deps.js";
 import { formats, type Format, type FormatName } from "./format.js";
 import type { Parameter, Query } from "./parameter.js";
 import type { ProblemKind } from "./problem-kinds.js";
-import type { Refusal } from "./refusal.js";
+import { badParameters, type Refusal } from "./refusal.js";
+import { inAddress } from "./household-query.js";
+import type { Result } from "../domain/problem.js";
 
 /** What was asked of one address. */
 export interface Question {
@@ -46,6 +48,8 @@ interface Description {
   /** Beside those that every address has. */
   readonly refusals: readonly ProblemKind[];
   readonly caching: Caching;
+  /** Where the page for people is, if there is one. */
+  readonly page?: (question: Question) => string;
   /** What it links to in the header Link; left out: nothing. */
   readonly links?: string;
 }
@@ -66,7 +70,8 @@ export interface Endpoint extends Description {
 
 interface TextWriter<T> {
   readonly description: string;
-  readonly write: (value: T, question: Question) => string;
+  /** Problems: what this form needs beyond the others. */
+  readonly write: (value: T, question: Question) => string | Result<string>;
 }
 interface JsonWriter<T, Schema extends z.ZodType> {
   readonly description: string;
@@ -75,9 +80,14 @@ interface JsonWriter<T, Schema extends z.ZodType> {
 }
 
 /** A form in text. */
-export const asText = <T>(format: FormatName, description: string, write: TextWriter<T>["write"]) => ({
+export const asText = <T>(
+  format: FormatName,
+  description: string,
+  write: TextWriter<T>["write"],
+  schema: z.ZodType | null = null,
+) => ({
   name: format,
-  schema: null,
+  schema,
   description,
   write,
 });
@@ -118,7 +128,10 @@ export function endpoint<T>(
       const writer = writers[writings.findIndex((each) => each === writing)];
       if (writer === undefined) throw new Error(`${description.path} has no such form`);
       const value = await find(question);
-      return value.ok ? found(writer.write(value.value, question), value.headers) : value;
+      if (!value.ok) return value;
+      const written = writer.write(value.value, question);
+      if (typeof written === "string") return found(written, value.headers);
+      return written.ok ? found(written.value, value.headers) : refused(badParameters(written.problems.map(inAddress)));
     },
   };
 }

@@ -1,11 +1,12 @@
 import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
+import { changesEndpoint } from "./routes/changes.js";
 import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
 import { openapiEndpoint } from "./routes/openapi.js";
 import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint } from "./routes/plan-parts.js";
 import { planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
-import { publisherEndpoint } from "./routes/publisher.js";
+import { feedEndpoint, publisherEndpoint } from "./routes/publisher.js";
 import { shoppingListEndpoint } from "./routes/shopping-list.js";
 
 /** Every address below /v1, once: what is registered, described and tested. */
@@ -22,5 +23,7 @@ export const endpoints: readonly Endpoint[] = [
   foodsEndpoint,
   foodEndpoint,
   publisherEndpoint,
+  feedEndpoint,
+  changesEndpoint,
   openapiEndpoint(() => openapiDocument(endpoints)),
 ];

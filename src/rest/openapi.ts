@@ -44,6 +44,7 @@ const contentOf = (writings: readonly Writing[]): Node =>
 /** Refusals that any address may give. */
 const always: readonly ProblemKind[] = [
   "unauthenticated",
+  "unauthenticated",
   "bad-parameters",
   "not-acceptable",
   "method-not-allowed",
@@ -85,40 +86,45 @@ function operationOf(endpoint: Endpoint): Node {
         },
         content: contentOf(writings),
       },
+      ...(endpoint.page === undefined ? {} : { "303": { $ref: "#/components/responses/303" } }),
       ...(validated ? { "304": { $ref: "#/components/responses/304" } } : {}),
       ...refusalsOf(endpoint),
     },
   };
 }
 
-const statuses = [...new Set(Object.values(problemKinds).map(({ status }) => status))];
-
-const responses: Node = {
+/** Those that some address gives. */
+const responsesOf = (endpoints: readonly Endpoint[]): Node => ({
+  "303": {
+    description: "To who would rather have HTML: the page is at another address.",
+    headers: { Location: header("Location") },
+  },
   "304": { description: "What you have is still right.", headers: { ETag: header("ETag") } },
   ...Object.fromEntries(
-    statuses.map((status) => [
-      String(status),
+    [...new Set(endpoints.flatMap((endpoint) => Object.keys(refusalsOf(endpoint))))].toSorted().map((status) => [
+      status,
       {
         description: Object.values(problemKinds)
-          .filter((kind) => kind.status === status)
+          .filter((kind) => String(kind.status) === status)
           .map(({ title }) => `${title}.`)
           .join(" "),
         headers: {
           "X-Request-Id": header("X-Request-Id"),
-          ...(status === 405 ? { Allow: header("Allow") } : {}),
-          ...(status === 429 ? { "Retry-After": header("Retry-After") } : {}),
+          ...(status === "405" ? { Allow: header("Allow") } : {}),
+          ...(status === "429" ? { "Retry-After": header("Retry-After") } : {}),
         },
         content: { "application/problem+json": { schema: { $ref: inDocument("Problem") } } },
       },
     ]),
   ),
-};
+});
 
 const headers: Node = {
   "X-Request-Id": textHeader("Names this request in our log. Your own is taken where it is harmless."),
   "Cache-Control": textHeader("How long the answer may be kept."),
   ETag: textHeader("Names this answer; send it in If-None-Match."),
   Allow: textHeader("The methods this address takes."),
+  Location: textHeader("Where the page is."),
   "Retry-After": textHeader("How many seconds to wait."),
 };
 
@@ -178,7 +184,7 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
         },
       },
       headers,
-      responses,
+      responses: responsesOf(endpoints),
     },
   };
 }

@@ -27,6 +27,8 @@ export interface LinkedPage<T> {
   /** Addresses; null where there is none. */
   readonly next: string | null;
   readonly previous: string | null;
+  /** Place of the last item; null: there is none. */
+  readonly end: string | null;
 }
 
 export const one = (query: Query, name: string): string | null => query.get(name)?.[0] ?? null;
@@ -51,7 +53,7 @@ export async function pageOf<T>(
     (link) => link !== null,
   );
   return found(
-    { items: items.map(({ item }) => item), next, previous },
+    { items: items.map(({ item }) => item), next, previous, end },
     links.length === 0 ? {} : { link: links.join(", ") },
   );
 }

@@ -72,7 +72,7 @@ export async function allWrong(
   return badParameters([...problems, ...more.map(inAddress)]);
 }
 
-export function planName({ path }: Question): { readonly publisher: string; readonly slug: string } {
+export function planName({ path }: Pick<Question, "path">): { readonly publisher: string; readonly slug: string } {
   return { publisher: path["publisher"] ?? "", slug: path["slug"] ?? "" };
 }
 

@@ -3,7 +3,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import type { Caching, Endpoint, Question } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
-import { bareType, chooseFormat, splitSuffix } from "./format.js";
+import { bareType, chooseFormat, formats, splitSuffix } from "./format.js";
 import { readJsonBody } from "./json-body.js";
 import { queryProblems, readQuery } from "./parameter.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
@@ -91,13 +91,14 @@ async function answer(
   reply: FastifyReply,
 ): Promise<FastifyReply> {
   const { url, suffix } = splitSuffix(request.originalUrl);
-  const offered = endpoint.writings.map((writing) => ({ ...writing.format, writing }));
+  const offered = [
+    ...endpoint.writings.map((writing) => ({ ...writing.format, writing })),
+    ...(endpoint.page === undefined ? [] : [{ ...formats.html, writing: null }]),
+  ];
   if (suffix === null && offered.length > 1) reply.header("vary", "Accept");
   const chosen = chooseFormat(offered, suffix, request.headers);
   if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
   const query = readQuery(url);
-  const wrong = queryProblems(query, endpoint.parameters);
-  if (wrong.length > 0) return sendRefusal(badParameters(wrong), request, reply);
   const question: Question = {
     deps,
     path: request.params as Readonly<Record<string, string>>,
@@ -106,6 +107,12 @@ async function answer(
     origin: `${request.protocol}://${request.host}`,
     address: url,
   };
+  if (chosen.writing === null) {
+    // The page says itself what is wrong with what was asked of it.
+    return reply.header("cache-control", cacheControl.LIVE).redirect(endpoint.page?.(question) ?? "/", 303);
+  }
+  const wrong = queryProblems(query, endpoint.parameters);
+  if (wrong.length > 0) return sendRefusal(badParameters(wrong), request, reply);
   const result = await endpoint.answer(question, chosen.writing);
   if (!result.ok) return sendRefusal(result.refusal, request, reply);
   reply.headers(result.headers ?? {}).type(chosen.type);

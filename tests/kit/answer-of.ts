@@ -27,6 +27,8 @@ export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Ho
       revision: 3,
       publishedAt: clock(),
       withdrawnAt: null,
+      withdrawnBecause: null,
+      changeNote: null,
       checksum: "0".repeat(64),
     },
     household,

@@ -31,6 +31,8 @@ export const frozenFoodSchema = named(
         perPiece: measuredSchema.describe("What one piece gives."),
         after: texts("Parts that must be taken before this one."),
         source: sourceSchema,
+        keepsAs: text("Class of published keeping rules of the part by itself.").nullable().exactOptional(),
+        keeping: list(keepingRuleSchema, "How long the part by itself keeps.").exactOptional(),
       }),
       "What one piece gives besides the rest of it.",
     ),

@@ -15,7 +15,7 @@ import {
   storageSchema,
   thingsOf,
 } from "../../services/as-json.js";
-import { shoppingMarkdown } from "../../services/as-text.js";
+import { shoppingCsv, shoppingMarkdown } from "../../services/as-text.js";
 import type { ScaledForReader } from "../../services/scale-for-reader.js";
 import { asJson, asText, endpoint, refused } from "../endpoint.js";
 import { householdParameters, readHouseholdQuery } from "../household-query.js";
@@ -44,6 +44,9 @@ const listInput = ({ plans, list, reader }: ListsAnswer) => ({
 export const listWriters = [
   asJson(listAnswerSchema, "The list.", listAnswerJson),
   asText("markdown", "As Markdown, with boxes to tick.", (answer: ListsAnswer) => shoppingMarkdown(listInput(answer))),
+  asText("csv", "As a table (RFC 4180).", ({ plans, list, reader }: ListsAnswer) =>
+    shoppingCsv(list, reader, plans.length > 1, "STANDARD"),
+  ),
 ];
 
 export const listEndpoint = endpoint(

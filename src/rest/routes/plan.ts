@@ -2,9 +2,9 @@ import { z } from "zod";
 import type { Problem } from "../../domain/problem.js";
 import { answerPlan, type PlanAnswer } from "../../services/answer-plan.js";
 import { planJson, planSchema, revisionJson, revisionSchema } from "../../services/as-json.js";
-import { plainText, planMarkdown } from "../../services/as-text.js";
+import { icalendar, plainText, planMarkdown, schemaOrgText } from "../../services/as-text.js";
 import { loadPlan } from "../../services/load-plan.js";
-import { addressesOf, planAddress } from "../addresses-of.js";
+import { addressesOf, pageAddress, planAddress } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { inPath } from "../parameter.js";
 import { aboutPlan, planName, planParameters, planPath, unknownPlan, wholeNumber } from "../plan-question.js";
@@ -27,12 +27,27 @@ export const planEndpoint = endpoint(
     parameters: planParameters,
     refusals: ["not-found"],
     caching: "LIVE",
+    page: ({ address, ...question }) => {
+      const at = address.indexOf("?");
+      return pageAddress(planName(question)) + (at < 0 ? "" : address.slice(at));
+    },
   },
   (question) => aboutPlan(question, answerPlan),
   [
     asJson(planSchema, "The plan computed.", planJson),
     asText("markdown", "As Markdown, for a newsletter.", (answer: PlanAnswer, question) =>
       planMarkdown(answer, addresses(answer, question), answer.publication.changeNote),
+    ),
+    asText(
+      "jsonLd",
+      "As schema.org data: a list of recipes, and the session.",
+      (answer: PlanAnswer, question) => schemaOrgText(answer, addresses(answer, question)),
+      z.record(z.string().max(200), z.unknown()),
+    ),
+    asText(
+      "calendar",
+      "As a calendar of the session and the days after it; needs `start` and `zone`.",
+      (answer: PlanAnswer, question) => icalendar(answer, addresses(answer, question)),
     ),
     asText("text", "As plain text.", (answer: PlanAnswer) => plainText(answer)),
   ],

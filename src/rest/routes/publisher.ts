@@ -1,9 +1,25 @@
+import { z } from "zod";
 import { publisherSchema } from "../../services/as-json.js";
-import type { Publisher } from "../../services/deps.js";
+import { atomFeed, jsonFeed, type Feed } from "../../services/as-text.js";
+import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/find-publishers.js";
-import { asJson, endpoint, found, refused } from "../endpoint.js";
+import { listFeed, type FollowedPlan } from "../../services/list-feed.js";
+import { isStorable } from "../../services/storable.js";
+import { pageAddress, publisherAddress, publisherPage } from "../addresses-of.js";
+import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
+import { pageOf, pageParameters, type LinkedPage } from "../page-question.js";
 import { inPath } from "../parameter.js";
 import { notFound } from "../refusal.js";
+
+const parameters = [inPath("publisher", "Slug of the publisher.")];
+
+async function publisherOf(deps: Deps, { path }: Question): Promise<Publisher | null> {
+  const slug = path["publisher"] ?? "";
+  const [publisher] = isStorable(slug) ? await findPublishers(deps, [slug]) : [];
+  return publisher ?? null;
+}
+
+const unknown = notFound("There is no such publisher.");
 
 export const publisherEndpoint = endpoint(
   {
@@ -12,13 +28,78 @@ export const publisherEndpoint = endpoint(
     operationId: "getPublisher",
     tag: "publishers",
     summary: "A publisher",
-    parameters: [inPath("publisher", "Slug of the publisher.")],
+    parameters,
     refusals: ["not-found"],
     caching: "LIVE",
+    page: ({ path }) => publisherPage(path["publisher"] ?? ""),
   },
-  async ({ deps, path }) => {
-    const [publisher] = await findPublishers(deps, [path["publisher"] ?? ""]);
-    return publisher ? found(publisher) : refused(notFound("There is no such publisher."));
+  async (question) => {
+    const publisher = await publisherOf(question.deps, question);
+    return publisher ? found(publisher) : refused(unknown);
   },
   [asJson(publisherSchema, "The publisher.", ({ slug, name }: Publisher) => ({ slug, name }))],
 );
+
+interface Followed {
+  readonly publisher: Publisher;
+  readonly page: LinkedPage<FollowedPlan>;
+}
+
+/** A feed for followers: its pages go back in time, and only forwards from the newest. */
+export const feedEndpoint = endpoint(
+  {
+    method: "GET",
+    path: "/v1/publishers/{publisher}/feed",
+    operationId: "getFeed",
+    tag: "publishers",
+    summary: "What a publisher has published, as a feed",
+    parameters: [...parameters, ...pageParameters.filter(({ name }) => name === "first" || name === "after")],
+    refusals: ["not-found"],
+    caching: "LIVE",
+    links: "The page of older entries",
+  },
+  async (question) => {
+    const publisher = await publisherOf(question.deps, question);
+    if (publisher === null) return refused(unknown);
+    const page = await pageOf(question, (wanted) => listFeed(question.deps, publisher.slug, wanted));
+    return page.ok ? found({ publisher, page: page.value }, page.headers) : page;
+  },
+  [
+    asText(
+      "jsonFeed",
+      "As a JSON Feed 1.1.",
+      (followed: Followed, question) => jsonFeed(feedOf(followed, question, "json")),
+      z.record(z.string().max(200), z.unknown()),
+    ),
+    asText("atom", "As an Atom feed (RFC 4287).", (followed: Followed, question) =>
+      atomFeed(feedOf(followed, question, "atom")),
+    ),
+  ],
+);
+
+function feedOf({ publisher, page }: Followed, { origin, address }: Question, suffix: "json" | "atom"): Feed {
+  const author = { name: publisher.name, address: origin + publisherPage(publisher.slug) };
+  const at = address.indexOf("?");
+  const feed = `${origin}${publisherAddress(publisher.slug)}/feed.${suffix}`;
+  const queryOf = (of: string): string => (of.includes("?") ? of.slice(of.indexOf("?")) : "");
+  return {
+    id: `urn:uuid:${publisher.id}`,
+    title: publisher.name,
+    home: author.address,
+    self: feed + (at < 0 ? "" : address.slice(at)),
+    next: page.next === null ? null : feed + queryOf(page.next),
+    locale: page.items[0]?.newest.locale ?? "en",
+    author,
+    entries: page.items.map(({ first, newest, summary }) => ({
+      planId: first.id,
+      title: newest.title,
+      summary,
+      address: origin + pageAddress(newest),
+      locale: newest.locale,
+      author,
+      firstPublishedAt: first.publishedAt,
+      publishedAt: newest.publishedAt,
+      changeNote: newest.changeNote,
+    })),
+  };
+}

@@ -1,0 +1,39 @@
+import { z } from "zod";
+import { instant, list, named, slug, text } from "./named-schema.js";
+
+export const changeSchema = named(
+  "Change",
+  "Something that happened to a plan.",
+  z.object({
+    id: text("Unique; the same in a webhook that tells of it.", 100),
+    kind: z
+      .enum(["PLAN_PUBLISHED", "PLAN_CORRECTED", "PLAN_WITHDRAWN"])
+      .describe("A revision was published, published with a note of what it changes, or withdrawn."),
+    at: instant("When, by the clock of the service. The order of the list is that of commits."),
+    plan: z
+      .object({
+        publisher: slug("Slug of its publisher."),
+        slug: slug("Slug of the plan."),
+        title: text("Its title in that revision."),
+        revision: z.number().int().min(1),
+        changeNote: text("What the revision changed, in its publisher's words.").nullable(),
+        withdrawnBecause: text("Why it was withdrawn, in its publisher's words.").nullable(),
+        address: text("Where that revision is computed."),
+      })
+      .describe("The plan, in the revision that was published or withdrawn."),
+  }),
+);
+
+export const changePageSchema = named(
+  "ChangePage",
+  "A page of changes, the oldest first.",
+  z.object({
+    items: list(changeSchema, "In the order in which they were committed."),
+    next: text("Address of the next page. Null: there is nothing newer yet.", 20_000).nullable(),
+    previous: text("Address of the page before. Null: this is the first.", 20_000).nullable(),
+    end: text(
+      "Keep it, and ask `after` it for what comes later. Null on an empty page: keep the one you have.",
+      1_000,
+    ).nullable(),
+  }),
+);

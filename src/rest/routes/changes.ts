@@ -1,0 +1,50 @@
+import { changePageSchema } from "../../services/as-json.js";
+import { listToldChanges, type ToldChange } from "../../services/list-told-changes.js";
+import { planAddress } from "../addresses-of.js";
+import { asJson, endpoint } from "../endpoint.js";
+import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";
+import { inQuery } from "../parameter.js";
+
+const changeJson = ({ id, kind, at, plan }: ToldChange) => ({
+  id,
+  kind,
+  at: at.toISOString(),
+  plan: {
+    publisher: plan.publisher,
+    slug: plan.slug,
+    title: plan.title,
+    revision: plan.revision,
+    changeNote: plan.changeNote,
+    withdrawnBecause: plan.withdrawnBecause,
+    address: `${planAddress(plan)}?revision=${plan.revision}`,
+  },
+});
+
+export const changesEndpoint = endpoint(
+  {
+    method: "GET",
+    path: "/v1/changes",
+    operationId: "listChanges",
+    tag: "publishers",
+    summary: "What was published, corrected and withdrawn",
+    description:
+      "The oldest first. Keep `end` and ask for what comes `after` it: every change is seen once, in order, however many" +
+      " publishers write at the same time. `last=1` gives the newest, to begin from now. Changes are kept for ever.",
+    parameters: [inQuery("publisher", "Slug of a publisher. Left out: all."), ...pageParameters],
+    refusals: [],
+    caching: "LIVE",
+    links: "The next and the previous page",
+  },
+  (question) => {
+    const publisher = one(question.query, "publisher");
+    return pageOf<ToldChange>(question, (page) => listToldChanges(question.deps, { publisher, page }));
+  },
+  [
+    asJson(changePageSchema, "The page.", ({ items, next, previous, end }: LinkedPage<ToldChange>) => ({
+      items: items.map(changeJson),
+      next,
+      previous,
+      end,
+    })),
+  ],
+);
