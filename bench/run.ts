@@ -1,13 +1,20 @@
 import { parseArgs } from "node:util";
 import type { Benchmark } from "./benchmark.js";
 import { engineBenchmarks } from "./engine.js";
+import { importBenchmarks } from "./imports.js";
 import { packBenchmarks } from "./packs.js";
 import { parseBenchmarks } from "./parse.js";
 import { sessionBenchmarks } from "./prep-session.js";
 
 /** `--json`: one object a line; `--only NAME`: one group. Prints what was measured; a missed aim is no failure. */
 const { values } = parseArgs({ options: { json: { type: "boolean", default: false }, only: { type: "string" } } });
-const all: readonly Benchmark[] = [...engineBenchmarks, ...packBenchmarks, ...parseBenchmarks, ...sessionBenchmarks];
+const all: readonly Benchmark[] = [
+  ...engineBenchmarks,
+  ...packBenchmarks,
+  ...parseBenchmarks,
+  ...importBenchmarks,
+  ...sessionBenchmarks,
+];
 const chosen = all.filter(({ name }) => values.only === undefined || name === values.only);
 if (chosen.length === 0) {
   console.error(`--only must be one of: ${all.map(({ name }) => name).join(", ")}`);
