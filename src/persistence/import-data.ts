@@ -166,8 +166,8 @@ export interface ListedPackData {
   compare(run: string, feed: string): Promise<Compared>;
   /** Loads what was put aside and ends the run, all at once. false: the run is not this worker's any more. */
   merge(run: string, feed: string, worker: string, end: RunEnd): Promise<boolean>;
-  /** Forgets what was put aside. */
-  clear(run: string): Promise<void>;
+  /** Forgets what was put aside for runs that have ended. */
+  sweep(): Promise<void>;
   /** Takes a run's changes back and ends the undoing run. Packs that a later run wrote since stay, and count as unchanged. */
   undo(run: string, feed: string, undone: string, worker: string, at: Date): Promise<RunCounts | null>;
 }

@@ -28,8 +28,14 @@ export function listedPackData(bulk: BulkSql): ListedPackData {
       }),
     compare: (run, feed) => bulk.transaction((session) => compare(session, run, feed)),
     merge: (run, feed, worker, end) => bulk.transaction((session) => merge(session, run, feed, worker, end)),
-    clear: async (run) => {
-      await bulk.transaction((session) => session.query("DELETE FROM staged_prices WHERE run_id = $1", [run]));
+    sweep: async () => {
+      await bulk.transaction((session) =>
+        session.query(
+          `DELETE FROM staged_prices WHERE run_id IN (SELECT r.id FROM import_runs r WHERE r.state NOT IN ('QUEUED', 'RUNNING')
+             AND EXISTS (SELECT FROM staged_prices s WHERE s.run_id = r.id))`,
+          [],
+        ),
+      );
     },
     undo: (run, feed, undone, worker, at) =>
       bulk.transaction((session) => undo(session, { run, feed, undone, worker, at })),

@@ -58,7 +58,6 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
     const end = { state: "DONE", at: deps.clock(), problems: [], counts } as const;
     if (!(await data.listedPacks.merge(run.id, feed.id, worker, end))) throw new RunLost(run.id);
   }
-  await data.listedPacks.clear(run.id);
   return checked.ok ? ok(counts) : checked;
 }
 

@@ -8,7 +8,12 @@ import { RunLost, type Loaded, type RunningImport } from "./running-import.js";
 import { undoRun } from "./undo-run.js";
 
 /** How often a running import says that it is alive, and after how long without a word another worker takes it up. */
-export const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const;
+export const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const satisfies Pulse;
+
+export interface Pulse {
+  readonly everyMs: number;
+  readonly deadAfterMs: number;
+}
 
 type Loader = (deps: Deps, job: RunningImport) => Promise<Loaded>;
 
@@ -18,22 +23,24 @@ const loaders: Partial<Readonly<Record<FeedKind, Loader>>> = { PRICES: loadPrice
  * Works on imports until none waits, one after another; of one feed only one at a time runs, however many workers there are. Answers
  * how many runs ended here.
  */
-export async function runImports(deps: Deps, worker: string): Promise<number> {
+export async function runImports(deps: Deps, worker: string, pulse: Pulse = heartbeat): Promise<number> {
   for (let ended = 0; ; ended += 1) {
+    // Here, and not where a run ends: a worker that is lost between the two leaves rows that belong to nothing.
+    await deps.data.listedPacks.sweep();
     const now = deps.clock();
-    const run = await deps.data.importRuns.claim(worker, now, new Date(now.getTime() - heartbeat.deadAfterMs));
+    const run = await deps.data.importRuns.claim(worker, now, new Date(now.getTime() - pulse.deadAfterMs));
     if (run === null) return ended;
-    await runOne(deps, run, worker);
+    await runOne(deps, run, worker, pulse);
   }
 }
 
-async function runOne(deps: Deps, run: ImportRun, worker: string): Promise<void> {
+async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs }: Pulse): Promise<void> {
   const { data, clock, log } = deps;
   const beating = setInterval(() => {
     data.importRuns.beat(run.id, worker, clock()).catch((error: unknown) => {
       log.warn({ run: run.id, err: error }, "an import could not say that it is alive");
     });
-  }, heartbeat.everyMs);
+  }, everyMs);
   try {
     const loaded = await load(deps, run, worker);
     const state = loaded.ok ? "DONE" : isStop(loaded.problems) ? "STOPPED" : "FAILED";

@@ -1,0 +1,21 @@
+import { parseArgs } from "node:util";
+import type { Fault } from "./fault.js";
+import { killDuringImports } from "./kill-during-imports.js";
+
+/**
+ * npm run faults -- NAME [--tries N]
+ *
+ * Runs one fault script. The last line is JSON: what was tried, and what was lost. Exits with 1 if anything was.
+ */
+const faults: readonly Fault[] = [killDuringImports];
+
+const { positionals, values } = parseArgs({ allowPositionals: true, options: { tries: { type: "string" } } });
+const fault = faults.find(({ name }) => name === positionals[0]);
+const tries = Number(values.tries ?? fault?.tries);
+if (fault === undefined || !Number.isInteger(tries) || tries < 1) {
+  console.error(`usage: npm run faults -- NAME [--tries N]\nnames: ${faults.map(({ name }) => name).join(", ")}`);
+  process.exit(2);
+}
+const found = await fault.run(tries);
+console.log(JSON.stringify({ name: fault.name, ...found }));
+process.exit(found.lost > 0 ? 1 : 0);
