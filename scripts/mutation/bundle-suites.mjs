@@ -1,6 +1,6 @@
 import { build } from "esbuild";
 import { readdir, readFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { Script } from "node:vm";
 
@@ -10,11 +10,11 @@ const placed = (path, text) =>
     .replaceAll("import.meta.url", JSON.stringify(pathToFileURL(path).href))
     .replaceAll("import.meta.dirname", JSON.stringify(dirname(path)));
 
-async function suitePaths(folders) {
+async function suitePaths(folders, leftOut) {
   const lists = await Promise.all(
     folders.map(async (folder) => (await readdir(folder, { recursive: true })).map((name) => join(folder, name))),
   );
-  return lists.flat().filter((path) => path.endsWith(".test.ts"));
+  return lists.flat().filter((path) => path.endsWith(".test.ts") && !leftOut.includes(basename(path)));
 }
 
 /** Packages are loaded once and shared by all evaluations. `replaced` stand in for packages of their names. */
@@ -41,13 +41,14 @@ function sharedPackages(replaced) {
  * Compiles suites and what they test once, to be evaluated afresh for every mutant.
  *
  * @param {readonly string[]} folders of suites, absolute
+ * @param {readonly string[]} leftOut names of suites that are not wanted
  * @param {Record<string, object>} replaced packages to give the suites in place of those installed
  * @returns {Promise<{ suites: { path: string, text: string }[], evaluate: () => Promise<Map<string, () => Promise<unknown>>> }>}
  *   `evaluate` makes everything of the project anew and answers how to load each suite, by its path; what is not asked for is
  *   not loaded
  */
-export async function bundleSuites(folders, replaced) {
-  const paths = await suitePaths(folders);
+export async function bundleSuites(folders, leftOut, replaced) {
+  const paths = await suitePaths(folders, leftOut);
   const { packages, plugin } = sharedPackages(replaced);
   const places = {
     name: "places",

@@ -31,7 +31,7 @@ export const batchSizes = (rule: BatchRule): BatchSizes => {
   const min = toNumber(rule.min);
   const increment = rule.increment === null ? 0 : toNumber(rule.increment);
   const max = rule.max === null ? Infinity : toNumber(rule.max);
-  if (increment === 0 || max === Infinity) return { min, max, increment };
+  if (increment === 0) return { min, max, increment };
   return { min, max: min + increment * Math.floor((max - min) / increment + sameShare), increment };
 };
 
@@ -43,7 +43,7 @@ export const batchSizes = (rule: BatchRule): BatchSizes => {
  */
 export function batchesFor(demand: number, { min, max, increment }: BatchSizes): Batches {
   if (!(demand > 0)) return { made: 0, loads: 0 };
-  const loads = max === Infinity ? 1 : Math.max(1, ceilForgiving(demand / max));
+  const loads = Math.max(1, ceilForgiving(demand / max));
   const least = loads * min;
   if (demand <= least) return { made: least, loads };
   if (increment === 0) return { made: demand, loads };

@@ -22,8 +22,10 @@ const usedBy = (lines: readonly Line[], indexOf: ReadonlyMap<string, number>): n
 };
 
 /** Every way to use a component counts, so that no choice of route can close a cycle. */
-const allLines = ({ lines, routes }: Component): readonly Line[] =>
-  routes.length === 0 ? lines : [...lines, ...routes.flatMap((route) => route.lines)];
+const allLines = ({ lines, routes }: Component): readonly Line[] => [
+  ...lines,
+  ...routes.flatMap((route) => route.lines),
+];
 
 /**
  * Walks the components depth first, with a stack of its own (a chain may be thousands long). A component that is reached twice is

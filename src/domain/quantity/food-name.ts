@@ -61,7 +61,7 @@ export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames => {
 };
 
 const decide = (entries: readonly Entry[], region: string | null): FoodMatch => {
-  const here = entries.filter((entry) => entry.region !== null && entry.region === region);
+  const here = entries.filter((entry) => entry.region === region);
   const anywhere = entries.filter((entry) => entry.region === null);
   const nearest = here.length > 0 ? here : anywhere.length > 0 ? anywhere : entries;
   const slugs = [...new Set(nearest.map(({ slug }) => slug))].toSorted();
@@ -92,7 +92,7 @@ export const matchFood = (
 export const readersFoodName = ({ names }: NamedFood, language: string, region: string | null): FoodName | null => {
   const own = names.filter((name) => name.language === language);
   return (
-    own.find((name) => name.region !== null && name.region === region) ??
+    own.find((name) => name.region === region) ??
     own.find((name) => name.region === null) ??
     own[0] ??
     names.find((name) => name.language === "en") ??

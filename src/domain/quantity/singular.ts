@@ -1,9 +1,6 @@
-/** English words that only look plural, or whose plural is not shopped for. */
+/** English words that end like a plural and have no singular that is shopped for. */
 const unchanged: ReadonlySet<string> = new Set(
-  (
-    "hummus couscous molasses asparagus watercress cress lemongrass grass pasta swiss bass hibiscus citrus octopus " +
-    "houmous schnapps brussels grits oats greens species series lens haggis cassis anise bouillabaisse"
-  ).split(" "),
+  "molasses schnapps brussels grits oats greens species series lens".split(" "),
 );
 
 const irregular: ReadonlyMap<string, string> = new Map([
@@ -19,10 +16,6 @@ const irregular: ReadonlyMap<string, string> = new Map([
   ["brownies", "brownie"],
   ["smoothies", "smoothie"],
   ["pies", "pie"],
-  ["cloves", "clove"],
-  ["olives", "olive"],
-  ["chives", "chive"],
-  ["endives", "endive"],
   ["shoes", "shoe"],
 ]);
 

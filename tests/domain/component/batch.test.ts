@@ -57,6 +57,7 @@ describe("batches for a demand", () => {
     expect(made(2.1, rule("1", "1", "2"))).toEqual({ made: 3, loads: 2 });
     expect(made(2.1, rule("1", "1", "5/2"))).toEqual({ made: 3, loads: 2 });
     expect(made(2.6, rule("3/2", null, "5/2"))).toEqual({ made: 3, loads: 2 });
+    expect(made(1.1, rule("1/2", "1/4", "7/8"))).toEqual({ made: 1.25, loads: 2 });
     expect(made(1e6, rule("1", "1", "4"))).toEqual({ made: 1e6, loads: 250_000 });
   });
 

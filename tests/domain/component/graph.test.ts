@@ -110,6 +110,13 @@ describe("all cycles of a graph", () => {
     );
   });
 
+  it("are told from the first node on, also where a knot leads to a later one", () => {
+    expect(findCycles([[1, 2], [0], [3], [2]])).toEqual([
+      [0, 1],
+      [2, 3],
+    ]);
+  });
+
   it("stop at the limit, but every knot is named", () => {
     const everybody = Array.from({ length: 9 }, (_, at) => at);
     const knot = everybody.map((node) => everybody.filter((to) => to !== node));

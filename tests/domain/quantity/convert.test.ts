@@ -261,3 +261,41 @@ describe("laws of conversion", () => {
     );
   });
 });
+
+describe("pieces that are weighed and poured through other measures", () => {
+  const factor = (about: MeasureFacts, from: string, to: Dimension) =>
+    amountOf(inDimension(amountOf(toBase(of("1", from), about, null)), to, about, null)).high;
+
+  it("a whole one is what a measure of several, or of a share, says", () => {
+    expect(factor(facts([], [measure("bunch", { grams: 300, pieces: 6 })]), "piece", "MASS")).toBe(50);
+    expect(factor(garlic, "piece", "MASS")).toBeCloseTo(30, 12);
+  });
+
+  it("the whole one's own weight beats that of its parts", () => {
+    const both = facts([], [measure("bunch", { grams: 300, pieces: 6 }), measure("piece", { grams: 40 })]);
+    expect(factor(both, "piece", "MASS")).toBe(40);
+    expect(factor(both, "own:piece", "COUNT")).toBe(1);
+  });
+
+  it("a poured one counts and is counted, with no weight known", () => {
+    const egg = facts([], [measure("piece", { millilitres: 50 })]);
+    expect(factor(egg, "piece", "VOLUME")).toBe(50);
+    expect(factor(egg, "ml", "COUNT")).toBe(1 / 50);
+    const weighed = facts([density(2)], [measure("piece", { millilitres: 50 })]);
+    expect(factor(weighed, "piece", "MASS")).toBe(100);
+    expect(factor(weighed, "g", "COUNT")).toBe(1 / 100);
+  });
+
+  it("a poured one counts by its own volume, whatever its weight and density say", () => {
+    const lemon = facts([density(0.5)], [measure("piece", { grams: 100, millilitres: 50 })]);
+    expect(factor(lemon, "piece", "VOLUME")).toBe(50);
+    expect(factor(lemon, "ml", "COUNT")).toBe(1 / 50);
+  });
+
+  it("a table's density stands where no writer gives one, and the first writer's where two do", () => {
+    const of_ = (...all: MeasureFacts["densities"]) => compileFacts(facts(all)).density.get(null);
+    expect(of_(density(0.5), density(0.6))).toBe(0.5);
+    expect(of_(density(0.5), { ...density(0.6), source: writer })).toBe(0.6);
+    expect(of_({ ...density(0.7), source: writer }, { ...density(0.6), source: writer }, density(0.5))).toBe(0.7);
+  });
+});

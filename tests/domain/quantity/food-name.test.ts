@@ -45,6 +45,15 @@ describe("O-20: plural, singular and words that only look plural", () => {
     "swiss",
     "bass",
     "citrus",
+    "haggis",
+    "schnapps",
+    "brussels",
+    "grits",
+    "oats",
+    "greens",
+    "species",
+    "series",
+    "lens",
   ])("%s stays as it is", (word) => {
     expect(singularPhrase(word, "en")).toBe(word);
   });
@@ -70,6 +79,18 @@ describe("O-20: plural, singular and words that only look plural", () => {
     ["sauces", "sauce"],
     ["gas", "gas"],
     ["flour", "flour"],
+    ["halves", "half"],
+    ["knives", "knife"],
+    ["calves", "calf"],
+    ["sheaves", "sheaf"],
+    ["geese", "goose"],
+    ["radii", "radius"],
+    ["brownies", "brownie"],
+    ["smoothies", "smoothie"],
+    ["chives", "chive"],
+    ["endives", "endive"],
+    ["shoes", "shoe"],
+    ["chestnuts", "chestnut"],
   ])("one of %s is %s", (many, one) => {
     expect(singularPhrase(many, "en")).toBe(one);
   });
@@ -235,5 +256,47 @@ describe("the name for a reader", () => {
     expect(readersFoodName(only, "de", "DE")?.one).toBe("Rüebli");
     expect(readersFoodName(only, "pl", null)?.one).toBe("Rüebli");
     expect(readersFoodName(food("none"), "en", null)).toBeNull();
+  });
+});
+
+describe("the nearest of several names", () => {
+  const swede = food("swede", name("swede", "swedes", { region: "GB" }));
+  const turnip = food("turnip", name("swede", "swedes"));
+  const other = food("other", name("swede", "swedes", { region: "AU" }));
+  const called = (foods: readonly NamedFood[], region: string | null) =>
+    matchFood(compileFoodNames(foods), "swede", "en", region);
+
+  it("is that of the reader's region, then that of everywhere, then any", () => {
+    expect(called([swede, turnip, other], "GB")).toEqual(found("swede"));
+    expect(called([swede, turnip, other], "US")).toEqual(found("turnip"));
+    expect(called([swede, turnip, other], null)).toEqual(found("turnip"));
+    expect(called([swede], "US")).toEqual(found("swede"));
+    expect(called([swede, other], "US")).toEqual({ kind: "AMBIGUOUS", slugs: ["other", "swede"] });
+  });
+
+  it("is an exact one before one that only agrees in the singular", () => {
+    const foods = [food("leaf-tea", name("leaf", "leaf")), food("leaves", name("leaves", "leaves"))];
+    expect(matchFood(compileFoodNames(foods), "leaves", "en", null)).toEqual(found("leaves"));
+  });
+
+  it("is read in English where no language is given", () => {
+    expect(matchFood(compileFoodNames([food("leek", name("leek", "leek"))]), "leeks", null, null)).toEqual(
+      found("leek"),
+    );
+  });
+
+  it("takes ß for ss, and any run of spaces, hyphens and commas for one space", () => {
+    const foods = [food("kohl", name("Weißkohl, rund", "Weißkohl, rund", { language: "de" }))];
+    expect(matchFood(compileFoodNames(foods), "weisskohl -  Rund", "de", null)).toEqual(found("kohl"));
+  });
+
+  it("for a reader is in the own language, then English, then the first there is", () => {
+    const [polish, english, german] = ["pl", "en", "de"].map((language) => name(language, language, { language }));
+    const of = (names: readonly FoodName[], language: string) =>
+      readersFoodName({ slug: "it", names }, language, null)?.one;
+    expect(of([polish!, english!, german!], "de")).toBe("de");
+    expect(of([polish!, english!, german!], "fr")).toBe("en");
+    expect(of([polish!, german!], "fr")).toBe("pl");
+    expect(of([], "fr")).toBeUndefined();
   });
 });

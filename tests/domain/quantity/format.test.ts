@@ -336,6 +336,29 @@ describe("what stands beside the text", () => {
   });
 });
 
+describe("the name of a unit beside its number", () => {
+  const unit = (low: number, id: string, locale = "en") =>
+    presentInUnit(low, low, id, noFacts, { measures: "METRIC_CUP", locale }).unit.name;
+
+  it("is singular for a fraction of one, in every language but Polish", () => {
+    expect([0.5, 1, 1.5, 2].map((count) => unit(count, "metric-cup"))).toEqual(["cup", "cup", "cups", "cups"]);
+    expect([0.5, 1, 1.5, 2].map((count) => unit(count, "metric-cup", "de"))).toEqual([
+      "Tasse",
+      "Tasse",
+      "Tassen",
+      "Tassen",
+    ]);
+    expect(unit(0.5, "metric-cup", "pl")).not.toBe(unit(1, "metric-cup", "pl"));
+  });
+
+  it("is that of a piece only where the food has one", () => {
+    const egg = facts([], [measure("piece", { grams: 50 })]);
+    const count = (about: typeof egg, value: number) => text(of("COUNT", value), "METRIC", "en", about);
+    expect(count(egg, 2)).toBe(`2 ${egg.measures[0]?.many}`);
+    expect(count(facts([], [measure("carton", { pieces: 6 })]), 2)).toBe("2");
+  });
+});
+
 describe("laws of rounding (docs/amounts.md)", () => {
   const readBack = (shown: string, measures: MeasureSystem, locale: string): BaseAmount => {
     const { amount, confidence } = parseLine(`${shown} kale`, { locale, measures });

@@ -65,6 +65,8 @@ describe("unit words", () => {
     expect(find("pint", "en-GB", "UK_IMPERIAL")).toEqual(found("imp-pint"));
     expect(findUnit("pint", { locale: "en-GB", measures: "UK_IMPERIAL", form: "dry" })).toEqual(found("imp-pint"));
     expect(find("pint", "en-AU", "AUSTRALIAN")).toEqual(ambiguous("us-pint", "imp-pint", "us-dry-pint"));
+    const dry = { locale: "en-AU", measures: "AUSTRALIAN", form: "dry" } as const;
+    expect(findUnit("pint", dry)).toEqual(ambiguous("us-pint", "imp-pint", "us-dry-pint"));
     expect(find("dry pint", "en", "US_CUSTOMARY")).toEqual(found("us-dry-pint"));
   });
 

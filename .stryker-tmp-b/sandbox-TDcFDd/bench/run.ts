@@ -1,0 +1,25 @@
+// @ts-nocheck
+import { parseArgs } from "node:util";
+import type { Benchmark } from "./benchmark.js";
+import { engineBenchmarks } from "./engine.js";
+import { packBenchmarks } from "./packs.js";
+import { parseBenchmarks } from "./parse.js";
+import { sessionBenchmarks } from "./prep-session.js";
+
+/** `--json`: one object a line; `--only NAME`: one group. Prints what was measured; a missed aim is no failure. */
+const { values } = parseArgs({ options: { json: { type: "boolean", default: false }, only: { type: "string" } } });
+const all: readonly Benchmark[] = [...engineBenchmarks, ...packBenchmarks, ...parseBenchmarks, ...sessionBenchmarks];
+const chosen = all.filter(({ name }) => values.only === undefined || name === values.only);
+if (chosen.length === 0) {
+  console.error(`--only must be one of: ${all.map(({ name }) => name).join(", ")}`);
+  process.exit(2);
+}
+for (const benchmark of chosen) {
+  for (const { name, ratio, aim, met, detail } of await benchmark.run()) {
+    if (values.json) console.log(JSON.stringify({ name, ratio: Number(ratio.toFixed(4)), aim, met, detail }));
+    else
+      console.log(
+        `${met ? "met   " : "missed"}  ${ratio.toFixed(3).padStart(9)}  ${aim.padEnd(8)}  ${name}  (${detail})`,
+      );
+  }
+}

@@ -1,0 +1,52 @@
+// @ts-nocheck
+import type { MeasureSystem, RationalText, UnitRef } from "./amount.js";
+
+export interface OnHand {
+  readonly item:
+    { readonly kind: "FOOD"; readonly food: string } | { readonly kind: "COMPONENT"; readonly component: string };
+  readonly amount: RationalText;
+  readonly unit: UnitRef;
+  /** ISO date; not counted for meals after it. */
+  readonly useBy: string | null;
+  /** Also take it for a food it can be turned into (dry beans for tinned), which adds work; otherwise that is only offered. */
+  readonly asOtherForm: boolean;
+}
+
+/** Per component; AS_WRITTEN makes it as the plan says. */
+export type RouteMode = "AS_WRITTEN" | "CHEAPEST" | "LEAST_WORK";
+
+/** A reader's side, sent with the query and never stored. Every part is optional to the reader; absent parts are null or empty here. */
+export interface Household {
+  readonly measures: MeasureSystem | null;
+  /** ISO 3166 code: picks packs, rules and allergen lists. */
+  readonly region: string | null;
+  /** ISO 4217 code. */
+  readonly currency: string | null;
+  /** BCP 47 tag. */
+  readonly locale: string | null;
+  readonly diets: readonly string[];
+  /** Who eats, as counts and shares of a serving; the counts add up to the servings asked for. null: all eat a whole one. */
+  readonly eaters: readonly { readonly count: number; readonly portion: RationalText }[] | null;
+  /** Food slugs: wherever a line offers `to` as a swap for `from`, take it. */
+  readonly swaps: readonly { readonly from: string; readonly to: string }[];
+  readonly routes: {
+    readonly mode: RouteMode;
+    readonly byName: readonly { readonly component: string; readonly route: string }[];
+  };
+  readonly onHand: readonly OnHand[];
+  /** When the session begins: an instant (ISO, UTC) and an IANA zone. */
+  readonly session: { readonly start: string; readonly zone: string } | null;
+}
+
+export const noHousehold: Household = {
+  measures: null,
+  region: null,
+  currency: null,
+  locale: null,
+  diets: [],
+  eaters: null,
+  swaps: [],
+  routes: { mode: "AS_WRITTEN", byName: [] },
+  onHand: [],
+  session: null,
+};

@@ -1,0 +1,59 @@
+// @ts-nocheck
+import type { MeasureSystem } from "../model/amount.js";
+import type { Household } from "../model/household.js";
+import type { AllergenStatement } from "../nutrition/allergens.js";
+import type { DietStatement } from "../nutrition/diets.js";
+import type { PrepSession } from "../prep-session/session.js";
+import type { Problem } from "../problem.js";
+import type { CautionsFound } from "../storage/cautions.js";
+import type { StorageAnswer } from "../storage/guidance.js";
+import type { planNutrition } from "./contents.js";
+import type { ScaledPlan, ShoppingList } from "./scaled.js";
+
+/** What a plan, or one of its meals, contains. */
+export interface Contents {
+  readonly allergens: AllergenStatement;
+  readonly diets: readonly DietStatement[];
+}
+
+export interface PlanContents {
+  readonly plan: Contents;
+  /** By slug of the meal. */
+  readonly meals: ReadonlyMap<string, Contents>;
+}
+
+/** For whom amounts and words are written out. */
+export interface Reader {
+  readonly measures: MeasureSystem;
+  /** BCP 47 tag. */
+  readonly locale: string;
+  /** The reader asked for other measures than the writer's, so the writer's own units do not serve. */
+  readonly converts: boolean;
+}
+
+/** Which revision it is, and whose. The content is `scaled.bundle`. */
+export interface Publication {
+  readonly publisher: { readonly slug: string; readonly name: string };
+  readonly slug: string;
+  readonly revision: number;
+  readonly publishedAt: Date;
+  readonly withdrawnAt: Date | null;
+  /** SHA-256 of the frozen document, hex. */
+  readonly checksum: string;
+}
+
+/** Everything the service says about one plan for one household: what every way out is made from. */
+export interface PlanAnswer {
+  readonly publication: Publication;
+  readonly household: Household;
+  readonly reader: Reader;
+  readonly scaled: ScaledPlan;
+  readonly list: ShoppingList;
+  /** null where the steps fit no order; `sessionProblems` then says why. */
+  readonly session: PrepSession | null;
+  readonly sessionProblems: readonly Problem[];
+  readonly storage: StorageAnswer;
+  readonly contents: PlanContents;
+  readonly nutrition: ReturnType<typeof planNutrition>;
+  readonly cautions: CautionsFound;
+}

@@ -1,0 +1,114 @@
+// @ts-nocheck
+import { limits } from "../limits.js";
+import type { Household } from "../model/household.js";
+import type { PlanBundle } from "../model/plan.js";
+import { failed, ok, type Problem, type Result } from "../problem.js";
+import { moneyParts } from "../shopping/money.js";
+import { checkHousehold } from "./check-household.js";
+import { chooseRoutes, type Score } from "./choose-routes.js";
+import type { CompiledPlan } from "./compiled-plan.js";
+import { asFrozen, type FoodsToday } from "./foods-today.js";
+import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
+import type { ScaledPlan } from "./scaled.js";
+import { shop } from "./shop.js";
+import { workOf } from "./work-of.js";
+
+/** A plan and how many it is cooked for. */
+export interface PlanPortion {
+  readonly bundle: PlanBundle;
+  readonly servings: number;
+}
+
+/** What makes one choice of routes better than another; null where the plan is taken as written. */
+function scoreBy(
+  servings: number,
+  household: Household,
+  today: FoodsToday,
+  left: readonly number[],
+): ((plan: CompiledPlan) => Score) | null {
+  const { mode } = household.routes;
+  if (mode === "AS_WRITTEN") return null;
+  return (plan) => {
+    const result = scaleCompiled(plan, servings, household, left);
+    if (!result.ok) return [Infinity];
+    const { scaled } = result.value;
+    if (mode === "LEAST_WORK") return workOf(scaled);
+    const { atTill, unpriced } = shop([scaled], household, today).cost;
+    // A price nobody knows is not a low price: fewer of those first, then the till.
+    return [unpriced.length, atTill === null ? 0 : (moneyParts(atTill.amount) ?? 0)];
+  };
+}
+
+function scaleOne(
+  { bundle, servings }: PlanPortion,
+  household: Household,
+  today: FoodsToday,
+  left: readonly number[],
+): Result<ScaledWithRest> {
+  if (!Number.isInteger(servings) || servings < 1 || servings > limits.servings) {
+    return failed([
+      { code: "SERVINGS_OUT_OF_RANGE", path: ["servings"], value: servings, min: 1, max: limits.servings },
+    ]);
+  }
+  const unfit = checkHousehold(servings, household);
+  if (unfit.length > 0) return failed(unfit);
+  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left), today.fitsDiet);
+  return chosen.ok ? scaleCompiled(chosen.value, servings, household, left) : chosen;
+}
+
+/**
+ * Scales a plan for one household: meals, batches, left-overs, unrounded. Answers are values in base units; rounding and words
+ * are for whoever shows them.
+ *
+ * @param servings how many eat each meal: a whole number from 1 to limits.servings
+ * Problems: SERVINGS_OUT_OF_RANGE, BAD_HOUSEHOLD, UNKNOWN_ROUTE, AMOUNT_OUT_OF_RANGE, and all of `checkBundle`.
+ */
+export function scalePlan(
+  bundle: PlanBundle,
+  servings: number,
+  household: Household,
+  today: FoodsToday = asFrozen,
+): Result<ScaledPlan> {
+  const result = scaleOne({ bundle, servings }, household, today, allLeft(household));
+  return result.ok ? ok(result.value.scaled) : result;
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Whose turn it is to take from what is on hand, whatever order a reader names the plans in. */
+const inTurn = (a: PlanPortion, b: PlanPortion): number =>
+  compare(a.bundle.plan.publisher, b.bundle.plan.publisher) ||
+  compare(a.bundle.plan.slug, b.bundle.plan.slug) ||
+  a.servings - b.servings;
+
+/**
+ * Scales several plans for one household, for one list: what one plan takes of a component on hand is not there for the next.
+ * Answers come in the order asked; problems carry the index of their plan: `["plans", 2, "servings"]`.
+ */
+export function scalePlans(
+  portions: readonly PlanPortion[],
+  household: Household,
+  today: FoodsToday = asFrozen,
+): Result<readonly ScaledPlan[]> {
+  const problems: Problem[] = [];
+  const scaled: ScaledPlan[] = [];
+  let left = allLeft(household);
+  const turns = portions.map((portion, at) => ({ portion, at })).toSorted((a, b) => inTurn(a.portion, b.portion));
+  for (const { portion, at } of turns) {
+    const result = scaleOne(portion, household, today, left);
+    if (!result.ok) {
+      problems.push(...result.problems.map((problem) => ({ ...problem, path: ["plans", at, ...problem.path] })));
+      continue;
+    }
+    scaled[at] = result.value.scaled;
+    left = result.value.left;
+  }
+  return problems.length > 0 ? failed(problems) : ok(scaled.map((each) => neededSomewhere(each, portions)));
+}
+
+/** A component on hand that one plan does not use is no news where another of them does. */
+function neededSomewhere(scaled: ScaledPlan, portions: readonly PlanPortion[]): ScaledPlan {
+  const known = new Set(portions.flatMap(({ bundle }) => bundle.components.map(({ slug }) => slug)));
+  const warnings = scaled.warnings.filter((each) => each.code !== "ON_HAND_NOT_NEEDED" || !known.has(each.item));
+  return { ...scaled, warnings };
+}

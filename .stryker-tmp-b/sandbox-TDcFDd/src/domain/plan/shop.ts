@@ -1,0 +1,160 @@
+// @ts-nocheck
+import { restOf } from "../limits.js";
+import type { Food } from "../model/food.js";
+import type { Household } from "../model/household.js";
+import type { Warning, WarningCode } from "../problem.js";
+import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
+import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../shopping/merge.js";
+import { knownShelf } from "../shopping/known-shelf.js";
+import { currencyFor, type Shop } from "../shopping/pack-options.js";
+import { choosePacks } from "../shopping/packs.js";
+import { contributionsOf, restated, type Source } from "./contributions.js";
+import { effectiveServings } from "./eaters.js";
+import { useFoodStock } from "./food-stock.js";
+import { asFrozen, type FoodsToday } from "./foods-today.js";
+import type { ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
+import { waitingOnList } from "./waiting-on-list.js";
+
+/** What plans say that a reader of the list alone should hear too: what is missing on it, and what is on it all the same. */
+const carried: ReadonlySet<WarningCode> = new Set<WarningCode>([
+  "NOT_COMBINED",
+  "PART_NOT_COUNTED",
+  "EDIBLE_PORTION_UNKNOWN",
+  "DIET_NOT_MET",
+  "SWAP_NOT_OFFERED",
+]);
+
+/** With the place of the plan in the path where there are several. */
+const carriedOver = (plans: readonly ScaledPlan[]): Warning[] =>
+  plans.flatMap(({ warnings }, at) =>
+    warnings
+      .filter(({ code }) => carried.has(code))
+      .map((each) => (plans.length > 1 ? { ...each, path: ["plans", at, ...each.path] } : each)),
+  );
+
+const useOf = ({ source, part, dimension, low, high }: Contribution<Source>): Use => ({
+  bundle: source.scaled.bundle,
+  meal: source.meal,
+  component: source.component,
+  part,
+  asWritten: source.line.line.written,
+  amount: dimension === null ? null : { dimension, low, high },
+});
+
+interface Bought {
+  readonly buy: readonly PackCount[];
+  readonly cost: LineCost;
+  readonly warnings: readonly Warning[];
+}
+
+/** Chooses packs for one line. Without packs the amount itself is what to buy, and its price is not known. */
+function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop): Bought {
+  const path = ["foods", food.slug];
+  const unpriced: Warning = { code: "PRICE_UNKNOWN", path, food: food.slug };
+  const unknown = { food: food.slug, atTill: null, usedShare: 0 };
+  if (line.dimension === null) return { buy: [], cost: unknown, warnings: [] };
+  if (toBuy <= 0) return { buy: [], cost: { food: food.slug, atTill: 0, usedShare: 0 }, warnings: [] };
+  const shelf = knownShelf(food, line.dimension, shop);
+  const warnings = shelf.notComparable.map(({ pack, missing }): Warning => ({
+    code: "PACK_NOT_COMPARABLE",
+    path,
+    food: food.slug,
+    pack: pack.name,
+    missing,
+  }));
+  const choice = choosePacks(toBuy, shelf.options);
+  if (choice === null) return { buy: [], cost: unknown, warnings: [...warnings, unpriced] };
+  const buy = shelf.packs.flatMap((pack, at) => (choice.counts[at]! > 0 ? [{ pack, count: choice.counts[at]! }] : []));
+  if (choice.price === null) return { buy, cost: unknown, warnings: [...warnings, unpriced] };
+  return {
+    buy,
+    cost: { food: food.slug, atTill: choice.price, usedShare: Math.min(1, toBuy / choice.content) },
+    warnings,
+  };
+}
+
+/** Components that more than one of the plans makes, each in its own session (docs/decisions/0002). */
+function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
+  const makers = new Map<string, { readonly component: string; readonly slugs: string[] }>();
+  for (const { bundle, components } of plans) {
+    for (const { component, batches } of components) {
+      if (batches === 0) continue;
+      const key = JSON.stringify([bundle.plan.publisher, component.slug]);
+      const known = makers.get(key);
+      if (known === undefined) makers.set(key, { component: component.slug, slugs: [bundle.plan.slug] });
+      else known.slugs.push(bundle.plan.slug);
+    }
+  }
+  return [...makers.values()].flatMap(({ component, slugs }): Warning[] =>
+    slugs.length < 2 ? [] : [{ code: "MADE_IN_TWO_PLANS", path: ["components", component], component, plans: slugs }],
+  );
+}
+
+/**
+ * Foods as the plans froze them. Where two plans froze one food differently and nothing newer is known, which one is taken must
+ * not hang on the order of the plans.
+ */
+function frozenFoods(plans: readonly ScaledPlan[]): ReadonlyMap<string, Food> {
+  const found = new Map<string, Food>();
+  for (const { bundle } of plans) {
+    for (const food of bundle.foods) {
+      const known = found.get(food.slug);
+      if (known === undefined) found.set(food.slug, food);
+      else if (known !== food && JSON.stringify(known) < JSON.stringify(food)) found.set(food.slug, food);
+    }
+  }
+  return found;
+}
+
+/**
+ * One list for any number of scaled plans: needs merged over all of them, then what is on hand, then whole packs, each
+ * rounded once and last. Every line names its uses, which account for its need.
+ */
+export function shop(plans: readonly ScaledPlan[], household: Household, today: FoodsToday = asFrozen): ShoppingList {
+  const frozen = frozenFoods(plans);
+  const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
+  const current = (slug: string): Food | null => find(today.canonical(slug)) ?? find(slug);
+  const all = plans
+    .flatMap((plan) => contributionsOf(plan, today.partKeeps))
+    .map((each) => restated(each, current(each.food.slug) ?? each.food));
+  const needs = mergeNeeds(all.map(({ contribution }) => contribution));
+  const stock = useFoodStock(needs, household, today.canonical, find);
+  const place: Shop = { region: household.region, currency: household.currency };
+  const currency = currencyFor(
+    needs.map(({ food }) => food),
+    place,
+  );
+  const toBuy = needs.map(({ high }, at) => restOf(high, stock.covered[at]!));
+  const bought = needs.map((line, at) => buyLine(line, toBuy[at]!, line.food, { ...place, currency }));
+  const servings = plans.reduce((sum, scaled) => sum + effectiveServings(scaled.servings, household), 0);
+  const costs = costsOf(
+    bought.map(({ cost }) => cost),
+    servings,
+    currency,
+  );
+  const lines = needs.map((line, at): ShoppingLine => {
+    const { dimension, low, high, food, open, contributions } = line;
+    const of = (value: number): ShoppingLine["need"] =>
+      dimension === null ? null : { dimension, low: value, high: value };
+    return {
+      food,
+      need: dimension === null ? null : { dimension, low, high },
+      onHand: of(stock.covered[at]!),
+      toBuy: of(toBuy[at]!),
+      buy: bought[at]!.buy,
+      cost: costs.lines[at]!,
+      uses: contributions.map(useOf),
+      partsOver: partsOver(food, contributions),
+      open,
+    };
+  });
+  const warnings = [
+    ...carriedOver(plans),
+    ...all.flatMap(({ warning }) => (warning === null ? [] : [warning])),
+    ...needs.flatMap((line) => waitingOnList(line, plans)),
+    ...stock.warnings,
+    ...bought.flatMap((each) => each.warnings),
+    ...(plans.length > 1 ? madeTwice(plans) : []),
+  ];
+  return { lines, cost: costs.list, warnings };
+}

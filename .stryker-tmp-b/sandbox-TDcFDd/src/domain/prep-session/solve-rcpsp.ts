@@ -1,0 +1,103 @@
+// @ts-nocheck
+import { BoundSearch } from "./bound-search.js";
+import { lowerBound } from "./lower-bounds.js";
+import type { Obstacle, RcpspAnswer, RcpspProblem, SolveOptions } from "./rcpsp-problem.js";
+import { startSchedule } from "./start-schedule.js";
+import type { TaskNetwork } from "./task-network.js";
+import { taskNetwork } from "./task-network.js";
+
+/**
+ * Finds a schedule whose last finish is least, and proves it where the limits allow. The same problem and limits
+ * always give the same schedule, unless `shouldStop` cuts in. Durations, waits and demands are whole numbers.
+ * "INFEASIBLE" names greatest waits, windows or demands of which no schedule keeps all.
+ */
+export function solveRcpsp(problem: RcpspProblem, options: SolveOptions = {}): RcpspAnswer {
+  const tooMuch = excessDemands(problem);
+  if (tooMuch.length > 0) return { status: "INFEASIBLE", obstacles: tooMuch, conflicts: 0 };
+  const laid = taskNetwork(problem, options.finish);
+  if (!laid.ok) {
+    const obstacles = laid.cycle.map((index): Obstacle => ({ kind: "WAIT", wait: problem.waits[index]! }));
+    return { status: "INFEASIBLE", obstacles, conflicts: 0 };
+  }
+  const answer = searched(laid.network, options);
+  if (answer.status !== "INFEASIBLE") return answer;
+  return { ...answer, obstacles: obstaclesOf(problem, options) };
+}
+
+function searched(network: TaskNetwork, options: SolveOptions): RcpspAnswer {
+  const bound = lowerBound(network);
+  const known = options.knownStarts === undefined ? null : Int32Array.from(options.knownStarts);
+  const start = known ?? startSchedule(network, bound, network.tasks, options.seed ?? 1);
+  const startFinish = start === null ? network.horizon + 1 : finishOf(network, start);
+  if (start !== null && startFinish <= bound)
+    return { status: "OPTIMAL", starts: [...start], finish: startFinish, lowerBound: startFinish, conflicts: 0 };
+  const search = new BoundSearch(network, bound, startFinish - 1, start);
+  const end = search.run({
+    conflictLimit: options.conflictLimit ?? 200_000,
+    shouldStop: options.shouldStop ?? (() => false),
+  });
+  const { conflicts } = search;
+  const best = search.best ?? start;
+  if (best === null)
+    return end === "PROVED"
+      ? { status: "INFEASIBLE", obstacles: [], conflicts }
+      : { status: "UNKNOWN", lowerBound: search.provedBound(), conflicts };
+  const finish = finishOf(network, best);
+  const proved = end === "PROVED" ? finish : Math.min(search.provedBound(), finish);
+  return {
+    status: proved === finish ? "OPTIMAL" : "FEASIBLE",
+    starts: [...best],
+    finish,
+    lowerBound: proved,
+    conflicts,
+  };
+}
+
+const finishOf = (network: TaskNetwork, starts: Int32Array): number =>
+  network.finishTasks.reduce((last, task) => Math.max(last, starts[task]! + network.durations[task]!), 0);
+
+function excessDemands(problem: RcpspProblem): Obstacle[] {
+  return problem.demands.flatMap((row, task) =>
+    row.flatMap((need, resource): Obstacle[] =>
+      need > problem.capacities[resource]! && problem.durations[task]! > 0 ? [{ kind: "DEMAND", task, resource }] : [],
+    ),
+  );
+}
+
+/** Obstacles small enough that leaving any one of them out makes a schedule possible. */
+function obstaclesOf(problem: RcpspProblem, options: SolveOptions): readonly Obstacle[] {
+  const all: Obstacle[] = [
+    ...problem.waits.flatMap((wait): Obstacle[] => (wait.max === null ? [] : [{ kind: "WAIT", wait }])),
+    ...(problem.afterLast ?? []).map((wait): Obstacle => ({ kind: "AFTER_LAST", wait })),
+    ...(problem.latestStarts ?? []).flatMap((latest, task): Obstacle[] =>
+      latest === null ? [] : [{ kind: "LATEST_START", task, latest }],
+    ),
+  ];
+  let kept = all;
+  for (const obstacle of all) {
+    const fewer = kept.filter((other) => other !== obstacle);
+    const laid = taskNetwork(withOnly(problem, fewer), options.finish);
+    if (!laid.ok || isImpossible(laid.network, options)) kept = fewer;
+  }
+  return kept;
+}
+
+function isImpossible(network: TaskNetwork, options: SolveOptions): boolean {
+  const search = new BoundSearch(network, 0, network.horizon, null);
+  const stopped = () => search.best !== null || (options.shouldStop?.() ?? false);
+  return search.run({ conflictLimit: 20_000, shouldStop: stopped }) === "PROVED" && search.best === null;
+}
+
+function withOnly(problem: RcpspProblem, obstacles: readonly Obstacle[]): RcpspProblem {
+  const kept = new Set(
+    obstacles.map((obstacle) =>
+      obstacle.kind === "LATEST_START" ? obstacle.task : obstacle.kind === "DEMAND" ? null : obstacle.wait,
+    ),
+  );
+  return {
+    ...problem,
+    waits: problem.waits.map((wait) => (kept.has(wait) ? wait : { ...wait, max: null })),
+    afterLast: (problem.afterLast ?? []).filter((wait) => kept.has(wait)),
+    latestStarts: (problem.latestStarts ?? []).map((latest, task) => (kept.has(task) ? latest : null)),
+  };
+}

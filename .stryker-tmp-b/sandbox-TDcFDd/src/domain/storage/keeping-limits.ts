@@ -1,0 +1,128 @@
+// @ts-nocheck
+import type { KeepingRule, StoragePlace } from "../model/keeping.js";
+import { ceilingsFor, type Ceiling, type RuleReach } from "./ceilings.js";
+import type { Basis, KeepingQuestion, Subject } from "./guidance.js";
+import { compareEnds, dateOfDay, endOf, lastingDays, writerSpan, type End, type Span } from "./window.js";
+
+/** Something with its own rules, and the day (after the session) from which they count. */
+export interface KeptThing {
+  readonly subject: Subject;
+  readonly keepsAs: string | null;
+  readonly keeping: readonly KeepingRule[];
+  readonly madeDay: number;
+}
+
+/** One rule, applied. */
+export interface Limit {
+  readonly basis: Omit<Basis, "decides">;
+  readonly place: StoragePlace;
+  readonly end: End;
+  readonly counts: Span["counts"];
+  readonly container: string | null;
+  readonly reach: RuleReach | null;
+}
+
+/** Limits of one thing by place. A place without any is left out. */
+export type LimitsByPlace = ReadonlyMap<StoragePlace, readonly Limit[]>;
+
+const places = ["FRIDGE", "ROOM", "FREEZER"] as const;
+
+/**
+ * All that is said about a thing itself, by place. The published time at room temperature is there only to hold a
+ * writer who would keep it there; nobody is sent to the shelf by the two-hour rule.
+ */
+export function limitsOf(thing: KeptThing, question: KeepingQuestion): LimitsByPlace {
+  const found = places.flatMap((place): [StoragePlace, readonly Limit[]][] => {
+    const written = thing.keeping.filter((rule) => rule.place === place);
+    if (place === "ROOM" && written.length === 0) return [];
+    const limits = [
+      ...written.map((rule) => writersLimit(thing, rule, question)),
+      ...ceilings(thing, place, question).map((ceiling) => publishedLimit(thing, ceiling, question)),
+    ];
+    return limits.length > 0 ? [[place, limits]] : [];
+  });
+  return new Map(found);
+}
+
+function ceilings({ keepsAs }: KeptThing, place: StoragePlace, question: KeepingQuestion): readonly Ceiling[] {
+  if (keepsAs === null) return [];
+  const sessionDay = dateOfDay(0, question.session) ?? question.today;
+  const date = sessionDay > question.today ? sessionDay : question.today;
+  const { region, audience = "HOUSEHOLD" } = question;
+  return ceilingsFor(question.rules, keepsAs, place, { region, audience, date });
+}
+
+function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { session }: KeepingQuestion): Limit {
+  const span = writerSpan(rule);
+  return {
+    basis: {
+      of: subject,
+      kind: "WRITER",
+      rule: null,
+      source: rule.source,
+      sourced: rule.source.kind === "PUBLISHED",
+      days: lastingDays(span),
+      counted: { days: span.days, firstDay: span.firstDay, in: span.counts },
+      printed: null,
+      purpose: rule.place === "FREEZER" ? "QUALITY" : "SAFETY",
+      region: null,
+      audience: null,
+      temperature: null,
+      condition: rule.condition,
+      byAnalogy: false,
+      note: null,
+    },
+    place: rule.place,
+    end: endOf(span, madeDay, session),
+    counts: span.counts,
+    container: rule.container,
+    reach: null,
+  };
+}
+
+function publishedLimit({ subject, madeDay }: KeptThing, ceiling: Ceiling, { session }: KeepingQuestion): Limit {
+  const { rule, byAnalogy, reach } = ceiling;
+  return {
+    basis: {
+      of: subject,
+      kind: "PUBLISHED",
+      rule: rule.id,
+      source: rule.source,
+      sourced: true,
+      days: lastingDays(rule),
+      counted: { days: rule.days, firstDay: rule.firstDay, in: rule.counts },
+      printed: rule.printed,
+      purpose: rule.purpose,
+      region: rule.region,
+      audience: rule.audience,
+      temperature: rule.temperature,
+      condition: rule.condition,
+      byAnalogy,
+      note: rule.note,
+    },
+    place: rule.place,
+    end: endOf(rule, madeDay, session),
+    counts: rule.counts,
+    container: null,
+    reach,
+  };
+}
+
+/** The limit that ends first; of equals a published one, then the first. null for none. */
+export function strictest(limits: readonly Limit[]): Limit | null {
+  const published = (limit: Limit) => Number(limit.basis.kind !== "PUBLISHED");
+  return limits.reduce<Limit | null>((best, next) => {
+    if (best === null) return next;
+    return (compareEnds(sortable(next), sortable(best)) || published(next) - published(best)) < 0 ? next : best;
+  }, null);
+}
+
+/** Where it keeps longest outside the freezer (of equals the fridge), with what decides there; null if nobody says. */
+export function mainPlace(limits: LimitsByPlace): Limit | null {
+  const fridge = strictest(limits.get("FRIDGE") ?? []);
+  const room = strictest(limits.get("ROOM") ?? []);
+  if (fridge === null || room === null) return fridge ?? room;
+  return compareEnds(sortable(room), sortable(fridge)) > 0 ? room : fridge;
+}
+
+const sortable = (limit: Limit) => ({ ...limit.end, counts: limit.counts });

@@ -1,0 +1,227 @@
+// @ts-nocheck
+import type { Component } from "../model/component.js";
+import type { Warning } from "../problem.js";
+import { componentAdvice, foodAdvice, limitAdvice, mealAdvice } from "./ways-out.js";
+import type {
+  KeepingQuestion,
+  Kept,
+  KeptComponent,
+  KeptFood,
+  KeptMeal,
+  StorageAnswer,
+  StorageGuidance,
+  Subject,
+} from "./guidance.js";
+import { componentsIn, inheritedLimits, type Inherited } from "./inherited-limits.js";
+import { limitsOf, mainPlace, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
+import { partKeeps, waitingPartWarning, waitingParts, type PartUse } from "./part-keeping.js";
+import { isPast } from "./window.js";
+
+/** A component on its own, made as written: what `storageGuidance` takes where there is no plan. */
+export const keptComponent = (component: Component): KeptComponent => ({
+  component,
+  route: null,
+  lines: component.lines.map(({ item }) => ({ item, amount: null })),
+});
+
+/**
+ * How long everything keeps: each component, meal and food at each place somebody speaks about, on whose authority,
+ * which meals are too late for it, and what can be done. A meal or a composite keeps as its shortest part, counted from
+ * when that part was made. Days come from rules alone; where nobody says, the answer is unknown, never a default.
+ * @throws RangeError when the session's instant or zone is none
+ */
+export function storageGuidance(kept: Kept, question: KeepingQuestion): StorageAnswer {
+  const ofComponent = inheritedLimits(kept.components, question);
+  const used = foodsIn([...kept.components, ...kept.meals]);
+  const foods = kept.foods.filter((food) => !food.alwaysThere && (used.size === 0 || used.has(food.slug)));
+  const foodLimits = new Map(
+    foods.map((food) => {
+      const subject: Subject = { kind: "FOOD", slug: food.slug };
+      return [food.slug, limitsOf({ subject, keepsAs: food.keepsAs, keeping: food.keeping, madeDay: 0 }, question)];
+    }),
+  );
+  const entries = [
+    ...kept.components.map((component) => componentEntry(component, kept.meals, ofComponent, question)),
+    ...kept.meals.map((meal) => mealEntry(meal, kept.meals, ofComponent, foodLimits, question)),
+    ...foods.map(({ slug }) => foodEntry(slug, foodLimits.get(slug) ?? new Map(), kept.meals, question)),
+  ];
+  const guidance = entries.flatMap((entry) => entry.guidance);
+  const unknown = entries.flatMap((entry) => entry.unknown ?? []);
+  const warnings = [
+    ...warningsOf(guidance, unknown, kept.meals, question),
+    ...foods.flatMap((food) => partWarnings(food, kept, question)),
+  ];
+  return { guidance, unknown, warnings };
+}
+
+/** Parts of a food that wait too long, where no piece is cut late enough for them. */
+function partWarnings(food: KeptFood, { components, meals }: Kept, question: KeepingQuestion): readonly Warning[] {
+  if (food.parts.length < 2) return [];
+  const usesIn = (lines: KeptMeal["lines"], day: number, meal: string | null): readonly PartUse[] =>
+    lines.flatMap(({ item }) =>
+      item.kind === "FOOD" && item.food === food.slug && item.part !== null
+        ? [{ part: item.part, day, meal, plan: 0 }]
+        : [],
+    );
+  const uses = [
+    ...components.flatMap(({ lines, madeDay = 0 }) => usesIn(lines, madeDay, null)),
+    ...meals.flatMap(({ meal, lines }) => usesIn(lines, meal.day, meal.slug)),
+  ];
+  const keeps = new Map(food.parts.map((part) => [part.name, partKeeps(part, question)]));
+  return waitingParts(uses, (part) => keeps.get(part) ?? null)
+    .filter(({ freshToo }) => !freshToo)
+    .map((waiting) => waitingPartWarning(food.slug, waiting));
+}
+
+interface Entry {
+  readonly guidance: readonly StorageGuidance[];
+  readonly unknown?: { readonly subject: Subject; readonly part: Subject };
+}
+
+const foodsIn = (things: readonly Pick<KeptMeal, "lines">[]): ReadonlySet<string> =>
+  new Set(things.flatMap(({ lines }) => lines.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []))));
+
+const mealsWith = (meals: readonly KeptMeal[], uses: (meal: KeptMeal) => boolean): readonly KeptMeal[] =>
+  meals.filter(uses).toSorted((a, b) => a.meal.day - b.meal.day);
+
+function componentEntry(
+  { component, route, madeDay = 0 }: KeptComponent,
+  meals: readonly KeptMeal[],
+  limitsFor: (slug: string) => Inherited,
+  question: KeepingQuestion,
+): Entry {
+  const subject: Subject = { kind: "COMPONENT", slug: component.slug };
+  const found = limitsFor(component.slug);
+  if (!found.known) return { guidance: [], unknown: { subject, part: found.part } };
+  const main = mainPlace(found.limits);
+  const uses = mealsWith(meals, ({ lines }) => componentsIn(lines).includes(component.slug));
+  const late = main === null ? [] : uses.filter(({ meal }) => isPast(meal.day, main.end, question.session));
+  const keepsAs = route?.keepsAs ?? component.keepsAs;
+  const guidance = [...found.limits].map(([place, limits]): StorageGuidance => {
+    const here = guidanceAt(subject, place, limits, madeDay, question);
+    if (place !== main?.place) return here;
+    const waysOut = componentAdvice(component.slug, late, found.limits, madeDay, question);
+    return {
+      ...here,
+      tooLateFor: late.map(({ meal }) => meal.slug),
+      advice: [...waysOut, ...limitAdvice(limits, main, keepsAs, uses, question)],
+    };
+  });
+  return { guidance: mainFirst(guidance, main) };
+}
+
+function mealEntry(
+  kept: KeptMeal,
+  meals: readonly KeptMeal[],
+  ofComponent: (slug: string) => Inherited,
+  ofFood: ReadonlyMap<string, LimitsByPlace>,
+  question: KeepingQuestion,
+): Entry {
+  const subject: Subject = { kind: "MEAL", slug: kept.meal.slug };
+  const shortest = shortestOf(kept, ofComponent, ofFood);
+  if ("part" in shortest) return { guidance: [], unknown: { subject, part: shortest.part } };
+  const main = strictest(shortest.limits);
+  if (main === null) return { guidance: [], unknown: { subject, part: subject } };
+  const late = isPast(kept.meal.day, main.end, question.session);
+  const endOfOther = (other: KeptMeal): Limit | null => {
+    const limits = shortestOf(other, ofComponent, ofFood);
+    return "part" in limits ? null : strictest(limits.limits);
+  };
+  return {
+    guidance: [
+      {
+        ...guidanceAt(subject, main.place, shortest.limits, 0, question),
+        tooLateFor: late ? [kept.meal.slug] : [],
+        advice: late ? mealAdvice(kept, main, meals, endOfOther, question) : [],
+      },
+    ],
+  };
+}
+
+/** What decides for each part of a meal; foods nobody speaks about (salt, oil) do not count, components do. */
+function shortestOf(
+  { lines }: KeptMeal,
+  ofComponent: (slug: string) => Inherited,
+  ofFood: ReadonlyMap<string, LimitsByPlace>,
+): { readonly limits: readonly Limit[] } | { readonly part: Subject } {
+  const parts = componentsIn(lines).map(ofComponent);
+  const unknown = parts.find((part) => !part.known);
+  if (unknown !== undefined && !unknown.known) return { part: unknown.part };
+  const foods = [...foodsIn([{ lines }])].map((slug) => ofFood.get(slug) ?? new Map<never, never>());
+  const places = [...parts.map((part) => (part.known ? part.limits : new Map<never, never>())), ...foods];
+  return { limits: places.flatMap((limits) => mainPlace(limits) ?? []) };
+}
+
+function foodEntry(slug: string, limits: LimitsByPlace, meals: readonly KeptMeal[], question: KeepingQuestion): Entry {
+  const subject: Subject = { kind: "FOOD", slug };
+  const main = mainPlace(limits);
+  if (main === null) return { guidance: [], unknown: { subject, part: subject } };
+  const uses = mealsWith(meals, ({ lines }) => foodsIn([{ lines }]).has(slug));
+  const late = uses.filter(({ meal }) => isPast(meal.day, main.end, question.session));
+  const guidance = [...limits].map(([place, here]): StorageGuidance => {
+    const plain = guidanceAt(subject, place, here, 0, question);
+    if (place !== main.place) return plain;
+    return { ...plain, tooLateFor: late.map(({ meal }) => meal.slug), advice: foodAdvice(slug, late, main) };
+  });
+  return { guidance: mainFirst(guidance, main) };
+}
+
+const mainFirst = (guidance: readonly StorageGuidance[], main: Limit | null): readonly StorageGuidance[] =>
+  guidance.toSorted((a, b) => Number(b.place === main?.place) - Number(a.place === main?.place));
+
+/** `limits` is never empty. */
+function guidanceAt(
+  subject: Subject,
+  place: Limit["place"],
+  limits: readonly Limit[],
+  madeDay: number,
+  { region }: KeepingQuestion,
+): StorageGuidance {
+  const decides = strictest(limits);
+  if (decides === null) throw new RangeError(`no limits at ${place} for ${subject.slug}`);
+  const own = ({ basis }: Limit): boolean => basis.of.slug === subject.slug && basis.of.kind === subject.kind;
+  const container = limits.find((limit) => own(limit) && limit.container !== null)?.container ?? null;
+  const { of, purpose, condition } = decides.basis;
+  const widest = limits.find(({ reach }) => reach !== null && reach !== "REGION") ?? limits.find(({ reach }) => reach);
+  const ruled = decides.reach === null ? widest : decides;
+  return {
+    subject,
+    place,
+    days: Math.max(0, decides.end.day - madeDay),
+    counts: decides.counts,
+    purpose,
+    lastDay: decides.end.lastDay,
+    keepUntil: decides.end.until,
+    container: decides.container ?? container,
+    condition,
+    basis: limits.map((limit) => ({ ...limit.basis, decides: limit === decides })),
+    limitedBy: own(decides) ? null : of,
+    scope: ruled?.reach ? { asked: region, used: ruled.basis.region ?? "INT", reach: ruled.reach } : null,
+    tooLateFor: [],
+    advice: [],
+  };
+}
+
+function warningsOf(
+  guidance: readonly StorageGuidance[],
+  unknown: StorageAnswer["unknown"],
+  meals: readonly KeptMeal[],
+  { region }: KeepingQuestion,
+): readonly Warning[] {
+  const waiting = foodsIn(meals.filter(({ meal }) => meal.day > 0));
+  const folder = { COMPONENT: "components", MEAL: "meals", FOOD: "foods" } as const;
+  const told = unknown.filter(
+    ({ subject }) => subject.kind !== "FOOD" || meals.length === 0 || waiting.has(subject.slug),
+  );
+  const used = guidance.flatMap(({ scope }) => (scope?.reach === "REGION_NOT_GIVEN" ? [scope.used] : []));
+  return [
+    ...told.map(({ subject, part }): Warning => ({
+      code: "KEEPING_UNKNOWN",
+      path: [folder[subject.kind], subject.slug],
+      item: part.slug,
+    })),
+    ...(region === null && used.length > 0
+      ? [{ code: "REGION_NOT_GIVEN" as const, path: [], used: [...new Set(used)].sort().join(", ") }]
+      : []),
+  ];
+}

@@ -1,0 +1,50 @@
+// @ts-nocheck
+import { legible } from "./legible.js";
+
+export interface CsvMarks {
+  readonly separator: "," | ";";
+  readonly decimal: "." | ",";
+}
+
+/** RFC 4180, with the marks most programs of the trade read. */
+export const standardMarks: CsvMarks = { separator: ",", decimal: "." };
+
+/** Those a spreadsheet in this locale expects: where the comma divides decimals, a semicolon divides fields. */
+export function marksOf(locale: string): CsvMarks {
+  const parts = new Intl.NumberFormat(known(locale), { numberingSystem: "latn" }).formatToParts(1.5);
+  const comma = parts.some(({ type, value }) => type === "decimal" && value === ",");
+  return comma ? { separator: ";", decimal: "," } : standardMarks;
+}
+
+/** A malformed tag reads as English. */
+function known(locale: string): string {
+  try {
+    return new Intl.Locale(locale).toString();
+  } catch (error) {
+    if (error instanceof RangeError) return "en";
+    throw error;
+  }
+}
+
+/** A cell: words, or a number. A decimal keeps its digits and changes its mark. null: nothing. */
+export type CsvCell = string | { readonly decimal: string } | null;
+
+/** Spreadsheets run what begins like this as a formula (OWASP, CSV Injection); an apostrophe before it makes it words. */
+const formula = /^[\s]*[=+\-@\t\r\n|%]/;
+
+function cellText(cell: CsvCell, { separator, decimal }: CsvMarks): string {
+  if (cell === null) return "";
+  const text = typeof cell === "string" ? wordsOf(cell) : cell.decimal.replace(".", decimal);
+  return text.includes(separator) || /["\r\n]/.test(text) || /^\s|\s$/.test(text)
+    ? `"${text.replaceAll('"', '""')}"`
+    : text;
+}
+
+function wordsOf(words: string): string {
+  const text = legible(words);
+  return formula.test(text) ? `'${text}` : text;
+}
+
+/** Rows as RFC 4180 has them: CRLF after each, quotes where they are needed. */
+export const csvText = (rows: readonly (readonly CsvCell[])[], marks: CsvMarks): string =>
+  rows.map((row) => `${row.map((cell) => cellText(cell, marks)).join(marks.separator)}\r\n`).join("");

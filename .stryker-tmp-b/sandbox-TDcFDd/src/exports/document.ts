@@ -1,0 +1,49 @@
+/** A run of text inside a line. */
+// @ts-nocheck
+
+export type Inline =
+  | { readonly kind: "TEXT"; readonly text: string }
+  | { readonly kind: "STRONG"; readonly text: string }
+  /** Said beside the matter: sources, notes. */
+  | { readonly kind: "ASIDE"; readonly text: string }
+  | { readonly kind: "LINK"; readonly text: string; readonly address: string };
+
+export type Line = readonly Inline[];
+
+/** Lines that belong together, each begun anew. */
+export type Lines = readonly Line[];
+
+/**
+ * A document before it is Markdown or HTML: what is said and in what order. Every way out for reading is drawn from the same
+ * blocks, so that all say the same words; drawing escapes every text.
+ */
+export type Block =
+  | { readonly kind: "HEADING"; readonly level: 1 | 2 | 3; readonly text: string }
+  | { readonly kind: "PARAGRAPH"; readonly lines: Lines }
+  /** TICKS: things to tick off. STEPS: in order. */
+  | { readonly kind: "LIST"; readonly of: "ITEMS" | "TICKS" | "STEPS"; readonly items: readonly Lines[] }
+  /** The first cell of a row names it. Every row is as long as `head`. */
+  | { readonly kind: "TABLE"; readonly head: readonly string[]; readonly rows: readonly (readonly Lines[])[] };
+
+export const text = (words: string): Inline => ({ kind: "TEXT", text: words });
+export const strong = (words: string): Inline => ({ kind: "STRONG", text: words });
+export const aside = (words: string): Inline => ({ kind: "ASIDE", text: words });
+export const link = (words: string, address: string): Inline => ({ kind: "LINK", text: words, address });
+
+/** One line of plain text. */
+export const plain = (words: string): Lines => [[text(words)]];
+
+export const heading = (level: 1 | 2 | 3, words: string): Block => ({ kind: "HEADING", level, text: words });
+export const paragraph = (...lines: Lines): Block => ({ kind: "PARAGRAPH", lines });
+
+/** No block where there is no item. */
+export const listOf = (of: "ITEMS" | "TICKS" | "STEPS", items: readonly Lines[]): readonly Block[] =>
+  items.length === 0 ? [] : [{ kind: "LIST", of, items }];
+
+/** No block where there is no row. */
+export const tableOf = (head: readonly string[], rows: readonly (readonly Lines[])[]): readonly Block[] =>
+  rows.length === 0 ? [] : [{ kind: "TABLE", head, rows }];
+
+/** A heading with what stands under it; nothing where nothing does. */
+export const section = (level: 1 | 2 | 3, title: string, blocks: readonly Block[]): readonly Block[] =>
+  blocks.length === 0 ? [] : [heading(level, title), ...blocks];

@@ -1,0 +1,47 @@
+// @ts-nocheck
+import type { StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
+import { adviceText, type AdviceWords } from "./advice-text.js";
+
+const places = { FRIDGE: "in the fridge", FREEZER: "in the freezer", ROOM: "at room temperature" } as const;
+
+/**
+ * What keeps how long, a line each: every component with all its places and the authority that decides, then whatever is
+ * planned for too late a day, with what to do about it.
+ */
+export function keepingLines(storage: StorageAnswer, words: AdviceWords): readonly string[] {
+  const { guidance } = storage;
+  const components = [
+    ...new Set(guidance.flatMap(({ subject }) => (subject.kind === "COMPONENT" ? subject.slug : []))),
+  ];
+  return [
+    ...components.map((slug) => {
+      const here = guidance.filter(({ subject }) => subject.kind === "COMPONENT" && subject.slug === slug);
+      return `${words.component(slug)}: ${here.map(placeText).join("; ")}`;
+    }),
+    ...lateLines(storage, words),
+  ];
+}
+
+/** Whatever is planned for a later day than it keeps, with what to do about it, a line each. */
+export function lateLines({ guidance }: StorageAnswer, words: AdviceWords): readonly string[] {
+  const late = guidance.filter(({ tooLateFor }) => tooLateFor.length > 0);
+  return late.map((each) => {
+    const meals = each.tooLateFor.map((meal) => `"${words.meal(meal)}"`).join(", ");
+    const advice = each.advice.map((one) => adviceText(one, words)).join(" ");
+    return `Too late for ${meals}: ${nameOf(each.subject, words)} keeps ${days(each)}. ${advice}`.trimEnd();
+  });
+}
+
+function placeText(guidance: StorageGuidance): string {
+  const deciding = guidance.basis.find(({ decides }) => decides);
+  const until = guidance.keepUntil === null ? "" : ` (until ${guidance.keepUntil})`;
+  const parts = [guidance.container, guidance.condition].filter((part) => part !== null).map((part) => `, ${part}`);
+  const source = deciding === undefined ? "" : ` [${deciding.source.title}]`;
+  return `${days(guidance)} ${places[guidance.place]}${until}${parts.join("")}${source}`;
+}
+
+const days = ({ days: count }: StorageGuidance): string =>
+  count === 1 ? "1 day" : `${String(Number(count.toFixed(2)))} days`;
+
+const nameOf = ({ kind, slug }: Subject, words: AdviceWords): string =>
+  kind === "MEAL" ? `"${words.meal(slug)}"` : kind === "COMPONENT" ? words.component(slug) : words.food(slug);

@@ -1,0 +1,27 @@
+// @ts-nocheck
+import { formQuery, type PlanForm } from "./plan-form.js";
+
+/** Where the pages are served, and what they load. */
+export interface PageLinks {
+  /** Without a slash at the end: `https://plans.example`. */
+  readonly origin: string;
+  /** The style sheet, and the script that keeps ticks; null where they were not built. */
+  readonly style: string | null;
+  readonly ticks: string | null;
+}
+
+interface Named {
+  readonly publisher: string;
+  readonly slug: string;
+}
+
+export const publisherPath = (publisher: string): string => `/p/${encodeURIComponent(publisher)}`;
+
+export const planPath = ({ publisher, slug }: Named): string =>
+  `${publisherPath(publisher)}/${encodeURIComponent(slug)}`;
+
+export const listPath = (plan: Named): string => `${planPath(plan)}/list`;
+
+/** The revision that was shown, for ever, and what was asked of it. */
+export const revisionPath = (plan: Named, revision: number, form: PlanForm): string =>
+  planPath(plan) + formQuery({ ...form, revision: String(revision) });

@@ -1,0 +1,73 @@
+// @ts-nocheck
+import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
+import { problemText } from "../problem-text.js";
+import { criticalText } from "../session-text.js";
+import { clockText, dateOfDay, dayText, lengthText } from "./dates.js";
+import { markup, type Content } from "./markup.js";
+import { folded, part, sentences, type PlanView } from "./plan-view.js";
+import { applianceName } from "./session-lanes.js";
+import { sessionPicture } from "./session-picture.js";
+
+/** The order of the work: a picture, and the same as a numbered list. */
+export function sessionPart({ answer }: PlanView): Content {
+  const { session, sessionProblems } = answer;
+  if (session === null) {
+    return part("session", "The session", [
+      markup`<p class="flag">The steps of this plan fit no order, so there is no timetable.</p>`,
+      markup`<ul>${sessionProblems.map((problem) => markup`<li>${problemText({ ...problem, path: [] })}</li>`)}</ul>`,
+    ]);
+  }
+  if (session.tasks.length === 0) return part("session", "The session", markup`<p>There is nothing to do ahead.</p>`);
+  const numbers = new Map(session.tasks.map(({ id }, at) => [id, at + 1]));
+  const start = answer.household.session;
+  return part("session", "The session", [
+    summary(session, answer),
+    markup`<div class="beds"><div class="picture">${sessionPicture(session.tasks, numbers, start)}${legend(session)}</div>
+<ol class="work">${session.tasks.map((task) => taskMarkup(task, session, answer))}</ol></div>`,
+    folded(
+      "Why it takes as long as it does",
+      markup`<ul class="reasons">${session.criticalPath.map((each) => markup`<li>${criticalText(each, session)}</li>`)}</ul>`,
+    ),
+  ]);
+}
+
+function summary(session: PrepSession, { household, scaled }: PlanView["answer"]): Content {
+  const { kitchen } = scaled.bundle.plan;
+  const date = dateOfDay(0, household.session);
+  const proved = session.optimal
+    ? "No order of this work is shorter."
+    : `No order can be shorter than ${lengthText(session.lowerBoundMinutes)}.`;
+  return markup`<p>${sentences([
+    household.session === null || date === null
+      ? "Times count from the start; give a starting time above to see them on the clock."
+      : `${dayText(date)}, from ${clockText(0, household.session)} to ${clockText(session.totalMinutes, household.session)} (${household.session.zone}).`,
+    `${lengthText(session.totalMinutes)} in all, ${lengthText(session.handsOnMinutes)} of them with your hands, which are free after ${lengthText(session.handsFreeMinute)}.`,
+    kitchen.cooks === 1 ? "For one cook." : `For ${kitchen.cooks} cooks.`,
+    proved,
+    session.assumedAppliances.length > 0 &&
+      `The plan does not list ${session.assumedAppliances.map(applianceName).join(" or ")}; one of each was assumed.`,
+  ])}</p>`;
+}
+
+const legend = ({ tasks }: PrepSession): Content =>
+  markup`<p class="legend"><span class="busy">filled: your hands are busy</span> <span class="alone">outlined: it goes on by itself</span>${
+    tasks.some(({ kind }) => kind === "WASH") && markup` <span class="wash">dotted: washing up in between</span>`
+  }</p>`;
+
+function taskMarkup(task: SessionTask, session: PrepSession, { household }: PlanView["answer"]): Content {
+  const clock = `${clockText(task.startMinute, household.session)}–${clockText(task.endMinute, household.session)}`;
+  const facts = [
+    task.eveningBefore ? "the evening before" : null,
+    lengthText(task.endMinute - task.startMinute),
+    task.attention === "HANDS_ON" ? "hands on" : "by itself",
+    task.appliance === null ? null : applianceName(task.appliance),
+    task.temperatureC === null ? null : `${task.temperatureC} °C`,
+    task.load === null ? null : loadText(task.load),
+  ].filter((fact) => fact !== null);
+  const text = task.kind === "WASH" ? `Wash the ${applianceName(task.appliance ?? "machine")}.` : task.text;
+  return markup`<li${session.eveningBefore.includes(task.id) && markup` class="evening"`}><span class="when">${clock}</span> <b>${task.of.title}</b>
+<span class="do">${text}</span> <span class="quiet">${facts.join(", ")}</span></li>`;
+}
+
+const loadText = ({ first, last, of }: NonNullable<SessionTask["load"]>): string =>
+  first === last ? `load ${first} of ${of}` : `loads ${first} to ${last} of ${of}`;

@@ -1,0 +1,89 @@
+// @ts-nocheck
+import type { Block, Inline, Line, Lines } from "./document.js";
+import { markdownAddress, markdownText } from "./markdown-text.js";
+
+/** Blocks as CommonMark. A table becomes a list, because CommonMark has none and newsletters differ in theirs. Lines end in \n. */
+export function renderMarkdown(blocks: readonly Block[]): string {
+  let marks: ListMarks = firstMarks;
+  const drawn = blocks.map((block, at) => {
+    const before = blocks[at - 1];
+    marks = before !== undefined && isList(before) && isList(block) ? otherMarks(marks) : firstMarks;
+    return blockText(block, marks);
+  });
+  return `${drawn.join("\n\n")}\n`;
+}
+
+/** Two lists in a row are one to CommonMark, unless their marks differ (5.3 lists). */
+interface ListMarks {
+  readonly bullet: "-" | "*";
+  readonly after: "." | ")";
+}
+
+const firstMarks: ListMarks = { bullet: "-", after: "." };
+const secondMarks: ListMarks = { bullet: "*", after: ")" };
+const otherMarks = (marks: ListMarks): ListMarks => (marks === firstMarks ? secondMarks : firstMarks);
+
+const isList = ({ kind }: Block): boolean => kind === "LIST" || kind === "TABLE";
+
+function blockText(block: Block, marks: ListMarks): string {
+  switch (block.kind) {
+    case "HEADING":
+      return `${"#".repeat(block.level)} ${markdownText(block.text)}`;
+    case "PARAGRAPH":
+      return linesText(block.lines, "");
+    case "LIST":
+      return block.items.map((item, at) => itemText(markOf(block.of, at, marks), item)).join("\n");
+    case "TABLE":
+      return block.rows.map((row) => rowText(row, block.head, marks)).join("\n");
+  }
+}
+
+function markOf(of: "ITEMS" | "TICKS" | "STEPS", at: number, { bullet, after }: ListMarks): string {
+  if (of === "STEPS") return `${at + 1}${after} `;
+  return of === "TICKS" ? `${bullet} [ ] ` : `${bullet} `;
+}
+
+/** What hangs under an item is indented by the width of its mark. */
+const itemText = (mark: string, lines: Lines): string =>
+  `${mark}${linesText(lines, " ".repeat(mark.indexOf(" ") + 1))}`;
+
+/** The first cell leads; each other follows under its heading, its lines side by side. */
+function rowText(
+  [first = [], ...others]: readonly Lines[],
+  [, ...heads]: readonly string[],
+  { bullet }: ListMarks,
+): string {
+  const under = others.flatMap((cell, at) => {
+    const said = cell.map(lineText).filter((line) => line !== "");
+    return said.length === 0 ? [] : [`  ${bullet} ${markdownText(heads[at] ?? "")}: ${said.join("; ")}`];
+  });
+  return [itemText(`${bullet} `, first), ...under].join("\n");
+}
+
+/** A backslash at the end of a line breaks it (6.7 hard line breaks). */
+const linesText = (lines: Lines, indent: string): string =>
+  lines
+    .map(lineText)
+    .filter((line) => line !== "")
+    .join(`\\\n${indent}`);
+
+const lineText = (line: Line): string =>
+  line
+    .map(inlineText)
+    .filter((inline) => inline !== "")
+    .join(" ");
+
+function inlineText(inline: Inline): string {
+  const said = markdownText(inline.text);
+  if (said === "") return "";
+  switch (inline.kind) {
+    case "TEXT":
+      return said;
+    case "STRONG":
+      return `**${said}**`;
+    case "ASIDE":
+      return `*${said}*`;
+    case "LINK":
+      return `[${said}](${markdownAddress(inline.address)})`;
+  }
+}

@@ -1,0 +1,68 @@
+// @ts-nocheck
+import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import type { SessionTask } from "../../domain/prep-session/session.js";
+import { momentText, timeText } from "../clock-text.js";
+import { paragraph, plain, section, tableOf, text, type Block, type Lines } from "../document.js";
+import { minutesText } from "../minutes-text.js";
+import type { NameBook } from "../name-book.js";
+import { problemText } from "../problem-text.js";
+import { codeWords } from "../shopping-text.js";
+
+/** The session in the order of its work, with clock times where the reader gave a start. */
+export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Block[] {
+  const { session, sessionProblems, household } = answer;
+  const { words } = book;
+  if (session === null) {
+    return section(2, words.session, [
+      paragraph([text(words.noOrder)], ...sessionProblems.map((problem) => [text(problemText(problem))])),
+    ]);
+  }
+  if (session.tasks.length === 0) return [];
+  const zone = household.session?.zone ?? null;
+  return section(2, words.session, [
+    paragraph([text(words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)))]),
+    ...tableOf(
+      [words.time, words.what, words.how],
+      session.tasks.map((task) => [
+        plain(taskTimes(task, zone, book)),
+        plain(taskText(task, book)),
+        howLines(task, book),
+      ]),
+    ),
+  ]);
+}
+
+/** "09:00 – 09:12"; without a start, hours and minutes from it. */
+function taskTimes(task: SessionTask, zone: string | null, { words, reader }: NameBook): string {
+  const { startsAt, endsAt } = task;
+  if (startsAt === null || endsAt === null || zone === null) {
+    if (task.eveningBefore) return words.eveningBefore;
+    return `${fromStart(task.startMinute)} – ${fromStart(task.endMinute)}`;
+  }
+  const show = task.eveningBefore ? momentText : timeText;
+  return `${show(startsAt, zone, reader.locale)} – ${show(endsAt, zone, reader.locale)}`;
+}
+
+const fromStart = (minute: number): string => {
+  const whole = Math.round(minute);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
+};
+
+/** What to do, and for what: "Boiled barley: Rinse the barley." */
+export function taskText(task: SessionTask, { words }: Pick<NameBook, "words">): string {
+  if (task.kind === "WASH") return words.wash(task.appliance === null ? words.machine : codeWords(task.appliance));
+  return `${task.of.title}: ${task.text}`;
+}
+
+function howLines(task: SessionTask, { words }: NameBook): Lines {
+  const { appliance, lanes, temperatureC, load, cooks, attention } = task;
+  const machine = appliance === null ? [] : [[codeWords(appliance), lanes.join(" + ")].join(" ").trim()];
+  const hands = cooks.length > 0 && Math.max(...cooks) > 1 ? words.cook(cooks.join(" + ")) : words.work[attention];
+  const said = [
+    hands,
+    ...machine,
+    ...(temperatureC === null ? [] : [`${temperatureC} °C`]),
+    ...(load === null ? [] : [words.load(load.first, load.last, load.of)]),
+  ];
+  return plain(said.join(", "));
+}

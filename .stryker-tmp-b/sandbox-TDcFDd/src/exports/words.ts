@@ -1,0 +1,115 @@
+// @ts-nocheck
+import type { AllergenPresence, NutrientCode } from "../domain/model/food.js";
+import type { StoragePlace } from "../domain/model/keeping.js";
+import type { LabelScheme } from "../domain/nutrition/label-rounding.js";
+import type { Nutrition } from "../domain/nutrition/nutrients.js";
+import { english } from "./words/english.js";
+
+/** Column names of the shopping list as a table. */
+export type CsvColumn =
+  "aisle" | "food" | "need" | "unit" | "onHand" | "toBuy" | "packs" | "price" | "currency" | "uses";
+
+/**
+ * Every fixed word of every way out, for one language. Numbers and amounts arrive as text, written for the reader's locale.
+ * To add a language: one file beside words/english.ts, and a line in `byLanguage`.
+ */
+export interface Words {
+  /** BCP 47 language of the words. */
+  readonly language: string;
+  readonly forServings: (count: string) => string;
+  readonly servings: (count: string) => string;
+  readonly days: (count: string) => string;
+  readonly hours: (count: string) => string;
+  readonly foods: (count: string) => string;
+  readonly batches: (count: string) => string;
+  readonly dayOfPlan: (day: number) => string;
+  readonly by: string;
+  readonly revision: (number: number, date: string) => string;
+  readonly withdrawn: string;
+  readonly changed: string;
+  readonly thisRevision: string;
+  readonly newestRevision: string;
+  readonly calendar: string;
+  readonly listAddress: string;
+  readonly meals: string;
+  readonly mealOf: (plan: string) => string;
+  readonly makeAhead: string;
+  readonly made: (amount: string) => string;
+  /** null: nothing. */
+  readonly leftOver: (amount: string | null) => string;
+  readonly onHand: (amount: string) => string;
+  readonly toTaste: string;
+  readonly optional: string;
+  readonly plusMore: string;
+  readonly inPlaceOf: (food: string) => string;
+  readonly forThe: (what: string) => string;
+  readonly shoppingList: string;
+  readonly shoppingListFor: (plans: string) => string;
+  readonly packOf: (count: string, pack: string, content: string) => string;
+  readonly buy: string;
+  readonly uses: string;
+  readonly cost: string;
+  readonly atTill: (price: string) => string;
+  readonly perServing: (price: string, servings: string) => string;
+  readonly withoutPrice: (foods: string) => string;
+  readonly noPrice: string;
+  readonly session: string;
+  readonly sessionOf: (title: string) => string;
+  readonly eveningBefore: string;
+  readonly eveningTaskOf: (title: string) => string;
+  readonly sessionTakes: (all: string, hands: string) => string;
+  readonly noOrder: string;
+  readonly time: string;
+  readonly what: string;
+  readonly work: Readonly<Record<"HANDS_ON" | "UNATTENDED", string>>;
+  readonly how: string;
+  readonly cook: (numbers: string) => string;
+  readonly load: (first: number, last: number, of: number) => string;
+  readonly wash: (machine: string) => string;
+  readonly machine: string;
+  readonly keeping: string;
+  readonly where: string;
+  readonly keeps: string;
+  readonly whoSays: string;
+  readonly until: (when: string) => string;
+  readonly places: Readonly<Record<StoragePlace, string>>;
+  readonly forQuality: string;
+  readonly limitedBy: (part: string) => string;
+  readonly writerSays: (length: string) => string;
+  readonly ruleSays: (length: string, region: string | null) => string;
+  readonly byAnalogy: string;
+  readonly decides: string;
+  readonly lastDay: (thing: string) => string;
+  readonly keepsUntilNow: (thing: string) => string;
+  readonly contents: string;
+  readonly allergenLists: (lists: string) => string;
+  readonly presence: Readonly<Record<AllergenPresence, string>>;
+  readonly alsoContains: string;
+  readonly noLists: string;
+  readonly fits: string;
+  readonly breaks: string;
+  readonly dietUnknown: string;
+  readonly nutrition: string;
+  readonly nutrient: string;
+  readonly oneServing: string;
+  readonly hundredGrams: string;
+  readonly coverage: string;
+  readonly atLeast: (figure: string) => string;
+  readonly basis: Readonly<Record<Nutrition["basis"], string>>;
+  readonly roundedBy: Readonly<Record<LabelScheme, string>>;
+  readonly unweighed: (foods: string) => string;
+  readonly nutrients: Readonly<Record<NutrientCode, string>>;
+  readonly saltG: string;
+  readonly cautions: string;
+  readonly about: (things: string) => string;
+  readonly source: (titles: string) => string;
+  readonly restsOn: (titles: string) => string;
+  readonly warnings: string;
+  readonly makeAheadKeyword: string;
+  readonly csv: Readonly<Record<CsvColumn, string>>;
+}
+
+const byLanguage: Readonly<Record<string, Words>> = { en: english };
+
+/** The fixed words for a BCP 47 tag; English where there are none in its language. */
+export const wordsFor = (locale: string): Words => byLanguage[locale.split("-")[0]?.toLowerCase() ?? ""] ?? english;

@@ -1,0 +1,59 @@
+// @ts-nocheck
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { extname, join } from "node:path";
+import type { FastifyReply } from "fastify";
+
+/** The page a browser gets at the endpoint, and the files it loads. */
+export interface Explorer {
+  sendPage(reply: FastifyReply): FastifyReply;
+  sendAsset(name: string, reply: FastifyReply): FastifyReply | void;
+}
+
+const types: Readonly<Record<string, string>> = {
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".ttf": "font/ttf",
+  ".woff2": "font/woff2",
+  ".svg": "image/svg+xml",
+};
+
+/** The editor writes style elements while it runs, hence inline styles; scripts come from here and nowhere else. */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "font-src 'self' data:",
+  "img-src 'self' data:",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+].join("; ");
+
+/** Opens a folder that `scripts/bundle-explorer.mjs` wrote; null if it was never built. Files are read when asked for. */
+export function openExplorer(folder: string): Explorer | null {
+  const page = join(folder, "index.html");
+  if (!existsSync(page)) return null;
+  // Only names that stood in the folder at the start are served, so no name can lead out of it.
+  const names = new Set(readdirSync(folder).filter((name) => types[extname(name)] !== undefined));
+  return {
+    sendPage: (reply) =>
+      reply
+        .header("content-security-policy", policy)
+        .header("x-content-type-options", "nosniff")
+        .header("referrer-policy", "no-referrer")
+        .header("cache-control", "no-cache")
+        .header("vary", "accept")
+        .type("text/html; charset=utf-8")
+        .send(readFileSync(page)),
+    sendAsset: (name, reply) =>
+      names.has(name)
+        ? reply
+            .header("cache-control", "public, max-age=31536000, immutable")
+            .header("x-content-type-options", "nosniff")
+            .type(types[extname(name)] ?? "application/octet-stream")
+            .send(readFileSync(join(folder, name)))
+        : reply.callNotFound(),
+  };
+}

@@ -1,0 +1,85 @@
+// @ts-nocheck
+import DataLoader from "dataloader";
+import type { PlanBundle } from "../domain/model/plan.js";
+import type { Food } from "../domain/model/food.js";
+import type { Deps, OwnedSlug, Publisher, RevisionRef, RevisionSummary, RuleSetSummary } from "../services/deps.js";
+import type { Household } from "../domain/model/household.js";
+import type { FoodsToday } from "../domain/plan/foods-today.js";
+import { findSynonyms, foodsToday, frozenFoods, type FoodReader } from "../services/foods-today.js";
+import { findComponents } from "../services/find-components.js";
+import { findFoods } from "../services/find-foods.js";
+import { findPlans, findPlansById } from "../services/find-plans.js";
+import { findPublishers, findPublishersById } from "../services/find-publishers.js";
+import { findRules, type KnownRules } from "../services/find-rules.js";
+import { findRuleSets } from "../services/find-rule-sets.js";
+import { keepingQuestion, type RuleReader } from "../services/guide-storage.js";
+import { loadDocuments } from "../services/load-documents.js";
+import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
+
+/** Every nested read, put together into one statement a level. Lives for one request. */
+export interface Loaders {
+  readonly publishers: DataLoader<string, Publisher | null>;
+  readonly publishersById: DataLoader<string, Publisher | null>;
+  readonly plans: DataLoader<RevisionRef, RevisionSummary | null, string>;
+  readonly plansById: DataLoader<string, RevisionSummary | null>;
+  readonly componentHomes: DataLoader<OwnedSlug, RevisionSummary | null, string>;
+  readonly foods: DataLoader<string, Food | null>;
+  /** Several foods as known today, in the order asked for. */
+  readonly readFoods: FoodReader;
+  /** What is known today of the plans' foods and of what is on hand. */
+  today(bundles: readonly PlanBundle[], household: Household): Promise<FoodsToday>;
+  /** The same without reading anything: foods as frozen, diets by the rules of the region. */
+  withoutToday(household: Household): Promise<FoodsToday>;
+  /** The published rules of today. */
+  rulesToday(): Promise<KnownRules>;
+  /** The published keeping rules of an ISO date. */
+  readonly readRules: RuleReader;
+  readonly ruleSets: DataLoader<string, RuleSetSummary | null>;
+  /** The document of a revision that was found; it is a fault if the document is gone. */
+  frozen(published: RevisionSummary): Promise<FrozenPlan>;
+}
+
+export function createLoaders(deps: Deps): Loaders {
+  const documents = new DataLoader<string, PlanBundle | null>((ids) => loadDocuments(deps, ids));
+  const foods = new DataLoader<string, Food | null>((slugs) => findFoods(deps, slugs));
+  const rules = new DataLoader((dates: readonly string[]) => Promise.all(dates.map((date) => findRules(deps, date))));
+  const rulesToday = (): Promise<KnownRules> => rules.load(deps.clock().toISOString().slice(0, 10));
+  const dietsToday = async () => (await rulesToday()).allergens.diets;
+  const synonyms = new DataLoader<string, string | null>((slugs) => findSynonyms(deps, slugs));
+  const readFoods: FoodReader = (slugs) => Promise.all(slugs.map((slug) => foods.load(slug)));
+  const readRules: RuleReader = async (date) => (await rules.load(date)).safety.keeping;
+  const frozen = new Map<string, Promise<FrozenPlan>>();
+  return {
+    publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
+    publishersById: new DataLoader((ids) => findPublishersById(deps, ids)),
+    plans: new DataLoader((refs) => findPlans(deps, refs), {
+      cacheKeyFn: (ref) => JSON.stringify([ref.publisher, ref.slug, ref.revision]),
+    }),
+    plansById: new DataLoader((ids) => findPlansById(deps, ids)),
+    componentHomes: new DataLoader((names) => findComponents(deps, names), {
+      cacheKeyFn: (name) => JSON.stringify([name.publisher, name.slug]),
+    }),
+    foods,
+    rulesToday,
+    readRules,
+    ruleSets: new DataLoader((ids) => findRuleSets(deps, ids)),
+    readFoods,
+    today: async (bundles, household) =>
+      foodsToday(bundles, household, await dietsToday(), {
+        readFoods,
+        readSynonyms: (slugs) => Promise.all(slugs.map((slug) => synonyms.load(slug))),
+        readQuestion: () => keepingQuestion(household, deps.clock, readRules),
+      }),
+    withoutToday: async (household) => frozenFoods(household, await dietsToday()),
+    frozen: (published) => {
+      const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
+      frozen.set(published.id, known);
+      return known;
+    },
+  };
+}
+
+function opened(published: RevisionSummary, bundle: PlanBundle | null): FrozenPlan {
+  if (bundle === null) throw new Error(`revision ${published.id} has no document`);
+  return frozenPlan(published, bundle);
+}

@@ -1,0 +1,38 @@
+// @ts-nocheck
+import { guideComponent } from "../../services/guide-alone.js";
+import { ratioValue, showWritten, writersShow } from "../../services/show-amount.js";
+import { valueOf } from "../errors.js";
+import type { ComponentResolvers, RouteResolvers } from "../generated/resolver-types.js";
+import { globalId } from "../global-id.js";
+import type { ComponentParent, RouteParent } from "../parents.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { mealParent } from "./parents-of.js";
+import { guidanceOfComponent } from "./storage-guidance.js";
+
+export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParent> = {
+  id: ({ frozen, slug }) => globalId({ kind: "Component", revision: frozen.published.id, slug }),
+  plan: ({ frozen }) => frozen.published,
+  lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
+  yield: (component) => showWritten(component.yield.amount, component, writersShow(component.frozen.bundle.plan)),
+  yieldSource: (component) => component.yield.source,
+  batch: ({ batch }) => ({
+    min: ratioValue(batch.min),
+    max: batch.max === null ? null : ratioValue(batch.max),
+    increment: batch.increment === null ? null : ratioValue(batch.increment),
+  }),
+  routes: ({ frozen, routes }) => routes.map((route) => ({ ...route, frozen })),
+  storage: async (component, { region, madeAt, kitchen }, { deps, loaders }) => {
+    const { frozen } = component;
+    const given = { region, from: madeAt, fromName: "madeAt", audience: kitchen };
+    const kept = guideComponent(component, frozen.bundle.components, given, deps.clock, loaders.readRules);
+    return guidanceOfComponent(valueOf(await kept), frozen);
+  },
+  meals: ({ frozen, slug }) =>
+    frozen.bundle.plan.meals
+      .filter((meal) => meal.lines.some(({ item }) => item.kind === "COMPONENT" && item.component === slug))
+      .map((meal) => mealParent(frozen, meal)),
+};
+
+export const routeResolvers: FieldsBeyond<RouteResolvers, RouteParent> = {
+  lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
+};

@@ -1,0 +1,67 @@
+// @ts-nocheck
+import { labelFigure } from "../../services/label-figure.js";
+import type {
+  AllergenFindingResolvers,
+  AllergenStatementResolvers,
+  CautionResolvers,
+  DietResolvers,
+  NutrientFigureResolvers,
+  NutritionPerServingResolvers,
+} from "../generated/resolver-types.js";
+import type {
+  AllergenFindingParent,
+  AllergenStatementParent,
+  CautionParent,
+  DietParent,
+  NutrientFigureParent,
+  NutritionParent,
+} from "../parents.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { foodsIn, keepable } from "./keepable.js";
+
+export const allergenStatementResolvers: FieldsBeyond<AllergenStatementResolvers, AllergenStatementParent> = {
+  lists: ({ lists }) => lists.map(({ id, region, law }) => ({ code: id, region, law })),
+  findings: ({ findings, frozen }) => findings.map((finding) => ({ ...finding, frozen })),
+  alsoContains: ({ alsoContains }) => alsoContains.map(({ code }) => code),
+};
+
+export const allergenFindingResolvers: FieldsBeyond<AllergenFindingResolvers, AllergenFindingParent> = {
+  contains: ({ frozen, contains }) => foodsIn(frozen, contains),
+  mayContain: ({ frozen, mayContain }) => foodsIn(frozen, mayContain),
+  unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
+};
+
+export const dietResolvers: FieldsBeyond<DietResolvers, DietParent> = {
+  code: ({ diet }) => diet,
+  breaks: ({ frozen, breaks }) => foodsIn(frozen, breaks),
+  unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
+};
+
+export const nutritionResolvers: FieldsBeyond<NutritionPerServingResolvers, NutritionParent> = {
+  gramsPerServing: ({ gramsPerServing }) => gramsPerServing?.low ?? null,
+  nutrients: ({ nutrients, frozen }) =>
+    Object.entries(nutrients).map(([nutrient, figure]) => ({
+      nutrient: nutrient as NutrientFigureParent["nutrient"],
+      figure,
+      frozen,
+    })),
+  unweighed: ({ frozen, unweighed }) => foodsIn(frozen, unweighed),
+};
+
+const upTo = ({ low, high }: { readonly low: number; readonly high: number }): number | null =>
+  high > low ? high : null;
+
+export const nutrientFigureResolvers: FieldsBeyond<NutrientFigureResolvers, NutrientFigureParent> = {
+  perServing: ({ figure }) => figure.perServing.low,
+  perServingUpTo: ({ figure }) => upTo(figure.perServing),
+  per100g: ({ figure }) => figure.per100g?.low ?? null,
+  per100gUpTo: ({ figure }) => figure.per100g && upTo(figure.per100g),
+  coverage: ({ figure }) => figure.coverage,
+  complete: ({ figure }) => figure.complete,
+  unknown: ({ figure, frozen }) => foodsIn(frozen, figure.unknown),
+  label: ({ nutrient, figure }, { scheme }) => labelFigure(nutrient, figure.perServing, scheme),
+};
+
+export const cautionResolvers: FieldsBeyond<CautionResolvers, CautionParent> = {
+  about: ({ about, frozen }) => about.map((subject) => keepable(frozen, subject)),
+};

@@ -1,0 +1,54 @@
+// @ts-nocheck
+import { criticalText } from "../../services/explain.js";
+import type { CriticalTaskResolvers, PrepSessionResolvers, SessionTaskResolvers } from "../generated/resolver-types.js";
+import type { CriticalTaskParent, PrepSessionParent, SessionTaskParent } from "../parents.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { keepable } from "./keepable.js";
+
+const tasksOf = ({ session, frozen }: PrepSessionParent, ids: readonly string[]): SessionTaskParent[] =>
+  ids.flatMap((id) => session.tasks.filter((task) => task.id === id)).map((task) => ({ task, frozen }));
+
+export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessionParent> = {
+  tasks: ({ session, frozen }) => session.tasks.map((task) => ({ task, frozen })),
+  totalMinutes: ({ session }) => session.totalMinutes,
+  handsOnMinutes: ({ session }) => session.handsOnMinutes,
+  handsFreeMinute: ({ session }) => session.handsFreeMinute,
+  criticalPath: (parent) => parent.session.criticalPath.map((critical) => ({ critical, parent })),
+  order: ({ session }) => session.order,
+  eveningBefore: (parent) => tasksOf(parent, parent.session.eveningBefore),
+  assumedAppliances: ({ session }) => session.assumedAppliances,
+  optimal: ({ session }) => session.optimal,
+  lowerBoundMinutes: ({ session }) => session.lowerBoundMinutes,
+  gap: ({ session }) => session.gap,
+};
+
+export const sessionTaskResolvers: FieldsBeyond<SessionTaskResolvers, SessionTaskParent> = {
+  code: ({ task }) => task.id,
+  kind: ({ task }) => task.kind,
+  of: ({ task, frozen }) => keepable(frozen, task.of),
+  text: ({ task }) => task.text,
+  attention: ({ task }) => task.attention,
+  startMinute: ({ task }) => task.startMinute,
+  endMinute: ({ task }) => task.endMinute,
+  startsAt: ({ task }) => task.startsAt,
+  endsAt: ({ task }) => task.endsAt,
+  cooks: ({ task }) => task.cooks,
+  appliance: ({ task }) => task.appliance,
+  lanes: ({ task }) => task.lanes,
+  temperatureC: ({ task }) => task.temperatureC,
+  firstLoad: ({ task }) => task.load?.first ?? null,
+  lastLoad: ({ task }) => task.load?.last ?? null,
+  loads: ({ task }) => task.load?.of ?? null,
+  eveningBefore: ({ task }) => task.eveningBefore,
+};
+
+export const criticalTaskResolvers: FieldsBeyond<CriticalTaskResolvers, CriticalTaskParent> = {
+  task: ({ critical, parent }) => {
+    const [task] = tasksOf(parent, [critical.task]);
+    if (task === undefined) throw new Error(`the critical path names ${critical.task}, which is no task`);
+    return task;
+  },
+  because: ({ critical }) => critical.because.kind,
+  waitsFor: ({ critical, parent }) => tasksOf(parent, critical.because.tasks),
+  text: ({ critical, parent }) => criticalText(critical, parent.session),
+};

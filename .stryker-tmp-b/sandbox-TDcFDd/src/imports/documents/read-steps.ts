@@ -1,0 +1,72 @@
+// @ts-nocheck
+import type { Step } from "../../domain/model/component.js";
+import { failed, ok } from "../../domain/problem.js";
+import type { Path, Problem, Result } from "../../domain/problem.js";
+import { every, mapResult } from "./combine-results.js";
+import type { StepDocument } from "./line-schema.js";
+import { nearestWords } from "./nearest-words.js";
+import { readRatio } from "./read-ratio.js";
+
+/**
+ * Steps of one component, route or meal. A step without an id is called after its number; without `after` it
+ * follows the step above it. `lines` are the ids of the lines beside the steps.
+ */
+export function readSteps(
+  steps: readonly StepDocument[],
+  lines: readonly string[],
+  path: Path,
+): Result<readonly Step[]> {
+  const ids = steps.map(({ id }, index) => id ?? `step-${index + 1}`);
+  const problems = steps.flatMap((step, index) => nameProblems(step, index, ids, lines, [...path, index]));
+  if (problems.length > 0) return failed(problems);
+  return every(steps.map((step, index) => readStep(step, index, ids, [...path, index])));
+}
+
+function nameProblems(
+  step: StepDocument,
+  index: number,
+  ids: readonly string[],
+  lines: readonly string[],
+  path: Path,
+): readonly Problem[] {
+  const id = ids[index] ?? "";
+  const repeated: readonly Problem[] =
+    ids.indexOf(id) === index ? [] : [{ code: "DUPLICATE", path: [...path, "id"], value: id }];
+  const others = ids.filter((each) => each !== id);
+  return [
+    ...repeated,
+    ...unknownNames(step.after ?? [], others, [...path, "after"]),
+    ...unknownNames(step.uses, lines, [...path, "uses"]),
+  ];
+}
+
+const unknownNames = (names: readonly string[], known: readonly string[], path: Path): readonly Problem[] =>
+  names.flatMap((name, index) => {
+    if (known.includes(name)) return [];
+    const nearest = nearestWords(name, known);
+    const expected = (nearest.length > 0 ? nearest : known).join(" | ");
+    return [{ code: "BAD_SHAPE", path: [...path, index], expected, got: name }];
+  });
+
+function readStep(step: StepDocument, index: number, ids: readonly string[], path: Path): Result<Step> {
+  const before = ids[index - 1];
+  const load = step["load-batches"];
+  const loadBatches = load === null ? ok(null) : readRatio(load, [...path, "load-batches"]);
+  return mapResult(loadBatches, (batches) => ({
+    id: ids[index] ?? "",
+    text: step.do,
+    minutes: step.time,
+    attention: step.hands,
+    appliance: step.appliance,
+    temperatureC: step.celsius,
+    after: step.after ?? (before === undefined ? [] : [before]),
+    grows: step.grows,
+    loadBatches: batches,
+    minWait: step["wait-at-least"],
+    maxWait: step["wait-at-most"],
+    eveningBefore: step["evening-before"],
+    lines: step.uses,
+    ...(step.leaves === null ? {} : { leaves: step.leaves }),
+    ...(step["wash-time"] === null ? {} : { washMinutes: step["wash-time"] }),
+  }));
+}

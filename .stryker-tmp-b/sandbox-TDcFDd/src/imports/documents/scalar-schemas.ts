@@ -1,0 +1,56 @@
+// @ts-nocheck
+import { z } from "zod";
+
+/** Most entries of any one list, and letters of any one text. */
+export const documentLimits = { entries: 300, words: 200, text: 4000 } as const;
+
+/** Lower-case words joined by hyphens; the name things are known by. */
+export const slugSchema = z
+  .string()
+  .max(80)
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+  .meta({ description: "lower-case letters and digits, words joined by hyphens" });
+
+/** A name of a step, a line or a route, inside its own document. */
+export const nameSchema = z.string().min(1).max(documentLimits.words);
+export const textSchema = z.string().min(1).max(documentLimits.text);
+
+/** An amount as the writer writes it: `1 1/2 cups`, `2-3 cloves`. JSON may give a bare number. */
+export const amountSchema = z.union([z.string().min(1).max(documentLimits.words), z.number().transform(String)]);
+
+/** A finite decimal number with a point; text, since the reader of YAML leaves numbers alone. */
+const decimal = z.union([
+  z.number(),
+  z
+    .string()
+    .regex(/^-?\d+(\.\d+)?(e[+-]?\d+)?$/i)
+    .transform(Number),
+]);
+
+export const numberSchema = (min: number, max: number) => decimal.pipe(z.number().min(min).max(max));
+export const wholeNumberSchema = (min: number, max: number) => decimal.pipe(z.number().int().min(min).max(max));
+
+export const listSchema = <T extends z.ZodType>(item: T) => z.array(item).max(documentLimits.entries);
+
+/** BCP 47, the plain part of it: language, script, region. */
+export const localeSchema = z
+  .string()
+  .regex(/^[a-z]{2,3}(-[A-Z][a-z]{3})?(-([A-Z]{2}|\d{3}))?$/)
+  .meta({ description: "a language tag such as en, en-GB or de" });
+
+const hours = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?$/;
+
+/** Minutes: a bare number, or `45 min`, `12 h`, `1 h 30 min`. At most ten days. */
+export const minutesSchema = z
+  .union([z.number(), z.string()])
+  .meta({ description: "minutes, or text such as 1 h 30 min" })
+  .transform((written, context): number => {
+    if (typeof written === "number") return written;
+    if (/^\d+(\.\d+)?$/.test(written.trim())) return Number(written);
+    const parts = hours.exec(written.trim().toLowerCase());
+    if (parts !== null && written.trim() !== "") return Number(parts[1] ?? 0) * 60 + Number(parts[2] ?? 0);
+    const params = { expected: "minutes, or text such as 1 h 30 min", got: written };
+    context.issues.push({ code: "custom", input: written, params });
+    return z.NEVER;
+  })
+  .pipe(z.number().min(0).max(14_400));

@@ -1,0 +1,108 @@
+// @ts-nocheck
+import type { PublishedKeepingRule } from "../../domain/model/keeping.js";
+import type { Problem } from "../../domain/problem.js";
+import { isKeepingClass, keepingClasses } from "../../domain/storage/keeping-classes.js";
+import type { CautionRule, HandlingRule } from "../../domain/storage/rule.js";
+import type { CautionsDocument, FoodSafetyDocument } from "./food-safety-schema.js";
+import { sourceReader } from "./rule-sources.js";
+import { duplicateIds, unknownWord } from "./rule-texts.js";
+
+const classes = Object.keys(keepingClasses);
+
+/** Keeping and handling rules as the model has them, and what is wrong: unknown classes, ids or sources. */
+export function readFoodSafety(document: FoodSafetyDocument): {
+  readonly keeping: readonly PublishedKeepingRule[];
+  readonly handling: readonly HandlingRule[];
+  readonly problems: readonly Problem[];
+} {
+  const problems: Problem[] = [
+    ...duplicateIds(
+      "keeping",
+      document.keeping.map(({ id }) => id),
+    ),
+    ...duplicateIds(
+      "handling",
+      document.handling.map(({ id }) => id),
+    ),
+  ];
+  const issued = sourceReader(document.sources, problems);
+  const keeping = document.keeping.map((rule, index): PublishedKeepingRule => {
+    const keepsAs = rule["keeps-as"];
+    if (!isKeepingClass(keepsAs)) problems.push(unknownWord(["keeping", index, "keeps-as"], keepsAs, classes));
+    const scale = rule.hours === undefined ? 1 : 24;
+    return {
+      ...shared(rule),
+      ...issued(rule.source, ["keeping", index, "source"]),
+      keepsAs,
+      place: rule.place,
+      days: (rule.hours ?? rule.days ?? 0) / scale,
+      daysFrom: rule.from === null ? null : rule.from / scale,
+      counts: rule.hours === undefined ? "DAYS" : "HOURS",
+      firstDay: Number(rule["first-day"]) === 1 ? 1 : 0,
+      printed: rule.printed,
+      purpose: rule.purpose,
+    };
+  });
+  const handling = document.handling.map((rule, index): HandlingRule => {
+    const value = rule["at-most"] ?? rule["at-least"];
+    const bound = rule["at-most"] === undefined ? ("AT_LEAST" as const) : ("AT_MOST" as const);
+    return {
+      ...shared(rule),
+      ...issued(rule.source, ["handling", index, "source"]),
+      topic: rule.topic,
+      about: rule.about,
+      limit: value === undefined || rule.unit === undefined ? null : { bound, from: rule.from, value, unit: rule.unit },
+      says: rule.says,
+    };
+  });
+  return { keeping, handling, problems };
+}
+
+const shared = (rule: FoodSafetyDocument["keeping"][number] | FoodSafetyDocument["handling"][number]) => ({
+  id: rule.id,
+  audience: rule.audience,
+  region: rule.region,
+  condition: rule.condition,
+  temperature: rule.temperature,
+  inForceFrom: rule["from-date"],
+  inForceTo: rule["to-date"],
+  note: rule.note,
+});
+
+/** Cautions as the model has them. `known`: ids of the rules they may rest on. */
+export function readCautions(
+  document: CautionsDocument,
+  known: readonly string[],
+): { readonly cautions: readonly CautionRule[]; readonly problems: readonly Problem[] } {
+  const problems: Problem[] = [
+    ...duplicateIds(
+      "cautions",
+      document.cautions.map(({ code }) => code),
+      "code",
+    ),
+  ];
+  const issued = sourceReader(document.sources, problems);
+  const cautions = document.cautions.map(({ code, text, rules, source, when }, index): CautionRule => {
+    const path = ["cautions", index] as const;
+    for (const [at, id] of rules.entries())
+      if (!known.includes(id)) problems.push(unknownWord([...path, "rules", at], id, known));
+    for (const [at, keepsAs] of when["keeps-as"].entries())
+      if (!isKeepingClass(keepsAs)) problems.push(unknownWord([...path, "when", "keeps-as", at], keepsAs, classes));
+    const { always, perishable, foods } = when;
+    return {
+      code,
+      text,
+      rules,
+      source: issued(source, [...path, "source"]).source,
+      when: {
+        always,
+        perishable,
+        keepsAs: when["keeps-as"],
+        foods,
+        foodWords: when["food-words"],
+        stepWords: when["step-words"],
+      },
+    };
+  });
+  return { cautions, problems };
+}

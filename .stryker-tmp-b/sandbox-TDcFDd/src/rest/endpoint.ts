@@ -1,0 +1,125 @@
+// @ts-nocheck
+import type { z } from "zod";
+import type { Json } from "../services/json-schemas.js";
+import type { Deps } from "../services/deps.js";
+import { formats, type Format, type FormatName } from "./format.js";
+import type { Parameter, Query } from "./parameter.js";
+import type { ProblemKind } from "./problem-kinds.js";
+import type { Refusal } from "./refusal.js";
+
+/** What was asked of one address. */
+export interface Question {
+  readonly deps: Deps;
+  /** Values of the path's parameters, decoded. */
+  readonly path: Readonly<Record<string, string>>;
+  readonly query: Query;
+  readonly body: unknown;
+  /** `https://plans.example`, without a slash at the end. */
+  readonly origin: string;
+  /** Path and query as they were asked, without the ending for a form. */
+  readonly address: string;
+}
+
+export type Found<T> =
+  | { readonly ok: true; readonly value: T; readonly headers?: Readonly<Record<string, string>> }
+  | { readonly ok: false; readonly refusal: Refusal };
+
+export const found = <T>(value: T, headers: Readonly<Record<string, string>> = {}): Found<T> => ({
+  ok: true,
+  value,
+  headers,
+});
+export const refused = (refusal: Refusal): Found<never> => ({ ok: false, refusal });
+
+/** LIVE: computed with the rules, prices and names of today. FROZEN: can never change. NEVER: not to be kept. */
+export type Caching = "LIVE" | "FROZEN" | "NEVER";
+
+interface Description {
+  readonly method: "GET" | "POST";
+  /** As OpenAPI writes it: `/v1/plans/{publisher}`. */
+  readonly path: string;
+  readonly operationId: string;
+  readonly tag: "plans" | "shopping" | "catalogue" | "publishers" | "service";
+  readonly summary: string;
+  readonly description?: string;
+  readonly parameters: readonly Parameter[];
+  readonly body?: z.ZodType;
+  /** Beside those that every address has. */
+  readonly refusals: readonly ProblemKind[];
+  readonly caching: Caching;
+  /** A page of a list, with links to its neighbours. */
+  readonly paged?: boolean;
+}
+
+/** How a value is written in one form. */
+export interface Writing {
+  readonly format: Format;
+  /** Of JSON; null for text. */
+  readonly schema: z.ZodType | null;
+  readonly description: string;
+}
+
+export interface Endpoint extends Description {
+  readonly writings: readonly Writing[];
+  /** Finds the value and writes it in one of the forms. */
+  answer(question: Question, writing: Writing): Promise<Found<string>>;
+}
+
+interface TextWriter<T> {
+  readonly description: string;
+  readonly write: (value: T, question: Question) => string;
+}
+interface JsonWriter<T, Schema extends z.ZodType> {
+  readonly description: string;
+  readonly schema: Schema;
+  readonly write: (value: T, question: Question) => Json<Schema>;
+}
+
+/** A form in text. */
+export const asText = <T>(format: FormatName, description: string, write: TextWriter<T>["write"]) => ({
+  name: format,
+  schema: null,
+  description,
+  write,
+});
+
+/** A form in JSON, of a described shape. */
+export const asJson = <T, Schema extends z.ZodType>(
+  schema: Schema,
+  description: string,
+  write: JsonWriter<T, Schema>["write"],
+  name: FormatName = "json",
+) => ({
+  name,
+  schema,
+  description,
+  write: (value: T, question: Question): string => JSON.stringify(write(value, question)),
+});
+
+interface NamedWriter<T> extends TextWriter<T> {
+  readonly name: FormatName;
+  readonly schema: z.ZodType | null;
+}
+
+/** Puts together how a thing is found and how it is written; the first form is the one given to who names none. */
+export function endpoint<T>(
+  description: Description,
+  find: (question: Question) => Promise<Found<T>>,
+  writers: readonly NamedWriter<T>[],
+): Endpoint {
+  const writings = writers.map(({ name, schema, description: of }) => ({
+    format: formats[name],
+    schema,
+    description: of,
+  }));
+  return {
+    ...description,
+    writings,
+    answer: async (question, writing) => {
+      const writer = writers[writings.findIndex((each) => each === writing)];
+      if (writer === undefined) throw new Error(`${description.path} has no such form`);
+      const value = await find(question);
+      return value.ok ? found(writer.write(value.value, question), value.headers) : value;
+    },
+  };
+}

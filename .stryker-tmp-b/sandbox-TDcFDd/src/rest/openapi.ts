@@ -1,0 +1,190 @@
+// @ts-nocheck
+import { z } from "zod";
+import { namedSchemas } from "../services/json-schemas.js";
+import type { Endpoint, Writing } from "./endpoint.js";
+import { bareType } from "./format.js";
+import type { Parameter } from "./parameter.js";
+import { problemKinds, type ProblemKind } from "./problem-kinds.js";
+import { problemSchema } from "./problem-shape.js";
+
+type Node = Readonly<Record<string, unknown>>;
+
+const header = (name: string): Node => ({ $ref: `#/components/headers/${name}` });
+
+const inDocument = (id: string): string => `#/components/schemas/${id}`;
+
+/** More may be added to any answer, so none of them is closed; what is sent in is closed. */
+const opened = ({ jsonSchema }: { jsonSchema: z.core.JSONSchema.BaseSchema }): void => {
+  if (jsonSchema.additionalProperties === false) delete jsonSchema.additionalProperties;
+};
+
+const withoutHeading = ({ $schema: _schema, $id: _id, ...schema }: z.core.JSONSchema.BaseSchema): Node => schema;
+
+/** Named shapes are pointed at, others stand where they are used. */
+function schemaOf(schema: z.ZodType): Node {
+  const id = namedSchemas.get(schema)?.id;
+  if (id !== undefined) return { $ref: inDocument(id) };
+  return withoutHeading(z.toJSONSchema(schema, { io: "input" }));
+}
+
+const parameterOf = ({ name, in: place, description, schema, required, repeats, example }: Parameter): Node => ({
+  name,
+  in: place,
+  description,
+  required,
+  schema: repeats ? { type: "array", items: schemaOf(schema), maxItems: 200 } : schemaOf(schema),
+  ...(repeats ? { style: "form", explode: true } : {}),
+  ...(example === undefined ? {} : { example: repeats ? [example] : example }),
+});
+
+const contentOf = (writings: readonly Writing[]): Node =>
+  Object.fromEntries(
+    writings.map(({ format, schema }) => [
+      bareType(format.type),
+      { schema: schema === null ? { type: "string", maxLength: 10_000_000 } : schemaOf(schema) },
+    ]),
+  );
+
+/** Refusals that any address may give. */
+const always: readonly ProblemKind[] = [
+  "unauthenticated",
+  "bad-parameters",
+  "not-acceptable",
+  "method-not-allowed",
+  "too-many-requests",
+  "fault",
+];
+const withBody: readonly ProblemKind[] = ["bad-request", "not-processable", "too-large", "unsupported-media-type"];
+
+function refusalsOf({ refusals, body }: Endpoint): Node {
+  const kinds = new Set([...refusals, ...always, ...(body === undefined ? [] : withBody)]);
+  const statuses = [...new Set([...kinds].map((kind) => problemKinds[kind].status))].toSorted((a, b) => a - b);
+  return Object.fromEntries(statuses.map((status) => [String(status), { $ref: `#/components/responses/${status}` }]));
+}
+
+function operationOf(endpoint: Endpoint): Node {
+  const { operationId, tag, summary, description, parameters, body, writings, caching, method } = endpoint;
+  const validated = caching !== "NEVER" && method === "GET";
+  return {
+    operationId,
+    tags: [tag],
+    summary,
+    ...(description === undefined ? {} : { description }),
+    security: [],
+    parameters: [
+      ...parameters.map(parameterOf),
+      ...(validated ? [{ $ref: "#/components/parameters/If-None-Match" }] : []),
+    ],
+    ...(body === undefined
+      ? {}
+      : { requestBody: { required: true, content: { "application/json": { schema: schemaOf(body) } } } }),
+    responses: {
+      "200": {
+        description: writings.map((writing) => writing.description).join(" "),
+        headers: {
+          "X-Request-Id": header("X-Request-Id"),
+          "Cache-Control": header("Cache-Control"),
+          ...(validated ? { ETag: header("ETag") } : {}),
+          ...(endpoint.paged === true ? { Link: header("Link") } : {}),
+        },
+        content: contentOf(writings),
+      },
+      ...(validated ? { "304": { $ref: "#/components/responses/304" } } : {}),
+      ...refusalsOf(endpoint),
+    },
+  };
+}
+
+const statuses = [...new Set(Object.values(problemKinds).map(({ status }) => status))];
+
+const responses: Node = {
+  "304": { description: "What you have is still right.", headers: { ETag: header("ETag") } },
+  ...Object.fromEntries(
+    statuses.map((status) => [
+      String(status),
+      {
+        description: Object.values(problemKinds)
+          .filter((kind) => kind.status === status)
+          .map(({ title }) => `${title}.`)
+          .join(" "),
+        headers: {
+          "X-Request-Id": header("X-Request-Id"),
+          ...(status === 405 ? { Allow: header("Allow") } : {}),
+          ...(status === 429 ? { "Retry-After": header("Retry-After") } : {}),
+        },
+        content: { "application/problem+json": { schema: { $ref: inDocument("Problem") } } },
+      },
+    ]),
+  ),
+};
+
+const textHeader = (description: string): Node => ({ description, schema: { type: "string", maxLength: 4_000 } });
+
+const headers: Node = {
+  "X-Request-Id": textHeader("Names this request in our log. Your own is taken where it is harmless."),
+  "Cache-Control": textHeader("How long the answer may be kept."),
+  ETag: textHeader("Names this answer; send it in If-None-Match."),
+  Link: textHeader("The next and the previous page (RFC 8288)."),
+  Allow: textHeader("The methods this address takes."),
+  "Retry-After": textHeader("How many seconds to wait."),
+};
+
+const about = `Plans, computed for any household, as a browser, a feed reader, a calendar or a CDN wants them.
+
+Forms: every address answers in the media type that \`Accept\` prefers, or in the one its ending names: \`.json\`, \`.md\`, \`.csv\`
+and so on, where that form exists. \`HEAD\` is answered wherever \`GET\` is.
+
+Errors are problem documents (RFC 9457). A parameter that is not known is refused, so that a spelling mistake is not taken
+for an answer. More members may be added to any answer; none is taken away within a version.
+
+Food safety: cautions and keeping times are shown with their sources. Local food-safety codes and licensed practice come
+first, and unknown is never "free from".`;
+
+/** The OpenAPI 3.1 document of these addresses. */
+export function openapiDocument(endpoints: readonly Endpoint[]): Node {
+  const paths = new Map<string, Record<string, Node>>();
+  for (const endpoint of endpoints) {
+    const here = paths.get(endpoint.path) ?? {};
+    paths.set(endpoint.path, { ...here, [endpoint.method.toLowerCase()]: operationOf(endpoint) });
+  }
+  const { schemas } = z.toJSONSchema(namedSchemas, { uri: inDocument, io: "output", override: opened });
+  if (schemas[namedSchemas.get(problemSchema)?.id ?? ""] === undefined) throw new Error("problems are not described");
+  return {
+    openapi: "3.1.0",
+    info: {
+      title: "Prepwright",
+      version: "1",
+      summary: "Meal-prep plans, computed for every reader's household.",
+      description: about,
+      license: { name: "MIT", identifier: "MIT" },
+      contact: { name: "Whoever runs this service" },
+    },
+    servers: [{ url: "/", description: "This service." }],
+    tags: [
+      { name: "plans", description: "Plans, and what is computed from them." },
+      { name: "shopping", description: "Lists over several plans." },
+      { name: "catalogue", description: "Foods and components." },
+      { name: "publishers", description: "Whoever publishes, and what is new." },
+      { name: "service", description: "The service itself." },
+    ],
+    paths: Object.fromEntries(paths),
+    components: {
+      schemas: Object.fromEntries(
+        Object.entries(schemas)
+          .toSorted(([a], [b]) => (a < b ? -1 : 1))
+          .map(([id, schema]) => [id, withoutHeading(schema)]),
+      ),
+      parameters: {
+        "If-None-Match": {
+          name: "If-None-Match",
+          in: "header",
+          description: "ETags you have. 304 if one of them is still right.",
+          required: false,
+          schema: { type: "string", maxLength: 4_000 },
+        },
+      },
+      headers,
+      responses,
+    },
+  };
+}

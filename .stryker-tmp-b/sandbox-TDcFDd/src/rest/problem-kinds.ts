@@ -1,0 +1,75 @@
+/** What an answer that is no answer is about. The name is the end of its `type`, and the address of its page. */
+// @ts-nocheck
+
+export const problemKinds = {
+  "bad-request": {
+    status: 400,
+    title: "The request cannot be read",
+    help: "The address, a header or the body is not what HTTP and JSON allow. `detail` says which.",
+  },
+  "bad-parameters": {
+    status: 400,
+    title: "A parameter is wrong",
+    help:
+      "`problems` lists every parameter that is wrong: `path` begins with its name, and `message` says what to write instead." +
+      " Nothing was computed. Parameters that are not known are refused too, so that a spelling mistake is not taken for an answer.",
+  },
+  unauthenticated: {
+    status: 401,
+    title: "The access token is not taken, or there is none",
+    help:
+      "Send it as `Authorization: Bearer` and the token. `detail` says what is wrong: it was not copied whole, is unknown, was" +
+      " revoked, or has expired. What is published can be read without one.",
+  },
+  forbidden: {
+    status: 403,
+    title: "This access token may not do that",
+    help: "`detail` names the scope it needs. What belongs to another publisher looks as if it did not exist.",
+  },
+  "not-found": {
+    status: 404,
+    title: "There is nothing at this address",
+    help:
+      "Check both slugs and the number. A withdrawn revision is still found by its number. An ending such as `.md` is part of" +
+      " the address: there is nothing where a thing cannot be had in that form.",
+  },
+  "method-not-allowed": {
+    status: 405,
+    title: "This address does not take that method",
+    help: "The header `Allow` lists the methods it takes.",
+  },
+  "not-acceptable": {
+    status: 406,
+    title: "It cannot be had in a form you accept",
+    help: "`available` lists the media types. Ask for one of them in `Accept`, or by the ending of the address.",
+  },
+  "too-large": {
+    status: 413,
+    title: "The body is too large",
+    help: "Bodies are read up to one megabyte.",
+  },
+  "unsupported-media-type": {
+    status: 415,
+    title: "The body has a form that is not read",
+    help: "Send it as `application/json` in UTF-8.",
+  },
+  "not-processable": {
+    status: 422,
+    title: "The body was read, and something in it is wrong",
+    help: "`problems` lists everything that is wrong: `path` is the place in the body, and `message` says what to write instead.",
+  },
+  "too-many-requests": {
+    status: 429,
+    title: "Too many requests",
+    help: "Wait as long as the header `Retry-After` says. Answers carry an ETag: asking again with `If-None-Match` is cheap.",
+  },
+  fault: {
+    status: 500,
+    title: "Something went wrong on our side",
+    help: "Quote the `requestId` when you report it.",
+  },
+} as const satisfies Record<string, { readonly status: number; readonly title: string; readonly help: string }>;
+
+export type ProblemKind = keyof typeof problemKinds;
+
+export const problemAddress = (kind: string): string => `/problems/${kind}`;

@@ -1,0 +1,31 @@
+// @ts-nocheck
+import type { Problem } from "../domain/problem.js";
+import type { AskedForm } from "../services/show-plan-page.js";
+import { blankForm, formFields, type PlanForm } from "../services/write-page.js";
+import { readHouseholdQuery } from "./household-query.js";
+import type { Query } from "./parameter.js";
+import { wholeNumber } from "./plan-question.js";
+
+const repeated: ReadonlySet<keyof PlanForm> = new Set(["diets", "eaters", "swaps", "route", "onHand"]);
+
+/** A form from the query of an address, as it was typed and as a question. Names that it does not know are passed over. */
+export function readPlanForm(query: Query): AskedForm {
+  const typed = (Object.keys(formFields) as (keyof PlanForm)[]).map((field) => {
+    const sent = query.get(formFields[field]) ?? [];
+    return [field, repeated.has(field) ? [...new Set(sent)] : (sent[0] ?? "")] as const;
+  });
+  const problems: Problem[] = [];
+  const servings = wholeNumber(query, formFields.servings, problems);
+  const revision = wholeNumber(query, formFields.revision, problems);
+  // A form sends the zone that it remembers with no time beside it.
+  const withStart = query.has(formFields.start) ? query : without(query, formFields.zone);
+  const read = readHouseholdQuery(withStart);
+  return {
+    form: { ...blankForm, ...Object.fromEntries(typed) },
+    revision,
+    asked: { servings, household: read.household },
+    problems: [...problems, ...read.problems],
+  };
+}
+
+const without = (query: Query, name: string): Query => new Map([...query].filter(([each]) => each !== name));

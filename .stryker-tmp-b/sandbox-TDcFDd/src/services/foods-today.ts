@@ -1,0 +1,73 @@
+// @ts-nocheck
+import type { Food } from "../domain/model/food.js";
+import type { Household } from "../domain/model/household.js";
+import type { PlanBundle } from "../domain/model/plan.js";
+import { dietJudge, type DietJudge } from "../domain/nutrition/diets.js";
+import type { DietRule } from "../domain/nutrition/allergen-rules.js";
+import { asFrozen, type FoodsToday } from "../domain/plan/foods-today.js";
+import type { KeepingQuestion } from "../domain/storage/guidance.js";
+import { partKeeps } from "../domain/storage/part-keeping.js";
+import type { Deps } from "./deps.js";
+
+/** Reads foods as known today, in the order asked for; null where there is none. */
+export type FoodReader = (slugs: readonly string[]) => Promise<readonly (Food | null)[]>;
+
+/** Reads which food each slug is to be shopped as, where that is another; null where it is its own. */
+export type SynonymReader = (slugs: readonly string[]) => Promise<readonly (string | null)[]>;
+
+export interface CatalogueReaders {
+  readonly readFoods: FoodReader;
+  readonly readSynonyms: SynonymReader;
+  /** Reads what is asked of the keeping rules; only where a part waits for a later day. */
+  readonly readQuestion: () => Promise<KeepingQuestion>;
+}
+
+/** Which food each slug is one with, from the catalogue of today. */
+export const findSynonyms = (deps: Deps, slugs: readonly string[]): Promise<readonly (string | null)[]> =>
+  deps.data.foods.synonyms(slugs);
+
+const judges = new WeakMap<readonly DietRule[], Map<string | null, DietJudge>>();
+
+/** The same judge for the same rules and region, since plans stay compiled by it. */
+export function judgeFor(rules: readonly DietRule[], region: string | null): DietJudge {
+  const byRegion = judges.get(rules) ?? new Map<string | null, DietJudge>();
+  judges.set(rules, byRegion);
+  const judge = byRegion.get(region) ?? dietJudge(rules, region);
+  byRegion.set(region, judge);
+  return judge;
+}
+
+/** Nothing newer is read than what the plans froze; diets are judged by the rules of the reader's region. */
+export const frozenFoods = ({ region }: Household, rules: readonly DietRule[]): FoodsToday => ({
+  ...asFrozen,
+  fitsDiet: judgeFor(rules, region),
+});
+
+/** What is known today of the foods of some plans and of what the household has on hand. */
+export async function foodsToday(
+  bundles: readonly PlanBundle[],
+  household: Household,
+  rules: readonly DietRule[],
+  { readFoods, readSynonyms, readQuestion }: CatalogueReaders,
+): Promise<FoodsToday> {
+  const onHand = household.onHand.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []));
+  const slugs = [...new Set([...bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)), ...onHand])];
+  const same = new Map<string, string>();
+  (await readSynonyms(slugs)).forEach((other, at) => {
+    const slug = slugs[at];
+    if (other !== null && slug !== undefined) same.set(slug, other);
+  });
+  const found = await readFoods([...new Set([...slugs, ...same.values()])]);
+  const question = bundles.some(publishedPartWaits) ? await readQuestion() : null;
+  return {
+    canonical: (slug) => same.get(slug) ?? slug,
+    bySlug: new Map(found.flatMap((food) => (food === null ? [] : [[food.slug, food] as const]))),
+    fitsDiet: judgeFor(rules, household.region),
+    partKeeps: question === null ? asFrozen.partKeeps : (part) => partKeeps(part, question),
+  };
+}
+
+/** A meal of a later day takes a part, and the time of some part has a published ceiling. */
+const publishedPartWaits = ({ plan, foods }: PlanBundle): boolean =>
+  foods.some(({ parts }) => parts.some(({ keepsAs = null }) => keepsAs !== null)) &&
+  plan.meals.some(({ day, lines }) => day > 0 && lines.some(({ item }) => item.kind === "FOOD" && item.part !== null));

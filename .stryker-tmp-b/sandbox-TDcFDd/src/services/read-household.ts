@@ -1,0 +1,177 @@
+// @ts-nocheck
+import type { MeasureSystem } from "../domain/model/amount.js";
+import type { OwnMeasure } from "../domain/model/food.js";
+import type { Household, OnHand, RouteMode } from "../domain/model/household.js";
+import type { PlanBundle } from "../domain/model/plan.js";
+import type { DietRule } from "../domain/nutrition/allergen-rules.js";
+import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
+import { parseAmount } from "../domain/quantity/parse.js";
+import { readRegion } from "./read-region.js";
+import { readSessionStart, type GivenStart } from "./read-session-start.js";
+
+type Maybe<T> = T | null | undefined;
+
+/** A household as a caller writes it. Everything may be left out. */
+export interface GivenHousehold {
+  readonly measures?: Maybe<MeasureSystem>;
+  readonly region?: Maybe<string>;
+  readonly currency?: Maybe<string>;
+  readonly locale?: Maybe<string>;
+  readonly diets?: Maybe<readonly string[]>;
+  readonly eaters?: Maybe<readonly { readonly count: number; readonly portion: string }[]>;
+  readonly swaps?: Maybe<readonly { readonly from: string; readonly to: string }[]>;
+  readonly routes?: Maybe<{
+    readonly mode?: Maybe<RouteMode>;
+    readonly byName?: Maybe<readonly { readonly component: string; readonly route: string }[]>;
+  }>;
+  readonly onHand?: Maybe<readonly GivenOnHand[]>;
+  readonly sessionStart?: Maybe<GivenStart>;
+}
+
+export interface GivenOnHand {
+  readonly food?: Maybe<string>;
+  readonly component?: Maybe<string>;
+  readonly amount: string;
+  readonly unit: string;
+  readonly useBy?: Maybe<string>;
+  readonly asOtherForm?: Maybe<boolean>;
+}
+
+/** The most entries each list of a household may hold. */
+export const longestHouseholdList = 200;
+
+/**
+ * Checks and completes a household. Units on hand are read as the plans' writers and the foods themselves name them.
+ * Every problem is listed, each with its path under `household`.
+ *
+ * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
+ */
+export function readHousehold(
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  diets: readonly Pick<DietRule, "code">[],
+): Result<Household> {
+  const problems: Problem[] = [];
+  const note = <T>(result: Result<T>): T | null => {
+    if (result.ok) return result.value;
+    problems.push(...result.problems);
+    return null;
+  };
+  for (const name of ["diets", "eaters", "swaps", "onHand"] as const) {
+    const size = given[name]?.length ?? 0;
+    if (size > longestHouseholdList) {
+      return failed([
+        { code: "TOO_LARGE", path: ["household", name], what: "entries", size, limit: longestHouseholdList },
+      ]);
+    }
+  }
+  const household: Household = {
+    measures: given.measures ?? null,
+    region: note(readRegion(given.region, ["household", "region"])),
+    currency: note(code(given.currency, /^[A-Z]{3}$/, "currency", "an ISO 4217 code of three letters, such as EUR")),
+    locale: note(readLocale(given.locale ?? null)),
+    diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),
+    eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
+    swaps: given.swaps ?? [],
+    routes: { mode: given.routes?.mode ?? "AS_WRITTEN", byName: given.routes?.byName ?? [] },
+    onHand: (given.onHand ?? []).flatMap((each, index) => {
+      const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
+      return read === null ? [] : [read];
+    }),
+    session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
+  };
+  return problems.length > 0 ? failed(problems) : ok(household);
+}
+
+function knownDiet(diet: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {
+  if (rules.some(({ code: known }) => known === diet)) return ok(diet);
+  const what = `one of ${rules.map(({ code: known }) => known).join(", ")}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "diets", index], what, value: shortened(diet) }]);
+}
+
+function code(given: Maybe<string>, shape: RegExp, name: string, what: string): Result<string | null> {
+  if (given === null || given === undefined) return ok(null);
+  const upper = given.toUpperCase();
+  return shape.test(upper)
+    ? ok(upper)
+    : failed([{ code: "BAD_HOUSEHOLD", path: ["household", name], what, value: shortened(given) }]);
+}
+
+function readLocale(given: string | null): Result<string | null> {
+  if (given === null) return ok(null);
+  try {
+    return ok(Intl.getCanonicalLocales(given)[0] ?? null);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const what = "a BCP 47 language tag, such as en-GB";
+    return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "locale"], what, value: shortened(given) }]);
+  }
+}
+
+function readOnHand(
+  given: GivenOnHand,
+  path: Path,
+  measures: MeasureSystem | null,
+  bundles: readonly PlanBundle[],
+): Result<OnHand> {
+  const food = given.food ?? null;
+  const component = given.component ?? null;
+  if ((food === null) === (component === null)) {
+    const got = food === null ? "neither" : "both";
+    return failed([{ code: "BAD_SHAPE", path, expected: "`food` or `component`", got }]);
+  }
+  const [first] = bundles;
+  const amount = parseAmount(`${given.amount} ${given.unit}`, {
+    locale: "en",
+    measures: measures ?? first?.plan.measures ?? "METRIC",
+    own: ownMeasures(food, component, bundles),
+    path,
+  });
+  if (!amount.ok)
+    return failed(amount.problems.map((problem) => ({ ...problem, path: [...path, partAtFault(problem)] })));
+  if (amount.value.low !== amount.value.high) {
+    return failed([{ code: "BAD_SHAPE", path: [...path, "amount"], expected: "one number", got: "a range" }]);
+  }
+  const item =
+    food !== null ? { kind: "FOOD" as const, food } : { kind: "COMPONENT" as const, component: component ?? "" };
+  return ok({
+    item,
+    amount: amount.value.high,
+    unit: amount.value.unit,
+    useBy: given.useBy ?? null,
+    asOtherForm: given.asOtherForm ?? false,
+  });
+}
+
+function readEaters(
+  { count, portion }: NonNullable<GivenHousehold["eaters"]>[number],
+  index: number,
+): Result<NonNullable<Household["eaters"]>[number]> {
+  const path = ["household", "eaters", index, "portion"];
+  const read = parseAmount(portion, { locale: "en", measures: "METRIC", own: [], path });
+  if (!read.ok) return read;
+  if (read.value.low !== read.value.high || read.value.unit !== "piece") {
+    return failed([{ code: "BAD_SHAPE", path, expected: "one number", got: shortened(portion) }]);
+  }
+  return ok({ count, portion: read.value.high });
+}
+
+/** The amount and its unit are read as one text, but a caller wrote two fields. */
+const partAtFault = ({ code }: Problem): "unit" | "amount" =>
+  code === "UNKNOWN_UNIT" || code === "AMBIGUOUS_UNIT" ? "unit" : "amount";
+
+function ownMeasures(
+  food: string | null,
+  component: string | null,
+  bundles: readonly PlanBundle[],
+): readonly OwnMeasure[] {
+  return bundles.flatMap((bundle) => {
+    const found =
+      food !== null
+        ? bundle.foods.find(({ slug }) => slug === food)
+        : bundle.components.find(({ slug }) => slug === component);
+    return found?.measures ?? [];
+  });
+}
+
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);

@@ -1,0 +1,69 @@
+// @ts-nocheck
+import { describe, expect, it } from "vitest";
+import { readEnvironment } from "../../src/app/environment.js";
+
+describe("the environment", () => {
+  it("has a default for everything", () => {
+    expect(readEnvironment({})).toEqual({
+      ok: true,
+      value: {
+        port: 4000,
+        host: "127.0.0.1",
+        databaseUrl: null,
+        dataDir: "data",
+        logLevel: "info",
+        zone: "UTC",
+        mode: "development",
+      },
+    });
+  });
+
+  it("takes what is set, and an empty variable as not set", () => {
+    const read = readEnvironment({
+      PORT: "0",
+      HOST: "::1",
+      DATABASE_URL: "postgres://db/x",
+      DATA_DIR: "",
+      LOG_LEVEL: "debug",
+    });
+    expect(read).toMatchObject({
+      ok: true,
+      value: { port: 0, host: "::1", databaseUrl: "postgres://db/x", dataDir: "data" },
+    });
+  });
+
+  it("lists all faults together, without the values, which may be secrets", () => {
+    const read = readEnvironment({
+      PORT: "70000",
+      DATABASE_URL: "mysql://root:hunter2@db/x",
+      LOG_LEVEL: "loud",
+      NODE_ENV: "prod",
+      PREPWRIGHT_ZONE: "Atlantis",
+    });
+    if (read.ok) throw new Error("expected faults");
+    expect(read.faults.map((fault) => fault.split(" ")[0])).toEqual([
+      "PORT",
+      "DATABASE_URL",
+      "LOG_LEVEL",
+      "NODE_ENV",
+      "PREPWRIGHT_ZONE",
+    ]);
+    expect(read.faults.join()).not.toContain("hunter2");
+  });
+
+  it.each(["-1", "1e3", "4000.5", "abc", "65536", " 4000"])("refuses the port %j", (port) => {
+    expect(readEnvironment({ PORT: port }).ok).toBe(false);
+  });
+
+  it("refuses the embedded database in production unless it is asked for", () => {
+    expect(readEnvironment({ NODE_ENV: "production" }).ok).toBe(false);
+    expect(readEnvironment({ NODE_ENV: "production", PREPWRIGHT_ALLOW_EMBEDDED: "1" }).ok).toBe(true);
+    expect(readEnvironment({ NODE_ENV: "production", DATABASE_URL: "postgresql://db/x" }).ok).toBe(true);
+  });
+
+  it("still lists the database among other faults in production", () => {
+    const read = readEnvironment({ NODE_ENV: "production", PORT: "x" });
+    if (read.ok) throw new Error("expected faults");
+    expect(read.faults.map((fault) => fault.split(" ")[0])).toEqual(["PORT", "DATABASE_URL"]);
+  });
+});

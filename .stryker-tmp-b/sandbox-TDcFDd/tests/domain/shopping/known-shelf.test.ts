@@ -1,0 +1,50 @@
+// @ts-nocheck
+import { describe, expect, it } from "vitest";
+import { keptPerFood, knownShelf } from "../../../src/domain/shopping/known-shelf.js";
+import { packShelf, type Shop } from "../../../src/domain/shopping/pack-options.js";
+import { density, food, pack } from "../../kit/builders.js";
+
+const oil = food("oil", {
+  densities: [density(0.92)],
+  packs: [
+    pack("500 ml", "4.00", { region: "XA" }),
+    pack("1 l", "7.00", { region: "XB" }),
+    pack("920 g", "7.50"),
+    pack("1 piece", "1.00"),
+  ],
+});
+
+const shops: readonly Shop[] = ["XA", "XB", null].flatMap((region) =>
+  ["XTS", "XXX", null].map((currency) => ({ region, currency })),
+);
+
+describe("a shelf that is asked for again", () => {
+  it("is the same shelf, and never another shop's or another dimension's", () => {
+    for (const round of [1, 2]) {
+      for (const shop of shops) {
+        for (const dimension of ["MASS", "VOLUME", "COUNT"] as const) {
+          expect(knownShelf(oil, dimension, shop), `round ${round}`).toEqual(packShelf(oil, dimension, shop));
+        }
+      }
+    }
+    const here = { region: "XA", currency: "XTS" };
+    expect(knownShelf(oil, "MASS", here)).toBe(knownShelf(oil, "MASS", { ...here }));
+  });
+
+  it("belongs to one food as it is, not to a later edition of it", () => {
+    const shop = { region: null, currency: "XTS" };
+    expect(knownShelf(oil, "VOLUME", shop).packs.length).toBe(3);
+    expect(knownShelf({ ...oil, packs: [] }, "VOLUME", shop).packs).toEqual([]);
+  });
+
+  it("is forgotten when very many other shops have asked, and only then", () => {
+    const vinegar = food("vinegar", { packs: [pack("1 l", "2.00")] });
+    const shopAt = (n: number): Shop => ({ region: `R${n}`, currency: "XTS" });
+    const first = knownShelf(vinegar, "VOLUME", shopAt(0));
+    for (let n = 1; n < keptPerFood; n++) knownShelf(vinegar, "VOLUME", shopAt(n));
+    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).toBe(first);
+    knownShelf(vinegar, "VOLUME", shopAt(keptPerFood));
+    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).not.toBe(first);
+    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).toEqual(first);
+  });
+});

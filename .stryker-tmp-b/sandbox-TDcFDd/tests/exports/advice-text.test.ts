@@ -1,0 +1,52 @@
+// @ts-nocheck
+import { describe, expect, it } from "vitest";
+import type { Advice } from "../../src/domain/storage/advice.js";
+import { adviceText } from "../../src/exports/advice-text.js";
+
+const words = {
+  meal: (slug: string) => `meal ${slug}`,
+  component: (slug: string) => `component ${slug}`,
+  food: (slug: string) => `food ${slug}`,
+  amount: () => "350 g",
+};
+
+const every: readonly Advice[] = [
+  {
+    code: "FREEZE",
+    component: "dal",
+    portions: [
+      { meal: "soup", day: 5, amount: { dimension: "MASS", low: 350, high: 350 } },
+      { meal: "stew", day: 6, amount: null },
+    ],
+    thawDaysBefore: 1,
+    daysAfterThawing: 2,
+    thawRule: null,
+  },
+  { code: "MAKE_LATER", component: "dal", meals: [{ meal: "soup", day: 5, notBefore: 2 }] },
+  { code: "SWAP_DAYS", meal: "soup", with: "stew" },
+  { code: "EAT_EARLIER", meal: "soup", latestDay: 3 },
+  { code: "SHOP_TWICE", food: "kale", meals: ["soup", "stew"], notBefore: 2 },
+  { code: "EAT_BEFORE", day: 2, hours: 48, until: null },
+  { code: "NO_PUBLISHED_RULE", keepsAs: null },
+  { code: "WRITER_EXCEEDS_RULE", writerDays: 5, ruleDays: 3, rule: "r1" },
+  { code: "REGION_WITHOUT_RULE", asked: "XA", used: "US" },
+];
+
+describe("the text of advice", () => {
+  it.each(every)("of $code is made of whole sentences", (advice) => {
+    const text = adviceText(advice, words);
+    expect(text).toMatch(/^[A-Z].*[.]$/);
+    expect(text).not.toMatch(/undefined|null|\[object|[A-Z]{2}_[A-Z]/);
+  });
+
+  it("says how much to freeze for which meal and when to thaw it", () => {
+    expect(adviceText(every[0]!, words)).toBe(
+      'Freeze 350 g for "meal soup" (day 5) and the share for "meal stew" (day 6) on the day it is made;' +
+        " move it to the fridge 1 day before. Once thawed it keeps 2 days.",
+    );
+  });
+
+  it("never promises that food is safe", () => {
+    for (const advice of every) expect(adviceText(advice, words)).not.toMatch(/\bsafe\b/i);
+  });
+});

@@ -1,0 +1,47 @@
+// @ts-nocheck
+import { noHousehold, type Household } from "../../src/domain/model/household.js";
+import type { PlanBundle } from "../../src/domain/model/plan.js";
+import type { PlanAnswer } from "../../src/domain/plan/plan-answer.js";
+import { scalePlan } from "../../src/domain/plan/scale-plan.js";
+import { shop } from "../../src/domain/plan/shop.js";
+import { storageGuidance } from "../../src/domain/storage/storage-guidance.js";
+import { readRulesFolder } from "../../src/app/read-rules-folder.js";
+import { planPrepSession } from "../../src/services/plan-prep-session.js";
+import { showFor } from "../../src/services/show-amount.js";
+import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
+
+export const shippedRules = await readRulesFolder("seeds/rules");
+
+const clock = (): Date => new Date("2026-03-01T09:00:00Z");
+
+/** Everything about a plan for a household, without a database: the rules that ship, and foods as the plan froze them. */
+export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Household> = {}): PlanAnswer {
+  const household = { ...noHousehold, ...given };
+  const computed = scalePlan(bundle, servings, household);
+  if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
+  const scaled = computed.value;
+  const session = planPrepSession(scaled, household, clock);
+  return {
+    publication: {
+      publisher: { slug: bundle.plan.publisher, name: "The Third Gate Allotment Society" },
+      slug: bundle.plan.slug,
+      revision: 3,
+      publishedAt: clock(),
+      withdrawnAt: null,
+      checksum: "0".repeat(64),
+    },
+    household,
+    reader: showFor(household, bundle.plan),
+    scaled,
+    list: shop([scaled], household),
+    session: session.ok ? session.value : null,
+    sessionProblems: session.ok ? [] : session.problems,
+    storage: storageGuidance(
+      { components: scaled.components, meals: scaled.meals, foods: bundle.foods },
+      { rules: shippedRules.safety.keeping, region: household.region, today: "2026-03-01", session: household.session },
+    ),
+    contents: stateContents(scaled, household, shippedRules, clock),
+    nutrition: stateNutrition(scaled, household),
+    cautions: findCautions(scaled, shippedRules),
+  };
+}

@@ -1,0 +1,2 @@
+// @ts-nocheck
+export function bundleBrowser(folder: string): Promise<void>;

@@ -1,0 +1,2 @@
+// @ts-nocheck
+export function bundleExplorer(folder: string): Promise<void>;

@@ -1,0 +1,77 @@
+// @ts-nocheck
+import Fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
+import { randomUUID } from "node:crypto";
+import type { Logger } from "pino";
+import { openExplorer } from "../graphql/explorer.js";
+import { createGraphqlServer } from "../graphql/graphql-server.js";
+import { registerGraphql } from "../graphql/graphql-route.js";
+import { splitSuffix } from "../rest/format.js";
+import { registerRest } from "../rest/register-rest.js";
+import { notFound } from "../rest/refusal.js";
+import { sendFailure, sendRefusal } from "../rest/send-problem.js";
+import { openPageAssets } from "../rest/page-assets.js";
+import { registerPages } from "../rest/routes/pages.js";
+import type { Deps } from "../services/deps.js";
+import { registerHealth, type Readiness } from "./health.js";
+import { readActor } from "./read-actor.js";
+
+export interface AppOptions {
+  readonly deps: Deps;
+  readonly log: Logger;
+  readonly readiness: Readiness;
+  /** Folder of the built explorer page; it may be missing. */
+  readonly explorerFolder: string;
+  /** Folder of the built style sheet and scripts of the pages; it may be missing. */
+  readonly browserFolder: string;
+}
+
+/** The largest body that is read. A plan document of two thousand lines is about a quarter of it. */
+export const largestBody = 1024 * 1024;
+
+/** Every route on one application, not listening. The database is the caller's: closing the application leaves it open. */
+export async function buildApp({
+  deps,
+  log,
+  readiness,
+  explorerFolder,
+  browserFolder,
+}: AppOptions): Promise<FastifyInstance> {
+  const logger: FastifyBaseLogger = log.child({ part: "http" });
+  const app = Fastify({
+    loggerInstance: logger,
+    // A line for every request is debugging; what went wrong is logged where it goes wrong.
+    logController: new Fastify.LogController({ disableRequestLogging: true }),
+    bodyLimit: largestBody,
+    genReqId: (request) => requestId(request.headers["x-request-id"]),
+    requestTimeout: 30_000,
+    // An ending such as .md asks for a form of the thing at the address before it.
+    rewriteUrl: ({ url = "/" }) => splitSuffix(url).url,
+    // While stopping, idle connections are closed and what still comes in on others is answered as always.
+    forceCloseConnections: "idle",
+    return503OnClosing: false,
+    routerOptions: { maxParamLength: 200 },
+  });
+  app.addHook("onRequest", (request, reply, done) => {
+    reply.header("x-request-id", request.id);
+    done();
+  });
+  readActor(app, deps);
+  app.setErrorHandler(sendFailure);
+  app.setNotFoundHandler((request, reply) =>
+    sendRefusal(notFound("There is nothing at this address."), request, reply),
+  );
+  const server = createGraphqlServer(log);
+  await server.start();
+  app.addHook("onClose", () => server.stop());
+  registerHealth(app, readiness);
+  registerRest(app, { deps });
+  registerGraphql(app, { deps, server, explorer: openExplorer(explorerFolder) });
+  registerPages(app, { deps, assets: openPageAssets(browserFolder) });
+  await app.ready();
+  return app;
+}
+
+/** The caller's own id where it is harmless in a log line, else a new one. */
+function requestId(given: string | readonly string[] | undefined): string {
+  return typeof given === "string" && /^[A-Za-z0-9._:-]{1,100}$/.test(given) ? given : randomUUID();
+}

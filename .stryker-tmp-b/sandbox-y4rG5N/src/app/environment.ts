@@ -1,0 +1,90 @@
+// @ts-nocheck
+import { z } from "zod";
+
+const levels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
+
+function isZone(name: string): boolean {
+  try {
+    return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone !== "";
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
+const variables = z.object({
+  PORT: z
+    .string()
+    .regex(/^\d{1,5}$/, "must be a whole number from 0 to 65535; 0 picks a free port")
+    .transform(Number)
+    .refine((port) => port <= 65_535, "must be a whole number from 0 to 65535; 0 picks a free port")
+    .default(4000),
+  HOST: z
+    .string()
+    .regex(/^[A-Za-z0-9.:-]+$/, "must be a host name or an address")
+    .default("127.0.0.1"),
+  DATABASE_URL: z
+    .string()
+    .regex(/^postgres(ql)?:\/\/\S+$/, "must begin with postgres:// or postgresql://")
+    .optional(),
+  DATA_DIR: z.string().min(1).default("data"),
+  LOG_LEVEL: z.enum(levels, `must be one of ${levels.join(", ")}`).default("info"),
+  NODE_ENV: z
+    .enum(["development", "production", "test"], "must be development, production or test")
+    .default("development"),
+  PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
+  PREPWRIGHT_ZONE: z
+    .string()
+    .refine(isZone, "must be the IANA name of a time zone, such as Europe/Lisbon")
+    .default("UTC"),
+});
+
+export interface Environment {
+  readonly port: number;
+  readonly host: string;
+  /** null: the embedded database in `dataDir`. */
+  readonly databaseUrl: string | null;
+  readonly dataDir: string;
+  readonly logLevel: (typeof levels)[number];
+  /** IANA zone in which nightly jobs have their hour. */
+  readonly zone: string;
+  readonly mode: "development" | "production" | "test";
+}
+
+export type EnvironmentResult =
+  { readonly ok: true; readonly value: Environment } | { readonly ok: false; readonly faults: readonly string[] };
+
+/** Reads every variable once. All faults are listed together, each with the name of its variable and never its value. */
+export function readEnvironment(given: Readonly<Record<string, string | undefined>> = process.env): EnvironmentResult {
+  // A variable set to nothing is how shells and compose files say "not set".
+  const set = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined && value !== ""));
+  const parsed = variables.safeParse(set);
+  const faults = [
+    ...(parsed.error?.issues ?? []).map((issue) => `${issue.path.join(".")} ${issue.message}`),
+    ...embeddedInProduction(set),
+  ];
+  if (!parsed.success || faults.length > 0) return { ok: false, faults };
+  const { PORT, HOST, DATABASE_URL, DATA_DIR, LOG_LEVEL, NODE_ENV, PREPWRIGHT_ZONE } = parsed.data;
+  return {
+    ok: true,
+    value: {
+      port: PORT,
+      host: HOST,
+      databaseUrl: DATABASE_URL ?? null,
+      dataDir: DATA_DIR,
+      logLevel: LOG_LEVEL,
+      zone: PREPWRIGHT_ZONE,
+      mode: NODE_ENV,
+    },
+  };
+}
+
+/** Beside the schema, because a schema-wide rule is not asked once a single variable is wrong. */
+function embeddedInProduction(set: Readonly<Record<string, string | undefined>>): readonly string[] {
+  const allowed = set["PREPWRIGHT_ALLOW_EMBEDDED"] === "1";
+  if (set["NODE_ENV"] !== "production" || set["DATABASE_URL"] !== undefined || allowed) return [];
+  return [
+    "DATABASE_URL must name a Postgres server in production. The embedded database is for trying out and small sites;" +
+      " PREPWRIGHT_ALLOW_EMBEDDED=1 takes it all the same",
+  ];
+}

@@ -1,0 +1,135 @@
+// @ts-nocheck
+import type { Measured, Money, Dimension } from "./amount.js";
+import type { KeepingRule } from "./keeping.js";
+import type { Source } from "./source.js";
+
+/** A food's name in one language, optionally only in one region ("courgette" in GB, "zucchini" in US). */
+export interface FoodName {
+  readonly language: string;
+  readonly region: string | null;
+  readonly one: string;
+  readonly many: string;
+  /** Other words for exactly the same food, singular and plural. */
+  readonly also: readonly string[];
+}
+
+/** Mass of a millilitre. `form` null is the food as bought; "chopped" and "whole" are different densities. */
+export interface FoodDensity {
+  readonly form: string | null;
+  readonly gramsPerMl: number;
+  readonly source: Source;
+}
+
+/** A measure only this food (or component) has: 1 clove, 1 stick, 1 tin. At least one of the three facts is set. `"piece"` is the whole item. */
+export interface OwnMeasure {
+  readonly name: string;
+  readonly one: string;
+  readonly many: string;
+  readonly grams: number | null;
+  readonly millilitres: number | null;
+  readonly pieces: number | null;
+  readonly source: Source;
+}
+
+/** A co-product: what one piece gives besides the rest of it. Pieces to buy = the maximum over parts, never the sum. */
+export interface FoodPart {
+  readonly name: string;
+  readonly perPiece: Measured;
+  /** Parts that must be taken before this one: juice lists "zest". */
+  readonly after: readonly string[];
+  readonly source: Source;
+  /** Class of published keeping ceilings of the part by itself, counted from the day its piece is first cut. */
+  readonly keepsAs?: string | null;
+  /** The same in the writer's word. Without either, nobody knows how long the part waits for its use. */
+  readonly keeping?: readonly KeepingRule[];
+}
+
+/** Share (0..1] of the food as bought that is left once prepared in this way. `form` null is the usual trimming. */
+export interface EdiblePortion {
+  readonly form: string | null;
+  readonly share: number;
+  readonly source: Source;
+}
+
+/** This food turns into another (dry lentils into cooked): grams of the other for one gram of this. */
+export interface FoodYield {
+  readonly food: string;
+  readonly gramsPerGram: number;
+  readonly source: Source;
+}
+
+export type AllergenPresence = "CONTAINS" | "MAY_CONTAIN" | "DOES_NOT_CONTAIN" | "UNKNOWN";
+
+/** An allergen that is not listed for a food is UNKNOWN, never absent. `code` is one of nutrition/allergens.ts. */
+export interface FoodAllergen {
+  readonly code: string;
+  readonly presence: AllergenPresence;
+  readonly source: Source;
+}
+
+export type NutrientCode =
+  | "energyKcal"
+  | "proteinG"
+  | "fatG"
+  | "saturatedFatG"
+  | "carbohydrateG"
+  | "sugarsG"
+  | "fibreG"
+  | "sodiumMg"
+  | "calciumMg"
+  | "ironMg"
+  | "potassiumMg"
+  | "vitaminCMg"
+  | "cholesterolMg"
+  | "waterG";
+
+/** Per 100 g of edible portion. A missing nutrient was not measured; it is never zero. */
+export interface FoodNutrients {
+  readonly per100g: Readonly<Partial<Record<NutrientCode, number>>>;
+  readonly source: Source;
+}
+
+/** A diet statement about a food: `fits` null is not known. Diet codes: nutrition/diets.ts. */
+export interface FoodDiet {
+  readonly diet: string;
+  readonly fits: boolean | null;
+  readonly source: Source;
+}
+
+export interface Pack {
+  readonly id: string;
+  /** As sold: "tin", "bag", "punnet". */
+  readonly name: string;
+  readonly content: Measured;
+  readonly price: Money | null;
+  /** ISO 3166 code, or null for anywhere. */
+  readonly region: string | null;
+  /** ISO date the price was seen. */
+  readonly seen: string;
+  readonly source: Source;
+}
+
+export interface Food {
+  readonly slug: string;
+  /** At least one; the first is the fallback. */
+  readonly names: readonly FoodName[];
+  readonly aisle: string;
+  /** The dimension a shopper asks for it in. Needs are converted to it where the food's facts allow. */
+  readonly shoppedBy: Dimension;
+  /** Number of this food in the open USDA table, or null. */
+  readonly ndbNo: string | null;
+  readonly densities: readonly FoodDensity[];
+  readonly measures: readonly OwnMeasure[];
+  readonly parts: readonly FoodPart[];
+  readonly edible: readonly EdiblePortion[];
+  readonly yields: readonly FoodYield[];
+  readonly allergens: readonly FoodAllergen[];
+  readonly diets: readonly FoodDiet[];
+  readonly nutrients: FoodNutrients | null;
+  /** Class of published keeping ceilings (storage/rule.ts), or null if none applies. */
+  readonly keepsAs: string | null;
+  readonly keeping: readonly KeepingRule[];
+  readonly packs: readonly Pack[];
+  /** Water from the tap, salt of the house: counted and named, but never on the list. */
+  readonly alwaysThere: boolean;
+}

@@ -1,0 +1,48 @@
+// @ts-nocheck
+import type { MeasureSystem } from "./amount.js";
+import type { Component, Step } from "./component.js";
+import type { Food } from "./food.js";
+import type { Line } from "./line.js";
+
+/** An assembly eaten on one day. Its lines are for `serves` people. */
+export interface Meal {
+  readonly slug: string;
+  readonly title: string;
+  /** Days after the prep session; 0 is the day of the session. */
+  readonly day: number;
+  readonly serves: number;
+  readonly lines: readonly Line[];
+  readonly steps: readonly Step[];
+}
+
+/** What the session may use at the same time. Keys are appliance codes; `cooks` counts pairs of hands. */
+export interface Kitchen {
+  readonly cooks: number;
+  readonly appliances: Readonly<Record<string, number>>;
+}
+
+export interface Plan {
+  readonly publisher: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly summary: string | null;
+  /** BCP 47 tag of the writing. */
+  readonly locale: string;
+  readonly measures: MeasureSystem;
+  readonly serves: number;
+  readonly meals: readonly Meal[];
+  readonly kitchen: Kitchen;
+  /** The session length the writer promises, or null. */
+  readonly promisedMinutes: number | null;
+  /** Claims the writer makes ("gluten-free"); a check holds them against the facts. */
+  readonly claims: readonly string[];
+}
+
+/** A plan with everything it refers to: what a revision freezes and what the engine computes from. */
+export interface PlanBundle {
+  readonly plan: Plan;
+  /** Every component reachable from the meals, any order. */
+  readonly components: readonly Component[];
+  /** Every food any line, swap or route refers to, any order. */
+  readonly foods: readonly Food[];
+}

@@ -1,0 +1,113 @@
+// @ts-nocheck
+import type { Component, Route } from "../model/component.js";
+import type { Household } from "../model/household.js";
+import type { PlanBundle } from "../model/plan.js";
+import { failed, ok, type Problem, type Result } from "../problem.js";
+import type { DietJudge } from "../nutrition/diets.js";
+import { checkBundle } from "./check-bundle.js";
+import { compilePlan, type RouteChoice } from "./compile-plan.js";
+import type { CompiledPlan } from "./compiled-plan.js";
+
+/** Smaller is better, first number first. */
+export type Score = readonly number[];
+
+/** Up to so many combinations of routes are all tried; beyond, one component at a time is improved until none can be. */
+const mostCombinations = 64;
+
+/** The name under which a reader asks for a component as its writer made it. */
+export const asWrittenName = "as-written";
+
+function named(bundle: PlanBundle, household: Household): Result<ReadonlyMap<string, Route | null>> {
+  const problems: Problem[] = [];
+  const fixed = new Map<string, Route | null>();
+  household.routes.byName.forEach(({ component: slug, route: name }, at) => {
+    const component = bundle.components.find((each) => each.slug === slug);
+    // A list over several plans names components of all of them; another plan's are no mistake here.
+    if (component === undefined) return;
+    const route = component.routes.find((each) => each.name === name);
+    if (route !== undefined || name === asWrittenName) fixed.set(slug, route ?? null);
+    else {
+      const known = [asWrittenName, ...component.routes.map((each) => each.name)];
+      problems.push({ code: "UNKNOWN_ROUTE", path: ["household", "routes", at], component: slug, route: name, known });
+    }
+  });
+  return problems.length > 0 ? failed(problems) : ok(fixed);
+}
+
+const choiceOf = (routes: ReadonlyMap<string, Route | null>): RouteChoice =>
+  new Map([...routes].flatMap(([slug, route]) => (route === null ? [] : [[slug, route] as const])));
+
+const better = (a: Score, b: Score): boolean => {
+  for (let at = 0; at < Math.max(a.length, b.length); at++) {
+    const difference = (a[at] ?? 0) - (b[at] ?? 0);
+    if (Math.abs(difference) > 1e-9) return difference < 0;
+  }
+  return false;
+};
+
+const combinations = (open: readonly Component[]): Map<string, Route | null>[] =>
+  open.reduce<Map<string, Route | null>[]>(
+    (all, component) =>
+      all.flatMap((chosen) =>
+        [null, ...component.routes].map((route) => new Map([...chosen, [component.slug, route]])),
+      ),
+    [new Map()],
+  );
+
+/** Tries routes of the components that are open. As written comes first, so a route must be truly better to be taken. */
+function bestOf(
+  open: readonly Component[],
+  score: (routes: ReadonlyMap<string, Route | null>) => Score,
+): Map<string, Route | null> {
+  const size = open.reduce((product, { routes }) => product * (routes.length + 1), 1);
+  let best = new Map<string, Route | null>(open.map(({ slug }) => [slug, null]));
+  let bestScore = score(best);
+  const consider = (candidate: Map<string, Route | null>): boolean => {
+    const candidateScore = score(candidate);
+    if (!better(candidateScore, bestScore)) return false;
+    best = candidate;
+    bestScore = candidateScore;
+    return true;
+  };
+  if (size <= mostCombinations) {
+    for (const candidate of combinations(open)) consider(candidate);
+    return best;
+  }
+  for (let improved = true; improved;) {
+    improved = false;
+    for (const { slug, routes } of open) {
+      for (const route of [null, ...routes]) improved = consider(new Map([...best, [slug, route]])) || improved;
+    }
+  }
+  return best;
+}
+
+/**
+ * The plan with its routes settled: those named by the household, and for the others whichever way scores best over the
+ * whole plan (a cheaper tin may make another pot unnecessary). Fails on a route that a component does not have, and with all of
+ * `checkBundle`.
+ *
+ * @param scoreOf of one choice, given the compiled plan; null: as written
+ */
+export function chooseRoutes(
+  bundle: PlanBundle,
+  household: Household,
+  scoreOf: ((plan: CompiledPlan) => Score) | null,
+  fitsDiet: DietJudge,
+): Result<CompiledPlan> {
+  const problems = checkBundle(bundle);
+  if (problems.length > 0) return failed(problems);
+  const fixed = named(bundle, household);
+  if (!fixed.ok) return fixed;
+  const open =
+    scoreOf === null ? [] : bundle.components.filter(({ slug, routes }) => routes.length > 0 && !fixed.value.has(slug));
+  const compile = (routes: ReadonlyMap<string, Route | null>): Result<CompiledPlan> =>
+    compilePlan(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet);
+  if (open.length === 0 || scoreOf === null) return compile(new Map());
+  return compile(
+    bestOf(open, (routes) => {
+      const plan = compile(routes);
+      return plan.ok ? scoreOf(plan.value) : [Infinity];
+    }),
+  );
+}

@@ -1,0 +1,140 @@
+// @ts-nocheck
+import { batchSizes } from "../component/batch.js";
+import { componentGraph } from "../component/graph.js";
+import type { Component, Route } from "../model/component.js";
+import { noHousehold, type Household } from "../model/household.js";
+import type { Line } from "../model/line.js";
+import type { PlanBundle } from "../model/plan.js";
+import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
+import { asStated, type DietJudge } from "../nutrition/diets.js";
+import { toBase } from "../quantity/convert.js";
+import { checkBundle } from "./check-bundle.js";
+import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
+import { compileLine } from "./compile-line.js";
+import type { CompiledComponent, CompiledLine, CompiledMeal, CompiledPlan } from "./compiled-plan.js";
+import { lineContext } from "./line-context.js";
+
+/** For each component of the bundle, by slug, the route to take instead of making it as written. */
+export type RouteChoice = ReadonlyMap<string, Route>;
+
+const asWritten: RouteChoice = new Map();
+
+interface Lines {
+  readonly lines: readonly CompiledLine[];
+  readonly warnings: readonly Warning[];
+}
+
+/** What a household's wishes change about a compiled plan; two households with equal keys share it. */
+const choiceKey = (routes: RouteChoice, household: Household): string =>
+  routes.size === 0 && household.diets.length === 0 && household.swaps.length === 0
+    ? ""
+    : JSON.stringify([
+        [...routes].map(([component, route]) => [component, route.name]).toSorted(),
+        household.diets,
+        household.swaps,
+      ]);
+
+/** Ways one bundle may be asked for that are kept compiled; readers' wishes are many, bundles live long. */
+const keptPerBundle = 16;
+const compiled = new WeakMap<PlanBundle, WeakMap<DietJudge, Map<string, Result<CompiledPlan>>>>();
+
+function keptFor(bundle: PlanBundle, fitsDiet: DietJudge): Map<string, Result<CompiledPlan>> {
+  const byJudge = compiled.get(bundle) ?? new WeakMap<DietJudge, Map<string, Result<CompiledPlan>>>();
+  compiled.set(bundle, byJudge);
+  const kept = byJudge.get(fitsDiet) ?? new Map<string, Result<CompiledPlan>>();
+  byJudge.set(fitsDiet, kept);
+  return kept;
+}
+
+/**
+ * Resolves every reference, unit and fact of a plan once, for one choice of routes and swaps. The answer is kept as long as
+ * the bundle lives. Fails with all problems of `checkBundle`.
+ */
+export function compilePlan(
+  bundle: PlanBundle,
+  household: Household = noHousehold,
+  routes: RouteChoice = asWritten,
+  fitsDiet: DietJudge = asStated,
+): Result<CompiledPlan> {
+  const kept = keptFor(bundle, fitsDiet);
+  const key = choiceKey(routes, household);
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const oldest = kept.keys().next();
+  if (kept.size >= keptPerBundle && oldest.done !== true) kept.delete(oldest.value);
+  const result = compile(bundle, household, routes, fitsDiet);
+  kept.set(key, result);
+  return result;
+}
+
+function compile(
+  bundle: PlanBundle,
+  household: Household,
+  routes: RouteChoice,
+  fitsDiet: DietJudge,
+): Result<CompiledPlan> {
+  const problems = checkBundle(bundle);
+  if (problems.length > 0) return failed(problems);
+  const context = lineContext(bundle);
+  const faults: Problem[] = [];
+  const linesOf = (lines: readonly Line[], path: Path): Lines => {
+    const done: CompiledLine[] = [];
+    const warnings: Warning[] = [];
+    for (const line of lines) {
+      const at = [...path, "lines", line.id];
+      const chosen = chooseSwap(line, household, context.foods, fitsDiet, at);
+      const result = compileLine(line, chosen.swap, at, context);
+      if (result.ok) done.push(result.value.line);
+      else faults.push(...result.problems);
+      warnings.push(...chosen.warnings, ...(result.ok ? result.value.warnings : []));
+    }
+    return { lines: done, warnings };
+  };
+  const warnings: Warning[] = [];
+  const meals = bundle.plan.meals.map((meal): CompiledMeal => {
+    const lines = linesOf(meal.lines, ["meals", meal.slug]);
+    warnings.push(...lines.warnings);
+    return { meal, lines: lines.lines, takes: lines.lines.filter(({ component }) => component >= 0) };
+  });
+  const made = bundle.components.map((component) => routed(component, routes.get(component.slug) ?? null));
+  // A component that only an abandoned route's lines led to is not made, and its warnings do not matter.
+  const graph = componentGraph(
+    made.map(({ lines, component }) => ({ ...component, lines, routes: [] })),
+    bundle.plan.meals.flatMap(({ lines }) => lines),
+  );
+  const unreached = new Set(graph.unreached);
+  const components = made.map(({ component, route, lines: written, path }): CompiledComponent => {
+    const lines = linesOf(written, path);
+    if (!unreached.has(component.slug)) warnings.push(...lines.warnings);
+    const base = toBase(component.yield.amount, component, null);
+    if (!base.ok) throw new TypeError(`the yield of ${component.slug} was checked and is not convertible`);
+    return {
+      component,
+      route,
+      lines: lines.lines,
+      takes: lines.lines.filter(({ component: index }) => index >= 0),
+      sizes: batchSizes(component.batch),
+      yield: base.amount,
+    };
+  });
+  if (faults.length > 0) return failed(faults);
+  const makeOrder = graph.makeOrder.filter((index) => !unreached.has(bundle.components[index]?.slug ?? ""));
+  const allLines = [...bundle.plan.meals, ...made].flatMap(({ lines }) => lines);
+  return ok({
+    bundle,
+    meals,
+    components,
+    makeOrder,
+    warnings: [...warnings, ...swapsNotOffered(allLines, household)],
+  });
+}
+
+function routed(
+  component: Component,
+  route: Route | null,
+): { component: Component; route: Route | null; lines: readonly Line[]; path: Path } {
+  const path = ["components", component.slug];
+  return route === null
+    ? { component, route, lines: component.lines, path }
+    : { component, route, lines: route.lines, path: [...path, "routes", route.name] };
+}

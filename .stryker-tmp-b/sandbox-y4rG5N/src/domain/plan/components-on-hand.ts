@@ -1,0 +1,59 @@
+// @ts-nocheck
+import type { Household, OnHand } from "../model/household.js";
+import type { Path, Warning } from "../problem.js";
+import { missingText, toDimension } from "../quantity/convert.js";
+import { toNumber } from "../quantity/rational.js";
+import type { Stock } from "../shopping/on-hand.js";
+import type { CompiledComponent, CompiledPlan } from "./compiled-plan.js";
+import { daysBetween, sessionDate } from "./session-date.js";
+
+/** Some of a component the household has, in base units of its yield. */
+export interface ComponentStock extends Stock {
+  /** Place in `household.onHand`. */
+  readonly entry: number;
+}
+
+export interface ComponentsOnHand {
+  /** By index of the component. */
+  readonly stocks: ReadonlyMap<number, readonly ComponentStock[]>;
+  readonly warnings: readonly Warning[];
+}
+
+/** In base units of the component's yield, or the fact that is missing. */
+function inYield({ amount, unit }: OnHand, { component, yield: perBatch }: CompiledComponent): number | string {
+  if (unit === "batch") return toNumber(amount) * perBatch.low;
+  const converted = toDimension({ low: amount, high: amount, unit }, perBatch.dimension, component, null);
+  return converted.ok ? converted.amount.low : missingText(converted.missing);
+}
+
+/**
+ * What the household already has of the plan's components. It goes off the demand before batches are counted. What is past
+ * its date when the session begins is left out and named; so is what cannot be compared with the yield.
+ *
+ * @param left share of each entry of `household.onHand` that is still there
+ */
+export function componentsOnHand(plan: CompiledPlan, household: Household, left: readonly number[]): ComponentsOnHand {
+  const warnings: Warning[] = [];
+  const stocks = new Map<number, ComponentStock[]>();
+  const today = sessionDate(household);
+  household.onHand.forEach((onHand, entry) => {
+    if (onHand.item.kind !== "COMPONENT") return;
+    const path: Path = ["household", "onHand", entry];
+    const item = onHand.item.component;
+    const index = plan.makeOrder.find((each) => plan.components[each]!.component.slug === item);
+    if (index === undefined) {
+      warnings.push({ code: "ON_HAND_NOT_NEEDED", path, item });
+      return;
+    }
+    const { useBy } = onHand;
+    const lastDay = useBy === null || today === null ? null : daysBetween(today, useBy);
+    if (lastDay !== null && lastDay < 0) {
+      warnings.push({ code: "ON_HAND_TOO_OLD", path, item, useBy: useBy ?? "" });
+      return;
+    }
+    const amount = inYield(onHand, plan.components[index]!);
+    if (typeof amount === "string") warnings.push({ code: "ON_HAND_NOT_COMPARABLE", path, item, missing: amount });
+    else stocks.set(index, [...(stocks.get(index) ?? []), { amount: amount * left[entry]!, lastDay, entry }]);
+  });
+  return { stocks, warnings };
+}

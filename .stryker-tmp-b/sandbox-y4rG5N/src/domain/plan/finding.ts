@@ -1,0 +1,50 @@
+// @ts-nocheck
+import type { BaseAmount } from "../model/amount.js";
+import type { ClaimProblem, Path } from "../problem.js";
+
+/** STOPS: must be mended before publishing. LOOK: readers complain about it; the writer decides. */
+export type Severity = "STOPS" | "LOOK";
+
+interface ToLookAt {
+  readonly severity: "LOOK";
+  readonly path: Path;
+}
+
+/** What the writer's check found, as facts; sentences are made at the edge. What stops publishing is a problem itself. */
+export type Finding =
+  | (ClaimProblem & { readonly severity: "STOPS" })
+  | (ToLookAt &
+      (
+        | { readonly code: "LINE_IN_NO_STEP"; readonly item: string }
+        | { readonly code: "AMOUNT_MISSING"; readonly item: string }
+        | { readonly code: "NOT_MEASURABLE"; readonly item: string; readonly amount: BaseAmount }
+        | { readonly code: "COMPONENT_NEVER_EATEN"; readonly component: string }
+        | {
+            readonly code: "COMPONENT_LEFT_OVER";
+            readonly component: string;
+            readonly share: number;
+            readonly limit: number;
+          }
+        | {
+            readonly code: "KEPT_TOO_LONG";
+            readonly subject: string;
+            readonly meal: string;
+            readonly day: number;
+            readonly days: number;
+          }
+        | { readonly code: "NOBODY_SAYS_HOW_LONG"; readonly subject: string }
+        | { readonly code: "OVEN_WITHOUT_TEMPERATURE"; readonly component: string; readonly step: string }
+        | {
+            readonly code: "OVEN_NOT_PREHEATED";
+            readonly component: string;
+            readonly step: string;
+            readonly temperatureC: number;
+          }
+        | { readonly code: "CAUTION_NOT_NAMED"; readonly subject: string; readonly caution: string }
+        | { readonly code: "CAUTION_UNKNOWN"; readonly subject: string; readonly caution: string }
+        | { readonly code: "SESSION_TOO_LONG"; readonly minutes: number; readonly promised: number }
+      ));
+
+/** The findings that stop publishing, as problems of the plan. */
+export const stopping = (findings: readonly Finding[]): readonly ClaimProblem[] =>
+  findings.filter((finding) => finding.severity === "STOPS");

@@ -1,0 +1,28 @@
+// @ts-nocheck
+import type { Food, FoodPart } from "../model/food.js";
+import { asStated, type DietJudge } from "../nutrition/diets.js";
+import { partKeeps } from "../storage/part-keeping.js";
+
+/**
+ * The catalogue as it is now, beside what a revision froze: a synonym found later joins lines of old plans, and today's
+ * packs and prices are those one buys at.
+ */
+export interface FoodsToday {
+  /** The slug under which this food is shopped: its own, or that of the food it was found to be the same as. */
+  readonly canonical: (slug: string) => string;
+  readonly bySlug: ReadonlyMap<string, Food>;
+  /** Whether a food fits a diet by the rules of the reader's region. The same function for the same rules: plans are kept compiled by it. */
+  readonly fitsDiet: DietJudge;
+  /** Whole days a part keeps once its piece is cut, also by the published rules of today; null where nobody says. */
+  readonly partKeeps: (part: FoodPart) => number | null;
+}
+
+const writersWord = { rules: [], region: null, today: "1970-01-01", session: null };
+
+/** Nothing newer is known than what the plans froze. */
+export const asFrozen: FoodsToday = {
+  canonical: (slug) => slug,
+  bySlug: new Map(),
+  fitsDiet: asStated,
+  partKeeps: (part) => partKeeps(part, writersWord),
+};

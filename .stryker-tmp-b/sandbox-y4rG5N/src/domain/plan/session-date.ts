@@ -1,0 +1,38 @@
+// @ts-nocheck
+import { Temporal } from "temporal-polyfill";
+import type { Household } from "../model/household.js";
+
+/** The local date on which the household's session begins, ISO; null when it did not say. */
+export function sessionDate({ session }: Household): string | null {
+  if (session === null) return null;
+  return Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
+}
+
+/** ISO date so many days after another. */
+export const daysAfter = (date: string, days: number): string => Temporal.PlainDate.from(date).add({ days }).toString();
+
+/** Whole days from one ISO date to another; negative when the second is earlier. */
+export const daysBetween = (from: string, to: string): number =>
+  Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: "day" }).days;
+
+/** Temporal answers a text that it cannot read with a RangeError. */
+function reads(read: () => unknown): boolean {
+  try {
+    read();
+    return true;
+  } catch (error) {
+    if (error instanceof RangeError) return false;
+    throw error;
+  }
+}
+
+/** `2026-03-01`, and nothing longer. */
+export const isDate = (text: string): boolean =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && reads(() => Temporal.PlainDate.from(text));
+
+/** An instant with its offset: `2026-03-01T09:00:00Z`. */
+export const isInstant = (text: string): boolean => text.length <= 60 && reads(() => Temporal.Instant.from(text));
+
+/** A name such as `Europe/Lisbon` that the clock of this machine knows. */
+export const isZone = (text: string): boolean =>
+  text.length <= 60 && reads(() => Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(text));

@@ -1,0 +1,12 @@
+/** A small seeded generator of doubles in [0, 1) (Mulberry32, public domain): the same seed gives the same schedule. */
+// @ts-nocheck
+
+export function randomGenerator(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}

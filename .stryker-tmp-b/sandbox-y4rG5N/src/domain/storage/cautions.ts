@@ -1,0 +1,99 @@
+// @ts-nocheck
+import type { Step } from "../model/component.js";
+import type { Food } from "../model/food.js";
+import type { Source } from "../model/source.js";
+import type { Subject } from "./guidance.js";
+import { classesAround, keepingClasses } from "./keeping-classes.js";
+import type { CautionRule, FoodSafetyRules } from "./rule.js";
+
+/** A caution that is due. Its text is that of the rule data, the same in every output. */
+export interface Caution {
+  readonly code: string;
+  readonly text: string;
+  readonly source: Source;
+  /** Titles and sections of the published rules it rests on. */
+  readonly restsOn: readonly Source[];
+  /** What it is about; empty: everything. */
+  readonly about: readonly Subject[];
+}
+
+/** A component or a meal, as far as cautions look at it. */
+export interface CautionedThing {
+  readonly subject: Subject;
+  readonly keepsAs: string | null;
+  /** Caution codes its writer named. */
+  readonly codes: readonly string[];
+  readonly steps: readonly Pick<Step, "text" | "appliance">[];
+  /** Foods in its own lines. */
+  readonly foods: readonly Pick<Food, "slug" | "names" | "keepsAs">[];
+}
+
+export interface CautionsFound {
+  /** In the order of the rules; those that always apply are always there. */
+  readonly cautions: readonly Caution[];
+  /** Codes a writer named that the rules do not know. */
+  readonly unknown: readonly { readonly subject: Subject; readonly code: string }[];
+}
+
+/**
+ * The cautions that are due for these things: by the classes they keep as, by their foods, by words in the names of
+ * foods and in steps that the data lists, and by the codes their writers named. Words can only add a caution.
+ */
+export function cautionsFor(
+  things: readonly CautionedThing[],
+  rules: Pick<FoodSafetyRules, "cautions" | "keeping" | "handling">,
+): CautionsFound {
+  const sources = new Map([...rules.keeping, ...rules.handling].map(({ id, source }) => [id, source]));
+  const known = new Set(rules.cautions.map(({ code }) => code));
+  const cautions = rules.cautions.flatMap((rule): Caution[] => {
+    const about = things.filter((thing) => isDue(rule, thing)).map(({ subject }) => subject);
+    if (about.length === 0 && !rule.when.always) return [];
+    const restsOn = rule.rules.flatMap((id) => sources.get(id) ?? []);
+    return [{ code: rule.code, text: rule.text, source: rule.source, restsOn, about: rule.when.always ? [] : about }];
+  });
+  const unknown = things.flatMap(({ subject, codes }) =>
+    codes.flatMap((code) => (known.has(code) ? [] : [{ subject, code }])),
+  );
+  return { cautions, unknown };
+}
+
+function isDue({ code, when }: CautionRule, thing: CautionedThing): boolean {
+  if (thing.codes.includes(code)) return true;
+  const classes = [thing.keepsAs, ...thing.foods.map(({ keepsAs }) => keepsAs)].flatMap((keepsAs) =>
+    // A rule that only stands in for a missing one says nothing about how such food is cooled or heated.
+    keepsAs === null ? [] : classesAround(keepsAs).flatMap((around) => (around.byAnalogy ? [] : [around.code])),
+  );
+  const own = thing.keepsAs === null ? [] : classesAround(thing.keepsAs);
+  // A component of which nobody says what kind of food it is may well need the cold.
+  const unclassed = own.length === 0 && thing.subject.kind === "COMPONENT";
+  if (when.perishable && (unclassed || own.some(({ code: each }) => keepingClasses[each].perishable))) return true;
+  if (when.keepsAs.some((keepsAs) => (classes as readonly string[]).includes(keepsAs))) return true;
+  const byFood = when.foods.length > 0 || when.foodWords.length > 0;
+  const byStep = when.stepWords.length > 0;
+  if (!byFood && !byStep) return false;
+  return (!byFood || hasFood(when, thing)) && (!byStep || hasStep(when, thing));
+}
+
+function hasFood({ foods, foodWords }: CautionRule["when"], thing: CautionedThing): boolean {
+  return thing.foods.some(
+    ({ slug, names }) =>
+      foods.includes(slug) ||
+      hasWords(slug, foodWords) ||
+      names.some(({ one, many, also }) => [one, many, ...also].some((name) => hasWords(name, foodWords))),
+  );
+}
+
+const hasStep = ({ stepWords }: CautionRule["when"], { steps }: CautionedThing): boolean =>
+  steps.some(({ text, appliance }) => hasWords(text, stepWords) || hasWords(appliance ?? "", stepWords));
+
+const plain = (text: string): string =>
+  ` ${text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim()} `;
+
+/** Whole words in a row, whatever stands between them: `slow-cooker` is `slow cooker`; `price` is not `rice`. */
+const hasWords = (text: string, words: readonly string[]): boolean => {
+  const within = plain(text);
+  return words.some((word) => within.includes(plain(word)));
+};

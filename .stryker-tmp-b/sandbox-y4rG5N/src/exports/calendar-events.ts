@@ -1,0 +1,82 @@
+// @ts-nocheck
+import type { PlanAnswer } from "../domain/plan/plan-answer.js";
+import { daysAfter } from "../domain/plan/session-date.js";
+import type { PrepSession } from "../domain/prep-session/session.js";
+import type { Addresses } from "./addresses.js";
+import type { CalendarEvent } from "./calendar-event.js";
+import { keepingRow } from "./keeping-row.js";
+import { lineText } from "./line-text.js";
+import { minutesText } from "./minutes-text.js";
+import type { NameBook } from "./name-book.js";
+
+/** The session, and what is begun the evening before it. */
+export function sessionEvents(
+  session: PrepSession,
+  start: string,
+  title: string,
+  addresses: Addresses,
+  { words }: NameBook,
+): readonly CalendarEvent[] {
+  const end = new Date(Date.parse(start) + Math.ceil(session.totalMinutes) * 60_000).toISOString();
+  const takes = words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes));
+  const evening = session.tasks.filter(({ eveningBefore }) => eveningBefore);
+  return [
+    ...evening.map((task): CalendarEvent => ({
+      thing: `evening-${task.id}`,
+      summary: words.eveningTaskOf(task.of.title),
+      description: task.text,
+      at: { start: task.startsAt ?? start, end: task.endsAt },
+      alarm: "PT0S",
+      busy: task.attention === "HANDS_ON",
+    })),
+    {
+      thing: "session",
+      summary: words.sessionOf(title),
+      description: `${takes}\n${words.shoppingList}: ${addresses.list}`,
+      at: { start, end },
+      alarm: "-PT30M",
+      busy: true,
+    },
+  ];
+}
+
+/** The day of every meal. */
+export const mealEvents = (answer: PlanAnswer, sessionDay: string, book: NameBook): readonly CalendarEvent[] =>
+  answer.scaled.meals
+    .toSorted((a, b) => a.meal.day - b.meal.day)
+    .map(({ meal, lines }): CalendarEvent => ({
+      thing: `meal-${meal.slug}`,
+      summary: meal.title,
+      description: lines.map((line) => lineText(line, book)).join("\n"),
+      at: { date: daysAfter(sessionDay, meal.day) },
+      alarm: null,
+      busy: false,
+    }));
+
+/** Morning of a whole day, and some hours before an end that has an hour. */
+const reminders = { DAYS: "PT9H", HOURS: "-PT3H" } as const;
+
+/** Up to when each component that is made keeps where it is kept cold or on the shelf, with both words and the deferral. */
+export function keepingEvents(answer: PlanAnswer, zone: string, book: NameBook): readonly CalendarEvent[] {
+  const { storage, scaled, cautions } = answer;
+  const made = new Set(scaled.components.flatMap(({ component, batches }) => (batches > 0 ? [component.slug] : [])));
+  const deferral = cautions.cautions.filter(({ code }) => code === "local-rules").map(({ text }) => text);
+  return storage.guidance.flatMap((guidance): readonly CalendarEvent[] => {
+    const { subject, place, lastDay, keepUntil, counts } = guidance;
+    if (subject.kind !== "COMPONENT" || !made.has(subject.slug) || place === "FREEZER") return [];
+    if (lastDay === null || keepUntil === null) return [];
+    const row = keepingRow(guidance, book, zone);
+    return [
+      {
+        thing: `keep-${subject.slug}-${place.toLowerCase()}`,
+        summary: counts === "HOURS" ? book.words.keepsUntilNow(row.what) : book.words.lastDay(row.what),
+        description: [`${row.where}: ${row.keeps}`, row.how, ...row.whoSays, ...deferral]
+          .filter((line) => line !== "")
+          .join("\n"),
+        at: counts === "HOURS" ? { start: keepUntil, end: null } : { date: lastDay },
+        alarm: reminders[counts],
+        busy: false,
+      },
+    ];
+  });
+}

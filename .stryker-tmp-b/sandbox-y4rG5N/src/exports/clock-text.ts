@@ -1,0 +1,46 @@
+// @ts-nocheck
+const remembered = new Map<string, Intl.DateTimeFormat>();
+const mostRemembered = 200;
+
+/** Formats are dear to make; endless new locales and zones make this slower, never larger. */
+function formatOf(locale: string, zone: string, parts: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  const key = JSON.stringify([locale, zone, parts]);
+  const known = remembered.get(key);
+  if (known !== undefined) return known;
+  const fresh = new Intl.DateTimeFormat(tagOf(locale), { ...parts, timeZone: zone, numberingSystem: "latn" });
+  if (remembered.size < mostRemembered) remembered.set(key, fresh);
+  return fresh;
+}
+
+/** A malformed tag reads as English. */
+function tagOf(locale: string): string {
+  try {
+    return new Intl.Locale(locale).toString();
+  } catch (error) {
+    if (error instanceof RangeError) return "en";
+    throw error;
+  }
+}
+
+/** Editions of the locale data differ in which space they write. */
+const spaced = (text: string): string => text.replace(/[\u00a0\u202f]/g, " ");
+
+/** "09:30", of an ISO instant, in a zone. */
+export const timeText = (instant: string, zone: string, locale: string): string =>
+  spaced(formatOf(locale, zone, { hour: "2-digit", minute: "2-digit" }).format(new Date(instant)));
+
+/** "Sunday, 1 March 2026" of an ISO date. Put together here: editions of the locale data differ in what joins the parts. */
+export const dateText = (date: string, locale: string): string => {
+  const noon = new Date(`${date}T12:00:00Z`);
+  const weekday = formatOf(locale, "UTC", { weekday: "long" }).format(noon);
+  const day = formatOf(locale, "UTC", { day: "numeric", month: "long", year: "numeric" }).format(noon);
+  return spaced(`${weekday}, ${day}`);
+};
+
+/** "Sun, 1 Mar, 09:30" of an ISO instant, in a zone. */
+export const momentText = (instant: string, zone: string, locale: string): string => {
+  const moment = new Date(instant);
+  const weekday = formatOf(locale, zone, { weekday: "short" }).format(moment);
+  const day = formatOf(locale, zone, { day: "numeric", month: "short" }).format(moment);
+  return `${spaced(`${weekday}, ${day}`)}, ${timeText(instant, zone, locale)}`;
+};

@@ -1,0 +1,50 @@
+// @ts-nocheck
+const why: Readonly<Record<string, string>> = {
+  EMPTY: "nothing is written",
+  NO_NUMBER: "it does not begin with a number",
+  EXPONENT_NOTATION: "write the number out, without an exponent",
+  AMBIGUOUS_SEPARATOR: "its mark may divide thousands or decimals; leave it out, or name the language",
+  BAD_GROUPING: "its digits are not grouped in threes",
+  TOO_MANY_DECIMALS: "it has more than six decimals",
+  TOO_LARGE: "it is too large",
+  DIVISION_BY_ZERO: "it divides by zero",
+  DENOMINATOR_TOO_LARGE: "its fraction is too fine",
+  BATCH_OF_A_FOOD: "only a component has batches",
+  RANGE_REVERSED: "its range runs from high to low",
+  RANGE_UPSIDE_DOWN: "its range runs from high to low",
+  NOT_A_NUMBER: "it is no whole number or fraction of whole numbers",
+  NOT_A_PRICE: "a price is a plain decimal number with at most four places",
+  RATIO_TOO_FINE: "its ratio is too fine to be kept exactly",
+};
+
+const what: Readonly<Record<string, string>> = {
+  EATERS_ARE_NOT_THE_SERVINGS: "the number of servings asked for; the counts of the eaters must add up to it",
+  NOT_WHOLE_PEOPLE: "a whole number of people",
+  NOT_AN_INSTANT: "an instant with its offset, such as 2026-03-01T09:00:00Z",
+  NOT_A_TIME_ZONE: "the name of a time zone, such as Europe/Lisbon",
+  NOT_A_DATE: "a date, such as 2026-03-01",
+};
+
+/** Words for what a part of a household should have been. What is not a code of ours is words already. */
+export const whatWords = (code: string): string => what[code] ?? code;
+
+/** Words for why an amount could not be read. What is not a code of ours is words already. */
+export const whyWords = (code: string): string => why[code] ?? code;
+
+const missing: Readonly<Record<string, string>> = {
+  DENSITY: "the weight of a millilitre",
+  GRAMS_OF_ONE_PIECE: "the weight of one piece",
+  MILLILITRES_OF_ONE_PIECE: "the volume of one piece",
+  YIELD_OF_ONE_BATCH: "what one batch gives",
+  OWN_MEASURE: "the size of one",
+  UNIT: "the unit",
+};
+
+/** `"DENSITY:chopped"` to "the weight of a millilitre (chopped)". What is not a code of ours is words already. */
+export function missingWords(code: string): string {
+  const colon = code.indexOf(":");
+  const [head, detail] = colon < 0 ? [code, null] : [code.slice(0, colon), code.slice(colon + 1)];
+  const words = missing[head];
+  if (words === undefined) return code;
+  return detail === null ? words : `${words} (${detail})`;
+}

@@ -1,0 +1,104 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { PrepSession } from "../../domain/prep-session/session.js";
+import { criticalText } from "../session-text.js";
+import { list, named, slug, text, texts, type Json } from "./named-schema.js";
+import { namedThingSchema } from "./named-thing.js";
+
+const wholeNumbers = (description: string) => z.array(z.number().int()).max(1_000).describe(description);
+
+export const sessionSchema = named(
+  "PrepSession",
+  "The work of a session, ordered to be done soonest, and the hands free as early as that allows. Minutes count from its start; those of the evening before are negative.",
+  z.object({
+    totalMinutes: z.number().describe("From the start to the last finish."),
+    handsOnMinutes: z.number().describe("Work with the hands, on the day and the evening before."),
+    handsFreeMinute: z.number().describe("When the last work with the hands ends."),
+    optimal: z.boolean().describe("No session is shorter."),
+    lowerBoundMinutes: z.number().describe("No session can be shorter than this."),
+    gap: z.number().describe("How far the session may be from the shortest: (total - bound) / bound."),
+    assumedAppliances: texts("Appliances that steps use and the kitchen does not list: one of each was assumed."),
+    eveningBefore: texts("Codes of the tasks of the evening before."),
+    tasks: list(
+      z.object({
+        code: text("Code inside this session."),
+        kind: z.enum(["STEP", "WASH"]).describe("A step of the plan, or washing a machine between two of them."),
+        of: namedThingSchema.describe("What it belongs to."),
+        step: slug("Code of the step."),
+        text: text("What to do, in the writer's words."),
+        attention: z.enum(["HANDS_ON", "UNATTENDED"]).describe("Whether it takes hands."),
+        startMinute: z.number(),
+        endMinute: z.number(),
+        startsAt: text("Clock time with its offset, if the session's start was given.", 60).nullable(),
+        endsAt: text("Clock time with its offset, if the session's start was given.", 60).nullable(),
+        cooks: wholeNumbers("Numbers of the cooks, from 1."),
+        appliance: text("The appliance.").nullable(),
+        lanes: wholeNumbers("Which of that appliance, from 1: shelves, rings."),
+        temperatureC: z.number().nullable().describe("Temperature in degrees Celsius."),
+        load: z
+          .object({ first: z.number().int(), last: z.number().int(), of: z.number().int() })
+          .nullable()
+          .describe("Which loads of how many. Null: it is done once."),
+        eveningBefore: z.boolean().describe("Done the evening before."),
+      }),
+      "By start.",
+    ),
+    criticalPath: list(
+      z.object({
+        task: text("Code of the task."),
+        because: z
+          .enum(["BEGINNING", "PRECEDENCE", "HANDS", "APPLIANCE", "TEMPERATURE", "GREATEST_WAIT", "CHOICE"])
+          .describe("What it waits for."),
+        waitsFor: texts("Codes of the tasks it waits for."),
+        text: text("The same as a sentence."),
+      }),
+      "From the start to the end: each task, and why it could not begin earlier.",
+    ),
+    order: list(
+      z.object({
+        before: text("Code of the task that comes first."),
+        after: text("Code of the task that comes after."),
+        minWait: z.number().describe("Minutes that must pass between them."),
+        maxWait: z.number().nullable().describe("Minutes that may pass at most. Null: any."),
+      }),
+      "What must come before what.",
+    ),
+  }),
+);
+export type SessionJson = Json<typeof sessionSchema>;
+
+export const sessionJson = (session: PrepSession): SessionJson => ({
+  totalMinutes: session.totalMinutes,
+  handsOnMinutes: session.handsOnMinutes,
+  handsFreeMinute: session.handsFreeMinute,
+  optimal: session.optimal,
+  lowerBoundMinutes: session.lowerBoundMinutes,
+  gap: session.gap,
+  assumedAppliances: session.assumedAppliances,
+  eveningBefore: session.eveningBefore,
+  tasks: session.tasks.map((task) => ({
+    code: task.id,
+    kind: task.kind,
+    of: { kind: task.of.kind, slug: task.of.slug, name: task.of.title },
+    step: task.step,
+    text: task.text,
+    attention: task.attention,
+    startMinute: task.startMinute,
+    endMinute: task.endMinute,
+    startsAt: task.startsAt,
+    endsAt: task.endsAt,
+    cooks: task.cooks,
+    appliance: task.appliance,
+    lanes: task.lanes,
+    temperatureC: task.temperatureC,
+    load: task.load,
+    eveningBefore: task.eveningBefore,
+  })),
+  criticalPath: session.criticalPath.map((critical) => ({
+    task: critical.task,
+    because: critical.because.kind,
+    waitsFor: critical.because.tasks,
+    text: criticalText(critical, session),
+  })),
+  order: session.order.map(({ before, after, minWait, maxWait }) => ({ before, after, minWait, maxWait })),
+});

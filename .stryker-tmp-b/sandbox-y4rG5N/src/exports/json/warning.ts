@@ -1,0 +1,29 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { Problem, Warning } from "../../domain/problem.js";
+import { problemText, warningText } from "../problem-text.js";
+import { named, text, texts, type Json } from "./named-schema.js";
+
+export const warningSchema = named(
+  "Warning",
+  "Something a reader should know beside an answer that still stands.",
+  z.object({
+    code: text("Which kind it is.", 60),
+    message: text("A sentence that says where, and what to do.", 20_000),
+    path: texts("Where: slugs and codes from the plan downwards, or names of parameters."),
+  }),
+);
+export type WarningJson = Json<typeof warningSchema>;
+
+export const warningJson = (warning: Warning): WarningJson => ({
+  code: warning.code,
+  message: warningText(warning),
+  path: warning.path.map(String),
+});
+
+/** A problem in the same shape: its code, a sentence, and the place. */
+export const problemJson = (problem: Problem): WarningJson => ({
+  code: problem.code,
+  message: problemText(problem),
+  path: problem.path.map(String),
+});

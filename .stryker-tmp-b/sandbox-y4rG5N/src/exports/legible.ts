@@ -1,0 +1,10 @@
+/** Controls, lone surrogates and non-characters: XML, HTML and calendars have no place for them. */
+// @ts-nocheck
+
+const illegible = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\p{Surrogate}\p{Noncharacter_Code_Point}]/gu;
+
+/** Text with the characters left out that no text format can carry. Line ends stay. */
+export const legible = (text: string): string => text.replace(illegible, "");
+
+/** The same on one line: every run of white space becomes one space. */
+export const oneLine = (text: string): string => legible(text.replace(/\s+/g, " ")).replace(/ {2,}/g, " ").trim();

@@ -1,0 +1,88 @@
+// @ts-nocheck
+import type { NutrientCode } from "../../domain/model/food.js";
+import type { NutrientAmount, Nutrition, Span } from "../../domain/nutrition/nutrients.js";
+import { markup, type Content } from "./markup.js";
+import { folded, part, type PlanView } from "./plan-view.js";
+
+const nutrients = [
+  ["energyKcal", "Energy", "kcal", 0],
+  ["proteinG", "Protein", "g", 1],
+  ["fatG", "Fat", "g", 1],
+  ["saturatedFatG", "of which saturated", "g", 1],
+  ["carbohydrateG", "Carbohydrate", "g", 1],
+  ["sugarsG", "of which sugars", "g", 1],
+  ["fibreG", "Fibre", "g", 1],
+  ["sodiumMg", "Sodium", "mg", 0],
+  ["calciumMg", "Calcium", "mg", 0],
+  ["ironMg", "Iron", "mg", 1],
+  ["potassiumMg", "Potassium", "mg", 0],
+  ["vitaminCMg", "Vitamin C", "mg", 0],
+  ["cholesterolMg", "Cholesterol", "mg", 0],
+] as const satisfies readonly (readonly [NutrientCode, string, string, number])[];
+
+const inMeals: readonly NutrientCode[] = ["energyKcal", "proteinG", "fatG", "carbohydrateG"];
+
+const bases = {
+  RAW_FOODS_OVER_COOKED_WEIGHT:
+    "Worked out from the raw foods, divided by the weight of the cooked dish; what is lost in cooking is not taken off.",
+  RAW_FOODS_OVER_SERVINGS:
+    "Worked out from the raw foods and divided by the servings; the cooked weight is not known, so nothing is said per 100 g.",
+} as const satisfies Record<Nutrition["basis"], string>;
+
+function spanText({ low, high }: Span, unit: string, places: number): string {
+  const [from, to] = [low.toFixed(places), high.toFixed(places)];
+  return `${from === to ? from : `${from}–${to}`} ${unit}`;
+}
+
+const percent = (share: number): string => `${Math.floor(share * 100)} %`;
+
+/** Figures of one serving of all meals together, then of each meal, with how much of the weight they cover. */
+export function nutritionPart({ answer, words }: PlanView): Content {
+  const { plan, meals } = answer.nutrition;
+  return part(
+    "figures",
+    "One serving of every meal, in figures",
+    [
+      table(plan),
+      plan.unweighed.length > 0 &&
+        markup`<p class="aside">In no figure, because nobody knows what they weigh: ${words.foodNames(plan.unweighed)}.</p>`,
+      folded(
+        "Meal by meal",
+        markup`<dl class="stack">${meals.map(
+          ({ meal, nutrition }) => markup`<div><dt>${words.meal(meal)}</dt><dd>${mealText(nutrition)}</dd></div>`,
+        )}</dl>`,
+      ),
+    ],
+    bases[plan.basis],
+  );
+}
+
+function table({ nutrients: known }: Nutrition): Content {
+  return markup`<table class="figures"><caption class="unseen">Figures of one serving of every meal</caption>
+<thead><tr><th scope="col">What</th><th scope="col">A serving</th><th scope="col">100 g</th><th scope="col">Known for</th></tr></thead>
+<tbody>${nutrients.map(([code, name, unit, places]) => {
+    const amount = known[code];
+    return markup`<tr><th scope="row">${name}</th>${
+      amount === undefined
+        ? markup`<td colspan="3">not known</td>`
+        : [
+            markup`<td>${atLeast(amount)}${spanText(amount.perServing, unit, places)}</td>`,
+            markup`<td>${amount.per100g === null ? "not known" : spanText(amount.per100g, unit, places)}</td>`,
+            markup`<td>${amount.complete ? "all of it" : `${percent(amount.coverage)} of the weight`}</td>`,
+          ]
+    }</tr>`;
+  })}</tbody></table>`;
+}
+
+/** What is not known can only add to it. */
+const atLeast = ({ complete }: NutrientAmount): string => (complete ? "" : "at least ");
+
+function mealText({ nutrients: known }: Nutrition): string {
+  const texts = nutrients.flatMap(([code, name, unit, places]) => {
+    const amount = inMeals.includes(code) ? known[code] : undefined;
+    return amount === undefined
+      ? []
+      : [`${name.toLowerCase()} ${atLeast(amount)}${spanText(amount.perServing, unit, places)}`];
+  });
+  return texts.length === 0 ? "not known" : texts.join(", ");
+}

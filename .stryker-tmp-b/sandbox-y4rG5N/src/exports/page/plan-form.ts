@@ -1,0 +1,75 @@
+/** What a reader asked a page for, as it was typed: it is shown again, whatever is wrong with it. Blank: not asked. */
+// @ts-nocheck
+
+export interface PlanForm {
+  readonly servings: string;
+  readonly revision: string;
+  readonly region: string;
+  readonly currency: string;
+  readonly measures: string;
+  readonly locale: string;
+  /** Codes. */
+  readonly diets: readonly string[];
+  /** `2x1/2`: so many people, and the share of a serving each eats. */
+  readonly eaters: readonly string[];
+  /** `from:to`, slugs of foods. */
+  readonly swaps: readonly string[];
+  /** How to come by components in general. */
+  readonly routes: string;
+  /** `component:name` of a route. */
+  readonly route: readonly string[];
+  /** `carrot:500 g`: what is in the house already. */
+  readonly onHand: readonly string[];
+  /** What the clock on the kitchen wall says: `2026-03-01T10:00`. */
+  readonly start: string;
+  readonly zone: string;
+}
+
+export const blankForm: PlanForm = {
+  servings: "",
+  revision: "",
+  region: "",
+  currency: "",
+  measures: "",
+  locale: "",
+  diets: [],
+  eaters: [],
+  swaps: [],
+  routes: "",
+  route: [],
+  onHand: [],
+  start: "",
+  zone: "",
+};
+
+/** Names in the address, in the order in which they are written there. */
+export const formFields = {
+  servings: "servings",
+  revision: "revision",
+  region: "region",
+  currency: "currency",
+  measures: "measures",
+  locale: "locale",
+  diets: "diet",
+  eaters: "eaters",
+  swaps: "swap",
+  routes: "routes",
+  route: "route",
+  onHand: "on-hand",
+  start: "start",
+  zone: "zone",
+} as const satisfies Record<keyof PlanForm, string>;
+
+/** `?servings=6&diet=vegan`, or nothing for a blank form: one spelling for one question. */
+export function formQuery(form: PlanForm, without: readonly (keyof PlanForm)[] = []): string {
+  const query = new URLSearchParams();
+  for (const key of Object.keys(formFields) as (keyof PlanForm)[]) {
+    if (without.includes(key)) continue;
+    const value = form[key];
+    for (const each of typeof value === "string" ? [value] : value) {
+      if (each !== "") query.append(formFields[key], each);
+    }
+  }
+  const text = query.toString();
+  return text === "" ? "" : `?${text}`;
+}

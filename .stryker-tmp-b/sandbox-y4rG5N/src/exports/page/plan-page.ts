@@ -1,0 +1,117 @@
+// @ts-nocheck
+import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
+import type { PlanBundle } from "../../domain/model/plan.js";
+import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
+import type { Problem } from "../../domain/problem.js";
+import { cautionsPart, warningsPart } from "./care-part.js";
+import { componentsPart } from "./components-part.js";
+import { allergensPart, dietsPart } from "./contents-part.js";
+import { longDate, lengthText } from "./dates.js";
+import { editionPart } from "./edition-part.js";
+import { formChoices } from "./form-choices.js";
+import { formFaults } from "./form-faults.js";
+import { householdForm } from "./household-form.js";
+import { markup, type Content } from "./markup.js";
+import { mealsPart } from "./meals-part.js";
+import { nutritionPart } from "./nutrition-part.js";
+import { pageFrame } from "./page-frame.js";
+import { listPath, planPath, publisherPath, type PageLinks } from "./page-links.js";
+import { formQuery, type PlanForm } from "./plan-form.js";
+import { planWords } from "./plan-words.js";
+import { sessionPart } from "./session-part.js";
+import { costPart, moneyText, shoppingPart } from "./shopping-part.js";
+import { storagePart } from "./storage-part.js";
+
+export interface PlanPageInput {
+  readonly publication: Publication;
+  readonly bundle: PlanBundle;
+  readonly form: PlanForm;
+  /** Of the rules in use. */
+  readonly diets: readonly Pick<DietRule, "code" | "name">[];
+  /** null: it could not be worked out, because of the problems. */
+  readonly answer: PlanAnswer | null;
+  readonly problems: readonly Problem[];
+  readonly links: PageLinks;
+}
+
+const parts = [
+  ["eaten", "Eaten"],
+  ["made", "Made ahead"],
+  ["bought", "Bought"],
+  ["session", "The session"],
+  ["keeps", "How long it keeps"],
+  ["allergens", "Allergens"],
+  ["diets", "Diets"],
+  ["figures", "In figures"],
+  ["cost", "Cost"],
+  ["care", "Take care"],
+  ["edition", "This edition"],
+] as const;
+
+/** Everything about one plan for one household, as a page; with faults in the form, the form and what to put right. */
+export function planPage(input: PlanPageInput): string {
+  const { publication, bundle, form, answer, links } = input;
+  const { plan } = bundle;
+  const named = { publisher: publication.publisher.slug, slug: publication.slug };
+  const words = planWords(bundle, answer?.reader ?? { ...plan, converts: false }, answer?.household.region ?? null);
+  const faults = formFaults(input.problems);
+  const formInput = {
+    plan,
+    action: planPath(named),
+    form,
+    choices: formChoices(bundle, input.diets, words),
+    faults,
+  };
+  return pageFrame({
+    title: `${faults.size > 0 ? "Please look again: " : ""}${plan.title} · ${publication.publisher.name}`,
+    links,
+    canonical: faults.size > 0 ? null : links.origin + planPath(named) + formQuery(form),
+    trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
+    kind: "plan",
+    main: markup`<header class="front">
+<h1>${plan.title}</h1>
+${plan.summary !== null && markup`<p class="summary">${plan.summary}</p>`}
+${publication.withdrawnAt !== null && markup`<p class="flag">The writer withdrew this revision on ${longDate(publication.withdrawnAt)}. It is kept so that old letters still lead somewhere; do not begin with it.</p>`}
+${answer !== null && glance(answer)}
+</header>
+<aside class="side">
+${faults.size > 0 && markup`<p class="fault" role="alert">Nothing was worked out yet. Put right what is marked below, and ask again; nothing you typed is lost.</p>`}
+${householdForm(formInput)}
+${answer !== null && markup`<nav class="contents" aria-label="On this page"><ul>${parts.map(([id, text]) => markup`<li><a href="#${id}">${text}</a></li>`)}</ul></nav>`}
+</aside>
+${answer !== null && body(answer, input, listPath(named) + formQuery(form))}`,
+  });
+
+  function body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): Content {
+    const view = { answer: computed, words };
+    return markup`<div class="parts">
+${mealsPart(view)}
+${componentsPart(view)}
+${shoppingPart(view, listAddress)}
+${sessionPart(view)}
+${storagePart(view)}
+${allergensPart(view)}
+${dietsPart(view)}
+${nutritionPart(view)}
+${costPart(view)}
+${cautionsPart(view)}
+${warningsPart(view)}
+${editionPart(publication, plan, form, where)}
+</div>`;
+  }
+}
+
+/** The few figures by which one decides. */
+function glance({ scaled, list, session }: PlanAnswer): Content {
+  const days = new Set(scaled.meals.map(({ meal }) => meal.day)).size;
+  const facts: readonly (readonly [string, string | null])[] = [
+    ["For", scaled.servings === 1 ? "1 person" : `${scaled.servings} people`],
+    ["Meals", `${scaled.meals.length} on ${days === 1 ? "1 day" : `${days} days`}`],
+    ["Session", session === null ? null : lengthText(session.totalMinutes)],
+    ["Hands on", session === null ? null : lengthText(session.handsOnMinutes)],
+    ["A serving of all", list.cost.perServing === null ? null : moneyText(list.cost.perServing)],
+  ];
+  return markup`<dl class="glance">${facts.map(
+    ([term, value]) => value !== null && markup`<div><dt>${term}</dt><dd>${value}</dd></div>`,
+  )}</dl>`;
+}

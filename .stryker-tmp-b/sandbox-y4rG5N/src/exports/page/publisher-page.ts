@@ -1,0 +1,22 @@
+// @ts-nocheck
+import { markup } from "./markup.js";
+import { pageFrame } from "./page-frame.js";
+import { publisherPath, type PageLinks } from "./page-links.js";
+import { shelfMarkup, type Shelf } from "./plan-shelf.js";
+
+/** Everything a publisher has in print. */
+export const publisherPage = (
+  publisher: { readonly slug: string; readonly name: string },
+  shelf: Shelf,
+  links: PageLinks,
+): string =>
+  pageFrame({
+    title: `${publisher.name} · Prepwright`,
+    links,
+    canonical: links.origin + publisherPath(publisher.slug),
+    trail: [],
+    kind: "publisher",
+    main: markup`<header class="front"><h1>${publisher.name}</h1>
+<p class="summary">Plans in print, the newest first. Each is worked out afresh for as many as you feed.</p></header>
+${shelfMarkup(shelf, null)}`,
+  });

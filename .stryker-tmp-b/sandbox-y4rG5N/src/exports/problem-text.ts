@@ -1,0 +1,163 @@
+// @ts-nocheck
+import type { Path, Problem, Warning } from "../domain/problem.js";
+import { claimSentence } from "./claim-sentence.js";
+import { missingWords, whatWords, whyWords } from "./fact-words.js";
+
+/** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
+const at = (path: Path): string => (path.length === 0 ? "" : `${path.join(" > ")}: `);
+
+const list = (values: readonly string[]): string => values.join(", ");
+
+const offer = (label: string, values: readonly string[]): string =>
+  values.length === 0 ? "" : ` ${label} ${list(values)}.`;
+
+const servings = (count: number): string => (count === 1 ? "1 serving" : `${count} servings`);
+
+const days = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
+
+const grams = (value: number): string => `${Math.round(value)} g`;
+
+/** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
+export function problemText(problem: Problem): string {
+  return at(problem.path) + problemSentence(problem);
+}
+
+function problemSentence(problem: Problem): string {
+  switch (problem.code) {
+    case "UNKNOWN_UNIT":
+      return (
+        `There is no unit "${problem.unit}".${offer("Near it:", problem.nearest)}` +
+        ` Use the code of a unit, or own: and a measure of the food itself.`
+      );
+    case "AMBIGUOUS_UNIT":
+      return `"${problem.unit}" has more than one size here. Write one of: ${list(problem.candidates)}.`;
+    case "UNKNOWN_FOOD":
+      return `There is no food "${problem.food}". Check the slug, or save the food first.`;
+    case "UNKNOWN_COMPONENT":
+      return `There is no component "${problem.component}". Check the slug, or save the component first.`;
+    case "UNKNOWN_PART":
+      return `The food "${problem.food}" has no part "${problem.part}".${offer("Its parts:", problem.known)}`;
+    case "UNKNOWN_ROUTE":
+      return `The component "${problem.component}" has no route "${problem.route}".${offer("Its routes:", problem.known)}`;
+    case "UNKNOWN_PLAN":
+      return (
+        `There is no published plan "${problem.publisher}/${problem.plan}"` +
+        `${problem.revision === null ? "" : ` with the revision ${problem.revision}`}. Check both slugs.`
+      );
+    case "UNKNOWN_PUBLISHER":
+      return `There is no publisher "${problem.publisher}". Check the slug.`;
+    case "UNKNOWN_TOKEN":
+      return `There is no token "${problem.token}". Give the eight characters after "prepwright_", as the list of tokens shows them.`;
+    case "SLUG_TAKEN":
+      return `"${problem.slug}" is taken. Choose another slug.`;
+    case "KEY_REUSED":
+      return "This key was sent before with other input. Use a new key for every new write.";
+    case "KEY_IN_USE":
+      return "The write with this key is still running. Send the same again in a moment to get its answer.";
+    case "COMPONENT_CYCLE":
+      return `A component is made from itself: ${problem.cycle.join(" > ")}. Break the circle at one of these lines.`;
+    case "COMPONENT_NOT_REACHED":
+      return `No meal draws on the component "${problem.component}". Use it in a meal or leave it out.`;
+    case "NOT_CONVERTIBLE":
+      return (
+        `An amount of "${problem.item}" in ${problem.from} cannot be turned into ${problem.to}:` +
+        ` ${missingWords(problem.missing)} is not known. Add that fact, or write the amount in ${problem.to}.`
+      );
+    case "BAD_AMOUNT":
+      return `"${problem.written}" cannot be read as an amount: ${whyWords(problem.why)}.`;
+    case "AMOUNT_OUT_OF_RANGE":
+      return `${problem.value} is out of range. Give a number from ${problem.min} to ${problem.max}.`;
+    case "SERVINGS_OUT_OF_RANGE":
+      return `${problem.value} servings cannot be computed. Ask for a whole number from ${problem.min} to ${problem.max}.`;
+    case "TOO_LARGE":
+      return `${problem.size} ${problem.what} are too many. The limit is ${problem.limit}.`;
+    case "STEPS_IN_A_CIRCLE":
+      return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
+    case "WAITS_CANNOT_BE_KEPT":
+      return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Allow one of them a longer wait.`;
+    case "CLAIM_BROKEN":
+    case "CLAIM_NOT_KNOWN":
+    case "CLAIM_WITHOUT_RULE":
+      return claimSentence(problem);
+    case "RULE_SET_EXISTS":
+      return `A rule set "${problem.set}" is loaded already and says something else. A set never changes: give the new one a code of its own.`;
+    case "DUPLICATE":
+      return `"${problem.value}" stands here twice. Keep one.`;
+    case "BAD_SHAPE":
+      return `Expected ${problem.expected}, got ${problem.got}.`;
+    case "CELL_IS_A_DATE":
+      return (
+        `"${problem.cell}" is a date: a spreadsheet program turned the amount into one.` +
+        ` Write again what stood there, most likely ${problem.offers.map((each) => `"${each}"`).join(" or ")}, and save the column as text.`
+      );
+    case "DELIMITER_UNCLEAR":
+      return `It is not clear what parts the columns. The first line is: ${problem.firstLine} Name the delimiter in the feed.`;
+    case "NOT_TEXT":
+      return `Some bytes here are no text in ${problem.encoding}. Save the file as UTF-8.`;
+    case "BAD_HOUSEHOLD":
+      return `"${problem.value}" is not ${whatWords(problem.what)}.`;
+  }
+}
+
+/** One sentence or two in English: where it is, what was not done, and what would help. */
+export function warningText(warning: Warning): string {
+  return at(warning.path) + warningSentence(warning);
+}
+
+function warningSentence(warning: Warning): string {
+  switch (warning.code) {
+    case "NOT_COMBINED":
+      return `Amounts of "${warning.food}" stay on lines of their own, because ${missingWords(warning.missing)} is not known.`;
+    case "PART_NOT_COUNTED":
+      return (
+        `How many "${warning.food}" give the "${warning.part}" cannot be computed, because ${missingWords(warning.missing)} is not known.` +
+        ` Buy enough for it.`
+      );
+    case "EDIBLE_PORTION_UNKNOWN":
+      return (
+        `How much of "${warning.food}"${warning.form === null ? "" : `, ${warning.form},`} is lost in trimming is not known.` +
+        ` The amount on the list is the trimmed one; buy a little more.`
+      );
+    case "PRICE_UNKNOWN":
+      return `No price is known for "${warning.food}", so it is in no sum.`;
+    case "PACK_NOT_COMPARABLE":
+      return `The pack "${warning.pack}" of "${warning.food}" was not considered, because ${missingWords(warning.missing)} is not known.`;
+    case "ON_HAND_NOT_COMPARABLE":
+      return `What you have of "${warning.item}" was not taken off, because ${missingWords(warning.missing)} is not known.`;
+    case "ON_HAND_IN_OTHER_FORM":
+      return (
+        `What you have of "${warning.from}" could be turned into about ${grams(warning.gives)} of "${warning.item}";` +
+        ` the whole need would take about ${grams(warning.wouldTake)}. It was not counted; say so if it should be.`
+      );
+    case "ON_HAND_NOT_NEEDED":
+      return `What you have of "${warning.item}" is not needed here.`;
+    case "ON_HAND_TOO_OLD":
+      return `What you have of "${warning.item}" is past ${warning.useBy} and was not counted for later meals.`;
+    case "DIET_NOT_MET":
+      return warning.known
+        ? `"${warning.item}" does not fit the diet "${warning.diet}", and no swap for it is offered.`
+        : `Whether "${warning.item}" fits the diet "${warning.diet}" is not known. Check the label.`;
+    case "SWAP_NOT_OFFERED":
+      return `No line offers "${warning.to}" in place of "${warning.from}", so nothing was swapped.`;
+    case "SWAP_NOT_CONVERTIBLE":
+      return (
+        `"${warning.to}" could not take the place of "${warning.from}", because ${missingWords(warning.missing)} is not known.` +
+        ` The line stays as written.`
+      );
+    case "MADE_IN_TWO_PLANS":
+      return `"${warning.component}" is made in more than one plan (${list(warning.plans)}), each in batches of its own.`;
+    case "LEFT_OVER":
+      return warning.servingsMore === null
+        ? `Some "${warning.component}" is left over.`
+        : `Some "${warning.component}" is left over: enough for ${servings(warning.servingsMore)} more.`;
+    case "PART_TOO_OLD":
+      return (
+        `The "${warning.part}" of "${warning.food}" keeps ${days(warning.days)} once the piece is cut, so "${warning.meal}" on` +
+        ` day ${warning.day} cannot take it from one that is cut on day ${warning.cutOn}. Cut a fresh one for it; the list counts it.`
+      );
+    case "KEEPING_UNKNOWN":
+      return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
+    case "REGION_NOT_GIVEN":
+      return `No region was given, so the strictest rule was taken: that of ${warning.used}.`;
+  }
+}

@@ -1,0 +1,27 @@
+// @ts-nocheck
+import { showWritten, writersShow } from "../../services/show-amount.js";
+import type { LineResolvers, StepResolvers, SwapResolvers } from "../generated/resolver-types.js";
+import { foodIn } from "../frozen-plan.js";
+import type { LineParent, StepParent, SwapParent } from "../parents.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { componentOf, factsOf, foodOf, foodParent } from "./parents-of.js";
+
+export const lineResolvers: FieldsBeyond<LineResolvers, LineParent> = {
+  code: (line) => line.id,
+  food: (line) => foodOf(line.frozen, line.item),
+  part: (line) => (line.item.kind === "FOOD" ? line.item.part : null),
+  component: (line) => componentOf(line.frozen, line.item),
+  amount: (line) =>
+    line.amount && showWritten(line.amount, factsOf(line.frozen, line.item), writersShow(line.frozen.bundle.plan)),
+  swaps: (line) => line.swaps.map((swap) => ({ ...swap, frozen: line.frozen })),
+};
+
+export const swapResolvers: FieldsBeyond<SwapResolvers, SwapParent> = {
+  food: (swap) => foodParent(foodIn(swap.frozen, swap.food), swap.frozen.published),
+};
+
+export const stepResolvers: FieldsBeyond<StepResolvers, StepParent> = {
+  code: (step) => step.id,
+  leaves: (step) => step.leaves ?? null,
+  washMinutes: (step) => step.washMinutes ?? null,
+};

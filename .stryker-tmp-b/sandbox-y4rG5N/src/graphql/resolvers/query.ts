@@ -1,0 +1,95 @@
+// @ts-nocheck
+import type { Problem } from "../../domain/problem.js";
+import { buildShoppingList, portionCountProblems, scalePortions } from "../../services/build-shopping-list.js";
+import { changePan } from "../../services/change-pan.js";
+import { listFoods } from "../../services/list-foods.js";
+import { listRuleSets } from "../../services/find-rule-sets.js";
+import { listPlans } from "../../services/list-plans.js";
+import { readHousehold } from "../../services/read-household.js";
+import { showFor } from "../../services/show-amount.js";
+import { problemsError, valueOf } from "../errors.js";
+import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
+import { changeQueries } from "./change.js";
+import { connection } from "./connection.js";
+import { loadNode } from "./node.js";
+import { componentParent, foodParent } from "./parents-of.js";
+import { tokenQueries } from "./token.js";
+
+export const queryResolvers: QueryResolvers = {
+  ...tokenQueries,
+  ...changeQueries,
+
+  plan: (_, { publisher, slug, revision }, { loaders }) =>
+    loaders.plans.load({ publisher, slug, revision: revision ?? null }),
+
+  plans: async (_, { filter, ...page }, { deps }) => {
+    const wanted = {
+      publisher: filter?.publisher ?? null,
+      search: filter?.search ?? null,
+      usesFood: filter?.usesFood ?? null,
+      usesComponent: filter?.usesComponent ?? null,
+    };
+    return connection(valueOf(await listPlans(deps, { filter: wanted, page })), (plan) => plan);
+  },
+
+  component: async (_, { publisher, slug }, { loaders }) => {
+    const home = await loaders.componentHomes.load({ publisher, slug });
+    if (home === null) return null;
+    const frozen = await loaders.frozen(home);
+    const component = frozen.components.get(slug);
+    return component ? componentParent(frozen, component) : null;
+  },
+
+  food: async (_, { slug }, { loaders }) => {
+    const food = await loaders.foods.load(slug);
+    return food && foodParent(food, null);
+  },
+
+  foods: async (_, { filter, ...page }, { deps }) => {
+    const wanted = { search: filter?.search ?? null, aisle: filter?.aisle ?? null };
+    return connection(valueOf(await listFoods(deps, { filter: wanted, page })), (food) => foodParent(food, null));
+  },
+
+  shoppingList: async (_, { plans, household: given }, { loaders }) => {
+    const tooMany = portionCountProblems(plans.length);
+    if (tooMany.length > 0) throw problemsError(tooMany);
+    const portions = await Promise.all(
+      plans.map(async ({ publisher, slug, revision, servings }, index) => {
+        const published = await loaders.plans.load({ publisher, slug, revision: revision ?? null });
+        return published ? { frozen: await loaders.frozen(published), servings } : index;
+      }),
+    );
+    const found = portions.filter((portion) => typeof portion !== "number");
+    const unknown = portions.filter((portion) => typeof portion === "number");
+    if (unknown.length > 0) throw problemsError(unknown.flatMap((index) => unknownPlan(plans[index], index)));
+    const first = found[0]?.frozen;
+    if (first === undefined) throw new Error("a list without a plan");
+    const bundles = found.map(({ frozen }) => frozen.bundle);
+    const { diets } = (await loaders.rulesToday()).allergens;
+    const household = valueOf(readHousehold(given ?? {}, bundles, diets));
+    const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
+    const today = await loaders.today(bundles, household);
+    const scaled = valueOf(scalePortions(wanted, household, today));
+    const list = buildShoppingList(scaled, household, today);
+    return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
+  },
+
+  ruleSets: (_, __, { deps }) => listRuleSets(deps),
+
+  panFactor: (_, { from, to }) => valueOf(changePan(from, to)),
+
+  node: (_, { id }, context) => loadNode(id, context),
+};
+
+const unknownPlan = (wanted: PlanPortionInput | undefined, index: number): readonly Problem[] =>
+  wanted === undefined
+    ? []
+    : [
+        {
+          code: "UNKNOWN_PLAN",
+          path: ["plans", index],
+          publisher: wanted.publisher,
+          plan: wanted.slug,
+          revision: wanted.revision ?? null,
+        },
+      ];

@@ -1,0 +1,79 @@
+// @ts-nocheck
+import type { Resolvers } from "../generated/resolver-types.js";
+import { changeResolvers } from "./change.js";
+import { componentResolvers, routeResolvers } from "./component.js";
+import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
+import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
+import { mealResolvers } from "./meal.js";
+import { findingResolvers, planResolvers } from "./plan.js";
+import { mutationResolvers } from "./mutation.js";
+import { problemResolvers } from "./problem.js";
+import { publisherResolvers } from "./publisher.js";
+import { queryResolvers } from "./query.js";
+import { dateScalar, dateTimeScalar, quantityScalar } from "./scalars.js";
+import {
+  scaledComponentResolvers,
+  scaledLineResolvers,
+  scaledMealResolvers,
+  scaledPlanResolvers,
+  warningResolvers,
+} from "./scaled-plan.js";
+import { packCountResolvers, shoppingLineResolvers, shoppingListResolvers, useResolvers } from "./shopping-list.js";
+import {
+  allergenFindingResolvers,
+  allergenStatementResolvers,
+  cautionResolvers,
+  dietResolvers,
+  nutrientFigureResolvers,
+  nutritionResolvers,
+} from "./contents.js";
+import { criticalTaskResolvers, prepSessionResolvers, sessionTaskResolvers } from "./session.js";
+import { basisResolvers, storageGuidanceResolvers } from "./storage-guidance.js";
+import { accessTokenResolvers, auditEntryResolvers } from "./token.js";
+
+/** Types that are not named here are read property by property; their parents already have that shape. */
+export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers[Type]> } = {
+  AccessToken: accessTokenResolvers,
+  AllergenFinding: allergenFindingResolvers,
+  AllergenStatement: allergenStatementResolvers,
+  AuditEntry: auditEntryResolvers,
+  Basis: basisResolvers,
+  Caution: cautionResolvers,
+  Change: changeResolvers,
+  Component: componentResolvers,
+  CriticalTask: criticalTaskResolvers,
+  Date: dateScalar,
+  DateTime: dateTimeScalar,
+  Diet: dietResolvers,
+  Finding: findingResolvers,
+  Food: foodResolvers,
+  FoodPart: foodPartResolvers,
+  Keepable: { __resolveType: (subject) => subject.__typename },
+  Line: lineResolvers,
+  Meal: mealResolvers,
+  Mutation: mutationResolvers,
+  Node: { __resolveType: (node) => node.__typename },
+  NutrientFigure: nutrientFigureResolvers,
+  NutritionPerServing: nutritionResolvers,
+  Pack: packResolvers,
+  PackCount: packCountResolvers,
+  Plan: planResolvers,
+  PrepSession: prepSessionResolvers,
+  Problem: problemResolvers,
+  Publisher: publisherResolvers,
+  Quantity: quantityScalar,
+  Query: queryResolvers,
+  Route: routeResolvers,
+  ScaledComponent: scaledComponentResolvers,
+  ScaledLine: scaledLineResolvers,
+  ScaledMeal: scaledMealResolvers,
+  ScaledPlan: scaledPlanResolvers,
+  SessionTask: sessionTaskResolvers,
+  ShoppingLine: shoppingLineResolvers,
+  ShoppingList: shoppingListResolvers,
+  Step: stepResolvers,
+  StorageGuidance: storageGuidanceResolvers,
+  Swap: swapResolvers,
+  Use: useResolvers,
+  Warning: warningResolvers,
+};

@@ -1,0 +1,203 @@
+// @ts-nocheck
+import type { Component, Route, Step } from "../../domain/model/component.js";
+import type { Food, FoodDensity, FoodName, NutrientCode, OwnMeasure, Pack } from "../../domain/model/food.js";
+import type { KeepingRule } from "../../domain/model/keeping.js";
+import type { Line } from "../../domain/model/line.js";
+import type { Meal, Plan } from "../../domain/model/plan.js";
+import type { Source } from "../../domain/model/source.js";
+import { amountText } from "./amount-text.js";
+import { routeKindWords } from "./component-schema.js";
+import { dimensionWords, nutrientKeys, presenceWords } from "./food-schema.js";
+import { growsWords, handsWords, measuredWords, ruleWords } from "./line-schema.js";
+import { measureSystemWords, placeWords, sourceKindWords } from "./shared-schemas.js";
+
+/** A document as plain data, ready for a YAML or JSON writer. */
+export type PlainDocument = Readonly<Record<string, unknown>>;
+
+const isEmpty = (value: unknown): boolean =>
+  value === null || value === undefined || value === false || (Array.isArray(value) && value.length === 0);
+
+/** Without what says nothing: null, empty lists and `no` all read back as if they were not there. */
+const filled = (entries: PlainDocument): PlainDocument =>
+  Object.fromEntries(Object.entries(entries).filter(([, value]) => !isEmpty(value)));
+
+/** The document that reads back as this food. */
+export const foodDocumentOf = (food: Food): PlainDocument =>
+  filled({
+    kind: "food",
+    slug: food.slug,
+    names: Object.fromEntries(food.names.map((name) => [tagOf(name), nameOf(name)])),
+    aisle: food.aisle,
+    "shopped-by": dimensionWords[food.shoppedBy],
+    usda: food.ndbNo,
+    densities: food.densities.map(densityOf),
+    measures: food.measures.map(measureOf),
+    parts: food.parts.map(({ name, perPiece, after, keepsAs, keeping = [], source }) =>
+      filled({
+        name,
+        "per-piece": amountText(perPiece),
+        after,
+        "keeps-as": keepsAs,
+        keeping: keeping.map(keepingOf),
+        source: sourceOf(source),
+      }),
+    ),
+    edible: food.edible.map(({ form, share, source }) => filled({ form, share, source: sourceOf(source) })),
+    yields: food.yields.map((each) => ({
+      food: each.food,
+      "grams-per-gram": each.gramsPerGram,
+      source: sourceOf(each.source),
+    })),
+    allergens: food.allergens.map(({ code, presence, source }) => ({
+      code,
+      presence: presenceWords[presence],
+      source: sourceOf(source),
+    })),
+    diets: food.diets.map(({ diet, fits, source }) => ({
+      diet,
+      fits: fits === null ? "unknown" : yesNo(fits),
+      source: sourceOf(source),
+    })),
+    nutrients: food.nutrients === null ? null : nutrientsOf(food.nutrients),
+    "keeps-as": food.keepsAs,
+    keeping: food.keeping.map(keepingOf),
+    packs: food.packs.map(packOf),
+    "always-there": food.alwaysThere ? "yes" : null,
+  });
+
+/** The document that reads back as this component. */
+export const componentDocumentOf = (component: Component): PlainDocument => ({
+  ...filled({
+    kind: "component",
+    slug: component.slug,
+    title: component.title,
+    steps: component.steps.map(stepOf),
+    yield: { amount: amountText(component.yield.amount), source: sourceOf(component.yield.source) },
+    batches: filled({
+      "at-least": component.batch.min,
+      "at-most": component.batch.max,
+      "in-steps-of": component.batch.increment,
+    }),
+    densities: component.densities.map(densityOf),
+    measures: component.measures.map(measureOf),
+    "keeps-as": component.keepsAs,
+    keeping: component.keeping.map(keepingOf),
+    routes: component.routes.map(routeOf),
+    cautions: component.cautions,
+  }),
+  // Asked for even where there are none.
+  lines: component.lines.map(lineOf),
+});
+
+/** The document that reads back as this plan. */
+export const planDocumentOf = (plan: Plan): PlainDocument =>
+  filled({
+    kind: "plan",
+    publisher: plan.publisher,
+    slug: plan.slug,
+    title: plan.title,
+    summary: plan.summary,
+    locale: plan.locale,
+    "measured-in": measureSystemWords[plan.measures],
+    serves: plan.serves,
+    meals: plan.meals.map(mealOf),
+    kitchen: plan.kitchen,
+    "promised-time": plan.promisedMinutes,
+    claims: plan.claims,
+  });
+
+const yesNo = (value: boolean): string => (value ? "yes" : "no");
+
+const sourceOf = ({ kind, title, section }: Source): PlainDocument =>
+  filled({ kind: sourceKindWords[kind], title, section });
+
+const tagOf = ({ language, region }: FoodName): string => (region === null ? language : `${language}-${region}`);
+
+const nameOf = ({ one, many, also }: FoodName): PlainDocument => filled({ one, many, also });
+
+const densityOf = ({ form, gramsPerMl, source }: FoodDensity): PlainDocument =>
+  filled({ form, "grams-per-ml": gramsPerMl, source: sourceOf(source) });
+
+const measureOf = ({ source, ...measure }: OwnMeasure): PlainDocument =>
+  filled({ ...measure, source: sourceOf(source) });
+
+const keepingOf = ({ place, days, container, condition, source }: KeepingRule): PlainDocument =>
+  filled({ place: placeWords[place], days, container, condition, source: sourceOf(source) });
+
+const nutrientsOf = ({ per100g, source }: NonNullable<Food["nutrients"]>): PlainDocument => ({
+  "per-100g": Object.fromEntries(
+    Object.entries(per100g).map(([code, value]) => [nutrientKeys[code as NutrientCode], value]),
+  ),
+  source: sourceOf(source),
+});
+
+const packOf = ({ id, name, content, price, region, seen, source }: Pack): PlainDocument =>
+  filled({
+    id,
+    name,
+    content: amountText(content),
+    price: price === null ? null : `${price.amount} ${price.currency}`,
+    region,
+    seen,
+    source: sourceOf(source),
+  });
+
+const lineOf = (line: Line): PlainDocument =>
+  filled({
+    id: line.id,
+    ...(line.item.kind === "FOOD"
+      ? { food: line.item.food, part: line.item.part }
+      : { component: line.item.component }),
+    amount: line.amount === null ? null : amountText(line.amount),
+    written: line.written,
+    "plus-more": line.extra ? "yes" : null,
+    measured: measuredWords[line.measured],
+    form: line.form,
+    preparation: line.preparation,
+    rule: line.rule === "POWER" ? `power ${line.exponent}` : ruleWords[line.rule],
+    optional: line.optional ? "yes" : null,
+    mark: line.mark,
+    swaps: line.swaps.map(({ food, ratio, diets, note }) => filled({ food, ratio, diets, note })),
+  });
+
+const stepOf = (step: Step): PlainDocument => ({
+  ...filled({
+    id: step.id,
+    do: step.text,
+    time: step.minutes,
+    hands: handsWords[step.attention],
+    appliance: step.appliance,
+    celsius: step.temperatureC,
+    grows: growsWords[step.grows],
+    "load-batches": step.loadBatches,
+    "wait-at-least": step.minWait,
+    "wait-at-most": step.maxWait,
+    "evening-before": step.eveningBefore ? "yes" : null,
+    uses: step.lines,
+    leaves: step.leaves ?? null,
+    "wash-time": step.washMinutes ?? null,
+  }),
+  after: step.after,
+});
+
+const routeOf = (route: Route): PlainDocument => ({
+  ...filled({
+    name: route.name,
+    kind: routeKindWords[route.kind],
+    steps: route.steps.map(stepOf),
+    "keeps-as": route.keepsAs,
+    keeping: route.keeping.map(keepingOf),
+  }),
+  lines: route.lines.map(lineOf),
+});
+
+const mealOf = (meal: Meal): PlainDocument => ({
+  ...filled({
+    slug: meal.slug,
+    title: meal.title,
+    day: meal.day,
+    serves: meal.serves,
+    steps: meal.steps.map(stepOf),
+  }),
+  lines: meal.lines.map(lineOf),
+});

@@ -1,0 +1,46 @@
+// @ts-nocheck
+import { z } from "zod";
+import { linesSchema, stepsSchema } from "./line-schema.js";
+import {
+  listSchema,
+  localeSchema,
+  minutesSchema,
+  nameSchema,
+  slugSchema,
+  textSchema,
+  wholeNumberSchema,
+} from "./scalar-schemas.js";
+import { measuredInSchema } from "./shared-schemas.js";
+
+const mealSchema = z.strictObject({
+  slug: slugSchema,
+  title: nameSchema,
+  day: wholeNumberSchema(0, 60),
+  serves: wholeNumberSchema(1, 10_000).optional(),
+  lines: linesSchema,
+  steps: stepsSchema,
+});
+
+/** A plan: meals, their days, and the kitchen that the session assumes. */
+export const planSchema = z.strictObject({
+  kind: z.literal("plan"),
+  publisher: slugSchema,
+  slug: slugSchema,
+  title: nameSchema,
+  summary: textSchema.nullable().default(null),
+  locale: localeSchema,
+  "measured-in": measuredInSchema,
+  serves: wholeNumberSchema(1, 10_000),
+  meals: listSchema(mealSchema).min(1),
+  kitchen: z
+    .strictObject({
+      cooks: wholeNumberSchema(1, 20).default(1),
+      appliances: z.record(slugSchema, wholeNumberSchema(0, 100)).default({}),
+    })
+    .default({ cooks: 1, appliances: {} }),
+  "promised-time": minutesSchema.nullable().default(null),
+  claims: listSchema(slugSchema).default([]),
+});
+
+export type PlanDocument = z.output<typeof planSchema>;
+export type MealDocument = z.output<typeof mealSchema>;

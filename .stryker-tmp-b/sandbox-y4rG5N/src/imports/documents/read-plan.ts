@@ -1,0 +1,51 @@
+// @ts-nocheck
+import type { Meal, Plan } from "../../domain/model/plan.js";
+import type { Path, Result } from "../../domain/problem.js";
+import { combine, every, mapResult } from "./combine-results.js";
+import type { MealDocument, PlanDocument } from "./plan-schema.js";
+import { lineIds, readLines } from "./read-lines.js";
+import type { KnownItems } from "./read-lines.js";
+import { readSteps } from "./read-steps.js";
+import { readingOf } from "./reading.js";
+import type { Reading } from "./reading.js";
+
+/** A plan as the model has it. Paths of problems lead into the document. */
+export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan> {
+  const reading = readingOf(document);
+  const meals = every(
+    document.meals.map((meal, index) => readMeal(meal, document.serves, known, reading, ["meals", index])),
+  );
+  return mapResult(meals, (read) => ({
+    publisher: document.publisher,
+    slug: document.slug,
+    title: document.title,
+    summary: document.summary,
+    locale: document.locale,
+    measures: document["measured-in"],
+    serves: document.serves,
+    meals: read,
+    kitchen: document.kitchen,
+    promisedMinutes: document["promised-time"],
+    claims: document.claims,
+  }));
+}
+
+function readMeal(
+  meal: MealDocument,
+  planServes: number,
+  known: KnownItems,
+  reading: Reading,
+  path: Path,
+): Result<Meal> {
+  const read = combine({
+    lines: readLines(meal.lines, known, reading, [...path, "lines"]),
+    steps: readSteps(meal.steps, lineIds(meal.lines), [...path, "steps"]),
+  });
+  return mapResult(read, (values) => ({
+    slug: meal.slug,
+    title: meal.title,
+    day: meal.day,
+    serves: meal.serves ?? planServes,
+    ...values,
+  }));
+}

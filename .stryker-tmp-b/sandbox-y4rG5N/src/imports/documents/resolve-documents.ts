@@ -1,0 +1,112 @@
+// @ts-nocheck
+import type { Component } from "../../domain/model/component.js";
+import type { Food, OwnMeasure } from "../../domain/model/food.js";
+import type { Plan } from "../../domain/model/plan.js";
+import type { Problem, Result } from "../../domain/problem.js";
+import type { ComponentDocument } from "./component-schema.js";
+import type { FoodDocument } from "./food-schema.js";
+import type { PlanDocument } from "./plan-schema.js";
+import { componentMeasures, readComponent } from "./read-component.js";
+import type { DocumentProblem, ReadDocument } from "./read-documents.js";
+import { readFood } from "./read-food.js";
+import type { KnownItems } from "./read-lines.js";
+import { readPlan } from "./read-plan.js";
+
+/** What lines may name beside the documents themselves. A document of the same slug goes before it. */
+export interface KnownThings {
+  readonly foods: readonly Food[];
+  readonly components: readonly Component[];
+}
+
+export interface Resolved<T> {
+  readonly value: T;
+  readonly read: ReadDocument;
+}
+
+export interface DocumentsResolved {
+  readonly foods: readonly Resolved<Food>[];
+  readonly components: readonly Resolved<Component>[];
+  readonly plans: readonly Resolved<Plan>[];
+  readonly problems: readonly DocumentProblem[];
+}
+
+type OfKind<D> = Omit<ReadDocument, "document"> & { readonly document: D };
+
+/**
+ * Documents to values of the model: foods first, since a line's clove or tin is a measure of the food it names.
+ * Whether everything that is referred to fits together is `checkBundle`'s to say.
+ */
+export function resolveDocuments(documents: readonly ReadDocument[], known: KnownThings): DocumentsResolved {
+  const foodDocuments = ofKind<FoodDocument>(documents, "food");
+  const componentDocuments = ofKind<ComponentDocument>(documents, "component");
+  const planDocuments = ofKind<PlanDocument>(documents, "plan");
+
+  const foods = foodDocuments.map((read) => resolved(read, readFood(read.document)));
+  const items = knownItems(
+    [...known.foods, ...foods.flatMap(({ values }) => values.map(({ value }) => value))],
+    new Set(foodDocuments.map(({ document }) => document.slug)),
+    known.components,
+    componentDocuments.map(({ document }) => document),
+  );
+  const components = componentDocuments.map((read) => resolved(read, readComponent(read.document, items)));
+  const plans = planDocuments.map((read) => resolved(read, readPlan(read.document, items)));
+  const parts = [...foods, ...components, ...plans];
+  return {
+    foods: foods.flatMap(({ values }) => values),
+    components: components.flatMap(({ values }) => values),
+    plans: plans.flatMap(({ values }) => values),
+    problems: [...repeated(documents), ...parts.flatMap(({ problems }) => problems)],
+  };
+}
+
+const ofKind = <D extends ReadDocument["document"]>(
+  documents: readonly ReadDocument[],
+  kind: D["kind"],
+): readonly OfKind<D>[] => documents.filter((read): read is OfKind<D> & ReadDocument => read.document.kind === kind);
+
+function resolved<T>(read: ReadDocument, result: Result<T>) {
+  return result.ok
+    ? { values: [{ value: result.value, read }], problems: [] }
+    : { values: [], problems: result.problems.map((problem) => problemAt(read, problem)) };
+}
+
+const problemAt = (read: ReadDocument, problem: Problem): DocumentProblem => ({
+  file: read.file,
+  ...read.place(problem.path, "VALUE"),
+  path: problem.path,
+  problem,
+});
+
+function repeated(documents: readonly ReadDocument[]): readonly DocumentProblem[] {
+  const name = ({ document }: ReadDocument): string =>
+    document.kind === "plan" ? `plan ${document.publisher}/${document.slug}` : `${document.kind} ${document.slug}`;
+  const first = new Map(documents.toReversed().map((read) => [name(read), read]));
+  return documents
+    .filter((read) => first.get(name(read)) !== read)
+    .map((read) => problemAt(read, { code: "DUPLICATE", path: ["slug"], value: read.document.slug }));
+}
+
+/**
+ * A food whose own document has a fault is known without its measures: its lines are then not reported as naming
+ * an unknown food as well.
+ */
+function knownItems(
+  foods: readonly Food[],
+  written: ReadonlySet<string>,
+  components: readonly Component[],
+  componentDocuments: readonly ComponentDocument[],
+): KnownItems {
+  const byFood = new Map<string, readonly OwnMeasure[]>(foods.map((food) => [food.slug, food.measures]));
+  const ofDocuments = componentDocuments.map((document): [string, readonly OwnMeasure[]] => {
+    const measures = componentMeasures(document);
+    return [document.slug, measures.ok ? measures.value : []];
+  });
+  const byComponent = new Map<string, readonly OwnMeasure[]>([
+    ...components.map((component): [string, readonly OwnMeasure[]] => [component.slug, component.measures]),
+    ...ofDocuments,
+  ]);
+  return {
+    foodMeasures: (food) => byFood.get(food) ?? (written.has(food) ? [] : null),
+    componentMeasures: (component) => byComponent.get(component) ?? null,
+  };
+}

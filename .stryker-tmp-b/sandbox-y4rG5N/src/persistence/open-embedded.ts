@@ -1,0 +1,65 @@
+// @ts-nocheck
+import { PGlite } from "@electric-sql/pglite";
+import { mkdir } from "node:fs/promises";
+import { join } from "node:path";
+import { PrismaPGlite } from "pglite-prisma-adapter";
+import { createData } from "./create-data.js";
+import { lockFolder } from "./folder-lock.js";
+import { PrismaClient } from "./generated/client.js";
+import { migrate } from "./migrate.js";
+import { migrationsFolder, readMigrations } from "./migrations-folder.js";
+import type { OpenedDatabase, OpenOptions, Sql } from "./opened-database.js";
+import { transactionTimes } from "./transaction-times.js";
+import { watchStatements } from "./watch-statements.js";
+
+/**
+ * Opens, or makes, the database in a folder, inside this process. One process at a time: two would lose each other's rows,
+ * so a lock file keeps the second one out. It keeps no promise on power loss and has no statement timeout.
+ * @throws EmbeddedDatabaseBusy
+ */
+export async function openEmbedded(dataDir: string, options: OpenOptions = {}): Promise<OpenedDatabase> {
+  await mkdir(dataDir, { recursive: true });
+  const lock = await lockFolder(dataDir);
+  try {
+    const pglite = await PGlite.create({ dataDir: join(dataDir, "database"), relaxedDurability: false });
+    return await openPglite(pglite, options, () => lock.release());
+  } catch (error) {
+    await lock.release();
+    throw error;
+  }
+}
+
+/** The same on a database that the caller made: in memory, or from a dump. Closing it closes that database. */
+export async function openPglite(
+  pglite: PGlite,
+  options: OpenOptions = {},
+  afterClose: () => Promise<void> = async () => undefined,
+): Promise<OpenedDatabase> {
+  const sql = plainSql(pglite);
+  // The adapter writes times without a zone and reads them as UTC.
+  await sql.query("SET TIME ZONE 'UTC'");
+  await migrate(sql, await readMigrations(migrationsFolder()), options.log);
+  const adapter = new PrismaPGlite(pglite);
+  const { onStatement } = options;
+  const client = new PrismaClient({
+    adapter: onStatement === undefined ? adapter : watchStatements(adapter, onStatement),
+    transactionOptions: transactionTimes,
+  });
+  let closing: Promise<void> | null = null;
+  const close = () =>
+    (closing ??= client
+      .$disconnect()
+      .then(() => pglite.close())
+      .finally(afterClose));
+  return { kind: "embedded", client, data: createData(client, close), sql, close };
+}
+
+function plainSql(pglite: PGlite): Sql {
+  return {
+    query: async (text, values) => {
+      if (values !== undefined) return pglite.query<Record<string, unknown>>(text, [...values]);
+      const answers = await pglite.exec(text);
+      return { rows: answers.at(-1)?.rows ?? [] };
+    },
+  };
+}

@@ -1,0 +1,52 @@
+// @ts-nocheck
+import Negotiator from "negotiator";
+import type { IncomingHttpHeaders } from "node:http";
+
+/** A form that an answer can be had in. */
+export interface Format {
+  /** Ending of the address that asks for it. */
+  readonly suffix: string;
+  /** Media type as sent. */
+  readonly type: string;
+  /** Other media types that ask for it. */
+  readonly also?: readonly string[];
+}
+
+export const formats = {
+  json: { suffix: "json", type: "application/json; charset=utf-8" },
+  jsonLd: { suffix: "jsonld", type: "application/ld+json; charset=utf-8" },
+  markdown: { suffix: "md", type: "text/markdown; charset=utf-8" },
+  html: { suffix: "html", type: "text/html; charset=utf-8", also: ["application/xhtml+xml"] },
+  calendar: { suffix: "ics", type: "text/calendar; charset=utf-8" },
+  csv: { suffix: "csv", type: "text/csv; charset=utf-8" },
+  text: { suffix: "txt", type: "text/plain; charset=utf-8" },
+  jsonFeed: { suffix: "json", type: "application/feed+json; charset=utf-8", also: ["application/json"] },
+  atom: { suffix: "atom", type: "application/atom+xml; charset=utf-8", also: ["application/xml", "text/xml"] },
+} as const satisfies Record<string, Format>;
+
+export type FormatName = keyof typeof formats;
+
+const suffixes: ReadonlySet<string> = new Set(Object.values(formats).map(({ suffix }) => suffix));
+
+/** An address below /v1 without the ending that asks for a form, and that ending; null if it has none. */
+export function splitSuffix(url: string): { readonly url: string; readonly suffix: string | null } {
+  const [, path = url, suffix = "", query = ""] = /^(\/v1\/[^?]*?)\.([a-z]+)(\?.*)?$/.exec(url) ?? [];
+  return suffixes.has(suffix) ? { url: path + query, suffix } : { url, suffix: null };
+}
+
+/** Media type without its parameters. */
+export const bareType = (type: string): string => type.split(";")[0] ?? type;
+
+/** The form asked for: by the ending of the address, else by `Accept`, else the first. null: none of these. */
+export function chooseFormat<T extends Format>(
+  offered: readonly T[],
+  suffix: string | null,
+  headers: IncomingHttpHeaders,
+): T | null {
+  if (suffix !== null) return offered.find((format) => format.suffix === suffix) ?? null;
+  const byType = new Map(
+    offered.flatMap((format) => [format.type, ...(format.also ?? [])].map((type) => [type, format])),
+  );
+  const [best] = new Negotiator({ headers }).mediaTypes([...byType.keys()]);
+  return byType.get(best ?? "") ?? null;
+}

@@ -1,0 +1,71 @@
+// @ts-nocheck
+import type { FastifyReply, FastifyRequest } from "fastify";
+import { NotAllowed } from "../services/actor.js";
+import { problemText } from "../services/explain.js";
+import { problemAddress, problemKinds, type ProblemKind } from "./problem-kinds.js";
+import { refusal, type Refusal } from "./refusal.js";
+
+/** Answers with an RFC 9457 problem document. It is not kept by caches. */
+export function sendRefusal(
+  { kind, detail, problems, headers, more }: Refusal,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply {
+  const { status, title } = problemKinds[kind];
+  return reply
+    .code(status)
+    .headers({ ...headers, "cache-control": "no-store" })
+    .type("application/problem+json")
+    .send({
+      type: problemAddress(kind),
+      title,
+      status,
+      detail,
+      instance: pathOf(request.originalUrl),
+      requestId: request.id,
+      problems: problems.map((problem) => ({
+        code: problem.code,
+        path: problem.path.map(String),
+        message: problemText(problem),
+      })),
+      ...more,
+    });
+}
+
+/** Of the address only the path: what was asked may be private, and is the caller's own to remember. */
+const pathOf = (url: string): string => url.split("?")[0] ?? url;
+
+interface Failure {
+  readonly statusCode?: number | undefined;
+  readonly message?: string;
+}
+
+const kindOf: Readonly<Record<number, ProblemKind>> = {
+  401: "unauthenticated",
+  403: "forbidden",
+  404: "not-found",
+  405: "method-not-allowed",
+  413: "too-large",
+  415: "unsupported-media-type",
+  429: "too-many-requests",
+};
+
+const statusOf = { UNAUTHENTICATED: 401, FORBIDDEN: 403 } as const;
+
+const sentences: Partial<Record<ProblemKind, string>> = {
+  "not-found": "There is nothing at this address.",
+  "too-large": "The body is too large. Bodies are read up to one megabyte.",
+  "unsupported-media-type": "Send the body as application/json in UTF-8.",
+  fault: "Something went wrong on our side. Quote the request id when you report it.",
+};
+
+/**
+ * What was thrown, as a problem document. The caller's faults keep their status and say what is wrong; ours are logged, and
+ * the caller only gets the request id.
+ */
+export function sendFailure(error: Failure, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const given = error instanceof NotAllowed ? statusOf[error.code] : (error.statusCode ?? 500);
+  const kind = given >= 400 && given < 500 ? (kindOf[given] ?? "bad-request") : "fault";
+  if (kind === "fault") request.log.error({ err: error }, "a request failed");
+  return sendRefusal(refusal(kind, sentences[kind] ?? error.message ?? ""), request, reply);
+}

@@ -1,0 +1,56 @@
+// @ts-nocheck
+import { scalePlans } from "../domain/plan/scale-plan.js";
+import type { ShoppingList } from "../domain/plan/scaled.js";
+import { shop } from "../domain/plan/shop.js";
+import type { Reader } from "../domain/plan/plan-answer.js";
+import { failed, ok, type Problem, type Result } from "../domain/problem.js";
+import { portionCountProblems } from "./build-shopping-list.js";
+import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
+import { rulesToday } from "./find-rules.js";
+import { loadPlan } from "./load-plan.js";
+import { readHousehold, type GivenHousehold } from "./read-household.js";
+import { readToday } from "./scale-for-reader.js";
+import { showFor } from "./show-amount.js";
+
+export interface GivenPortion extends RevisionRef {
+  readonly servings: number;
+}
+
+/** One list for several plans, and which revisions they are. */
+export interface ListsAnswer {
+  readonly plans: readonly { readonly published: PublishedRevision; readonly servings: number }[];
+  readonly list: ShoppingList;
+  readonly reader: Reader;
+}
+
+/** One shopping list for several plans, each at its own servings. Problems carry the index of their plan. */
+export async function answerLists(
+  deps: Deps,
+  portions: readonly GivenPortion[],
+  given: GivenHousehold,
+): Promise<Result<ListsAnswer>> {
+  const tooMany = portionCountProblems(portions.length);
+  if (tooMany.length > 0) return failed(tooMany);
+  const loaded = await Promise.all(portions.map((portion) => loadPlan(deps, portion)));
+  const plans = loaded.flatMap((published, at) =>
+    published === null ? [] : [{ published, servings: portions[at]?.servings ?? 0 }],
+  );
+  const unknown = portions.flatMap(({ publisher, slug, revision }, index): readonly Problem[] =>
+    loaded[index] === null ? [{ code: "UNKNOWN_PLAN", path: ["plans", index], publisher, plan: slug, revision }] : [],
+  );
+  const bundles = plans.map(({ published }) => published.bundle);
+  const rules = await rulesToday(deps);
+  const read = readHousehold(given, bundles, rules.allergens.diets);
+  const wrong = [...unknown, ...(read.ok ? [] : read.problems)];
+  const first = bundles[0];
+  if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);
+  const household = read.value;
+  const today = await readToday(deps, bundles, household, rules);
+  const scaled = scalePlans(
+    plans.map(({ published, servings }) => ({ bundle: published.bundle, servings })),
+    household,
+    today,
+  );
+  if (!scaled.ok) return scaled;
+  return ok({ plans, list: shop(scaled.value, household, today), reader: showFor(household, first.plan) });
+}

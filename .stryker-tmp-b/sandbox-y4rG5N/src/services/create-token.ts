@@ -1,0 +1,71 @@
+// @ts-nocheck
+import { failed, ok, type Problem, type Result } from "../domain/problem.js";
+import type { Caller, Scope } from "./actor.js";
+import type { Deps } from "./deps.js";
+import { nameProblems } from "./name-problems.js";
+import { newTokenParts, secretHash, tokenText } from "./token-text.js";
+import { authorOf, write } from "./write.js";
+
+export interface TokenInput {
+  /** Slug; null: a token of the operator. */
+  readonly publisher: string | null;
+  readonly name: string;
+  readonly scopes: readonly Scope[];
+  /** null: it does not expire. */
+  readonly expiresAt: Date | null;
+  readonly idempotencyKey?: string | null | undefined;
+}
+
+export interface CreatedToken {
+  readonly id: string;
+  /** Shown this once. null: the answer is given again, and the text is not known any more. */
+  readonly text: string | null;
+}
+
+/** Makes a token for a publisher (its own ADMIN or the operator's may) or for the operator. */
+export async function createToken(deps: Deps, caller: Caller, input: TokenInput): Promise<Result<CreatedToken>> {
+  const { publisher, name, expiresAt, idempotencyKey } = input;
+  const scopes = [...new Set(input.scopes)].toSorted();
+  let text: string | null = null;
+  const made = await write(
+    deps,
+    {
+      ...{ caller, publisher, idempotencyKey },
+      scope: "ADMIN",
+      action: "CREATE_TOKEN",
+      input: { publisher, name, scopes, expiresAt: expiresAt?.toISOString() ?? null },
+    },
+    async ({ data, clock }) => {
+      const now = clock();
+      const problems = [
+        ...nameProblems(name, ["input", "name"]),
+        ...scopeProblems(scopes),
+        ...expiryProblems(expiresAt, now),
+      ];
+      if (problems.length > 0) return failed(problems);
+      const parts = newTokenParts();
+      const { id } = parts;
+      await data.accessTokens.create({
+        ...{ id, publisher, name, scopes, expiresAt },
+        secretHash: secretHash(parts.secret),
+        createdAt: now,
+        createdBy: authorOf(caller.actor),
+      });
+      text = tokenText(parts);
+      return ok({ value: id, subject: { kind: "TOKEN", name: id, before: null, after: null } });
+    },
+  );
+  return made.ok ? ok({ id: made.value, text }) : made;
+}
+
+const scopeProblems = (scopes: readonly Scope[]): readonly Problem[] =>
+  scopes.length > 0
+    ? []
+    : [{ code: "BAD_SHAPE", path: ["input", "scopes"], expected: "one scope or more", got: "none" }];
+
+function expiryProblems(expiresAt: Date | null, now: Date): readonly Problem[] {
+  if (expiresAt === null || expiresAt > now) return [];
+  return [
+    { code: "BAD_SHAPE", path: ["input", "expiresAt"], expected: "a time to come", got: expiresAt.toISOString() },
+  ];
+}

@@ -1,0 +1,89 @@
+// @ts-nocheck
+import { describe, expect, it } from "vitest";
+import type { NutrientCode } from "../../../src/domain/model/food.js";
+import { nutritionOf, type NutritionInput } from "../../../src/domain/nutrition/nutrients.js";
+import { invented } from "../../kit/builders.js";
+
+const exactly = (grams: number) => ({ low: grams, high: grams });
+const input = (
+  slug: string,
+  per100g: Partial<Record<NutrientCode, number>> | null,
+  grams: NutritionInput["grams"] | number,
+  discarded?: number,
+): NutritionInput => ({
+  food: { slug, nutrients: per100g === null ? null : { per100g, source: invented } },
+  grams: typeof grams === "number" ? exactly(grams) : grams,
+  ...(discarded === undefined ? {} : { discarded }),
+});
+
+describe("nutrition of a dish", () => {
+  it("takes raw figures over the cooked weight (O-33: 400 g dry rice at 365 kcal, cooked 1200 g, serving 150 g)", () => {
+    // method: FAO, Food composition data, dishes from recipes; 365 kcal is a test parameter
+    const rice = nutritionOf({
+      inputs: [input("rice", { energyKcal: 365 }, 400)],
+      cookedGrams: exactly(1200),
+      servings: 8,
+    });
+    const energy = rice.nutrients.energyKcal;
+    expect(energy?.total).toEqual(exactly(1460));
+    expect(energy?.per100g?.low).toBeCloseTo(121.667, 3);
+    expect(energy?.perServing.low).toBeCloseTo(182.5, 9);
+    expect(rice.gramsPerServing).toEqual(exactly(150));
+    expect(rice.basis).toBe("RAW_FOODS_OVER_COOKED_WEIGHT");
+    expect(energy).toMatchObject({ coverage: 1, complete: true, unknown: [] });
+  });
+
+  it("says per serving but not per 100 g where nobody weighed the dish", () => {
+    const rice = nutritionOf({ inputs: [input("rice", { energyKcal: 365 }, 400)], cookedGrams: null, servings: 8 });
+    expect(rice).toMatchObject({ basis: "RAW_FOODS_OVER_SERVINGS", gramsPerServing: null });
+    expect(rice.nutrients.energyKcal).toMatchObject({ per100g: null, perServing: exactly(182.5) });
+  });
+
+  it("leaves out what is poured away, and names it", () => {
+    const beans = input("tinned-beans", { sodiumMg: 300 }, 400, 0.4);
+    const found = nutritionOf({ inputs: [beans], cookedGrams: exactly(240), servings: 2 });
+    expect(found.nutrients.sodiumMg?.total.low).toBeCloseTo(720, 9);
+    expect(found.discarded).toEqual([{ food: "tinned-beans", share: 0.4 }]);
+  });
+
+  it("shows both ends of a range: least over the heaviest dish, most over the lightest", () => {
+    const oil = input("oil", { fatG: 100 }, { low: 20, high: 30 });
+    const found = nutritionOf({ inputs: [oil], cookedGrams: { low: 200, high: 400 }, servings: 2 });
+    expect(found.nutrients.fatG).toMatchObject({ total: { low: 20, high: 30 }, perServing: { low: 10, high: 15 } });
+    expect(found.nutrients.fatG?.per100g).toEqual({ low: 5, high: 15 });
+  });
+
+  it("says for each nutrient what share of the weight has a figure, and which foods have none", () => {
+    const inputs = [input("kale", { energyKcal: 49, ironMg: 1.47 }, 300), input("spice", { energyKcal: 300 }, 100)];
+    const { nutrients } = nutritionOf({ inputs, cookedGrams: exactly(400), servings: 1 });
+    expect(nutrients.energyKcal).toMatchObject({ coverage: 1, complete: true });
+    expect(nutrients.ironMg).toMatchObject({ coverage: 0.75, complete: false, unknown: ["spice"] });
+  });
+
+  it("leaves out a nutrient that nobody measured: unknown is not zero", () => {
+    const { nutrients } = nutritionOf({
+      inputs: [input("kale", { energyKcal: 49 }, 300)],
+      cookedGrams: null,
+      servings: 1,
+    });
+    expect(Object.keys(nutrients)).toEqual(["energyKcal"]);
+    expect(nutritionOf({ inputs: [], cookedGrams: null, servings: 1 }).nutrients).toEqual({});
+  });
+
+  it("names the foods that nobody can weigh, and calls nothing complete", () => {
+    const inputs = [input("kale", { energyKcal: 49 }, 300), input("salt", { energyKcal: 0 }, null)];
+    const found = nutritionOf({ inputs, cookedGrams: null, servings: 1 });
+    expect(found.unweighed).toEqual(["salt"]);
+    expect(found.nutrients.energyKcal).toMatchObject({ coverage: 1, complete: false, unknown: ["salt"] });
+  });
+
+  it("refuses servings, shares and weights that are none", () => {
+    const rice = input("rice", { energyKcal: 365 }, 400);
+    const ask = (facts: object) => () => nutritionOf({ inputs: [rice], cookedGrams: null, servings: 1, ...facts });
+    expect(ask({ servings: 0 })).toThrow(RangeError);
+    expect(ask({ cookedGrams: exactly(0) })).toThrow(RangeError);
+    expect(ask({ inputs: [{ ...rice, discarded: 1.2 }] })).toThrow(/rice/);
+    expect(ask({ inputs: [{ ...rice, grams: { low: 2, high: 1 } }] })).toThrow(/rice/);
+    expect(ask({ inputs: [{ ...rice, grams: exactly(-1) }] })).toThrow(RangeError);
+  });
+});

@@ -1,0 +1,81 @@
+// @ts-nocheck
+import { readRulesFolder } from "../../src/app/read-rules-folder.js";
+import { readSeeds } from "../../src/app/read-seeds.js";
+import { inForceOn } from "../../src/domain/model/region.js";
+import type { PlanBundle } from "../../src/domain/model/plan.js";
+import type { PlanAnswer, Publication } from "../../src/domain/plan/plan-answer.js";
+import { scalePlan } from "../../src/domain/plan/scale-plan.js";
+import { sessionInput } from "../../src/domain/plan/session-input.js";
+import { shop } from "../../src/domain/plan/shop.js";
+import { planSession } from "../../src/domain/prep-session/schedule.js";
+import type { Addresses } from "../../src/exports/addresses.js";
+import { guideStorage } from "../../src/services/guide-storage.js";
+import { readHousehold, type GivenHousehold } from "../../src/services/read-household.js";
+import { showFor } from "../../src/services/show-amount.js";
+import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
+
+export const demo = await readSeeds("seeds");
+export const rules = await readRulesFolder("seeds/rules");
+
+const clock = () => new Date("2026-02-27T10:00:00Z");
+
+export const addresses: Addresses = {
+  plan: "https://plans.example/v1/plans/third-gate-allotments/plan",
+  revision: "https://plans.example/v1/plans/third-gate-allotments/plan?revision=3",
+  publisher: "https://plans.example/third-gate-allotments",
+  list: "https://plans.example/v1/plans/third-gate-allotments/plan/list",
+  calendar: "https://plans.example/v1/plans/third-gate-allotments/plan.ics?servings=7&zone=Europe%2FLondon",
+};
+
+export const publication: Publication = {
+  publisher: demo.publisher,
+  slug: "plan",
+  revision: 3,
+  publishedAt: new Date("2026-02-20T06:30:00Z"),
+  withdrawnAt: null,
+  checksum: "0".repeat(64),
+};
+
+/** The household of the golden files: a Sunday morning where the demo's prices hold. */
+export const sundayHousehold: GivenHousehold = {
+  region: "XA",
+  currency: "XTS",
+  sessionStart: { instant: "2026-03-01T09:00:00Z", zone: "Europe/London" },
+};
+
+export function demoBundle(slug: string): PlanBundle {
+  const found = demo.bundles.find(({ plan }) => plan.slug === slug);
+  if (found === undefined) throw new Error(`the demo has no plan ${slug}`);
+  return found;
+}
+
+/** Everything about a plan for one household, computed as the service does but for the database. */
+export async function answerOf(
+  bundle: PlanBundle,
+  servings: number,
+  given: GivenHousehold = {},
+  facts: Partial<Publication> = {},
+): Promise<PlanAnswer> {
+  const read = readHousehold(given, [bundle], rules.allergens.diets);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const household = read.value;
+  const computed = scalePlan(bundle, servings, household);
+  if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
+  const scaled = computed.value;
+  const session = planSession(sessionInput(scaled, household), {});
+  return {
+    publication: { ...publication, slug: bundle.plan.slug, ...facts },
+    household,
+    reader: showFor(household, bundle.plan),
+    scaled,
+    list: shop([scaled], household),
+    session: session.ok ? session.value : null,
+    sessionProblems: session.ok ? [] : session.problems,
+    storage: await guideStorage(scaled, household, clock, (date) =>
+      Promise.resolve(rules.safety.keeping.filter((rule) => inForceOn(rule, date))),
+    ),
+    contents: stateContents(scaled, household, rules, clock),
+    nutrition: stateNutrition(scaled, household),
+    cautions: findCautions(scaled, rules),
+  };
+}

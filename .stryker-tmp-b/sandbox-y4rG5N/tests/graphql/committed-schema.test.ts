@@ -1,0 +1,72 @@
+// @ts-nocheck
+import { readFileSync } from "node:fs";
+import { generate } from "@graphql-codegen/cli";
+import {
+  getIntrospectionQuery,
+  graphqlSync,
+  isEnumType,
+  isInputObjectType,
+  isInterfaceType,
+  isObjectType,
+  printSchema,
+  type GraphQLNamedType,
+} from "graphql";
+import { describe, expect, it } from "vitest";
+import codegen from "../../codegen.config.js";
+import { createSchema } from "../../src/graphql/schema.js";
+
+const schema = createSchema();
+const own = Object.values(schema.getTypeMap()).filter(({ name }) => !name.startsWith("__"));
+
+interface Described {
+  readonly name: string;
+  readonly description: string | null | undefined;
+}
+
+function membersOf(type: GraphQLNamedType): readonly Described[] {
+  if (isEnumType(type)) return type.getValues();
+  if (isInputObjectType(type)) return Object.values(type.getFields());
+  if (!isObjectType(type) && !isInterfaceType(type)) return [];
+  return Object.values(type.getFields()).flatMap((field): readonly Described[] => [
+    field,
+    ...field.args.map((arg) => ({ name: `${field.name}(${arg.name})`, description: arg.description })),
+  ]);
+}
+
+describe("the schema", () => {
+  it("is the committed schema.graphql (npx vitest run tests/graphql/committed-schema.test.ts -u writes it)", async () => {
+    await expect(`${printSchema(schema)}\n`).toMatchFileSnapshot("../../schema.graphql");
+  });
+
+  it("gives the committed types of resolvers (npx graphql-codegen --config codegen.config.ts writes them)", async () => {
+    const files: unknown = await generate({ ...codegen, cwd: process.cwd(), silent: true }, false);
+    if (!Array.isArray(files)) throw new Error("expected files");
+    const [file] = files as { filename: string; content: string }[];
+    expect(file?.content).toBe(readFileSync("src/graphql/generated/resolver-types.ts", "utf8"));
+  });
+
+  it("describes every type, field, argument and value", () => {
+    const described = own.flatMap((type) => [
+      { name: type.name, description: type.description },
+      ...membersOf(type).map((member) => ({ ...member, name: `${type.name}.${member.name}` })),
+    ]);
+    const missing = described.filter(({ description }) => !description).map(({ name }) => name);
+    expect(described.length).toBeGreaterThan(200);
+    expect(missing).toEqual([]);
+  });
+
+  it("has no list that may hold nulls", () => {
+    const nullable = own.flatMap((type) =>
+      isObjectType(type) || isInterfaceType(type) || isInputObjectType(type)
+        ? Object.values(type.getFields())
+            .filter((field) => /\[[^\]!]+\]/.test(String(field.type)))
+            .map((field) => `${type.name}.${field.name}`)
+        : [],
+    );
+    expect(nullable).toEqual([]);
+  });
+
+  it("answers introspection", () => {
+    expect(graphqlSync({ schema, source: getIntrospectionQuery() }).errors).toBeUndefined();
+  });
+});

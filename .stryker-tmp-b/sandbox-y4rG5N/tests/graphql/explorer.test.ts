@@ -1,0 +1,68 @@
+// @ts-nocheck
+import Fastify from "fastify";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import request from "supertest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bundleExplorer } from "../../scripts/bundle-explorer.mjs";
+import { openExplorer } from "../../src/graphql/explorer.js";
+
+describe("the page for browsers", () => {
+  const app = Fastify();
+  let folder: string;
+
+  beforeAll(async () => {
+    folder = await mkdtemp(join(tmpdir(), "explorer-"));
+    await bundleExplorer(folder);
+    const explorer = openExplorer(folder);
+    if (explorer === null) throw new Error("no page was built");
+    app.get("/graphql", (_request, reply) => explorer.sendPage(reply));
+    app.get("/graphql/explorer/:name", (asked, reply) =>
+      explorer.sendAsset((asked.params as { name: string }).name, reply),
+    );
+    await app.ready();
+  });
+  afterAll(async () => {
+    await app.close();
+    await rm(folder, { recursive: true });
+  });
+
+  it("loads scripts from here and nowhere else", async () => {
+    const page = await request(app.server).get("/graphql");
+    expect([page.status, page.type]).toEqual([200, "text/html"]);
+    const policy = page.headers["content-security-policy"];
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).toContain("script-src 'self';");
+    expect(page.headers["cache-control"]).toBe("no-cache");
+    expect(page.text).not.toMatch(/https?:/);
+    expect(page.text).not.toMatch(/<script>|<script [^>]*>[^<]/);
+  });
+
+  it("finds every file it names, each to be kept for ever under the hash in its name", async () => {
+    const { text } = await request(app.server).get("/graphql");
+    const names = text.match(/\/graphql\/explorer\/[\w.-]+/g) ?? [];
+    expect(names.length).toBeGreaterThan(4);
+    for (const name of names) {
+      const file = await request(app.server).get(name);
+      expect([name, file.status]).toEqual([name, 200]);
+      expect(file.headers["cache-control"]).toContain("immutable");
+      expect(name).toMatch(/-[A-Z0-9]{8}\./);
+    }
+  });
+
+  it.each(["index.html", "..%2f..%2fpackage.json", "%2e%2e%2fpage.js", "nothing.js", "%00"])(
+    "does not serve %s as an asset",
+    async (name) => {
+      const { status } = await request(app.server).get(`/graphql/explorer/${name}`);
+      expect(status).toBeGreaterThanOrEqual(400);
+      expect(status).toBeLessThan(500);
+    },
+  );
+
+  it("has a style sheet that fetches nothing from elsewhere", async () => {
+    const page = await readFile(join(folder, "index.html"), "utf8");
+    const [, name] = /href="\/graphql\/explorer\/(page-[^"]+\.css)"/.exec(page) ?? [];
+    expect(await readFile(join(folder, name ?? ""), "utf8")).not.toMatch(/url\(["']?https?:/);
+  });
+});

@@ -1,0 +1,111 @@
+// @ts-nocheck
+import { build } from "esbuild";
+import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync } from "node:fs";
+import { cp, mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const dist = join(root, "dist");
+
+/** Every file below a folder, or the file itself, sorted, so that a hash over them is stable. */
+async function filesOf(path) {
+  const full = join(root, path);
+  if (!existsSync(full)) return [];
+  const entries = await readdir(full, { recursive: true, withFileTypes: true }).catch(() => null);
+  if (entries === null) return [full];
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
+}
+
+async function hashOf(paths) {
+  const hash = createHash("sha256").update(process.version);
+  for (const path of paths) {
+    for (const file of await filesOf(path)) hash.update(file.slice(root.length)).update(await readFile(file));
+  }
+  return hash.digest("hex");
+}
+
+/** Runs `make` unless the inputs are what they were when it last ran and its output is still there. */
+async function whenChanged(name, inputs, output, make) {
+  const stamp = join(dist, ".stamps", name);
+  const hash = await hashOf(inputs);
+  const last = await readFile(stamp, "utf8").catch(() => null);
+  if (last === hash && existsSync(output)) return false;
+  await make();
+  await mkdir(dirname(stamp), { recursive: true });
+  await writeFile(stamp, hash);
+  return true;
+}
+
+async function generateClient() {
+  execFileSync(process.execPath, [join(root, "scripts/generate-client.mjs")], { cwd: root, stdio: ["ignore", 2, 2] });
+}
+
+async function bundleService() {
+  for (const name of await readdir(dist).catch(() => [])) {
+    if (!["explorer", "browser", ".stamps"].includes(name)) await rm(join(dist, name), { recursive: true });
+  }
+  await build({
+    absWorkingDir: root,
+    entryPoints: {
+      main: "src/app/main.ts",
+      worker: "src/app/worker.ts",
+      demo: "src/app/demo.ts",
+      token: "src/app/token.ts",
+      rules: "src/app/rules.ts",
+      "compile-data": "src/app/compile-data.ts",
+    },
+    outdir: dist,
+    bundle: true,
+    splitting: true,
+    format: "esm",
+    platform: "node",
+    target: "node20",
+    packages: "external",
+    sourcemap: true,
+    sourcesContent: false,
+    chunkNames: "[name]-[hash]",
+    logLevel: "warning",
+  });
+  // type-defs.ts reads the schema from the folder beside the file it was bundled into.
+  await cp(join(root, "src/graphql/schema"), join(dist, "schema"), { recursive: true });
+  execFileSync(process.execPath, [join(dist, "compile-data.js")], { cwd: root, stdio: ["ignore", 2, 2] });
+}
+
+async function bundlePage() {
+  const { bundleExplorer } = await import("./bundle-explorer.mjs");
+  await bundleExplorer(join(dist, "explorer"));
+}
+
+async function bundleForPages() {
+  const { bundleBrowser } = await import("./bundle-browser.mjs");
+  await bundleBrowser(join(dist, "browser"));
+}
+
+const lock = "package-lock.json";
+const started = performance.now();
+const client = await whenChanged(
+  "client",
+  ["prisma/schema.prisma", "scripts/generate-client.mjs", lock],
+  join(root, "src/persistence/generated"),
+  generateClient,
+);
+const [service, explorer, browser] = await Promise.all([
+  whenChanged("service", ["src", "seeds", "scripts/build.mjs", lock], join(dist, "main.js"), bundleService),
+  whenChanged(
+    "explorer",
+    ["scripts/explorer", "scripts/bundle-explorer.mjs", lock],
+    join(dist, "explorer/index.html"),
+    bundlePage,
+  ),
+  whenChanged("browser", ["src/browser", "scripts/bundle-browser.mjs", lock], join(dist, "browser"), bundleForPages),
+]);
+const made = Object.entries({ client, service, explorer, browser }).flatMap(([name, done]) => (done ? [name] : []));
+if (made.length > 0) {
+  console.error(`built ${made.join(", ")} in ${((performance.now() - started) / 1000).toFixed(1)} s`);
+}

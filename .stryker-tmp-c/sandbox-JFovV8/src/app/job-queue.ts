@@ -1,0 +1,60 @@
+// @ts-nocheck
+import PgBoss from "pg-boss";
+import type { Job } from "../jobs/job.js";
+import type { Sql } from "../persistence/opened-database.js";
+import type { Deps, Log } from "../services/deps.js";
+
+export interface JobQueueOptions {
+  readonly sql: Sql;
+  /** IANA name of the zone the cron fields are read in. */
+  readonly zone: string;
+  readonly jobs: readonly Job[];
+  readonly deps: Deps;
+  readonly log: Log;
+}
+
+export interface JobQueue {
+  /** Puts a job in the queue at once; some worker runs it. Rejects with a RangeError for a name that is no job's. */
+  enqueue(name: string): Promise<void>;
+  /** Lets running jobs finish, then stops. */
+  close(): Promise<void>;
+}
+
+/** The most a job may take before another worker may try it again. */
+const expireInMinutes = 30;
+
+/** Schedules every job and works on them. Several workers may run at once: each tick is taken by one of them. */
+export async function startJobQueue({ sql, zone, jobs, deps, log }: JobQueueOptions): Promise<JobQueue> {
+  const boss = new PgBoss({
+    db: {
+      executeSql: async (text: string, values: readonly unknown[]) => {
+        const { rows } = await sql.query(text, values);
+        return { rows: [...rows] };
+      },
+    },
+  });
+  boss.on("error", (error) => log.error({ err: error }, "the job queue failed"));
+  await boss.start();
+  for (const job of jobs) {
+    await boss.createQueue(job.name, {
+      name: job.name,
+      policy: "short",
+      retryLimit: 3,
+      retryBackoff: true,
+      expireInMinutes,
+    });
+    await boss.schedule(job.name, job.cron, {}, { tz: zone });
+    await boss.work(job.name, { pollingIntervalSeconds: 2 }, async () => {
+      const outcome = await job.run(deps);
+      log.info({ job: job.name, outcome }, "job done");
+    });
+  }
+  return {
+    enqueue: async (name) => {
+      if (!jobs.some((job) => job.name === name)) throw new RangeError(`there is no job ${name}`);
+      // null: one is waiting already, which is as good.
+      await boss.send(name, {});
+    },
+    close: () => boss.stop({ graceful: true, wait: true, timeout: 20_000 }),
+  };
+}

@@ -1,0 +1,57 @@
+// @ts-nocheck
+import type { Logger } from "pino";
+import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
+import type { Deps } from "../services/deps.js";
+import { newestPlan } from "../services/newest-plan.js";
+import { loadShippedRules } from "../services/load-rule-set.js";
+import type { Environment } from "./environment.js";
+import type { Readiness } from "./health.js";
+import { projectRoot } from "./project-root.js";
+import { readShipped } from "./shipped-data.js";
+
+export interface OpenDatabase {
+  readonly deps: Deps;
+  /** For the job queue, which brings its own tables. */
+  readonly sql: Sql;
+  readonly readiness: Readiness;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens and migrates the database the environment names, and loads the published rules of this version. An embedded
+ * one that nothing was ever published in is filled with the demo. Each part is loaded only when it is used, the
+ * database first, so that a start waits for nothing it does not need.
+ */
+export async function openDatabase(settings: Environment, log: Logger): Promise<OpenDatabase> {
+  const root = projectRoot();
+  const opening = open(settings, log);
+  const reading = readShipped("rules", root);
+  const [{ data, sql, close }, rules] = await Promise.all([opening, reading]);
+  const deps: Deps = { data, clock: () => new Date(), log, knownRules: new Map() };
+  await loadShippedRules(deps, rules);
+  if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
+    const { seedDatabase } = await import("./seed-database.js");
+    log.info({ loaded: await seedDatabase(deps, root) }, "demo data loaded");
+  }
+  return {
+    deps,
+    sql,
+    readiness: {
+      check: () =>
+        data.ping().then(
+          () => null,
+          () => "the database does not answer",
+        ),
+    },
+    close,
+  };
+}
+
+async function open(settings: Environment, log: Logger): Promise<OpenedDatabase> {
+  if (settings.databaseUrl !== null) {
+    const { openServer } = await import("../persistence/open-server.js");
+    return openServer(settings.databaseUrl, { log });
+  }
+  const { openEmbedded } = await import("../persistence/open-embedded.js");
+  return openEmbedded(settings.dataDir, { log });
+}

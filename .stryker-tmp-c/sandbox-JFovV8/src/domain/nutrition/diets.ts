@@ -1,0 +1,97 @@
+// @ts-nocheck
+import type { Food } from "../model/food.js";
+import { regionCovers } from "../model/region.js";
+import type { AllergenRules, DietBreak, DietClaim, DietRule } from "./allergen-rules.js";
+import { presenceOf, presenceOfAny } from "./presence.js";
+
+export type DietFood = Pick<Food, "slug" | "allergens" | "diets">;
+
+/** What can be said about a dish and a diet. `fits` null: not known, because of the foods in `unknown`. */
+export interface DietStatement {
+  readonly diet: string;
+  readonly name: string;
+  readonly fits: boolean | null;
+  /** Slugs of foods that break it. */
+  readonly breaks: readonly string[];
+  readonly unknown: readonly string[];
+  /** What the law of the region ties the claim to; the statement itself claims nothing. */
+  readonly claims: readonly DietClaim[];
+}
+
+/** Whether a food fits a diet: true, false, or null where nobody knows. */
+export type DietJudge = (food: DietFood, diet: string) => boolean | null;
+
+/** Judges by what foods state of themselves, where no rules are at hand. */
+export const asStated: DietJudge = (food, diet) => statementOf(food, diet) ?? null;
+
+/** Judges by the rules of a region; a diet that no rule knows is never known to fit, whatever a food states. */
+export function dietJudge(rules: readonly DietRule[], region: string | null): DietJudge {
+  const byCode = new Map(rules.map((rule) => [rule.code, rule]));
+  return (food, diet) => {
+    const rule = byCode.get(diet);
+    return rule === undefined ? null : fitsDiet(food, rule, region);
+  };
+}
+
+/** A dish of these foods held against a diet. A single food that is not known keeps the dish from fitting. No foods: not known. */
+export function dietStatement(
+  foods: readonly DietFood[],
+  diet: DietRule,
+  region: string | null,
+  claims: readonly DietClaim[] = [],
+): DietStatement {
+  const each = foods.map((food) => ({ slug: food.slug, fits: fitsDiet(food, diet, region) }));
+  const breaks = [...new Set(each.flatMap(({ slug, fits }) => (fits === false ? [slug] : [])))];
+  const unknown = [...new Set(each.flatMap(({ slug, fits }) => (fits === null ? [slug] : [])))];
+  return {
+    diet: diet.code,
+    name: diet.name,
+    fits: breaks.length > 0 ? false : unknown.length > 0 || foods.length === 0 ? null : true,
+    breaks,
+    unknown,
+    claims: claims.filter((claim) => claim.diet === diet.code && region !== null && regionCovers(claim.region, region)),
+  };
+}
+
+/** Every diet of the rules, in their order. */
+export const dietStatements = (
+  foods: readonly DietFood[],
+  rules: Pick<AllergenRules, "diets" | "claims">,
+  region: string | null,
+): readonly DietStatement[] => rules.diets.map((diet) => dietStatement(foods, diet, region, rules.claims));
+
+/**
+ * Whether one food fits a diet; null: not known. The stricter of its own statement and its allergens counts: a food that
+ * says it fits and contains what breaks the diet does not fit.
+ */
+export function fitsDiet(food: DietFood, diet: DietRule, region: string | null): boolean | null {
+  const stated = statementOf(food, diet.code);
+  if (stated === false) return false;
+  const breaks = breaksIn(diet, region);
+  const contained = breaks.filter(({ code }) => presenceOf(food, code) === "CONTAINS");
+  if (contained.some(({ when }) => when === "ALWAYS" || (when === "UNLESS_STATED" && stated !== true))) return false;
+  if (stated === true) return mayBreak(food, diet, breaks) ? null : true;
+  if (stated === null || diet.settledBy === "STATED" || contained.length > 0) return null;
+  const absent = presenceOfAny(
+    food,
+    breaks.map(({ code }) => code),
+  );
+  return absent === "DOES_NOT_CONTAIN" ? true : null;
+}
+
+/** A label that warns of traces takes the certainty from a statement of absence, not from one about the recipe. */
+const mayBreak = (food: DietFood, diet: DietRule, breaks: readonly DietBreak[]): boolean =>
+  diet.settledBy === "ABSENCE" && breaks.some(({ code }) => presenceOf(food, code) === "MAY_CONTAIN");
+
+/** Of several statements the stricter: no, then not known. undefined: none. */
+function statementOf(food: DietFood, code: string): boolean | null | undefined {
+  const said = food.diets.flatMap(({ diet, fits }) => (diet === code ? [fits] : []));
+  return said.includes(false) ? false : said.includes(null) ? null : said[0];
+}
+
+/** The line of the region where it has one for a code, else the general one. */
+function breaksIn({ breaks }: DietRule, region: string | null): readonly DietBreak[] {
+  const here = breaks.filter((line) => line.region !== null && region !== null && regionCovers(line.region, region));
+  const own = new Set(here.map(({ code }) => code));
+  return [...here, ...breaks.filter((line) => line.region === null && !own.has(line.code))];
+}

@@ -1,0 +1,191 @@
+/** Where in a document: `["components", "dal", "lines", "l2"]`. Slugs and ids, or indexes where nothing has a name. */
+// @ts-nocheck
+
+export type Path = readonly (string | number)[];
+
+/** What is wrong, as facts. Sentences are made at the edge (exports/problem-text.ts), in one place. */
+export type Problem =
+  | { readonly code: "UNKNOWN_UNIT"; readonly path: Path; readonly unit: string; readonly nearest: readonly string[] }
+  | {
+      readonly code: "AMBIGUOUS_UNIT";
+      readonly path: Path;
+      readonly unit: string;
+      readonly candidates: readonly string[];
+    }
+  | { readonly code: "UNKNOWN_FOOD"; readonly path: Path; readonly food: string }
+  | { readonly code: "UNKNOWN_COMPONENT"; readonly path: Path; readonly component: string }
+  | {
+      readonly code: "UNKNOWN_PART";
+      readonly path: Path;
+      readonly food: string;
+      readonly part: string;
+      readonly known: readonly string[];
+    }
+  | {
+      readonly code: "UNKNOWN_ROUTE";
+      readonly path: Path;
+      readonly component: string;
+      readonly route: string;
+      readonly known: readonly string[];
+    }
+  | {
+      readonly code: "UNKNOWN_PLAN";
+      readonly path: Path;
+      readonly publisher: string;
+      readonly plan: string;
+      readonly revision: number | null;
+    }
+  | { readonly code: "UNKNOWN_PUBLISHER"; readonly path: Path; readonly publisher: string }
+  /** `token`: its id. */
+  | { readonly code: "UNKNOWN_TOKEN"; readonly path: Path; readonly token: string }
+  | { readonly code: "SLUG_TAKEN"; readonly path: Path; readonly slug: string }
+  /** The idempotency key stands for a write with other input. */
+  | { readonly code: "KEY_REUSED"; readonly path: Path }
+  /** The write that the idempotency key stands for is not done yet. */
+  | { readonly code: "KEY_IN_USE"; readonly path: Path }
+  | { readonly code: "COMPONENT_CYCLE"; readonly path: Path; readonly cycle: readonly string[] }
+  | { readonly code: "COMPONENT_NOT_REACHED"; readonly path: Path; readonly component: string }
+  | {
+      readonly code: "NOT_CONVERTIBLE";
+      readonly path: Path;
+      readonly item: string;
+      readonly from: string;
+      readonly to: string;
+      readonly missing: string;
+    }
+  | { readonly code: "BAD_AMOUNT"; readonly path: Path; readonly written: string; readonly why: string }
+  | {
+      readonly code: "AMOUNT_OUT_OF_RANGE";
+      readonly path: Path;
+      readonly value: string;
+      readonly min: number;
+      readonly max: number;
+    }
+  | {
+      readonly code: "SERVINGS_OUT_OF_RANGE";
+      readonly path: Path;
+      readonly value: number;
+      readonly min: number;
+      readonly max: number;
+    }
+  | {
+      readonly code: "TOO_LARGE";
+      readonly path: Path;
+      readonly what: string;
+      readonly size: number;
+      readonly limit: number;
+    }
+  /** Steps that wait for one another in a ring: task ids of the session. */
+  | { readonly code: "STEPS_IN_A_CIRCLE"; readonly path: Path; readonly steps: readonly string[] }
+  /** Greatest waits or evening times of which no order keeps all: task ids of the session. */
+  | { readonly code: "WAITS_CANNOT_BE_KEPT"; readonly path: Path; readonly steps: readonly string[] }
+  | ClaimProblem
+  /** A set of that code is loaded, with other content. */
+  | { readonly code: "RULE_SET_EXISTS"; readonly path: Path; readonly set: string }
+  | { readonly code: "DUPLICATE"; readonly path: Path; readonly value: string }
+  | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
+  /** An amount that a spreadsheet program turned into a date; `offers` is what may have stood there. */
+  | { readonly code: "CELL_IS_A_DATE"; readonly path: Path; readonly cell: string; readonly offers: readonly string[] }
+  /** A table whose columns may be parted by more than one mark, or by none. */
+  | { readonly code: "DELIMITER_UNCLEAR"; readonly path: Path; readonly firstLine: string }
+  /** Bytes that are no text in the encoding of the file. */
+  | { readonly code: "NOT_TEXT"; readonly path: Path; readonly encoding: string }
+  | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string };
+
+/** A plan's claim that its foods contradict, or do not bear out, or that no diet rule knows. `foods` are slugs. */
+export type ClaimProblem =
+  | {
+      readonly code: "CLAIM_BROKEN" | "CLAIM_NOT_KNOWN";
+      readonly path: Path;
+      readonly claim: string;
+      readonly foods: readonly string[];
+    }
+  | { readonly code: "CLAIM_WITHOUT_RULE"; readonly path: Path; readonly claim: string };
+
+export type ProblemCode = Problem["code"];
+
+/** Something a reader should know beside an answer that still stands. */
+export type Warning =
+  | { readonly code: "NOT_COMBINED"; readonly path: Path; readonly food: string; readonly missing: string }
+  | {
+      readonly code: "PART_NOT_COUNTED";
+      readonly path: Path;
+      readonly food: string;
+      readonly part: string;
+      readonly missing: string;
+    }
+  | {
+      readonly code: "EDIBLE_PORTION_UNKNOWN";
+      readonly path: Path;
+      readonly food: string;
+      readonly form: string | null;
+    }
+  | { readonly code: "PRICE_UNKNOWN"; readonly path: Path; readonly food: string }
+  | {
+      readonly code: "PACK_NOT_COMPARABLE";
+      readonly path: Path;
+      readonly food: string;
+      readonly pack: string;
+      readonly missing: string;
+    }
+  | { readonly code: "ON_HAND_NOT_COMPARABLE"; readonly path: Path; readonly item: string; readonly missing: string }
+  | {
+      readonly code: "ON_HAND_IN_OTHER_FORM";
+      readonly path: Path;
+      /** The food needed, and the one on hand that turns into it. */
+      readonly item: string;
+      readonly from: string;
+      /** Grams of `item` that what is on hand would give, and grams of `from` the whole need would take. */
+      readonly gives: number;
+      readonly wouldTake: number;
+    }
+  | { readonly code: "ON_HAND_NOT_NEEDED"; readonly path: Path; readonly item: string }
+  | { readonly code: "ON_HAND_TOO_OLD"; readonly path: Path; readonly item: string; readonly useBy: string }
+  | {
+      readonly code: "DIET_NOT_MET";
+      readonly path: Path;
+      readonly diet: string;
+      readonly item: string;
+      readonly known: boolean;
+    }
+  | { readonly code: "SWAP_NOT_OFFERED"; readonly path: Path; readonly from: string; readonly to: string }
+  | {
+      readonly code: "SWAP_NOT_CONVERTIBLE";
+      readonly path: Path;
+      readonly from: string;
+      readonly to: string;
+      readonly missing: string;
+    }
+  | {
+      readonly code: "MADE_IN_TWO_PLANS";
+      readonly path: Path;
+      readonly component: string;
+      readonly plans: readonly string[];
+    }
+  | {
+      readonly code: "LEFT_OVER";
+      readonly path: Path;
+      readonly component: string;
+      readonly servingsMore: number | null;
+    }
+  | {
+      /** The part keeps `days` once its piece is cut, which is too short for a meal on `day` where one is cut on `cutOn`. */
+      readonly code: "PART_TOO_OLD";
+      readonly path: Path;
+      readonly food: string;
+      readonly part: string;
+      readonly meal: string;
+      readonly day: number;
+      readonly cutOn: number;
+      readonly days: number;
+    }
+  | { readonly code: "KEEPING_UNKNOWN"; readonly path: Path; readonly item: string }
+  | { readonly code: "REGION_NOT_GIVEN"; readonly path: Path; readonly used: string };
+
+export type WarningCode = Warning["code"];
+
+export type Result<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+
+export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+export const failed = (problems: readonly Problem[]): Result<never> => ({ ok: false, problems });

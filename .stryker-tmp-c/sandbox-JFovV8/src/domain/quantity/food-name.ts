@@ -1,0 +1,103 @@
+// @ts-nocheck
+import type { Food, FoodName } from "../model/food.js";
+import { singularPhrase } from "./singular.js";
+
+/** What matching needs of a food. */
+export type NamedFood = Pick<Food, "slug" | "names">;
+
+export type FoodMatch =
+  | { readonly kind: "FOUND"; readonly slug: string }
+  /** One word, several foods: a person must choose. */
+  | { readonly kind: "AMBIGUOUS"; readonly slugs: readonly string[] }
+  | { readonly kind: "NONE" };
+
+interface Entry {
+  readonly slug: string;
+  readonly language: string;
+  readonly region: string | null;
+}
+
+/** Names laid out for look-up: as written, and by the singular of the last word. */
+export interface FoodNames {
+  readonly exact: ReadonlyMap<string, readonly Entry[]>;
+  readonly singular: ReadonlyMap<string, readonly Entry[]>;
+}
+
+/** Case, spacing, hyphens and accents do not tell foods apart; nothing else is taken away. */
+const plainWords = (words: string): string =>
+  words
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/ß/g, "ss")
+    .replace(/[\s\-‐-―_,]+/gu, " ")
+    .trim();
+
+const spellings = ({ one, many, also }: FoodName): readonly string[] => [one, many, ...also];
+
+const add = (index: Map<string, Entry[]>, key: string, entry: Entry): void => {
+  const entries = index.get(key);
+  if (entries === undefined) index.set(key, [entry]);
+  else entries.push(entry);
+};
+
+/**
+ * Lays out the names of a catalogue. Build it anew when a name is added: matching happens on the words of a line whenever
+ * it is read, so a later synonym merges old plans without importing them again.
+ */
+export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames => {
+  const exact = new Map<string, Entry[]>();
+  const singular = new Map<string, Entry[]>();
+  for (const { slug, names } of foods) {
+    for (const name of names) {
+      const entry = { slug, language: name.language, region: name.region };
+      for (const spelling of spellings(name)) {
+        const key = plainWords(spelling);
+        add(exact, key, entry);
+        add(singular, singularPhrase(key, name.language), entry);
+      }
+    }
+  }
+  return { exact, singular };
+};
+
+const decide = (entries: readonly Entry[], region: string | null): FoodMatch => {
+  const here = entries.filter((entry) => entry.region === region);
+  const anywhere = entries.filter((entry) => entry.region === null);
+  const nearest = here.length > 0 ? here : anywhere.length > 0 ? anywhere : entries;
+  const slugs = [...new Set(nearest.map(({ slug }) => slug))].toSorted();
+  const [first] = slugs;
+  if (first === undefined) return { kind: "NONE" };
+  return slugs.length === 1 ? { kind: "FOUND", slug: first } : { kind: "AMBIGUOUS", slugs };
+};
+
+/**
+ * The food that these words name, in this language (null: any). All words must match: "tomato paste" is never a tomato.
+ * A name of the reader's own region goes before one of everywhere, that before one of another region.
+ */
+export const matchFood = (
+  names: FoodNames,
+  words: string,
+  language: string | null,
+  region: string | null,
+): FoodMatch => {
+  const key = plainWords(words);
+  const spoken = (entries: readonly Entry[] | undefined): readonly Entry[] =>
+    (entries ?? []).filter((entry) => language === null || entry.language === language);
+  const exact = spoken(names.exact.get(key));
+  if (exact.length > 0) return decide(exact, region);
+  return decide(spoken(names.singular.get(singularPhrase(key, language ?? "en"))), region);
+};
+
+/** The food's name for a reader: own language and region, own language, English, then the first. */
+export const readersFoodName = ({ names }: NamedFood, language: string, region: string | null): FoodName | null => {
+  const own = names.filter((name) => name.language === language);
+  return (
+    own.find((name) => name.region === region) ??
+    own.find((name) => name.region === null) ??
+    own[0] ??
+    names.find((name) => name.language === "en") ??
+    names[0] ??
+    null
+  );
+};

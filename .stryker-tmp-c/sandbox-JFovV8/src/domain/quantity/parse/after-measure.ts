@@ -1,0 +1,178 @@
+// @ts-nocheck
+import type { Measured } from "../../model/amount.js";
+import { rationalText } from "../rational.js";
+import { standardUnit } from "../unit.js";
+import type { LineContext } from "./line-context.js";
+import { addMeasured, measuredRange } from "./measured-sum.js";
+import { skipSpaces } from "./numeral.js";
+import type { LineModifier, LineReason } from "./parsed-line.js";
+import { afterRangeWord } from "./range.js";
+import { readMeasure, type Ends, type PackSize, type ReadMeasure } from "./read-measure.js";
+import { isSizeUnit, type ReadUnit } from "./read-unit.js";
+
+/** The first measure with all that is said about it before the food begins. */
+export interface WholeMeasure {
+  readonly amount: Measured;
+  readonly unit: ReadUnit | null;
+  readonly size: PackSize | null;
+  readonly alternates: readonly Measured[];
+  readonly additions: readonly Measured[];
+  readonly modifiers: readonly LineModifier[];
+  readonly notes: readonly string[];
+  readonly forms: readonly string[];
+  readonly reasons: readonly LineReason[];
+  readonly end: number;
+}
+
+export const measuredOf = ({ low, high }: Ends, unit: ReadUnit | null): Measured => ({
+  low: rationalText(low.n, low.d),
+  high: rationalText(high.n, high.d),
+  unit: unit?.unit ?? "piece",
+});
+
+const OR = /\s*(?:[/|=]|\s(?:or|oder|ou|o|lub)\s)\s*/iy;
+const PLUS = /\s*(?:\+|(?:plus|and|und|et|más|y|i)\s)\s*/iy;
+const SMALL = /^\s*(?:about|approx\.?|ca\.?|circa|etwa|environ|around|total(?:ing)?|or)\s+/i;
+const EACH = /^[\s-]*(?:each|apiece|je|chacun|chacune|cada una|cada uno|każda|każdy)\s*$/i;
+const EACH_BEFORE = /^\s*(?:each|je)\s+(?:about\s+)?/i;
+const TAIL = /^\s*(?:each|total|in total|drained|net|drained weight|worth)?\s*$/i;
+
+const after = (pattern: RegExp, text: string, at: number): number | null => {
+  const sticky = pattern;
+  sticky.lastIndex = at;
+  return sticky.test(text) ? sticky.lastIndex : null;
+};
+
+const measureAt = (text: string, at: number, context: LineContext): ReadMeasure | null => {
+  const found = readMeasure(text, at, context);
+  return found?.kind === "MEASURE" ? found : null;
+};
+
+const withUnitAt = (text: string, at: number | null, context: LineContext): ReadMeasure | null => {
+  const found = at === null ? null : measureAt(text, at, context);
+  return found !== null && found.unit !== null ? found : null;
+};
+
+export interface Bracket {
+  readonly measured: Measured;
+  readonly unit: ReadUnit;
+  readonly ends: Ends;
+  /** "(15 oz each)" */
+  readonly each: boolean;
+}
+
+/** The amount a bracket holds, if it holds nothing else. */
+export const bracketAmount = (content: string, context: LineContext): Bracket | null => {
+  const before = EACH_BEFORE.exec(content);
+  const inner = content.slice(before?.[0].length ?? 0).replace(SMALL, "");
+  const found = withUnitAt(inner, 0, context);
+  if (found === null || found.unit === null || found.size !== null) return null;
+  const tail = inner.slice(found.end);
+  if (!TAIL.test(tail) && !EACH.test(tail)) return null;
+  const each = before !== null || EACH.test(tail);
+  return { measured: measuredOf(found, found.unit), unit: found.unit, ends: found, each };
+};
+
+interface Step {
+  readonly whole: WholeMeasure;
+  readonly more: boolean;
+}
+
+const stop = (whole: WholeMeasure): Step => ({ whole, more: false });
+
+const bracketStep = (text: string, open: number, whole: WholeMeasure, context: LineContext): Step => {
+  const close = text.indexOf(")", open);
+  if (close < 0) return stop(whole);
+  const found = bracketAmount(text.slice(open + 1, close), context);
+  if (found === null) return stop(whole);
+  const end = close + 1;
+  const isSize = isSizeUnit(found.unit) && (whole.unit?.kind === "CONTAINER" || found.each);
+  if (isSize && whole.size === null) {
+    return { whole: { ...whole, size: { ...found.ends, unit: found.unit }, end }, more: true };
+  }
+  return { whole: { ...whole, alternates: [...whole.alternates, found.measured], end }, more: true };
+};
+
+/** Adds where both units convert by definition; else keeps the addition apart and says so. */
+export const withAddition = (whole: WholeMeasure, added: Measured, end: number): WholeMeasure => {
+  const sum = addMeasured(whole.amount, added);
+  const reason: LineReason = { code: "ADDITION_NOT_SUMMED", about: `${added.low} ${added.unit}` };
+  return {
+    ...whole,
+    amount: sum ?? whole.amount,
+    additions: [...whole.additions, added],
+    reasons: sum === null ? [...whole.reasons, reason] : whole.reasons,
+    end,
+  };
+};
+
+/** "1 tsp to 1 tbsp": what follows the far end, such as an addition, belongs to it. */
+const rangeStep = (text: string, whole: WholeMeasure, context: LineContext): Step => {
+  const far = whole.unit === null ? null : withUnitAt(text, afterRangeWord(text, whole.end), context);
+  if (far === null) return stop(whole);
+  const upper = follow(text, far, context, false);
+  const amount = measuredRange(whole.amount, upper.amount);
+  if (amount === null) return stop(whole);
+  const alternates = [...whole.alternates, ...upper.alternates];
+  return { whole: { ...whole, amount, alternates, end: upper.end }, more: false };
+};
+
+/** "1 lb 4 oz": a smaller unit of the same kind straight behind belongs to the amount. */
+const smallerStep = (text: string, at: number, whole: WholeMeasure, context: LineContext): Step => {
+  const next = withUnitAt(text, at, context);
+  const [large, small] = [standardUnit(whole.unit?.unit ?? ""), standardUnit(next?.unit?.unit ?? "")];
+  const follows =
+    large !== null && small !== null && large.dimension === small.dimension && small.factor < large.factor;
+  if (next === null || next.size !== null || !follows) return stop(whole);
+  return { whole: withAddition(whole, measuredOf(next, next.unit), next.end), more: true };
+};
+
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+
+const step = (text: string, whole: WholeMeasure, context: LineContext, mayRange: boolean): Step => {
+  const at = skipSpaces(text, whole.end);
+  if (text[at] === "(") return bracketStep(text, at, whole, context);
+  const code = text.charCodeAt(at);
+  if (isDigit(code)) return smallerStep(text, at, whole, context);
+  const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+  if (isLetter && !/[aombdluetpiy]/i.test(text[at] ?? "")) return stop(whole);
+  const other = withUnitAt(text, after(OR, text, whole.end), context);
+  if (other !== null) {
+    const alternates = [...whole.alternates, measuredOf(other, other.unit)];
+    return { whole: { ...whole, alternates, end: other.end }, more: true };
+  }
+  const plus = after(PLUS, text, whole.end);
+  const added = whole.unit === null ? null : withUnitAt(text, plus, context);
+  if (added !== null) return { whole: withAddition(whole, measuredOf(added, added.unit), added.end), more: true };
+  return mayRange ? rangeStep(text, whole, context) : stop(whole);
+};
+
+const NONE: readonly Measured[] = [];
+
+/** Most alternates and additions read of one line; more stay in its words. */
+const STEPS_MAX = 8;
+
+const follow = (text: string, first: ReadMeasure, context: LineContext, mayRange: boolean): WholeMeasure => {
+  let whole: WholeMeasure = {
+    amount: measuredOf(first, first.unit),
+    unit: first.unit,
+    size: first.size,
+    alternates: NONE,
+    additions: NONE,
+    modifiers: first.modifiers,
+    notes: first.notes,
+    forms: first.forms,
+    reasons: first.reasons.map((code) => ({ code, about: text.slice(0, first.end).trim() })),
+    end: first.end,
+  };
+  for (let steps = 0; steps < STEPS_MAX; steps += 1) {
+    const next = step(text, whole, context, mayRange);
+    whole = next.whole;
+    if (!next.more) break;
+  }
+  return whole;
+};
+
+/** Follows alternates ("/", "or", brackets), additions ("plus") and the far end of a range with two units. */
+export const wholeMeasure = (text: string, first: ReadMeasure, context: LineContext): WholeMeasure =>
+  follow(text, first, context, true);

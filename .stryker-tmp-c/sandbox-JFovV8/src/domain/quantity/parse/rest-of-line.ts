@@ -1,0 +1,126 @@
+// @ts-nocheck
+import type { Measured } from "../../model/amount.js";
+import { bracketAmount, measuredOf, type Bracket } from "./after-measure.js";
+import { foodWords, onlyDescribes } from "./food-words.js";
+import type { LineContext } from "./line-context.js";
+import type { LineModifier } from "./parsed-line.js";
+import { readMeasure } from "./read-measure.js";
+import { trimEndOf, trimStartOf } from "./trim-marks.js";
+import { anyPhrase, asNeeded, linePhrases, plusMore } from "./words/line-phrases.js";
+
+/** All that stands beside the measure. */
+export interface RestOfLine {
+  readonly food: string;
+  readonly form: string | null;
+  readonly preparation: string | null;
+  readonly notes: readonly string[];
+  readonly modifiers: readonly LineModifier[];
+  readonly asNeeded: boolean;
+  readonly brackets: readonly Bracket[];
+  readonly additions: readonly Measured[];
+}
+
+interface Cut {
+  readonly text: string;
+  readonly modifiers: readonly LineModifier[];
+  readonly notes: readonly string[];
+  readonly asNeeded: boolean;
+}
+
+const EDGE_MARKS = " \u00a0,;:–—-";
+
+const tidy = (text: string): string => {
+  const inner = trimEndOf(trimStartOf(text, EDGE_MARKS), EDGE_MARKS);
+  return inner.includes(",") ? inner.replace(/ ?,[ ,]*/g, ", ") : inner;
+};
+
+/** Takes the phrases that say how binding the amount is. */
+const cutPhrases = (text: string): Cut => {
+  if (!anyPhrase.test(text)) return { text, modifiers: [], notes: [], asNeeded: false };
+  const modifiers: LineModifier[] = [];
+  const notes: string[] = [];
+  let left = text;
+  const more = plusMore.exec(left);
+  if (more !== null) {
+    modifiers.push("PLUS_MORE");
+    notes.push(tidy(more[0]));
+    left = left.replace(plusMore, " ");
+  }
+  for (const [modifier, pattern] of linePhrases) {
+    const found = pattern.exec(left);
+    if (found === null) continue;
+    modifiers.push(modifier);
+    if (modifier === "FOR_SERVING") notes.push(tidy(found[0]));
+    left = left.replace(pattern, ", ");
+  }
+  const needed = asNeeded.test(left);
+  return { text: needed ? left.replace(asNeeded, ", ") : left, modifiers, notes, asNeeded: needed };
+};
+
+interface Unbracketed {
+  readonly text: string;
+  readonly brackets: readonly Bracket[];
+  readonly notes: readonly string[];
+}
+
+/** Brackets hold another amount or a remark. */
+const takeBrackets = (text: string, context: LineContext): Unbracketed => {
+  if (!text.includes("(")) return { text, brackets: [], notes: [] };
+  const brackets: Bracket[] = [];
+  const notes: string[] = [];
+  const left = text.replace(/\s*\(([^()]*)\)/g, (_, content: string) => {
+    const found = bracketAmount(content, context);
+    if (found !== null) brackets.push(found);
+    else if (tidy(content) !== "") notes.push(tidy(content));
+    return "";
+  });
+  return { text: left, brackets, notes };
+};
+
+const ADDED = /\s(?:plus|\+)\s+(?=[\d½⅓⅔¼¾⅛])/i;
+
+interface Added {
+  readonly text: string;
+  readonly additions: readonly Measured[];
+}
+
+/** "1 cup flour plus 2 tbsp": an addition behind the food. */
+const takeAddition = (text: string, context: LineContext): Added => {
+  const found = ADDED.exec(text);
+  if (found === null) return { text, additions: [] };
+  const measure = readMeasure(text, found.index + found[0].length, context);
+  if (measure?.kind !== "MEASURE" || measure.unit === null) return { text, additions: [] };
+  return {
+    text: text.slice(0, found.index) + text.slice(measure.end),
+    additions: [measuredOf(measure, measure.unit)],
+  };
+};
+
+/** Segments up to the one that names the food, and those behind it. */
+const splitSegments = (text: string): readonly [food: string, behind: readonly string[]] => {
+  const segments = text.split(/\s*[,;]\s*|\s+[-–—]\s+/u).filter((segment) => segment !== "");
+  let first = 0;
+  while (first < segments.length - 1 && onlyDescribes(segments[first] ?? "")) first += 1;
+  return [segments.slice(0, first + 1).join(", "), segments.slice(first + 1)];
+};
+
+/** Food, form, preparation and remarks of the words around a measure. `packed`: sold in a container. */
+export const restOfLine = (text: string, packed: boolean, context: LineContext): RestOfLine => {
+  const cut = cutPhrases(text);
+  const open = takeBrackets(cut.text, context);
+  const added = takeAddition(open.text, context);
+  const [segment, after] = splitSegments(tidy(added.text));
+  const amounts = after.flatMap((each) => bracketAmount(each, context) ?? []);
+  const behind = amounts.length === 0 ? after : after.filter((each) => bracketAmount(each, context) === null);
+  const words = foodWords(segment.replace(/\s+/g, " "), packed);
+  return {
+    food: trimEndOf(words.food, ".:"),
+    form: words.form,
+    preparation: behind.length === 0 ? null : behind.join(", "),
+    notes: [...words.notes, ...open.notes, ...cut.notes],
+    modifiers: cut.modifiers,
+    asNeeded: cut.asNeeded,
+    brackets: amounts.length === 0 ? open.brackets : [...open.brackets, ...amounts],
+    additions: added.additions,
+  };
+};

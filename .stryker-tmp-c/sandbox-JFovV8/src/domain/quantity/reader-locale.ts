@@ -1,0 +1,58 @@
+/** Languages that unit words and names exist in. Others get English words with their own numbers. */
+// @ts-nocheck
+
+export type AmountLanguage = "en" | "de" | "fr" | "es" | "pl";
+
+const languages: ReadonlySet<string> = new Set<AmountLanguage>(["en", "de", "fr", "es", "pl"]);
+
+const isAmountLanguage = (language: string): language is AmountLanguage => languages.has(language);
+
+/** Numbers and plurals of one reader's locale. */
+export interface ReaderLocale {
+  readonly language: AmountLanguage;
+  /** A number with at most this many decimals, in Latin digits. */
+  readonly decimal: (value: number, places: number) => string;
+  /** CLDR category of a shown number: "one", "few", "many", "other". */
+  readonly plural: (value: number) => string;
+}
+
+/** Language and region only: extensions could ask for other digits. English for a malformed tag. */
+const plainTag = (locale: string): string => {
+  try {
+    const { language, region } = new Intl.Locale(locale);
+    return region === undefined ? language : `${language}-${region}`;
+  } catch (error) {
+    if (error instanceof RangeError) return "en";
+    throw error;
+  }
+};
+
+const build = (locale: string): ReaderLocale => {
+  const tag = plainTag(locale);
+  const language = tag.slice(0, tag.indexOf("-") < 0 ? tag.length : tag.indexOf("-"));
+  const known = isAmountLanguage(language) ? language : "en";
+  const formats = [0, 1, 2, 3].map(
+    (places) => new Intl.NumberFormat(tag, { maximumFractionDigits: places, numberingSystem: "latn" }),
+  );
+  const fine = new Intl.NumberFormat(tag, { maximumSignificantDigits: 2, numberingSystem: "latn" });
+  const plurals = new Intl.PluralRules(known);
+  return {
+    language: known,
+    decimal: (value, places) => (formats[places] ?? fine).format(value),
+    plural: (value) => plurals.select(value),
+  };
+};
+
+const built = new Map<string, ReaderLocale>();
+
+/** Distinct locales remembered; endless new tags make this slower, never larger. */
+const BUILT_MAX = 200;
+
+/** Formats of a BCP 47 tag. */
+export const readerLocale = (locale: string): ReaderLocale => {
+  const known = built.get(locale);
+  if (known !== undefined) return known;
+  const fresh = build(locale);
+  if (built.size < BUILT_MAX) built.set(locale, fresh);
+  return fresh;
+};

@@ -1,0 +1,80 @@
+// @ts-nocheck
+import type { Dimension } from "../model/amount.js";
+import type { Food, Pack } from "../model/food.js";
+import { missingText, toDimension } from "../quantity/convert.js";
+import { moneyParts } from "./money.js";
+import type { PackOption } from "./packs.js";
+
+/** Where and in what money a household shops. null: anywhere; the currency is then settled by `currencyFor`. */
+export interface Shop {
+  readonly region: string | null;
+  readonly currency: string | null;
+}
+
+export interface PackShelf {
+  readonly packs: readonly Pack[];
+  readonly options: readonly PackOption[];
+  /** Packs whose content cannot be turned into the dimension needed, with the missing fact. */
+  readonly notComparable: readonly { readonly pack: Pack; readonly missing: string }[];
+}
+
+const soldHere = (pack: Pack, { region }: Shop): boolean =>
+  region === null || pack.region === null || pack.region === region;
+
+interface Shelved {
+  readonly pack: Pack;
+  readonly content: number;
+}
+
+/** The same pack (a kilogram or 1000 g) seen twice counts as seen last; seen twice on one day, as written last. */
+const latest = (packs: readonly Shelved[]): readonly Shelved[] => {
+  const newest = new Map<string, Shelved>();
+  for (const shelved of packs) {
+    const { name, region, price, seen } = shelved.pack;
+    const key = JSON.stringify([name, shelved.content.toPrecision(12), region, price?.currency ?? null]);
+    const known = newest.get(key);
+    if (known === undefined || known.pack.seen <= seen) newest.set(key, shelved);
+  }
+  return [...newest.values()];
+};
+
+/**
+ * The packs of a food on this shop's shelf, with contents in base units of the dimension needed. A price in another currency is
+ * no price here. A content that is a range counts on its low end.
+ */
+export function packShelf(food: Food, dimension: Dimension, shop: Shop): PackShelf {
+  const comparable: Shelved[] = [];
+  const notComparable: { pack: Pack; missing: string }[] = [];
+  for (const pack of food.packs) {
+    if (!soldHere(pack, shop)) continue;
+    const content = toDimension(pack.content, dimension, food, null);
+    if (content.ok) comparable.push({ pack, content: content.amount.low });
+    else notComparable.push({ pack, missing: missingText(content.missing) });
+  }
+  const shelf = latest(comparable);
+  return {
+    packs: shelf.map(({ pack }) => pack),
+    options: shelf.map(({ pack: { price }, content }, index) => ({
+      index,
+      content,
+      price: price !== null && price.currency === shop.currency ? moneyParts(price.amount) : null,
+    })),
+    notComparable,
+  };
+}
+
+/** The currency of a list: the one asked for, else the one most of its foods are priced in (first by code where equal). */
+export function currencyFor(foods: readonly Food[], shop: Shop): string | null {
+  if (shop.currency !== null) return shop.currency;
+  const priced = new Map<string, number>();
+  for (const food of foods) {
+    const currencies = new Set(
+      food.packs
+        .filter((pack) => soldHere(pack, shop))
+        .flatMap(({ price }) => (price === null ? [] : [price.currency])),
+    );
+    for (const currency of currencies) priced.set(currency, (priced.get(currency) ?? 0) + 1);
+  }
+  const [first] = [...priced].toSorted(([a, m], [b, n]) => n - m || (a < b ? -1 : 1));
+  return first?.[0] ?? null;
+}

@@ -1,0 +1,80 @@
+// @ts-nocheck
+import type { PublishedKeepingRule, RuleAudience } from "../model/keeping.js";
+import type { Source } from "../model/source.js";
+
+export type HandlingTopic =
+  | "ROOM"
+  | "HOLDING"
+  | "COOLING"
+  | "REHEATING"
+  | "THAWING"
+  | "FREEZING"
+  | "DATE_MARKING"
+  | "PACKING"
+  | "SOAKING"
+  | "BOILING"
+  | "HAZARD";
+
+/** A number that a handling rule sets. `from` is the lower end where the source prints a range. */
+export interface HandlingLimit {
+  readonly bound: "AT_MOST" | "AT_LEAST";
+  readonly from: number | null;
+  readonly value: number;
+  readonly unit: "HOUR" | "MINUTE" | "DAY" | "INCH" | "TIME";
+}
+
+/** What a published source says about handling rather than keeping: cooling, reheating, thawing, temperatures, hazards. */
+export interface HandlingRule {
+  readonly id: string;
+  readonly topic: HandlingTopic;
+  /** What it is about, in a few words. */
+  readonly about: string;
+  readonly condition: string | null;
+  readonly limit: HandlingLimit | null;
+  readonly temperature: string | null;
+  /** What is not a number: "never", "the clock stops". */
+  readonly says: string | null;
+  readonly audience: RuleAudience;
+  readonly region: string;
+  readonly inForceFrom: string | null;
+  readonly inForceTo: string | null;
+  readonly publisher: string;
+  readonly note: string | null;
+  readonly source: Source;
+}
+
+/** When a caution is due. Any one match is enough, and a match only ever adds a caution. */
+export interface CautionTrigger {
+  readonly always: boolean;
+  /** Anything of a class that needs the cold. */
+  readonly perishable: boolean;
+  /** Classes, each with the narrower ones inside it. */
+  readonly keepsAs: readonly string[];
+  /** Food slugs. */
+  readonly foods: readonly string[];
+  /** Whole words, or several in a row, in any name of a food. */
+  readonly foodWords: readonly string[];
+  /** The same in the text of a step; when `foodWords` or `foods` is given too, both must match one component or meal. */
+  readonly stepWords: readonly string[];
+}
+
+/** A caution as data: its words are the same in every output. */
+export interface CautionRule {
+  readonly code: string;
+  readonly text: string;
+  readonly when: CautionTrigger;
+  /** Ids of the published rules it rests on. */
+  readonly rules: readonly string[];
+  readonly source: Source;
+}
+
+/** Everything published that this service knows about keeping and handling food, as one dated set. */
+export interface FoodSafetyRules {
+  readonly id: string;
+  readonly version: string;
+  /** ISO date of the set. */
+  readonly date: string;
+  readonly keeping: readonly PublishedKeepingRule[];
+  readonly handling: readonly HandlingRule[];
+  readonly cautions: readonly CautionRule[];
+}

@@ -1,0 +1,54 @@
+/** A publisher, and where to read about it. */
+// @ts-nocheck
+
+export interface FeedAuthor {
+  readonly name: string;
+  readonly address: string;
+}
+
+/** A published plan in its newest revision, as followers of a feed get it. */
+export interface FeedEntry {
+  /** UUID of the plan: the same whatever becomes of its title, slug or address. */
+  readonly planId: string;
+  readonly title: string;
+  readonly summary: string | null;
+  /** The moving address: the newest revision. */
+  readonly address: string;
+  /** BCP 47. */
+  readonly locale: string;
+  readonly author: FeedAuthor;
+  readonly firstPublishedAt: Date;
+  /** When the newest revision was published. */
+  readonly publishedAt: Date;
+  /** What the publisher says has changed in it; null for nothing, and for a first revision. */
+  readonly changeNote: string | null;
+}
+
+/** A page of what was published, newest first. All addresses are absolute. */
+export interface Feed {
+  /** An IRI that never changes. */
+  readonly id: string;
+  readonly title: string;
+  /** The page it is the feed of. */
+  readonly home: string;
+  /** Its own address. */
+  readonly self: string;
+  /** The page of older entries; null: there is none. */
+  readonly next: string | null;
+  readonly locale: string;
+  /** null: entries of several publishers. */
+  readonly author: FeedAuthor | null;
+  readonly entries: readonly FeedEntry[];
+}
+
+/** RFC 9562: a name for the plan that is no address, so moving the service or renaming the plan makes no new entry. */
+export const entryId = ({ planId }: Pick<FeedEntry, "planId">): string => `urn:uuid:${planId.toLowerCase()}`;
+
+/** RFC 3339, in UTC, to the second. */
+export const feedTime = (time: Date): string => time.toISOString().replace(/\.\d+Z$/, "Z");
+
+/** What an entry says, in one text each: the summary, then what has changed. */
+export const entryTexts = ({ summary, changeNote }: FeedEntry, changed: string): readonly string[] => [
+  ...(summary === null ? [] : [summary]),
+  ...(changeNote === null ? [] : [`${changed}: ${changeNote}`]),
+];

@@ -1,0 +1,41 @@
+// @ts-nocheck
+import type { Finding } from "../domain/plan/finding.js";
+import { claimSentence } from "./claim-sentence.js";
+
+const days = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "day" : "days"}`;
+
+function sentence(finding: Finding): string {
+  switch (finding.code) {
+    case "LINE_IN_NO_STEP":
+      return `No step uses "${finding.item}". Name it in a step, or take the line out.`;
+    case "AMOUNT_MISSING":
+      return `"${finding.item}" has no amount, so nobody can tell how much to make.`;
+    case "NOT_MEASURABLE":
+      return `"${finding.item}" is less than a kitchen can measure at these servings. Write a larger batch, or "to taste".`;
+    case "COMPONENT_NEVER_EATEN":
+      return `"${finding.component}" is made and nobody eats it.`;
+    case "COMPONENT_LEFT_OVER":
+      return `${Math.round(finding.share * 100)} % of "${finding.component}" is left over. Use it in a meal, or allow smaller batches.`;
+    case "KEPT_TOO_LONG":
+      return `"${finding.subject}" keeps ${days(finding.days)}, and "${finding.meal}" is on day ${finding.day}. Freeze a share, make it later, or move the meal.`;
+    case "NOBODY_SAYS_HOW_LONG":
+      return `Nobody says how long "${finding.subject}" keeps. Give a keeping rule and who says so.`;
+    case "OVEN_WITHOUT_TEMPERATURE":
+      return `Step "${finding.step}" bakes and gives no temperature.`;
+    case "OVEN_NOT_PREHEATED":
+      return `Step "${finding.step}" bakes at ${finding.temperatureC} °C, and nothing heats the oven before it.`;
+    case "CAUTION_NOT_NAMED":
+      return `The caution "${finding.caution}" is due for "${finding.subject}". Readers are shown it; say so in your text too.`;
+    case "CAUTION_UNKNOWN":
+      return `"${finding.subject}" names the caution "${finding.caution}", which no rule knows.`;
+    case "CLAIM_BROKEN":
+    case "CLAIM_NOT_KNOWN":
+    case "CLAIM_WITHOUT_RULE":
+      return claimSentence(finding);
+    case "SESSION_TOO_LONG":
+      return `The session takes ${Math.ceil(finding.minutes)} minutes, and ${finding.promised} are promised.`;
+  }
+}
+
+/** Where, what, and what to do, in English. */
+export const findingText = (finding: Finding): string => `${finding.path.join(" > ")}: ${sentence(finding)}`;

@@ -1,0 +1,156 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import type { ScaledComponent, ScaledMeal } from "../../domain/plan/scaled.js";
+import { showAmount } from "../shown-amount.js";
+import { amountSchema } from "./amount.js";
+import { allergenStatementSchema, cautionSchema, cautionsJson, contentsJson, dietSchema } from "./contents.js";
+import { instant, list, named, slug, text, texts, type Json } from "./named-schema.js";
+import { thingsOf, type ThingsOfPlan } from "./named-thing.js";
+import { nutritionJson, nutritionSchema } from "./nutrition.js";
+import { scaledLineJson, scaledLineSchema, stepJson, stepSchema } from "./scaled-line.js";
+import { sessionJson, sessionSchema } from "./session.js";
+import { shoppingListJson, shoppingListSchema } from "./shopping-list.js";
+import { storageJson, storageSchema } from "./storage.js";
+import { problemJson, warningJson, warningSchema } from "./warning.js";
+
+export const publisherSchema = named(
+  "Publisher",
+  "Whoever publishes plans: a writer or a title.",
+  z.object({ slug: slug("Short name used in addresses; never changes."), name: text("Name shown to readers.") }),
+);
+
+const contents = {
+  allergens: allergenStatementSchema,
+  diets: list(dietSchema, "Held against every diet there is a rule for."),
+  nutrition: nutritionSchema,
+};
+
+export const scaledMealSchema = named(
+  "ScaledMeal",
+  "A meal computed.",
+  z.object({
+    slug: slug("Short name, unique inside the plan."),
+    title: text("Title."),
+    day: z.number().int().min(0).describe("Days after the prep session; 0 is the day of the session."),
+    serves: z.number().describe("How many people it is written for."),
+    factor: z.number().describe("Servings asked for, divided by `serves`."),
+    lines: list(scaledLineSchema, "What goes into it."),
+    steps: list(stepSchema, "How it is finished on the day."),
+    ...contents,
+  }),
+);
+
+export const scaledComponentSchema = named(
+  "ScaledComponent",
+  "A component computed. `used` + `leftOver` = `made`, what was on hand not counted in `made`.",
+  z.object({
+    slug: slug("Short name, unique for its publisher."),
+    title: text("Title."),
+    route: text("Name of the route taken. Null: made as written.").nullable(),
+    batches: z.number().describe("How many batches are made."),
+    loads: z.number().int().min(0).describe("Pots or trays it is made in."),
+    made: amountSchema.describe("How much is made."),
+    used: amountSchema.describe("How much of it goes into meals and other components."),
+    leftOver: amountSchema.describe("How much of it is left."),
+    onHand: amountSchema.describe("How much was there already."),
+    lines: list(scaledLineSchema, "What goes into it, for all its batches."),
+    steps: list(stepSchema, "How one batch is made, by the route taken."),
+  }),
+);
+
+export const planSchema = named(
+  "Plan",
+  "A published plan, computed for a number of servings and one household.",
+  z.object({
+    publisher: publisherSchema,
+    slug: slug("Short name used in addresses; the same for all its revisions."),
+    title: text("Title."),
+    summary: text("A sentence or two about it.").nullable(),
+    locale: text("BCP 47 tag of the language it is written in."),
+    revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
+    publishedAt: instant("When this revision was published."),
+    withdrawnAt: instant("When this revision was withdrawn. Null: it is in force.").nullable(),
+    checksum: text("SHA-256 of the frozen document, hex.", 64),
+    serves: z.number().describe("How many people it is written for."),
+    promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
+    claims: texts("What its writer claims of it, such as a diet."),
+    servings: z.number().int().min(1).describe("How many it was computed for."),
+    meals: list(scaledMealSchema, "In the order of their days."),
+    components: list(scaledComponentSchema, "In an order in which they can be made."),
+    shoppingList: shoppingListSchema,
+    session: sessionSchema.nullable().describe("Null where the steps fit no order; `sessionProblems` then says why."),
+    sessionProblems: list(warningSchema, "Why there is no session."),
+    storage: storageSchema,
+    ...contents,
+    cautions: list(cautionSchema, "What to mind in the kitchen."),
+    warnings: list(warningSchema, "What the reader should know beside the answer."),
+  }),
+);
+export type PlanJson = Json<typeof planSchema>;
+
+/** Everything about one plan for one household. */
+export function planJson(answer: PlanAnswer): PlanJson {
+  const { publication, scaled, reader } = answer;
+  const { plan } = scaled.bundle;
+  const things = thingsOf(scaled.bundle, reader);
+  return {
+    publisher: publication.publisher,
+    slug: publication.slug,
+    title: plan.title,
+    summary: plan.summary,
+    locale: plan.locale,
+    revision: publication.revision,
+    publishedAt: publication.publishedAt.toISOString(),
+    withdrawnAt: publication.withdrawnAt?.toISOString() ?? null,
+    checksum: publication.checksum,
+    serves: plan.serves,
+    promisedMinutes: plan.promisedMinutes,
+    claims: plan.claims,
+    servings: scaled.servings,
+    meals: scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map((meal) => mealJson(meal, answer, things)),
+    components: scaled.components.map((made) => componentJson(made, things)),
+    shoppingList: shoppingListJson(answer.list, reader),
+    session: answer.session && sessionJson(answer.session),
+    sessionProblems: answer.sessionProblems.map(problemJson),
+    storage: storageJson(answer.storage, things),
+    ...contentsJson(answer.contents.plan, things),
+    nutrition: nutritionJson(answer.nutrition.plan, things),
+    cautions: cautionsJson(answer.cautions, things),
+    warnings: scaled.warnings.map(warningJson),
+  };
+}
+
+function mealJson({ meal, factor, lines }: ScaledMeal, answer: PlanAnswer, things: ThingsOfPlan) {
+  const contained = answer.contents.meals.get(meal.slug);
+  const eaten = answer.nutrition.meals.find((each) => each.meal === meal.slug);
+  if (contained === undefined || eaten === undefined) throw new Error(`nothing is stated about the meal ${meal.slug}`);
+  return {
+    slug: meal.slug,
+    title: meal.title,
+    day: meal.day,
+    serves: meal.serves,
+    factor,
+    lines: lines.map((line) => scaledLineJson(line, things)),
+    steps: meal.steps.map(stepJson),
+    ...contentsJson(contained, things),
+    nutrition: nutritionJson(eaten.nutrition, things),
+  } satisfies Json<typeof scaledMealSchema>;
+}
+
+const componentJson = (made: ScaledComponent, { reader, ...things }: ThingsOfPlan) => {
+  const { component, route, lines } = made;
+  return {
+    slug: component.slug,
+    title: component.title,
+    route: route?.name ?? null,
+    batches: made.batches,
+    loads: made.loads,
+    made: showAmount(made.made, component, reader),
+    used: showAmount(made.used, component, reader),
+    leftOver: showAmount(made.leftOver, component, reader),
+    onHand: showAmount(made.onHand, component, reader),
+    lines: lines.map((line) => scaledLineJson(line, { ...things, reader })),
+    steps: (route ?? component).steps.map(stepJson),
+  } satisfies Json<typeof scaledComponentSchema>;
+};

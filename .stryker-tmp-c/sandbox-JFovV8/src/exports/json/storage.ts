@@ -1,0 +1,128 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { Basis, StorageAnswer, StorageGuidance } from "../../domain/storage/guidance.js";
+import { adviceText, type AdviceWords } from "../advice-text.js";
+import { showAmount } from "../shown-amount.js";
+import { sourceSchema } from "./amount.js";
+import { day, instant, list, named, text, texts, type Json } from "./named-schema.js";
+import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
+import { warningJson, warningSchema } from "./warning.js";
+
+const purpose = z.enum(["SAFETY", "QUALITY"]).describe("What the end protects: the eater, or taste and texture only.");
+
+export const basisSchema = named(
+  "Basis",
+  "One statement about how long something keeps.",
+  z.object({
+    of: namedThingSchema.describe("What it is about: the subject, or the part it inherits from."),
+    source: sourceSchema,
+    sourced: z.boolean().describe("Anybody can look it up. False: practice, the writer's own experience, or invented."),
+    days: z.number().describe("How many days it gives after the day of making."),
+    printed: text("The length as its source prints it.").nullable(),
+    purpose,
+    region: text("Region of the authority.").nullable(),
+    temperature: text("The storage temperature it assumes, in its own words.").nullable(),
+    condition: text("It holds only then.").nullable(),
+    byAnalogy: z.boolean().describe("No figure is published for this kind of food; that of a wider kind stands in."),
+    note: text("What else should be known about it.").nullable(),
+    decides: z.boolean().describe("This one decides."),
+  }),
+);
+
+export const guidanceSchema = named(
+  "StorageGuidance",
+  "How long something keeps in one place, and on whose authority. Local food-safety codes and the practice of licensed kitchens come first; nothing here promises that food is safe.",
+  z.object({
+    subject: namedThingSchema.describe("What keeps."),
+    place: z.enum(["FRIDGE", "FREEZER", "ROOM"]).describe("Where."),
+    days: z
+      .number()
+      .describe("After the day it is made, a meal after the day of the session. Fractions where hours count."),
+    counts: z
+      .enum(["DAYS", "HOURS"])
+      .describe("Whether the end is that of a calendar day, or so many hours after making."),
+    purpose,
+    lastDay: day("The last day, if the session's start was given.").nullable(),
+    keepUntil: instant("The last moment, if the session's start was given.").nullable(),
+    container: text("In what.").nullable(),
+    condition: text("It holds only then.").nullable(),
+    basis: list(basisSchema, "All that was weighed; the strictest decides."),
+    limitedBy: namedThingSchema.nullable().describe("The part that decides, if it is not the subject itself."),
+    scope: z
+      .object({
+        asked: text("The region asked for.").nullable(),
+        used: text("The region whose rules were used."),
+        reach: z
+          .enum(["REGION", "REGION_NOT_GIVEN", "REGION_WITHOUT_RULE", "OTHER_AUDIENCE"])
+          .describe("How the two belong together."),
+      })
+      .nullable()
+      .describe("Whose published rules were used. Null: only the writer speaks."),
+    tooLateFor: list(namedThingSchema, "Meals planned for later than it keeps."),
+    advice: texts("What to do, in sentences."),
+  }),
+);
+
+export const storageSchema = named(
+  "Storage",
+  "How long every component, meal and food of a plan keeps.",
+  z.object({
+    guidance: list(guidanceSchema, "Where it is best kept first."),
+    unknown: list(
+      z.object({ subject: namedThingSchema, part: namedThingSchema.describe("The part of which nobody knows.") }),
+      "Nobody says how long these keep.",
+    ),
+    warnings: list(warningSchema, "What the reader should know beside it."),
+  }),
+);
+export type StorageJson = Json<typeof storageSchema>;
+
+const basisJson = (basis: Basis, things: ThingsOfPlan): Json<typeof basisSchema> => ({
+  of: things.named(basis.of),
+  source: basis.source,
+  sourced: basis.sourced,
+  days: basis.days,
+  printed: basis.printed,
+  purpose: basis.purpose,
+  region: basis.region,
+  temperature: basis.temperature,
+  condition: basis.condition,
+  byAnalogy: basis.byAnalogy,
+  note: basis.note,
+  decides: basis.decides,
+});
+
+const guidanceJson = (
+  guidance: StorageGuidance,
+  things: ThingsOfPlan,
+  words: AdviceWords,
+): Json<typeof guidanceSchema> => ({
+  subject: things.named(guidance.subject),
+  place: guidance.place,
+  days: guidance.days,
+  counts: guidance.counts,
+  purpose: guidance.purpose,
+  lastDay: guidance.lastDay,
+  keepUntil: guidance.keepUntil,
+  container: guidance.container,
+  condition: guidance.condition,
+  basis: guidance.basis.map((basis) => basisJson(basis, things)),
+  limitedBy: guidance.limitedBy && things.named(guidance.limitedBy),
+  scope: guidance.scope,
+  tooLateFor: guidance.tooLateFor.map((meal) => things.named({ kind: "MEAL", slug: meal })),
+  advice: guidance.advice.map((advice) => adviceText(advice, words)),
+});
+
+export function storageJson({ guidance, unknown, warnings }: StorageAnswer, things: ThingsOfPlan): StorageJson {
+  const words: AdviceWords = {
+    meal: (slug) => things.meal(slug).title,
+    component: (slug) => things.component(slug).title,
+    food: (slug) => things.named({ kind: "FOOD", slug }).name,
+    amount: (amount, slug) => showAmount(amount, things.component(slug), things.reader).text,
+  };
+  return {
+    guidance: guidance.map((each) => guidanceJson(each, things, words)),
+    unknown: unknown.map(({ subject, part }) => ({ subject: things.named(subject), part: things.named(part) })),
+    warnings: warnings.map(warningJson),
+  };
+}

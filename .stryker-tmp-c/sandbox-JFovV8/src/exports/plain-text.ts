@@ -1,0 +1,59 @@
+// @ts-nocheck
+import type { PlanAnswer } from "../domain/plan/plan-answer.js";
+import type { ShoppingLine } from "../domain/plan/scaled.js";
+import { componentText } from "./component-text.js";
+import { costText } from "./cost-text.js";
+import { keepingLines } from "./keeping-text.js";
+import { lineText } from "./line-text.js";
+import { nameBook } from "./name-book.js";
+import { warningText } from "./problem-text.js";
+import { byAisle, shoppingText } from "./shopping-text.js";
+
+/** What is written out, and for whom. */
+export type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
+
+/** A plan computed, as text for a terminal: components, meals, list by aisle, keeping, warnings. Lines end in \n. */
+export function plainText({ scaled, list, storage, reader }: PlainTextInput): string {
+  const book = nameBook(scaled.bundle, reader);
+  const warnings = [...scaled.warnings, ...list.warnings, ...storage.warnings].map(warningText);
+  return [
+    `${scaled.bundle.plan.title}, for ${scaled.servings}`,
+    ...section(
+      "Make ahead",
+      scaled.components.flatMap((made) => [
+        `  ${made.component.title}: ${componentText(made, book)}`,
+        ...made.lines.map((line) => `    ${lineText(line, book)}`),
+      ]),
+    ),
+    ...section(
+      "Eat",
+      scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map(({ meal }) => `  day ${meal.day}  ${meal.title}`),
+    ),
+    ...section(
+      "Buy",
+      byAisle(list.lines).flatMap(([aisle, lines]) => [
+        `  ${aisle}`,
+        ...lines.map((line) => `    ${buyText(line, reader)}`),
+      ]),
+    ),
+    ...section("", [`  ${costText(list.cost, scaled.servings, book.words, book.food)}`]),
+    ...section(
+      "Keep",
+      keepingLines(storage, book).map((line) => `  ${line}`),
+    ),
+    ...section(
+      "Mind",
+      warnings.map((line) => `  ${line}`),
+    ),
+    "",
+  ].join("\n");
+}
+
+function buyText(line: ShoppingLine, reader: PlainTextInput["reader"]): string {
+  const { food, need, onHand, packs, price } = shoppingText(line, reader, false);
+  const bought = packs === null ? "" : `  →  ${packs}${price === null ? "" : ` = ${price}`}`;
+  return `${food}: ${[need, onHand].filter((each) => each !== null).join(", ")}${bought}`;
+}
+
+const section = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : ["", ...(title === "" ? [] : [title]), ...lines];

@@ -1,0 +1,78 @@
+// @ts-nocheck
+import type { Block, Inline, Line, Lines } from "./document.js";
+import { markupText } from "./markup-text.js";
+
+/** How a way out wants its HTML. */
+export interface HtmlSkin {
+  /** Attributes of an element, from a leading space on; empty where it has none. */
+  readonly attributes: (element: HtmlElement) => string;
+  /** What stands before the text of a thing to tick off; `label` is escaped already. */
+  readonly tick: (label: string) => string;
+  /** Added to the level of every heading. */
+  readonly headingsBelow: number;
+}
+
+export type HtmlElement =
+  "h1" | "h2" | "h3" | "h4" | "p" | "ul" | "ol" | "li" | "table" | "th" | "row-th" | "td" | "a" | "em";
+
+/** Blocks as HTML, every text escaped: nothing of it is markup but what this draws. */
+export const renderHtml = (blocks: readonly Block[], skin: HtmlSkin): string =>
+  blocks.map((block) => blockHtml(block, skin)).join("\n");
+
+function blockHtml(block: Block, skin: HtmlSkin): string {
+  const attributes = skin.attributes;
+  switch (block.kind) {
+    case "HEADING": {
+      const element = `h${Math.min(4, block.level + skin.headingsBelow)}` as "h1" | "h2" | "h3" | "h4";
+      return `<${element}${attributes(element)}>${markupText(block.text)}</${element}>`;
+    }
+    case "PARAGRAPH":
+      return `<p${attributes("p")}>${linesHtml(block.lines, skin)}</p>`;
+    case "LIST": {
+      const element = block.of === "STEPS" ? "ol" : "ul";
+      const items = block.items.map((item) => {
+        const said = linesHtml(item, skin);
+        return `<li${attributes("li")}>${block.of === "TICKS" ? skin.tick(said) : said}</li>`;
+      });
+      return `<${element}${attributes(element)}>\n${items.join("\n")}\n</${element}>`;
+    }
+    case "TABLE":
+      return tableHtml(block, skin);
+  }
+}
+
+function tableHtml({ head, rows }: Extract<Block, { kind: "TABLE" }>, skin: HtmlSkin): string {
+  const { attributes } = skin;
+  const heads = head.map((each) => `<th scope="col"${attributes("th")}>${markupText(each)}</th>`).join("");
+  const body = rows.map(([first = [], ...others]) => {
+    const name = `<th scope="row"${attributes("row-th")}>${linesHtml(first, skin)}</th>`;
+    return `<tr>${name}${others.map((cell) => `<td${attributes("td")}>${linesHtml(cell, skin)}</td>`).join("")}</tr>`;
+  });
+  return `<table${attributes("table")}>\n<thead><tr>${heads}</tr></thead>\n<tbody>\n${body.join("\n")}\n</tbody>\n</table>`;
+}
+
+const linesHtml = (lines: Lines, skin: HtmlSkin): string =>
+  lines
+    .map((line) => lineHtml(line, skin))
+    .filter((line) => line !== "")
+    .join("<br>");
+
+const lineHtml = (line: Line, skin: HtmlSkin): string =>
+  line
+    .filter(({ text }) => text !== "")
+    .map((inline) => inlineHtml(inline, skin))
+    .join(" ");
+
+function inlineHtml(inline: Inline, { attributes }: HtmlSkin): string {
+  const said = markupText(inline.text);
+  switch (inline.kind) {
+    case "TEXT":
+      return said;
+    case "STRONG":
+      return `<strong>${said}</strong>`;
+    case "ASIDE":
+      return `<em${attributes("em")}>${said}</em>`;
+    case "LINK":
+      return `<a href="${markupText(inline.address)}"${attributes("a")}>${said}</a>`;
+  }
+}

@@ -1,0 +1,67 @@
+// @ts-nocheck
+import type { BaseAmount, Dimension, Measured, RationalText } from "../domain/model/amount.js";
+import type { Household } from "../domain/model/household.js";
+import type { Plan } from "../domain/model/plan.js";
+import type { Reader } from "../domain/plan/plan-answer.js";
+import type { ScaledLine } from "../domain/plan/scaled.js";
+import type { MeasureFacts } from "../domain/quantity/convert.js";
+import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/quantity/format.js";
+import { toNumber } from "../domain/quantity/rational.js";
+import { standardUnit } from "../domain/quantity/unit.js";
+
+/** How amounts are shown to one reader. */
+export type Show = Reader;
+
+export interface ShownUnit {
+  readonly code: string;
+  readonly name: string;
+  /** null for a measure of a food's own and for batches. */
+  readonly dimension: Dimension | null;
+}
+
+/** An amount ready to show. Only `text` is rounded; `grams` and `millilitres` are those of `value`. */
+export interface ShownAmount {
+  readonly value: number;
+  readonly upTo: number | null;
+  readonly exact: RationalText | null;
+  readonly unit: ShownUnit;
+  readonly text: string;
+  readonly grams: number | null;
+  readonly millilitres: number | null;
+}
+
+/** As the writer wrote it. */
+export const writersShow = (plan: Pick<Plan, "measures" | "locale">): Show => ({ ...plan, converts: false });
+
+/** As this household wants it; what it leaves open is the writer's choice. */
+export const showFor = (household: Household, plan: Pick<Plan, "measures" | "locale">): Show => ({
+  measures: household.measures ?? plan.measures,
+  locale: household.locale ?? plan.locale,
+  converts: household.measures !== null && household.measures !== plan.measures,
+});
+
+/** A computed amount, in the units the reader cooks with. */
+export const showAmount = (amount: BaseAmount, facts: MeasureFacts, show: Show): ShownAmount =>
+  shown(presentAmount(amount, facts, show));
+
+/** A written amount, in the writer's own unit. */
+export const showWritten = ({ low, high, unit }: Measured, facts: MeasureFacts, show: Show): ShownAmount =>
+  shown(presentInUnit(toNumber(low), toNumber(high), unit, facts, show));
+
+/** A scaled line, in the writer's own unit unless the reader cooks with others; null for TO_TASTE. */
+export function showScaledLine({ amount, inUnit }: ScaledLine, facts: MeasureFacts, show: Show): ShownAmount | null {
+  if (amount === null) return null;
+  if (inUnit === null || show.converts) return showAmount(amount, facts, show);
+  return shown(presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, show));
+}
+
+/** An exact ratio as the nearest double. */
+export const ratioValue = (ratio: RationalText): number => toNumber(ratio);
+
+function shown({ unit, ...amount }: PresentedAmount): ShownAmount {
+  const dimension = standardUnit(unit.id)?.dimension ?? null;
+  return {
+    ...amount,
+    unit: { code: unit.id, name: unit.name, dimension: dimension === "BATCH" ? null : dimension },
+  };
+}

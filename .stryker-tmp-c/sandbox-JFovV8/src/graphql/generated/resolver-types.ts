@@ -1,0 +1,3170 @@
+// @ts-nocheck
+import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WarningParent } from '../parents.js';
+import type { RuleSetSummary } from '../../services/deps.js';
+import type { Context } from '../context.js';
+export type Maybe<T> = T | null;
+export type InputMaybe<T> = T | null | undefined;
+export type Omit<T, K extends keyof T> = Pick<T, Exclude<keyof T, K>>;
+export type RequireFields<T, K extends keyof T> = Omit<T, K> & { [P in K]-?: NonNullable<T[P]> };
+/** All built-in and custom scalars, mapped to their actual values */
+export type Scalars = {
+  ID: { input: string; output: string; }
+  String: { input: string; output: string; }
+  Boolean: { input: boolean; output: boolean; }
+  Int: { input: number; output: number; }
+  Float: { input: number; output: number; }
+  Date: { input: string; output: string; }
+  DateTime: { input: string; output: Date | string; }
+  Quantity: { input: string; output: string; }
+};
+
+/** An access token, without its secret. */
+export type AccessToken = {
+  readonly __typename?: 'AccessToken';
+  /** When it was made. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** When it stops being taken. Null: never. */
+  readonly expiresAt: Maybe<Scalars['DateTime']['output']>;
+  /** The part of the token that is no secret: the eight characters after `prepwright_`. */
+  readonly id: Scalars['ID']['output'];
+  /** When it was last shown, to the minute. Null: never yet. */
+  readonly lastUsedAt: Maybe<Scalars['DateTime']['output']>;
+  /** What it is for. */
+  readonly name: Scalars['String']['output'];
+  /** Whose it is. Null: the operator's. */
+  readonly publisher: Maybe<Publisher>;
+  /** When it was taken away. Null: it was not. */
+  readonly revokedAt: Maybe<Scalars['DateTime']['output']>;
+  /** What it may do. */
+  readonly scopes: ReadonlyArray<Scope>;
+};
+
+/** A page of access tokens. */
+export type AccessTokenConnection = {
+  readonly __typename?: 'AccessTokenConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<AccessTokenEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One access token in a list. */
+export type AccessTokenEdge = {
+  readonly __typename?: 'AccessTokenEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The token. */
+  readonly node: AccessToken;
+};
+
+/** One allergen of the lists. */
+export type AllergenFinding = {
+  readonly __typename?: 'AllergenFinding';
+  /** Code of the allergen. */
+  readonly code: Scalars['String']['output'];
+  /** Foods that contain it. */
+  readonly contains: ReadonlyArray<Food>;
+  /** Foods whose own data say they may contain it. */
+  readonly mayContain: ReadonlyArray<Food>;
+  /** As it must be declared. */
+  readonly name: Scalars['String']['output'];
+  /** What is known, over all foods. Unknown spreads. */
+  readonly presence: AllergenPresence;
+  /** The amount from which it must be declared. Null: any. */
+  readonly threshold: Maybe<Scalars['String']['output']>;
+  /** Foods of which it is not known. */
+  readonly unknown: ReadonlyArray<Food>;
+};
+
+/** What a law says must be declared. */
+export type AllergenList = {
+  readonly __typename?: 'AllergenList';
+  /** Code of the list. */
+  readonly code: Scalars['String']['output'];
+  /** The law. */
+  readonly law: Scalars['String']['output'];
+  /** Its region. */
+  readonly region: Scalars['String']['output'];
+};
+
+/** What is known about an allergen in a food or a meal. */
+export type AllergenPresence =
+  /** It is in there. */
+  | 'CONTAINS'
+  /** Somebody vouches that it is not in there. */
+  | 'DOES_NOT_CONTAIN'
+  /** Traces are possible. */
+  | 'MAY_CONTAIN'
+  /** Nobody said. Never treat it as absent. */
+  | 'UNKNOWN';
+
+/** How the region asked for and the allergen lists used belong together. */
+export type AllergenReach =
+  /** The list is that of the region. */
+  | 'REGION'
+  /** No region was given: everything on any list. */
+  | 'REGION_NOT_GIVEN'
+  /** The region has no list here: everything on any list. */
+  | 'REGION_WITHOUT_LIST';
+
+/**
+ * Allergens, as far as the foods' own data say. Unknown is never "free from": read the labels of what you buy, and follow
+ * your local rules for declaring allergens.
+ */
+export type AllergenStatement = {
+  readonly __typename?: 'AllergenStatement';
+  /** Contained, but on none of the lists. */
+  readonly alsoContains: ReadonlyArray<Scalars['String']['output']>;
+  /** Region asked for. Null: none. */
+  readonly asked: Maybe<Scalars['String']['output']>;
+  /** One entry for every allergen on the lists. */
+  readonly findings: ReadonlyArray<AllergenFinding>;
+  /** The lists that are answered to. */
+  readonly lists: ReadonlyArray<AllergenList>;
+  /** Whose list was used. */
+  readonly reach: AllergenReach;
+};
+
+/** How much of something. */
+export type Amount = {
+  readonly __typename?: 'Amount';
+  /** `value` as an exact fraction, such as `1/3`, where it is one. */
+  readonly exact: Maybe<Scalars['String']['output']>;
+  /** `value` in grams, where it is a mass or the food's facts tell. */
+  readonly grams: Maybe<Scalars['Float']['output']>;
+  /** `value` in millilitres, where it is a volume or the food's facts tell. */
+  readonly millilitres: Maybe<Scalars['Float']['output']>;
+  /** Ready to show to a reader: rounded for a kitchen, in the reader's measures and language. */
+  readonly text: Scalars['String']['output'];
+  /** What `value` counts. */
+  readonly unit: Unit;
+  /** The upper end of a range. Null if it is not a range. */
+  readonly upTo: Maybe<Scalars['Float']['output']>;
+  /** The number, in `unit`. For a range, its lower end. */
+  readonly value: Scalars['Float']['output'];
+};
+
+/** Whether a step needs the cook. */
+export type Attention =
+  /** The cook is busy with it. */
+  | 'HANDS_ON'
+  /** It runs alone. */
+  | 'UNATTENDED';
+
+/** Kinds of write. */
+export type AuditAction =
+  /** A publisher was made. */
+  | 'CREATE_PUBLISHER'
+  /** An access token was made. */
+  | 'CREATE_TOKEN'
+  /** A set of published rules was loaded. */
+  | 'LOAD_RULE_SET'
+  /** An access token was taken away. */
+  | 'REVOKE_TOKEN'
+  /** A publisher was given another name. */
+  | 'UPDATE_PUBLISHER';
+
+/** Who did something. */
+export type AuditAuthor = {
+  readonly __typename?: 'AuditAuthor';
+  /** What kind of author. */
+  readonly kind: AuditAuthorKind;
+  /** Name of the token or the program. Null if it was a token that is none of yours. */
+  readonly name: Maybe<Scalars['String']['output']>;
+  /** Id of the token. Null if it was none of yours. */
+  readonly token: Maybe<Scalars['ID']['output']>;
+};
+
+/** Kinds of author. */
+export type AuditAuthorKind =
+  /** A token of the operator. */
+  | 'OPERATOR'
+  /** The service itself: its jobs, its demo, its command line. */
+  | 'PROGRAM'
+  /** A token of the publisher. */
+  | 'TOKEN';
+
+/** One write: who, what, when. */
+export type AuditEntry = {
+  readonly __typename?: 'AuditEntry';
+  /** What was done. */
+  readonly action: AuditAction;
+  /** Version of the draft or number of the revision after. Null where there is none. */
+  readonly after: Maybe<Scalars['Int']['output']>;
+  /** When it was done. */
+  readonly at: Scalars['DateTime']['output'];
+  /** Version of the draft or number of the revision before. Null where there was none. */
+  readonly before: Maybe<Scalars['Int']['output']>;
+  /** Who did it. */
+  readonly by: AuditAuthor;
+  /** Number of the entry. */
+  readonly id: Scalars['ID']['output'];
+  /** Whose it is. Null: what all publishers share. */
+  readonly publisher: Maybe<Publisher>;
+  /** The request it was done in, as its header `x-request-id` said. Null outside of requests. */
+  readonly requestId: Maybe<Scalars['String']['output']>;
+  /** Slug of that, or its id if it has no slug. */
+  readonly subject: Scalars['String']['output'];
+  /** What it was done to. */
+  readonly subjectKind: AuditSubjectKind;
+};
+
+/** A page of the audit trail. */
+export type AuditEntryConnection = {
+  readonly __typename?: 'AuditEntryConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<AuditEntryEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One entry in the list. */
+export type AuditEntryEdge = {
+  readonly __typename?: 'AuditEntryEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The entry. */
+  readonly node: AuditEntry;
+};
+
+/** What a write is about. */
+export type AuditSubjectKind =
+  /** A publisher, by its slug. */
+  | 'PUBLISHER'
+  /** A set of published rules, by its code. */
+  | 'RULE_SET'
+  /** An access token, by its id. */
+  | 'TOKEN';
+
+/** One statement about how long something keeps. */
+export type Basis = {
+  readonly __typename?: 'Basis';
+  /** No figure is published for this kind of food; that of a wider kind stands in. */
+  readonly byAnalogy: Scalars['Boolean']['output'];
+  /** It holds only then. */
+  readonly condition: Maybe<Scalars['String']['output']>;
+  /** How many days it gives after the day of making. */
+  readonly days: Scalars['Float']['output'];
+  /** This one decides. */
+  readonly decides: Scalars['Boolean']['output'];
+  /** What else should be known about it. */
+  readonly note: Maybe<Scalars['String']['output']>;
+  /** What it is about: the subject, or the part it inherits from. */
+  readonly of: Keepable;
+  /** The length as its source prints it. */
+  readonly printed: Maybe<Scalars['String']['output']>;
+  /** What it protects. */
+  readonly purpose: KeepingPurpose;
+  /** Region of the authority. */
+  readonly region: Maybe<Scalars['String']['output']>;
+  /** Who says so. */
+  readonly source: Source;
+  /** Anybody can look it up. False: practice, the writer's own experience, or invented. */
+  readonly sourced: Scalars['Boolean']['output'];
+  /** The storage temperature it assumes, in its own words. */
+  readonly temperature: Maybe<Scalars['String']['output']>;
+};
+
+/** The sizes a component can be made in, counted in batches. */
+export type BatchRule = {
+  readonly __typename?: 'BatchRule';
+  /** Sizes go up in this step. Null: any size. */
+  readonly increment: Maybe<Scalars['Float']['output']>;
+  /** The most one load holds; more is made in several loads. Null: no limit. */
+  readonly max: Maybe<Scalars['Float']['output']>;
+  /** The least. */
+  readonly min: Scalars['Float']['output'];
+};
+
+/** A caution, with where it comes from. It does not replace local food-safety codes or licensed practice. */
+export type Caution = {
+  readonly __typename?: 'Caution';
+  /** What it is about. Empty: everything. */
+  readonly about: ReadonlyArray<Keepable>;
+  /** Which. */
+  readonly code: Scalars['String']['output'];
+  /** The published rules it rests on. */
+  readonly restsOn: ReadonlyArray<Source>;
+  /** Who says so. */
+  readonly source: Source;
+  /** The words, the same in every output. */
+  readonly text: Scalars['String']['output'];
+};
+
+/** Something that happened to a plan. */
+export type Change = {
+  readonly __typename?: 'Change';
+  /** When, by the clock of the service. The order of the list is that of commits, which may differ by moments. */
+  readonly at: Scalars['DateTime']['output'];
+  /** Unique; the same in a webhook that tells of it. */
+  readonly id: Scalars['ID']['output'];
+  /** What happened. */
+  readonly kind: ChangeKind;
+  /** The plan, in the revision that was published or withdrawn. */
+  readonly plan: Plan;
+};
+
+/** A page of changes. */
+export type ChangeConnection = {
+  readonly __typename?: 'ChangeConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<ChangeEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One change in a list. */
+export type ChangeEdge = {
+  readonly __typename?: 'ChangeEdge';
+  /** Place in the list, good for ever. */
+  readonly cursor: Scalars['String']['output'];
+  /** The change. */
+  readonly node: Change;
+};
+
+/** What happened to a plan. */
+export type ChangeKind =
+  /** A revision was published that says what it changes. */
+  | 'PLAN_CORRECTED'
+  /** A revision was published. */
+  | 'PLAN_PUBLISHED'
+  /** A revision was withdrawn. */
+  | 'PLAN_WITHDRAWN';
+
+/** Something made ahead, as one plan revision froze it. */
+export type Component = Node & {
+  readonly __typename?: 'Component';
+  /** The sizes it can be made in. */
+  readonly batch: BatchRule;
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** How long it keeps, in its writer's word. */
+  readonly keeping: ReadonlyArray<KeepingRule>;
+  /** What goes into one batch. */
+  readonly lines: ReadonlyArray<Line>;
+  /** The meals of the plan whose lines name it. */
+  readonly meals: ReadonlyArray<Meal>;
+  /** The plan revision that froze it. */
+  readonly plan: Plan;
+  /** Other ways to come by it: a tin, a jar, a quicker method. */
+  readonly routes: ReadonlyArray<Route>;
+  /** Short name, unique for its publisher. */
+  readonly slug: Scalars['String']['output'];
+  /** How one batch is made. */
+  readonly steps: ReadonlyArray<Step>;
+  /**
+   * How long it keeps, made as written, where it is best kept first, by the published rules of today or of the day it is
+   * made. It keeps as the shortest of its parts. Empty: nobody says of it or of a part, which is no promise.
+   */
+  readonly storage: ReadonlyArray<StorageGuidance>;
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+  /** What one batch gives. */
+  readonly yield: Amount;
+  /** Who measured the yield. */
+  readonly yieldSource: Source;
+};
+
+
+/** Something made ahead, as one plan revision froze it. */
+export type ComponentStorageArgs = {
+  kitchen?: KitchenKind;
+  madeAt: InputMaybe<MomentInput>;
+  region: InputMaybe<Scalars['String']['input']>;
+};
+
+/** What something costs. A food whose price nobody knows is in no sum. */
+export type Cost = {
+  readonly __typename?: 'Cost';
+  /** What the till asks for. */
+  readonly atTill: Maybe<Money>;
+  /** What stays in the cupboard. */
+  readonly carriedOver: Maybe<Money>;
+  /** ISO 4217 code. Null: no price is known. */
+  readonly currency: Maybe<Scalars['String']['output']>;
+  /** `used` for each serving. */
+  readonly perServing: Maybe<Money>;
+  /** Slugs of the foods without a price. */
+  readonly unpriced: ReadonlyArray<Scalars['String']['output']>;
+  /** The share of it that these servings eat. */
+  readonly used: Maybe<Money>;
+};
+
+/** A new publisher. */
+export type CreatePublisherInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Name shown to readers. */
+  readonly name: Scalars['String']['input'];
+  /** Short name for addresses: lower-case letters and digits, words joined by hyphens. It can never be changed. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** A new access token. */
+export type CreateTokenInput = {
+  /** When it stops being taken. Left out: never. */
+  readonly expiresAt?: InputMaybe<Scalars['DateTime']['input']>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** What it is for, to tell it from others: such as `newsletter script`. */
+  readonly name: Scalars['String']['input'];
+  /** Slug of the publisher it is for. Left out: a token of the operator, which only the operator may make. */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /** What it may do: one scope or more. No scope holds another. */
+  readonly scopes: ReadonlyArray<Scope>;
+};
+
+/** A token that was made, or what was wrong. */
+export type CreateTokenPayload = {
+  readonly __typename?: 'CreateTokenPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /**
+   * The token itself, to be sent as `Authorization: Bearer …`. It is shown this once and cannot be found out again. Null if there
+   * were problems, or if this answer is given again because of its idempotency key: revoke the token then, and make another.
+   */
+  readonly secret: Maybe<Scalars['String']['output']>;
+  /** Null if there were problems. */
+  readonly token: Maybe<AccessToken>;
+};
+
+/** A task that decides how long the session is. */
+export type CriticalTask = {
+  readonly __typename?: 'CriticalTask';
+  /** What it waits for. */
+  readonly because: StartReason;
+  /** Which. */
+  readonly task: SessionTask;
+  /** The same as a sentence. */
+  readonly text: Scalars['String']['output'];
+  /** The tasks it waits for. */
+  readonly waitsFor: ReadonlyArray<SessionTask>;
+};
+
+/** A dish and a diet. */
+export type Diet = {
+  readonly __typename?: 'Diet';
+  /** Foods that break it. */
+  readonly breaks: ReadonlyArray<Food>;
+  /** What the law of the region ties the claim to. */
+  readonly claims: ReadonlyArray<DietClaim>;
+  /** Code, as `HouseholdInput.diets` takes it. */
+  readonly code: Scalars['String']['output'];
+  /** Null: not known. */
+  readonly fits: Maybe<Scalars['Boolean']['output']>;
+  /** What is stated; never a promise. */
+  readonly name: Scalars['String']['output'];
+  /** Foods of which it is not known. */
+  readonly unknown: ReadonlyArray<Food>;
+};
+
+/** What a law ties a claim to. */
+export type DietClaim = {
+  readonly __typename?: 'DietClaim';
+  /** The law. */
+  readonly law: Scalars['String']['output'];
+  /** Who says so. */
+  readonly source: Source;
+  /** The number it sets. */
+  readonly threshold: Scalars['String']['output'];
+};
+
+/** What a number measures. */
+export type Dimension =
+  /** Count, held in pieces. */
+  | 'COUNT'
+  /** Mass, held in grams. */
+  | 'MASS'
+  /** Volume, held in millilitres. */
+  | 'VOLUME';
+
+/** So many people who eat the same share of a serving. */
+export type EatersInput = {
+  /** How many people. */
+  readonly count: Scalars['Int']['input'];
+  /** The share of a serving each of them eats, such as `1/2` for a small child. */
+  readonly portion: Scalars['Quantity']['input'];
+};
+
+/** The share of a food as bought that is left once prepared. */
+export type EdiblePortion = {
+  readonly __typename?: 'EdiblePortion';
+  /** The preparation it holds for. Null: the usual trimming. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** More than 0, at most 1. */
+  readonly share: Scalars['Float']['output'];
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** Something a writer should look at. */
+export type Finding = {
+  readonly __typename?: 'Finding';
+  /** Which kind it is. */
+  readonly code: FindingCode;
+  /** A sentence that says what and where. */
+  readonly message: Scalars['String']['output'];
+  /** Where: slugs and codes from the plan downwards. */
+  readonly path: ReadonlyArray<Scalars['String']['output']>;
+  /** How grave it is. */
+  readonly severity: FindingSeverity;
+};
+
+/** Kinds of finding. */
+export type FindingCode =
+  /** A component is used without an amount. */
+  | 'AMOUNT_MISSING'
+  /** A caution is due that the writer did not name. */
+  | 'CAUTION_NOT_NAMED'
+  /** The writer names a caution that no rule knows. */
+  | 'CAUTION_UNKNOWN'
+  /** A claim of the plan is contradicted by a food. */
+  | 'CLAIM_BROKEN'
+  /** A claim of the plan is not borne out, because facts are missing. */
+  | 'CLAIM_NOT_KNOWN'
+  /** A claim of the plan is one that no rule knows. */
+  | 'CLAIM_WITHOUT_RULE'
+  /** Much of a component is left over. */
+  | 'COMPONENT_LEFT_OVER'
+  /** A component is made and not eaten. */
+  | 'COMPONENT_NEVER_EATEN'
+  /** A meal is planned for later than something keeps. */
+  | 'KEPT_TOO_LONG'
+  /** No step uses a line. */
+  | 'LINE_IN_NO_STEP'
+  /** Nobody says how long something keeps. */
+  | 'NOBODY_SAYS_HOW_LONG'
+  /** No kitchen can measure the amount. */
+  | 'NOT_MEASURABLE'
+  /** Nothing heats the oven before it is used. */
+  | 'OVEN_NOT_PREHEATED'
+  /** Something bakes without a temperature. */
+  | 'OVEN_WITHOUT_TEMPERATURE'
+  /** The session is longer than promised. */
+  | 'SESSION_TOO_LONG';
+
+/** How grave a finding is. */
+export type FindingSeverity =
+  /** The writer decides. */
+  | 'LOOK'
+  /** Must be mended before publishing. */
+  | 'STOPS';
+
+/**
+ * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * and has an id of its own.
+ */
+export type Food = Node & {
+  readonly __typename?: 'Food';
+  /** Part of the shop it is found in. */
+  readonly aisle: Scalars['String']['output'];
+  /** What is known about allergens. One that is not listed is not known; it is never absent. */
+  readonly allergens: ReadonlyArray<FoodAllergen>;
+  /** In every kitchen (water from the tap): counted and named, but never on a shopping list. */
+  readonly alwaysThere: Scalars['Boolean']['output'];
+  /** How heavy a millilitre of it is, by form. */
+  readonly densities: ReadonlyArray<FoodDensity>;
+  /** What is known about diets. */
+  readonly diets: ReadonlyArray<FoodDiet>;
+  /** What is left of it once prepared. */
+  readonly edible: ReadonlyArray<EdiblePortion>;
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** How long it keeps, as its writer or its label says. */
+  readonly keeping: ReadonlyArray<KeepingRule>;
+  /** Measures that only this food has, such as a clove or a stick. */
+  readonly measures: ReadonlyArray<FoodMeasure>;
+  /** Its name for one, in the language asked for, or else in the food's first language. */
+  readonly name: Scalars['String']['output'];
+  /** All its names. */
+  readonly names: ReadonlyArray<FoodName>;
+  /** What shops sell. */
+  readonly packs: ReadonlyArray<Pack>;
+  /** What one piece gives besides the rest of it: the juice and the zest of a lemon. */
+  readonly parts: ReadonlyArray<FoodPart>;
+  /** What a shopper asks for it by. */
+  readonly shoppedBy: Dimension;
+  /** Short name, the same for the food of today and for every frozen copy of it. */
+  readonly slug: Scalars['String']['output'];
+  /**
+   * How long it keeps on its own, where it is best kept first, by the published rules of today or of the day it is bought.
+   * Empty: nobody says, which is no promise.
+   */
+  readonly storage: ReadonlyArray<StorageGuidance>;
+};
+
+
+/**
+ * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * and has an id of its own.
+ */
+export type FoodNameArgs = {
+  locale: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/**
+ * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * and has an id of its own.
+ */
+export type FoodStorageArgs = {
+  boughtAt: InputMaybe<MomentInput>;
+  kitchen?: KitchenKind;
+  region: InputMaybe<Scalars['String']['input']>;
+};
+
+/** One allergen of one food. */
+export type FoodAllergen = {
+  readonly __typename?: 'FoodAllergen';
+  /** Code of the allergen. */
+  readonly code: Scalars['String']['output'];
+  /** What is known. */
+  readonly presence: AllergenPresence;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A page of foods. */
+export type FoodConnection = {
+  readonly __typename?: 'FoodConnection';
+  /** The foods, each with its cursor. */
+  readonly edges: ReadonlyArray<FoodEdge>;
+  /** Where the page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** How heavy a millilitre is. */
+export type FoodDensity = {
+  readonly __typename?: 'FoodDensity';
+  /** The form it holds for, such as `chopped`. Null: as bought. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** Grams in a millilitre. */
+  readonly gramsPerMl: Scalars['Float']['output'];
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** Whether a food fits one diet. */
+export type FoodDiet = {
+  readonly __typename?: 'FoodDiet';
+  /** Code of the diet. */
+  readonly diet: Scalars['String']['output'];
+  /** Null: not known. */
+  readonly fits: Maybe<Scalars['Boolean']['output']>;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A food in a page. */
+export type FoodEdge = {
+  readonly __typename?: 'FoodEdge';
+  /** Names this place in the list; opaque. */
+  readonly cursor: Scalars['String']['output'];
+  /** The food. */
+  readonly node: Food;
+};
+
+/** Narrows a list of foods. What is left out does not narrow. */
+export type FoodFilter = {
+  /** Part of the shop. */
+  readonly aisle?: InputMaybe<Scalars['String']['input']>;
+  /** A name in any language, or the start of one. */
+  readonly search?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A measure only this food has. At least one of its facts is known. */
+export type FoodMeasure = {
+  readonly __typename?: 'FoodMeasure';
+  /** Mass of one. */
+  readonly grams: Maybe<Scalars['Float']['output']>;
+  /** Word for several. */
+  readonly many: Scalars['String']['output'];
+  /** Volume of one. */
+  readonly millilitres: Maybe<Scalars['Float']['output']>;
+  /** Code; lines name it `own:` and this. */
+  readonly name: Scalars['String']['output'];
+  /** Word for one. */
+  readonly one: Scalars['String']['output'];
+  /** Pieces in one. */
+  readonly pieces: Maybe<Scalars['Float']['output']>;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A food's name in one language. */
+export type FoodName = {
+  readonly __typename?: 'FoodName';
+  /** Other words for exactly the same food. */
+  readonly also: ReadonlyArray<Scalars['String']['output']>;
+  /** BCP 47 language. */
+  readonly language: Scalars['String']['output'];
+  /** For several. */
+  readonly many: Scalars['String']['output'];
+  /** For one. */
+  readonly one: Scalars['String']['output'];
+  /** ISO 3166 code, if it is called so only there. */
+  readonly region: Maybe<Scalars['String']['output']>;
+};
+
+/** A co-product of one piece. Pieces to buy are the most that any part needs, never the sum. */
+export type FoodPart = {
+  readonly __typename?: 'FoodPart';
+  /** Parts that must be taken before this one. */
+  readonly after: ReadonlyArray<Scalars['String']['output']>;
+  /** How long it keeps once its piece is cut, as its writer says. Nobody knows where both are missing. */
+  readonly keeping: ReadonlyArray<KeepingRule>;
+  /** Class of published keeping rules for the part by itself. Null: none. */
+  readonly keepsAs: Maybe<Scalars['String']['output']>;
+  /** Name of the part. */
+  readonly name: Scalars['String']['output'];
+  /** What one piece gives. */
+  readonly perPiece: Amount;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** A reader's side of a plan, sent with the query and never stored. Leave out what does not matter. */
+export type HouseholdInput = {
+  /** ISO 4217 code to pay in. */
+  readonly currency?: InputMaybe<Scalars['String']['input']>;
+  /** Codes of the diets to keep to. */
+  readonly diets: ReadonlyArray<Scalars['String']['input']>;
+  /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
+  readonly eaters?: InputMaybe<ReadonlyArray<EatersInput>>;
+  /** BCP 47 tag of the reader's language. */
+  readonly locale?: InputMaybe<Scalars['String']['input']>;
+  /** Measures to show amounts in. Left out: those of the plan. */
+  readonly measures?: InputMaybe<MeasureSystem>;
+  /** What is already in the kitchen. */
+  readonly onHand: ReadonlyArray<OnHandInput>;
+  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. */
+  readonly region?: InputMaybe<Scalars['String']['input']>;
+  /** How to come by components that can be made or bought. */
+  readonly routes?: InputMaybe<RoutesInput>;
+  /** When the prep session begins; gives dates to what keeps until when. */
+  readonly sessionStart?: InputMaybe<SessionStartInput>;
+  /** Foods to swap wherever a line offers it. */
+  readonly swaps: ReadonlyArray<SwapInput>;
+};
+
+/** Anything that keeps: a food, a component or a meal. */
+export type Keepable = Component | Food | Meal;
+
+/** How a length of keeping ends. */
+export type KeepingCount =
+  /** At the end of a calendar day. */
+  | 'DAYS'
+  /** So many hours after making. */
+  | 'HOURS';
+
+/** What the end of keeping protects. */
+export type KeepingPurpose =
+  /** Taste and texture only. */
+  | 'QUALITY'
+  /** The eater. */
+  | 'SAFETY';
+
+/** How long something keeps, in somebody's word. */
+export type KeepingRule = {
+  readonly __typename?: 'KeepingRule';
+  /** The rule holds only then. */
+  readonly condition: Maybe<Scalars['String']['output']>;
+  /** In what. */
+  readonly container: Maybe<Scalars['String']['output']>;
+  /** How many days. */
+  readonly days: Scalars['Float']['output'];
+  /** Where. */
+  readonly place: StoragePlace;
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** For whom a published rule was written. */
+export type KitchenKind =
+  /** Kitchens that sell food. Their local code and licence come first. */
+  | 'FOOD_SERVICE'
+  /** People at home. */
+  | 'HOUSEHOLD';
+
+/** Whose rules a figure is rounded by for display. */
+export type LabelScheme =
+  /** The European Commission's guidance on tolerances. Salt in grams, in place of sodium. */
+  | 'EU'
+  /** 21 CFR 101.9(c). Sodium in milligrams. */
+  | 'US';
+
+/** An amount of a food, a part of one, or a component. */
+export type Line = {
+  readonly __typename?: 'Line';
+  /** How much. Null: to taste. */
+  readonly amount: Maybe<Amount>;
+  /** Unique inside its meal or component, and stable. */
+  readonly code: Scalars['String']['output'];
+  /** The component, if it is one. */
+  readonly component: Maybe<Component>;
+  /** Only with `POWER`. */
+  readonly exponent: Maybe<Scalars['Float']['output']>;
+  /** There is more beside it, not measured: plus more for serving. */
+  readonly extra: Scalars['Boolean']['output'];
+  /** The food, if it is one. */
+  readonly food: Maybe<Food>;
+  /** The form it was measured in, such as `chopped`. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** A short mark beside the line. */
+  readonly mark: Maybe<Scalars['String']['output']>;
+  /** Before or after trimming. */
+  readonly measured: Measured;
+  /** May be left out. */
+  readonly optional: Scalars['Boolean']['output'];
+  /** The part of the food, if it is only a part: `zest`. */
+  readonly part: Maybe<Scalars['String']['output']>;
+  /** How it is prepared. */
+  readonly preparation: Maybe<Scalars['String']['output']>;
+  /** How it grows. */
+  readonly rule: ScalingRule;
+  /** Foods that may take its place. */
+  readonly swaps: ReadonlyArray<Swap>;
+  /** The writer's own words. */
+  readonly written: Scalars['String']['output'];
+};
+
+/** Published rules to load. */
+export type LoadRuleSetInput = {
+  /** One YAML document each of the kinds `rule-set`, `food-safety`, `cautions` and `allergens`, in any files. */
+  readonly files: ReadonlyArray<RuleFileInput>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A set that was loaded, or what was wrong. */
+export type LoadRuleSetPayload = {
+  readonly __typename?: 'LoadRuleSetPayload';
+  /** Empty if all went well. Each path begins with `input`, `files` and the place of the file. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly ruleSet: Maybe<RuleSet>;
+};
+
+/** An assembly eaten on one day. */
+export type Meal = Node & {
+  readonly __typename?: 'Meal';
+  /** The components its lines name. */
+  readonly components: ReadonlyArray<Component>;
+  /** Days after the prep session; 0 is the day of the session. */
+  readonly day: Scalars['Int']['output'];
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** What goes into it. */
+  readonly lines: ReadonlyArray<Line>;
+  /** The plan revision it belongs to. */
+  readonly plan: Plan;
+  /** How many people its lines are written for. */
+  readonly serves: Scalars['Float']['output'];
+  /** Short name, unique inside the plan. */
+  readonly slug: Scalars['String']['output'];
+  /** How it is finished on the day. */
+  readonly steps: ReadonlyArray<Step>;
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+};
+
+/** The measures a plan is written in, or a reader cooks in. They differ in their cups and spoons. */
+export type MeasureSystem =
+  /** Australian: cup of 250 ml and a tablespoon of 20 ml. */
+  | 'AUSTRALIAN'
+  /** Grams and millilitres only. */
+  | 'METRIC'
+  /** Metric with a cup of 250 ml and a tablespoon of 15 ml. */
+  | 'METRIC_CUP'
+  /** UK imperial: imperial pints and fluid ounces, ounces, pounds. */
+  | 'UK_IMPERIAL'
+  /** US customary: cup of 236.588 ml, ounces, pounds, Fahrenheit. */
+  | 'US_CUSTOMARY';
+
+/** Whether a line was weighed before or after trimming. */
+export type Measured =
+  /** Before trimming. */
+  | 'AS_BOUGHT'
+  /** After trimming; the edible portion then applies. */
+  | 'READY';
+
+/** A moment in a kitchen. Give `instant` or `local`. */
+export type MomentInput = {
+  /** A point in time. */
+  readonly instant?: InputMaybe<Scalars['DateTime']['input']>;
+  /** What the clock on the kitchen wall says, such as `2026-03-01T10:00`. */
+  readonly local?: InputMaybe<Scalars['String']['input']>;
+  /** IANA name of the kitchen's time zone, such as `Europe/Lisbon`. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** A sum of money. Never a float. */
+export type Money = {
+  readonly __typename?: 'Money';
+  /** Decimal text, such as `12.40`. */
+  readonly amount: Scalars['String']['output'];
+  /** ISO 4217 code. */
+  readonly currency: Scalars['String']['output'];
+};
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type Mutation = {
+  readonly __typename?: 'Mutation';
+  /** Makes a new publisher. The operator's tokens with the scope ADMIN may. */
+  readonly createPublisher: PublisherPayload;
+  /** Makes an access token. Its publisher's own tokens with the scope ADMIN and the operator's may. */
+  readonly createToken: CreateTokenPayload;
+  /**
+   * Loads published rules as a set of their own, whole or not at all. From its first day on every answer is computed by it; the
+   * sets before it stay. The operator's tokens with the scope ADMIN may.
+   */
+  readonly loadRuleSet: LoadRuleSetPayload;
+  /** Takes an access token away for good, at once. Its publisher's own tokens with the scope ADMIN and the operator's may. */
+  readonly revokeToken: RevokeTokenPayload;
+  /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
+  readonly updatePublisher: PublisherPayload;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCreatePublisherArgs = {
+  input: CreatePublisherInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCreateTokenArgs = {
+  input: CreateTokenInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationLoadRuleSetArgs = {
+  input: LoadRuleSetInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationRevokeTokenArgs = {
+  input: RevokeTokenInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationUpdatePublisherArgs = {
+  input: UpdatePublisherInput;
+};
+
+/** Anything that can be fetched again by its id alone. */
+export type Node = {
+  /** Opaque, unique over the whole service, and stable. */
+  readonly id: Scalars['ID']['output'];
+};
+
+/** A nutrient; the letters at the end are its unit. */
+export type Nutrient =
+  /** Calcium, milligrams. */
+  | 'calciumMg'
+  /** Carbohydrate, grams. */
+  | 'carbohydrateG'
+  /** Cholesterol, milligrams. */
+  | 'cholesterolMg'
+  /** Energy, kilocalories. */
+  | 'energyKcal'
+  /** Fat, grams. */
+  | 'fatG'
+  /** Fibre, grams. */
+  | 'fibreG'
+  /** Iron, milligrams. */
+  | 'ironMg'
+  /** Potassium, milligrams. */
+  | 'potassiumMg'
+  /** Protein, grams. */
+  | 'proteinG'
+  /** Saturated fat, grams. */
+  | 'saturatedFatG'
+  /** Sodium, milligrams. */
+  | 'sodiumMg'
+  /** Sugars, grams. */
+  | 'sugarsG'
+  /** Vitamin C, milligrams. */
+  | 'vitaminCMg'
+  /** Water, grams. */
+  | 'waterG';
+
+/** How much of one nutrient. */
+export type NutrientFigure = {
+  readonly __typename?: 'NutrientFigure';
+  /** Every food was weighed and has a figure. False: there may be more of it. */
+  readonly complete: Scalars['Boolean']['output'];
+  /** Share of the weighed food that has a figure, from 0 to 1. */
+  readonly coverage: Scalars['Float']['output'];
+  /** As a label may print one serving. Null: the scheme has no rule for it. */
+  readonly label: Maybe<Scalars['String']['output']>;
+  /** Which. */
+  readonly nutrient: Nutrient;
+  /** In 100 g as eaten; the lower end of a range. Null where the dish cannot be weighed. */
+  readonly per100g: Maybe<Scalars['Float']['output']>;
+  /** The upper end. Null: no range. */
+  readonly per100gUpTo: Maybe<Scalars['Float']['output']>;
+  /** In one serving; the lower end of a range. */
+  readonly perServing: Scalars['Float']['output'];
+  /** The upper end. Null: no range. */
+  readonly perServingUpTo: Maybe<Scalars['Float']['output']>;
+  /** Foods without a figure. */
+  readonly unknown: ReadonlyArray<Food>;
+};
+
+
+/** How much of one nutrient. */
+export type NutrientFigureLabelArgs = {
+  scheme?: LabelScheme;
+};
+
+/** What nutrition is computed from. */
+export type NutritionBasis =
+  /** Raw foods, over the weight of the finished dish and its servings. */
+  | 'RAW_FOODS_OVER_COOKED_WEIGHT'
+  /** Raw foods, over the servings. */
+  | 'RAW_FOODS_OVER_SERVINGS';
+
+/** Nutrition, from figures of the raw foods. */
+export type NutritionPerServing = {
+  readonly __typename?: 'NutritionPerServing';
+  /** What the sums stand on. */
+  readonly basis: NutritionBasis;
+  /** What one serving weighs. Null where not everything can be weighed. */
+  readonly gramsPerServing: Maybe<Scalars['Float']['output']>;
+  /** One entry for every nutrient that some food has a figure for; others are unknown, never zero. */
+  readonly nutrients: ReadonlyArray<NutrientFigure>;
+  /** Foods that count in no sum, because nobody knows what they weigh. */
+  readonly unweighed: ReadonlyArray<Food>;
+};
+
+/** Something already in the kitchen: a food, or a component made earlier. */
+export type OnHandInput = {
+  /** How much there is. */
+  readonly amount: Scalars['Quantity']['input'];
+  /** Also take it for a food it can be turned into with more work: dry beans for tinned. Otherwise that is only offered. */
+  readonly asOtherForm: Scalars['Boolean']['input'];
+  /** Slug of a component. Give this or `food`. */
+  readonly component?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of a food. Give this or `component`. */
+  readonly food?: InputMaybe<Scalars['String']['input']>;
+  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. */
+  readonly unit: Scalars['String']['input'];
+  /** Not counted for meals after this day. */
+  readonly useBy?: InputMaybe<Scalars['Date']['input']>;
+};
+
+/** Something a shop sells. */
+export type Pack = {
+  readonly __typename?: 'Pack';
+  /** Code, unique inside the food. */
+  readonly code: Scalars['String']['output'];
+  /** What is in it. */
+  readonly content: Amount;
+  /** As sold: tin, bag, punnet. */
+  readonly name: Scalars['String']['output'];
+  /** Its price. Null: nobody knows. */
+  readonly price: Maybe<Money>;
+  /** ISO 3166 code of where it is sold. Null: anywhere. */
+  readonly region: Maybe<Scalars['String']['output']>;
+  /** The day the price was seen. */
+  readonly seen: Scalars['Date']['output'];
+  /** Who says so. */
+  readonly source: Source;
+};
+
+/** So many of one pack. */
+export type PackCount = {
+  readonly __typename?: 'PackCount';
+  /** How many. */
+  readonly count: Scalars['Int']['output'];
+  /** The pack. */
+  readonly pack: Pack;
+};
+
+/** Where a page lies inside the whole list. */
+export type PageInfo = {
+  readonly __typename?: 'PageInfo';
+  /** Cursor of the last entry, to page forwards with `after`. Null on an empty page. */
+  readonly endCursor: Maybe<Scalars['String']['output']>;
+  /** There is more after this page. */
+  readonly hasNextPage: Scalars['Boolean']['output'];
+  /** There is more before this page. */
+  readonly hasPreviousPage: Scalars['Boolean']['output'];
+  /** Cursor of the first entry, to page backwards with `before`. Null on an empty page. */
+  readonly startCursor: Maybe<Scalars['String']['output']>;
+};
+
+/** A change of pan. */
+export type PanFactor = {
+  readonly __typename?: 'PanFactor';
+  /** Ratio of the areas. */
+  readonly factor: Scalars['Float']['output'];
+  /** The pans are so nearly alike that nothing needs to change. */
+  readonly leaveAsIs: Scalars['Boolean']['output'];
+};
+
+/** A pan by its inside: `diameter` if it is round, else `length` and `width`. Both pans in the same unit. */
+export type PanInput = {
+  /** Across a round pan. */
+  readonly diameter?: InputMaybe<Scalars['Float']['input']>;
+  /** One side. */
+  readonly length?: InputMaybe<Scalars['Float']['input']>;
+  /** The other side. */
+  readonly width?: InputMaybe<Scalars['Float']['input']>;
+};
+
+/** Some of a part of a food that no use takes. */
+export type PartOver = {
+  readonly __typename?: 'PartOver';
+  /** How much of the part that is. Null: what one piece gives is not known. */
+  readonly amount: Maybe<Amount>;
+  /** Name of the part. */
+  readonly part: Scalars['String']['output'];
+  /** Pieces of the food that it is left of. */
+  readonly pieces: Scalars['Float']['output'];
+};
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type Plan = Node & {
+  readonly __typename?: 'Plan';
+  /** What readers would complain about, at the plan's own servings. Null, with an error, where it cannot be computed. */
+  readonly check: Maybe<ReadonlyArray<Finding>>;
+  /** The published rules this revision was checked against when it was published. Null: it was published before they were kept in sets. */
+  readonly checkedAgainst: Maybe<RuleSet>;
+  /** What its writer claims of it, such as a diet. */
+  readonly claims: ReadonlyArray<Scalars['String']['output']>;
+  /** Every component that a meal draws on, directly or through another component. */
+  readonly components: ReadonlyArray<Component>;
+  /** Every food that a line, a swap or a route refers to. */
+  readonly foods: ReadonlyArray<Food>;
+  /** Opaque id of this revision, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** BCP 47 tag of the language it is written in. */
+  readonly locale: Scalars['String']['output'];
+  /** The meals, in the order of their days. */
+  readonly meals: ReadonlyArray<Meal>;
+  /** The measures it is written in. */
+  readonly measures: MeasureSystem;
+  /** The session length its writer promises. */
+  readonly promisedMinutes: Maybe<Scalars['Float']['output']>;
+  /** When this revision was published. */
+  readonly publishedAt: Scalars['DateTime']['output'];
+  /** Who published it. */
+  readonly publisher: Publisher;
+  /** Counts from 1 for each plan. */
+  readonly revision: Scalars['Int']['output'];
+  /** The plan computed for a number of servings and one household. */
+  readonly scaled: ScaledPlan;
+  /** How many people it was written for. */
+  readonly serves: Scalars['Int']['output'];
+  /** What the plan costs and leaves over at every number of servings, to see where it comes out even. At most 200 rows. */
+  readonly servingsTable: ReadonlyArray<ServingsRow>;
+  /** Short name used in addresses; the same for all its revisions. */
+  readonly slug: Scalars['String']['output'];
+  /** A sentence or two about it. */
+  readonly summary: Maybe<Scalars['String']['output']>;
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+  /** When this revision was withdrawn. Null: it is in force. */
+  readonly withdrawnAt: Maybe<Scalars['DateTime']['output']>;
+};
+
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type PlanScaledArgs = {
+  household: InputMaybe<HouseholdInput>;
+  servings: Scalars['Int']['input'];
+};
+
+
+/** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
+export type PlanServingsTableArgs = {
+  from: Scalars['Int']['input'];
+  household: InputMaybe<HouseholdInput>;
+  to: Scalars['Int']['input'];
+};
+
+/** A page of plans. */
+export type PlanConnection = {
+  readonly __typename?: 'PlanConnection';
+  /** The plans, each with its cursor. */
+  readonly edges: ReadonlyArray<PlanEdge>;
+  /** Where the page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** A plan in a page. */
+export type PlanEdge = {
+  readonly __typename?: 'PlanEdge';
+  /** Names this place in the list; opaque. */
+  readonly cursor: Scalars['String']['output'];
+  /** The plan, in its newest revision. */
+  readonly node: Plan;
+};
+
+/** Narrows a list of plans. What is left out does not narrow. */
+export type PlanFilter = {
+  /** Slug of a publisher. */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /** Words of the title, in any case. */
+  readonly search?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of a component that the plan uses. */
+  readonly usesComponent?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of a food that the plan uses. */
+  readonly usesFood?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A plan and how many it is cooked for. */
+export type PlanPortionInput = {
+  /** Slug of its publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Left out: the newest that is not withdrawn. */
+  readonly revision?: InputMaybe<Scalars['Int']['input']>;
+  /** How many people eat: a whole number from 1. */
+  readonly servings: Scalars['Int']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** The work of a session, ordered to be done soonest, and the hands free as early as that allows. */
+export type PrepSession = {
+  readonly __typename?: 'PrepSession';
+  /** Appliances that steps use and the kitchen does not list: one of each was assumed. */
+  readonly assumedAppliances: ReadonlyArray<Scalars['String']['output']>;
+  /** From the start to the end: each task, and why it could not begin earlier. */
+  readonly criticalPath: ReadonlyArray<CriticalTask>;
+  /** Tasks of the evening before. */
+  readonly eveningBefore: ReadonlyArray<SessionTask>;
+  /** How far the session may be from the shortest: (total - bound) / bound. */
+  readonly gap: Scalars['Float']['output'];
+  /** When the last work with the hands ends, in minutes from the start. */
+  readonly handsFreeMinute: Scalars['Float']['output'];
+  /** Minutes of work with the hands, on the day and the evening before. */
+  readonly handsOnMinutes: Scalars['Float']['output'];
+  /** No session can be shorter than this many minutes. */
+  readonly lowerBoundMinutes: Scalars['Float']['output'];
+  /** No session is shorter. */
+  readonly optimal: Scalars['Boolean']['output'];
+  /** What must come before what. */
+  readonly order: ReadonlyArray<TaskOrder>;
+  /** By start. */
+  readonly tasks: ReadonlyArray<SessionTask>;
+  /** From the start to the last finish, in minutes. */
+  readonly totalMinutes: Scalars['Float']['output'];
+};
+
+/** Something in the input that has to be mended before anything is changed. */
+export type Problem = {
+  readonly __typename?: 'Problem';
+  /** Which kind it is. */
+  readonly code: ProblemCode;
+  /** Column in that line, from 1. */
+  readonly column: Maybe<Scalars['Int']['output']>;
+  /** Line in the document that was sent, from 1. Null where there is no document, or the place is not known. */
+  readonly line: Maybe<Scalars['Int']['output']>;
+  /** A sentence or two that say where it is, what is wrong, and what to do. */
+  readonly message: Scalars['String']['output'];
+  /** Where: from the input downwards, names of fields, slugs, codes and places in lists. */
+  readonly path: ReadonlyArray<Scalars['String']['output']>;
+};
+
+/** Kinds of problem. */
+export type ProblemCode =
+  /** A unit of more than one size. */
+  | 'AMBIGUOUS_UNIT'
+  /** A number that is too small or too large. */
+  | 'AMOUNT_OUT_OF_RANGE'
+  /** Something that cannot be read as an amount. */
+  | 'BAD_AMOUNT'
+  /** Something about the household that cannot be. */
+  | 'BAD_HOUSEHOLD'
+  /** Not the kind of value that is expected there. */
+  | 'BAD_SHAPE'
+  /** An amount that a spreadsheet program turned into a date. */
+  | 'CELL_IS_A_DATE'
+  /** A claim of the plan is contradicted by a food. */
+  | 'CLAIM_BROKEN'
+  /** A claim of the plan is not borne out, because facts are missing. */
+  | 'CLAIM_NOT_KNOWN'
+  /** A claim of the plan is one that no rule knows. */
+  | 'CLAIM_WITHOUT_RULE'
+  /** A component is made from itself. */
+  | 'COMPONENT_CYCLE'
+  /** No meal draws on a component. */
+  | 'COMPONENT_NOT_REACHED'
+  /** A table whose columns may be parted by more than one mark, or by none. */
+  | 'DELIMITER_UNCLEAR'
+  /** The same thing twice. */
+  | 'DUPLICATE'
+  /** The write with that idempotency key is still running. */
+  | 'KEY_IN_USE'
+  /** The idempotency key was sent before with other input. */
+  | 'KEY_REUSED'
+  /** An amount cannot be turned into what is needed, because a fact is missing. */
+  | 'NOT_CONVERTIBLE'
+  /** Bytes that are no text in the encoding of the file. */
+  | 'NOT_TEXT'
+  /** A set of published rules of that code is loaded, and says something else. */
+  | 'RULE_SET_EXISTS'
+  /** A number of servings that cannot be computed. */
+  | 'SERVINGS_OUT_OF_RANGE'
+  /** Something else has that slug already. */
+  | 'SLUG_TAKEN'
+  /** Steps that wait for one another. */
+  | 'STEPS_IN_A_CIRCLE'
+  /** More than is taken. */
+  | 'TOO_LARGE'
+  /** There is no such component. */
+  | 'UNKNOWN_COMPONENT'
+  /** There is no such food. */
+  | 'UNKNOWN_FOOD'
+  /** A food has no such part. */
+  | 'UNKNOWN_PART'
+  /** There is no such plan, or not that revision of it. */
+  | 'UNKNOWN_PLAN'
+  /** There is no such publisher. */
+  | 'UNKNOWN_PUBLISHER'
+  /** A component has no such route. */
+  | 'UNKNOWN_ROUTE'
+  /** There is no such access token. */
+  | 'UNKNOWN_TOKEN'
+  /** A unit that nobody knows. */
+  | 'UNKNOWN_UNIT'
+  /** Waits that no order of the steps keeps. */
+  | 'WAITS_CANNOT_BE_KEPT';
+
+/** Whoever publishes plans: a writer or a title. */
+export type Publisher = Node & {
+  readonly __typename?: 'Publisher';
+  /** Opaque id, for `node`. */
+  readonly id: Scalars['ID']['output'];
+  /** Name shown to readers. */
+  readonly name: Scalars['String']['output'];
+  /** Short name used in addresses; never changes. */
+  readonly slug: Scalars['String']['output'];
+};
+
+/** A publisher that was made or changed, or what was wrong. */
+export type PublisherPayload = {
+  readonly __typename?: 'PublisherPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly publisher: Maybe<Publisher>;
+};
+
+/** Everything that can be asked. */
+export type Query = {
+  readonly __typename?: 'Query';
+  /** Every write that was done, newest first. Asks for the scope ADMIN. */
+  readonly auditTrail: AuditEntryConnection;
+  /**
+   * What was published, corrected and withdrawn, the oldest first. Keep the last cursor and ask for what comes `after` it: every
+   * change is seen once, in order, however many publishers write at the same time. On an empty page keep the cursor you have.
+   * `last: 1` gives the newest, to begin from now. Changes are kept for ever, so a cursor never grows old.
+   */
+  readonly changes: ChangeConnection;
+  /** A component, from the newest revision that holds it. Null if there is none. */
+  readonly component: Maybe<Component>;
+  /** A food as it is known today. Null if there is none. */
+  readonly food: Maybe<Food>;
+  /** Foods as they are known today, by slug. */
+  readonly foods: FoodConnection;
+  /** Anything that has an id. Null if it is gone. */
+  readonly node: Maybe<Node>;
+  /** What to multiply a recipe by for another pan, so that it stands as deep as before. Oven times are not multiplied: check. */
+  readonly panFactor: PanFactor;
+  /** One plan. Null if there is none of that name, or none of that revision. */
+  readonly plan: Maybe<Plan>;
+  /** Published plans, newest first, each in its newest revision. */
+  readonly plans: PlanConnection;
+  /** Every set of published rules that was loaded, the one that begins last first. */
+  readonly ruleSets: ReadonlyArray<RuleSet>;
+  /** One list for several plans, each at its own servings. */
+  readonly shoppingList: ShoppingList;
+  /** Access tokens, newest first, revoked ones too. Asks for the scope ADMIN. */
+  readonly tokens: AccessTokenConnection;
+  /** The access token that this request shows: whose it is, what it may do, and until when. Null without one. */
+  readonly viewer: Maybe<AccessToken>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryAuditTrailArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryChangesArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryComponentArgs = {
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryFoodArgs = {
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryFoodsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  filter: InputMaybe<FoodFilter>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryNodeArgs = {
+  id: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryPanFactorArgs = {
+  from: PanInput;
+  to: PanInput;
+};
+
+
+/** Everything that can be asked. */
+export type QueryPlanArgs = {
+  publisher: Scalars['String']['input'];
+  revision: InputMaybe<Scalars['Int']['input']>;
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryPlansArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  filter: InputMaybe<PlanFilter>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryShoppingListArgs = {
+  household: InputMaybe<HouseholdInput>;
+  plans: ReadonlyArray<PlanPortionInput>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryTokensArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Which token to take away. */
+export type RevokeTokenInput = {
+  /** Its id: the eight characters after `prepwright_`. */
+  readonly id: Scalars['ID']['input'];
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A token that was taken away, or what was wrong. */
+export type RevokeTokenPayload = {
+  readonly __typename?: 'RevokeTokenPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly token: Maybe<AccessToken>;
+};
+
+/** Another way to come by one batch of a component. */
+export type Route = {
+  readonly __typename?: 'Route';
+  /** Whether it is made or bought. */
+  readonly kind: RouteKind;
+  /** What goes into it instead. */
+  readonly lines: ReadonlyArray<Line>;
+  /** Name, unique inside the component. */
+  readonly name: Scalars['String']['output'];
+  /** How it is made instead. */
+  readonly steps: ReadonlyArray<Step>;
+};
+
+/** The route for one component. */
+export type RouteChoiceInput = {
+  /** Slug of the component. */
+  readonly component: Scalars['String']['input'];
+  /** Name of one of its routes. */
+  readonly route: Scalars['String']['input'];
+};
+
+/** Whether a route is cooked or comes from a shop. */
+export type RouteKind =
+  /** Bought ready. */
+  | 'BUY'
+  /** Made another way. */
+  | 'MAKE';
+
+/** How to choose between making and buying. */
+export type RouteMode =
+  /** As the plan says. */
+  | 'AS_WRITTEN'
+  /** What costs least. */
+  | 'CHEAPEST'
+  /** What takes the least work. */
+  | 'LEAST_WORK';
+
+/** How to come by components that can be made or bought. */
+export type RoutesInput = {
+  /** Choices for single components. */
+  readonly byName: ReadonlyArray<RouteChoiceInput>;
+  /** The rule for all components that are not named. */
+  readonly mode: RouteMode;
+};
+
+/** A file of published rules. */
+export type RuleFileInput = {
+  /** Its name, to tell where a problem is. */
+  readonly name: Scalars['String']['input'];
+  /** Its text. */
+  readonly text: Scalars['String']['input'];
+};
+
+/** How the region asked for and the rules used belong together. */
+export type RuleReach =
+  /** The rule was written for kitchens that sell food, or the other way round. */
+  | 'OTHER_AUDIENCE'
+  /** The rules are those of the region. */
+  | 'REGION'
+  /** No region was given; the strictest rules were used. */
+  | 'REGION_NOT_GIVEN'
+  /** The region has no rule of its own for this; the strictest others were used. */
+  | 'REGION_WITHOUT_RULE';
+
+/** Whose published rules were used. */
+export type RuleScope = {
+  readonly __typename?: 'RuleScope';
+  /** The region asked for. */
+  readonly asked: Maybe<Scalars['String']['output']>;
+  /** How the two belong together. */
+  readonly reach: RuleReach;
+  /** The region whose rules were used. */
+  readonly used: Scalars['String']['output'];
+};
+
+/**
+ * Published rules that were issued together: keeping, handling, cautions, allergen lists, diets. A set never changes;
+ * from the first day of a later set on, answers are computed by that one.
+ */
+export type RuleSet = {
+  readonly __typename?: 'RuleSet';
+  /** SHA-256 of its content, in hexadecimal. */
+  readonly checksum: Scalars['String']['output'];
+  /** Its edition. No two sets have the same. */
+  readonly code: Scalars['String']['output'];
+  /** The first day it is used. */
+  readonly inForceFrom: Scalars['Date']['output'];
+  /** The first day of the set that took its place. Null: none has. */
+  readonly inForceTo: Maybe<Scalars['Date']['output']>;
+  /** When it was loaded. */
+  readonly loadedAt: Scalars['DateTime']['output'];
+  /** Title. */
+  readonly title: Scalars['String']['output'];
+};
+
+/** A component computed. `used` + `leftOver` = `made`, what was on hand not counted in `made`. */
+export type ScaledComponent = {
+  readonly __typename?: 'ScaledComponent';
+  /** How many batches are made. */
+  readonly batches: Scalars['Float']['output'];
+  /** The component as written. */
+  readonly component: Component;
+  /** How much of it is left. */
+  readonly leftOver: Amount;
+  /** Its lines, scaled and swapped. */
+  readonly lines: ReadonlyArray<ScaledLine>;
+  /** Pots or trays it is made in. */
+  readonly loads: Scalars['Int']['output'];
+  /** How much is made. */
+  readonly made: Amount;
+  /** How much was there already. */
+  readonly onHand: Amount;
+  /** The route taken. Null: made as written. */
+  readonly route: Maybe<Route>;
+  /** How much of it goes into meals and other components. */
+  readonly used: Amount;
+};
+
+/** A line after scaling and swapping. */
+export type ScaledLine = {
+  readonly __typename?: 'ScaledLine';
+  /** How much. Null: to taste. */
+  readonly amount: Maybe<Amount>;
+  /** The component that is used. */
+  readonly component: Maybe<Component>;
+  /** The food that is used, after any swap. */
+  readonly food: Maybe<Food>;
+  /** The line as written. */
+  readonly line: Line;
+  /** The part of the food that is used. */
+  readonly part: Maybe<Scalars['String']['output']>;
+  /** The food is not the one written: a swap was taken. */
+  readonly swapped: Scalars['Boolean']['output'];
+};
+
+/** A meal computed. */
+export type ScaledMeal = {
+  readonly __typename?: 'ScaledMeal';
+  /** What the meal contains of what must be declared. */
+  readonly allergens: AllergenStatement;
+  /** The meal held against every diet there is a rule for. */
+  readonly diets: ReadonlyArray<Diet>;
+  /** Servings asked for, divided by the people the meal is written for. */
+  readonly factor: Scalars['Float']['output'];
+  /** Its lines, scaled and swapped. */
+  readonly lines: ReadonlyArray<ScaledLine>;
+  /** The meal as written. */
+  readonly meal: Meal;
+  /** What one serving of the meal gives. */
+  readonly nutrition: NutritionPerServing;
+};
+
+/** A plan computed for a number of servings and one household. */
+export type ScaledPlan = {
+  readonly __typename?: 'ScaledPlan';
+  /** What the whole plan contains of what must be declared. */
+  readonly allergens: AllergenStatement;
+  /** What to mind in the kitchen. The words are the same wherever they are shown. */
+  readonly cautions: ReadonlyArray<Caution>;
+  /** The components, in an order in which they can be made. */
+  readonly components: ReadonlyArray<ScaledComponent>;
+  /** The plan held against every diet there is a rule for. */
+  readonly diets: ReadonlyArray<Diet>;
+  /** The meals, in the order of their days. */
+  readonly meals: ReadonlyArray<ScaledMeal>;
+  /** What one serving of all meals together gives. */
+  readonly nutrition: NutritionPerServing;
+  /** How many it was computed for. */
+  readonly servings: Scalars['Int']['output'];
+  /** The order of the prep session. Null, with an error that says why, where the steps cannot be put in any order. */
+  readonly session: Maybe<PrepSession>;
+  /** What to buy for it. */
+  readonly shoppingList: ShoppingList;
+  /** How long every component, meal and food keeps: where it is best kept first. */
+  readonly storage: ReadonlyArray<StorageGuidance>;
+  /** What the reader should know beside the answer. */
+  readonly warnings: ReadonlyArray<Warning>;
+};
+
+/** How a line grows. */
+export type ScalingRule =
+  /** Once for every batch begun: a bay leaf. */
+  | 'PER_BATCH'
+  /** Slower than the pot, by an exponent: seasoning. */
+  | 'POWER'
+  /** With the pot. */
+  | 'PROPORTIONAL'
+  /** No amount at all. */
+  | 'TO_TASTE';
+
+/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope holds another. */
+export type Scope =
+  /** Give and take tokens and webhooks, and read the audit trail. */
+  | 'ADMIN'
+  /** Run imports. */
+  | 'IMPORT'
+  /** Publish, correct and withdraw. */
+  | 'PUBLISH'
+  /** See what is not published yet. */
+  | 'READ_DRAFTS'
+  /** Save drafts. */
+  | 'WRITE';
+
+/** A plan at one number of servings. */
+export type ServingsRow = {
+  readonly __typename?: 'ServingsRow';
+  /** What the till asks for. Null: no price is known. */
+  readonly atTill: Maybe<Money>;
+  /** Nothing of any component is left over. */
+  readonly even: Scalars['Boolean']['output'];
+  /** Share of what is made that nobody eats, on average over the components. */
+  readonly leftOverShare: Scalars['Float']['output'];
+  /** Share of what is bought that is not used, on average over the foods bought in packs. */
+  readonly packWasteShare: Scalars['Float']['output'];
+  /** What one serving costs. Null: no price is known. */
+  readonly perServing: Maybe<Money>;
+  /** How many eat. */
+  readonly servings: Scalars['Int']['output'];
+};
+
+/** When the prep session begins. Give `instant` or `local`. */
+export type SessionStartInput = {
+  /** A point in time. */
+  readonly instant?: InputMaybe<Scalars['DateTime']['input']>;
+  /** What the clock on the kitchen wall says, such as `2026-03-01T10:00`. */
+  readonly local?: InputMaybe<Scalars['String']['input']>;
+  /** IANA name of the reader's time zone, such as `Europe/Lisbon`. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** One piece of work. */
+export type SessionTask = {
+  readonly __typename?: 'SessionTask';
+  /** The appliance. */
+  readonly appliance: Maybe<Scalars['String']['output']>;
+  /** Whether it takes hands. */
+  readonly attention: Attention;
+  /** Code inside this session. */
+  readonly code: Scalars['String']['output'];
+  /** Numbers of the cooks, from 1. */
+  readonly cooks: ReadonlyArray<Scalars['Int']['output']>;
+  /** Minutes from the start. */
+  readonly endMinute: Scalars['Float']['output'];
+  /** Clock time with its offset, if the household gave `sessionStart`. */
+  readonly endsAt: Maybe<Scalars['String']['output']>;
+  /** Done the evening before. */
+  readonly eveningBefore: Scalars['Boolean']['output'];
+  /** First load of a step that takes several. Null: it is done once. */
+  readonly firstLoad: Maybe<Scalars['Int']['output']>;
+  /** A step of the plan, or washing a machine between two of them. */
+  readonly kind: SessionTaskKind;
+  /** Which of that appliance, from 1: shelves, rings. */
+  readonly lanes: ReadonlyArray<Scalars['Int']['output']>;
+  /** Last load of a step that takes several. */
+  readonly lastLoad: Maybe<Scalars['Int']['output']>;
+  /** How many loads the step takes in all. */
+  readonly loads: Maybe<Scalars['Int']['output']>;
+  /** What it belongs to. */
+  readonly of: Keepable;
+  /** Minutes from the start; negative on the evening before. */
+  readonly startMinute: Scalars['Float']['output'];
+  /** Clock time with its offset, if the household gave `sessionStart`. */
+  readonly startsAt: Maybe<Scalars['String']['output']>;
+  /** Temperature in degrees Celsius. */
+  readonly temperatureC: Maybe<Scalars['Float']['output']>;
+  /** What to do, in the writer's words. */
+  readonly text: Scalars['String']['output'];
+};
+
+/** What a piece of work is. */
+export type SessionTaskKind =
+  /** A step of the plan. */
+  | 'STEP'
+  /** Washing a machine. */
+  | 'WASH';
+
+/** A part of a shop. */
+export type ShoppingAisle = {
+  readonly __typename?: 'ShoppingAisle';
+  /** What to buy there. */
+  readonly lines: ReadonlyArray<ShoppingLine>;
+  /** Its name. */
+  readonly name: Scalars['String']['output'];
+};
+
+/** One food to buy. */
+export type ShoppingLine = {
+  readonly __typename?: 'ShoppingLine';
+  /** The packs that cover it at the least cost. */
+  readonly buy: ReadonlyArray<PackCount>;
+  /** What they cost. */
+  readonly cost: Cost;
+  /** The food as known today, or as the plan froze it if it is no longer known. */
+  readonly food: Food;
+  /** How much is needed, as bought, before anything on hand is taken off. Null: only to taste. */
+  readonly need: Maybe<Amount>;
+  /** How much of it was there already. */
+  readonly onHand: Maybe<Amount>;
+  /** Some use asks for an amount to taste, or for an open extra. */
+  readonly open: Scalars['Boolean']['output'];
+  /** What is left of the pieces that parts are taken from, such as the yolks of a meringue. Empty where no part is used. */
+  readonly partsOver: ReadonlyArray<PartOver>;
+  /** How much the packs must cover. */
+  readonly toBuy: Maybe<Amount>;
+  /** Who takes how much of it. */
+  readonly uses: ReadonlyArray<Use>;
+};
+
+/** What to buy. */
+export type ShoppingList = {
+  readonly __typename?: 'ShoppingList';
+  /** The lines, by part of the shop. */
+  readonly aisles: ReadonlyArray<ShoppingAisle>;
+  /** What it all costs. */
+  readonly cost: Cost;
+  /** All lines. */
+  readonly lines: ReadonlyArray<ShoppingLine>;
+  /** What the reader should know beside the list. */
+  readonly warnings: ReadonlyArray<Warning>;
+};
+
+/** Who says so. */
+export type Source = {
+  readonly __typename?: 'Source';
+  /** What kind of authority this is. */
+  readonly kind: SourceKind;
+  /** Where in it, if it has parts. */
+  readonly section: Maybe<Scalars['String']['output']>;
+  /** Title of the table, rule or person. */
+  readonly title: Scalars['String']['output'];
+};
+
+/** What kind of authority a number rests on. */
+export type SourceKind =
+  /** The trade does it so; nobody published it. */
+  | 'COMMON_PRACTICE'
+  /** Made up for a demonstration. */
+  | 'INVENTED'
+  /** A table or rule that anybody can look up. */
+  | 'PUBLISHED'
+  /** The writer measured or decided it. */
+  | 'WRITER';
+
+/** Why a task does not begin earlier. */
+export type StartReason =
+  /** The appliance is busy. */
+  | 'APPLIANCE'
+  /** It is the beginning. */
+  | 'BEGINNING'
+  /** It could, and nothing is gained by it. */
+  | 'CHOICE'
+  /** It must not be done too long before what follows. */
+  | 'GREATEST_WAIT'
+  /** The hands are busy. */
+  | 'HANDS'
+  /** Something must be finished first. */
+  | 'PRECEDENCE'
+  /** The oven has another temperature. */
+  | 'TEMPERATURE';
+
+/** One thing to do. */
+export type Step = {
+  readonly __typename?: 'Step';
+  /** Codes of the steps that come first. */
+  readonly after: ReadonlyArray<Scalars['String']['output']>;
+  /** Code of the appliance it occupies, such as `oven-shelf`. */
+  readonly appliance: Maybe<Scalars['String']['output']>;
+  /** Whether it needs the cook. */
+  readonly attention: Attention;
+  /** Unique inside its meal or component, and stable. */
+  readonly code: Scalars['String']['output'];
+  /** May be done the evening before. */
+  readonly eveningBefore: Scalars['Boolean']['output'];
+  /** How its length grows. */
+  readonly grows: StepGrowth;
+  /** What it leaves in its appliance: another use that leaves something else waits for a wash. */
+  readonly leaves: Maybe<Scalars['String']['output']>;
+  /** Minutes that may pass at most. Null: any. */
+  readonly maxWait: Maybe<Scalars['Float']['output']>;
+  /** Minutes that must pass after the last step before it. */
+  readonly minWait: Scalars['Float']['output'];
+  /** How long, as written. */
+  readonly minutes: Scalars['Float']['output'];
+  /** Oven or liquid temperature, in degrees Celsius. */
+  readonly temperatureC: Maybe<Scalars['Float']['output']>;
+  /** What to do. */
+  readonly text: Scalars['String']['output'];
+  /** Hands-on minutes of that wash. */
+  readonly washMinutes: Maybe<Scalars['Float']['output']>;
+};
+
+/** How the length of a step grows. */
+export type StepGrowth =
+  /** Takes the same however much is made. */
+  | 'FIXED'
+  /** Grows with the batches. */
+  | 'PER_BATCH'
+  /** Once for every load. */
+  | 'PER_LOAD';
+
+/**
+ * How long something keeps in one place, and on whose authority. Local food-safety codes and the practice of licensed
+ * kitchens come first; nothing here promises that food is safe.
+ */
+export type StorageGuidance = {
+  readonly __typename?: 'StorageGuidance';
+  /** What to do, in sentences. */
+  readonly advice: ReadonlyArray<Scalars['String']['output']>;
+  /** All that was weighed; the strictest decides. */
+  readonly basis: ReadonlyArray<Basis>;
+  /** It holds only then. */
+  readonly condition: Maybe<Scalars['String']['output']>;
+  /** In what. */
+  readonly container: Maybe<Scalars['String']['output']>;
+  /** Whether the end is that of a calendar day, or so many hours after making. */
+  readonly counts: KeepingCount;
+  /** How many days after the day it is made, a meal after the day of the session. Fractions where hours count. */
+  readonly days: Scalars['Float']['output'];
+  /** The last moment, if it is known when it is made: from `sessionStart`, `madeAt` or `boughtAt`. */
+  readonly keepUntil: Maybe<Scalars['DateTime']['output']>;
+  /** The last day, if it is known when it is made: from `sessionStart`, `madeAt` or `boughtAt`. */
+  readonly lastDay: Maybe<Scalars['Date']['output']>;
+  /** The part that decides, if it is not the subject itself. */
+  readonly limitedBy: Maybe<Keepable>;
+  /** Where. */
+  readonly place: StoragePlace;
+  /** What the end protects. */
+  readonly purpose: KeepingPurpose;
+  /** Whose rules were used. Null: only the writer speaks. */
+  readonly scope: Maybe<RuleScope>;
+  /** What keeps. */
+  readonly subject: Keepable;
+  /** Meals planned for later than it keeps. Empty where it was asked for without a plan. */
+  readonly tooLateFor: ReadonlyArray<ScaledMeal>;
+};
+
+/** Where something is kept. */
+export type StoragePlace =
+  /** In a freezer. */
+  | 'FREEZER'
+  /** In a refrigerator. */
+  | 'FRIDGE'
+  /** At room temperature. */
+  | 'ROOM';
+
+/** Another food for a line. */
+export type Swap = {
+  readonly __typename?: 'Swap';
+  /** Codes of the diets it serves. */
+  readonly diets: ReadonlyArray<Scalars['String']['output']>;
+  /** The food that takes the place. */
+  readonly food: Food;
+  /** A word on it. */
+  readonly note: Maybe<Scalars['String']['output']>;
+  /** How much of it for one of the line's, as an exact fraction. */
+  readonly ratio: Scalars['String']['output'];
+};
+
+/** Take one food for another, wherever a line offers that swap. */
+export type SwapInput = {
+  /** Slug of the food as written. */
+  readonly from: Scalars['String']['input'];
+  /** Slug of the food to take. */
+  readonly to: Scalars['String']['input'];
+};
+
+/** One order between two tasks, for machines to read. */
+export type TaskOrder = {
+  readonly __typename?: 'TaskOrder';
+  /** Code of the task that comes after. */
+  readonly after: Scalars['String']['output'];
+  /** Code of the task that comes first. */
+  readonly before: Scalars['String']['output'];
+  /** Minutes that may pass at most. Null: any. */
+  readonly maxWait: Maybe<Scalars['Float']['output']>;
+  /** Minutes that must pass between them. */
+  readonly minWait: Scalars['Float']['output'];
+};
+
+/** What an amount is counted in. */
+export type Unit = {
+  readonly __typename?: 'Unit';
+  /** Stable code: `g`, `us-cup`, `piece`, or a measure of the food's own such as `own:clove`. */
+  readonly code: Scalars['String']['output'];
+  /** What it measures. Null for a measure of a food's own, whose meaning is that food's. */
+  readonly dimension: Maybe<Dimension>;
+  /** Its name in the reader's language, in the form that goes with the amount. */
+  readonly name: Scalars['String']['output'];
+};
+
+/** A publisher's new name. */
+export type UpdatePublisherInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Name shown to readers. */
+  readonly name: Scalars['String']['input'];
+  /** Which publisher. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** Who takes how much of a food. */
+export type Use = {
+  readonly __typename?: 'Use';
+  /** How much, in the unit of the need. Null: to taste. */
+  readonly amount: Maybe<Amount>;
+  /** The line in the writer's own words. */
+  readonly asWritten: Scalars['String']['output'];
+  /** The component, if a component takes it. */
+  readonly component: Maybe<Component>;
+  /** The meal, if a meal takes it. */
+  readonly meal: Maybe<Meal>;
+  /** The part of the food it takes; `amount` then counts the pieces it needs. */
+  readonly part: Maybe<Scalars['String']['output']>;
+  /** The plan. */
+  readonly plan: Plan;
+};
+
+/** Something a reader should know beside an answer that still stands. */
+export type Warning = {
+  readonly __typename?: 'Warning';
+  /** Which kind it is. */
+  readonly code: WarningCode;
+  /** A sentence that says where, and what to do. */
+  readonly message: Scalars['String']['output'];
+  /** Where: slugs and codes from the plan downwards, or names of input fields. */
+  readonly path: ReadonlyArray<Scalars['String']['output']>;
+};
+
+/** Kinds of warning. */
+export type WarningCode =
+  /** A diet is not met, or it is not known whether it is. */
+  | 'DIET_NOT_MET'
+  /** How much is lost in trimming is not known. */
+  | 'EDIBLE_PORTION_UNKNOWN'
+  /** Nobody says how long it keeps. */
+  | 'KEEPING_UNKNOWN'
+  /** More is made than is eaten. */
+  | 'LEFT_OVER'
+  /** Two plans make the same component. */
+  | 'MADE_IN_TWO_PLANS'
+  /** Two amounts of a food cannot be added, because a fact about the food is missing. */
+  | 'NOT_COMBINED'
+  /** Something on hand could be turned into a food that is needed, with more work. */
+  | 'ON_HAND_IN_OTHER_FORM'
+  /** What is on hand cannot be compared with the need. */
+  | 'ON_HAND_NOT_COMPARABLE'
+  /** Something on hand is not needed. */
+  | 'ON_HAND_NOT_NEEDED'
+  /** Something on hand is past its day for a meal. */
+  | 'ON_HAND_TOO_OLD'
+  /** A pack cannot be compared with the need. */
+  | 'PACK_NOT_COMPARABLE'
+  /** A part of a food cannot be turned into pieces to buy. */
+  | 'PART_NOT_COUNTED'
+  /** What is left of a piece cut for another part does not keep until this meal; a fresh one is counted where it is needed. */
+  | 'PART_TOO_OLD'
+  /** Nobody knows the price. */
+  | 'PRICE_UNKNOWN'
+  /** No region was given, so the strictest rule was taken. */
+  | 'REGION_NOT_GIVEN'
+  /** A swap cannot be computed, because a fact is missing. */
+  | 'SWAP_NOT_CONVERTIBLE'
+  /** No line offers the swap that was asked for. */
+  | 'SWAP_NOT_OFFERED';
+
+
+
+export type ResolverTypeWrapper<T> = Promise<T> | T;
+
+
+export type ResolverWithResolve<TResult, TParent, TContext, TArgs> = {
+  resolve: ResolverFn<TResult, TParent, TContext, TArgs>;
+};
+export type Resolver<TResult, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>, TArgs = Record<PropertyKey, never>> = ResolverFn<TResult, TParent, TContext, TArgs> | ResolverWithResolve<TResult, TParent, TContext, TArgs>;
+
+export type ResolverFn<TResult, TParent, TContext, TArgs> = (
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => Promise<TResult> | TResult;
+
+export type SubscriptionSubscribeFn<TResult, TParent, TContext, TArgs> = (
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => AsyncIterable<TResult> | Promise<AsyncIterable<TResult>>;
+
+export type SubscriptionResolveFn<TResult, TParent, TContext, TArgs> = (
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => TResult | Promise<TResult>;
+
+export interface SubscriptionSubscriberObject<TResult, TKey extends string, TParent, TContext, TArgs> {
+  subscribe: SubscriptionSubscribeFn<{ [key in TKey]: TResult }, TParent, TContext, TArgs>;
+  resolve?: SubscriptionResolveFn<TResult, { [key in TKey]: TResult }, TContext, TArgs>;
+}
+
+export interface SubscriptionResolverObject<TResult, TParent, TContext, TArgs> {
+  subscribe: SubscriptionSubscribeFn<any, TParent, TContext, TArgs>;
+  resolve: SubscriptionResolveFn<TResult, any, TContext, TArgs>;
+}
+
+export type SubscriptionObject<TResult, TKey extends string, TParent, TContext, TArgs> =
+  | SubscriptionSubscriberObject<TResult, TKey, TParent, TContext, TArgs>
+  | SubscriptionResolverObject<TResult, TParent, TContext, TArgs>;
+
+export type SubscriptionResolver<TResult, TKey extends string, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>, TArgs = Record<PropertyKey, never>> =
+  | ((...args: any[]) => SubscriptionObject<TResult, TKey, TParent, TContext, TArgs>)
+  | SubscriptionObject<TResult, TKey, TParent, TContext, TArgs>;
+
+export type TypeResolveFn<TTypes, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>> = (
+  parent: TParent,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => Maybe<TTypes> | Promise<Maybe<TTypes>>;
+
+export type IsTypeOfResolverFn<T = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>> = (obj: T, context: TContext, info: GraphQLResolveInfo) => boolean | Promise<boolean>;
+
+export type NextResolverFn<T> = () => Promise<T>;
+
+export type DirectiveResolverFn<TResult = Record<PropertyKey, never>, TParent = Record<PropertyKey, never>, TContext = Record<PropertyKey, never>, TArgs = Record<PropertyKey, never>> = (
+  next: NextResolverFn<TResult>,
+  parent: TParent,
+  args: TArgs,
+  context: TContext,
+  info: GraphQLResolveInfo
+) => TResult | Promise<TResult>;
+
+
+
+
+
+/** Mapping between all available schema types and the resolvers types */
+export type ResolversTypes = {
+  AccessToken: ResolverTypeWrapper<AccessTokenParent>;
+  AccessTokenConnection: ResolverTypeWrapper<Omit<AccessTokenConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['AccessTokenEdge']> }>;
+  AccessTokenEdge: ResolverTypeWrapper<Omit<AccessTokenEdge, 'node'> & { node: ResolversTypes['AccessToken'] }>;
+  AllergenFinding: ResolverTypeWrapper<AllergenFindingParent>;
+  AllergenList: ResolverTypeWrapper<AllergenList>;
+  AllergenPresence: AllergenPresence;
+  AllergenReach: AllergenReach;
+  AllergenStatement: ResolverTypeWrapper<AllergenStatementParent>;
+  Amount: ResolverTypeWrapper<AmountParent>;
+  Attention: Attention;
+  AuditAction: AuditAction;
+  AuditAuthor: ResolverTypeWrapper<AuditAuthor>;
+  AuditAuthorKind: AuditAuthorKind;
+  AuditEntry: ResolverTypeWrapper<AuditEntryParent>;
+  AuditEntryConnection: ResolverTypeWrapper<Omit<AuditEntryConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['AuditEntryEdge']> }>;
+  AuditEntryEdge: ResolverTypeWrapper<Omit<AuditEntryEdge, 'node'> & { node: ResolversTypes['AuditEntry'] }>;
+  AuditSubjectKind: AuditSubjectKind;
+  Basis: ResolverTypeWrapper<BasisParent>;
+  BatchRule: ResolverTypeWrapper<BatchRule>;
+  Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
+  Caution: ResolverTypeWrapper<CautionParent>;
+  Change: ResolverTypeWrapper<ChangeParent>;
+  ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ChangeEdge']> }>;
+  ChangeEdge: ResolverTypeWrapper<Omit<ChangeEdge, 'node'> & { node: ResolversTypes['Change'] }>;
+  ChangeKind: ChangeKind;
+  Component: ResolverTypeWrapper<ComponentParent>;
+  Cost: ResolverTypeWrapper<Cost>;
+  CreatePublisherInput: CreatePublisherInput;
+  CreateTokenInput: CreateTokenInput;
+  CreateTokenPayload: ResolverTypeWrapper<Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
+  CriticalTask: ResolverTypeWrapper<CriticalTaskParent>;
+  Date: ResolverTypeWrapper<Scalars['Date']['output']>;
+  DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
+  Diet: ResolverTypeWrapper<DietParent>;
+  DietClaim: ResolverTypeWrapper<DietClaim>;
+  Dimension: Dimension;
+  EatersInput: EatersInput;
+  EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
+  Finding: ResolverTypeWrapper<FindingParent>;
+  FindingCode: FindingCode;
+  FindingSeverity: FindingSeverity;
+  Float: ResolverTypeWrapper<Scalars['Float']['output']>;
+  Food: ResolverTypeWrapper<FoodParent>;
+  FoodAllergen: ResolverTypeWrapper<FoodAllergen>;
+  FoodConnection: ResolverTypeWrapper<Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['FoodEdge']> }>;
+  FoodDensity: ResolverTypeWrapper<FoodDensity>;
+  FoodDiet: ResolverTypeWrapper<FoodDiet>;
+  FoodEdge: ResolverTypeWrapper<Omit<FoodEdge, 'node'> & { node: ResolversTypes['Food'] }>;
+  FoodFilter: FoodFilter;
+  FoodMeasure: ResolverTypeWrapper<FoodMeasure>;
+  FoodName: ResolverTypeWrapper<FoodName>;
+  FoodPart: ResolverTypeWrapper<FoodPartParent>;
+  HouseholdInput: HouseholdInput;
+  ID: ResolverTypeWrapper<Scalars['ID']['output']>;
+  Int: ResolverTypeWrapper<Scalars['Int']['output']>;
+  Keepable: ResolverTypeWrapper<KeepableParent>;
+  KeepingCount: KeepingCount;
+  KeepingPurpose: KeepingPurpose;
+  KeepingRule: ResolverTypeWrapper<KeepingRule>;
+  KitchenKind: KitchenKind;
+  LabelScheme: LabelScheme;
+  Line: ResolverTypeWrapper<LineParent>;
+  LoadRuleSetInput: LoadRuleSetInput;
+  LoadRuleSetPayload: ResolverTypeWrapper<Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, ruleSet: Maybe<ResolversTypes['RuleSet']> }>;
+  Meal: ResolverTypeWrapper<MealParent>;
+  MeasureSystem: MeasureSystem;
+  Measured: Measured;
+  MomentInput: MomentInput;
+  Money: ResolverTypeWrapper<Money>;
+  Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  Node: ResolverTypeWrapper<NodeParent>;
+  Nutrient: Nutrient;
+  NutrientFigure: ResolverTypeWrapper<NutrientFigureParent>;
+  NutritionBasis: NutritionBasis;
+  NutritionPerServing: ResolverTypeWrapper<NutritionParent>;
+  OnHandInput: OnHandInput;
+  Pack: ResolverTypeWrapper<PackParent>;
+  PackCount: ResolverTypeWrapper<PackCountParent>;
+  PageInfo: ResolverTypeWrapper<PageInfo>;
+  PanFactor: ResolverTypeWrapper<PanFactor>;
+  PanInput: PanInput;
+  PartOver: ResolverTypeWrapper<Omit<PartOver, 'amount'> & { amount: Maybe<ResolversTypes['Amount']> }>;
+  Plan: ResolverTypeWrapper<PlanParent>;
+  PlanConnection: ResolverTypeWrapper<Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PlanEdge']> }>;
+  PlanEdge: ResolverTypeWrapper<Omit<PlanEdge, 'node'> & { node: ResolversTypes['Plan'] }>;
+  PlanFilter: PlanFilter;
+  PlanPortionInput: PlanPortionInput;
+  PrepSession: ResolverTypeWrapper<PrepSessionParent>;
+  Problem: ResolverTypeWrapper<ProblemParent>;
+  ProblemCode: ProblemCode;
+  Publisher: ResolverTypeWrapper<PublisherParent>;
+  PublisherPayload: ResolverTypeWrapper<Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, publisher: Maybe<ResolversTypes['Publisher']> }>;
+  Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
+  Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  RevokeTokenInput: RevokeTokenInput;
+  RevokeTokenPayload: ResolverTypeWrapper<Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
+  Route: ResolverTypeWrapper<RouteParent>;
+  RouteChoiceInput: RouteChoiceInput;
+  RouteKind: RouteKind;
+  RouteMode: RouteMode;
+  RoutesInput: RoutesInput;
+  RuleFileInput: RuleFileInput;
+  RuleReach: RuleReach;
+  RuleScope: ResolverTypeWrapper<RuleScope>;
+  RuleSet: ResolverTypeWrapper<RuleSetSummary>;
+  ScaledComponent: ResolverTypeWrapper<ScaledComponentParent>;
+  ScaledLine: ResolverTypeWrapper<ScaledLineParent>;
+  ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
+  ScaledPlan: ResolverTypeWrapper<ScaledPlanParent>;
+  ScalingRule: ScalingRule;
+  Scope: Scope;
+  ServingsRow: ResolverTypeWrapper<ServingsRowParent>;
+  SessionStartInput: SessionStartInput;
+  SessionTask: ResolverTypeWrapper<SessionTaskParent>;
+  SessionTaskKind: SessionTaskKind;
+  ShoppingAisle: ResolverTypeWrapper<Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversTypes['ShoppingLine']> }>;
+  ShoppingLine: ResolverTypeWrapper<ShoppingLineParent>;
+  ShoppingList: ResolverTypeWrapper<ShoppingListParent>;
+  Source: ResolverTypeWrapper<Source>;
+  SourceKind: SourceKind;
+  StartReason: StartReason;
+  Step: ResolverTypeWrapper<StepParent>;
+  StepGrowth: StepGrowth;
+  StorageGuidance: ResolverTypeWrapper<StorageGuidanceParent>;
+  StoragePlace: StoragePlace;
+  String: ResolverTypeWrapper<Scalars['String']['output']>;
+  Swap: ResolverTypeWrapper<SwapParent>;
+  SwapInput: SwapInput;
+  TaskOrder: ResolverTypeWrapper<TaskOrder>;
+  Unit: ResolverTypeWrapper<UnitParent>;
+  UpdatePublisherInput: UpdatePublisherInput;
+  Use: ResolverTypeWrapper<UseParent>;
+  Warning: ResolverTypeWrapper<WarningParent>;
+  WarningCode: WarningCode;
+};
+
+/** Mapping between all available schema types and the resolvers parents */
+export type ResolversParentTypes = {
+  AccessToken: AccessTokenParent;
+  AccessTokenConnection: Omit<AccessTokenConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['AccessTokenEdge']> };
+  AccessTokenEdge: Omit<AccessTokenEdge, 'node'> & { node: ResolversParentTypes['AccessToken'] };
+  AllergenFinding: AllergenFindingParent;
+  AllergenList: AllergenList;
+  AllergenStatement: AllergenStatementParent;
+  Amount: AmountParent;
+  AuditAuthor: AuditAuthor;
+  AuditEntry: AuditEntryParent;
+  AuditEntryConnection: Omit<AuditEntryConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['AuditEntryEdge']> };
+  AuditEntryEdge: Omit<AuditEntryEdge, 'node'> & { node: ResolversParentTypes['AuditEntry'] };
+  Basis: BasisParent;
+  BatchRule: BatchRule;
+  Boolean: Scalars['Boolean']['output'];
+  Caution: CautionParent;
+  Change: ChangeParent;
+  ChangeConnection: Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ChangeEdge']> };
+  ChangeEdge: Omit<ChangeEdge, 'node'> & { node: ResolversParentTypes['Change'] };
+  Component: ComponentParent;
+  Cost: Cost;
+  CreatePublisherInput: CreatePublisherInput;
+  CreateTokenInput: CreateTokenInput;
+  CreateTokenPayload: Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
+  CriticalTask: CriticalTaskParent;
+  Date: Scalars['Date']['output'];
+  DateTime: Scalars['DateTime']['output'];
+  Diet: DietParent;
+  DietClaim: DietClaim;
+  EatersInput: EatersInput;
+  EdiblePortion: EdiblePortion;
+  Finding: FindingParent;
+  Float: Scalars['Float']['output'];
+  Food: FoodParent;
+  FoodAllergen: FoodAllergen;
+  FoodConnection: Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['FoodEdge']> };
+  FoodDensity: FoodDensity;
+  FoodDiet: FoodDiet;
+  FoodEdge: Omit<FoodEdge, 'node'> & { node: ResolversParentTypes['Food'] };
+  FoodFilter: FoodFilter;
+  FoodMeasure: FoodMeasure;
+  FoodName: FoodName;
+  FoodPart: FoodPartParent;
+  HouseholdInput: HouseholdInput;
+  ID: Scalars['ID']['output'];
+  Int: Scalars['Int']['output'];
+  Keepable: KeepableParent;
+  KeepingRule: KeepingRule;
+  Line: LineParent;
+  LoadRuleSetInput: LoadRuleSetInput;
+  LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, ruleSet: Maybe<ResolversParentTypes['RuleSet']> };
+  Meal: MealParent;
+  MomentInput: MomentInput;
+  Money: Money;
+  Mutation: Record<PropertyKey, never>;
+  Node: NodeParent;
+  NutrientFigure: NutrientFigureParent;
+  NutritionPerServing: NutritionParent;
+  OnHandInput: OnHandInput;
+  Pack: PackParent;
+  PackCount: PackCountParent;
+  PageInfo: PageInfo;
+  PanFactor: PanFactor;
+  PanInput: PanInput;
+  PartOver: Omit<PartOver, 'amount'> & { amount: Maybe<ResolversParentTypes['Amount']> };
+  Plan: PlanParent;
+  PlanConnection: Omit<PlanConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PlanEdge']> };
+  PlanEdge: Omit<PlanEdge, 'node'> & { node: ResolversParentTypes['Plan'] };
+  PlanFilter: PlanFilter;
+  PlanPortionInput: PlanPortionInput;
+  PrepSession: PrepSessionParent;
+  Problem: ProblemParent;
+  Publisher: PublisherParent;
+  PublisherPayload: Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, publisher: Maybe<ResolversParentTypes['Publisher']> };
+  Quantity: Scalars['Quantity']['output'];
+  Query: Record<PropertyKey, never>;
+  RevokeTokenInput: RevokeTokenInput;
+  RevokeTokenPayload: Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
+  Route: RouteParent;
+  RouteChoiceInput: RouteChoiceInput;
+  RoutesInput: RoutesInput;
+  RuleFileInput: RuleFileInput;
+  RuleScope: RuleScope;
+  RuleSet: RuleSetSummary;
+  ScaledComponent: ScaledComponentParent;
+  ScaledLine: ScaledLineParent;
+  ScaledMeal: ScaledMealParent;
+  ScaledPlan: ScaledPlanParent;
+  ServingsRow: ServingsRowParent;
+  SessionStartInput: SessionStartInput;
+  SessionTask: SessionTaskParent;
+  ShoppingAisle: Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversParentTypes['ShoppingLine']> };
+  ShoppingLine: ShoppingLineParent;
+  ShoppingList: ShoppingListParent;
+  Source: Source;
+  Step: StepParent;
+  StorageGuidance: StorageGuidanceParent;
+  String: Scalars['String']['output'];
+  Swap: SwapParent;
+  SwapInput: SwapInput;
+  TaskOrder: TaskOrder;
+  Unit: UnitParent;
+  UpdatePublisherInput: UpdatePublisherInput;
+  Use: UseParent;
+  Warning: WarningParent;
+};
+
+export type AccessTokenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessToken'] = ResolversParentTypes['AccessToken']> = {
+  createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  expiresAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  lastUsedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
+  revokedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  scopes: Resolver<ReadonlyArray<ResolversTypes['Scope']>, ParentType, ContextType>;
+};
+
+export type AccessTokenConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessTokenConnection'] = ResolversParentTypes['AccessTokenConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['AccessTokenEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type AccessTokenEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessTokenEdge'] = ResolversParentTypes['AccessTokenEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['AccessToken'], ParentType, ContextType>;
+};
+
+export type AllergenFindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenFinding'] = ResolversParentTypes['AllergenFinding']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  contains: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  mayContain: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+  threshold: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
+export type AllergenListResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenList'] = ResolversParentTypes['AllergenList']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  law: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  region: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type AllergenStatementResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenStatement'] = ResolversParentTypes['AllergenStatement']> = {
+  alsoContains: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  asked: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  findings: Resolver<ReadonlyArray<ResolversTypes['AllergenFinding']>, ParentType, ContextType>;
+  lists: Resolver<ReadonlyArray<ResolversTypes['AllergenList']>, ParentType, ContextType>;
+  reach: Resolver<ResolversTypes['AllergenReach'], ParentType, ContextType>;
+};
+
+export type AmountResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Amount'] = ResolversParentTypes['Amount']> = {
+  exact: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  grams: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  millilitres: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unit: Resolver<ResolversTypes['Unit'], ParentType, ContextType>;
+  upTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type AuditAuthorResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditAuthor'] = ResolversParentTypes['AuditAuthor']> = {
+  kind: Resolver<ResolversTypes['AuditAuthorKind'], ParentType, ContextType>;
+  name: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  token: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
+};
+
+export type AuditEntryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditEntry'] = ResolversParentTypes['AuditEntry']> = {
+  action: Resolver<ResolversTypes['AuditAction'], ParentType, ContextType>;
+  after: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  at: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  before: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  by: Resolver<ResolversTypes['AuditAuthor'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
+  requestId: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  subject: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  subjectKind: Resolver<ResolversTypes['AuditSubjectKind'], ParentType, ContextType>;
+};
+
+export type AuditEntryConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditEntryConnection'] = ResolversParentTypes['AuditEntryConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['AuditEntryEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type AuditEntryEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditEntryEdge'] = ResolversParentTypes['AuditEntryEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['AuditEntry'], ParentType, ContextType>;
+};
+
+export type BasisResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Basis'] = ResolversParentTypes['Basis']> = {
+  byAnalogy: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  decides: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  note: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  of: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
+  printed: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  purpose: Resolver<ResolversTypes['KeepingPurpose'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  sourced: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  temperature: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type BatchRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['BatchRule'] = ResolversParentTypes['BatchRule']> = {
+  increment: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  max: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  min: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type CautionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Caution'] = ResolversParentTypes['Caution']> = {
+  about: Resolver<ReadonlyArray<ResolversTypes['Keepable']>, ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  restsOn: Resolver<ReadonlyArray<ResolversTypes['Source']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ChangeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Change'] = ResolversParentTypes['Change']> = {
+  at: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['ChangeKind'], ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type ChangeConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ChangeConnection'] = ResolversParentTypes['ChangeConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['ChangeEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type ChangeEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ChangeEdge'] = ResolversParentTypes['ChangeEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Change'], ParentType, ContextType>;
+};
+
+export type ComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Component'] = ResolversParentTypes['Component']> = {
+  batch: Resolver<ResolversTypes['BatchRule'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+  routes: Resolver<ReadonlyArray<ResolversTypes['Route']>, ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType, RequireFields<ComponentStorageArgs, 'kitchen'>>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  yield: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  yieldSource: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type CostResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Cost'] = ResolversParentTypes['Cost']> = {
+  atTill: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  carriedOver: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  currency: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  perServing: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  unpriced: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  used: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+};
+
+export type CreateTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CreateTokenPayload'] = ResolversParentTypes['CreateTokenPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  secret: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  token: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
+};
+
+export type CriticalTaskResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CriticalTask'] = ResolversParentTypes['CriticalTask']> = {
+  because: Resolver<ResolversTypes['StartReason'], ParentType, ContextType>;
+  task: Resolver<ResolversTypes['SessionTask'], ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  waitsFor: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;
+};
+
+export interface DateScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['Date'], any> {
+  name: 'Date';
+}
+
+export interface DateTimeScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['DateTime'], any> {
+  name: 'DateTime';
+}
+
+export type DietResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Diet'] = ResolversParentTypes['Diet']> = {
+  breaks: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  claims: Resolver<ReadonlyArray<ResolversTypes['DietClaim']>, ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  fits: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
+export type DietClaimResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DietClaim'] = ResolversParentTypes['DietClaim']> = {
+  law: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  threshold: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type EdiblePortionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['EdiblePortion'] = ResolversParentTypes['EdiblePortion']> = {
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  share: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Finding'] = ResolversParentTypes['Finding']> = {
+  code: Resolver<ResolversTypes['FindingCode'], ParentType, ContextType>;
+  message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  severity: Resolver<ResolversTypes['FindingSeverity'], ParentType, ContextType>;
+};
+
+export type FoodResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Food'] = ResolversParentTypes['Food']> = {
+  aisle: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  allergens: Resolver<ReadonlyArray<ResolversTypes['FoodAllergen']>, ParentType, ContextType>;
+  alwaysThere: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  densities: Resolver<ReadonlyArray<ResolversTypes['FoodDensity']>, ParentType, ContextType>;
+  diets: Resolver<ReadonlyArray<ResolversTypes['FoodDiet']>, ParentType, ContextType>;
+  edible: Resolver<ReadonlyArray<ResolversTypes['EdiblePortion']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
+  measures: Resolver<ReadonlyArray<ResolversTypes['FoodMeasure']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType, Partial<FoodNameArgs>>;
+  names: Resolver<ReadonlyArray<ResolversTypes['FoodName']>, ParentType, ContextType>;
+  packs: Resolver<ReadonlyArray<ResolversTypes['Pack']>, ParentType, ContextType>;
+  parts: Resolver<ReadonlyArray<ResolversTypes['FoodPart']>, ParentType, ContextType>;
+  shoppedBy: Resolver<ResolversTypes['Dimension'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType, RequireFields<FoodStorageArgs, 'kitchen'>>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type FoodAllergenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodAllergen'] = ResolversParentTypes['FoodAllergen']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodConnection'] = ResolversParentTypes['FoodConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['FoodEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type FoodDensityResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodDensity'] = ResolversParentTypes['FoodDensity']> = {
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  gramsPerMl: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodDietResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodDiet'] = ResolversParentTypes['FoodDiet']> = {
+  diet: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  fits: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodEdge'] = ResolversParentTypes['FoodEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+};
+
+export type FoodMeasureResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodMeasure'] = ResolversParentTypes['FoodMeasure']> = {
+  grams: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  many: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  millilitres: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  one: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  pieces: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type FoodNameResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodName'] = ResolversParentTypes['FoodName']> = {
+  also: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  language: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  many: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  one: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type FoodPartResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodPart'] = ResolversParentTypes['FoodPart']> = {
+  after: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
+  keepsAs: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  perPiece: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type KeepableResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Keepable'] = ResolversParentTypes['Keepable']> = {
+  __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal', ParentType, ContextType>;
+};
+
+export type KeepingRuleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['KeepingRule'] = ResolversParentTypes['KeepingRule']> = {
+  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  container: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type LineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Line'] = ResolversParentTypes['Line']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  exponent: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  extra: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  food: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType>;
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  mark: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  measured: Resolver<ResolversTypes['Measured'], ParentType, ContextType>;
+  optional: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  preparation: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  rule: Resolver<ResolversTypes['ScalingRule'], ParentType, ContextType>;
+  swaps: Resolver<ReadonlyArray<ResolversTypes['Swap']>, ParentType, ContextType>;
+  written: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type LoadRuleSetPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LoadRuleSetPayload'] = ResolversParentTypes['LoadRuleSetPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  ruleSet: Resolver<Maybe<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+};
+
+export type MealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Meal'] = ResolversParentTypes['Meal']> = {
+  components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
+  day: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+  serves: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type MoneyResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Money'] = ResolversParentTypes['Money']> = {
+  amount: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  currency: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
+  createToken?: Resolver<ResolversTypes['CreateTokenPayload'], ParentType, ContextType, RequireFields<MutationCreateTokenArgs, 'input'>>;
+  loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetPayload'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
+  revokeToken?: Resolver<ResolversTypes['RevokeTokenPayload'], ParentType, ContextType, RequireFields<MutationRevokeTokenArgs, 'input'>>;
+  updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
+};
+
+export type NodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Node'] = ResolversParentTypes['Node']> = {
+  __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal' | 'Plan' | 'Publisher', ParentType, ContextType>;
+};
+
+export type NutrientFigureResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NutrientFigure'] = ResolversParentTypes['NutrientFigure']> = {
+  complete: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  coverage: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  label: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType, RequireFields<NutrientFigureLabelArgs, 'scheme'>>;
+  nutrient: Resolver<ResolversTypes['Nutrient'], ParentType, ContextType>;
+  per100g: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  per100gUpTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  perServing: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  perServingUpTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
+export type NutritionPerServingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NutritionPerServing'] = ResolversParentTypes['NutritionPerServing']> = {
+  basis: Resolver<ResolversTypes['NutritionBasis'], ParentType, ContextType>;
+  gramsPerServing: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  nutrients: Resolver<ReadonlyArray<ResolversTypes['NutrientFigure']>, ParentType, ContextType>;
+  unweighed: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+};
+
+export type PackResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Pack'] = ResolversParentTypes['Pack']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  content: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  price: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  seen: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type PackCountResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PackCount'] = ResolversParentTypes['PackCount']> = {
+  count: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  pack: Resolver<ResolversTypes['Pack'], ParentType, ContextType>;
+};
+
+export type PageInfoResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PageInfo'] = ResolversParentTypes['PageInfo']> = {
+  endCursor: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  hasNextPage: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  hasPreviousPage: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  startCursor: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type PanFactorResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PanFactor'] = ResolversParentTypes['PanFactor']> = {
+  factor: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  leaveAsIs: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
+export type PartOverResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PartOver'] = ResolversParentTypes['PartOver']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  part: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  pieces: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type PlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Plan'] = ResolversParentTypes['Plan']> = {
+  check: Resolver<Maybe<ReadonlyArray<ResolversTypes['Finding']>>, ParentType, ContextType>;
+  checkedAgainst: Resolver<Maybe<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+  claims: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
+  foods: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  locale: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
+  measures: Resolver<ResolversTypes['MeasureSystem'], ParentType, ContextType>;
+  promisedMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  publishedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
+  revision: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, RequireFields<PlanScaledArgs, 'servings'>>;
+  serves: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  servingsTable: Resolver<ReadonlyArray<ResolversTypes['ServingsRow']>, ParentType, ContextType, RequireFields<PlanServingsTableArgs, 'from' | 'to'>>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  summary: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  withdrawnAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type PlanConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanConnection'] = ResolversParentTypes['PlanConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['PlanEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type PlanEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PlanEdge'] = ResolversParentTypes['PlanEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type PrepSessionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PrepSession'] = ResolversParentTypes['PrepSession']> = {
+  assumedAppliances: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  criticalPath: Resolver<ReadonlyArray<ResolversTypes['CriticalTask']>, ParentType, ContextType>;
+  eveningBefore: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;
+  gap: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  handsFreeMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  handsOnMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  lowerBoundMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  optimal: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  order: Resolver<ReadonlyArray<ResolversTypes['TaskOrder']>, ParentType, ContextType>;
+  tasks: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;
+  totalMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type ProblemResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Problem'] = ResolversParentTypes['Problem']> = {
+  code: Resolver<ResolversTypes['ProblemCode'], ParentType, ContextType>;
+  column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  line: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type PublisherResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Publisher'] = ResolversParentTypes['Publisher']> = {
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
+};
+
+export type PublisherPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PublisherPayload'] = ResolversParentTypes['PublisherPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
+};
+
+export interface QuantityScalarConfig extends GraphQLScalarTypeConfig<ResolversTypes['Quantity'], any> {
+  name: 'Quantity';
+}
+
+export type QueryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
+  auditTrail?: Resolver<ResolversTypes['AuditEntryConnection'], ParentType, ContextType, Partial<QueryAuditTrailArgs>>;
+  changes?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, Partial<QueryChangesArgs>>;
+  component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
+  food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
+  foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
+  node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
+  panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
+  plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
+  plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
+  ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+  shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
+  tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
+  viewer?: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
+};
+
+export type RevokeTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RevokeTokenPayload'] = ResolversParentTypes['RevokeTokenPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  token: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
+};
+
+export type RouteResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Route'] = ResolversParentTypes['Route']> = {
+  kind: Resolver<ResolversTypes['RouteKind'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+};
+
+export type RuleScopeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RuleScope'] = ResolversParentTypes['RuleScope']> = {
+  asked: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  reach: Resolver<ResolversTypes['RuleReach'], ParentType, ContextType>;
+  used: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type RuleSetResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
+  checksum: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  inForceFrom: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
+  inForceTo: Resolver<Maybe<ResolversTypes['Date']>, ParentType, ContextType>;
+  loadedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ScaledComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledComponent'] = ResolversParentTypes['ScaledComponent']> = {
+  batches: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  component: Resolver<ResolversTypes['Component'], ParentType, ContextType>;
+  leftOver: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['ScaledLine']>, ParentType, ContextType>;
+  loads: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  made: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  onHand: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  route: Resolver<Maybe<ResolversTypes['Route']>, ParentType, ContextType>;
+  used: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+};
+
+export type ScaledLineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledLine'] = ResolversParentTypes['ScaledLine']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  food: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType>;
+  line: Resolver<ResolversTypes['Line'], ParentType, ContextType>;
+  part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  swapped: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+};
+
+export type ScaledMealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledMeal'] = ResolversParentTypes['ScaledMeal']> = {
+  allergens: Resolver<ResolversTypes['AllergenStatement'], ParentType, ContextType>;
+  diets: Resolver<ReadonlyArray<ResolversTypes['Diet']>, ParentType, ContextType>;
+  factor: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['ScaledLine']>, ParentType, ContextType>;
+  meal: Resolver<ResolversTypes['Meal'], ParentType, ContextType>;
+  nutrition: Resolver<ResolversTypes['NutritionPerServing'], ParentType, ContextType>;
+};
+
+export type ScaledPlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScaledPlan'] = ResolversParentTypes['ScaledPlan']> = {
+  allergens: Resolver<ResolversTypes['AllergenStatement'], ParentType, ContextType>;
+  cautions: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
+  components: Resolver<ReadonlyArray<ResolversTypes['ScaledComponent']>, ParentType, ContextType>;
+  diets: Resolver<ReadonlyArray<ResolversTypes['Diet']>, ParentType, ContextType>;
+  meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+  nutrition: Resolver<ResolversTypes['NutritionPerServing'], ParentType, ContextType>;
+  servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  session: Resolver<Maybe<ResolversTypes['PrepSession']>, ParentType, ContextType>;
+  shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
+  storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
+  warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
+};
+
+export type ServingsRowResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ServingsRow'] = ResolversParentTypes['ServingsRow']> = {
+  atTill: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  even: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  leftOverShare: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  packWasteShare: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  perServing: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
+  servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type SessionTaskResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SessionTask'] = ResolversParentTypes['SessionTask']> = {
+  appliance: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  attention: Resolver<ResolversTypes['Attention'], ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  cooks: Resolver<ReadonlyArray<ResolversTypes['Int']>, ParentType, ContextType>;
+  endMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  endsAt: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  eveningBefore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  firstLoad: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['SessionTaskKind'], ParentType, ContextType>;
+  lanes: Resolver<ReadonlyArray<ResolversTypes['Int']>, ParentType, ContextType>;
+  lastLoad: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  loads: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  of: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
+  startMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  startsAt: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ShoppingAisleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingAisle'] = ResolversParentTypes['ShoppingAisle']> = {
+  lines: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ShoppingLineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingLine'] = ResolversParentTypes['ShoppingLine']> = {
+  buy: Resolver<ReadonlyArray<ResolversTypes['PackCount']>, ParentType, ContextType>;
+  cost: Resolver<ResolversTypes['Cost'], ParentType, ContextType>;
+  food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  need: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  onHand: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  open: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  partsOver: Resolver<ReadonlyArray<ResolversTypes['PartOver']>, ParentType, ContextType>;
+  toBuy: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  uses: Resolver<ReadonlyArray<ResolversTypes['Use']>, ParentType, ContextType>;
+};
+
+export type ShoppingListResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingList'] = ResolversParentTypes['ShoppingList']> = {
+  aisles: Resolver<ReadonlyArray<ResolversTypes['ShoppingAisle']>, ParentType, ContextType>;
+  cost: Resolver<ResolversTypes['Cost'], ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['ShoppingLine']>, ParentType, ContextType>;
+  warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
+};
+
+export type SourceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Source'] = ResolversParentTypes['Source']> = {
+  kind: Resolver<ResolversTypes['SourceKind'], ParentType, ContextType>;
+  section: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type StepResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Step'] = ResolversParentTypes['Step']> = {
+  after: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  appliance: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  attention: Resolver<ResolversTypes['Attention'], ParentType, ContextType>;
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  eveningBefore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  grows: Resolver<ResolversTypes['StepGrowth'], ParentType, ContextType>;
+  leaves: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  minutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  washMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+};
+
+export type StorageGuidanceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['StorageGuidance'] = ResolversParentTypes['StorageGuidance']> = {
+  advice: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  basis: Resolver<ReadonlyArray<ResolversTypes['Basis']>, ParentType, ContextType>;
+  condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  container: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  counts: Resolver<ResolversTypes['KeepingCount'], ParentType, ContextType>;
+  days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  keepUntil: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  lastDay: Resolver<Maybe<ResolversTypes['Date']>, ParentType, ContextType>;
+  limitedBy: Resolver<Maybe<ResolversTypes['Keepable']>, ParentType, ContextType>;
+  place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
+  purpose: Resolver<ResolversTypes['KeepingPurpose'], ParentType, ContextType>;
+  scope: Resolver<Maybe<ResolversTypes['RuleScope']>, ParentType, ContextType>;
+  subject: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
+  tooLateFor: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+};
+
+export type SwapResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Swap'] = ResolversParentTypes['Swap']> = {
+  diets: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  note: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  ratio: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type TaskOrderResolvers<ContextType = Context, ParentType extends ResolversParentTypes['TaskOrder'] = ResolversParentTypes['TaskOrder']> = {
+  after: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  before: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type UnitResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Unit'] = ResolversParentTypes['Unit']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  dimension: Resolver<Maybe<ResolversTypes['Dimension']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type UseResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Use'] = ResolversParentTypes['Use']> = {
+  amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  asWritten: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  meal: Resolver<Maybe<ResolversTypes['Meal']>, ParentType, ContextType>;
+  part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+};
+
+export type WarningResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Warning'] = ResolversParentTypes['Warning']> = {
+  code: Resolver<ResolversTypes['WarningCode'], ParentType, ContextType>;
+  message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  path: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type Resolvers<ContextType = Context> = {
+  AccessToken: AccessTokenResolvers<ContextType>;
+  AccessTokenConnection: AccessTokenConnectionResolvers<ContextType>;
+  AccessTokenEdge: AccessTokenEdgeResolvers<ContextType>;
+  AllergenFinding: AllergenFindingResolvers<ContextType>;
+  AllergenList: AllergenListResolvers<ContextType>;
+  AllergenStatement: AllergenStatementResolvers<ContextType>;
+  Amount: AmountResolvers<ContextType>;
+  AuditAuthor: AuditAuthorResolvers<ContextType>;
+  AuditEntry: AuditEntryResolvers<ContextType>;
+  AuditEntryConnection: AuditEntryConnectionResolvers<ContextType>;
+  AuditEntryEdge: AuditEntryEdgeResolvers<ContextType>;
+  Basis: BasisResolvers<ContextType>;
+  BatchRule: BatchRuleResolvers<ContextType>;
+  Caution: CautionResolvers<ContextType>;
+  Change: ChangeResolvers<ContextType>;
+  ChangeConnection: ChangeConnectionResolvers<ContextType>;
+  ChangeEdge: ChangeEdgeResolvers<ContextType>;
+  Component: ComponentResolvers<ContextType>;
+  Cost: CostResolvers<ContextType>;
+  CreateTokenPayload: CreateTokenPayloadResolvers<ContextType>;
+  CriticalTask: CriticalTaskResolvers<ContextType>;
+  Date: GraphQLScalarType;
+  DateTime: GraphQLScalarType;
+  Diet: DietResolvers<ContextType>;
+  DietClaim: DietClaimResolvers<ContextType>;
+  EdiblePortion: EdiblePortionResolvers<ContextType>;
+  Finding: FindingResolvers<ContextType>;
+  Food: FoodResolvers<ContextType>;
+  FoodAllergen: FoodAllergenResolvers<ContextType>;
+  FoodConnection: FoodConnectionResolvers<ContextType>;
+  FoodDensity: FoodDensityResolvers<ContextType>;
+  FoodDiet: FoodDietResolvers<ContextType>;
+  FoodEdge: FoodEdgeResolvers<ContextType>;
+  FoodMeasure: FoodMeasureResolvers<ContextType>;
+  FoodName: FoodNameResolvers<ContextType>;
+  FoodPart: FoodPartResolvers<ContextType>;
+  Keepable: KeepableResolvers<ContextType>;
+  KeepingRule: KeepingRuleResolvers<ContextType>;
+  Line: LineResolvers<ContextType>;
+  LoadRuleSetPayload: LoadRuleSetPayloadResolvers<ContextType>;
+  Meal: MealResolvers<ContextType>;
+  Money: MoneyResolvers<ContextType>;
+  Mutation: MutationResolvers<ContextType>;
+  Node: NodeResolvers<ContextType>;
+  NutrientFigure: NutrientFigureResolvers<ContextType>;
+  NutritionPerServing: NutritionPerServingResolvers<ContextType>;
+  Pack: PackResolvers<ContextType>;
+  PackCount: PackCountResolvers<ContextType>;
+  PageInfo: PageInfoResolvers<ContextType>;
+  PanFactor: PanFactorResolvers<ContextType>;
+  PartOver: PartOverResolvers<ContextType>;
+  Plan: PlanResolvers<ContextType>;
+  PlanConnection: PlanConnectionResolvers<ContextType>;
+  PlanEdge: PlanEdgeResolvers<ContextType>;
+  PrepSession: PrepSessionResolvers<ContextType>;
+  Problem: ProblemResolvers<ContextType>;
+  Publisher: PublisherResolvers<ContextType>;
+  PublisherPayload: PublisherPayloadResolvers<ContextType>;
+  Quantity: GraphQLScalarType;
+  Query: QueryResolvers<ContextType>;
+  RevokeTokenPayload: RevokeTokenPayloadResolvers<ContextType>;
+  Route: RouteResolvers<ContextType>;
+  RuleScope: RuleScopeResolvers<ContextType>;
+  RuleSet: RuleSetResolvers<ContextType>;
+  ScaledComponent: ScaledComponentResolvers<ContextType>;
+  ScaledLine: ScaledLineResolvers<ContextType>;
+  ScaledMeal: ScaledMealResolvers<ContextType>;
+  ScaledPlan: ScaledPlanResolvers<ContextType>;
+  ServingsRow: ServingsRowResolvers<ContextType>;
+  SessionTask: SessionTaskResolvers<ContextType>;
+  ShoppingAisle: ShoppingAisleResolvers<ContextType>;
+  ShoppingLine: ShoppingLineResolvers<ContextType>;
+  ShoppingList: ShoppingListResolvers<ContextType>;
+  Source: SourceResolvers<ContextType>;
+  Step: StepResolvers<ContextType>;
+  StorageGuidance: StorageGuidanceResolvers<ContextType>;
+  Swap: SwapResolvers<ContextType>;
+  TaskOrder: TaskOrderResolvers<ContextType>;
+  Unit: UnitResolvers<ContextType>;
+  Use: UseResolvers<ContextType>;
+  Warning: WarningResolvers<ContextType>;
+};
+

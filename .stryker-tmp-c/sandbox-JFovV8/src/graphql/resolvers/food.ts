@@ -1,0 +1,39 @@
+// @ts-nocheck
+import { guideFood } from "../../services/guide-alone.js";
+import { foodNameFor } from "../../services/name-food.js";
+import { showWritten, type Show } from "../../services/show-amount.js";
+import { valueOf } from "../errors.js";
+import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../generated/resolver-types.js";
+import { globalId } from "../global-id.js";
+import type { FoodParent, FoodPartParent, PackParent } from "../parents.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { guidanceOfFood } from "./storage-guidance.js";
+
+export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
+  id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: food.slug }),
+  name: (food, { locale }) => foodNameFor(food, locale ?? null),
+  storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
+    const given = { region, from: boughtAt, fromName: "boughtAt", audience: kitchen };
+    return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);
+  },
+  parts: (food) => food.parts.map((part) => ({ ...part, food })),
+  packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
+};
+
+export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> = {
+  keepsAs: (part) => part.keepsAs ?? null,
+  keeping: (part) => part.keeping ?? [],
+  perPiece: (part) => showWritten(part.perPiece, part.food, asWritten(part.food)),
+};
+
+export const packResolvers: FieldsBeyond<PackResolvers, PackParent> = {
+  code: (pack) => pack.id,
+  content: (pack) => showWritten(pack.content, pack.food, asWritten(pack.food)),
+};
+
+/** A food belongs to no plan's measures; packs and parts are shown in the units they were written in. */
+const asWritten = (food: { readonly names: FoodParent["names"] }): Show => ({
+  measures: "METRIC",
+  locale: food.names[0]?.language ?? "en",
+  converts: false,
+});

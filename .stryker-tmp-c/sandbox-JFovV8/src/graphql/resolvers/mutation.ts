@@ -1,0 +1,51 @@
+// @ts-nocheck
+import { createToken } from "../../services/create-token.js";
+import { findToken } from "../../services/find-token.js";
+import { loadRuleSet, type RuleProblem } from "../../services/load-rule-set.js";
+import { createPublisher, updatePublisher } from "../../services/save-publisher.js";
+import { revokeToken } from "../../services/revoke-token.js";
+import type { Context } from "../context.js";
+import type { MutationResolvers } from "../generated/resolver-types.js";
+import type { ProblemParent, PublisherParent } from "../parents.js";
+import { payload } from "../payload.js";
+
+export const mutationResolvers: MutationResolvers = {
+  createPublisher: async (_, { input }, context) =>
+    payload("publisher", await createPublisher(context.deps, context, input), (slug) => freshPublisher(context, slug)),
+
+  updatePublisher: async (_, { input }, context) =>
+    payload("publisher", await updatePublisher(context.deps, context, input), (slug) => freshPublisher(context, slug)),
+
+  createToken: async (_, { input }, context) => {
+    const { publisher = null, expiresAt = null } = input;
+    const expires = expiresAt === null ? null : new Date(expiresAt);
+    const made = await createToken(context.deps, context, { ...input, publisher, expiresAt: expires });
+    const answer = await payload("token", made, ({ id }) => findToken(context.deps, id));
+    return { ...answer, secret: made.ok ? made.value.text : null };
+  },
+
+  loadRuleSet: async (_, { input }, context) => {
+    const loaded = await loadRuleSet(context.deps, context, input);
+    if (loaded.ok) return { ruleSet: loaded.summary, problems: [] };
+    return { ruleSet: null, problems: loaded.problems.map((found) => inInput(found, input.files)) };
+  },
+
+  revokeToken: async (_, { input }, context) =>
+    payload("token", await revokeToken(context.deps, context, input), (id) => findToken(context.deps, id)),
+};
+
+/** A problem in a file of rules, with its path from the input downwards. */
+const inInput = (
+  { problem, file, line, column }: RuleProblem,
+  files: readonly { readonly name: string }[],
+): ProblemParent => {
+  const place = files.findIndex(({ name }) => name === file);
+  return { ...problem, path: ["input", "files", ...(place < 0 ? [] : [place]), ...problem.path], line, column };
+};
+
+/** Read anew: an operation before this one may have looked for it in vain. */
+async function freshPublisher({ loaders }: Context, slug: string): Promise<PublisherParent> {
+  const publisher = await loaders.publishers.clear(slug).load(slug);
+  if (publisher === null) throw new Error(`the publisher ${slug} is gone`);
+  return publisher;
+}

@@ -1,0 +1,81 @@
+// @ts-nocheck
+import { checkPublishedPlan } from "../../services/check-plan.js";
+import { findingText } from "../../services/explain.js";
+import { guideStorage } from "../../services/guide-storage.js";
+import { listServings } from "../../services/list-servings.js";
+import { readHousehold } from "../../services/read-household.js";
+import { scalePublishedPlan } from "../../services/scale-published-plan.js";
+import { stateContents, stateNutrition } from "../../services/state-contents.js";
+import { showFor } from "../../services/show-amount.js";
+import { valueOf } from "../errors.js";
+import type { FindingResolvers, PlanResolvers } from "../generated/resolver-types.js";
+import { globalId } from "../global-id.js";
+import type { FindingParent, PlanParent } from "../parents.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { componentParent, foodParent, mealParent } from "./parents-of.js";
+
+export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> & Pick<PlanResolvers, "id"> = {
+  id: (plan) => globalId({ kind: "Plan", revision: plan.id }),
+  publisher: async (plan, _, { loaders }) => {
+    const publisher = await loaders.publishers.load(plan.publisher);
+    if (publisher === null) throw new Error(`revision ${plan.id} has no publisher`);
+    return publisher;
+  },
+  summary: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.summary,
+  measures: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.measures,
+  promisedMinutes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.promisedMinutes,
+  claims: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.claims,
+  meals: async (plan, _, { loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    return frozen.bundle.plan.meals.toSorted((a, b) => a.day - b.day).map((meal) => mealParent(frozen, meal));
+  },
+  components: async (plan, _, { loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    return frozen.bundle.components.map((component) => componentParent(frozen, component));
+  },
+  foods: async (plan, _, { loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    return frozen.bundle.foods.map((food) => foodParent(food, plan));
+  },
+  scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    const rules = await loaders.rulesToday();
+    const household = valueOf(readHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets));
+    const today = once(() => loaders.today([frozen.bundle], household));
+    // Only the cheapest route hangs on prices of today; otherwise nothing is read that nobody asked for.
+    const known = household.routes.mode === "CHEAPEST" ? await today() : await loaders.withoutToday(household);
+    const scaled = valueOf(scalePublishedPlan(frozen.bundle, servings, household, known));
+    return {
+      scaled,
+      household,
+      frozen,
+      show: showFor(household, frozen.bundle.plan),
+      today,
+      keeping: once(() => guideStorage(scaled, household, deps.clock, loaders.readRules)),
+      contents: once(() => stateContents(scaled, household, rules, deps.clock)),
+      nutrition: once(() => stateNutrition(scaled, household)),
+    };
+  },
+  servingsTable: async (plan, { from, to, household: given }, { loaders }) => {
+    const { bundle } = await loaders.frozen(plan);
+    const { diets } = (await loaders.rulesToday()).allergens;
+    const household = valueOf(readHousehold(given ?? {}, [bundle], diets));
+    return valueOf(listServings(bundle, from, to, household, await loaders.today([bundle], household)));
+  },
+  checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
+  check: async (plan, _, { deps, loaders }) => {
+    const { bundle } = await loaders.frozen(plan);
+    return valueOf(await checkPublishedPlan(bundle, await loaders.rulesToday(), deps.clock, loaders.readRules));
+  },
+};
+
+export const findingResolvers: FieldsBeyond<FindingResolvers, FindingParent> = {
+  message: (finding) => findingText(finding),
+  path: ({ path }) => path.map(String),
+};
+
+/** Computed when first asked for, and once. */
+function once<T>(compute: () => T): () => T {
+  let known: { readonly value: T } | undefined;
+  return () => (known ??= { value: compute() }).value;
+}

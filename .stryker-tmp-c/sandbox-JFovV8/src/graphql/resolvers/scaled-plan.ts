@@ -1,0 +1,92 @@
+// @ts-nocheck
+import { buildShoppingList } from "../../services/build-shopping-list.js";
+import { warningText } from "../../services/explain.js";
+import { planPrepSession } from "../../services/plan-prep-session.js";
+import { findCautions, type Contents } from "../../services/state-contents.js";
+import { valueOf } from "../errors.js";
+import { showAmount, showScaledLine } from "../../services/show-amount.js";
+import type {
+  ScaledComponentResolvers,
+  ScaledLineResolvers,
+  ScaledMealResolvers,
+  ScaledPlanResolvers,
+  WarningResolvers,
+} from "../generated/resolver-types.js";
+import type {
+  ScaledComponentParent,
+  ScaledLineParent,
+  ScaledMealParent,
+  ScaledPlanParent,
+  WarningParent,
+} from "../parents.js";
+import { guidanceInPlan } from "./storage-guidance.js";
+import type { FieldsBeyond } from "./fields-beyond.js";
+import { componentOf, componentParent, factsOf, foodOf, mealParent } from "./parents-of.js";
+
+export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanParent> = {
+  servings: ({ scaled }) => scaled.servings,
+  meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
+  components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
+  shoppingList: async ({ scaled, household, frozen, show, today }) => ({
+    list: buildShoppingList([scaled], household, await today()),
+    plans: [frozen],
+    show,
+  }),
+  storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
+  session: ({ scaled, household, frozen }, _, { deps }) => ({
+    session: valueOf(planPrepSession(scaled, household, deps.clock)),
+    frozen,
+  }),
+  allergens: ({ contents, frozen }) => ({ ...contents().plan.allergens, frozen }),
+  diets: ({ contents, frozen }) => contents().plan.diets.map((diet) => ({ ...diet, frozen })),
+  nutrition: ({ nutrition, frozen }) => ({ ...nutrition().plan, frozen }),
+  cautions: async ({ scaled, frozen }, _, { loaders }) =>
+    findCautions(scaled, await loaders.rulesToday()).cautions.map((caution) => ({ ...caution, frozen })),
+  warnings: async ({ scaled, keeping }) => [...scaled.warnings, ...(await keeping()).warnings],
+};
+
+function contentsOf(plan: ScaledPlanParent, meal: string): Contents {
+  const found = plan.contents().meals.get(meal);
+  if (found === undefined) throw new Error(`the meal ${meal} has no contents`);
+  return found;
+}
+
+export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {
+  meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
+  factor: ({ scaled }) => scaled.factor,
+  allergens: ({ scaled, plan, frozen }) => ({ ...contentsOf(plan, scaled.meal.slug).allergens, frozen }),
+  diets: ({ scaled, plan, frozen }) => contentsOf(plan, scaled.meal.slug).diets.map((diet) => ({ ...diet, frozen })),
+  nutrition: ({ scaled, plan, frozen }) => {
+    const found = plan.nutrition().meals.find(({ meal }) => meal === scaled.meal.slug);
+    if (found === undefined) throw new Error(`the meal ${scaled.meal.slug} has no nutrition`);
+    return { ...found.nutrition, frozen };
+  },
+  lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
+};
+
+export const scaledComponentResolvers: FieldsBeyond<ScaledComponentResolvers, ScaledComponentParent> = {
+  component: ({ scaled, frozen }) => componentParent(frozen, scaled.component),
+  route: ({ scaled, frozen }) => scaled.route && { ...scaled.route, frozen },
+  batches: ({ scaled }) => scaled.batches,
+  loads: ({ scaled }) => scaled.loads,
+  made: ({ scaled, show }) => showAmount(scaled.made, scaled.component, show),
+  used: ({ scaled, show }) => showAmount(scaled.used, scaled.component, show),
+  leftOver: ({ scaled, show }) => showAmount(scaled.leftOver, scaled.component, show),
+  onHand: ({ scaled, show }) => showAmount(scaled.onHand, scaled.component, show),
+  lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
+};
+
+export const scaledLineResolvers: FieldsBeyond<ScaledLineResolvers, ScaledLineParent> = {
+  line: ({ scaled, frozen }) => ({ ...scaled.line, frozen }),
+  food: ({ scaled, frozen }) => foodOf(frozen, scaled.item),
+  component: ({ scaled, frozen }) => componentOf(frozen, scaled.item),
+  part: ({ scaled }) => (scaled.item.kind === "FOOD" ? scaled.item.part : null),
+  swapped: ({ scaled: { item, line } }) =>
+    item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food,
+  amount: ({ scaled, frozen, show }) => showScaledLine(scaled, factsOf(frozen, scaled.item), show),
+};
+
+export const warningResolvers: FieldsBeyond<WarningResolvers, WarningParent> = {
+  message: (warning) => warningText(warning),
+  path: (warning) => warning.path.map(String),
+};

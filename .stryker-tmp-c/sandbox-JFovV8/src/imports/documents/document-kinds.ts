@@ -1,0 +1,26 @@
+// @ts-nocheck
+import { z } from "zod";
+import { componentSchema } from "./component-schema.js";
+import { foodSchema } from "./food-schema.js";
+import { planSchema } from "./plan-schema.js";
+
+/** Every kind of document a writer can hand in. */
+export const documentSchemas = { food: foodSchema, component: componentSchema, plan: planSchema } as const;
+
+export type DocumentKind = keyof typeof documentSchemas;
+export type AnyDocument = z.output<(typeof documentSchemas)[DocumentKind]>;
+
+export const documentKinds = Object.keys(documentSchemas) as readonly DocumentKind[];
+
+/** JSON Schemas of what a writer may write, by kind: for completion in an editor. */
+export const jsonSchemas = (): Readonly<Record<DocumentKind, z.core.JSONSchema.BaseSchema>> => ({
+  food: jsonSchema("food"),
+  component: jsonSchema("component"),
+  plan: jsonSchema("plan"),
+});
+
+// What a check does beyond the shape (a known word, a fraction) has no JSON Schema; it is left open there.
+const jsonSchema = (kind: DocumentKind): z.core.JSONSchema.BaseSchema => ({
+  ...z.toJSONSchema(documentSchemas[kind], { io: "input", unrepresentable: "any" }),
+  title: `Prepwright ${kind}`,
+});

@@ -1,0 +1,150 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { Dimension } from "../../domain/model/amount.js";
+import type { AllergenPresence, NutrientCode } from "../../domain/model/food.js";
+import {
+  amountSchema,
+  listSchema,
+  localeSchema,
+  nameSchema,
+  numberSchema,
+  slugSchema,
+  textSchema,
+} from "./scalar-schemas.js";
+import {
+  densitiesSchema,
+  keepingListSchema,
+  measuredInSchema,
+  ownMeasuresSchema,
+  sourceSchema,
+  sourcesSchema,
+} from "./shared-schemas.js";
+import { wordSchema, yesNoSchema } from "./word-schema.js";
+
+export const dimensionWords = { MASS: "mass", VOLUME: "volume", COUNT: "count" } satisfies Record<Dimension, string>;
+
+export const presenceWords = {
+  CONTAINS: "contains",
+  MAY_CONTAIN: "may contain",
+  DOES_NOT_CONTAIN: "does not contain",
+  UNKNOWN: "unknown",
+} satisfies Record<AllergenPresence, string>;
+
+/** The key of each nutrient in a document: its name and its unit. */
+export const nutrientKeys = {
+  energyKcal: "energy-kcal",
+  proteinG: "protein-g",
+  fatG: "fat-g",
+  saturatedFatG: "saturated-fat-g",
+  carbohydrateG: "carbohydrate-g",
+  sugarsG: "sugars-g",
+  fibreG: "fibre-g",
+  sodiumMg: "sodium-mg",
+  calciumMg: "calcium-mg",
+  ironMg: "iron-mg",
+  potassiumMg: "potassium-mg",
+  vitaminCMg: "vitamin-c-mg",
+  cholesterolMg: "cholesterol-mg",
+  waterG: "water-g",
+} as const satisfies Record<NutrientCode, string>;
+
+type NutrientKey = (typeof nutrientKeys)[NutrientCode];
+
+const nutrient = numberSchema(0, 100_000).optional();
+const nutrientShape = Object.fromEntries(Object.values(nutrientKeys).map((key) => [key, nutrient])) as Record<
+  NutrientKey,
+  typeof nutrient
+>;
+
+/** `carrot`, or its singular and plural and other words for exactly the same food. */
+const foodNameSchema = z.union([
+  nameSchema,
+  z.strictObject({ one: nameSchema, many: nameSchema.optional(), also: listSchema(nameSchema).default([]) }),
+]);
+
+const share = z.union([
+  numberSchema(0.001, 1),
+  z
+    .string()
+    .regex(/^\d+(\.\d+)?\s*%$/)
+    .transform((written) => Number(written.replace(/\s*%$/, "")) / 100)
+    .pipe(z.number().min(0.001).max(1)),
+]);
+
+const fits = z.union([
+  yesNoSchema,
+  z
+    .literal("unknown")
+    .transform(() => null)
+    .or(z.null()),
+]);
+
+const packSchema = z.strictObject({
+  id: slugSchema,
+  name: nameSchema,
+  content: amountSchema,
+  price: z
+    .string()
+    .regex(/^\d{1,9}(\.\d{1,4})? [A-Z]{3}$/)
+    .meta({ description: "an amount and a currency code, such as 1.25 XTS" })
+    .nullable()
+    .default(null),
+  region: z
+    .string()
+    .regex(/^[A-Z]{2}$/)
+    .nullable()
+    .default(null),
+  seen: z.iso.date(),
+  source: sourceSchema,
+});
+
+/** A food: something bought. */
+export const foodSchema = z.strictObject({
+  kind: z.literal("food"),
+  slug: slugSchema,
+  names: z.record(localeSchema, foodNameSchema).refine((names) => Object.keys(names).length > 0, {
+    params: { expected: "a name in at least one language", got: "none" },
+  }),
+  aisle: slugSchema,
+  "shopped-by": wordSchema(dimensionWords),
+  usda: z
+    .string()
+    .regex(/^\d{5}$/)
+    .nullable()
+    .default(null),
+  locale: localeSchema.default("en"),
+  "measured-in": measuredInSchema.default("METRIC"),
+  sources: sourcesSchema,
+  densities: densitiesSchema,
+  measures: ownMeasuresSchema,
+  parts: listSchema(
+    z.strictObject({
+      name: slugSchema,
+      "per-piece": amountSchema,
+      after: listSchema(slugSchema).default([]),
+      "keeps-as": slugSchema.nullable().default(null),
+      keeping: keepingListSchema,
+      source: sourceSchema,
+    }),
+  ).default([]),
+  edible: listSchema(
+    z.strictObject({ form: textSchema.nullable().default(null), share, source: sourceSchema }),
+  ).default([]),
+  yields: listSchema(
+    z.strictObject({ food: slugSchema, "grams-per-gram": numberSchema(0.001, 1000), source: sourceSchema }),
+  ).default([]),
+  allergens: listSchema(
+    z.strictObject({ code: slugSchema, presence: wordSchema(presenceWords), source: sourceSchema }),
+  ).default([]),
+  diets: listSchema(z.strictObject({ diet: slugSchema, fits, source: sourceSchema })).default([]),
+  nutrients: z
+    .strictObject({ "per-100g": z.strictObject(nutrientShape), source: sourceSchema })
+    .nullable()
+    .default(null),
+  "keeps-as": slugSchema.nullable().default(null),
+  keeping: keepingListSchema,
+  packs: listSchema(packSchema).default([]),
+  "always-there": yesNoSchema.default(false),
+});
+
+export type FoodDocument = z.output<typeof foodSchema>;

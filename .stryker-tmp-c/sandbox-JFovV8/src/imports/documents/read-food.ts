@@ -1,0 +1,122 @@
+// @ts-nocheck
+import type { Food, FoodName, FoodNutrients, NutrientCode, Pack } from "../../domain/model/food.js";
+import { ok } from "../../domain/problem.js";
+import type { Path, Result } from "../../domain/problem.js";
+import { combine, every, mapResult } from "./combine-results.js";
+import { nutrientKeys } from "./food-schema.js";
+import type { FoodDocument } from "./food-schema.js";
+import { readDensities, readKeeping, readOwnMeasures } from "./read-facts.js";
+import { readingOf } from "./reading.js";
+import type { Reading } from "./reading.js";
+
+/** A food as the model has it. Paths of problems lead into the document. */
+export function readFood(document: FoodDocument): Result<Food> {
+  const reading = readingOf(document);
+  const facts = combine({
+    densities: readDensities(document.densities, reading, ["densities"]),
+    measures: readOwnMeasures(document.measures, reading, ["measures"]),
+    edible: withSources(document.edible, reading, ["edible"], ({ form, share }) => ({ form: form, share })),
+    yields: withSources(document.yields, reading, ["yields"], (each) => ({
+      food: each.food,
+      gramsPerGram: each["grams-per-gram"],
+    })),
+    allergens: withSources(document.allergens, reading, ["allergens"], ({ code, presence }) => ({ code, presence })),
+    diets: withSources(document.diets, reading, ["diets"], ({ diet, fits }) => ({ diet, fits })),
+    nutrients: readNutrients(document.nutrients, reading),
+    keeping: readKeeping(document.keeping, reading, ["keeping"]),
+  });
+  if (!facts.ok) return facts;
+  const amounts = combine({
+    parts: every(document.parts.map((part, index) => readPart(part, reading, ["parts", index]))),
+    packs: every(document.packs.map((pack, index) => readPack(pack, facts.value.measures, reading, ["packs", index]))),
+  });
+  return mapResult(amounts, ({ parts, packs }) => ({
+    slug: document.slug,
+    names: Object.entries(document.names).map(readName),
+    aisle: document.aisle,
+    shoppedBy: document["shopped-by"],
+    ndbNo: document.usda,
+    ...facts.value,
+    parts,
+    packs,
+    keepsAs: document["keeps-as"],
+    alwaysThere: document["always-there"],
+  }));
+}
+
+function readName([tag, name]: [string, FoodDocument["names"][string]]): FoodName {
+  const [language = tag, region = null] = splitTag(tag);
+  if (typeof name === "string") return { language, region, one: name, many: name, also: [] };
+  return { language, region, one: name.one, many: name.many ?? name.one, also: name.also };
+}
+
+/** `en-GB` is English of Great Britain; a script, as in `sr-Latn`, stays with the language. */
+const splitTag = (tag: string): readonly string[] => {
+  const region = /-([A-Z]{2}|\d{3})$/.exec(tag)?.[1];
+  return region === undefined ? [tag] : [tag.slice(0, -region.length - 1), region];
+};
+
+const withSources = <D extends { readonly source: Parameters<Reading["source"]>[0] }, T>(
+  documents: readonly D[],
+  reading: Reading,
+  path: Path,
+  change: (document: D) => T,
+) =>
+  every(
+    documents.map((document, index) =>
+      mapResult(reading.source(document.source, [...path, index, "source"]), (source) => ({
+        ...change(document),
+        source,
+      })),
+    ),
+  );
+
+function readNutrients(written: FoodDocument["nutrients"], reading: Reading): Result<FoodNutrients | null> {
+  if (written === null) return ok(null);
+  const codes = Object.keys(nutrientKeys) as NutrientCode[];
+  const given = codes.flatMap((code) => {
+    const value = written["per-100g"][nutrientKeys[code]];
+    return value === undefined ? [] : [[code, value] as const];
+  });
+  return mapResult(reading.source(written.source, ["nutrients", "source"]), (source) => ({
+    per100g: Object.fromEntries(given),
+    source,
+  }));
+}
+
+function readPart(part: FoodDocument["parts"][number], reading: Reading, path: Path) {
+  const read = combine({
+    perPiece: reading.amount(part["per-piece"], [], [...path, "per-piece"]),
+    source: reading.source(part.source, [...path, "source"]),
+    keeping: readKeeping(part.keeping, reading, [...path, "keeping"]),
+  });
+  const keepsAs = part["keeps-as"];
+  return mapResult(read, ({ keeping, ...values }) => ({
+    name: part.name,
+    after: part.after,
+    ...values,
+    ...(keepsAs === null ? {} : { keepsAs }),
+    ...(keeping.length === 0 ? {} : { keeping }),
+  }));
+}
+
+function readPack(
+  pack: FoodDocument["packs"][number],
+  measures: Food["measures"],
+  reading: Reading,
+  path: Path,
+): Result<Pack> {
+  const read = combine({
+    content: reading.amount(pack.content, measures, [...path, "content"]),
+    source: reading.source(pack.source, [...path, "source"]),
+  });
+  const [amount, currency] = pack.price?.split(" ") ?? [];
+  return mapResult(read, (values) => ({
+    id: pack.id,
+    name: pack.name,
+    price: amount === undefined || currency === undefined ? null : { amount, currency },
+    region: pack.region,
+    seen: pack.seen,
+    ...values,
+  }));
+}

@@ -1,0 +1,121 @@
+// @ts-nocheck
+import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
+import type { OwnMeasure, Pack } from "../../domain/model/food.js";
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { parseAmount } from "../../domain/quantity/parse.js";
+import { decimalCell } from "../tables/decimal-cell.js";
+import type { Cells, TableColumns } from "../tables/read-table.js";
+import { spreadsheetDate } from "../tables/spreadsheet-date.js";
+
+/** A pack of a food as a shop's price list names it. Natural key: food and pack. */
+export interface PriceRow {
+  /** Slug. */
+  readonly food: string;
+  readonly pack: Pack;
+}
+
+export interface PriceOptions {
+  /** BCP 47 tag of the file; null: only numbers that can mean one thing are read. */
+  readonly locale: string | null;
+  readonly measures: MeasureSystem;
+  /** Where a row does not say. */
+  readonly currency: string | null;
+  readonly region: string | null;
+  /** ISO date the prices were seen, where a row does not say. */
+  readonly seen: string;
+  /** Whose list it is, as the source shown beside every price. */
+  readonly source: string;
+  /** Measures of a food's own ("tin"), for contents counted in them. null: there is no such food. */
+  readonly measuresOf: (food: string) => readonly OwnMeasure[] | null;
+}
+
+export const priceColumns: Omit<TableColumns, "calledHere"> = {
+  needed: ["food", "pack", "content", "price"],
+  optional: ["name", "currency", "region", "seen"],
+};
+
+/** Distinct contents remembered: a price list says "500 g" ten thousand times. */
+const contentsMax = 5_000;
+
+/** A reader for the rows of one file. Every fault of a row is listed, each under the name of its column. */
+export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<PriceRow> {
+  const contents = new Map<string, Result<Measured>>();
+  const contentOf = (written: string, food: string, own: readonly OwnMeasure[]): Result<Measured> => {
+    const key = own.length === 0 ? written : `${food}\n${written}`;
+    const known = contents.get(key);
+    if (known !== undefined) return known;
+    const read = readContent(written, own, options);
+    if (contents.size < contentsMax) contents.set(key, read);
+    return read;
+  };
+  return (cells) => {
+    const problems: Problem[] = [];
+    const note = <T>(result: Result<T>): T | null => {
+      if (result.ok) return result.value;
+      problems.push(...result.problems);
+      return null;
+    };
+    const food = cells.get("food");
+    const own = options.measuresOf(food);
+    if (own === null) problems.push({ code: "UNKNOWN_FOOD", path: ["food"], food });
+    const id = note(readId(cells.get("pack")));
+    const content = own === null ? null : note(contentOf(cells.get("content"), food, own));
+    const price = note(
+      readPrice(cells.get("price"), cells.get("currency").toUpperCase() || options.currency, options.locale),
+    );
+    const region = note(readRegion(cells.get("region"), options.region));
+    const seen = note(readSeen(cells.get("seen"), options.seen));
+    if (problems.length > 0 || id === null || content === null || seen === null) return failed(problems);
+    const source = { kind: "PUBLISHED", title: options.source, section: null } as const;
+    return ok({ food, pack: { id, name: cells.get("name") || id, content, price, region, seen, source } });
+  };
+}
+
+const bad = (column: string, expected: string, got: string): Result<never> =>
+  failed([{ code: "BAD_SHAPE", path: [column], expected, got: got === "" ? "nothing" : `"${got.slice(0, 60)}"` }]);
+
+const readId = (written: string): Result<string> =>
+  /^[^\s]{1,80}$/.test(written) ? ok(written) : bad("pack", "a short name of the pack, without spaces", written);
+
+function readContent(
+  written: string,
+  own: readonly OwnMeasure[],
+  { locale, measures }: PriceOptions,
+): Result<Measured> {
+  const date = spreadsheetDate(written, locale);
+  if (date !== null) return failed([{ code: "CELL_IS_A_DATE", path: ["content"], cell: written, offers: date.offers }]);
+  const read = parseAmount(written, { locale, measures, own, path: ["content"] });
+  if (!read.ok) return read;
+  return read.value.low === "0" ? bad("content", "more than nothing", written) : read;
+}
+
+/** A price with the locale's decimal mark and nothing grouped, kept to the last digit; empty: the pack is sold, and nobody knows for how much. */
+function readPrice(written: string, currency: string | null, locale: string | null): Result<Pack["price"]> {
+  if (written === "") return ok(null);
+  const date = spreadsheetDate(written, locale, false);
+  if (date !== null) return failed([{ code: "CELL_IS_A_DATE", path: ["price"], cell: written, offers: date.offers }]);
+  const amount = decimalCell(written, locale);
+  if (amount === null || !/^\d{1,9}(?:\.\d{1,4})?$/.test(amount))
+    return bad("price", "a plain decimal number with at most four places, without a sign", written);
+  if (currency === null || !/^[A-Z]{3}$/.test(currency)) {
+    return bad("currency", "an ISO 4217 code of three letters, in the row or declared by the feed", currency ?? "");
+  }
+  return ok({ amount, currency });
+}
+
+function readRegion(written: string, otherwise: string | null): Result<string | null> {
+  if (written === "") return ok(otherwise);
+  const upper = written.toUpperCase();
+  return /^[A-Z]{2}(-[A-Z0-9]{1,3})?$/.test(upper)
+    ? ok(upper)
+    : bad("region", "an ISO 3166 code, such as GB or US-WA", written);
+}
+
+function readSeen(written: string, otherwise: string): Result<string> {
+  if (written === "") return ok(otherwise);
+  const [year, month, day] = written.split("-").map(Number);
+  const isDate =
+    /^\d{4}-\d{2}-\d{2}$/.test(written) &&
+    new Date(Date.UTC(year ?? 0, (month ?? 0) - 1, day)).toISOString().startsWith(written);
+  return isDate ? ok(written) : bad("seen", "an ISO date, such as 2026-03-01", written);
+}

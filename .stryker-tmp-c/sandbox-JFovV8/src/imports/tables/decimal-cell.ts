@@ -1,0 +1,22 @@
+// @ts-nocheck
+const marks = new Map<string, string>();
+
+/** The decimal mark of a locale, by CLDR. */
+function decimalMark(locale: string): string {
+  const known = marks.get(locale);
+  if (known !== undefined) return known;
+  const parts = new Intl.NumberFormat(locale, { numberingSystem: "latn" }).formatToParts(1.5);
+  const mark = parts.find(({ type }) => type === "decimal")?.value ?? ".";
+  if (marks.size < 100) marks.set(locale, mark);
+  return mark;
+}
+
+/**
+ * A decimal number of a cell with a point, by the locale's own mark (`1,49` in German to `1.49`); null for anything else,
+ * so also for the mark of another locale and for grouped digits. Without a locale the mark is a point.
+ */
+export function decimalCell(written: string, locale: string | null): string | null {
+  const mark = locale === null ? "." : decimalMark(locale);
+  const plain = mark === "." ? written : written.replace(".", "!").replace(mark, ".");
+  return /^\d{1,12}(?:\.\d{1,9})?$/.test(plain) ? plain : null;
+}

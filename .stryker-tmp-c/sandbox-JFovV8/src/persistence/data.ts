@@ -1,0 +1,348 @@
+// @ts-nocheck
+import type { Component } from "../domain/model/component.js";
+import type { Food } from "../domain/model/food.js";
+import type { Plan, PlanBundle } from "../domain/model/plan.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
+
+/** The tenant: a writer or a title. */
+export interface Publisher {
+  readonly id: string;
+  readonly slug: string;
+  readonly name: string;
+}
+
+/** What a publisher calls something of its own. */
+export interface OwnedSlug {
+  readonly publisher: string;
+  readonly slug: string;
+}
+
+/** The columns that find a published revision; its content is `PublishedRevision.bundle`. */
+export interface RevisionSummary {
+  readonly id: string;
+  readonly publisher: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly revision: number;
+  readonly serves: number;
+  readonly locale: string;
+  readonly publishedAt: Date;
+  readonly withdrawnAt: Date | null;
+  /** Why, for readers. */
+  readonly withdrawnBecause: string | null;
+  /** What it changed, for readers. */
+  readonly changeNote: string | null;
+  /** SHA-256 of the frozen document, hex. */
+  readonly checksum: string;
+  /** Id of the rule set it was checked against; null: published before sets were kept. */
+  readonly ruleSet: string | null;
+}
+
+/** The columns of a rule set beside its content. */
+export interface RuleSetSummary {
+  readonly id: string;
+  readonly code: string;
+  readonly title: string;
+  /** ISO date of its first day. */
+  readonly inForceFrom: string;
+  /** ISO date of the first day of the set that took its place; null: none has. */
+  readonly inForceTo: string | null;
+  readonly loadedAt: Date;
+  /** SHA-256 of the content, hex. */
+  readonly checksum: string;
+}
+
+export interface PublishedRevision extends RevisionSummary {
+  readonly bundle: PlanBundle;
+}
+
+/** `revision` null: the newest one that is not withdrawn. */
+export interface RevisionRef {
+  readonly publisher: string;
+  readonly slug: string;
+  readonly revision: number | null;
+}
+
+export interface PlanFilter {
+  readonly publisher: string | null;
+  /** Words of the title, any case. */
+  readonly search: string | null;
+  readonly usesFood: string | null;
+  readonly usesComponent: string | null;
+}
+
+export interface FoodFilter {
+  /** A name in any language, or the start of one. */
+  readonly search: string | null;
+  readonly aisle: string | null;
+}
+
+/** Relay: `first`/`after` walk forwards, `last`/`before` backwards. Cursors are opaque and survive inserts between pages. */
+export interface PageRequest {
+  readonly first: number | null;
+  readonly after: string | null;
+  readonly last: number | null;
+  readonly before: string | null;
+}
+
+export interface Page<T> {
+  readonly items: readonly { readonly cursor: string; readonly item: T }[];
+  readonly hasNext: boolean;
+  readonly hasPrevious: boolean;
+}
+
+/** A batched read answers in the order of its keys, null where nothing was found. */
+export type Batched<K, V> = (keys: readonly K[]) => Promise<readonly (V | null)[]>;
+
+export type DraftKind = "COMPONENT" | "PLAN";
+
+/** A document as its writer wrote it, comments and all. */
+export interface DocumentText {
+  readonly text: string;
+  readonly format: "YAML" | "JSON";
+}
+
+export interface DraftDocument extends DocumentText {
+  /** SHA-256 of the text, hex. */
+  readonly hash: string;
+}
+
+/** What is kept of a draft beside its value when it is saved. */
+export interface DraftWriting {
+  /** null: it was saved as a value. */
+  readonly document: DocumentText | null;
+  /** Id of the token, or name of the part of the program, that saves it; null: not known. */
+  readonly by: string | null;
+}
+
+/** What is known of a draft beside its value. */
+export interface DraftMarks {
+  /** Which a writer must name to overwrite it. */
+  readonly version: number;
+  readonly updatedAt: Date;
+  readonly updatedBy: string | null;
+  readonly document: DraftDocument | null;
+}
+
+export interface Draft<T> extends DraftMarks {
+  readonly value: T;
+}
+
+/** The columns that list a draft. */
+export interface DraftSummary extends OwnedSlug {
+  readonly kind: DraftKind;
+  readonly title: string;
+  readonly version: number;
+  readonly updatedAt: Date;
+  readonly updatedBy: string | null;
+}
+
+export interface DraftFilter {
+  readonly publisher: string;
+  readonly kind: DraftKind | null;
+}
+
+/** Who writes: a token, by its id, or a program of the service. */
+export type Author =
+  { readonly kind: "TOKEN"; readonly token: string } | { readonly kind: "PROGRAM"; readonly name: string };
+
+/** All of a token but its secret. */
+export interface AccessToken {
+  /** The public part of its text. */
+  readonly id: string;
+  /** Slug; null: the operator's. */
+  readonly publisher: string | null;
+  readonly name: string;
+  readonly scopes: readonly string[];
+  readonly createdAt: Date;
+  readonly createdBy: Author;
+  readonly expiresAt: Date | null;
+  /** To the minute. */
+  readonly lastUsedAt: Date | null;
+  readonly revokedAt: Date | null;
+}
+
+export interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt"> {
+  /** SHA-256 of the secret part of its text, hex. */
+  readonly secretHash: string;
+}
+
+/** Something that was done, to be written down. */
+export interface NewAuditRecord {
+  readonly at: Date;
+  readonly author: Author;
+  /** Slug of whose thing it was; null: what all publishers share. */
+  readonly publisher: string | null;
+  readonly action: string;
+  readonly subjectKind: string;
+  /** Slug, or id of what has none. */
+  readonly subject: string;
+  /** Version of a draft, number of a revision; null where there was none. */
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly requestId: string | null;
+}
+
+export interface AuditRecord extends NewAuditRecord {
+  readonly id: string;
+  /** null where a program did it. */
+  readonly tokenName: string | null;
+  /** Slug; null where a program did it, or a token of the operator. */
+  readonly tokenPublisher: string | null;
+}
+
+export type ChangeKind = "PLAN_PUBLISHED" | "PLAN_CORRECTED" | "PLAN_WITHDRAWN";
+
+/** Something that happened to a revision. */
+export interface Change {
+  readonly id: string;
+  /** Slug. */
+  readonly publisher: string;
+  readonly kind: ChangeKind;
+  readonly revisionId: string;
+  readonly at: Date;
+}
+
+/** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */
+export type ClaimedKey =
+  | { readonly state: "FREE" }
+  | { readonly state: "RUNNING" }
+  | { readonly state: "ANSWERED"; readonly fingerprint: string; readonly answer: unknown };
+
+/**
+ * Everything the services may ask of the database. Rows never leave this folder: values in and out are the domain's.
+ * Thrown errors are faults (the database is gone), except those of the caller from persistence/errors.ts: `StaleDraft`,
+ * `BadCursor`, `UnknownPublisher` (saving or publishing for nobody) and `UnstorableText` (with the path to it).
+ */
+export interface Data {
+  readonly publishers: {
+    save(publisher: { slug: string; name: string }): Promise<Publisher>;
+    /** Inside a transaction: until it ends, whoever locks the same publisher waits. One writer at a time sees and changes its drafts. */
+    lock(slug: string): Promise<void>;
+    /** false: the slug is taken. */
+    create(publisher: { slug: string; name: string }): Promise<boolean>;
+    /** false: there is none. */
+    rename(slug: string, name: string): Promise<boolean>;
+    bySlugs: Batched<string, Publisher>;
+    byIds: Batched<string, Publisher>;
+  };
+  readonly foods: {
+    /** Inserts or replaces by slug, all or none; counts rows that really changed. */
+    save(foods: readonly Food[]): Promise<{ readonly changed: number }>;
+    bySlugs: Batched<string, Food>;
+    byIds: Batched<string, { readonly id: string; readonly food: Food }>;
+    /** Database ids by slug, for global ids. */
+    idsBySlugs: Batched<string, string>;
+    page(filter: FoodFilter, request: PageRequest): Promise<Page<Food>>;
+    /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */
+    synonyms: Batched<string, string>;
+  };
+  readonly components: {
+    /** `expectedVersion` null: there must be no draft yet. Returns the new version. */
+    saveDraft(
+      publisher: string,
+      component: Component,
+      expectedVersion: number | null,
+      writing?: DraftWriting,
+    ): Promise<number>;
+    drafts: Batched<OwnedSlug, Draft<Component>>;
+  };
+  readonly plans: {
+    /** `expectedVersion` null: there must be no draft yet. Returns the new version. */
+    saveDraft(plan: Plan, expectedVersion: number | null, writing?: DraftWriting): Promise<number>;
+    drafts: Batched<OwnedSlug, Draft<Plan>>;
+  };
+  readonly drafts: {
+    /** Drafts of one publisher: components, then plans, each by slug. */
+    page(filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>>;
+    /** The next draft of that name counts its versions on from there. */
+    discard(kind: DraftKind, name: OwnedSlug, expectedVersion: number): Promise<void>;
+  };
+  readonly revisions: {
+    /** The next revision of that plan; returns the existing newest one unchanged when its document is the same. */
+    publish(
+      bundle: PlanBundle,
+      publishedAt: Date,
+      changeNote?: string | null,
+      ruleSet?: string | null,
+    ): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }>;
+    /** false: there is no such revision, or it was withdrawn before. */
+    withdraw(ref: OwnedSlug & { readonly revision: number }, at: Date, because?: string | null): Promise<boolean>;
+    /** Every revision of one plan, withdrawn ones too, the newest number first. */
+    ofPlan(name: OwnedSlug, request: PageRequest): Promise<Page<RevisionSummary>>;
+    /** A named revision is found even when withdrawn (old newsletters keep resolving). */
+    summaries: Batched<RevisionRef, RevisionSummary>;
+    summariesByIds: Batched<string, RevisionSummary>;
+    /** Frozen documents by revision id. */
+    bundles: Batched<string, PlanBundle>;
+    /**
+     * Every revision, withdrawn ones too, in the order of its id: the checksum stored with it, and one computed from the
+     * stored document now. `after` is an id or null for the start.
+     */
+    checksums(
+      after: string | null,
+      limit: number,
+    ): Promise<readonly { readonly id: string; readonly stored: string; readonly computed: string }[]>;
+    /** Newest revision not withdrawn that holds this component. */
+    holdingComponents: Batched<OwnedSlug, RevisionSummary>;
+    /** Newest revision of each plan that is not withdrawn, in total order (publishedAt descending, id). */
+    page(filter: PlanFilter, request: PageRequest): Promise<Page<RevisionSummary>>;
+  };
+  readonly ruleSets: {
+    /** Adds a set unless there is one of its code, which stays as it is; `same`: it says what the given one says. */
+    add(
+      set: RuleSet,
+      loadedAt: Date,
+    ): Promise<{ readonly summary: RuleSetSummary; readonly added: boolean; readonly same: boolean }>;
+    /**
+     * Id of the set of an ISO date: the last that has begun, of equal ones the last loaded. Before the first has begun it
+     * is the first, because rules that are too new are better than none. null: none was ever loaded.
+     */
+    inForce(date: string): Promise<string | null>;
+    /** Every set, the one that begins last first. */
+    all(): Promise<readonly RuleSetSummary[]>;
+    byIds: Batched<string, RuleSetSummary>;
+    /** The rules themselves, by the set's id. */
+    contents: Batched<string, RuleSet>;
+  };
+  readonly accessTokens: {
+    create(token: NewAccessToken): Promise<void>;
+    find(id: string): Promise<{ readonly token: AccessToken; readonly secretHash: string } | null>;
+    /** Notes that a token was used, unless a use since then is noted already. */
+    noteUse(id: string, at: Date, unlessSince: Date): Promise<void>;
+    /** false: there is none, or it was revoked before. */
+    revoke(id: string, at: Date): Promise<boolean>;
+    /** Newest first; of one publisher, or (null) all with the operator's. */
+    page(publisher: string | null, request: PageRequest): Promise<Page<AccessToken>>;
+  };
+  readonly auditTrail: {
+    add(record: NewAuditRecord): Promise<void>;
+    /** Newest first; of one publisher, or (null) all. */
+    page(publisher: string | null, request: PageRequest): Promise<Page<AuditRecord>>;
+  };
+  readonly idempotencyKeys: {
+    /** Inside a transaction: the key stays claimed until it ends. */
+    claim(owner: string, key: string): Promise<ClaimedKey>;
+    store(answered: {
+      readonly owner: string;
+      readonly key: string;
+      readonly fingerprint: string;
+      /** JSON. */
+      readonly answer: unknown;
+      readonly at: Date;
+    }): Promise<void>;
+    /** Forgets the keys that were stored before; counts them. */
+    sweep(before: Date): Promise<number>;
+  };
+  readonly changes: {
+    /**
+     * In the order of commits, the oldest first; of one publisher, or (null) all. `revisions.publish` and `withdraw` add to
+     * them. A page from a cursor on neither misses nor repeats a change, whatever is being written beside.
+     */
+    page(publisher: string | null, request: PageRequest): Promise<Page<Change>>;
+  };
+  transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
+  /** Rejects when the database does not answer. */
+  ping(): Promise<void>;
+  close(): Promise<void>;
+}

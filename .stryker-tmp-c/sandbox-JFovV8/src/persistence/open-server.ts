@@ -1,0 +1,89 @@
+// @ts-nocheck
+import { PrismaPg } from "@prisma/adapter-pg";
+import pg from "pg";
+import { createData } from "./create-data.js";
+import { MigrationError } from "./errors.js";
+import { PrismaClient } from "./generated/client.js";
+import { migrate } from "./migrate.js";
+import { migrationsFolder, readMigrations } from "./migrations-folder.js";
+import type { OpenedDatabase, OpenOptions, PersistenceLog, SqlAnswer } from "./opened-database.js";
+import { transactionTimes } from "./transaction-times.js";
+import { watchStatements } from "./watch-statements.js";
+
+export interface ServerOptions extends OpenOptions {
+  /** The most connections kept; 10 unless told. */
+  readonly poolSize?: number;
+  /** Folder of migrations, if not the program's own. */
+  readonly migrations?: string;
+}
+
+/** The key the ordinary command line of Prisma locks on, so that it and several instances of us take turns. */
+const migrationLock = 72_707_369;
+
+/** How long another instance may take to migrate before this one gives up. */
+const migrationPatience = "60s";
+
+/** The adapter writes times without a zone and reads them as UTC. The pool waits for this, though its types do not say so. */
+const everyConnection = {
+  onConnect: async (client: pg.ClientBase): Promise<void> => {
+    await client.query("SET TIME ZONE 'UTC'");
+  },
+};
+
+/** Connects to a Postgres server and migrates it. Several processes may start at once: one migrates, the others wait. */
+export async function openServer(url: string, options: ServerOptions = {}): Promise<OpenedDatabase> {
+  await migrateServer(url, options.migrations ?? migrationsFolder(), options.log);
+  const pool = new pg.Pool({
+    connectionString: url,
+    max: options.poolSize ?? 10,
+    application_name: "prepwright",
+    connectionTimeoutMillis: 10_000,
+    ...everyConnection,
+  });
+  // Without a listener, an idle connection that the server closes would end the process; the pool replaces it.
+  pool.on("error", (error) => options.log?.warn({ err: error }, "the database closed an idle connection"));
+  const adapter = new PrismaPg(pool);
+  const { onStatement } = options;
+  const client = new PrismaClient({
+    adapter: onStatement === undefined ? adapter : watchStatements(adapter, onStatement),
+    transactionOptions: transactionTimes,
+  });
+  let closing: Promise<void> | null = null;
+  const close = () => (closing ??= client.$disconnect().then(() => pool.end()));
+  return {
+    kind: "server",
+    client,
+    data: createData(client, close),
+    sql: { query: (text, values) => lastAnswer(pool.query(text, values === undefined ? undefined : [...values])) },
+    close,
+  };
+}
+
+async function migrateServer(url: string, folder: string, log: PersistenceLog | undefined): Promise<void> {
+  const migrations = await readMigrations(folder);
+  // A connection of its own: the lock belongs to the session, which a pooled one would hand on.
+  const session = new pg.Client({ connectionString: url, application_name: "prepwright-migrate" });
+  await session.connect();
+  try {
+    await session.query(`SET lock_timeout = '${migrationPatience}'`);
+    await session.query("SELECT pg_advisory_lock($1)", [migrationLock]).catch((error: unknown) => {
+      const why = `another process has been migrating for ${migrationPatience}`;
+      throw new MigrationError(migrations.at(-1)?.name ?? "", why, { cause: error });
+    });
+    // The wait for other processes is over; a migration may have to wait for readers longer than that.
+    await session.query("SET lock_timeout = 0");
+    const sql = {
+      query: (text: string, values?: readonly unknown[]) =>
+        session.query(text, values === undefined ? values : [...values]),
+    };
+    await migrate(sql, migrations, log);
+  } finally {
+    await session.end();
+  }
+}
+
+/** For a text of several statements the driver answers with a list, which its types do not say. */
+async function lastAnswer(answer: Promise<pg.QueryResult | pg.QueryResult[]>): Promise<SqlAnswer> {
+  const found = await answer;
+  return { rows: (Array.isArray(found) ? found.at(-1)?.rows : found.rows) ?? [] };
+}

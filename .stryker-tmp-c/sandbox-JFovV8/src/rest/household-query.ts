@@ -1,0 +1,184 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { MeasureSystem } from "../domain/model/amount.js";
+import type { RouteMode } from "../domain/model/household.js";
+import type { Path, Problem } from "../domain/problem.js";
+import type { GivenHousehold, GivenOnHand } from "../services/read-household.js";
+import { measureSystems } from "../services/show-amount.js";
+import { badParameter, inQuery, type Parameter, type Query } from "./parameter.js";
+
+const routeModes: readonly RouteMode[] = ["AS_WRITTEN", "CHEAPEST", "LEAST_WORK"];
+
+/** A household as parameters of an address. Forms of the pages use the same names. */
+export const householdParameters: readonly Parameter[] = [
+  inQuery(
+    "region",
+    "ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists.",
+    z.string().max(6),
+    { example: "GB" },
+  ),
+  inQuery("currency", "ISO 4217 code to pay in.", z.string().max(3), { example: "EUR" }),
+  inQuery("measures", "Measures to show amounts in. Left out: those of the plan.", z.enum(measureSystems)),
+  inQuery("locale", "BCP 47 tag of the reader's language.", z.string().max(60), { example: "en-GB" }),
+  inQuery("diet", "Code of a diet to keep to. May be repeated.", z.string().max(200), {
+    repeats: true,
+    example: "gluten-free",
+  }),
+  inQuery(
+    "eaters",
+    "So many people and the share of a serving each eats, if not everybody eats a whole one. May be repeated; the counts add up to the servings.",
+    z.string().max(80),
+    { repeats: true, example: "2x1/2" },
+  ),
+  inQuery(
+    "swap",
+    "A food to take for another wherever a line offers it: two slugs. May be repeated.",
+    z.string().max(400),
+    { repeats: true, example: "bulgur:buckwheat-groats" },
+  ),
+  inQuery(
+    "routes",
+    "How to come by components that can be made or bought, where `route` does not say.",
+    z.enum(routeModes),
+  ),
+  inQuery(
+    "route",
+    "The route for one component: its slug and the name of the route. May be repeated.",
+    z.string().max(400),
+    { repeats: true, example: "boiled-lentils:tinned" },
+  ),
+  inQuery(
+    "on-hand",
+    "Something already in the kitchen: the slug of a food, or `component/` and the slug of one, then an amount and a unit. After a semicolon `use-by=` and a day, or `as-other-form` to take it also for a food it can be turned into with more work. May be repeated.",
+    z.string().max(400),
+    { repeats: true, example: "carrot:500 g;use-by=2026-03-04" },
+  ),
+  inQuery(
+    "start",
+    "When the prep session begins, as the clock on the kitchen wall says, or as an instant in UTC. Needs `zone`.",
+    z.string().max(60),
+    { example: "2026-03-01T10:00" },
+  ),
+  inQuery("zone", "IANA name of the reader's time zone.", z.string().max(100), { example: "Europe/Lisbon" }),
+];
+
+export interface ReadHousehold {
+  readonly household: GivenHousehold;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads the parameters into a household that is still to be checked, leaving out what cannot be read. */
+export function readHouseholdQuery(query: Query): ReadHousehold {
+  const problems: Problem[] = [];
+  const one = (name: string): string | null => query.get(name)?.[0] ?? null;
+  const oneOf = <T extends string>(name: string, known: readonly T[]): T | null => {
+    const value = one(name);
+    const found = known.find((each) => each === value) ?? null;
+    if (value !== null && found === null) problems.push(badParameter(name, known.join(", "), value));
+    return found;
+  };
+  const each = <T>(name: string, expected: string, read: (value: string) => T | null): readonly T[] =>
+    (query.get(name) ?? []).flatMap((value) => {
+      const found = read(value);
+      if (found === null) problems.push(badParameter(name, expected, value));
+      return found === null ? [] : [found];
+    });
+  const eaters = each("eaters", "a number of people, x, and a share of a serving, such as 2x1/2", readEaters);
+  const household: GivenHousehold = {
+    region: one("region"),
+    currency: one("currency"),
+    measures: oneOf<MeasureSystem>("measures", measureSystems),
+    locale: one("locale"),
+    diets: query.get("diet") ?? [],
+    eaters: eaters.length === 0 ? null : eaters,
+    swaps: each("swap", "two slugs with a colon between them, such as bulgur:buckwheat-groats", (value) => {
+      const [from, to] = halves(value);
+      return from === null ? null : { from, to };
+    }),
+    routes: {
+      mode: oneOf<RouteMode>("routes", routeModes),
+      byName: each(
+        "route",
+        "a component and a route with a colon between them, such as boiled-lentils:tinned",
+        (value) => {
+          const [component, route] = halves(value);
+          return component === null ? null : { component, route };
+        },
+      ),
+    },
+    onHand: each(
+      "on-hand",
+      "a food, a colon, an amount and a unit, such as carrot:500 g;use-by=2026-03-04",
+      readOnHand,
+    ),
+    sessionStart: readStart(one("start"), one("zone"), problems),
+  };
+  return { household, problems };
+}
+
+type Halves = readonly [string, string] | readonly [null, null];
+
+function halves(value: string): Halves {
+  const at = value.indexOf(":");
+  const [before, after] = [value.slice(0, at).trim(), value.slice(at + 1).trim()];
+  return at < 1 || before === "" || after === "" ? [null, null] : [before, after];
+}
+
+function readEaters(value: string): { readonly count: number; readonly portion: string } | null {
+  const [, count, portion] = /^(\d{1,7})\s*x\s*(\S.*)$/.exec(value) ?? [];
+  return count === undefined || portion === undefined ? null : { count: Number(count), portion };
+}
+
+function readOnHand(value: string): GivenOnHand | null {
+  const [what = "", ...notes] = value.split(";").map((part) => part.trim());
+  const [name, amount] = halves(what);
+  const [, number, unit] = /^(.*\S)\s+(\S+)$/.exec(amount ?? "") ?? [];
+  if (name === null || number === undefined || unit === undefined) return null;
+  const useBy = notes.find((note) => note.startsWith("use-by="))?.slice("use-by=".length) ?? null;
+  if (useBy !== null && !isDay(useBy)) return null;
+  const unknown = notes.filter((note) => note !== "as-other-form" && !note.startsWith("use-by="));
+  if (unknown.length > 0) return null;
+  const item = name.startsWith("component/") ? { component: name.slice("component/".length) } : { food: name };
+  return { ...item, amount: number, unit, useBy, asOtherForm: notes.includes("as-other-form") };
+}
+
+const isDay = (text: string): boolean =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.startsWith(text) === true;
+
+function readStart(start: string | null, zone: string | null, problems: Problem[]): GivenHousehold["sessionStart"] {
+  if (start === null && zone === null) return null;
+  if (start === null) {
+    problems.push(badParameter("start", "a date and time beside `zone`, such as 2026-03-01T10:00", "nothing"));
+    return null;
+  }
+  if (zone === null) {
+    problems.push(
+      badParameter("zone", "the IANA name of a time zone beside `start`, such as Europe/Lisbon", "nothing"),
+    );
+    return null;
+  }
+  if (!/(Z|[+-]\d{2}:\d{2})$/.test(start)) return { local: start, zone };
+  const instant = new Date(start);
+  const fits =
+    /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(start) && isDay(start.slice(0, 10)) && !Number.isNaN(instant.getTime());
+  if (fits) return { instant: instant.toISOString(), zone };
+  problems.push(badParameter("start", "a date and time, such as 2026-03-01T10:00 or 2026-03-01T09:00:00Z", start));
+  return null;
+}
+
+const names: Readonly<Record<string, string>> = {
+  diets: "diet",
+  swaps: "swap",
+  onHand: "on-hand",
+  routes: "route",
+};
+
+/** A problem of a household, with the place in the address where it was written. */
+export const inAddress = (problem: Problem): Problem => ({ ...problem, path: parameterPath(problem.path) });
+
+function parameterPath(path: Path): Path {
+  const [first, second, ...rest] = path;
+  if (first !== "household" || second === undefined) return path;
+  if (second === "sessionStart" || second === "session") return rest[0] === "zone" ? ["zone"] : ["start"];
+  return [names[second] ?? second, ...rest];
+}

@@ -1,0 +1,41 @@
+// @ts-nocheck
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { extname, join } from "node:path";
+import type { FastifyReply } from "fastify";
+
+/** Files that pages load, each to be kept for ever under the hash in its name. */
+export interface PageAssets {
+  /** Addresses; null where the file was not built. */
+  readonly style: string | null;
+  readonly ticks: string | null;
+  send(name: string, reply: FastifyReply): FastifyReply | void;
+}
+
+const types: Readonly<Record<string, string>> = {
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+};
+
+export const assetsPath = "/p-assets";
+
+/** Opens a folder that `scripts/bundle-browser.mjs` wrote. Without it the pages are plain, and all there. */
+export function openPageAssets(folder: string): PageAssets {
+  // Only names that stood in the folder at the start are served, so no name can lead out of it.
+  const names = existsSync(folder) ? readdirSync(folder).filter((name) => types[extname(name)] !== undefined) : [];
+  const addressOf = (start: string, end: string): string | null => {
+    const name = names.find((each) => each.startsWith(`${start}-`) && each.endsWith(end));
+    return name === undefined ? null : `${assetsPath}/${name}`;
+  };
+  return {
+    style: addressOf("page", ".css"),
+    ticks: addressOf("ticks", ".js"),
+    send: (name, reply) =>
+      names.includes(name)
+        ? reply
+            .header("cache-control", "public, max-age=31536000, immutable")
+            .header("x-content-type-options", "nosniff")
+            .type(types[extname(name)] ?? "application/octet-stream")
+            .send(readFileSync(join(folder, name)))
+        : reply.callNotFound(),
+  };
+}

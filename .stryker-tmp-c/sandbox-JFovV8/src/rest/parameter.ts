@@ -1,0 +1,74 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { Problem } from "../domain/problem.js";
+
+/** Something a caller may say in an address or a header, for reading it and for describing it. */
+export interface Parameter {
+  readonly name: string;
+  readonly in: "path" | "query" | "header";
+  readonly description: string;
+  /** Of one value. */
+  readonly schema: z.ZodType;
+  readonly required: boolean;
+  /** May be given several times. */
+  readonly repeats: boolean;
+  readonly example?: string;
+}
+
+export const inPath = (
+  name: string,
+  description: string,
+  schema: z.ZodType = z.string().min(1).max(200),
+): Parameter => ({
+  name,
+  in: "path",
+  description,
+  schema,
+  required: true,
+  repeats: false,
+});
+
+export const inQuery = (
+  name: string,
+  description: string,
+  schema: z.ZodType = z.string().max(200),
+  more: Partial<Pick<Parameter, "repeats" | "required" | "example">> = {},
+): Parameter => ({ name, in: "query", description, schema, required: false, repeats: false, ...more });
+
+/** What was asked in an address: values by name. What is left blank, as forms leave it, is not asked. */
+export type Query = ReadonlyMap<string, readonly string[]>;
+
+export function readQuery(url: string): Query {
+  const at = url.indexOf("?");
+  const query = new Map<string, string[]>();
+  for (const [name, value] of new URLSearchParams(at < 0 ? "" : url.slice(at))) {
+    if (value.trim() === "") continue;
+    query.set(name, [...(query.get(name) ?? []), value.trim()]);
+  }
+  return query;
+}
+
+const shortened = (value: string): string => (value.length > 60 ? `${value.slice(0, 59)}…` : value);
+
+/** A parameter that cannot be read: what should stand there, and what does. */
+export const badParameter = (name: string, expected: string, got: string): Problem => ({
+  code: "BAD_SHAPE",
+  path: [name],
+  expected,
+  got: shortened(got),
+});
+
+/** Names nobody knows, and single values given twice. */
+export function queryProblems(query: Query, parameters: readonly Parameter[]): readonly Problem[] {
+  const known = parameters.filter((parameter) => parameter.in === "query");
+  return [...query].flatMap(([name, values]): readonly Problem[] => {
+    const parameter = known.find((each) => each.name === name);
+    if (parameter === undefined) {
+      const names = known.map((each) => each.name).join(", ");
+      return [
+        badParameter(shortened(name), names === "" ? "no parameters here" : `one of the parameters ${names}`, name),
+      ];
+    }
+    return values.length > 1 && !parameter.repeats ? [badParameter(name, "one value", `${values.length} values`)] : [];
+  });
+}

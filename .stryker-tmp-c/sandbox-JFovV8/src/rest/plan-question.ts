@@ -1,0 +1,86 @@
+// @ts-nocheck
+import { z } from "zod";
+import type { Problem, Result } from "../domain/problem.js";
+import type { Deps, RevisionRef } from "../services/deps.js";
+import { householdProblems, type Asked } from "../services/scale-for-reader.js";
+import { found, refused, type Found, type Question } from "./endpoint.js";
+import { householdParameters, inAddress, readHouseholdQuery } from "./household-query.js";
+import { badParameter, inPath, inQuery, type Parameter, type Query } from "./parameter.js";
+import { badParameters, notFound, type Refusal } from "./refusal.js";
+
+export const planPath: readonly Parameter[] = [
+  inPath("publisher", "Slug of the publisher."),
+  inPath("slug", "Slug of the plan."),
+];
+
+export const revisionParameter = inQuery(
+  "revision",
+  "The revision to compute. Left out: the newest that is not withdrawn. A withdrawn one is still found by its number.",
+  z.number().int().min(1),
+);
+
+const servingsParameter = inQuery(
+  "servings",
+  "How many eat. Left out: as many as the plan is written for.",
+  z.number().int().min(1).max(1_000_000),
+);
+
+/** What every address of a computed plan takes. */
+export const planParameters: readonly Parameter[] = [
+  ...planPath,
+  servingsParameter,
+  revisionParameter,
+  ...householdParameters,
+];
+
+/** A whole number, or the problem that it is none. */
+export function wholeNumber(query: Query, name: string, problems: Problem[]): number | null {
+  const value = query.get(name)?.[0];
+  if (value === undefined) return null;
+  if (/^\d{1,9}$/.test(value) && Number(value) > 0) return Number(value);
+  problems.push(badParameter(name, "a whole number from 1", value));
+  return null;
+}
+
+export interface PlanQuestion {
+  readonly ref: RevisionRef;
+  readonly asked: Asked;
+}
+
+/** Asks a service about the plan of the address; what is wrong with any parameter is listed in one answer. */
+export async function aboutPlan<T>(
+  question: Question,
+  ask: (deps: Deps, ref: RevisionRef, asked: Asked) => Promise<Result<T> | null>,
+): Promise<Found<T>> {
+  const { deps, query } = question;
+  const problems: Problem[] = [];
+  const servings = wholeNumber(query, "servings", problems);
+  const ref = { ...planName(question), revision: wholeNumber(query, "revision", problems) };
+  const read = readHouseholdQuery(query);
+  problems.push(...read.problems);
+  if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
+  return answered(ref, await ask(deps, ref, { servings, household: read.household }));
+}
+
+/** The problems met so far with those that only show beside the plan. */
+export async function allWrong(
+  deps: Deps,
+  ref: RevisionRef,
+  household: Asked["household"],
+  problems: readonly Problem[],
+): Promise<Refusal> {
+  const more = await householdProblems(deps, ref, household);
+  return badParameters([...problems, ...more.map(inAddress)]);
+}
+
+export function planName({ path }: Question): { readonly publisher: string; readonly slug: string } {
+  return { publisher: path["publisher"] ?? "", slug: path["slug"] ?? "" };
+}
+
+export function answered<T>(ref: RevisionRef, result: Result<T> | null): Found<T> {
+  if (result === null) return refused(unknownPlan(ref));
+  return result.ok ? found(result.value) : refused(badParameters(result.problems.map(inAddress)));
+}
+
+export const unknownPlan = ({ publisher, slug, revision }: RevisionRef): Refusal =>
+  notFound("There is no such plan.", [{ code: "UNKNOWN_PLAN", path: [], publisher, plan: slug, revision }]);

@@ -1,0 +1,26 @@
+// @ts-nocheck
+import { z } from "zod";
+import { list, named, text, texts } from "../services/json-schemas.js";
+
+/** RFC 9457, with members of our own. */
+export const problemSchema = named(
+  "Problem",
+  "Why there is no answer: a problem document (RFC 9457).",
+  z.object({
+    type: text("Which kind of problem it is: the address of a page about it."),
+    title: text("The kind in words."),
+    status: z.number().int().min(400).max(599).describe("The HTTP status."),
+    detail: text("What is wrong with this request."),
+    instance: text("Path of the request.", 20_000),
+    requestId: text("Quote this when you report it. Also in the header `X-Request-Id`.", 100),
+    problems: list(
+      z.object({
+        code: text("What is wrong.", 60),
+        path: texts("Where: the name of a parameter, or the place in the body."),
+        message: text("Where, what is wrong, and what to do.", 20_000),
+      }),
+      "Everything that is wrong with what was asked.",
+    ),
+    available: z.array(z.string().max(200)).max(20).optional().describe("Of a 406: the media types there are."),
+  }),
+);

@@ -1,0 +1,143 @@
+// @ts-nocheck
+import { createHash } from "node:crypto";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import type { Deps } from "../services/deps.js";
+import type { Caching, Endpoint, Question } from "./endpoint.js";
+import { endpoints } from "./endpoints.js";
+import { bareType, chooseFormat, splitSuffix } from "./format.js";
+import { readJsonBody } from "./json-body.js";
+import { queryProblems, readQuery } from "./parameter.js";
+import { badParameters, notFound, refusal } from "./refusal.js";
+import { sendFailure, sendRefusal } from "./send-problem.js";
+
+export interface RestOptions {
+  readonly deps: Deps;
+}
+
+const methods = ["GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS"] as const;
+
+/** Fastify's spelling of an address: `/v1/plans/:publisher`. */
+export const routeOf = (path: string): string => path.replace(/\{([a-z]+)\}/gi, ":$1");
+
+/** Every endpoint, with the methods it does not take, and headers that all answers share. */
+export function registerRest(app: FastifyInstance, { deps }: RestOptions): void {
+  void app.register((scope, _options, done) => {
+    scope.removeAllContentTypeParsers();
+    scope.addContentTypeParser("application/json", { parseAs: "buffer" }, readJsonBody);
+    scope.setErrorHandler(sendFailure);
+    scope.addHook("onRequest", (_request, reply, next) => {
+      reply.headers(sharedHeaders);
+      next();
+    });
+    for (const path of new Set(endpoints.map((endpoint) => endpoint.path))) {
+      registerPath(
+        scope,
+        path,
+        endpoints.filter((endpoint) => endpoint.path === path),
+        deps,
+      );
+    }
+    done();
+  });
+}
+
+/** Anybody's page may read; nothing rests on cookies. What is sent is never run as a page of ours. */
+const sharedHeaders = {
+  "access-control-allow-origin": "*",
+  "access-control-expose-headers": "etag, link, allow, x-request-id",
+  "cross-origin-resource-policy": "cross-origin",
+  "content-security-policy": "default-src 'none'; frame-ancestors 'none'; sandbox",
+  "x-content-type-options": "nosniff",
+  "referrer-policy": "no-referrer",
+};
+
+function registerPath(scope: FastifyInstance, path: string, here: readonly Endpoint[], deps: Deps): void {
+  const taken = here.flatMap(({ method }) => (method === "GET" ? ["GET", "HEAD"] : [method]));
+  const allow = [...taken, "OPTIONS"].join(", ");
+  const url = routeOf(path);
+  for (const endpoint of here) {
+    scope.route({ method: endpoint.method, url, handler: (request, reply) => answer(endpoint, deps, request, reply) });
+  }
+  scope.options(url, (request, reply) => {
+    if (request.headers["access-control-request-method"] !== undefined) {
+      reply.headers({
+        "access-control-allow-methods": taken.join(", "),
+        "access-control-allow-headers": "accept, content-type, if-none-match",
+        "access-control-max-age": "86400",
+      });
+    }
+    return reply.code(204).header("allow", allow).send();
+  });
+  scope.route({
+    method: methods.filter((method) => method !== "OPTIONS" && !taken.includes(method)),
+    url,
+    // Before a body is looked at: what is wrong is the method, whatever comes with it.
+    onRequest: (request, reply) => {
+      sendRefusal(
+        refusal("method-not-allowed", `This address takes ${allow}.`, { headers: { allow } }),
+        request,
+        reply,
+      );
+    },
+    handler: (_request, reply) => reply,
+  });
+}
+
+async function answer(
+  endpoint: Endpoint,
+  deps: Deps,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): Promise<FastifyReply> {
+  const { url, suffix } = splitSuffix(request.originalUrl);
+  const offered = endpoint.writings.map((writing) => ({ ...writing.format, writing }));
+  if (suffix === null && offered.length > 1) reply.header("vary", "Accept");
+  const chosen = chooseFormat(offered, suffix, request.headers);
+  if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
+  const query = readQuery(url);
+  const wrong = queryProblems(query, endpoint.parameters);
+  if (wrong.length > 0) return sendRefusal(badParameters(wrong), request, reply);
+  const question: Question = {
+    deps,
+    path: request.params as Readonly<Record<string, string>>,
+    query,
+    body: request.body,
+    origin: `${request.protocol}://${request.host}`,
+    address: url,
+  };
+  const result = await endpoint.answer(question, chosen.writing);
+  if (!result.ok) return sendRefusal(result.refusal, request, reply);
+  reply.headers(result.headers ?? {}).type(chosen.type);
+  return sendValidated(result.value, endpoint.caching, request, reply);
+}
+
+const noForm = ({ writings }: Endpoint, suffix: string | null) =>
+  suffix === null
+    ? refusal("not-acceptable", "None of the media types in Accept can be had here.", {
+        more: { available: writings.map(({ format }) => bareType(format.type)) },
+      })
+    : notFound(
+        `There is nothing with the ending .${suffix} here. There is: ${writings.map(({ format }) => `.${format.suffix}`).join(", ")}.`,
+      );
+
+const cacheControl: Readonly<Record<Caching, string>> = {
+  // Rules, prices and names are those of today: a minute old is as good as new, and an hour old may be shown once more.
+  LIVE: "public, max-age=60, stale-while-revalidate=3600",
+  FROZEN: "public, max-age=31536000, immutable",
+  NEVER: "no-store",
+};
+
+/** With an ETag of the text itself, so that whatever went into it is in the tag; 304 to who has it already. */
+function sendValidated(body: string, caching: Caching, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const etag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"`;
+  reply.headers({ etag, "cache-control": cacheControl[caching] });
+  if (request.method !== "POST" && isKnown(request.headers["if-none-match"], etag)) return reply.code(304).send();
+  return reply.send(body);
+}
+
+/** RFC 9110 13.1.2: compared weakly, so a tag that a proxy has weakened still counts. */
+function isKnown(ifNoneMatch: string | undefined, etag: string): boolean {
+  if (ifNoneMatch === undefined) return false;
+  if (ifNoneMatch.trim() === "*") return true;
+  return (ifNoneMatch.match(/(?:W\/)?"[^"]*"/g) ?? []).some((tag) => tag.replace(/^W\//, "") === etag);
+}

@@ -1,0 +1,74 @@
+// @ts-nocheck
+import { shop } from "../domain/plan/shop.js";
+import type { ShoppingList } from "../domain/plan/scaled.js";
+import { servingsTable, type ServingsRow } from "../domain/plan/servings-table.js";
+import type { PrepSession } from "../domain/prep-session/session.js";
+import { ok, type Result } from "../domain/problem.js";
+import type { StorageAnswer } from "../domain/storage/guidance.js";
+import type { Deps, RevisionRef } from "./deps.js";
+import { rulesToday } from "./find-rules.js";
+import { findKeepingRules, guideStorage } from "./guide-storage.js";
+import { loadPlan } from "./load-plan.js";
+import { planPrepSession } from "./plan-prep-session.js";
+import { readHousehold, type GivenHousehold } from "./read-household.js";
+import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
+
+/** One part of what is said about a plan, computed without the others. null: there is no such plan. */
+async function partOf<T>(
+  deps: Deps,
+  ref: RevisionRef,
+  asked: Asked,
+  compute: (scaled: ScaledForReader) => Promise<Result<T>> | Result<T>,
+): Promise<Result<ScaledForReader & T> | null> {
+  const published = await loadPlan(deps, ref);
+  if (published === null) return null;
+  const read = await scaleForReader(deps, published, asked);
+  if (!read.ok) return read;
+  const part = await compute(read.value);
+  return part.ok ? ok({ ...read.value, ...part.value }) : part;
+}
+
+/** The shopping list of one plan. */
+export const answerList = (
+  deps: Deps,
+  ref: RevisionRef,
+  asked: Asked,
+): Promise<Result<ScaledForReader & { readonly list: ShoppingList }> | null> =>
+  partOf(deps, ref, asked, ({ scaled, household, today }) => ok({ list: shop([scaled], household, today) }));
+
+/** The order of the session's work. Problems also where the steps fit no order. */
+export const answerSession = (
+  deps: Deps,
+  ref: RevisionRef,
+  asked: Asked,
+): Promise<Result<ScaledForReader & { readonly session: PrepSession }> | null> =>
+  partOf(deps, ref, asked, ({ scaled, household }) => {
+    const session = planPrepSession(scaled, household, deps.clock);
+    return session.ok ? ok({ session: session.value }) : session;
+  });
+
+/** How long everything keeps. */
+export const answerStorage = (
+  deps: Deps,
+  ref: RevisionRef,
+  asked: Asked,
+): Promise<Result<ScaledForReader & { readonly storage: StorageAnswer }> | null> =>
+  partOf(deps, ref, asked, async ({ scaled, household }) =>
+    ok({ storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)) }),
+  );
+
+/** What the plan costs and leaves over at every number of servings of a range. */
+export async function answerServings(
+  deps: Deps,
+  ref: RevisionRef,
+  asked: { readonly from: number; readonly to: number; readonly household: GivenHousehold },
+): Promise<Result<readonly ServingsRow[]> | null> {
+  const published = await loadPlan(deps, ref);
+  if (published === null) return null;
+  const { bundle } = published;
+  const rules = await rulesToday(deps);
+  const read = readHousehold(asked.household, [bundle], rules.allergens.diets);
+  if (!read.ok) return read;
+  const today = await readToday(deps, [bundle], read.value, rules);
+  return servingsTable(bundle, asked.from, asked.to, read.value, today);
+}

@@ -1,0 +1,40 @@
+// @ts-nocheck
+import type { PlanAnswer } from "../domain/plan/plan-answer.js";
+import { shop } from "../domain/plan/shop.js";
+import { ok, type Result } from "../domain/problem.js";
+import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
+import { findKeepingRules, guideStorage } from "./guide-storage.js";
+import { loadPlan } from "./load-plan.js";
+import { planPrepSession } from "./plan-prep-session.js";
+import { scaleForReader, type Asked } from "./scale-for-reader.js";
+import { findCautions, stateContents, stateNutrition } from "./state-contents.js";
+
+export type { PlanAnswer, Publication, Reader } from "../domain/plan/plan-answer.js";
+export type { Asked } from "./scale-for-reader.js";
+
+/** Everything about one published plan for one household; null: there is none of that name or number. */
+export async function answerPlan(deps: Deps, ref: RevisionRef, asked: Asked): Promise<Result<PlanAnswer> | null> {
+  const published = await loadPlan(deps, ref);
+  return published === null ? null : answerFor(deps, published, asked);
+}
+
+/** The same for a revision that is loaded already. */
+export async function answerFor(deps: Deps, published: PublishedRevision, asked: Asked): Promise<Result<PlanAnswer>> {
+  const read = await scaleForReader(deps, published, asked);
+  if (!read.ok) return read;
+  const { publication, household, reader, rules, scaled, today } = read.value;
+  const session = planPrepSession(scaled, household, deps.clock);
+  return ok({
+    publication,
+    household,
+    reader,
+    scaled,
+    list: shop([scaled], household, today),
+    session: session.ok ? session.value : null,
+    sessionProblems: session.ok ? [] : session.problems,
+    storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)),
+    contents: stateContents(scaled, household, rules, deps.clock),
+    nutrition: stateNutrition(scaled, household),
+    cautions: findCautions(scaled, rules),
+  });
+}

@@ -1,0 +1,36 @@
+// @ts-nocheck
+import { noHousehold } from "../domain/model/household.js";
+import type { PlanBundle } from "../domain/model/plan.js";
+import { dietStatements } from "../domain/nutrition/diets.js";
+import { checkPlan, type PlanToCheck } from "../domain/plan/check-plan.js";
+import { foodsOfPlan } from "../domain/plan/contents.js";
+import type { Finding } from "../domain/plan/finding.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
+import { scalePlan } from "../domain/plan/scale-plan.js";
+import { failed, ok, type Result } from "../domain/problem.js";
+import type { Clock } from "./deps.js";
+import { guideStorage, type RuleReader } from "./guide-storage.js";
+import { planPrepSession } from "./plan-prep-session.js";
+import { findCautions } from "./state-contents.js";
+
+/** The writer's check of a plan at its own servings. Fails where it cannot be computed at all. */
+export async function checkPublishedPlan(
+  bundle: PlanBundle,
+  rules: RuleSet,
+  clock: Clock,
+  readRules: RuleReader,
+): Promise<Result<readonly Finding[]>> {
+  const scaled = scalePlan(bundle, Math.max(1, Math.round(bundle.plan.serves)), noHousehold);
+  if (!scaled.ok) return scaled;
+  const session = planPrepSession(scaled.value, noHousehold, clock);
+  if (!session.ok) return failed(session.problems);
+  const diets = dietStatements(foodsOfPlan(scaled.value), rules.allergens, null);
+  const known: PlanToCheck = {
+    scaled: scaled.value,
+    storage: await guideStorage(scaled.value, noHousehold, clock, readRules),
+    cautions: findCautions(scaled.value, rules),
+    session: session.value,
+    diets,
+  };
+  return ok(checkPlan(known));
+}

@@ -1,0 +1,42 @@
+// @ts-nocheck
+import { Temporal } from "temporal-polyfill";
+import type { Household } from "../domain/model/household.js";
+import type { PublishedKeepingRule } from "../domain/model/keeping.js";
+import type { ScaledPlan } from "../domain/plan/scaled.js";
+import type { KeepingQuestion, StorageAnswer } from "../domain/storage/guidance.js";
+import { storageGuidance } from "../domain/storage/storage-guidance.js";
+import type { Clock, Deps } from "./deps.js";
+import { findRules } from "./find-rules.js";
+
+/** Reads the published keeping rules of an ISO date. Single ones may be superseded: those name the day they ended. */
+export type RuleReader = (date: string) => Promise<readonly PublishedKeepingRule[]>;
+
+/** The keeping rules of the set of that day. */
+export const findKeepingRules = async (deps: Deps, date: string): Promise<readonly PublishedKeepingRule[]> =>
+  (await findRules(deps, date)).safety.keeping;
+
+/** What is asked of the keeping rules for one household: those of today, or of the session's day where that is later. */
+export async function keepingQuestion(
+  { session, region }: Household,
+  clock: Clock,
+  readRules: RuleReader,
+): Promise<KeepingQuestion> {
+  const today = clock().toISOString().slice(0, 10);
+  const sessionDay =
+    session === null
+      ? today
+      : Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
+  const rules = await readRules(sessionDay > today ? sessionDay : today);
+  return { rules, region, today, session };
+}
+
+/** How long everything of a scaled plan keeps for one household. */
+export async function guideStorage(
+  { components, meals, bundle }: ScaledPlan,
+  household: Household,
+  clock: Clock,
+  readRules: RuleReader,
+): Promise<StorageAnswer> {
+  const question = await keepingQuestion(household, clock, readRules);
+  return storageGuidance({ components, meals, foods: bundle.foods }, question);
+}

@@ -1,0 +1,34 @@
+// @ts-nocheck
+import type { PlanBundle } from "../domain/model/plan.js";
+import { checkBundle } from "../domain/plan/check-bundle.js";
+import { stopping, type Finding } from "../domain/plan/finding.js";
+import { failed, ok, type Result } from "../domain/problem.js";
+import { checkPublishedPlan } from "./check-plan.js";
+import type { Deps, RevisionSummary } from "./deps.js";
+import { rulesToday } from "./find-rules.js";
+import { findKeepingRules } from "./guide-storage.js";
+
+export interface Published {
+  readonly summary: RevisionSummary;
+  /** false: the newest revision already said exactly this. */
+  readonly created: boolean;
+  /** What readers may complain about all the same; none of it stops publishing. */
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Checks a plan with all it refers to against the published rules of today and freezes it as the next revision. Nothing
+ * is stored if a check fails, if the plan cannot be computed at its own servings, or if the writer's check finds what
+ * stops publishing, such as a claim that the foods contradict.
+ */
+export async function publishPlan(deps: Deps, bundle: PlanBundle): Promise<Result<Published>> {
+  const problems = checkBundle(bundle);
+  if (problems.length > 0) return failed(problems);
+  const rules = await rulesToday(deps);
+  const checked = await checkPublishedPlan(bundle, rules, deps.clock, (date) => findKeepingRules(deps, date));
+  if (!checked.ok) return checked;
+  const stops = stopping(checked.value);
+  if (stops.length > 0) return failed(stops);
+  const published = await deps.data.revisions.publish(bundle, deps.clock(), null, rules.id);
+  return ok({ ...published, findings: checked.value });
+}

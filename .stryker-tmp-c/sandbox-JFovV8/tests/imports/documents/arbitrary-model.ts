@@ -1,0 +1,268 @@
+// @ts-nocheck
+import fc from "fast-check";
+import type { Measured } from "../../../src/domain/model/amount.js";
+import type { Component, Route, Step } from "../../../src/domain/model/component.js";
+import type { Food, OwnMeasure } from "../../../src/domain/model/food.js";
+import type { KeepingRule } from "../../../src/domain/model/keeping.js";
+import type { Line, LineItem } from "../../../src/domain/model/line.js";
+import type { Meal, Plan } from "../../../src/domain/model/plan.js";
+import type { Source } from "../../../src/domain/model/source.js";
+import { rationalText } from "../../../src/domain/quantity/rational.js";
+
+/** Values of the model, as wild as the model allows, for tests that send them through documents. */
+
+const slug = fc.stringMatching(/^[a-z0-9]{1,8}(-[a-z0-9]{1,8}){0,2}$/);
+const words = fc.oneof(
+  fc.string({ unit: "grapheme", minLength: 1, maxLength: 30 }),
+  fc.constantFrom("yes", "null", "1.000", "- a", "a: b", "# no", "true", "'", "~", "0x1", "2026-01-01", " ", "\n"),
+);
+const maybe = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.option(value, { nil: null, freq: 2 });
+const few = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T[]> => fc.array(value, { maxLength: 3 });
+const amountNumber = fc.double({ min: 0.001, max: 9000, noNaN: true });
+
+const source: fc.Arbitrary<Source> = fc.record({
+  kind: fc.constantFrom("PUBLISHED", "WRITER", "COMMON_PRACTICE", "INVENTED"),
+  title: words,
+  section: maybe(words),
+});
+
+const rational = fc
+  .tuple(fc.integer({ min: 0, max: 5000 }), fc.integer({ min: 1, max: 64 }))
+  .map(([n, d]) => ({ text: rationalText(n, d), value: n / d }));
+
+const measured = (units: readonly string[]): fc.Arbitrary<Measured> =>
+  fc.tuple(rational, fc.option(rational), fc.constantFrom(...units)).map(([one, other, unit]) => {
+    const [low, high] = [one, other ?? one].toSorted((a, b) => a.value - b.value);
+    return { low: low?.text ?? "0", high: high?.text ?? "0", unit };
+  });
+
+const standard = ["g", "kg", "oz", "ml", "l", "us-cup", "metric-tbsp", "au-tbsp", "imp-pint", "piece"];
+
+const keeping: fc.Arbitrary<KeepingRule> = fc.record({
+  place: fc.constantFrom("FRIDGE", "FREEZER", "ROOM"),
+  days: fc.integer({ min: 0, max: 365 }),
+  container: maybe(words),
+  condition: maybe(words),
+  source,
+});
+
+/** Named so that no word of one measure is a word of another, or of a unit. */
+const ownMeasures: fc.Arbitrary<OwnMeasure[]> = few(
+  fc.record({ grams: amountNumber, millilitres: maybe(amountNumber), pieces: maybe(amountNumber), source }),
+).map((list) =>
+  list.map((facts, index) => ({ name: `own-${index}`, one: `thing${index}x`, many: `things${index}x`, ...facts })),
+);
+
+const density = fc.record({ form: maybe(words), gramsPerMl: fc.double({ min: 0.01, max: 20, noNaN: true }), source });
+
+const distinct = <T>(list: readonly T[], key: (item: T) => string): T[] => [
+  ...new Map(list.map((item) => [key(item), item])).values(),
+];
+
+export const food: fc.Arbitrary<Food> = ownMeasures.chain((measures) =>
+  fc.record<Food>({
+    slug,
+    names: fc
+      .array(
+        fc.record({
+          language: fc.constantFrom("en", "de", "fr", "pl", "sr-Latn"),
+          region: maybe(fc.constantFrom("GB", "US", "XA", "419")),
+          one: words,
+          many: words,
+          also: few(words),
+        }),
+        { minLength: 1, maxLength: 4 },
+      )
+      .map((names) => distinct(names, ({ language, region }) => `${language}-${region}`)),
+    aisle: slug,
+    shoppedBy: fc.constantFrom("MASS", "VOLUME", "COUNT"),
+    ndbNo: maybe(fc.stringMatching(/^\d{5}$/)),
+    densities: few(density),
+    measures: fc.constant(measures),
+    parts: few(
+      fc.record(
+        {
+          name: slug,
+          perPiece: measured(standard),
+          after: few(slug),
+          source,
+          keepsAs: slug,
+          keeping: fc.array(keeping, { minLength: 1, maxLength: 2 }),
+        },
+        { requiredKeys: ["name", "perPiece", "after", "source"] },
+      ),
+    ),
+    edible: few(fc.record({ form: maybe(words), share: fc.double({ min: 0.01, max: 1, noNaN: true }), source })),
+    yields: few(fc.record({ food: slug, gramsPerGram: amountNumber.map((each) => Math.min(each, 900)), source })),
+    allergens: few(
+      fc.record({
+        code: slug,
+        presence: fc.constantFrom("CONTAINS", "MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"),
+        source,
+      }),
+    ),
+    diets: few(fc.record({ diet: slug, fits: maybe(fc.boolean()), source })),
+    nutrients: maybe(
+      fc.record({
+        per100g: fc.record(
+          { energyKcal: amountNumber, proteinG: amountNumber, vitaminCMg: amountNumber, waterG: fc.constant(0) },
+          { requiredKeys: [] },
+        ),
+        source,
+      }),
+    ),
+    keepsAs: maybe(slug),
+    keeping: few(keeping),
+    packs: few(
+      fc.record({
+        id: slug,
+        name: words,
+        content: measured([...standard, ...measures.map(({ name }) => `own:${name}`)]),
+        price: maybe(fc.constant({ amount: "1.25", currency: "XTS" })),
+        region: maybe(fc.constant("XA")),
+        seen: fc.constant("2026-03-02"),
+        source,
+      }),
+    ),
+    alwaysThere: fc.boolean(),
+  }),
+);
+
+const line = (foods: readonly Food[], components: readonly Pick<Component, "slug" | "measures">[]) => {
+  const items = [
+    ...foods.flatMap((each) => [
+      { item: { kind: "FOOD", food: each.slug, part: null } as LineItem, measures: each.measures },
+      { item: { kind: "FOOD", food: each.slug, part: "zest" } as LineItem, measures: each.measures },
+    ]),
+    ...components.map((each) => ({
+      item: { kind: "COMPONENT", component: each.slug } as LineItem,
+      measures: each.measures,
+    })),
+  ];
+  const rules = fc.oneof(
+    fc.constantFrom("PROPORTIONAL" as const, "PER_BATCH" as const).map((rule) => ({ rule, exponent: null })),
+    fc.constantFrom(0.5, 0.85, 1).map((exponent) => ({ rule: "POWER" as const, exponent })),
+    fc.constant({ rule: "TO_TASTE" as const, exponent: null }),
+  );
+  return fc.tuple(fc.constantFrom(...items), rules).chain(([{ item, measures }, rule]) =>
+    fc.record({
+      item: fc.constant(item),
+      written: words,
+      amount:
+        rule.rule === "TO_TASTE"
+          ? fc.constant(null)
+          : measured([...standard, "batch", ...measures.map(({ name }) => `own:${name}`)]),
+      extra: fc.boolean(),
+      measured: fc.constantFrom("AS_BOUGHT" as const, "READY" as const),
+      form: maybe(words),
+      preparation: maybe(words),
+      rule: fc.constant(rule.rule),
+      exponent: fc.constant(rule.exponent),
+      optional: fc.boolean(),
+      mark: maybe(words),
+      swaps: few(
+        fc.record({
+          food: fc.constantFrom(...foods.map((each) => each.slug)),
+          ratio: rational.map(({ text }) => text),
+          diets: few(slug),
+          note: maybe(words),
+        }),
+      ),
+    }),
+  );
+};
+
+const lines = (...of: Parameters<typeof line>): fc.Arbitrary<Line[]> =>
+  few(line(...of)).map((list) => list.map((each, index) => ({ id: `l${index}`, ...each })));
+
+const steps = (ids: readonly string[]): fc.Arbitrary<Step[]> =>
+  few(
+    fc
+      .record({
+        text: words,
+        minutes: fc.integer({ min: 0, max: 900 }),
+        attention: fc.constantFrom("HANDS_ON" as const, "UNATTENDED" as const),
+        appliance: maybe(slug),
+        temperatureC: maybe(fc.integer({ min: -20, max: 250 })),
+        grows: fc.constantFrom("FIXED" as const, "PER_BATCH" as const, "PER_LOAD" as const),
+        loadBatches: maybe(rational.map(({ text }) => text)),
+        minWait: fc.integer({ min: 0, max: 90 }),
+        maxWait: maybe(fc.integer({ min: 90, max: 900 })),
+        eveningBefore: fc.boolean(),
+        lines: fc.subarray([...ids]),
+        wash: fc.record({ leaves: slug, washMinutes: fc.integer({ min: 0, max: 30 }) }, { requiredKeys: [] }),
+      })
+      .map(({ wash, ...step }) => ({ ...step, ...wash })),
+  ).map((list) =>
+    list.map((each, index) => ({ id: `s${index}`, after: index > 1 ? ["s0", `s${index - 1}`] : [], ...each })),
+  );
+
+type Unworked<T extends { readonly lines: readonly Line[] }> = Omit<T, "steps" | "lines"> & { readonly lines: Line[] };
+
+const withSteps = <T extends { readonly lines: Line[] }>(value: fc.Arbitrary<T>) =>
+  value.chain((each) => steps(each.lines.map(({ id }) => id)).map((list) => ({ ...each, steps: list })));
+
+export const component = (foods: readonly Food[]): fc.Arbitrary<Component> =>
+  ownMeasures.chain((measures) =>
+    withSteps(
+      fc.record<Unworked<Component>>({
+        slug,
+        title: words,
+        lines: lines(foods, []),
+        yield: fc.record({
+          amount: measured([...standard, ...measures.map(({ name }) => `own:${name}`)]),
+          source,
+        }),
+        batch: fc.record({
+          min: rational.map(({ text }) => text),
+          max: maybe(rational.map(({ text }) => text)),
+          increment: maybe(rational.map(({ text }) => text)),
+        }),
+        densities: few(density),
+        measures: fc.constant(measures),
+        keepsAs: maybe(slug),
+        keeping: few(keeping),
+        routes: few(
+          withSteps(
+            fc.record<Unworked<Route>>({
+              name: words,
+              kind: fc.constantFrom("MAKE" as const, "BUY" as const),
+              lines: lines(foods, []),
+              keepsAs: maybe(slug),
+              keeping: few(keeping),
+            }),
+          ),
+        ),
+        cautions: few(slug),
+      }),
+    ),
+  );
+
+export const plan = (foods: readonly Food[], components: readonly Component[]): fc.Arbitrary<Plan> =>
+  fc.record({
+    publisher: slug,
+    slug,
+    title: words,
+    summary: maybe(words),
+    locale: fc.constantFrom("en", "en-US", "de", "fr-CA"),
+    measures: fc.constantFrom("US_CUSTOMARY", "METRIC_CUP", "AUSTRALIAN", "UK_IMPERIAL", "METRIC"),
+    serves: fc.integer({ min: 1, max: 200 }),
+    meals: fc.array(
+      withSteps(
+        fc.record<Unworked<Meal>>({
+          slug,
+          title: words,
+          day: fc.integer({ min: 0, max: 14 }),
+          serves: fc.integer({ min: 1, max: 200 }),
+          lines: lines(foods, components),
+        }),
+      ),
+      { minLength: 1, maxLength: 3 },
+    ),
+    kitchen: fc.record({
+      cooks: fc.integer({ min: 1, max: 4 }),
+      appliances: fc.dictionary(slug, fc.integer({ min: 0, max: 8 }), { maxKeys: 3 }),
+    }),
+    promisedMinutes: maybe(fc.integer({ min: 1, max: 600 })),
+    claims: few(slug),
+  });

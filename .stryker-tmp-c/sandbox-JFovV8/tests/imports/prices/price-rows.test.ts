@@ -1,0 +1,170 @@
+// @ts-nocheck
+import fc from "fast-check";
+import { readdir, readFile } from "node:fs/promises";
+import { describe, expect, it } from "vitest";
+import { problemText } from "../../../src/exports/problem-text.js";
+import {
+  priceColumns,
+  priceRowReader,
+  type PriceOptions,
+  type PriceRow,
+} from "../../../src/imports/prices/read-price-row.js";
+import { readTable, type TableRow } from "../../../src/imports/tables/read-table.js";
+
+const options: PriceOptions = {
+  locale: "en",
+  measures: "METRIC",
+  currency: "XTS",
+  region: "XA",
+  seen: "2026-03-01",
+  source: "Price list of the corner shop",
+  measuresOf: (food) => (food.startsWith("unknown") ? null : []),
+};
+
+async function* pieces(bytes: Uint8Array, size: number): AsyncGenerator<Uint8Array> {
+  for (let at = 0; at < bytes.length; at += size) yield bytes.subarray(at, at + size);
+}
+
+async function rowsOf(
+  bytes: string | Uint8Array,
+  given: Partial<PriceOptions> = {},
+  size = 7,
+  calledHere: ReadonlyMap<string, string> = new Map(),
+): Promise<readonly TableRow<PriceRow>[]> {
+  const rows: TableRow<PriceRow>[] = [];
+  const columns = { ...priceColumns, calledHere };
+  const read = readTable(
+    pieces(Buffer.from(bytes), size),
+    { columns, delimiter: null },
+    priceRowReader({ ...options, ...given }),
+  );
+  for await (const batch of read) rows.push(...batch);
+  return rows;
+}
+
+const said = (rows: readonly TableRow<PriceRow>[]) =>
+  rows.map((row) =>
+    row.ok
+      ? [row.line, row.value.food, row.value.pack.price?.amount ?? null]
+      : [row.line, ...row.problems.map(problemText)],
+  );
+
+const header = "food,pack,content,price\n";
+
+describe("a list of prices", () => {
+  it("is read row by row, with what the feed declares where a row does not say", async () => {
+    const [row] = await rowsOf(`${header}pearl-barley,bag-500,500 g,1.10\n`);
+    expect(row).toMatchObject({
+      ok: true,
+      line: 2,
+      value: {
+        food: "pearl-barley",
+        pack: {
+          id: "bag-500",
+          name: "bag-500",
+          content: { low: "500", high: "500", unit: "g" },
+          price: { amount: "1.10", currency: "XTS" },
+          region: "XA",
+          seen: "2026-03-01",
+          source: { kind: "PUBLISHED", title: "Price list of the corner shop" },
+        },
+      },
+    });
+  });
+
+  // Case O-37: byte order mark, line ends, semicolons and decimal commas.
+  it("O-37: from another country, with a byte order mark, semicolons, decimal commas and its own column names", async () => {
+    const text =
+      "\ufeffArtikel;Pack;Inhalt;Preis;Währung\r\nmehl;tuete;1,5 kg;1,49;eur\r\nsahne;becher;0,25 l;0,80;EUR\r\n";
+    const calledHere = new Map([
+      ["artikel", "food"],
+      ["inhalt", "content"],
+      ["preis", "price"],
+      ["währung", "currency"],
+    ]);
+    const rows = await rowsOf(text, { locale: "de" }, 5, calledHere);
+    expect(
+      rows.map((row) => row.ok && [row.value.pack.content.low, row.value.pack.content.unit, row.value.pack.price]),
+    ).toEqual([
+      ["3/2", "kg", { amount: "1.49", currency: "EUR" }],
+      ["1/4", "l", { amount: "0.80", currency: "EUR" }],
+    ]);
+  });
+
+  // Case O-38.
+  it("O-38: never takes a date for an amount, and offers what may have stood there", async () => {
+    const rows = await rowsOf(
+      `${header}oats,a,2-Jan,1.10\noats,b,46024,1.10\noats,c,500 g,4-Mar\noats,d,1/2 kg,1.10\n`,
+    );
+    expect(said(rows)).toEqual([
+      [2, expect.stringMatching(/"2-Jan" is a date.*"1\/2" or "1-2"/)],
+      [3, expect.stringMatching(/"46024" is a date.*"1\/2" or "1-2"/)],
+      [4, expect.stringMatching(/"4-Mar" is a date.*"3\/4" or "3-4"/)],
+      [5, "oats", "1.10"],
+    ]);
+  });
+
+  it("lists every fault of a row under its column, and keeps every other row", async () => {
+    const rows = await rowsOf(`${header}unknown-food,two words,5 wotsits,-3\noats,b,0 g,1.999999\noats,c,500 g,\n`);
+    expect(
+      rows.map((row) => (row.ok ? "ok" : row.problems.map(({ code, path }) => `${String(path[0])} ${code}`))),
+    ).toEqual([
+      ["food UNKNOWN_FOOD", "pack BAD_SHAPE", "price BAD_SHAPE"],
+      ["content BAD_SHAPE", "price BAD_SHAPE"],
+      "ok",
+    ]);
+    expect(rows[2]?.ok && rows[2].value.pack.price).toBeNull();
+  });
+
+  it("is refused whole, with what to do, where its columns are not those of a price list", async () => {
+    expect(said(await rowsOf("food,price\noats,1\n"))).toEqual([
+      [1, expect.stringContaining("none called pack, content")],
+    ]);
+    expect(said(await rowsOf("eins;zwei,drei\n1;2,3\n"))).toEqual([
+      [1, expect.stringContaining("Name the delimiter in the feed")],
+    ]);
+    expect(said(await rowsOf("food,food,pack,content,price\n"))).toEqual([[1, expect.stringContaining("food")]]);
+    expect(await rowsOf("")).toEqual([]);
+  });
+
+  it("loses one row, and no other, to a stray quotation mark, a field too many or bytes of another encoding", async () => {
+    const latin = Buffer.concat([
+      Buffer.from(`${header}oats,a,500 g,1\noats,"b,500 g,2\noats,c,500 g,3,4\n`),
+      Buffer.from([0x6f, 0xe4, 0x2c]),
+      Buffer.from("d,500 g,5\noats,e,500 g,6\n"),
+    ]);
+    const rows = await rowsOf(latin);
+    expect(rows.map(({ line, ok }) => [line, ok])).toEqual([
+      [2, true],
+      [3, false],
+      [4, false],
+      [5, false],
+      [6, true],
+    ]);
+  });
+
+  it("reads UTF-16 by its mark", async () => {
+    const bytes = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(`${header}müsli,a,500 g,1\n`, "utf16le")]);
+    expect(said(await rowsOf(bytes))).toEqual([[2, "müsli", "1"]]);
+  });
+
+  it("accounts for every row of any bytes, the same in whatever pieces they come", async () => {
+    const folder = "tests/fixtures/imports/prices";
+    const files = await Promise.all((await readdir(folder)).map((name) => readFile(`${folder}/${name}`)));
+    expect(files.length).toBeGreaterThan(3);
+    await fc.assert(
+      fc.asyncProperty(
+        fc.constantFrom(...files),
+        fc.array(fc.tuple(fc.nat(), fc.integer({ min: 0, max: 255 })), { maxLength: 6 }),
+        fc.integer({ min: 1, max: 50 }),
+        async (file, flips, size) => {
+          const bytes = Buffer.from(file);
+          for (const [at, byte] of flips) bytes[at % bytes.length] = byte;
+          const rows = await rowsOf(bytes, {}, size);
+          expect(await rowsOf(bytes, {}, bytes.length)).toEqual(rows);
+          for (const row of rows) if (!row.ok) expect(row.problems.length).toBeGreaterThan(0);
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,16 @@
+// @ts-nocheck
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  // Vite would take graphql's ES module and Node its CommonJS one; two copies of graphql do not know each other's types.
+  resolve: { alias: [{ find: /^graphql$/, replacement: fileURLToPath(import.meta.resolve("graphql")) }] },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    globalSetup: ["tests/kit/postgres-server.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    pool: "forks",
+    maxWorkers: 2,
+  },
+});
