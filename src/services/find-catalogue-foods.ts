@@ -20,7 +20,7 @@ const catalogueFood = ({ row, edition }: KnownCatalogueRow): CatalogueFood => ({
 
 /** By their numbers in the table, in the order asked for; null where there is none. */
 export async function findCatalogueFoods(
-  { data }: Deps,
+  { data }: Pick<Deps, "data">,
   numbers: readonly string[],
 ): Promise<readonly (CatalogueFood | null)[]> {
   const found = await readStorable(numbers, (ndbNo) => [ndbNo], data.catalogue.byNumbers);

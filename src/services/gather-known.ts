@@ -4,8 +4,9 @@ import type { AnyDocument } from "../imports/documents/document-kinds.js";
 import type { KnownThings } from "../imports/documents/resolve-documents.js";
 import type { Data } from "../persistence/data.js";
 import { gatherComponents } from "./gather-components.js";
+import { readInheritance } from "./inherit-facts.js";
 
-/** What documents lead to beside themselves: the publisher's component drafts, and the foods as known today. */
+/** What documents lead to beside themselves: the publisher's component drafts, and the foods as known today, with what they inherit. */
 export async function gatherKnown(
   data: Data,
   publisher: string,
@@ -15,6 +16,11 @@ export async function gatherKnown(
   const written = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
   const components = (await gatherComponents(data, publisher, named.components, written)).map(({ value }) => value);
   const foods = [...new Set([...named.foods, ...foodsIn(components.flatMap(linesOfComponent))])];
-  const found = foods.length === 0 ? [] : await data.foods.bySlugs(foods);
-  return { foods: found.filter((food) => food !== null), components };
+  const read = foods.length === 0 ? [] : await data.foods.bySlugs(foods);
+  const found = read.filter((food) => food !== null);
+  const inherit = await readInheritance({ data }, [
+    ...found.map(({ ndbNo }) => ndbNo),
+    ...documents.flatMap((document) => (document.kind === "food" ? [document.usda] : [])),
+  ]);
+  return { foods: found.map(inherit), components, inherit };
 }

@@ -8,8 +8,9 @@ import { readDocuments, type ReadDocument } from "../imports/documents/read-docu
 import type { Data, Draft, DraftDocument, OwnedSlug } from "./deps.js";
 import { componentDocument, planDocument } from "./draft-document.js";
 import { gatherComponents } from "./gather-components.js";
+import { inheritFacts } from "./inherit-facts.js";
 
-/** A draft plan with its component drafts and the foods as known today. */
+/** A draft plan with its component drafts and the foods as known today, with what they inherit. */
 export interface GatheredPlan {
   readonly draft: Draft<Plan>;
   readonly components: readonly Draft<Component>[];
@@ -24,7 +25,7 @@ export async function gatherPlan(data: Data, name: OwnedSlug): Promise<GatheredP
   const components = await gatherComponents(data, name.publisher, componentsIn(lines));
   const values = components.map(({ value }) => value);
   const slugs = [...new Set(foodsIn([...lines, ...values.flatMap(linesOfComponent)]))];
-  const foods = await data.foods.bySlugs(slugs);
+  const foods = await inheritFacts({ data }, await data.foods.bySlugs(slugs));
   return {
     draft,
     components,

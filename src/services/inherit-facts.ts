@@ -7,7 +7,7 @@ import { findCatalogueFoods } from "./find-catalogue-foods.js";
 export type Inherit = (food: Food) => Food;
 
 /** Reads what the foods of these numbers inherit, in one statement. */
-export async function readInheritance(deps: Deps, numbers: readonly (string | null)[]): Promise<Inherit> {
+export async function readInheritance(deps: Pick<Deps, "data">, numbers: readonly (string | null)[]): Promise<Inherit> {
   const wanted = [...new Set(numbers.filter((ndbNo) => ndbNo !== null))];
   if (wanted.length === 0) return (food) => food;
   const found = await findCatalogueFoods(deps, wanted);
@@ -20,7 +20,7 @@ export async function readInheritance(deps: Deps, numbers: readonly (string | nu
 
 /** Foods with all that they inherit, in the order given. */
 export async function inheritFacts<F extends Food | null>(
-  deps: Deps,
+  deps: Pick<Deps, "data">,
   foods: readonly F[],
 ): Promise<readonly (F | Food)[]> {
   const inherit = await readInheritance(

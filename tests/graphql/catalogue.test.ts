@@ -117,6 +117,73 @@ describeOnBothDatabases("the open food table", (open) => {
     expect(answer.plan.scaled.shoppingList.lines).toEqual([{ need: { value: 134, unit: { code: "g" } } }]);
   });
 
+  it("lends its measures to a writer's lines, from the first save to publishing, and shows no change nobody made", async () => {
+    const operator = await app.tokenFor(null, ["WRITE"]);
+    const writer = await app.tokenFor("plot", ["WRITE", "READ_DRAFTS", "PUBLISH"]);
+    const carrot = `kind: food
+slug: carrot
+names: { en: { one: carrot, many: carrots } }
+aisle: vegetables
+shopped-by: mass
+usda: "11124"
+`;
+    const week = `kind: plan
+publisher: plot
+slug: carrot-week
+title: Carrot week
+locale: en-GB
+measured-in: us customary
+serves: 2
+meals:
+  - slug: salad
+    title: Salad
+    day: 0
+    lines:
+      - { food: carrot, amount: 2 medium }
+      - { id: grated, food: carrot, form: grated, amount: 1 cup }
+`;
+    interface Outcome {
+      readonly problems: readonly unknown[];
+    }
+    const change = async <T extends Outcome>(query: string, input: object, token: string): Promise<T> => {
+      const { data, errors } = await app.ask(query, { input }, token);
+      expect(errors).toEqual([]);
+      const [payload] = Object.values(data ?? {}) as T[];
+      expect(payload?.problems).toEqual([]);
+      if (payload === undefined) throw new Error("no payload");
+      return payload;
+    };
+    const save = `mutation ($input: SaveDocumentsInput!) { saveDocuments(input: $input) {
+      drafts { slug version } foods { slug } problems { code message } } }`;
+    const text = (name: string, content: string) => ({ name, text: content });
+    const both = { publisher: "plot", texts: [text("carrot.yaml", carrot), text("week.yaml", week)] };
+    await change(save, both, operator);
+    const [stored] = await app.deps.data.foods.bySlugs(["carrot"]);
+    expect(stored).toMatchObject({ ndbNo: "11124", measures: [], edible: [], nutrients: null });
+
+    await change(
+      save,
+      {
+        publisher: "plot",
+        texts: [text("week.yaml", week.replace("2 medium", "4 medium"))],
+        expected: [{ kind: "PLAN", slug: "carrot-week", version: 1 }],
+      },
+      writer,
+    );
+    const publish =
+      "mutation ($input: PublishPlanInput!) { publishPlan(input: $input) { created problems { code message } } }";
+    const name = { publisher: "plot", slug: "carrot-week" };
+    expect(await change(publish, { ...name, expectedVersion: 2 }, writer)).toMatchObject({ created: true });
+    const { plan: found } = await ask<{ plan: { scaled: { shoppingList: { lines: { need: { value: number } }[] } } } }>(
+      `{ plan(publisher: "plot", slug: "carrot-week") { scaled(servings: 2, household: { measures: METRIC }) {
+        shoppingList { lines { need { value } } } } } }`,
+    );
+    // Release 26, NDB 11124: medium 61 g of edible material, refuse 11 %; cup grated 110 g.
+    expect(found.scaled.shoppingList.lines[0]?.need.value).toBeCloseTo((4 * 61) / 0.89 + 110, 6);
+    const compared = await app.ask('{ compare(publisher: "plot", slug: "carrot-week") { kind path } }', {}, writer);
+    expect(compared).toMatchObject({ errors: [], data: { compare: [] } });
+  });
+
   it("agrees through the API with every row of the table of published nutrients that Release 27 did not change", async () => {
     const rows = referenceTable("nutrients").filter((row) => openFoodTable.has(row["ndb_no"] ?? ""));
     expect(rows.length).toBeGreaterThan(80);

@@ -1,4 +1,5 @@
 import type { Component } from "../../domain/model/component.js";
+import type { Food } from "../../domain/model/food.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Plan } from "../../domain/model/plan.js";
 import { bundleOf } from "../../domain/plan/bundle-of.js";
@@ -30,8 +31,9 @@ function checkTogether(resolved: DocumentsResolved, known: KnownThings): readonl
     resolved.components.map(({ value }) => value),
     known.components,
   );
+  const { inherit = (food: Food) => food } = known;
   const foods = together(
-    resolved.foods.map(({ value }) => value),
+    resolved.foods.map(({ value }) => inherit(value)),
     known.foods,
   );
   const check = (plan: Plan, read: ReadDocument): readonly DocumentProblem[] =>
