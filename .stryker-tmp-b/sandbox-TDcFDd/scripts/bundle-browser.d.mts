@@ -1,2 +1,0 @@
-// @ts-nocheck
-export function bundleBrowser(folder: string): Promise<void>;

@@ -1,4 +1,0 @@
-/** A plan's document for a number of servings and one household, or the caller's problems. */
-// @ts-nocheck
-
-export { scalePlan as scalePublishedPlan } from "../domain/plan/scale-plan.js";

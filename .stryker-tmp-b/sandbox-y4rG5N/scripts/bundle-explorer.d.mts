@@ -1,2 +1,0 @@
-// @ts-nocheck
-export function bundleExplorer(folder: string): Promise<void>;

@@ -1,7 +1,0 @@
-/** Lists everything the caller got wrong and exits with 2. */
-// @ts-nocheck
-
-export function exitWithFaults(faults: readonly string[]): never {
-  process.stderr.write(`Cannot go on:\n${faults.map((fault) => `  ${fault}\n`).join("")}`);
-  process.exit(2);
-}
