@@ -26,6 +26,10 @@ INSERT INTO foods (slug, aisle, shopped_by, always_there, densities, measures, p
 INSERT INTO food_words SELECT id, 0, place, 'en', NULL, slug, slug FROM foods, generate_series(0, 1) place;
 INSERT INTO packs SELECT id, place, 'pack', 'bag', '1', '1', 'kg', NULL, NULL, NULL, '2026-01-01', 'INVENTED', 'made up'
   FROM foods, generate_series(0, 1) place;
+INSERT INTO feeds (owner, slug, kind, settings, zone) SELECT id, 'prices', 'PRICES', '{}', 'UTC' FROM publishers;
+INSERT INTO listed_packs
+  SELECT d.id, f.slug, 'pack', 'bag', '1', '1', 'kg', NULL, NULL, NULL, '2026-01-01', d.id, d.id
+  FROM foods f, (SELECT id FROM feeds LIMIT 3) d;
 INSERT INTO catalogue_editions (code, title, content_hash) VALUES ('e', 'E', '');
 INSERT INTO catalogue_foods (ndb_no, description, other_names, aisle, nutrients, weights, length, words)
   SELECT lpad(n::text, 5, '0'), 'Word-' || n || ', plain', '{}', 'other', '{}', '[]', 13, to_tsvector('simple', 'word ' || n || ' plain')
@@ -53,7 +57,7 @@ describeOnServer("with many plans", () => {
   const all = { publisher: null, search: null, usesFood: null, usesComponent: null };
   const first: PageRequest = { first: 20, after: null, last: null, before: null };
 
-  /** Tables read from end to end by the statements of a read. */
+  /** Tables read from end to end by the statements of a read, apart from those that never hold many rows. */
   const scanned = async (read: (data: Data) => Promise<unknown>): Promise<readonly string[]> => {
     sent = [];
     await read(opened.data);
@@ -63,7 +67,7 @@ describeOnServer("with many plans", () => {
     const text = JSON.stringify(plansOfStatements.map(({ rows }) => rows));
     return [...text.matchAll(/"Seq Scan"[^{}]*?"Relation Name":"(\w+)"/g)]
       .map(([, table]) => String(table))
-      .filter((table) => table !== "publishers" && table !== "catalogue_editions");
+      .filter((table) => !["publishers", "feeds", "catalogue_editions"].includes(table));
   };
 
   it("no read goes through a whole table", async () => {
