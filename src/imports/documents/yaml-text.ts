@@ -41,12 +41,13 @@ const start: Place = { line: 1, column: 1 };
 export function readYaml(text: string): YamlText {
   if (text.length > yamlLimits.characters) return refused("characters", text.length, yamlLimits.characters, start);
   const lines = new LineCounter();
-  const tokens = [...new Parser(lines.addNewLine).parse(text)];
+  const tokens = tokensOf(text, lines);
+  if (tokens === null) return refused("nesting", yamlLimits.nesting + 1, yamlLimits.nesting, start);
   const placeAt = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
   };
-  // The composer calls itself for each level; the parser does not, so depth is measured on its tokens first.
+  // The composer calls itself for each level, so depth is measured on the parser's tokens first.
   const tooDeep = tokens.map(firstBelow).find((offset) => offset !== null);
   if (tooDeep !== undefined && tooDeep !== null)
     return refused("nesting", yamlLimits.nesting + 1, yamlLimits.nesting, placeAt(tooDeep));
@@ -60,6 +61,16 @@ export function readYaml(text: string): YamlText {
     problems: read.flatMap(({ problems }) => problems),
     count: read.length,
   };
+}
+
+/** null: lists in lists in lists on one line, so deep that the parser, which calls itself only there, ran out of stack. */
+function tokensOf(text: string, lines: LineCounter): readonly CST.Token[] | null {
+  try {
+    return [...new Parser(lines.addNewLine).parse(text)];
+  } catch (fault) {
+    if (fault instanceof RangeError) return null;
+    throw fault;
+  }
 }
 
 /** Nothing between two `---`, or remarks alone. */

@@ -2,13 +2,21 @@ import { Parser } from "htmlparser2";
 
 /** The most characters of one text that are kept. */
 export const longestText = 10_000;
+/** Of one text with its markup. */
+const longestMarkup = 100_000;
 
 const breaks = new Set(["br", "p", "li", "div", "h1", "h2", "h3", "h4", "tr"]);
 const silent = new Set(["script", "style"]);
 
 /** Text without markup and entities; white space is one space. Publishers put both into fields that should be plain. */
 export function plainWords(text: string): string {
-  if (!/[<&]/.test(text)) return tidy(text);
+  const once = withoutMarkup(text.slice(0, longestMarkup));
+  // Some publishers encode twice: "&amp;frac12; cup". Nobody encodes three times.
+  return tidy(/&(?:[a-z]+\d*|#\d+|#x[\da-f]+);/i.test(once) ? withoutMarkup(once) : once);
+}
+
+function withoutMarkup(text: string): string {
+  if (!/[<&]/.test(text)) return text;
   let words = "";
   let quiet = 0;
   const parser = new Parser({
@@ -25,8 +33,7 @@ export function plainWords(text: string): string {
     },
   });
   parser.end(text);
-  // Some publishers encode twice: "&amp;frac12; cup".
-  return tidy(/&(?:[a-z]+\d*|#\d+|#x[\da-f]+);/i.test(words) ? plainWords(words) : words);
+  return words;
 }
 
 const tidy = (text: string): string => text.replace(/\s+/gu, " ").trim().slice(0, longestText);
