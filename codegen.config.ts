@@ -75,6 +75,21 @@ const config: CodegenConfig = {
         },
       },
     },
+    "src/app/cli/generated/operations.ts": {
+      documents: "src/app/cli/operations.graphql",
+      plugins: ["typescript-operations", "typed-document-node"],
+      config: {
+        useTypeImports: true,
+        documentMode: "string",
+        strictScalars: true,
+        defaultScalarType: "unknown",
+        enumType: "string-literal",
+        immutableTypes: true,
+        skipTypename: true,
+        dedupeFragments: true,
+        scalars: { ID: "string", DateTime: "string", Date: "string", Quantity: "string" },
+      },
+    },
   },
 };
 

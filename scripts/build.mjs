@@ -2,7 +2,7 @@ import { build } from "esbuild";
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
-import { cp, mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { chmod, cp, mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -55,8 +55,7 @@ async function bundleService() {
       main: "src/app/main.ts",
       worker: "src/app/worker.ts",
       demo: "src/app/demo.ts",
-      token: "src/app/token.ts",
-      rules: "src/app/rules.ts",
+      cli: "src/app/cli/cli.ts",
       "compile-data": "src/app/compile-data.ts",
     },
     outdir: dist,
@@ -71,6 +70,7 @@ async function bundleService() {
     chunkNames: "[name]-[hash]",
     logLevel: "warning",
   });
+  await chmod(join(dist, "cli.js"), 0o755);
   // type-defs.ts reads the schema from the folder beside the file it was bundled into.
   await cp(join(root, "src/graphql/schema"), join(dist, "schema"), { recursive: true });
   execFileSync(process.execPath, [join(dist, "compile-data.js")], { cwd: root, stdio: ["ignore", 2, 2] });

@@ -95,3 +95,16 @@ function embeddedInProduction(set: Readonly<Record<string, string | undefined>>)
       " PREPWRIGHT_ALLOW_EMBEDDED=1 takes it all the same",
   ];
 }
+
+/** What the command line was told about the service it speaks to. As given: the command line says what is wrong with them. */
+export interface ClientSettings {
+  readonly server: string | null;
+  /** A secret: shown nowhere. */
+  readonly token: string | null;
+}
+
+/** `PREPWRIGHT_SERVER` and `PREPWRIGHT_TOKEN`. */
+export function readClientSettings(given: Readonly<Record<string, string | undefined>> = process.env): ClientSettings {
+  const read = (name: string): string | null => (given[name] ?? "").trim() || null;
+  return { server: read("PREPWRIGHT_SERVER"), token: read("PREPWRIGHT_TOKEN") };
+}

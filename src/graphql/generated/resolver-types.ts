@@ -646,6 +646,15 @@ export type DocumentTextInput = {
   readonly text: Scalars['String']['input'];
 };
 
+/** What saving documents and publishing their plans would meet. */
+export type DocumentsCheck = {
+  readonly __typename?: 'DocumentsCheck';
+  /** What readers would complain about. Those that are marked STOPS keep a plan from being published. */
+  readonly findings: ReadonlyArray<Finding>;
+  /** Why they cannot be saved or even computed: those of all documents at once, each with its place. With any of them, nothing is found yet. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
 /** What a writer has saved and not published, or published and changed since. */
 export type Draft = {
   readonly __typename?: 'Draft';
@@ -1930,6 +1939,11 @@ export type Query = {
    */
   readonly changes: ChangeConnection;
   /**
+   * What saving some documents and publishing their plans would meet, with the publisher's component drafts and the foods of today.
+   * Nothing is saved. Asks for the scope READ_DRAFTS.
+   */
+  readonly checkDocuments: DocumentsCheck;
+  /**
    * What publishing the draft of a plan would meet now, with its component drafts and the foods of today. Null if there is no such
    * draft. Asks for the scope READ_DRAFTS.
    */
@@ -2007,6 +2021,13 @@ export type QueryChangesArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryCheckDocumentsArgs = {
+  publisher: Scalars['String']['input'];
+  texts: ReadonlyArray<DocumentTextInput>;
 };
 
 
@@ -3095,6 +3116,7 @@ export type ResolversTypes = {
   DiscardedDraft: ResolverTypeWrapper<DiscardedDraft>;
   DocumentFormat: DocumentFormat;
   DocumentTextInput: DocumentTextInput;
+  DocumentsCheck: ResolverTypeWrapper<Omit<DocumentsCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversTypes['Finding']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   Draft: ResolverTypeWrapper<DraftParent>;
   DraftCheck: ResolverTypeWrapper<Omit<DraftCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversTypes['Finding']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   DraftConnection: ResolverTypeWrapper<Omit<DraftConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['DraftEdge']> }>;
@@ -3269,6 +3291,7 @@ export type ResolversParentTypes = {
   DiscardDraftPayload: Omit<DiscardDraftPayload, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   DiscardedDraft: DiscardedDraft;
   DocumentTextInput: DocumentTextInput;
+  DocumentsCheck: Omit<DocumentsCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversParentTypes['Finding']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   Draft: DraftParent;
   DraftCheck: Omit<DraftCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversParentTypes['Finding']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   DraftConnection: Omit<DraftConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['DraftEdge']> };
@@ -3606,6 +3629,11 @@ export type DiscardedDraftResolvers<ContextType = Context, ParentType extends Re
   kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type DocumentsCheckResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DocumentsCheck'] = ResolversParentTypes['DocumentsCheck']> = {
+  findings: Resolver<ReadonlyArray<ResolversTypes['Finding']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
 };
 
 export type DraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Draft'] = ResolversParentTypes['Draft']> = {
@@ -3967,6 +3995,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   catalogueFood?: Resolver<Maybe<ResolversTypes['CatalogueFood']>, ParentType, ContextType, RequireFields<QueryCatalogueFoodArgs, 'ndbNo'>>;
   catalogueFoods?: Resolver<ResolversTypes['CatalogueFoodConnection'], ParentType, ContextType, Partial<QueryCatalogueFoodsArgs>>;
   changes?: Resolver<ResolversTypes['ChangeConnection'], ParentType, ContextType, Partial<QueryChangesArgs>>;
+  checkDocuments?: Resolver<ResolversTypes['DocumentsCheck'], ParentType, ContextType, RequireFields<QueryCheckDocumentsArgs, 'publisher' | 'texts'>>;
   checkDraft?: Resolver<Maybe<ResolversTypes['DraftCheck']>, ParentType, ContextType, RequireFields<QueryCheckDraftArgs, 'publisher' | 'slug'>>;
   compare?: Resolver<ReadonlyArray<ResolversTypes['PlanDifference']>, ParentType, ContextType, RequireFields<QueryCompareArgs, 'publisher' | 'slug'>>;
   component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
@@ -4306,6 +4335,7 @@ export type Resolvers<ContextType = Context> = {
   DietClaim: DietClaimResolvers<ContextType>;
   DiscardDraftPayload: DiscardDraftPayloadResolvers<ContextType>;
   DiscardedDraft: DiscardedDraftResolvers<ContextType>;
+  DocumentsCheck: DocumentsCheckResolvers<ContextType>;
   Draft: DraftResolvers<ContextType>;
   DraftCheck: DraftCheckResolvers<ContextType>;
   DraftConnection: DraftConnectionResolvers<ContextType>;

@@ -1,3 +1,4 @@
+import { checkDocuments } from "../../services/check-documents.js";
 import { checkDraft } from "../../services/check-draft.js";
 import { compareRevisions } from "../../services/compare-revisions.js";
 import { discardDraft } from "../../services/discard-draft.js";
@@ -18,22 +19,25 @@ import { connection } from "./connection.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { foodParent } from "./parents-of.js";
 
-export const draftQueries: Pick<QueryResolvers, "drafts" | "planDraft" | "componentDraft" | "checkDraft" | "compare"> =
-  {
-    drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
-      connection(
-        valueOf(await listDrafts(deps, actor, { filter: { publisher, kind: kind ?? null }, page })),
-        (draft) => draft,
-      ),
-    planDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PLAN", ...name }),
-    componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
-    compare: async (_, { from, to, ...name }, { deps, actor }) =>
-      valueOf(await compareRevisions(deps, actor, { ...name, from: from ?? null, to: to ?? null })).map((found) => ({
-        ...found,
-        path: found.path.map(String),
-      })),
-    checkDraft: (_, name, { deps, actor }) => checkDraft(deps, actor, name),
-  };
+export const draftQueries: Pick<
+  QueryResolvers,
+  "drafts" | "planDraft" | "componentDraft" | "checkDraft" | "checkDocuments" | "compare"
+> = {
+  drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
+    connection(
+      valueOf(await listDrafts(deps, actor, { filter: { publisher, kind: kind ?? null }, page })),
+      (draft) => draft,
+    ),
+  planDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PLAN", ...name }),
+  componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
+  compare: async (_, { from, to, ...name }, { deps, actor }) =>
+    valueOf(await compareRevisions(deps, actor, { ...name, from: from ?? null, to: to ?? null })).map((found) => ({
+      ...found,
+      path: found.path.map(String),
+    })),
+  checkDraft: (_, name, { deps, actor }) => checkDraft(deps, actor, name),
+  checkDocuments: (_, documents, { deps, actor }) => checkDocuments(deps, actor, documents),
+};
 
 export const draftMutations: Pick<
   MutationResolvers,

@@ -1,7 +1,7 @@
 import type { Component } from "../../domain/model/component.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Line } from "../../domain/model/line.js";
-import type { Plan } from "../../domain/model/plan.js";
+import type { Plan, PlanBundle } from "../../domain/model/plan.js";
 import { bundleOf } from "../../domain/plan/bundle-of.js";
 import { checkBundle } from "../../domain/plan/check-bundle.js";
 import { checkFood } from "../../domain/plan/check-facts.js";
@@ -10,23 +10,22 @@ import { locateProblem } from "./locate-problem.js";
 import type { DocumentProblem, DocumentsRead, ReadDocument } from "./read-documents.js";
 import { resolveDocuments, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
 
+/** What documents come to. */
+export interface DocumentsChecked {
+  readonly resolved: DocumentsResolved;
+  /** Every plan among them, with as much of what it refers to as is at hand. */
+  readonly plans: readonly { readonly bundle: PlanBundle; readonly read: ReadDocument }[];
+  readonly problems: readonly DocumentProblem[];
+}
+
 /**
  * Resolves documents and checks that everything they refer to fits together, among them and with what is `known`: every
  * plan, and every component also where no plan draws on it. All problems at once, each where it is to be mended, and
  * none that only follows from another: what names a document at fault is not at fault itself.
  */
-export function checkDocuments(
-  { documents, faulty, problems }: DocumentsRead,
-  known: KnownThings,
-): { readonly resolved: DocumentsResolved; readonly problems: readonly DocumentProblem[] } {
+export function checkDocuments({ documents, faulty, problems }: DocumentsRead, known: KnownThings): DocumentsChecked {
   const resolved = resolveDocuments(documents, known);
   const absent = absentNames(documents, faulty, resolved);
-  const whole = checkTogether(resolved, known);
-  const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));
-  return { resolved, problems: distinct([...problems, ...own]) };
-}
-
-function checkTogether(resolved: DocumentsResolved, known: KnownThings): readonly DocumentProblem[] {
   const components = together(
     resolved.components.map(({ value }) => value),
     known.components,
@@ -36,8 +35,16 @@ function checkTogether(resolved: DocumentsResolved, known: KnownThings): readonl
     resolved.foods.map(({ value }) => inherit(value)),
     known.foods,
   );
+  const bundle = (plan: Plan): PlanBundle => bundleOf(plan, components, foods);
+  const whole = checkTogether(resolved, bundle);
+  const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));
+  const plans = resolved.plans.map(({ value, read }) => ({ bundle: bundle(value), read }));
+  return { resolved, plans, problems: distinct([...problems, ...own]) };
+}
+
+function checkTogether(resolved: DocumentsResolved, bundle: (plan: Plan) => PlanBundle): readonly DocumentProblem[] {
   const check = (plan: Plan, read: ReadDocument): readonly DocumentProblem[] =>
-    checkBundle(bundleOf(plan, components, foods)).map((problem) => locateProblem(problem, resolved, read));
+    checkBundle(bundle(plan)).map((problem) => locateProblem(problem, resolved, read));
   const [first] = resolved.components;
   const made = first === undefined ? [] : check(planOfAll(resolved.components.map(({ value }) => value)), first.read);
   return [

@@ -1,0 +1,43 @@
+import type { Problem } from "../../domain/problem.js";
+import { placedProblem } from "../../imports/documents/placed-problem.js";
+import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
+import { checkTexts } from "../../services/check-texts.js";
+import { projectRoot } from "../project-root.js";
+import { readShipped } from "../shipped-data.js";
+import type { ShownFinding, ShownProblem } from "./outcome.js";
+import { shownFinding, shownProblem } from "./shown-problem.js";
+
+/** What a check without a service found, and what it could not look at. */
+export interface CheckedAlone {
+  readonly problems: readonly ShownProblem[];
+  readonly findings: readonly ShownFinding[];
+  /** Slugs that the documents name and that are not among them. */
+  readonly notAtHand: { readonly foods: readonly string[]; readonly components: readonly string[] };
+}
+
+/**
+ * Checks documents with nothing beside them but the published rules that come with the program. What they name and is not
+ * among them is no fault: the service may know it.
+ */
+export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
+  const rules = await readShipped("rules", projectRoot());
+  const by = { rules, clock: () => new Date(), readRules: () => Promise.resolve(rules.safety.keeping) };
+  const { problems, findings } = await checkTexts(read, { foods: [], components: [] }, by);
+  const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));
+  const own = problems.filter(({ problem }: DocumentProblem) => nameOf(problem).length === 0);
+  return {
+    problems: own.map((problem) => shownProblem(placedProblem(problem))),
+    findings: own.length > 0 ? [] : findings.map(shownFinding),
+    notAtHand: {
+      foods: distinct(elsewhere.flatMap(({ food }) => food ?? [])),
+      components: distinct(elsewhere.flatMap(({ component }) => component ?? [])),
+    },
+  };
+}
+
+function nameOf(problem: Problem): readonly { readonly food?: string; readonly component?: string }[] {
+  if (problem.code === "UNKNOWN_FOOD") return [{ food: problem.food }];
+  return problem.code === "UNKNOWN_COMPONENT" ? [{ component: problem.component }] : [];
+}
+
+const distinct = (names: readonly string[]): readonly string[] => [...new Set(names)].toSorted();

@@ -1,0 +1,49 @@
+import { Option, type Command } from "commander";
+import { readClientSettings } from "../environment.js";
+import type { Outcome } from "./outcome.js";
+import { openRemote, usualServer } from "./remote-service.js";
+import type { Service } from "./service.js";
+
+/** Runs the work of a command and shows its outcome. */
+export type Runner = (
+  name: string,
+  options: { readonly json?: boolean },
+  work: () => Promise<Outcome>,
+) => Promise<void>;
+
+/** Adds one command to the program. */
+export type AddCommand = (program: Command, run: Runner) => void;
+
+export interface ServiceOptions {
+  readonly json?: boolean;
+  readonly server?: string;
+  readonly token?: string;
+  /** Of the operator's commands: this machine's database itself. */
+  readonly local?: boolean;
+}
+
+/** Every command answers programs too. */
+export const withJson = (command: Command): Command =>
+  command.option("--json", "answer with one JSON object on standard output");
+
+/** Options of a command that asks a service. */
+export const withService = (command: Command): Command =>
+  withJson(command)
+    .addOption(new Option("--server <address>", `the service; else PREPWRIGHT_SERVER, else ${usualServer}`))
+    .addOption(new Option("--token <token>", "access token; better in PREPWRIGHT_TOKEN, where others do not see it"));
+
+/** Options of a command that an operator may also run on the database itself. */
+export const withLocal = (command: Command): Command =>
+  withService(command).option("--local", "work on this machine's database (DATABASE_URL or DATA_DIR), without a token");
+
+/** Opens the service that the options and the environment name, and closes it after the work. */
+export async function asking<T>(
+  { server, token, local = false }: ServiceOptions,
+  work: (service: Service) => Promise<T>,
+): Promise<T> {
+  const settings = readClientSettings();
+  const service = local
+    ? await (await import("./local-service.js")).openLocal()
+    : openRemote({ server: server ?? settings.server, token: token?.trim() ?? settings.token });
+  return work(service).finally(() => service.close());
+}

@@ -1,0 +1,67 @@
+import { readTexts } from "../../../services/read-texts.js";
+import { readClientSettings } from "../../environment.js";
+import { checkAlone } from "../check-alone.js";
+import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
+import { countOf } from "../count-of.js";
+import { CheckDocumentsDocument } from "../generated/operations.js";
+import { exitCodes, type Outcome } from "../outcome.js";
+import { publisherOf } from "../publisher-of.js";
+import { readFiles } from "../read-files.js";
+import { shownProblem } from "../shown-problem.js";
+
+interface CheckOptions extends ServiceOptions {
+  readonly publisher?: string;
+  readonly offline?: boolean;
+}
+
+export const addCheck: AddCommand = (program, run) => {
+  withService(program.command("check"))
+    .description("say what is wrong with documents, and what readers would complain about; change nothing")
+    .argument("<files...>", "YAML or JSON documents, in any order")
+    .option("--publisher <slug>", "whose documents they are, where no plan among them says so")
+    .option("--offline", "ask no service, even where one is set")
+    .action((files: string[], options: CheckOptions) => run("check", options, () => check(files, options)));
+};
+
+async function check(names: readonly string[], options: CheckOptions): Promise<Outcome> {
+  const texts = await readFiles(names);
+  const read = readTexts(texts, []);
+  if (!read.ok) return { exit: exitCodes.problems, problems: read.problems.map(shownProblem), result: null };
+  const documents = read.value.count;
+  const isSet = (options.server ?? readClientSettings().server) !== null;
+  if (options.offline === true || !isSet) {
+    const { problems, findings, notAtHand } = await checkAlone(read.value);
+    const missing = [...notAtHand.foods, ...notAtHand.components];
+    const unseen =
+      missing.length === 0
+        ? []
+        : [`Not among these files, so not looked at: ${missing.join(", ")}. With --server they are looked up.`];
+    return outcome(documents, { problems, findings, notes: unseen, notAtHand: { ...notAtHand } });
+  }
+  return asking(options, async (service) => {
+    const publisher = await publisherOf(read.value, options.publisher, service);
+    const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts });
+    return outcome(documents, { ...checkDocuments, notes: [], notAtHand: { foods: [], components: [] } });
+  });
+}
+
+interface Found extends Required<Pick<Outcome, "problems" | "findings" | "notes">> {
+  readonly notAtHand: { readonly foods: readonly string[]; readonly components: readonly string[] };
+}
+
+function outcome(documents: number, { problems, findings, notes, notAtHand }: Found): Outcome {
+  const stops = findings.some(({ severity }) => severity === "STOPS");
+  const wrong = problems.length > 0 || stops;
+  const whole = notAtHand.foods.length + notAtHand.components.length === 0;
+  const verdict = wrong
+    ? "Not to be published like this."
+    : `${countOf(documents, "document")}: nothing stands in the way of publishing${whole ? "" : " as far as can be seen here"}.`;
+  return {
+    exit: wrong ? exitCodes.problems : exitCodes.ok,
+    problems,
+    findings,
+    result: { documents, whole, notAtHand },
+    said: [verdict],
+    notes,
+  };
+}

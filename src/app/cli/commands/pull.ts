@@ -1,0 +1,71 @@
+import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { slugSchema } from "../../../imports/documents/scalar-schemas.js";
+import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
+import { CommandFailed, exitCodes, type Outcome } from "../outcome.js";
+import { planName } from "../plan-name.js";
+import { readDrafts, type DraftText } from "../read-drafts.js";
+
+interface PullOptions extends ServiceOptions {
+  readonly to: string;
+  readonly overwrite?: boolean;
+}
+
+export const addPull: AddCommand = (program, run) => {
+  withService(program.command("pull"))
+    .description("write the draft of a plan, and of the components it draws on, to files, as they were saved")
+    .argument("<publisher/slug>", "the plan")
+    .option("--to <folder>", "where to", ".")
+    .option("--overwrite", "also over files that say something else")
+    .action((name: string, options: PullOptions) => run("pull", options, () => pull(name, options)));
+};
+
+async function pull(name: string, options: PullOptions): Promise<Outcome> {
+  const plan = planName(name);
+  const { drafts, missing } = await asking(options, (service) => readDrafts(service, plan));
+  if (drafts.length === 0) {
+    throw new CommandFailed(
+      exitCodes.problems,
+      "UNKNOWN_DRAFT",
+      `There is no draft of a plan "${name}". Check both slugs.`,
+    );
+  }
+  const files = drafts.map((draft) => ({ ...draft, path: join(options.to, fileName(draft)) }));
+  const states = await Promise.all(files.map(({ path, text }) => stateOf(path, text)));
+  const blocked = files.filter((_, at) => states[at] === "OTHER");
+  if (blocked.length > 0 && options.overwrite !== true) {
+    throw new CommandFailed(
+      exitCodes.conflict,
+      "FILE_DIFFERS",
+      blocked.map(({ path }) => `${path} says something else. Pull to another folder with --to, or use --overwrite.`),
+    );
+  }
+  await mkdir(options.to, { recursive: true });
+  for (const [at, { path, text }] of files.entries()) if (states[at] !== "SAME") await writeFile(path, text);
+  return {
+    exit: exitCodes.ok,
+    result: {
+      files: files.map(({ path, kind, slug, version }, at) => ({
+        ...{ path, kind, slug, version },
+        written: states[at] !== "SAME",
+      })),
+    },
+    said: files.map(({ path, version }, at) => `${path}: ${states[at] === "SAME" ? "the same" : `version ${version}`}`),
+    notes: missing.map((slug) => `The plan draws on the component "${slug}", of which there is no draft.`),
+  };
+}
+
+/** Slugs come from the service: one that leads out of the folder is not written. */
+function fileName({ kind, slug, format }: DraftText): string {
+  if (!slugSchema.safeParse(slug).success) throw new Error("the service sent a slug that is none");
+  return `${slug}.${kind.toLowerCase()}.${format.toLowerCase()}`;
+}
+
+async function stateOf(path: string, text: string): Promise<"NONE" | "SAME" | "OTHER"> {
+  try {
+    return (await readFile(path, "utf8")) === text ? "SAME" : "OTHER";
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "ENOENT") return "NONE";
+    throw error;
+  }
+}

@@ -1,0 +1,33 @@
+import { EmbeddedDatabaseBusy } from "../../../persistence/errors.js";
+import { readEnvironment } from "../../environment.js";
+import { withJson, type AddCommand } from "../command.js";
+import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
+
+export const addServe: AddCommand = (program, run) => {
+  withJson(program.command("serve"))
+    .description("answer until told to stop; set up by the environment (PORT, HOST, DATABASE_URL, DATA_DIR, ...)")
+    .action((options: { json?: boolean }) => run("serve", options, start));
+};
+
+async function start(): Promise<Outcome> {
+  const environment = readEnvironment();
+  if (!environment.ok) throw usage(...environment.faults);
+  const { serve } = await import("../../serve.js");
+  try {
+    const { address, firstQuery, startWork } = await serve(environment.value);
+    return {
+      exit: exitCodes.ok,
+      result: { address },
+      said: [`Prepwright is at ${address}`, firstQuery],
+      after: startWork,
+    };
+  } catch (error) {
+    if (error instanceof EmbeddedDatabaseBusy) {
+      throw new CommandFailed(exitCodes.unreachable, "DATABASE_IN_USE", error.message);
+    }
+    const code = error instanceof Error && "code" in error ? error.code : null;
+    if (code === "EADDRINUSE")
+      throw usage(`PORT ${environment.value.port} is taken. Set another, or 0 for a free one.`);
+    throw error;
+  }
+}

@@ -1,0 +1,929 @@
+/** Internal type. DO NOT USE DIRECTLY. */
+type Exact<T extends { [key: string]: unknown }> = { [K in keyof T]: T[K] };
+/** Internal type. DO NOT USE DIRECTLY. */
+export type Incremental<T> = T | { [P in keyof T]?: P extends " $fragmentName" | "__typename" ? T[P] : never };
+import type { DocumentTypeDecoration } from "@graphql-typed-document-node/core";
+/** Which draft corrects what was published. */
+export type CorrectPlanInput = {
+  /** What readers of the revisions before should know: what was wrong, and what is right. */
+  readonly changeNote: string;
+  /** The version of the plan's draft that was read. */
+  readonly expectedVersion: number;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Slug of the plan. */
+  readonly slug: string;
+};
+
+/** A new publisher. */
+export type CreatePublisherInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Name shown to readers. */
+  readonly name: string;
+  /** Short name for addresses: lower-case letters and digits, words joined by hyphens. It can never be changed. */
+  readonly slug: string;
+};
+
+/** A new access token. */
+export type CreateTokenInput = {
+  /** When it stops being taken. Left out: never. */
+  readonly expiresAt?: string | null | undefined;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** What it is for, to tell it from others: such as `newsletter script`. */
+  readonly name: string;
+  /** Slug of the publisher it is for. Left out: a token of the operator, which only the operator may make. */
+  readonly publisher?: string | null | undefined;
+  /** What it may do: one scope or more. No scope holds another. */
+  readonly scopes: ReadonlyArray<Scope>;
+};
+
+/** How a document is written. */
+export type DocumentFormat =
+  /** JSON. */
+  | "JSON"
+  /** YAML 1.2. */
+  | "YAML";
+
+/** A text with one document or several, YAML or JSON. */
+export type DocumentTextInput = {
+  /** What problems call it, such as the name of a file. */
+  readonly name: string;
+  /** The text. Several documents are parted by lines of `---`. */
+  readonly text: string;
+};
+
+/** Kinds of draft. */
+export type DraftKind =
+  /** A component. */
+  | "COMPONENT"
+  /** A plan. */
+  | "PLAN";
+
+/** Version of a draft that its writer read. */
+export type ExpectedDraftInput = {
+  /** What it is a draft of. */
+  readonly kind: DraftKind;
+  /** Its slug. */
+  readonly slug: string;
+  /** Its version. */
+  readonly version: number;
+};
+
+/** Kinds of finding. */
+export type FindingCode =
+  /** A component is used without an amount. */
+  | "AMOUNT_MISSING"
+  /** A caution is due that the writer did not name. */
+  | "CAUTION_NOT_NAMED"
+  /** The writer names a caution that no rule knows. */
+  | "CAUTION_UNKNOWN"
+  /** A claim of the plan is contradicted by a food. */
+  | "CLAIM_BROKEN"
+  /** A claim of the plan is not borne out, because facts are missing. */
+  | "CLAIM_NOT_KNOWN"
+  /** A claim of the plan is one that no rule knows. */
+  | "CLAIM_WITHOUT_RULE"
+  /** Much of a component is left over. */
+  | "COMPONENT_LEFT_OVER"
+  /** A component is made and not eaten. */
+  | "COMPONENT_NEVER_EATEN"
+  /** A meal is planned for later than something keeps. */
+  | "KEPT_TOO_LONG"
+  /** No step uses a line. */
+  | "LINE_IN_NO_STEP"
+  /** Nobody says how long something keeps. */
+  | "NOBODY_SAYS_HOW_LONG"
+  /** No kitchen can measure the amount. */
+  | "NOT_MEASURABLE"
+  /** Nothing heats the oven before it is used. */
+  | "OVEN_NOT_PREHEATED"
+  /** Something bakes without a temperature. */
+  | "OVEN_WITHOUT_TEMPERATURE"
+  /** The session is longer than promised. */
+  | "SESSION_TOO_LONG";
+
+/** How grave a finding is. */
+export type FindingSeverity =
+  /** The writer decides. */
+  | "LOOK"
+  /** Must be mended before publishing. */
+  | "STOPS";
+
+/** Published rules to load. */
+export type LoadRuleSetInput = {
+  /** One YAML document each of the kinds `rule-set`, `food-safety`, `cautions` and `allergens`, in any files. */
+  readonly files: ReadonlyArray<RuleFileInput>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+};
+
+/** Kinds of problem. */
+export type ProblemCode =
+  /** The revision was withdrawn before. */
+  | "ALREADY_WITHDRAWN"
+  /** A unit of more than one size. */
+  | "AMBIGUOUS_UNIT"
+  /** A number that is too small or too large. */
+  | "AMOUNT_OUT_OF_RANGE"
+  /** Something that cannot be read as an amount. */
+  | "BAD_AMOUNT"
+  /** Something about the household that cannot be. */
+  | "BAD_HOUSEHOLD"
+  /** Not the kind of value that is expected there. */
+  | "BAD_SHAPE"
+  /** An amount that a spreadsheet program turned into a date. */
+  | "CELL_IS_A_DATE"
+  /** A claim of the plan is contradicted by a food. */
+  | "CLAIM_BROKEN"
+  /** A claim of the plan is not borne out, because facts are missing. */
+  | "CLAIM_NOT_KNOWN"
+  /** A claim of the plan is one that no rule knows. */
+  | "CLAIM_WITHOUT_RULE"
+  /** A component is made from itself. */
+  | "COMPONENT_CYCLE"
+  /** No meal draws on a component. */
+  | "COMPONENT_NOT_REACHED"
+  /** A table whose columns may be parted by more than one mark, or by none. */
+  | "DELIMITER_UNCLEAR"
+  /** The same thing twice. */
+  | "DUPLICATE"
+  /** Foods belong to all publishers; only the operator saves them. */
+  | "FOOD_IS_SHARED"
+  /** An import failed on our side. */
+  | "IMPORT_FAULT"
+  /** The write with that idempotency key is still running. */
+  | "KEY_IN_USE"
+  /** The idempotency key was sent before with other input. */
+  | "KEY_REUSED"
+  /** An import would change or refuse more than its feed allows. */
+  | "LIMIT_PASSED"
+  /** The revision in force says exactly this already. */
+  | "NOTHING_CHANGED"
+  /** An amount cannot be turned into what is needed, because a fact is missing. */
+  | "NOT_CONVERTIBLE"
+  /** Bytes that are no text in the encoding of the file. */
+  | "NOT_TEXT"
+  /** A set of published rules of that code is loaded, and says something else. */
+  | "RULE_SET_EXISTS"
+  /** A number of servings that cannot be computed. */
+  | "SERVINGS_OUT_OF_RANGE"
+  /** Something else has that slug already. */
+  | "SLUG_TAKEN"
+  /** A draft was saved, made or discarded since it was read. */
+  | "STALE_DRAFT"
+  /** Steps that wait for one another. */
+  | "STEPS_IN_A_CIRCLE"
+  /** More than is taken. */
+  | "TOO_LARGE"
+  /** There is no such component. */
+  | "UNKNOWN_COMPONENT"
+  /** There is no such delivery. */
+  | "UNKNOWN_DELIVERY"
+  /** There is no such draft. */
+  | "UNKNOWN_DRAFT"
+  /** There is no such food. */
+  | "UNKNOWN_FOOD"
+  /** A food has no such part. */
+  | "UNKNOWN_PART"
+  /** There is no such plan, or not that revision of it. */
+  | "UNKNOWN_PLAN"
+  /** There is no such publisher. */
+  | "UNKNOWN_PUBLISHER"
+  /** A component has no such route. */
+  | "UNKNOWN_ROUTE"
+  /** There is no such access token. */
+  | "UNKNOWN_TOKEN"
+  /** A unit that nobody knows. */
+  | "UNKNOWN_UNIT"
+  /** There is no such webhook. */
+  | "UNKNOWN_WEBHOOK"
+  /** Waits that no order of the steps keeps. */
+  | "WAITS_CANNOT_BE_KEPT";
+
+/** Which draft to publish. */
+export type PublishPlanInput = {
+  /** The version of the plan's draft that was read. */
+  readonly expectedVersion: number;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Slug of the plan. */
+  readonly slug: string;
+};
+
+/** Which token to take away. */
+export type RevokeTokenInput = {
+  /** Its id: the eight characters after `prepwright_`. */
+  readonly id: string;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+};
+
+/** A file of published rules. */
+export type RuleFileInput = {
+  /** Its name, to tell where a problem is. */
+  readonly name: string;
+  /** Its text. */
+  readonly text: string;
+};
+
+/** Documents to save together. */
+export type SaveDocumentsInput = {
+  /** The versions of the drafts that are there already. What is not named has to be new. */
+  readonly expected?: ReadonlyArray<ExpectedDraftInput> | null | undefined;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** The texts, with at most 300 documents among them. */
+  readonly texts: ReadonlyArray<DocumentTextInput>;
+};
+
+/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope holds another. */
+export type Scope =
+  /** Give and take tokens and webhooks, and read the audit trail. */
+  | "ADMIN"
+  /** Run imports. */
+  | "IMPORT"
+  /** Publish, correct and withdraw. */
+  | "PUBLISH"
+  /** See what is not published yet. */
+  | "READ_DRAFTS"
+  /** Save drafts. */
+  | "WRITE";
+
+/** Which revision to take out of force. */
+export type WithdrawPlanInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Why, in words for readers. */
+  readonly reason: string;
+  /** Number of the revision. */
+  readonly revision: number;
+  /** Slug of the plan. */
+  readonly slug: string;
+};
+
+export type ProblemPartsFragment = {
+  readonly code: ProblemCode;
+  readonly message: string;
+  readonly path: ReadonlyArray<string>;
+  readonly file: string | null;
+  readonly line: number | null;
+  readonly column: number | null;
+};
+
+export type ViewerQueryVariables = Exact<{ [key: string]: never }>;
+
+export type ViewerQuery = {
+  readonly viewer: {
+    readonly id: string;
+    readonly scopes: ReadonlyArray<Scope>;
+    readonly publisher: { readonly slug: string } | null;
+  } | null;
+};
+
+export type CheckDocumentsQueryVariables = Exact<{
+  publisher: string;
+  texts: ReadonlyArray<DocumentTextInput> | DocumentTextInput;
+}>;
+
+export type CheckDocumentsQuery = {
+  readonly checkDocuments: {
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+    readonly findings: ReadonlyArray<{
+      readonly code: FindingCode;
+      readonly severity: FindingSeverity;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type DraftVersionsQueryVariables = Exact<{
+  publisher: string;
+  after?: string | null | undefined;
+}>;
+
+export type DraftVersionsQuery = {
+  readonly drafts: {
+    readonly edges: ReadonlyArray<{
+      readonly node: {
+        readonly kind: DraftKind;
+        readonly slug: string;
+        readonly version: number;
+        readonly updatedAt: string;
+        readonly updatedBy: string | null;
+        readonly document: { readonly hash: string };
+      };
+    }>;
+    readonly pageInfo: { readonly hasNextPage: boolean; readonly endCursor: string | null };
+  };
+};
+
+export type PlanDraftTextQueryVariables = Exact<{
+  publisher: string;
+  slug: string;
+}>;
+
+export type PlanDraftTextQuery = {
+  readonly draft: {
+    readonly kind: DraftKind;
+    readonly slug: string;
+    readonly version: number;
+    readonly document: { readonly text: string; readonly format: DocumentFormat };
+  } | null;
+};
+
+export type ComponentDraftTextQueryVariables = Exact<{
+  publisher: string;
+  slug: string;
+}>;
+
+export type ComponentDraftTextQuery = {
+  readonly draft: {
+    readonly kind: DraftKind;
+    readonly slug: string;
+    readonly version: number;
+    readonly document: { readonly text: string; readonly format: DocumentFormat };
+  } | null;
+};
+
+export type SaveDocumentsMutationVariables = Exact<{
+  input: SaveDocumentsInput;
+}>;
+
+export type SaveDocumentsMutation = {
+  readonly saveDocuments: {
+    readonly drafts: ReadonlyArray<{
+      readonly kind: DraftKind;
+      readonly slug: string;
+      readonly version: number;
+    }> | null;
+    readonly foods: ReadonlyArray<{ readonly slug: string }> | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type PublishPlanMutationVariables = Exact<{
+  input: PublishPlanInput;
+}>;
+
+export type PublishPlanMutation = {
+  readonly publishPlan: {
+    readonly created: boolean | null;
+    readonly plan: { readonly slug: string; readonly title: string; readonly revision: number } | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type CorrectPlanMutationVariables = Exact<{
+  input: CorrectPlanInput;
+}>;
+
+export type CorrectPlanMutation = {
+  readonly correctPlan: {
+    readonly created: boolean | null;
+    readonly plan: { readonly slug: string; readonly title: string; readonly revision: number } | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type WithdrawPlanMutationVariables = Exact<{
+  input: WithdrawPlanInput;
+}>;
+
+export type WithdrawPlanMutation = {
+  readonly withdrawPlan: {
+    readonly plan: {
+      readonly slug: string;
+      readonly revision: number;
+      readonly newest: { readonly revision: number } | null;
+    } | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type CreatePublisherMutationVariables = Exact<{
+  input: CreatePublisherInput;
+}>;
+
+export type CreatePublisherMutation = {
+  readonly createPublisher: {
+    readonly publisher: { readonly slug: string; readonly name: string } | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type TokenPartsFragment = {
+  readonly id: string;
+  readonly name: string;
+  readonly scopes: ReadonlyArray<Scope>;
+  readonly createdAt: string;
+  readonly expiresAt: string | null;
+  readonly lastUsedAt: string | null;
+  readonly revokedAt: string | null;
+  readonly publisher: { readonly slug: string } | null;
+};
+
+export type CreateTokenMutationVariables = Exact<{
+  input: CreateTokenInput;
+}>;
+
+export type CreateTokenMutation = {
+  readonly createToken: {
+    readonly secret: string | null;
+    readonly token: {
+      readonly id: string;
+      readonly name: string;
+      readonly scopes: ReadonlyArray<Scope>;
+      readonly createdAt: string;
+      readonly expiresAt: string | null;
+      readonly lastUsedAt: string | null;
+      readonly revokedAt: string | null;
+      readonly publisher: { readonly slug: string } | null;
+    } | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type RevokeTokenMutationVariables = Exact<{
+  input: RevokeTokenInput;
+}>;
+
+export type RevokeTokenMutation = {
+  readonly revokeToken: {
+    readonly token: {
+      readonly id: string;
+      readonly name: string;
+      readonly scopes: ReadonlyArray<Scope>;
+      readonly createdAt: string;
+      readonly expiresAt: string | null;
+      readonly lastUsedAt: string | null;
+      readonly revokedAt: string | null;
+      readonly publisher: { readonly slug: string } | null;
+    } | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export type TokensQueryVariables = Exact<{
+  publisher?: string | null | undefined;
+  after?: string | null | undefined;
+}>;
+
+export type TokensQuery = {
+  readonly tokens: {
+    readonly edges: ReadonlyArray<{
+      readonly node: {
+        readonly id: string;
+        readonly name: string;
+        readonly scopes: ReadonlyArray<Scope>;
+        readonly createdAt: string;
+        readonly expiresAt: string | null;
+        readonly lastUsedAt: string | null;
+        readonly revokedAt: string | null;
+        readonly publisher: { readonly slug: string } | null;
+      };
+    }>;
+    readonly pageInfo: { readonly hasNextPage: boolean; readonly endCursor: string | null };
+  };
+};
+
+export type LoadRuleSetMutationVariables = Exact<{
+  input: LoadRuleSetInput;
+}>;
+
+export type LoadRuleSetMutation = {
+  readonly loadRuleSet: {
+    readonly ruleSet: { readonly code: string; readonly title: string; readonly inForceFrom: string } | null;
+    readonly problems: ReadonlyArray<{
+      readonly code: ProblemCode;
+      readonly message: string;
+      readonly path: ReadonlyArray<string>;
+      readonly file: string | null;
+      readonly line: number | null;
+      readonly column: number | null;
+    }>;
+  };
+};
+
+export class TypedDocumentString<TResult, TVariables>
+  extends String
+  implements DocumentTypeDecoration<TResult, TVariables>
+{
+  __apiType?: NonNullable<DocumentTypeDecoration<TResult, TVariables>["__apiType"]>;
+  private value: string;
+  public __meta__?: Record<string, any> | undefined;
+
+  constructor(value: string, __meta__?: Record<string, any> | undefined) {
+    super(value);
+    this.value = value;
+    this.__meta__ = __meta__;
+  }
+
+  override toString(): string & DocumentTypeDecoration<TResult, TVariables> {
+    return this.value;
+  }
+}
+export const ProblemPartsFragmentDoc = new TypedDocumentString(
+  `
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+    `,
+  { fragmentName: "ProblemParts" },
+) as unknown as TypedDocumentString<ProblemPartsFragment, unknown>;
+export const TokenPartsFragmentDoc = new TypedDocumentString(
+  `
+    fragment TokenParts on AccessToken {
+  id
+  name
+  publisher {
+    slug
+  }
+  scopes
+  createdAt
+  expiresAt
+  lastUsedAt
+  revokedAt
+}
+    `,
+  { fragmentName: "TokenParts" },
+) as unknown as TypedDocumentString<TokenPartsFragment, unknown>;
+export const ViewerDocument = new TypedDocumentString(`
+    query Viewer {
+  viewer {
+    id
+    publisher {
+      slug
+    }
+    scopes
+  }
+}
+    `) as unknown as TypedDocumentString<ViewerQuery, ViewerQueryVariables>;
+export const CheckDocumentsDocument = new TypedDocumentString(`
+    query CheckDocuments($publisher: String!, $texts: [DocumentTextInput!]!) {
+  checkDocuments(publisher: $publisher, texts: $texts) {
+    problems {
+      ...ProblemParts
+    }
+    findings {
+      code
+      severity
+      message
+      path
+      file
+      line
+      column
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<CheckDocumentsQuery, CheckDocumentsQueryVariables>;
+export const DraftVersionsDocument = new TypedDocumentString(`
+    query DraftVersions($publisher: String!, $after: String) {
+  drafts(publisher: $publisher, first: 100, after: $after) {
+    edges {
+      node {
+        kind
+        slug
+        version
+        updatedAt
+        updatedBy
+        document {
+          hash
+        }
+      }
+    }
+    pageInfo {
+      hasNextPage
+      endCursor
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<DraftVersionsQuery, DraftVersionsQueryVariables>;
+export const PlanDraftTextDocument = new TypedDocumentString(`
+    query PlanDraftText($publisher: String!, $slug: String!) {
+  draft: planDraft(publisher: $publisher, slug: $slug) {
+    kind
+    slug
+    version
+    document {
+      text
+      format
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<PlanDraftTextQuery, PlanDraftTextQueryVariables>;
+export const ComponentDraftTextDocument = new TypedDocumentString(`
+    query ComponentDraftText($publisher: String!, $slug: String!) {
+  draft: componentDraft(publisher: $publisher, slug: $slug) {
+    kind
+    slug
+    version
+    document {
+      text
+      format
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<ComponentDraftTextQuery, ComponentDraftTextQueryVariables>;
+export const SaveDocumentsDocument = new TypedDocumentString(`
+    mutation SaveDocuments($input: SaveDocumentsInput!) {
+  saveDocuments(input: $input) {
+    drafts {
+      kind
+      slug
+      version
+    }
+    foods {
+      slug
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<SaveDocumentsMutation, SaveDocumentsMutationVariables>;
+export const PublishPlanDocument = new TypedDocumentString(`
+    mutation PublishPlan($input: PublishPlanInput!) {
+  publishPlan(input: $input) {
+    plan {
+      slug
+      title
+      revision
+    }
+    created
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<PublishPlanMutation, PublishPlanMutationVariables>;
+export const CorrectPlanDocument = new TypedDocumentString(`
+    mutation CorrectPlan($input: CorrectPlanInput!) {
+  correctPlan(input: $input) {
+    plan {
+      slug
+      title
+      revision
+    }
+    created
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<CorrectPlanMutation, CorrectPlanMutationVariables>;
+export const WithdrawPlanDocument = new TypedDocumentString(`
+    mutation WithdrawPlan($input: WithdrawPlanInput!) {
+  withdrawPlan(input: $input) {
+    plan {
+      slug
+      revision
+      newest {
+        revision
+      }
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<WithdrawPlanMutation, WithdrawPlanMutationVariables>;
+export const CreatePublisherDocument = new TypedDocumentString(`
+    mutation CreatePublisher($input: CreatePublisherInput!) {
+  createPublisher(input: $input) {
+    publisher {
+      slug
+      name
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<CreatePublisherMutation, CreatePublisherMutationVariables>;
+export const CreateTokenDocument = new TypedDocumentString(`
+    mutation CreateToken($input: CreateTokenInput!) {
+  createToken(input: $input) {
+    token {
+      ...TokenParts
+    }
+    secret
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment TokenParts on AccessToken {
+  id
+  name
+  publisher {
+    slug
+  }
+  scopes
+  createdAt
+  expiresAt
+  lastUsedAt
+  revokedAt
+}`) as unknown as TypedDocumentString<CreateTokenMutation, CreateTokenMutationVariables>;
+export const RevokeTokenDocument = new TypedDocumentString(`
+    mutation RevokeToken($input: RevokeTokenInput!) {
+  revokeToken(input: $input) {
+    token {
+      ...TokenParts
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment TokenParts on AccessToken {
+  id
+  name
+  publisher {
+    slug
+  }
+  scopes
+  createdAt
+  expiresAt
+  lastUsedAt
+  revokedAt
+}`) as unknown as TypedDocumentString<RevokeTokenMutation, RevokeTokenMutationVariables>;
+export const TokensDocument = new TypedDocumentString(`
+    query Tokens($publisher: String, $after: String) {
+  tokens(publisher: $publisher, first: 100, after: $after) {
+    edges {
+      node {
+        ...TokenParts
+      }
+    }
+    pageInfo {
+      hasNextPage
+      endCursor
+    }
+  }
+}
+    fragment TokenParts on AccessToken {
+  id
+  name
+  publisher {
+    slug
+  }
+  scopes
+  createdAt
+  expiresAt
+  lastUsedAt
+  revokedAt
+}`) as unknown as TypedDocumentString<TokensQuery, TokensQueryVariables>;
+export const LoadRuleSetDocument = new TypedDocumentString(`
+    mutation LoadRuleSet($input: LoadRuleSetInput!) {
+  loadRuleSet(input: $input) {
+    ruleSet {
+      code
+      title
+      inForceFrom
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<LoadRuleSetMutation, LoadRuleSetMutationVariables>;

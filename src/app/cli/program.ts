@@ -1,0 +1,63 @@
+import { Command, CommanderError } from "commander";
+import { usualServer } from "./remote-service.js";
+import type { Runner } from "./command.js";
+import { addCheck } from "./commands/check.js";
+import { addPublish } from "./commands/publish.js";
+import { addPublisher } from "./commands/publisher.js";
+import { addPull } from "./commands/pull.js";
+import { addRules } from "./commands/rules.js";
+import { addServe } from "./commands/serve.js";
+import { addToken } from "./commands/token.js";
+import { addWithdraw } from "./commands/withdraw.js";
+import { addWorker } from "./commands/worker.js";
+import { CommandFailed, exitCodes, type ExitCode, type Outcome } from "./outcome.js";
+import { showOutcome, type Output } from "./show-outcome.js";
+
+const commands = [
+  ...[addCheck, addPublish, addPull, addWithdraw],
+  ...[addToken, addPublisher, addRules],
+  ...[addServe, addWorker],
+];
+
+const endings = `
+Environment: PREPWRIGHT_SERVER (${usualServer}), PREPWRIGHT_TOKEN.
+
+Exit codes: 0 done; 1 problems in what was given; 2 wrong command line, setting or file; 3 no answer from the service or the
+database; 4 no token, or one that may not do this; 5 somebody else's work would be overwritten; 70 a fault of this program.
+`;
+
+/** Runs one command line, the words after the program's name, and answers with the exit code. */
+export async function runProgram(words: readonly string[], version: string, output: Output): Promise<ExitCode> {
+  let exit: ExitCode = exitCodes.ok;
+  const asJson = words.includes("--json");
+  const run: Runner = async (name, { json = false }, work) => {
+    const outcome = await work().catch(failed);
+    exit = outcome.exit;
+    showOutcome(name, outcome, json, output);
+    await outcome.after?.();
+  };
+  const complaints: string[] = [];
+  const program = new Command("prepwright")
+    .description("Check, publish and fetch back meal-prep plans, and run the service that computes them.")
+    .version(version)
+    .exitOverride()
+    .configureOutput({ writeOut: output.out, writeErr: (text) => complaints.push(text) })
+    .addHelpText("after", endings);
+  for (const add of commands) add(program, run);
+  try {
+    await program.parseAsync(words, { from: "user" });
+    return exit;
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode === 0) return exitCodes.ok;
+    const message = complaints.join("").trim();
+    if (asJson) showOutcome(words[0] ?? "", failed(new CommandFailed(exitCodes.usage, "USAGE", message)), true, output);
+    else output.err(`${message}\n`);
+    return exitCodes.usage;
+  }
+}
+
+function failed(error: unknown): Outcome {
+  if (error instanceof CommandFailed) return { exit: error.exit, problems: error.problems, result: null };
+  throw error;
+}

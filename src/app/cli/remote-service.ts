@@ -1,0 +1,96 @@
+import { z } from "zod";
+import { readTokenText } from "../../services/token-text.js";
+import type { ClientSettings } from "../environment.js";
+import { CommandFailed, exitCodes, usage } from "./outcome.js";
+import { failureOf, type Service } from "./service.js";
+
+/** Where a service listens unless told. */
+export const usualServer = "http://127.0.0.1:4000";
+
+/** A publish of many plans takes its time; nobody waits longer than this for one answer. */
+const patienceMs = 120_000;
+
+const answerSchema = z.object({
+  data: z.record(z.string(), z.unknown()).nullish(),
+  errors: z
+    .array(z.object({ message: z.string(), extensions: z.record(z.string(), z.unknown()).optional() }))
+    .optional(),
+});
+
+/** A service at an address. @throws CommandFailed for an address or a token that cannot be one. */
+export function openRemote({ server, token }: ClientSettings): Service {
+  const address = endpoint(server ?? usualServer);
+  // Wrong letters are found here, so that they are not sent anywhere.
+  if (token !== null && readTokenText(token) === null) {
+    throw usage("The access token has a letter too many, too few or wrong. Copy it again, whole.");
+  }
+  const headers = {
+    "content-type": "application/json",
+    accept: "application/json",
+    ...(token === null ? {} : { authorization: `Bearer ${token}` }),
+  };
+  return {
+    ask: async <Answer, Variables>(operation: object, variables: Variables) => {
+      const body = JSON.stringify({ query: operation.toString(), variables });
+      const response = await send(address, headers, body);
+      const answer = answerSchema.safeParse(parsed(await response.text()));
+      if (!answer.success) throw notOurs(address, response);
+      const { data, errors = [] } = answer.data;
+      if (errors.length > 0) throw failureOf(errors);
+      if (!data) throw notOurs(address, response);
+      // The types are generated from the schema that the service answers by.
+      return data as Answer;
+    },
+    close: () => Promise.resolve(),
+  };
+}
+
+function endpoint(server: string): URL {
+  const wrong = usage("--server must be the address of a service, such as https://plans.example.org");
+  if (!URL.canParse(server)) throw wrong;
+  const url = new URL(server.endsWith("/") ? server : `${server}/`);
+  const plain = url.username === "" && url.password === "" && url.search === "" && url.hash === "";
+  if (!/^https?:$/.test(url.protocol) || !plain) throw wrong;
+  return new URL("graphql", url);
+}
+
+async function send(address: URL, headers: Record<string, string>, body: string): Promise<Response> {
+  try {
+    // A token is not carried to wherever an answer points.
+    const redirect = "manual";
+    return await fetch(address, { method: "POST", headers, body, redirect, signal: AbortSignal.timeout(patienceMs) });
+  } catch (error) {
+    if (!(error instanceof Error)) throw error;
+    throw new CommandFailed(
+      exitCodes.unreachable,
+      "NOT_REACHED",
+      `No answer from ${address.origin} (${reason(error)}). Is the service running, and is --server right?`,
+    );
+  }
+}
+
+/** Fetch hides why behind a message of its own. */
+function reason(error: Error): string {
+  if (error.name === "TimeoutError") return `nothing for ${patienceMs / 1000} seconds`;
+  const { cause } = error;
+  if (cause instanceof Error) return "code" in cause ? String(cause.code) : cause.message;
+  return error.message;
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    if (error instanceof SyntaxError) return null;
+    throw error;
+  }
+}
+
+function notOurs(address: URL, { status, headers }: Response): CommandFailed {
+  const to = status >= 300 && status < 400 ? ` It points to ${headers.get("location") ?? "nowhere"}.` : "";
+  return new CommandFailed(
+    exitCodes.unreachable,
+    "NOT_A_SERVICE",
+    `${address.origin} answers with ${status}, and not as a Prepwright service does.${to} Is --server right?`,
+  );
+}

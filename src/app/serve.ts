@@ -1,0 +1,51 @@
+import { join } from "node:path";
+import type { BackgroundWork } from "./background-work.js";
+import type { Environment } from "./environment.js";
+import { firstQuery } from "./first-query.js";
+import { openDatabase } from "./open-database.js";
+import { openLog } from "./open-log.js";
+import { newestPlan } from "../services/newest-plan.js";
+import { projectRoot } from "./project-root.js";
+import { onStopSignal } from "./shutdown.js";
+
+/** A service that answers. It ends with the process, by SIGTERM or SIGINT. */
+export interface Serving {
+  readonly address: string;
+  /** A command to paste that asks it something. */
+  readonly firstQuery: string;
+  /** Starts what runs beside the answering; to be called once its address was said, so that nobody waits for it. */
+  startWork(): Promise<void>;
+}
+
+/** Opens the database and answers at the address of the environment. */
+export async function serve(settings: Environment): Promise<Serving> {
+  const log = openLog(settings.logLevel);
+  const root = projectRoot();
+  // The database takes longest, so it opens first; the rest of the program loads beside it.
+  const opening = openDatabase(settings, log);
+  const [{ buildApp }, database] = await Promise.all([import("./build-app.js"), opening]);
+  const app = await buildApp({
+    deps: database.deps,
+    log,
+    readiness: database.readiness,
+    explorerFolder: join(root, "dist/explorer"),
+    browserFolder: join(root, "dist/browser"),
+  });
+  let work: Promise<BackgroundWork> | null = null;
+  onStopSignal(log, async () => {
+    await app.close();
+    await (await work)?.close();
+    await database.close();
+  });
+  const address = await app.listen({ port: settings.port, host: settings.host });
+  const newest = await newestPlan(database.deps);
+  return {
+    address,
+    firstQuery: firstQuery(address, newest),
+    startWork: async () => {
+      if (!settings.worker) return;
+      work = import("./background-work.js").then((module) => module.startBackgroundWork(database, settings, log));
+      await work;
+    },
+  };
+}

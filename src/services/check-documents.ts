@@ -1,0 +1,51 @@
+import type { PlacedFinding } from "../domain/plan/finding.js";
+import type { Problem } from "../domain/problem.js";
+import { placedProblem } from "../imports/documents/placed-problem.js";
+import { mayUse, requireScope, type Actor } from "./actor.js";
+import { checkTexts } from "./check-texts.js";
+import type { Deps } from "./deps.js";
+import { rulesToday } from "./find-rules.js";
+import { foreignDocuments } from "./foreign-documents.js";
+import { gatherKnown } from "./gather-known.js";
+import { findKeepingRules } from "./guide-storage.js";
+import { readTexts, type GivenText } from "./read-texts.js";
+import { isStorable } from "./storable.js";
+
+export interface DocumentsToCheck {
+  /** Slug. */
+  readonly publisher: string;
+  readonly texts: readonly GivenText[];
+}
+
+/** What saving documents and publishing their plans would meet. */
+export interface DocumentsCheck {
+  readonly problems: readonly Problem[];
+  /** Empty where there are problems. */
+  readonly findings: readonly PlacedFinding[];
+}
+
+/**
+ * What saving some documents and publishing their plans would meet, with the publisher's component drafts and the foods of
+ * today. Saves nothing. @throws NotAllowed
+ */
+export async function checkDocuments(
+  deps: Deps,
+  actor: Actor,
+  { publisher, texts }: DocumentsToCheck,
+): Promise<DocumentsCheck> {
+  requireScope(actor, "READ_DRAFTS", publisher);
+  const { data, clock } = deps;
+  const refused = (problems: readonly Problem[]): DocumentsCheck => ({ problems, findings: [] });
+  const [owner] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
+  if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
+  const read = readTexts(texts, []);
+  if (!read.ok) return refused(read.problems);
+  const documents = read.value.documents.map(({ document }) => document);
+  const known = await gatherKnown(data, publisher, documents);
+  const by = { rules: await rulesToday(deps), clock, readRules: (date: string) => findKeepingRules(deps, date) };
+  const checked = await checkTexts(read.value, known, by);
+  // Whoever may save foods may also try them.
+  const foreign = foreignDocuments(read.value.documents, publisher, mayUse(actor, "WRITE", null));
+  const problems = [...foreign, ...checked.problems.map(placedProblem)];
+  return problems.length > 0 ? refused(problems) : { problems: [], findings: checked.findings };
+}

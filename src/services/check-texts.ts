@@ -1,0 +1,52 @@
+import { checkBundle } from "../domain/plan/check-bundle.js";
+import type { PlacedFinding } from "../domain/plan/finding.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
+import { checkDocuments, type DocumentsChecked } from "../imports/documents/check-documents.js";
+import { locatePath, locateProblem } from "../imports/documents/locate-problem.js";
+import type { DocumentProblem, DocumentsRead } from "../imports/documents/read-documents.js";
+import type { KnownThings } from "../imports/documents/resolve-documents.js";
+import { checkPublishedPlan } from "./check-plan.js";
+import type { Clock } from "./deps.js";
+import type { RuleReader } from "./guide-storage.js";
+
+/** What plans are held against. */
+export interface CheckedBy {
+  readonly rules: RuleSet;
+  readonly clock: Clock;
+  readonly readRules: RuleReader;
+}
+
+export interface TextsCheck {
+  readonly problems: readonly DocumentProblem[];
+  /** Of the plans that can be computed with what is at hand. */
+  readonly findings: readonly PlacedFinding[];
+}
+
+/** The writer's check of documents as they were written, with what is known beside them. Needs no database. */
+export async function checkTexts(read: DocumentsRead, known: KnownThings, by: CheckedBy): Promise<TextsCheck> {
+  const checked = checkDocuments(read, known);
+  const plans: TextsCheck[] = [];
+  for (const plan of checked.plans) plans.push(await checkOne(plan, checked, by));
+  return {
+    problems: [...checked.problems, ...plans.flatMap(({ problems }) => problems)],
+    findings: plans.flatMap(({ findings }) => findings),
+  };
+}
+
+async function checkOne(
+  { bundle, read }: DocumentsChecked["plans"][number],
+  { resolved }: DocumentsChecked,
+  { rules, clock, readRules }: CheckedBy,
+): Promise<TextsCheck> {
+  // These are among the problems of the documents already.
+  if (checkBundle(bundle).length > 0) return { problems: [], findings: [] };
+  const found = await checkPublishedPlan(bundle, rules, clock, readRules);
+  if (!found.ok) {
+    return { problems: found.problems.map((problem) => locateProblem(problem, resolved, read)), findings: [] };
+  }
+  const findings = found.value.map((finding): PlacedFinding => {
+    const { file, line, column } = locatePath(finding.path, resolved, read);
+    return { ...finding, place: { file, line, column } };
+  });
+  return { problems: [], findings };
+}
