@@ -1,8 +1,8 @@
 /** Internal type. DO NOT USE DIRECTLY. */
 type Exact<T extends { [key: string]: unknown }> = { [K in keyof T]: T[K] };
 /** Internal type. DO NOT USE DIRECTLY. */
-export type Incremental<T> = T | { [P in keyof T]?: P extends " $fragmentName" | "__typename" ? T[P] : never };
-import type { DocumentTypeDecoration } from "@graphql-typed-document-node/core";
+export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' | '__typename' ? T[P] : never };
+import type { DocumentTypeDecoration } from '@graphql-typed-document-node/core';
 /** Which draft corrects what was published. */
 export type CorrectPlanInput = {
   /** What readers of the revisions before should know: what was wrong, and what is right. */
@@ -44,9 +44,9 @@ export type CreateTokenInput = {
 /** How a document is written. */
 export type DocumentFormat =
   /** JSON. */
-  | "JSON"
+  | 'JSON'
   /** YAML 1.2. */
-  | "YAML";
+  | 'YAML';
 
 /** A text with one document or several, YAML or JSON. */
 export type DocumentTextInput = {
@@ -59,9 +59,9 @@ export type DocumentTextInput = {
 /** Kinds of draft. */
 export type DraftKind =
   /** A component. */
-  | "COMPONENT"
+  | 'COMPONENT'
   /** A plan. */
-  | "PLAN";
+  | 'PLAN';
 
 /** Version of a draft that its writer read. */
 export type ExpectedDraftInput = {
@@ -76,42 +76,42 @@ export type ExpectedDraftInput = {
 /** Kinds of finding. */
 export type FindingCode =
   /** A component is used without an amount. */
-  | "AMOUNT_MISSING"
+  | 'AMOUNT_MISSING'
   /** A caution is due that the writer did not name. */
-  | "CAUTION_NOT_NAMED"
+  | 'CAUTION_NOT_NAMED'
   /** The writer names a caution that no rule knows. */
-  | "CAUTION_UNKNOWN"
+  | 'CAUTION_UNKNOWN'
   /** A claim of the plan is contradicted by a food. */
-  | "CLAIM_BROKEN"
+  | 'CLAIM_BROKEN'
   /** A claim of the plan is not borne out, because facts are missing. */
-  | "CLAIM_NOT_KNOWN"
+  | 'CLAIM_NOT_KNOWN'
   /** A claim of the plan is one that no rule knows. */
-  | "CLAIM_WITHOUT_RULE"
+  | 'CLAIM_WITHOUT_RULE'
   /** Much of a component is left over. */
-  | "COMPONENT_LEFT_OVER"
+  | 'COMPONENT_LEFT_OVER'
   /** A component is made and not eaten. */
-  | "COMPONENT_NEVER_EATEN"
+  | 'COMPONENT_NEVER_EATEN'
   /** A meal is planned for later than something keeps. */
-  | "KEPT_TOO_LONG"
+  | 'KEPT_TOO_LONG'
   /** No step uses a line. */
-  | "LINE_IN_NO_STEP"
+  | 'LINE_IN_NO_STEP'
   /** Nobody says how long something keeps. */
-  | "NOBODY_SAYS_HOW_LONG"
+  | 'NOBODY_SAYS_HOW_LONG'
   /** No kitchen can measure the amount. */
-  | "NOT_MEASURABLE"
+  | 'NOT_MEASURABLE'
   /** Nothing heats the oven before it is used. */
-  | "OVEN_NOT_PREHEATED"
+  | 'OVEN_NOT_PREHEATED'
   /** Something bakes without a temperature. */
-  | "OVEN_WITHOUT_TEMPERATURE"
+  | 'OVEN_WITHOUT_TEMPERATURE'
   /** The session is longer than promised. */
-  | "SESSION_TOO_LONG";
+  | 'SESSION_TOO_LONG';
 
 /** How grave a finding is. */
 export type FindingSeverity =
   /** The writer decides. */
-  | "LOOK"
+  | 'LOOK'
   /** Must be mended before publishing. */
-  | "STOPS";
+  | 'STOPS';
 
 /** Published rules to load. */
 export type LoadRuleSetInput = {
@@ -124,85 +124,85 @@ export type LoadRuleSetInput = {
 /** Kinds of problem. */
 export type ProblemCode =
   /** The revision was withdrawn before. */
-  | "ALREADY_WITHDRAWN"
+  | 'ALREADY_WITHDRAWN'
   /** A unit of more than one size. */
-  | "AMBIGUOUS_UNIT"
+  | 'AMBIGUOUS_UNIT'
   /** A number that is too small or too large. */
-  | "AMOUNT_OUT_OF_RANGE"
+  | 'AMOUNT_OUT_OF_RANGE'
   /** Something that cannot be read as an amount. */
-  | "BAD_AMOUNT"
+  | 'BAD_AMOUNT'
   /** Something about the household that cannot be. */
-  | "BAD_HOUSEHOLD"
+  | 'BAD_HOUSEHOLD'
   /** Not the kind of value that is expected there. */
-  | "BAD_SHAPE"
+  | 'BAD_SHAPE'
   /** An amount that a spreadsheet program turned into a date. */
-  | "CELL_IS_A_DATE"
+  | 'CELL_IS_A_DATE'
   /** A claim of the plan is contradicted by a food. */
-  | "CLAIM_BROKEN"
+  | 'CLAIM_BROKEN'
   /** A claim of the plan is not borne out, because facts are missing. */
-  | "CLAIM_NOT_KNOWN"
+  | 'CLAIM_NOT_KNOWN'
   /** A claim of the plan is one that no rule knows. */
-  | "CLAIM_WITHOUT_RULE"
+  | 'CLAIM_WITHOUT_RULE'
   /** A component is made from itself. */
-  | "COMPONENT_CYCLE"
+  | 'COMPONENT_CYCLE'
   /** No meal draws on a component. */
-  | "COMPONENT_NOT_REACHED"
+  | 'COMPONENT_NOT_REACHED'
   /** A table whose columns may be parted by more than one mark, or by none. */
-  | "DELIMITER_UNCLEAR"
+  | 'DELIMITER_UNCLEAR'
   /** The same thing twice. */
-  | "DUPLICATE"
+  | 'DUPLICATE'
   /** Foods belong to all publishers; only the operator saves them. */
-  | "FOOD_IS_SHARED"
+  | 'FOOD_IS_SHARED'
   /** An import failed on our side. */
-  | "IMPORT_FAULT"
+  | 'IMPORT_FAULT'
   /** The write with that idempotency key is still running. */
-  | "KEY_IN_USE"
+  | 'KEY_IN_USE'
   /** The idempotency key was sent before with other input. */
-  | "KEY_REUSED"
+  | 'KEY_REUSED'
   /** An import would change or refuse more than its feed allows. */
-  | "LIMIT_PASSED"
+  | 'LIMIT_PASSED'
   /** The revision in force says exactly this already. */
-  | "NOTHING_CHANGED"
+  | 'NOTHING_CHANGED'
   /** An amount cannot be turned into what is needed, because a fact is missing. */
-  | "NOT_CONVERTIBLE"
+  | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
-  | "NOT_TEXT"
+  | 'NOT_TEXT'
   /** A set of published rules of that code is loaded, and says something else. */
-  | "RULE_SET_EXISTS"
+  | 'RULE_SET_EXISTS'
   /** A number of servings that cannot be computed. */
-  | "SERVINGS_OUT_OF_RANGE"
+  | 'SERVINGS_OUT_OF_RANGE'
   /** Something else has that slug already. */
-  | "SLUG_TAKEN"
+  | 'SLUG_TAKEN'
   /** A draft was saved, made or discarded since it was read. */
-  | "STALE_DRAFT"
+  | 'STALE_DRAFT'
   /** Steps that wait for one another. */
-  | "STEPS_IN_A_CIRCLE"
+  | 'STEPS_IN_A_CIRCLE'
   /** More than is taken. */
-  | "TOO_LARGE"
+  | 'TOO_LARGE'
   /** There is no such component. */
-  | "UNKNOWN_COMPONENT"
+  | 'UNKNOWN_COMPONENT'
   /** There is no such delivery. */
-  | "UNKNOWN_DELIVERY"
+  | 'UNKNOWN_DELIVERY'
   /** There is no such draft. */
-  | "UNKNOWN_DRAFT"
+  | 'UNKNOWN_DRAFT'
   /** There is no such food. */
-  | "UNKNOWN_FOOD"
+  | 'UNKNOWN_FOOD'
   /** A food has no such part. */
-  | "UNKNOWN_PART"
+  | 'UNKNOWN_PART'
   /** There is no such plan, or not that revision of it. */
-  | "UNKNOWN_PLAN"
+  | 'UNKNOWN_PLAN'
   /** There is no such publisher. */
-  | "UNKNOWN_PUBLISHER"
+  | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
-  | "UNKNOWN_ROUTE"
+  | 'UNKNOWN_ROUTE'
   /** There is no such access token. */
-  | "UNKNOWN_TOKEN"
+  | 'UNKNOWN_TOKEN'
   /** A unit that nobody knows. */
-  | "UNKNOWN_UNIT"
+  | 'UNKNOWN_UNIT'
   /** There is no such webhook. */
-  | "UNKNOWN_WEBHOOK"
+  | 'UNKNOWN_WEBHOOK'
   /** Waits that no order of the steps keeps. */
-  | "WAITS_CANNOT_BE_KEPT";
+  | 'WAITS_CANNOT_BE_KEPT';
 
 /** Which draft to publish. */
 export type PublishPlanInput = {
@@ -247,15 +247,15 @@ export type SaveDocumentsInput = {
 /** What an access token may do, for its own publisher, or the operator's for every publisher. No scope holds another. */
 export type Scope =
   /** Give and take tokens and webhooks, and read the audit trail. */
-  | "ADMIN"
+  | 'ADMIN'
   /** Run imports. */
-  | "IMPORT"
+  | 'IMPORT'
   /** Publish, correct and withdraw. */
-  | "PUBLISH"
+  | 'PUBLISH'
   /** See what is not published yet. */
-  | "READ_DRAFTS"
+  | 'READ_DRAFTS'
   /** Save drafts. */
-  | "WRITE";
+  | 'WRITE';
 
 /** Which revision to take out of force. */
 export type WithdrawPlanInput = {
@@ -271,314 +271,116 @@ export type WithdrawPlanInput = {
   readonly slug: string;
 };
 
-export type ProblemPartsFragment = {
-  readonly code: ProblemCode;
-  readonly message: string;
-  readonly path: ReadonlyArray<string>;
-  readonly file: string | null;
-  readonly line: number | null;
-  readonly column: number | null;
-};
+export type ProblemPartsFragment = { readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null };
 
-export type ViewerQueryVariables = Exact<{ [key: string]: never }>;
+export type ViewerQueryVariables = Exact<{ [key: string]: never; }>;
 
-export type ViewerQuery = {
-  readonly viewer: {
-    readonly id: string;
-    readonly scopes: ReadonlyArray<Scope>;
-    readonly publisher: { readonly slug: string } | null;
-  } | null;
-};
+
+export type ViewerQuery = { readonly viewer: { readonly id: string, readonly scopes: ReadonlyArray<Scope>, readonly publisher: { readonly slug: string } | null } | null };
 
 export type CheckDocumentsQueryVariables = Exact<{
   publisher: string;
   texts: ReadonlyArray<DocumentTextInput> | DocumentTextInput;
 }>;
 
-export type CheckDocumentsQuery = {
-  readonly checkDocuments: {
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-    readonly findings: ReadonlyArray<{
-      readonly code: FindingCode;
-      readonly severity: FindingSeverity;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type CheckDocumentsQuery = { readonly checkDocuments: { readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }>, readonly findings: ReadonlyArray<{ readonly code: FindingCode, readonly severity: FindingSeverity, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type DraftVersionsQueryVariables = Exact<{
   publisher: string;
   after?: string | null | undefined;
 }>;
 
-export type DraftVersionsQuery = {
-  readonly drafts: {
-    readonly edges: ReadonlyArray<{
-      readonly node: {
-        readonly kind: DraftKind;
-        readonly slug: string;
-        readonly version: number;
-        readonly updatedAt: string;
-        readonly updatedBy: string | null;
-        readonly document: { readonly hash: string };
-      };
-    }>;
-    readonly pageInfo: { readonly hasNextPage: boolean; readonly endCursor: string | null };
-  };
-};
+
+export type DraftVersionsQuery = { readonly drafts: { readonly edges: ReadonlyArray<{ readonly node: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly updatedAt: string, readonly updatedBy: string | null, readonly document: { readonly hash: string } } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
 
 export type PlanDraftTextQueryVariables = Exact<{
   publisher: string;
   slug: string;
 }>;
 
-export type PlanDraftTextQuery = {
-  readonly draft: {
-    readonly kind: DraftKind;
-    readonly slug: string;
-    readonly version: number;
-    readonly document: { readonly text: string; readonly format: DocumentFormat };
-  } | null;
-};
+
+export type PlanDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
 export type ComponentDraftTextQueryVariables = Exact<{
   publisher: string;
   slug: string;
 }>;
 
-export type ComponentDraftTextQuery = {
-  readonly draft: {
-    readonly kind: DraftKind;
-    readonly slug: string;
-    readonly version: number;
-    readonly document: { readonly text: string; readonly format: DocumentFormat };
-  } | null;
-};
+
+export type ComponentDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
 export type SaveDocumentsMutationVariables = Exact<{
   input: SaveDocumentsInput;
 }>;
 
-export type SaveDocumentsMutation = {
-  readonly saveDocuments: {
-    readonly drafts: ReadonlyArray<{
-      readonly kind: DraftKind;
-      readonly slug: string;
-      readonly version: number;
-    }> | null;
-    readonly foods: ReadonlyArray<{ readonly slug: string }> | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type SaveDocumentsMutation = { readonly saveDocuments: { readonly drafts: ReadonlyArray<{ readonly kind: DraftKind, readonly slug: string, readonly version: number }> | null, readonly foods: ReadonlyArray<{ readonly slug: string }> | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type PublishPlanMutationVariables = Exact<{
   input: PublishPlanInput;
 }>;
 
-export type PublishPlanMutation = {
-  readonly publishPlan: {
-    readonly created: boolean | null;
-    readonly plan: { readonly slug: string; readonly title: string; readonly revision: number } | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type PublishPlanMutation = { readonly publishPlan: { readonly created: boolean | null, readonly plan: { readonly slug: string, readonly title: string, readonly revision: number } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type CorrectPlanMutationVariables = Exact<{
   input: CorrectPlanInput;
 }>;
 
-export type CorrectPlanMutation = {
-  readonly correctPlan: {
-    readonly created: boolean | null;
-    readonly plan: { readonly slug: string; readonly title: string; readonly revision: number } | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type CorrectPlanMutation = { readonly correctPlan: { readonly created: boolean | null, readonly plan: { readonly slug: string, readonly title: string, readonly revision: number } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type WithdrawPlanMutationVariables = Exact<{
   input: WithdrawPlanInput;
 }>;
 
-export type WithdrawPlanMutation = {
-  readonly withdrawPlan: {
-    readonly plan: {
-      readonly slug: string;
-      readonly revision: number;
-      readonly newest: { readonly revision: number } | null;
-    } | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type WithdrawPlanMutation = { readonly withdrawPlan: { readonly plan: { readonly slug: string, readonly revision: number, readonly newest: { readonly revision: number } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type CreatePublisherMutationVariables = Exact<{
   input: CreatePublisherInput;
 }>;
 
-export type CreatePublisherMutation = {
-  readonly createPublisher: {
-    readonly publisher: { readonly slug: string; readonly name: string } | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
 
-export type TokenPartsFragment = {
-  readonly id: string;
-  readonly name: string;
-  readonly scopes: ReadonlyArray<Scope>;
-  readonly createdAt: string;
-  readonly expiresAt: string | null;
-  readonly lastUsedAt: string | null;
-  readonly revokedAt: string | null;
-  readonly publisher: { readonly slug: string } | null;
-};
+export type CreatePublisherMutation = { readonly createPublisher: { readonly publisher: { readonly slug: string, readonly name: string } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type TokenPartsFragment = { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null };
 
 export type CreateTokenMutationVariables = Exact<{
   input: CreateTokenInput;
 }>;
 
-export type CreateTokenMutation = {
-  readonly createToken: {
-    readonly secret: string | null;
-    readonly token: {
-      readonly id: string;
-      readonly name: string;
-      readonly scopes: ReadonlyArray<Scope>;
-      readonly createdAt: string;
-      readonly expiresAt: string | null;
-      readonly lastUsedAt: string | null;
-      readonly revokedAt: string | null;
-      readonly publisher: { readonly slug: string } | null;
-    } | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type CreateTokenMutation = { readonly createToken: { readonly secret: string | null, readonly token: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type RevokeTokenMutationVariables = Exact<{
   input: RevokeTokenInput;
 }>;
 
-export type RevokeTokenMutation = {
-  readonly revokeToken: {
-    readonly token: {
-      readonly id: string;
-      readonly name: string;
-      readonly scopes: ReadonlyArray<Scope>;
-      readonly createdAt: string;
-      readonly expiresAt: string | null;
-      readonly lastUsedAt: string | null;
-      readonly revokedAt: string | null;
-      readonly publisher: { readonly slug: string } | null;
-    } | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type RevokeTokenMutation = { readonly revokeToken: { readonly token: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type TokensQueryVariables = Exact<{
   publisher?: string | null | undefined;
   after?: string | null | undefined;
 }>;
 
-export type TokensQuery = {
-  readonly tokens: {
-    readonly edges: ReadonlyArray<{
-      readonly node: {
-        readonly id: string;
-        readonly name: string;
-        readonly scopes: ReadonlyArray<Scope>;
-        readonly createdAt: string;
-        readonly expiresAt: string | null;
-        readonly lastUsedAt: string | null;
-        readonly revokedAt: string | null;
-        readonly publisher: { readonly slug: string } | null;
-      };
-    }>;
-    readonly pageInfo: { readonly hasNextPage: boolean; readonly endCursor: string | null };
-  };
-};
+
+export type TokensQuery = { readonly tokens: { readonly edges: ReadonlyArray<{ readonly node: { readonly id: string, readonly name: string, readonly scopes: ReadonlyArray<Scope>, readonly createdAt: string, readonly expiresAt: string | null, readonly lastUsedAt: string | null, readonly revokedAt: string | null, readonly publisher: { readonly slug: string } | null } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
 
 export type LoadRuleSetMutationVariables = Exact<{
   input: LoadRuleSetInput;
 }>;
 
-export type LoadRuleSetMutation = {
-  readonly loadRuleSet: {
-    readonly ruleSet: { readonly code: string; readonly title: string; readonly inForceFrom: string } | null;
-    readonly problems: ReadonlyArray<{
-      readonly code: ProblemCode;
-      readonly message: string;
-      readonly path: ReadonlyArray<string>;
-      readonly file: string | null;
-      readonly line: number | null;
-      readonly column: number | null;
-    }>;
-  };
-};
+
+export type LoadRuleSetMutation = { readonly loadRuleSet: { readonly ruleSet: { readonly code: string, readonly title: string, readonly inForceFrom: string } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export class TypedDocumentString<TResult, TVariables>
   extends String
   implements DocumentTypeDecoration<TResult, TVariables>
 {
-  __apiType?: NonNullable<DocumentTypeDecoration<TResult, TVariables>["__apiType"]>;
+  __apiType?: NonNullable<DocumentTypeDecoration<TResult, TVariables>['__apiType']>;
   private value: string;
   public __meta__?: Record<string, any> | undefined;
 
@@ -592,8 +394,7 @@ export class TypedDocumentString<TResult, TVariables>
     return this.value;
   }
 }
-export const ProblemPartsFragmentDoc = new TypedDocumentString(
-  `
+export const ProblemPartsFragmentDoc = new TypedDocumentString(`
     fragment ProblemParts on Problem {
   code
   message
@@ -602,11 +403,8 @@ export const ProblemPartsFragmentDoc = new TypedDocumentString(
   line
   column
 }
-    `,
-  { fragmentName: "ProblemParts" },
-) as unknown as TypedDocumentString<ProblemPartsFragment, unknown>;
-export const TokenPartsFragmentDoc = new TypedDocumentString(
-  `
+    `, {"fragmentName":"ProblemParts"}) as unknown as TypedDocumentString<ProblemPartsFragment, unknown>;
+export const TokenPartsFragmentDoc = new TypedDocumentString(`
     fragment TokenParts on AccessToken {
   id
   name
@@ -619,9 +417,7 @@ export const TokenPartsFragmentDoc = new TypedDocumentString(
   lastUsedAt
   revokedAt
 }
-    `,
-  { fragmentName: "TokenParts" },
-) as unknown as TypedDocumentString<TokenPartsFragment, unknown>;
+    `, {"fragmentName":"TokenParts"}) as unknown as TypedDocumentString<TokenPartsFragment, unknown>;
 export const ViewerDocument = new TypedDocumentString(`
     query Viewer {
   viewer {
