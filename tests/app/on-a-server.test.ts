@@ -57,10 +57,10 @@ describe("the processes on a Postgres server", () => {
     }
     const service = await startService({ DATABASE_URL: url });
     const files = names.map((name) => join(folder, name));
-    const loaded = await run(process.execPath, ["dist/rules.js", "load", ...files], {
+    const loaded = await run(process.execPath, ["dist/cli.js", "rules", "load", "--local", ...files], {
       env: { PATH, DATABASE_URL: url },
     });
-    expect(loaded.stdout).toBe("Loaded: rule set corrected, used from 2026-11-25.\n");
+    expect(loaded.stdout).toBe("Rule set corrected is loaded, used from 2026-11-25.\n");
     const answer = await fetch(`${service.address}/graphql`, {
       method: "POST",
       headers: { "content-type": "application/json" },

@@ -2,19 +2,11 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { projectRoot } from "../project-root.js";
-import { exitCodes } from "./outcome.js";
 import { runProgram } from "./program.js";
 
-/** The command line. Set, not forced, so that what is being written is written to its end. */
-try {
-  const { version } = JSON.parse(await readFile(join(projectRoot(), "package.json"), "utf8")) as { version: string };
-  process.exitCode = await runProgram(process.argv.slice(2), version, {
-    out: (text) => void process.stdout.write(text),
-    err: (text) => void process.stderr.write(text),
-  });
-} catch (error) {
-  process.stderr.write(
-    `A fault of this program: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
-  );
-  process.exitCode = exitCodes.fault;
-}
+/** The command line. The exit code is set, not forced, so that what is being written is written to its end. */
+const { version } = JSON.parse(await readFile(join(projectRoot(), "package.json"), "utf8")) as { version: string };
+process.exitCode = await runProgram(process.argv.slice(2), version, {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+});

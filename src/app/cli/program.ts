@@ -10,7 +10,7 @@ import { addServe } from "./commands/serve.js";
 import { addToken } from "./commands/token.js";
 import { addWithdraw } from "./commands/withdraw.js";
 import { addWorker } from "./commands/worker.js";
-import { CommandFailed, exitCodes, type ExitCode, type Outcome } from "./outcome.js";
+import { CommandFailed, exitCodes, usage, type ExitCode, type Outcome } from "./outcome.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
@@ -31,7 +31,7 @@ export async function runProgram(words: readonly string[], version: string, outp
   let exit: ExitCode = exitCodes.ok;
   const asJson = words.includes("--json");
   const run: Runner = async (name, { json = false }, work) => {
-    const outcome = await work().catch(failed);
+    const outcome = await work().catch((error: unknown) => failed(error, output));
     exit = outcome.exit;
     showOutcome(name, outcome, json, output);
     await outcome.after?.();
@@ -51,13 +51,16 @@ export async function runProgram(words: readonly string[], version: string, outp
     if (!(error instanceof CommanderError)) throw error;
     if (error.exitCode === 0) return exitCodes.ok;
     const message = complaints.join("").trim();
-    if (asJson) showOutcome(words[0] ?? "", failed(new CommandFailed(exitCodes.usage, "USAGE", message)), true, output);
+    if (asJson) showOutcome(words[0] ?? "", failed(usage(message), output), true, output);
     else output.err(`${message}\n`);
     return exitCodes.usage;
   }
 }
 
-function failed(error: unknown): Outcome {
+function failed(error: unknown, { err }: Output): Outcome {
   if (error instanceof CommandFailed) return { exit: error.exit, problems: error.problems, result: null };
-  throw error;
+  const message = error instanceof Error ? error.message : String(error);
+  err(`${error instanceof Error ? (error.stack ?? message) : message}\n`);
+  const { problems } = new CommandFailed(exitCodes.fault, "FAULT", `A fault of this program: ${message}`);
+  return { exit: exitCodes.fault, problems, result: null };
 }

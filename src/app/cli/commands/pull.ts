@@ -57,7 +57,13 @@ async function pull(name: string, options: PullOptions): Promise<Outcome> {
 
 /** Slugs come from the service: one that leads out of the folder is not written. */
 function fileName({ kind, slug, format }: DraftText): string {
-  if (!slugSchema.safeParse(slug).success) throw new Error("the service sent a slug that is none");
+  if (!slugSchema.safeParse(slug).success) {
+    throw new CommandFailed(
+      exitCodes.unreachable,
+      "NOT_A_SERVICE",
+      "The service sent a slug that is none. Is --server right?",
+    );
+  }
   return `${slug}.${kind.toLowerCase()}.${format.toLowerCase()}`;
 }
 
