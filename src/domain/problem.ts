@@ -127,6 +127,29 @@ type ProblemFacts =
     }
   /** A fault of ours; the log has it under the id of the run. */
   | { readonly code: "IMPORT_FAULT"; readonly path: Path; readonly run: string }
+  /**
+   * What a person must still say of a recipe before it can be a draft. `written`: the line or the yield; `foods`: those the
+   * line may name, null where it names one.
+   */
+  | {
+      readonly code: "RECIPE_OPEN";
+      readonly path: Path;
+      readonly open: "LINE" | "SERVINGS" | "TIME" | "STEPS";
+      readonly written: string | null;
+      readonly reasons: readonly { readonly code: string; readonly about: string }[];
+      readonly foods: readonly string[] | null;
+    }
+  /** A document that builds on a component whose own document, in the same file, was put aside. */
+  | { readonly code: "COMPONENT_SET_ASIDE"; readonly path: Path; readonly component: string }
+  | { readonly code: "UNKNOWN_FEED"; readonly path: Path; readonly feed: string }
+  /** `run`, `file`: ids. */
+  | { readonly code: "UNKNOWN_RUN"; readonly path: Path; readonly run: string }
+  | { readonly code: "UNKNOWN_FILE"; readonly path: Path; readonly file: string }
+  | { readonly code: "UNKNOWN_ROW"; readonly path: Path; readonly line: number; readonly part: number }
+  | { readonly code: "ROW_SETTLED"; readonly path: Path; readonly line: number }
+  /** Of one feed only one run waits or goes on at a time. */
+  | { readonly code: "IMPORT_GOING_ON"; readonly path: Path; readonly feed: string }
+  | { readonly code: "IMPORT_ENDED"; readonly path: Path; readonly run: string }
   /** A table whose columns may be parted by more than one mark, or by none. */
   | { readonly code: "DELIMITER_UNCLEAR"; readonly path: Path; readonly firstLine: string }
   /** Bytes that are no text in the encoding of the file. */

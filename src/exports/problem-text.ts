@@ -1,5 +1,6 @@
 import type { DraftKind, Path, Problem, Warning } from "../domain/problem.js";
 import { claimSentence } from "./claim-sentence.js";
+import { openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "./fact-words.js";
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
@@ -126,6 +127,24 @@ function problemSentence(problem: Problem): string {
       );
     case "IMPORT_FAULT":
       return `The import failed on our side. Quote ${problem.run} when you report it; starting it again goes on where it stopped.`;
+    case "RECIPE_OPEN":
+      return openPointText(problem);
+    case "COMPONENT_SET_ASIDE":
+      return `The component "${problem.component}" stands in the same file and could not be taken. Mend it first, then settle this one.`;
+    case "UNKNOWN_FEED":
+      return `There is no feed "${problem.feed}". Check whose it is and its slug.`;
+    case "UNKNOWN_RUN":
+      return `There is no import "${problem.run}". Give its id, as the list of the feed's runs shows it.`;
+    case "UNKNOWN_FILE":
+      return `The feed has no file "${problem.file}". Give the id that the upload or the run answered with.`;
+    case "UNKNOWN_ROW":
+      return `Nothing of line ${problem.line} (part ${problem.part}) was put aside in this import.`;
+    case "ROW_SETTLED":
+      return `Line ${problem.line} is settled already.`;
+    case "IMPORT_GOING_ON":
+      return `An import of the feed "${problem.feed}" waits or is going on. Wait for its end, or cancel it.`;
+    case "IMPORT_ENDED":
+      return `The import "${problem.run}" has ended already. If it loaded something, it can be undone.`;
     case "DELIMITER_UNCLEAR":
       return `It is not clear what parts the columns. The first line is: ${problem.firstLine} Name the delimiter in the feed.`;
     case "NOT_TEXT":

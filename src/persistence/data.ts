@@ -142,6 +142,12 @@ export interface DraftSummary extends DraftRef {
   readonly updatedBy: string | null;
 }
 
+export interface DraftText {
+  readonly version: number;
+  readonly updatedBy: string | null;
+  readonly text: string | null;
+}
+
 export interface DraftFilter {
   readonly publisher: string;
   readonly kind: DraftKind | null;
@@ -298,6 +304,8 @@ export interface Data {
     page(filter: FoodFilter, request: PageRequest): Promise<Page<Food>>;
     /** Own measures of every food, by slug. */
     measures(): Promise<ReadonlyMap<string, readonly OwnMeasure[]>>;
+    /** Slug and names of every food, to find foods by the words of a line. */
+    names(): Promise<readonly Pick<Food, "slug" | "names">[]>;
     /** Takes foods away; what was published keeps its own copy. Counts them. */
     remove(slugs: readonly string[]): Promise<number>;
     /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */
@@ -323,6 +331,8 @@ export interface Data {
     page(filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>>;
     /** The versions they are at now. */
     versions: Batched<DraftRef, number>;
+    /** Their texts, without the values; `text` null: it was saved as a value. */
+    texts: Batched<DraftRef, DraftText>;
     /** The next draft of that name counts its versions on from there. */
     discard(draft: DraftRef, expectedVersion: number): Promise<void>;
   };

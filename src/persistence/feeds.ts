@@ -19,7 +19,8 @@ interface FeedRow {
   readonly enabled: boolean;
 }
 
-export function feedData({ db }: Session): FeedData {
+export function feedData(session: Session): FeedData {
+  const { db } = session;
   return {
     save: async (feed) => {
       const { publisher, slug, kind, settings, cron, zone, enabled } = storable(feed);
@@ -52,7 +53,13 @@ export function feedData({ db }: Session): FeedData {
         await db.feed.findMany({ ...(owner === null ? {} : { where: { owner } }), orderBy: { slug: "asc" } }),
       );
     },
-    remove: async (id) => isId(id) && (await db.feed.deleteMany({ where: { id } })).count > 0,
+    remove: (id) =>
+      session.transaction(async (inside) => {
+        if (!isId(id)) return false;
+        // A pack that no feed lists any more would hide one of the food's own.
+        await inside.listedPack.deleteMany({ where: { feedId: id } });
+        return (await inside.feed.deleteMany({ where: { id } })).count > 0;
+      }),
   };
 }
 

@@ -8,6 +8,11 @@ type Word = readonly [entry: number, language: string, region: string | null, te
 /** JSON columns, and packs, are in the shape of the domain already; names are put together from their words. */
 export type FoodRow = Omit<Food, "names"> & { readonly id: string; readonly words: readonly Word[] };
 
+/** The words of a food f. */
+export const wordsOfFood = Prisma.sql`
+  (SELECT jsonb_agg(jsonb_build_array(w.entry, w.language, w.region, w.text) ORDER BY w.entry, w.place)
+    FROM food_words w WHERE w.food_id = f.id)`;
+
 /**
  * Foods f with everything that belongs to them. A pack that a price list names goes before one of the same id in the food's
  * own document; of several lists the one seen last. Written by hand, because this is read often: the client's own joins took
@@ -18,8 +23,7 @@ export const selectFoods = Prisma.sql`
   SELECT f.id, f.slug, f.aisle, f.shopped_by AS "shoppedBy", f.ndb_no AS "ndbNo", f.keeps_as AS "keepsAs",
     f.always_there AS "alwaysThere", f.densities, f.measures, f.parts, f.edible, f.yields, f.allergens, f.diets,
     f.nutrients, f.keeping,
-    (SELECT jsonb_agg(jsonb_build_array(w.entry, w.language, w.region, w.text) ORDER BY w.entry, w.place)
-      FROM food_words w WHERE w.food_id = f.id) AS words,
+    ${wordsOfFood} AS words,
     COALESCE((SELECT jsonb_agg(jsonb_build_object(
         'id', k.id, 'name', k.name, 'region', k.region, 'seen', k.seen,
         'content', jsonb_build_object('low', k.content_low, 'high', k.content_high, 'unit', k.content_unit),
@@ -45,7 +49,7 @@ export function foodOf({ id: _id, words, slug, ...facts }: FoodRow): Food {
 }
 
 /** Word forms in order of entry and place: one, many, then the other words. */
-function namesOf(words: readonly Word[]): readonly FoodName[] {
+export function namesOf(words: readonly Word[]): readonly FoodName[] {
   const entries = [...new Set(words.map(([entry]) => entry))];
   return entries.flatMap((each) => {
     const [one, many, ...also] = words.filter(([entry]) => entry === each);

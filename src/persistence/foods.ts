@@ -3,7 +3,16 @@ import type { Food } from "../domain/model/food.js";
 import { checksumOf } from "./canonical-json.js";
 import type { Data, FoodFilter, Page, PageRequest } from "./data.js";
 import { foldText } from "./fold-words.js";
-import { foodColumns, foodOf, packRows, selectFoods, wordRows, type FoodRow } from "./food-rows.js";
+import {
+  foodColumns,
+  foodOf,
+  namesOf,
+  packRows,
+  selectFoods,
+  wordRows,
+  wordsOfFood,
+  type FoodRow,
+} from "./food-rows.js";
 import { Prisma } from "./generated/client.js";
 import { inOrder, isId } from "./keys.js";
 import { readPage } from "./read-page.js";
@@ -32,6 +41,11 @@ export function foodData(session: Session): Data["foods"] {
     measures: async () => {
       const rows = await db.$queryRaw<Pick<Food, "slug" | "measures">[]>`SELECT slug, measures FROM foods`;
       return new Map(rows.map(({ slug, measures }) => [slug, measures]));
+    },
+    names: async () => {
+      const rows = await db.$queryRaw<Pick<FoodRow, "slug" | "words">[]>`
+        SELECT f.slug, ${wordsOfFood} AS words FROM foods f ORDER BY f.slug`;
+      return rows.map(({ slug, words }) => ({ slug, names: namesOf(words) }));
     },
     remove: async (slugs) => (await db.food.deleteMany({ where: { slug: { in: slugs.filter(isStorable) } } })).count,
     synonyms: (slugs) => synonymsOf(db, slugs),

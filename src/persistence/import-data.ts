@@ -45,7 +45,10 @@ export interface ImportRun extends RunCounts {
   readonly startedAt: Date | null;
   readonly endedAt: Date | null;
   readonly heartbeatAt: Date | null;
-  /** Everything up to and with this line was read and put aside; a run that is taken up again goes on behind it. */
+  /**
+   * Everything up to and with this line was read and put aside; a run that is taken up again goes on behind it. Where a file
+   * is loaded in another order than it is written in, this counts steps in that order.
+   */
   readonly lastLine: number;
   readonly problems: readonly Problem[];
 }
@@ -107,6 +110,8 @@ export interface ImportFileData {
   /** Stores a file piece by piece, in memory that does not grow with it. The same bytes as before give the file that is there already. */
   put(feed: string, name: string, bytes: AsyncIterable<Uint8Array>, receivedAt: Date): Promise<ImportFile>;
   byId(id: string): Promise<ImportFile | null>;
+  /** The one that came last; of a feed that has had none null. */
+  newest(feed: string): Promise<ImportFile | null>;
   /** The bytes, piece by piece. */
   read(id: string): AsyncIterable<Uint8Array>;
 }
@@ -114,6 +119,8 @@ export interface ImportFileData {
 export interface ImportRunData {
   /** Queues a run; null: the feed has one that is queued or running, which is the one to wait for. */
   queue(run: NewRun, at: Date): Promise<string | null>;
+  /** Whether a run of the feed waits or goes on. */
+  isActive(feed: string): Promise<boolean>;
   byId(id: string): Promise<ImportRun | null>;
   /** Newest first. */
   page(feed: string, request: PageRequest): Promise<Page<ImportRun>>;
@@ -132,7 +139,8 @@ export interface ImportRunData {
   quarantined(id: string, request: PageRequest): Promise<Page<QuarantinedRow>>;
   quarantinedRow(id: string, line: number, part: number): Promise<QuarantinedRow | null>;
   settle(id: string, line: number, part: number, by: string, at: Date): Promise<boolean>;
-  changes(id: string): Promise<readonly ImportChange[]>;
+  /** By key; `most`: no more than so many. */
+  changes(id: string, most?: number): Promise<readonly ImportChange[]>;
 }
 
 export interface RunChunk extends RunCounts {
@@ -164,6 +172,8 @@ export interface ListedPackData {
   stage(run: string, worker: string, rows: readonly ListedPack[], chunk: Omit<RunChunk, "changes">): Promise<boolean>;
   /** Of several rows of one pack only the last stays. What the rest would change, counted. */
   compare(run: string, feed: string): Promise<Compared>;
+  /** Writes down how each pack that would change was and would be, and changes none. */
+  note(run: string, feed: string): Promise<void>;
   /** Loads what was put aside and ends the run, all at once. false: the run is not this worker's any more. */
   merge(run: string, feed: string, worker: string, end: RunEnd): Promise<boolean>;
   /** Forgets what was put aside for runs that have ended. */

@@ -56,6 +56,13 @@ export function importFileData(session: Session): ImportFileData {
       const row = isId(id) ? await db.importFile.findUnique({ where: { id } }) : null;
       return row === null || row.sha256 === "" ? null : fileOf(row);
     },
+    newest: async (feed) => {
+      const row = await db.importFile.findFirst({
+        where: { feedId: feed, sha256: { not: "" } },
+        orderBy: [{ receivedAt: "desc" }, { id: "asc" }],
+      });
+      return row === null ? null : fileOf(row);
+    },
     read: async function* (id) {
       for (let position = 0; ; position += 1) {
         const piece = await db.importFilePiece.findUnique({ where: { fileId_position: { fileId: id, position } } });

@@ -35,6 +35,8 @@ export function importRunData(session: Session): ImportRunData {
           RETURNING id`;
         return made?.id ?? null;
       }),
+    isActive: async (feed) =>
+      (await db.importRun.count({ where: { feedId: feed, state: { in: ["QUEUED", "RUNNING"] } } })) > 0,
     byId: async (id) => {
       if (!isId(id)) return null;
       const [row] = await db.$queryRaw<ImportRun[]>`SELECT ${runColumns} FROM import_runs r WHERE r.id = ${id}::uuid`;
@@ -118,10 +120,10 @@ export function importRunData(session: Session): ImportRunData {
       });
       return count > 0;
     },
-    changes: async (id) => {
+    changes: async (id, most) => {
       if (!isId(id)) return [];
       return db.$queryRaw<ImportChange[]>`
-        SELECT key, before, after FROM import_changes WHERE run_id = ${id}::uuid ORDER BY key`;
+        SELECT key, before, after FROM import_changes WHERE run_id = ${id}::uuid ORDER BY key LIMIT ${most ?? null}::int`;
     },
   };
 }

@@ -27,6 +27,7 @@ export function listedPackData(bulk: BulkSql): ListedPackData {
         return true;
       }),
     compare: (run, feed) => bulk.transaction((session) => compare(session, run, feed)),
+    note: (run, feed) => bulk.transaction((session) => noteChanges(session, run, feed)),
     merge: (run, feed, worker, end) => bulk.transaction((session) => merge(session, run, feed, worker, end)),
     sweep: async () => {
       await bulk.transaction((session) =>
@@ -114,15 +115,21 @@ async function finish(session: BulkSession, run: string, worker: string, end: Ru
   return rows.length > 0;
 }
 
+/** How each pack that differs was and will be. */
+async function noteChanges(session: BulkSession, run: string, feed: string): Promise<void> {
+  await session.query(
+    `INSERT INTO import_changes (run_id, key, before, after)
+     SELECT $1, jsonb_build_array(l.food, l.pack_id)::text, to_jsonb(l), to_jsonb(s) - 'run_id' - 'line'
+     FROM staged_prices s JOIN listed_packs l ON ${samePack} WHERE s.run_id = $1 AND ${differs}
+     ON CONFLICT (run_id, key) DO NOTHING`,
+    [run, feed],
+  );
+}
+
 async function merge(session: BulkSession, run: string, feed: string, worker: string, end: RunEnd): Promise<boolean> {
   if (!(await finish(session, run, worker, end))) return false;
   if ((end.counts?.changed ?? 1) > 0) {
-    await session.query(
-      `INSERT INTO import_changes (run_id, key, before, after)
-       SELECT $1, jsonb_build_array(l.food, l.pack_id)::text, to_jsonb(l), to_jsonb(s) - 'run_id' - 'line'
-       FROM staged_prices s JOIN listed_packs l ON ${samePack} WHERE s.run_id = $1 AND ${differs}`,
-      [run, feed],
-    );
+    await noteChanges(session, run, feed);
     await session.query(
       `UPDATE listed_packs l SET (${facts}) = (${facts
         .split(", ")

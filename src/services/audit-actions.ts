@@ -16,6 +16,14 @@ export const auditActions = [
   "UPDATE_WEBHOOK",
   "DELETE_WEBHOOK",
   "REPLAY_DELIVERY",
+  "IMPORT_DRAFT",
+  "UNDO_IMPORT",
+  "SAVE_FEED",
+  "REMOVE_FEED",
+  "RECEIVE_FILE",
+  "START_IMPORT",
+  "CANCEL_IMPORT",
+  "SETTLE_ROW",
 ] as const;
 export type AuditAction = (typeof auditActions)[number];
 
@@ -30,5 +38,7 @@ export const subjectKinds = [
   "FOOD",
   "WEBHOOK",
   "DELIVERY",
+  "FEED",
+  "IMPORT",
 ] as const;
 export type SubjectKind = (typeof subjectKinds)[number];

@@ -44,17 +44,18 @@ async function revisionOf(
 ): Promise<Result<ComputedPlan>> {
   const found = await loadPlan(deps, { publisher, slug, revision });
   if (found === null) return failed([{ code: "UNKNOWN_PLAN", path, publisher, plan: slug, revision }]);
-  return computed(deps, found.bundle);
+  return computePlan(deps, found.bundle);
 }
 
 async function draftOf(deps: Deps, name: OwnedSlug): Promise<Result<ComputedPlan>> {
   const gathered = await gatherPlan(deps.data, name);
   if (gathered === null) return failed([{ code: "UNKNOWN_DRAFT", path: ["slug"], draft: "PLAN", slug: name.slug }]);
-  const draft = await computed(deps, gathered.bundle);
+  const draft = await computePlan(deps, gathered.bundle);
   return draft.ok ? draft : failed(draft.problems.map(placesIn(gathered).problem));
 }
 
-async function computed(deps: Deps, bundle: PlanBundle): Promise<Result<ComputedPlan>> {
+/** A plan at its own servings, by the rules of today. */
+export async function computePlan(deps: Deps, bundle: PlanBundle): Promise<Result<ComputedPlan>> {
   const scaled = scalePlan(bundle, bundle.plan.serves, noHousehold);
   if (!scaled.ok) return scaled;
   return ok({

@@ -16,6 +16,7 @@ export type {
   DraftMarks,
   DraftRef,
   DraftSummary,
+  DraftText,
   DraftWriting,
   ClaimedDelivery,
   DeliveryState,
@@ -32,6 +33,18 @@ export type {
   WebhookDelivery,
   RuleSetSummary,
 } from "../persistence/data.js";
+
+export type {
+  Feed,
+  FeedKind,
+  ImportChange,
+  ImportFile,
+  ImportRun,
+  QuarantinedRow,
+  RunCounts,
+  RunKind,
+  RunState,
+} from "../persistence/import-data.js";
 
 /** Facts first, then a sentence: the order pino takes them in. */
 export interface Log {

@@ -48,4 +48,15 @@ export const feedSettingsSchema = z.strictObject({
 
 export type FeedSettings = z.output<typeof feedSettingsSchema>;
 
+/**
+ * What a feed has that names no limits. Documents and recipes stand each for itself, and a file of one that changes has changed
+ * whole.
+ */
+export const usualLimits: Readonly<Record<FeedKind, FeedSettings["limits"]>> = {
+  PRICES: { changed: 0.3, quarantined: 0.2 },
+  FOODS: { changed: 0.3, quarantined: 0.2 },
+  DOCUMENTS: { changed: 1, quarantined: 1 },
+  RECIPES: { changed: 1, quarantined: 1 },
+};
+
 export const feedKinds = ["DOCUMENTS", "FOODS", "PRICES", "RECIPES"] as const satisfies readonly FeedKind[];

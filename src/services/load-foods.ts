@@ -1,11 +1,11 @@
-import { ok } from "../domain/problem.js";
 import { foodColumns, foodRowReader } from "../imports/food-rows/read-food-row.js";
 import type { Food } from "../domain/model/food.js";
 import { readTable, type TableRow } from "../imports/tables/read-table.js";
 import { checksumOf } from "../persistence/canonical-json.js";
 import type { RunChunk, RunCounts } from "../persistence/import-data.js";
 import type { Data, Deps } from "./deps.js";
-import { noCounts, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
+import { ok } from "../domain/problem.js";
+import { countsOf, noCounts, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
 /** Foods saved at a time, in one transaction with the run's progress. */
 const chunkSize = 500;
@@ -25,17 +25,22 @@ export async function loadFoods(deps: Deps, job: RunningImport): Promise<Loaded>
     known += compared.known;
   }
   const checked = withinLimits(job, counts, known);
-  if (!checked.ok || run.kind === "DRY_RUN") return checked;
+  const loads = checked.ok && run.kind === "LOAD";
   for await (const rows of chunks(job)) {
     const rest = rows.filter(({ line }) => line > run.lastLine);
     if (rest.length === 0) continue;
     await deps.data.transaction(async (data) => {
       const { chunk, foods } = await compare(data, rest, last);
-      if (!(await data.importRuns.advance(run.id, worker, chunk))) throw new RunLost(run.id);
-      await data.foods.save(foods);
+      const done = checked.ok ? chunk : { ...chunk, created: 0, changed: 0, unchanged: 0, repeated: 0, changes: [] };
+      if (!(await data.importRuns.advance(run.id, worker, done))) throw new RunLost(run.id);
+      if (loads) await data.foods.save(foods);
     });
   }
-  return ok(counts);
+  if (!checked.ok || run.lastLine === 0) return checked;
+  // What was saved before the run was interrupted counts as unchanged when it is compared again.
+  const ended = await deps.data.importRuns.byId(run.id);
+  if (ended === null) throw new RunLost(run.id);
+  return ok(countsOf(ended));
 }
 
 const rowsOf = ({ bytes, settings }: RunningImport): AsyncGenerator<readonly TableRow<Food>[]> => {

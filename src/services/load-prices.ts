@@ -58,6 +58,7 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
     const end = { state: "DONE", at: deps.clock(), problems: [], counts } as const;
     if (!(await data.listedPacks.merge(run.id, feed.id, worker, end))) throw new RunLost(run.id);
   }
+  if (checked.ok && run.kind === "DRY_RUN") await data.listedPacks.note(run.id, feed.id);
   return checked.ok ? ok(counts) : checked;
 }
 

@@ -2,6 +2,9 @@ import { failed, type Problem } from "../domain/problem.js";
 import type { FeedKind, ImportRun } from "../persistence/import-data.js";
 import type { Deps } from "./deps.js";
 import { feedSettingsSchema } from "./feed-settings.js";
+import { documentRows } from "./document-rows.js";
+import { loadDrafts } from "./load-drafts.js";
+import { recipeRows } from "./recipe-rows.js";
 import { loadFoods } from "./load-foods.js";
 import { loadPrices } from "./load-prices.js";
 import { RunLost, type Loaded, type RunningImport } from "./running-import.js";
@@ -17,7 +20,17 @@ export interface Pulse {
 
 type Loader = (deps: Deps, job: RunningImport) => Promise<Loaded>;
 
-const loaders: Partial<Readonly<Record<FeedKind, Loader>>> = { PRICES: loadPrices, FOODS: loadFoods };
+const loaders: Readonly<Record<FeedKind, Loader>> = {
+  PRICES: loadPrices,
+  FOODS: loadFoods,
+  DOCUMENTS: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await documentRows(job, ownerOf(job))),
+  RECIPES: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await recipeRows(deps, job, ownerOf(job))),
+};
+
+function ownerOf({ feed }: RunningImport): string {
+  if (feed.publisher === null) throw new Error(`the feed ${feed.slug} of drafts has no publisher`);
+  return feed.publisher;
+}
 
 /**
  * Works on imports until none waits, one after another; of one feed only one at a time runs, however many workers there are. Answers
@@ -77,10 +90,8 @@ async function load(deps: Deps, run: ImportRun, worker: string): Promise<Loaded>
   if (file === null)
     return failed([{ code: "BAD_SHAPE", path: ["file"], expected: "a file that is still kept", got: "none" }]);
   const settings = feedSettingsSchema.parse(feed.settings);
-  const loader = loaders[feed.kind];
-  if (loader === undefined) throw new Error(`no loader for ${feed.kind}`);
   const arrived = file.receivedAt.toISOString().slice(0, 10);
-  return loader(deps, {
+  return loaders[feed.kind](deps, {
     ...{ run, feed, settings, worker, arrived, fileName: file.name },
     bytes: () => data.importFiles.read(file.id),
   });

@@ -30,6 +30,11 @@ export class RunLost extends Error {
 
 export const noCounts: RunCounts = { read: 0, created: 0, changed: 0, unchanged: 0, quarantined: 0, repeated: 0 };
 
+/** The counts of a run as it stands. */
+export const countsOf = ({ read, created, changed, unchanged, quarantined, repeated }: RunCounts): RunCounts => ({
+  ...{ read, created, changed, unchanged, quarantined, repeated },
+});
+
 /** Holds the counts against the feed's limits, unless the run was told to go on all the same. */
 export function withinLimits(
   { run, settings: { limits } }: Pick<RunningImport, "run" | "settings">,

@@ -153,6 +153,8 @@ export type Attention =
 
 /** Kinds of write. */
 export type AuditAction =
+  /** An import was cancelled. */
+  | 'CANCEL_IMPORT'
   /** A plan was published anew, with a note for its readers. */
   | 'CORRECT_PLAN'
   /** A publisher was made. */
@@ -165,10 +167,16 @@ export type AuditAction =
   | 'DELETE_WEBHOOK'
   /** A draft was thrown away. */
   | 'DISCARD_DRAFT'
+  /** An import saved a draft, and published it where its feed says so. */
+  | 'IMPORT_DRAFT'
   /** A set of published rules was loaded. */
   | 'LOAD_RULE_SET'
   /** A plan was published. */
   | 'PUBLISH_PLAN'
+  /** A file was handed in for a feed. */
+  | 'RECEIVE_FILE'
+  /** A feed was removed. */
+  | 'REMOVE_FEED'
   /** Something was sent again to a webhook. */
   | 'REPLAY_DELIVERY'
   /** An access token was taken away. */
@@ -177,8 +185,16 @@ export type AuditAction =
   | 'ROTATE_WEBHOOK_SECRET'
   /** Documents were saved as drafts. */
   | 'SAVE_DRAFTS'
+  /** A feed was saved. */
+  | 'SAVE_FEED'
   /** Foods were saved. */
   | 'SAVE_FOODS'
+  /** A row that an import had put aside was settled. */
+  | 'SETTLE_ROW'
+  /** An import was asked for. */
+  | 'START_IMPORT'
+  /** What an import did to a draft was taken back. */
+  | 'UNDO_IMPORT'
   /** A publisher was given another name. */
   | 'UPDATE_PUBLISHER'
   /** A webhook was stopped or let go on. */
@@ -255,8 +271,12 @@ export type AuditSubjectKind =
   | 'COMPONENT_DRAFT'
   /** A delivery to a webhook, by its id. */
   | 'DELIVERY'
+  /** A feed, by its slug. */
+  | 'FEED'
   /** A food, by its slug. */
   | 'FOOD'
+  /** An import, by its id. */
+  | 'IMPORT'
   /** A published plan, by its slug. */
   | 'PLAN'
   /** The draft of a plan, by its slug. */
@@ -1823,14 +1843,20 @@ export type ProblemCode =
   | 'COMPONENT_CYCLE'
   /** No meal draws on a component. */
   | 'COMPONENT_NOT_REACHED'
+  /** A document builds on a component that was put aside in the same file. */
+  | 'COMPONENT_SET_ASIDE'
   /** A table whose columns may be parted by more than one mark, or by none. */
   | 'DELIMITER_UNCLEAR'
   /** The same thing twice. */
   | 'DUPLICATE'
   /** Foods belong to all publishers; only the operator saves them. */
   | 'FOOD_IS_SHARED'
+  /** The import has ended already. */
+  | 'IMPORT_ENDED'
   /** An import failed on our side. */
   | 'IMPORT_FAULT'
+  /** An import of the feed waits or is going on. */
+  | 'IMPORT_GOING_ON'
   /** The write with that idempotency key is still running. */
   | 'KEY_IN_USE'
   /** The idempotency key was sent before with other input. */
@@ -1843,6 +1869,10 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** What a person must still say of a recipe before it can be a draft. */
+  | 'RECIPE_OPEN'
+  /** The row is settled already. */
+  | 'ROW_SETTLED'
   /** A set of published rules of that code is loaded, and says something else. */
   | 'RULE_SET_EXISTS'
   /** A number of servings that cannot be computed. */
@@ -1861,6 +1891,10 @@ export type ProblemCode =
   | 'UNKNOWN_DELIVERY'
   /** There is no such draft. */
   | 'UNKNOWN_DRAFT'
+  /** There is no such feed. */
+  | 'UNKNOWN_FEED'
+  /** The feed has no such file. */
+  | 'UNKNOWN_FILE'
   /** There is no such food. */
   | 'UNKNOWN_FOOD'
   /** A food has no such part. */
@@ -1871,6 +1905,10 @@ export type ProblemCode =
   | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
   | 'UNKNOWN_ROUTE'
+  /** No such row was put aside. */
+  | 'UNKNOWN_ROW'
+  /** There is no such import. */
+  | 'UNKNOWN_RUN'
   /** There is no such access token. */
   | 'UNKNOWN_TOKEN'
   /** A unit that nobody knows. */

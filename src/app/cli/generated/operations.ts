@@ -147,14 +147,20 @@ export type ProblemCode =
   | 'COMPONENT_CYCLE'
   /** No meal draws on a component. */
   | 'COMPONENT_NOT_REACHED'
+  /** A document builds on a component that was put aside in the same file. */
+  | 'COMPONENT_SET_ASIDE'
   /** A table whose columns may be parted by more than one mark, or by none. */
   | 'DELIMITER_UNCLEAR'
   /** The same thing twice. */
   | 'DUPLICATE'
   /** Foods belong to all publishers; only the operator saves them. */
   | 'FOOD_IS_SHARED'
+  /** The import has ended already. */
+  | 'IMPORT_ENDED'
   /** An import failed on our side. */
   | 'IMPORT_FAULT'
+  /** An import of the feed waits or is going on. */
+  | 'IMPORT_GOING_ON'
   /** The write with that idempotency key is still running. */
   | 'KEY_IN_USE'
   /** The idempotency key was sent before with other input. */
@@ -167,6 +173,10 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** What a person must still say of a recipe before it can be a draft. */
+  | 'RECIPE_OPEN'
+  /** The row is settled already. */
+  | 'ROW_SETTLED'
   /** A set of published rules of that code is loaded, and says something else. */
   | 'RULE_SET_EXISTS'
   /** A number of servings that cannot be computed. */
@@ -185,6 +195,10 @@ export type ProblemCode =
   | 'UNKNOWN_DELIVERY'
   /** There is no such draft. */
   | 'UNKNOWN_DRAFT'
+  /** There is no such feed. */
+  | 'UNKNOWN_FEED'
+  /** The feed has no such file. */
+  | 'UNKNOWN_FILE'
   /** There is no such food. */
   | 'UNKNOWN_FOOD'
   /** A food has no such part. */
@@ -195,6 +209,10 @@ export type ProblemCode =
   | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
   | 'UNKNOWN_ROUTE'
+  /** No such row was put aside. */
+  | 'UNKNOWN_ROW'
+  /** There is no such import. */
+  | 'UNKNOWN_RUN'
   /** There is no such access token. */
   | 'UNKNOWN_TOKEN'
   /** A unit that nobody knows. */

@@ -1,0 +1,80 @@
+import type { ImportReport, ReportedChange, ReportedDifference } from "../domain/model/import-report.js";
+import type { Food } from "../domain/model/food.js";
+import { changeDifferences } from "./compare-imported.js";
+import type { Deps, ImportChange } from "./deps.js";
+import { differencesOf, foodFacts, packFacts, type NotedPack } from "./change-facts.js";
+import { feedSettingsSchema } from "./feed-settings.js";
+import type { FoundImport } from "./find-imports.js";
+import { signatureOf } from "./signature.js";
+import { importCaller, type DraftBefore } from "./store-draft.js";
+
+export { importReportMarkdown } from "../exports/import-report.js";
+
+/** The most changes, and the most rows put aside, that one report shows. */
+export const longestReport = 200;
+
+/** What became of an import that was found for its actor before. */
+export async function reportImport(deps: Deps, { run, feed }: FoundImport): Promise<ImportReport> {
+  const { data } = deps;
+  const file = run.file === null ? null : await data.importFiles.byId(run.file);
+  const changes = await data.importRuns.changes(run.id, longestReport + 1);
+  const page = { first: longestReport, after: null, last: null, before: null };
+  const rows = await data.importRuns.quarantined(run.id, page);
+  const { read, created, changed, unchanged, quarantined, repeated } = run;
+  const reported: ReportedChange[] = [];
+  for (const change of changes.slice(0, longestReport))
+    reported.push(await reportedChange(deps, { run, feed }, change, changes));
+  return {
+    ...{ feed: feed.slug, publisher: feed.publisher, run: run.id, kind: run.kind, state: run.state },
+    fileName: file?.name ?? null,
+    endedAt: run.endedAt,
+    counts: { read, created, changed, unchanged, quarantined, repeated },
+    problems: run.problems,
+    changes: reported,
+    moreChanges: changes.length > longestReport,
+    rows: rows.items.map(({ item: { line, part, problems, settledAt } }) => ({
+      ...{ line, part, problems, isSettled: settledAt !== null },
+    })),
+    moreRows: rows.hasNext,
+  };
+}
+
+async function reportedChange(
+  deps: Deps,
+  { feed }: FoundImport,
+  change: ImportChange,
+  all: readonly ImportChange[],
+): Promise<ReportedChange> {
+  const { key, before, after } = change;
+  const isNew = before === null;
+  if (feed.kind === "PRICES") {
+    const [food, pack] = JSON.parse(key) as readonly [string, string];
+    const differences = differencesOf(packFacts(before as NotedPack | null), packFacts(after as NotedPack | null));
+    return { what: `pack ${pack} of ${food}`, isNew, differences, superseded: null };
+  }
+  if (feed.kind === "FOODS") {
+    const was = before as Food | null;
+    const differences: readonly ReportedDifference[] = differencesOf(foodFacts(was), foodFacts(after as Food | null));
+    const { source } = feedSettingsSchema.parse(feed.settings);
+    const other = was?.nutrients?.source.title;
+    return {
+      what: `food ${key}`,
+      isNew,
+      differences,
+      superseded: other === undefined || other === source ? null : other,
+    };
+  }
+  const by = (before as Partial<DraftBefore> | null)?.updatedBy ?? null;
+  const isOwn = by === signatureOf(importCaller(feed.slug).actor);
+  return {
+    what: whatOf(key),
+    isNew,
+    differences: await changeDifferences(deps, feed.publisher ?? "", change, all),
+    superseded: isOwn ? null : by,
+  };
+}
+
+const whatOf = (key: string): string => {
+  const [kind = "", slug = ""] = key.split(" ");
+  return `${kind === "REVISION" ? "published plan" : kind.toLowerCase()} ${slug}`;
+};
