@@ -129,6 +129,17 @@ describe("the registry", () => {
     for (const { exact: text, factor } of standardUnits.values()) expect(factor).toBe(new Fraction(text).valueOf());
   });
 
+  it("weighs, counts or pours: all that is not a weight, a count or a batch is a volume", () => {
+    const weights = ["g", "kg", "mg", "dag", "oz", "lb", "stone", "metric-pound", "label-oz", "stick-butter"];
+    const others = new Map([
+      ...weights.map((id) => [id, "MASS"] as const),
+      ["piece", "COUNT"],
+      ["dozen", "COUNT"],
+      ["batch", "BATCH"],
+    ]);
+    for (const { id, dimension } of standardUnits.values()) expect(dimension, id).toBe(others.get(id) ?? "VOLUME");
+  });
+
   it("knows no unit that is not in it", () => {
     expect(standardUnit("own:clove")).toBeNull();
     expect(standardUnit("cup")).toBeNull();

@@ -28,6 +28,9 @@ const isMark = (mark: string): boolean => mark === "." || mark === "," || isGrou
 const isSpaceGroup = (text: string, at: number, marks: NumberMarks | null): boolean =>
   text[at] === " " && marks !== null && /^\s$/.test(marks.group) && /^\d{3}(?!\d)/.test(text.slice(at + 1, at + 5));
 
+/** "1 1/2" with a no-break space: what follows is a fraction, no group. */
+const isFractionNext = (text: string, at: number): boolean => /^\s\d{1,2}[/⁄∕]/u.test(text.slice(at, at + 4));
+
 interface Scanned {
   readonly digits: readonly string[];
   readonly marks: readonly string[];
@@ -43,7 +46,7 @@ const scan = (text: string, start: number, marks: NumberMarks | null): Scanned =
     digits.push(text.slice(from, at));
     const mark = text[at] ?? "";
     const holds = isDigit(text.charCodeAt(at + 1)) && (isMark(mark) || isSpaceGroup(text, at, marks));
-    if (!holds) return { digits, marks: found, end: at };
+    if (!holds || isFractionNext(text, at)) return { digits, marks: found, end: at };
     found.push(mark === " " ? "\u00a0" : mark);
     at += 1;
     from = at;

@@ -6,6 +6,7 @@ import type { LineModifier, LineReasonCode, NoAmount } from "./parsed-line.js";
 import { readRange } from "./range.js";
 import { isSizeUnit, readUnit, type ReadUnit } from "./read-unit.js";
 import { amountlessWords } from "./words/amountless-words.js";
+import { countWords, type CountWord } from "./words/count-words.js";
 import { fillWords, formAdverbs, formWords, sizeWords } from "./words/form-words.js";
 import { numberWords } from "./words/number-words.js";
 import { bareWord, wordEnd } from "./word-at.js";
@@ -80,11 +81,13 @@ interface Before {
   readonly forms: readonly string[];
 }
 
+const NO_COUNTS: ReadonlyMap<string, CountWord> = new Map();
+
 /** Digits, brackets and signs; NaN is the end of the text. */
 const isNoLetter = (code: number): boolean => !(code > 64);
 
-/** Words such as "heaping", "large" and "packed" from `start` on. */
-const describing = (text: string, start: number, sizes: boolean): Before => {
+/** Words such as "heaping", "large" and "packed" from `start` on. `counts`: words that count here and describe elsewhere. */
+const describing = (text: string, start: number, sizes: boolean, counts = NO_COUNTS): Before => {
   let at = skipSpaces(text, start);
   if (isNoLetter(text.charCodeAt(at))) return { at, modifiers: [], notes: [], forms: [] };
   const modifiers: LineModifier[] = [];
@@ -96,7 +99,7 @@ const describing = (text: string, start: number, sizes: boolean): Before => {
     const fill = end === at ? undefined : fillWords.get(word);
     if (fill !== undefined) modifiers.push(fill);
     else if (sizes && sizeWords.has(word)) notes.push(text.slice(at, end));
-    else if (sizes && formWords.has(word)) forms.push(formWords.get(word) ?? word);
+    else if (sizes && formWords.has(word) && !counts.has(word)) forms.push(formWords.get(word) ?? word);
     else if (!(sizes && formAdverbs.has(word))) return { at, modifiers, notes, forms };
     at = skipSpaces(text, end);
   }
@@ -179,7 +182,7 @@ export const readMeasure = (text: string, start: number, context: LineContext): 
     length === null
       ? packSize(text, from, context)
       : { size: null, end: length, reasons: ["SIZE_BY_LENGTH"], notes: [text.slice(before.at, length).trim()] };
-  const between = describing(text, sized.end, true);
+  const between = describing(text, sized.end, true, countWords[context.language]);
   const hyphened = sized.end === from && length === null && text[from] === "-";
   const unit = readUnit(text, hyphened ? from : between.at, context);
   if (unit === null && isPartOfName(text, from) && sized.end === from) return null;

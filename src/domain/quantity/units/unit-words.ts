@@ -67,16 +67,13 @@ const en: Words = {
 const de: Words = {
   g: "gramm gr",
   kg: "kilogramm kilo kilos",
-  ml: "milliliter",
   cl: "zentiliter",
   dl: "deziliter",
-  l: "liter",
   oz: "unze unzen",
   "metric-pound": "pfund pfd",
   "cup?": "tasse tassen",
   "tbsp?": "EL el esslöffel eßlöffel essl",
   "tsp?": "TL tl teelöffel teel kaffeelöffel KL kl",
-  "pint?": "pint pints",
   "gallon?": "gallone gallonen",
   piece: "stück stk st stücke",
   dozen: "dutzend",
@@ -84,12 +81,7 @@ const de: Words = {
 };
 
 const fr: Words = {
-  g: "gramme grammes gr",
-  kg: "kilogramme kilogrammes kilo kilos",
-  ml: "millilitre millilitres",
-  cl: "centilitre centilitres",
   dl: "décilitre décilitres",
-  l: "litre litres",
   oz: "once onces",
   "metric-pound": "livre livres",
   "cup?": "tasse tasses",
@@ -98,7 +90,6 @@ const fr: Words = {
   "tsp?":
     "c._à_c c_à_c càc cac cc c._à_café c_à_café cuillère_à_café cuillères_à_café cuillere_a_cafe cuilleres_a_cafe cuillerée_à_café cuillerées_à_café",
   "pint?": "pinte pintes",
-  "gallon?": "gallon gallons",
   [NO_UNIT]: "quart quarts",
   piece: "pièce pièces",
   dozen: "douzaine douzaines",

@@ -472,6 +472,7 @@ describe("other languages", () => {
     ["fr", "250 g de farine", of("250", "g"), "farine"],
     ["es", "3 cucharadas de aceite", of("3", "metric-tbsp"), "aceite"],
     ["es", "once tomates", of("11", "piece"), "tomates"],
+    ["es", "2 rebanadas de pan", of("2", "own:rebanada"), "pan"],
     ["pl", "2 łyżki oliwy", of("2", "metric-tbsp"), "oliwy"],
     ["pl", "pół główki kapusty", of("1/2", "own:główka"), "kapusty"],
     ["pl", "10 dag sera", of("10", "dag"), "sera"],

@@ -1,4 +1,4 @@
-/** Words that count something sold or grown in one piece, by language; singular first, then its other forms. */
+/** Words that count something sold or grown in one piece, by language, where English has another; singular first. */
 type Rows = readonly string[];
 
 const enContainers: Rows = [
@@ -76,9 +76,7 @@ const frContainers: Rows = [
   "boîte boîtes boite boites",
   "bocal bocaux",
   "bouteille bouteilles",
-  "sachet sachets",
   "paquet paquets",
-  "pot pots",
   "brique briques",
   "conserve conserves",
 ];
@@ -93,7 +91,6 @@ const frCounts: Rows = [
   "tête têtes",
   "feuille feuilles",
   "poignée poignées",
-  "cube cubes",
   "tige tiges",
   "noix",
   "verre verres",
