@@ -1,5 +1,6 @@
 import request from "supertest";
 import { beforeAll, expect, it } from "vitest";
+import { publishPlan } from "../../src/services/publish-plan.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { demo, demoBundle, openTestApp, renamed, rules, type TestApp } from "../graphql/open-test-app.js";
 import { attributeOf, byId, elementsOf, markupFaults, parseErrors, textOf } from "../kit/html-page.js";
@@ -202,6 +203,29 @@ describeOnBothDatabases("pages", (open) => {
     }
   });
 
+  it("links to the same answer in every other form, and each link answers", async () => {
+    const { text } = await get(`${path}?${household}`);
+    const links = [...text.matchAll(/href="(\/v1\/plans\/[^"]+)"/g)].map(([, found]) =>
+      (found ?? "").replaceAll("&amp;", "&"),
+    );
+    const endings = links.map((each) => /\.(\w+)\?/.exec(each)?.[1]);
+    expect(endings).toEqual(["md", "txt", "json", "csv", "ics"]);
+    for (const each of links) expect([each, (await get(each)).status]).toEqual([each, 200]);
+    // Without a start of the session there is no calendar to offer.
+    expect((await get(path)).text).not.toContain(".ics");
+  });
+
+  it("says what a revision changed", async () => {
+    const { app, deps } = test;
+    const bundle = renamed(demoBundle("roots-and-barley"), "with-a-note");
+    await publishPlan(deps, bundle);
+    const changed = { ...bundle, plan: { ...bundle.plan, summary: "Shorter." } };
+    const published = await publishPlan(deps, changed, "The summary is <shorter>.");
+    expect(published.ok).toBe(true);
+    const { text } = await request(app.server).get("/p/third-gate-allotments/with-a-note");
+    expect(textOf(byId(text, "edition")!)).toContain("What this revision changed: The summary is <shorter>.");
+  });
+
   it("says that a revision was withdrawn", async () => {
     const bundle = renamed(demoBundle("roots-and-barley"), "withdrawn-plan");
     const at = new Date("2026-02-02T10:00:00Z");
@@ -209,11 +233,12 @@ describeOnBothDatabases("pages", (open) => {
     await test.deps.data.revisions.withdraw(
       { publisher: bundle.plan.publisher, slug: "withdrawn-plan", revision: 1 },
       at,
+      "The soak is too short.",
     );
     expect((await get("/p/third-gate-allotments/withdrawn-plan")).status).toBe(404);
     const old = await get("/p/third-gate-allotments/withdrawn-plan?revision=1");
     expect(old.status).toBe(200);
-    expect(old.text).toContain("withdrew this revision on 2 February 2026");
+    expect(old.text).toContain("withdrew this revision on 2 February 2026. The reason given: The soak is too short.");
   });
 
   it("puts several plans on one list, each for its own number of people", async () => {

@@ -24,3 +24,14 @@ export const listPath = (plan: Named): string => `${planPath(plan)}/list`;
 /** The revision that was shown, for ever, and what was asked of it. */
 export const revisionPath = (plan: Named, revision: number, form: PlanForm): string =>
   planPath(plan) + formQuery({ ...form, revision: String(revision) });
+
+/** The same answer in another form: `form` is an ending such as `md`, `part` a part of the plan such as `list`. */
+export const otherFormPath = (
+  { publisher, slug }: Named,
+  form: string,
+  part: string | null,
+  asked: PlanForm,
+): string => {
+  const plan = `/v1/plans/${encodeURIComponent(publisher)}/${encodeURIComponent(slug)}`;
+  return `${plan}${part === null ? "" : `/${part}`}.${form}${formQuery(asked)}`;
+};

@@ -73,7 +73,7 @@ export function planPage(input: PlanPageInput): string {
     main: markup`<header class="front">
 <h1>${plan.title}</h1>
 ${plan.summary !== null && markup`<p class="summary">${plan.summary}</p>`}
-${publication.withdrawnAt !== null && markup`<p class="flag">The writer withdrew this revision on ${longDate(publication.withdrawnAt)}. It is kept so that old letters still lead somewhere; do not begin with it.</p>`}
+${publication.withdrawnAt !== null && markup`<p class="flag">The writer withdrew this revision on ${longDate(publication.withdrawnAt)}.${publication.withdrawnBecause !== null && ` The reason given: ${publication.withdrawnBecause}`} It is kept so that old letters still lead somewhere; do not begin with it.</p>`}
 ${answer !== null && glance(answer)}
 </header>
 <aside class="side">
