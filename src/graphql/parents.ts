@@ -146,3 +146,5 @@ export type NodeParent =
   | Tagged<FoodParent, "Food">;
 export type KeepableParent =
   Tagged<MealParent, "Meal"> | Tagged<ComponentParent, "Component"> | Tagged<FoodParent, "Food">;
+export type { Feed as FeedParent } from "../services/deps.js";
+export type { FoundImport as ImportRunParent } from "../services/find-imports.js";

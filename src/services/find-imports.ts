@@ -35,3 +35,11 @@ export async function listQuarantined(
   if (!request.ok) return request;
   return badCursor(request.value, () => data.importRuns.quarantined(run.id, request.value));
 }
+
+/** null: nothing of that line was put aside. The import was found for its actor before. */
+export const findQuarantined = (
+  { data }: Deps,
+  run: string,
+  line: number,
+  part: number,
+): Promise<QuarantinedRow | null> => data.importRuns.quarantinedRow(run, line, part);

@@ -2,6 +2,7 @@ import { failed, type Problem } from "../domain/problem.js";
 import type { FeedKind, ImportRun } from "../persistence/import-data.js";
 import type { Deps } from "./deps.js";
 import { feedSettingsSchema } from "./feed-settings.js";
+import { tableText } from "../imports/tables/table-text.js";
 import { documentRows } from "./document-rows.js";
 import { loadDrafts } from "./load-drafts.js";
 import { recipeRows } from "./recipe-rows.js";
@@ -24,8 +25,25 @@ const loaders: Readonly<Record<FeedKind, Loader>> = {
   PRICES: loadPrices,
   FOODS: loadFoods,
   DOCUMENTS: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await documentRows(job, ownerOf(job))),
-  RECIPES: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await recipeRows(deps, job, ownerOf(job))),
+  RECIPES: async (deps, job) => {
+    const owner = ownerOf(job);
+    return loadDrafts(
+      deps,
+      job,
+      owner,
+      await ((await isDocument(job)) ? documentRows(job, owner) : recipeRows(deps, job, owner)),
+    );
+  },
 };
+
+/** A recipe that was put aside is mended as the document it was to become. JSON and pages begin with a mark. */
+async function isDocument({ bytes }: RunningImport): Promise<boolean> {
+  for await (const text of tableText(bytes())) {
+    const start = text.trimStart();
+    if (start !== "") return !/^[{[<]/.test(start);
+  }
+  return false;
+}
 
 function ownerOf({ feed }: RunningImport): string {
   if (feed.publisher === null) throw new Error(`the feed ${feed.slug} of drafts has no publisher`);

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FindingParent, FoodParent, FoodPartParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -772,6 +772,158 @@ export type ExpectedDraftInput = {
   readonly version: Scalars['Int']['input'];
 };
 
+/** Where files come from, and how they are read. */
+export type Feed = {
+  readonly __typename?: 'Feed';
+  /** When it is imported: five fields as in a crontab. Null: only when asked. */
+  readonly cron: Maybe<Scalars['String']['output']>;
+  /** Whether it is imported at its time. */
+  readonly enabled: Scalars['Boolean']['output'];
+  /** What its files hold. */
+  readonly kind: FeedKind;
+  /** Whose it is. Null: the operator's. */
+  readonly publisher: Maybe<Publisher>;
+  /** How its files are come by and read. */
+  readonly settings: FeedSettings;
+  /** Short name, unique among the feeds of its owner. */
+  readonly slug: Scalars['String']['output'];
+  /** IANA time zone of `cron`. */
+  readonly zone: Scalars['String']['output'];
+};
+
+/** A column that a file calls otherwise than we do. */
+export type FeedColumn = {
+  readonly __typename?: 'FeedColumn';
+  /** Its name in the header of the file. */
+  readonly inFile: Scalars['String']['output'];
+  /** Our name. */
+  readonly ours: Scalars['String']['output'];
+};
+
+/** A column that a file calls otherwise than we do. */
+export type FeedColumnInput = {
+  /** Its name in the header of the file. */
+  readonly inFile: Scalars['String']['input'];
+  /** Our name. */
+  readonly ours: Scalars['String']['input'];
+};
+
+/** What the files of a feed hold. */
+export type FeedKind =
+  /** Plans and components as YAML or JSON, one or many a file. */
+  | 'DOCUMENTS'
+  /** A table of foods with their nutrients. */
+  | 'FOODS'
+  /** A table of packs and what they cost. */
+  | 'PRICES'
+  /** schema.org recipes: JSON-LD, or a saved page that holds it. */
+  | 'RECIPES';
+
+/** Shares above which an import stops and loads nothing; 1 turns one off. */
+export type FeedLimits = {
+  readonly __typename?: 'FeedLimits';
+  /** Of what the feed had before: changed. */
+  readonly changed: Scalars['Float']['output'];
+  /** Of what was read: put aside. */
+  readonly quarantined: Scalars['Float']['output'];
+};
+
+/** Shares above which an import stops and loads nothing, from 0 to 1; 1 turns one off. */
+export type FeedLimitsInput = {
+  /** Of what the feed had before: changed. */
+  readonly changed: Scalars['Float']['input'];
+  /** Of what was read: put aside. */
+  readonly quarantined: Scalars['Float']['input'];
+};
+
+/** A feed, or why it was not saved. */
+export type FeedPayload = {
+  readonly __typename?: 'FeedPayload';
+  /** Null if there were problems. */
+  readonly feed: Maybe<Feed>;
+  /** What is wrong. Empty if it was done. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
+/** Where a feed's files come from. */
+export type FeedPlace = {
+  readonly __typename?: 'FeedPlace';
+  /** Which kind of place. */
+  readonly kind: FeedPlaceKind;
+  /** Path below the folder for imports. Null for other kinds. */
+  readonly path: Maybe<Scalars['String']['output']>;
+  /** The address. Null for other kinds. */
+  readonly url: Maybe<Scalars['String']['output']>;
+};
+
+/** Where a feed's files come from. */
+export type FeedPlaceInput = {
+  /** Which kind of place. */
+  readonly kind: FeedPlaceKind;
+  /** For FOLDER: path below the folder for imports. */
+  readonly path?: InputMaybe<Scalars['String']['input']>;
+  /** For ADDRESS: beginning with `https://`. */
+  readonly url?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Kinds of place. */
+export type FeedPlaceKind =
+  /** An address on the open internet. */
+  | 'ADDRESS'
+  /** A file below the folder that the operator keeps for imports; of a publisher below the folder of its slug there. */
+  | 'FOLDER'
+  /** Files are handed in over REST. */
+  | 'UPLOAD';
+
+/** How a feed's files are come by and read. */
+export type FeedSettings = {
+  readonly __typename?: 'FeedSettings';
+  /** Columns that the file calls otherwise than we do. */
+  readonly columns: ReadonlyArray<FeedColumn>;
+  /** ISO 4217 code where a row names none. */
+  readonly currency: Maybe<Scalars['String']['output']>;
+  /** What parts the columns. Null: found out from the header. */
+  readonly delimiter: Maybe<Scalars['String']['output']>;
+  /** Shares above which an import stops and loads nothing. */
+  readonly limits: FeedLimits;
+  /** Language of its numbers and words. Null: only numbers that can mean one thing are read. */
+  readonly locale: Maybe<Scalars['String']['output']>;
+  /** The measures its amounts are written in. */
+  readonly measures: MeasureSystem;
+  /** Where files come from. */
+  readonly place: FeedPlace;
+  /** Whether plans are published once they are saved. */
+  readonly publish: Scalars['Boolean']['output'];
+  /** ISO 3166 code where a row names none. */
+  readonly region: Maybe<Scalars['String']['output']>;
+  /** Shown beside every figure that comes from it. */
+  readonly source: Scalars['String']['output'];
+};
+
+/** How a feed's files are come by and read. */
+export type FeedSettingsInput = {
+  /** Columns that the file calls otherwise than we do. */
+  readonly columns?: InputMaybe<ReadonlyArray<FeedColumnInput>>;
+  /** ISO 4217 code where a row names none. */
+  readonly currency?: InputMaybe<Scalars['String']['input']>;
+  /** What parts the columns: a comma, a semicolon, a tab or a bar. Left out: found out from the header. */
+  readonly delimiter?: InputMaybe<Scalars['String']['input']>;
+  /** Left out: 0.3 and 0.2 for foods and prices, none for documents and recipes. */
+  readonly limits?: InputMaybe<FeedLimitsInput>;
+  /** Language of its numbers and words, such as `en` or `de-AT`. */
+  readonly locale?: InputMaybe<Scalars['String']['input']>;
+  /** The measures its amounts are written in. Left out: metric. */
+  readonly measures?: InputMaybe<MeasureSystem>;
+  /** Where files come from. Left out: they are handed in. */
+  readonly place?: InputMaybe<FeedPlaceInput>;
+  /** Whether plans are published once they are saved. Left out: no. */
+  readonly publish?: InputMaybe<Scalars['Boolean']['input']>;
+  /** ISO 3166 code where a row names none. */
+  readonly region?: InputMaybe<Scalars['String']['input']>;
+  /** Shown beside every figure that comes from it. */
+  readonly source: Scalars['String']['input'];
+};
+
 /** Something a writer should look at. */
 export type Finding = {
   readonly __typename?: 'Finding';
@@ -1045,6 +1197,150 @@ export type HouseholdInput = {
   readonly swaps: ReadonlyArray<SwapInput>;
 };
 
+/** What an import did to one thing. */
+export type ImportChange = {
+  readonly __typename?: 'ImportChange';
+  /** What readers find otherwise. */
+  readonly differences: ReadonlyArray<ImportDifference>;
+  /** It was not there before. */
+  readonly isNew: Scalars['Boolean']['output'];
+  /** Whose word was replaced: a source, or who had saved the draft. Null: the feed's own, or nobody's. */
+  readonly superseded: Maybe<Scalars['String']['output']>;
+  /** Such as `plan barley-days`, `food egg` or `pack box-of-6 of egg`. */
+  readonly what: Scalars['String']['output'];
+};
+
+/** Rows, documents or recipes of an import. */
+export type ImportCounts = {
+  readonly __typename?: 'ImportCounts';
+  /** Known, and different from before. */
+  readonly changed: Scalars['Int']['output'];
+  /** New. */
+  readonly created: Scalars['Int']['output'];
+  /** Put aside, to be mended. */
+  readonly quarantined: Scalars['Int']['output'];
+  /** Read so far. */
+  readonly read: Scalars['Int']['output'];
+  /** Replaced by a later one of the same file that stands for the same thing. */
+  readonly repeated: Scalars['Int']['output'];
+  /** Known, and as before. */
+  readonly unchanged: Scalars['Int']['output'];
+};
+
+/** One thing that readers find otherwise. */
+export type ImportDifference = {
+  readonly __typename?: 'ImportDifference';
+  /** What it is. Null: it is gone. */
+  readonly after: Maybe<Scalars['String']['output']>;
+  /** What it was. Null: it is new. */
+  readonly before: Maybe<Scalars['String']['output']>;
+  /** Which. */
+  readonly what: Scalars['String']['output'];
+};
+
+/** What became of an import. */
+export type ImportReport = {
+  readonly __typename?: 'ImportReport';
+  /** What it changed for readers, or in a dry run would; the first 200. */
+  readonly changes: ReadonlyArray<ImportChange>;
+  /** The whole report as Markdown (CommonMark). */
+  readonly markdown: Scalars['String']['output'];
+  /** There are more changes. */
+  readonly moreChanges: Scalars['Boolean']['output'];
+  /** The import. */
+  readonly run: ImportRun;
+};
+
+/** One import of a file. */
+export type ImportRun = {
+  readonly __typename?: 'ImportRun';
+  /** Rows so far. At the end, `read` is the sum of the others. */
+  readonly counts: ImportCounts;
+  /** When it was asked for. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** When it ended. */
+  readonly endedAt: Maybe<Scalars['DateTime']['output']>;
+  /** The feed it is of. */
+  readonly feed: Feed;
+  /** Id of its file. Null: it has none, or none yet. */
+  readonly file: Maybe<Scalars['ID']['output']>;
+  /** Whether it loads although a limit is passed. */
+  readonly force: Scalars['Boolean']['output'];
+  /** When its worker was last heard of. */
+  readonly heartbeatAt: Maybe<Scalars['DateTime']['output']>;
+  /** Its id. */
+  readonly id: Scalars['ID']['output'];
+  /** What it is to do. */
+  readonly kind: ImportRunKind;
+  /** Why it stopped or failed. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** When a worker first took it up. */
+  readonly startedAt: Maybe<Scalars['DateTime']['output']>;
+  /** How far it is. */
+  readonly state: ImportRunState;
+  /** Id of the import that it takes back. */
+  readonly undoes: Maybe<Scalars['ID']['output']>;
+};
+
+/** A page of imports. */
+export type ImportRunConnection = {
+  readonly __typename?: 'ImportRunConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<ImportRunEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One entry in the list. */
+export type ImportRunEdge = {
+  readonly __typename?: 'ImportRunEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The entry. */
+  readonly node: ImportRun;
+};
+
+/** Which import. */
+export type ImportRunInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Its id. */
+  readonly run: Scalars['ID']['input'];
+};
+
+/** What an import is to do. */
+export type ImportRunKind =
+  /** Find out what loading it would do, and load nothing. */
+  | 'DRY_RUN'
+  /** Load its file. */
+  | 'LOAD'
+  /** Take another import back. */
+  | 'UNDO';
+
+/** An import, or why there is none. */
+export type ImportRunPayload = {
+  readonly __typename?: 'ImportRunPayload';
+  /** What is wrong. Empty if it was done. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly run: Maybe<ImportRun>;
+};
+
+/** How far an import is. */
+export type ImportRunState =
+  /** Somebody stopped it. */
+  | 'CANCELLED'
+  /** It is done. */
+  | 'DONE'
+  /** It could not be done. */
+  | 'FAILED'
+  /** It waits for a worker. */
+  | 'QUEUED'
+  /** A worker has it. */
+  | 'RUNNING'
+  /** A limit of its feed stopped it, and nothing was loaded. */
+  | 'STOPPED';
+
 /** Anything that keeps: a food, a component or a meal. */
 export type Keepable = Component | Food | Meal;
 
@@ -1211,6 +1507,8 @@ export type Money = {
  */
 export type Mutation = {
   readonly __typename?: 'Mutation';
+  /** Stops an import that waits or goes on. What it loaded stays. Asks for the scope IMPORT. */
+  readonly cancelImport: ImportRunPayload;
   /**
    * Publishes the draft of a plan that was published before, with a note for its readers. Refused where nothing would change. The
    * scope PUBLISH may.
@@ -1236,6 +1534,10 @@ export type Mutation = {
    * writer's check finds what stops publishing. The scope PUBLISH may.
    */
   readonly publishPlan: PublishPlanPayload;
+  /** Removes a feed with its files and imports, and the packs it lists; drafts and foods it brought stay. Asks for the scope IMPORT. */
+  readonly removeFeed: RemoveFeedPayload;
+  /** Queues an import of the file of an earlier one, with the rules and foods of today. Asks for the scope IMPORT. */
+  readonly replayImport: ImportRunPayload;
   /** Sends something again, from the first try on. Asks for the scope ADMIN. */
   readonly replayWebhookDelivery: WebhookDeliveryPayload;
   /** Takes an access token away for good, at once. Its publisher's own tokens with the scope ADMIN and the operator's may. */
@@ -1249,10 +1551,21 @@ export type Mutation = {
    * publishers share, are only taken from the operator.
    */
   readonly saveDocuments: SaveDocumentsPayload;
+  /**
+   * Makes a feed, or replaces the one of that owner and slug. Feeds of foods and prices are the operator's, since foods are shared;
+   * feeds of documents and recipes belong to a publisher. Asks for the scope IMPORT, and for PUBLISH where the feed publishes.
+   */
+  readonly saveFeed: FeedPayload;
   /** Saves foods, which all publishers share, all of them or none. The operator's tokens with the scope WRITE may. */
   readonly saveFoods: SaveFoodsPayload;
   /** Saves the document of one plan as a draft. The scope WRITE may. */
   readonly savePlanDraft: SaveDraftPayload;
+  /** Settles something that an import put aside: mended, it is imported alone; without a text it is passed over. Asks for the scope IMPORT. */
+  readonly settleRow: SettleRowPayload;
+  /** Queues an import of a feed; of one feed one at a time waits or goes on. Asks for the scope IMPORT. */
+  readonly startImport: ImportRunPayload;
+  /** Queues an undo of an import: what it did is taken back, but for what somebody changed since. Asks for the scope IMPORT. */
+  readonly undoImport: ImportRunPayload;
   /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
   readonly updatePublisher: PublisherPayload;
   /** Stops a webhook, or lets it go on. Asks for the scope ADMIN. */
@@ -1262,6 +1575,15 @@ export type Mutation = {
    * the newest revision in force. The scope PUBLISH may.
    */
   readonly withdrawPlan: WithdrawPlanPayload;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCancelImportArgs = {
+  input: ImportRunInput;
 };
 
 
@@ -1341,6 +1663,24 @@ export type MutationPublishPlanArgs = {
  * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
  * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
+export type MutationRemoveFeedArgs = {
+  input: RemoveFeedInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationReplayImportArgs = {
+  input: ReplayImportInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
 export type MutationReplayWebhookDeliveryArgs = {
   input: ReplayWebhookDeliveryInput;
 };
@@ -1386,6 +1726,15 @@ export type MutationSaveDocumentsArgs = {
  * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
  * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
+export type MutationSaveFeedArgs = {
+  input: SaveFeedInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
 export type MutationSaveFoodsArgs = {
   input: SaveFoodsInput;
 };
@@ -1397,6 +1746,33 @@ export type MutationSaveFoodsArgs = {
  */
 export type MutationSavePlanDraftArgs = {
   input: SaveDraftInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationSettleRowArgs = {
+  input: SettleRowInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationStartImportArgs = {
+  input: StartImportInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationUndoImportArgs = {
+  input: ImportRunInput;
 };
 
 
@@ -1961,6 +2337,41 @@ export type PublisherPayload = {
   readonly publisher: Maybe<Publisher>;
 };
 
+/** Something of a file that could not be taken. */
+export type QuarantinedRow = {
+  readonly __typename?: 'QuarantinedRow';
+  /** The line it begins on, from 1. */
+  readonly line: Scalars['Int']['output'];
+  /** What a person may start from: of a recipe, the draft as far as it goes, with what is still open. */
+  readonly offer: Maybe<Scalars['String']['output']>;
+  /** From 0: several recipes may begin on one line. */
+  readonly part: Scalars['Int']['output'];
+  /** Everything that is wrong with it. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** As it stands in the file. */
+  readonly raw: Scalars['String']['output'];
+  /** When it was settled. Null: it waits. */
+  readonly settledAt: Maybe<Scalars['DateTime']['output']>;
+};
+
+/** A page of rows that were put aside. */
+export type QuarantinedRowConnection = {
+  readonly __typename?: 'QuarantinedRowConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<QuarantinedRowEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One entry in the list. */
+export type QuarantinedRowEdge = {
+  readonly __typename?: 'QuarantinedRowEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The entry. */
+  readonly node: QuarantinedRow;
+};
+
 /** Everything that can be asked. */
 export type Query = {
   readonly __typename?: 'Query';
@@ -1997,10 +2408,20 @@ export type Query = {
   readonly componentDraft: Maybe<Draft>;
   /** Drafts of one publisher: components, then plans, each by slug. Asks for the scope READ_DRAFTS. */
   readonly drafts: DraftConnection;
+  /** A feed. Asks for the scope IMPORT. */
+  readonly feed: Maybe<Feed>;
+  /** Feeds of one owner, by slug. Asks for the scope IMPORT. */
+  readonly feeds: ReadonlyArray<Feed>;
   /** A food as it is known today. Null if there is none. */
   readonly food: Maybe<Food>;
   /** Foods as they are known today, by slug. */
   readonly foods: FoodConnection;
+  /** What became of an import, for whoever looks after it in the morning. Asks for the scope IMPORT. Null: there is no such import. */
+  readonly importReport: Maybe<ImportReport>;
+  /** An import. Asks for the scope IMPORT. Null also for one of another publisher. */
+  readonly importRun: Maybe<ImportRun>;
+  /** Imports of a feed, newest first. Asks for the scope IMPORT. Null: there is no such feed. */
+  readonly importRuns: Maybe<ImportRunConnection>;
   /** Anything that has an id. Null if it is gone. */
   readonly node: Maybe<Node>;
   /** What to multiply a recipe by for another pan, so that it stands as deep as before. Oven times are not multiplied: check. */
@@ -2011,6 +2432,8 @@ export type Query = {
   readonly planDraft: Maybe<Draft>;
   /** Published plans, newest first, each in its newest revision. */
   readonly plans: PlanConnection;
+  /** What an import put aside, in the order of its file. Asks for the scope IMPORT. Null: there is no such import. */
+  readonly quarantinedRows: Maybe<QuarantinedRowConnection>;
   /** Every set of published rules that was loaded, the one that begins last first. */
   readonly ruleSets: ReadonlyArray<RuleSet>;
   /** One list for several plans, each at its own servings. */
@@ -2111,6 +2534,19 @@ export type QueryDraftsArgs = {
 
 
 /** Everything that can be asked. */
+export type QueryFeedArgs = {
+  publisher: InputMaybe<Scalars['String']['input']>;
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryFeedsArgs = {
+  publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
 export type QueryFoodArgs = {
   slug: Scalars['String']['input'];
 };
@@ -2123,6 +2559,29 @@ export type QueryFoodsArgs = {
   filter: InputMaybe<FoodFilter>;
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryImportReportArgs = {
+  run: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryImportRunArgs = {
+  id: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryImportRunsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  feed: Scalars['String']['input'];
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: InputMaybe<Scalars['String']['input']>;
 };
 
 
@@ -2165,6 +2624,16 @@ export type QueryPlansArgs = {
 
 
 /** Everything that can be asked. */
+export type QueryQuarantinedRowsArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  run: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
 export type QueryShoppingListArgs = {
   household: InputMaybe<HouseholdInput>;
   plans: ReadonlyArray<PlanPortionInput>;
@@ -2199,6 +2668,37 @@ export type QueryWebhooksArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Which feed to remove. */
+export type RemoveFeedInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of its publisher. Left out: the operator's. */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /** Its slug. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** A feed that was removed, or why not. */
+export type RemoveFeedPayload = {
+  readonly __typename?: 'RemoveFeedPayload';
+  /** What is wrong. Empty if it was done. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Slug of the feed. Null if there were problems. */
+  readonly removed: Maybe<Scalars['String']['output']>;
+};
+
+/** Which import to do again. */
+export type ReplayImportInput = {
+  /** Only find out what it would do. */
+  readonly dryRun?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Load although a limit is passed. */
+  readonly force?: InputMaybe<Scalars['Boolean']['input']>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Its id. */
+  readonly run: Scalars['ID']['input'];
 };
 
 /** Which delivery to send again. */
@@ -2365,6 +2865,26 @@ export type SaveDraftPayload = {
   readonly draft: Maybe<SavedDraft>;
   /** Empty if all went well; else all of them at once, each with its place. */
   readonly problems: ReadonlyArray<Problem>;
+};
+
+/** A feed to save. */
+export type SaveFeedInput = {
+  /** When it is imported: five fields as in a crontab. Left out: only when asked. */
+  readonly cron?: InputMaybe<Scalars['String']['input']>;
+  /** Whether it is imported at its time. Left out: yes. */
+  readonly enabled?: InputMaybe<Scalars['Boolean']['input']>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** What its files hold. It cannot be changed later. */
+  readonly kind: FeedKind;
+  /** Slug of its publisher. Left out: the operator's. */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /** How its files are come by and read. */
+  readonly settings: FeedSettingsInput;
+  /** Lower-case letters and digits, words joined by hyphens. */
+  readonly slug: Scalars['String']['input'];
+  /** IANA time zone of `cron`. Left out: UTC. */
+  readonly zone?: InputMaybe<Scalars['String']['input']>;
 };
 
 /** Foods to save together. */
@@ -2580,6 +3100,31 @@ export type SessionTaskKind =
   /** Washing a machine. */
   | 'WASH';
 
+/** What to do with something that was put aside. */
+export type SettleRowInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** The line it begins on. */
+  readonly line: Scalars['Int']['input'];
+  /** Which of several on that line. Left out: the first, 0. */
+  readonly part?: InputMaybe<Scalars['Int']['input']>;
+  /** Id of the import. */
+  readonly run: Scalars['ID']['input'];
+  /** The row as it should be, of a table without its header. Left out: it is passed over. */
+  readonly text?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A row that was settled, or why not. */
+export type SettleRowPayload = {
+  readonly __typename?: 'SettleRowPayload';
+  /** What is wrong. Empty if it was done. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly row: Maybe<QuarantinedRow>;
+  /** The import of the mended row alone. Null: it was passed over, or there were problems. */
+  readonly run: Maybe<ImportRun>;
+};
+
 /** A part of a shop. */
 export type ShoppingAisle = {
   readonly __typename?: 'ShoppingAisle';
@@ -2646,6 +3191,22 @@ export type SourceKind =
   | 'PUBLISHED'
   /** The writer measured or decided it. */
   | 'WRITER';
+
+/** An import to queue. */
+export type StartImportInput = {
+  /** Only find out what it would do. */
+  readonly dryRun?: InputMaybe<Scalars['Boolean']['input']>;
+  /** Id of a file that the feed has had. Left out: fetched from the feed's place, or the last that was handed in. */
+  readonly file?: InputMaybe<Scalars['ID']['input']>;
+  /** Load although a limit is passed. */
+  readonly force?: InputMaybe<Scalars['Boolean']['input']>;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the feed's publisher. Left out: the operator's. */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the feed. */
+  readonly slug: Scalars['String']['input'];
+};
 
 /** Why a task does not begin earlier. */
 export type StartReason =
@@ -3164,6 +3725,18 @@ export type ResolversTypes = {
   EatersInput: EatersInput;
   EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
   ExpectedDraftInput: ExpectedDraftInput;
+  Feed: ResolverTypeWrapper<FeedParent>;
+  FeedColumn: ResolverTypeWrapper<FeedColumn>;
+  FeedColumnInput: FeedColumnInput;
+  FeedKind: FeedKind;
+  FeedLimits: ResolverTypeWrapper<FeedLimits>;
+  FeedLimitsInput: FeedLimitsInput;
+  FeedPayload: ResolverTypeWrapper<Omit<FeedPayload, 'feed' | 'problems'> & { feed: Maybe<ResolversTypes['Feed']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  FeedPlace: ResolverTypeWrapper<FeedPlace>;
+  FeedPlaceInput: FeedPlaceInput;
+  FeedPlaceKind: FeedPlaceKind;
+  FeedSettings: ResolverTypeWrapper<FeedSettings>;
+  FeedSettingsInput: FeedSettingsInput;
   Finding: ResolverTypeWrapper<FindingParent>;
   FindingCode: FindingCode;
   FindingSeverity: FindingSeverity;
@@ -3181,6 +3754,17 @@ export type ResolversTypes = {
   FoodPart: ResolverTypeWrapper<FoodPartParent>;
   HouseholdInput: HouseholdInput;
   ID: ResolverTypeWrapper<Scalars['ID']['output']>;
+  ImportChange: ResolverTypeWrapper<ImportChange>;
+  ImportCounts: ResolverTypeWrapper<ImportCounts>;
+  ImportDifference: ResolverTypeWrapper<ImportDifference>;
+  ImportReport: ResolverTypeWrapper<Omit<ImportReport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
+  ImportRun: ResolverTypeWrapper<ImportRunParent>;
+  ImportRunConnection: ResolverTypeWrapper<Omit<ImportRunConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ImportRunEdge']> }>;
+  ImportRunEdge: ResolverTypeWrapper<Omit<ImportRunEdge, 'node'> & { node: ResolversTypes['ImportRun'] }>;
+  ImportRunInput: ImportRunInput;
+  ImportRunKind: ImportRunKind;
+  ImportRunPayload: ResolverTypeWrapper<Omit<ImportRunPayload, 'problems' | 'run'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, run: Maybe<ResolversTypes['ImportRun']> }>;
+  ImportRunState: ImportRunState;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
   Keepable: ResolverTypeWrapper<KeepableParent>;
   KeepingCount: KeepingCount;
@@ -3224,7 +3808,13 @@ export type ResolversTypes = {
   Publisher: ResolverTypeWrapper<PublisherParent>;
   PublisherPayload: ResolverTypeWrapper<Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, publisher: Maybe<ResolversTypes['Publisher']> }>;
   Quantity: ResolverTypeWrapper<Scalars['Quantity']['output']>;
+  QuarantinedRow: ResolverTypeWrapper<Omit<QuarantinedRow, 'problems'> & { problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  QuarantinedRowConnection: ResolverTypeWrapper<Omit<QuarantinedRowConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['QuarantinedRowEdge']> }>;
+  QuarantinedRowEdge: ResolverTypeWrapper<Omit<QuarantinedRowEdge, 'node'> & { node: ResolversTypes['QuarantinedRow'] }>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  RemoveFeedInput: RemoveFeedInput;
+  RemoveFeedPayload: ResolverTypeWrapper<Omit<RemoveFeedPayload, 'problems'> & { problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  ReplayImportInput: ReplayImportInput;
   ReplayWebhookDeliveryInput: ReplayWebhookDeliveryInput;
   RevokeTokenInput: RevokeTokenInput;
   RevokeTokenPayload: ResolverTypeWrapper<Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
@@ -3241,6 +3831,7 @@ export type ResolversTypes = {
   SaveDocumentsPayload: ResolverTypeWrapper<Omit<SaveDocumentsPayload, 'drafts' | 'foods' | 'problems'> & { drafts: Maybe<ReadonlyArray<ResolversTypes['SavedDraft']>>, foods: Maybe<ReadonlyArray<ResolversTypes['Food']>>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   SaveDraftInput: SaveDraftInput;
   SaveDraftPayload: ResolverTypeWrapper<Omit<SaveDraftPayload, 'draft' | 'problems'> & { draft: Maybe<ResolversTypes['SavedDraft']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  SaveFeedInput: SaveFeedInput;
   SaveFoodsInput: SaveFoodsInput;
   SaveFoodsPayload: ResolverTypeWrapper<Omit<SaveFoodsPayload, 'foods' | 'problems'> & { foods: Maybe<ReadonlyArray<ResolversTypes['Food']>>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   SavedDraft: ResolverTypeWrapper<SavedDraftParent>;
@@ -3254,11 +3845,14 @@ export type ResolversTypes = {
   SessionStartInput: SessionStartInput;
   SessionTask: ResolverTypeWrapper<SessionTaskParent>;
   SessionTaskKind: SessionTaskKind;
+  SettleRowInput: SettleRowInput;
+  SettleRowPayload: ResolverTypeWrapper<Omit<SettleRowPayload, 'problems' | 'row' | 'run'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, row: Maybe<ResolversTypes['QuarantinedRow']>, run: Maybe<ResolversTypes['ImportRun']> }>;
   ShoppingAisle: ResolverTypeWrapper<Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversTypes['ShoppingLine']> }>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineParent>;
   ShoppingList: ResolverTypeWrapper<ShoppingListParent>;
   Source: ResolverTypeWrapper<Source>;
   SourceKind: SourceKind;
+  StartImportInput: StartImportInput;
   StartReason: StartReason;
   Step: ResolverTypeWrapper<StepParent>;
   StepGrowth: StepGrowth;
@@ -3338,6 +3932,16 @@ export type ResolversParentTypes = {
   EatersInput: EatersInput;
   EdiblePortion: EdiblePortion;
   ExpectedDraftInput: ExpectedDraftInput;
+  Feed: FeedParent;
+  FeedColumn: FeedColumn;
+  FeedColumnInput: FeedColumnInput;
+  FeedLimits: FeedLimits;
+  FeedLimitsInput: FeedLimitsInput;
+  FeedPayload: Omit<FeedPayload, 'feed' | 'problems'> & { feed: Maybe<ResolversParentTypes['Feed']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  FeedPlace: FeedPlace;
+  FeedPlaceInput: FeedPlaceInput;
+  FeedSettings: FeedSettings;
+  FeedSettingsInput: FeedSettingsInput;
   Finding: FindingParent;
   Float: Scalars['Float']['output'];
   Food: FoodParent;
@@ -3353,6 +3957,15 @@ export type ResolversParentTypes = {
   FoodPart: FoodPartParent;
   HouseholdInput: HouseholdInput;
   ID: Scalars['ID']['output'];
+  ImportChange: ImportChange;
+  ImportCounts: ImportCounts;
+  ImportDifference: ImportDifference;
+  ImportReport: Omit<ImportReport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
+  ImportRun: ImportRunParent;
+  ImportRunConnection: Omit<ImportRunConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ImportRunEdge']> };
+  ImportRunEdge: Omit<ImportRunEdge, 'node'> & { node: ResolversParentTypes['ImportRun'] };
+  ImportRunInput: ImportRunInput;
+  ImportRunPayload: Omit<ImportRunPayload, 'problems' | 'run'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, run: Maybe<ResolversParentTypes['ImportRun']> };
   Int: Scalars['Int']['output'];
   Keepable: KeepableParent;
   KeepingRule: KeepingRule;
@@ -3386,7 +3999,13 @@ export type ResolversParentTypes = {
   Publisher: PublisherParent;
   PublisherPayload: Omit<PublisherPayload, 'problems' | 'publisher'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, publisher: Maybe<ResolversParentTypes['Publisher']> };
   Quantity: Scalars['Quantity']['output'];
+  QuarantinedRow: Omit<QuarantinedRow, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  QuarantinedRowConnection: Omit<QuarantinedRowConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['QuarantinedRowEdge']> };
+  QuarantinedRowEdge: Omit<QuarantinedRowEdge, 'node'> & { node: ResolversParentTypes['QuarantinedRow'] };
   Query: Record<PropertyKey, never>;
+  RemoveFeedInput: RemoveFeedInput;
+  RemoveFeedPayload: Omit<RemoveFeedPayload, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  ReplayImportInput: ReplayImportInput;
   ReplayWebhookDeliveryInput: ReplayWebhookDeliveryInput;
   RevokeTokenInput: RevokeTokenInput;
   RevokeTokenPayload: Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
@@ -3400,6 +4019,7 @@ export type ResolversParentTypes = {
   SaveDocumentsPayload: Omit<SaveDocumentsPayload, 'drafts' | 'foods' | 'problems'> & { drafts: Maybe<ReadonlyArray<ResolversParentTypes['SavedDraft']>>, foods: Maybe<ReadonlyArray<ResolversParentTypes['Food']>>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   SaveDraftInput: SaveDraftInput;
   SaveDraftPayload: Omit<SaveDraftPayload, 'draft' | 'problems'> & { draft: Maybe<ResolversParentTypes['SavedDraft']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  SaveFeedInput: SaveFeedInput;
   SaveFoodsInput: SaveFoodsInput;
   SaveFoodsPayload: Omit<SaveFoodsPayload, 'foods' | 'problems'> & { foods: Maybe<ReadonlyArray<ResolversParentTypes['Food']>>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   SavedDraft: SavedDraftParent;
@@ -3410,10 +4030,13 @@ export type ResolversParentTypes = {
   ServingsRow: ServingsRowParent;
   SessionStartInput: SessionStartInput;
   SessionTask: SessionTaskParent;
+  SettleRowInput: SettleRowInput;
+  SettleRowPayload: Omit<SettleRowPayload, 'problems' | 'row' | 'run'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, row: Maybe<ResolversParentTypes['QuarantinedRow']>, run: Maybe<ResolversParentTypes['ImportRun']> };
   ShoppingAisle: Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversParentTypes['ShoppingLine']> };
   ShoppingLine: ShoppingLineParent;
   ShoppingList: ShoppingListParent;
   Source: Source;
+  StartImportInput: StartImportInput;
   Step: StepParent;
   StorageGuidance: StorageGuidanceParent;
   String: Scalars['String']['output'];
@@ -3713,6 +4336,50 @@ export type EdiblePortionResolvers<ContextType = Context, ParentType extends Res
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
 };
 
+export type FeedResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Feed'] = ResolversParentTypes['Feed']> = {
+  cron: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  enabled: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['FeedKind'], ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
+  settings: Resolver<ResolversTypes['FeedSettings'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  zone: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type FeedColumnResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedColumn'] = ResolversParentTypes['FeedColumn']> = {
+  inFile: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  ours: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type FeedLimitsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedLimits'] = ResolversParentTypes['FeedLimits']> = {
+  changed: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  quarantined: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type FeedPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedPayload'] = ResolversParentTypes['FeedPayload']> = {
+  feed: Resolver<Maybe<ResolversTypes['Feed']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
+export type FeedPlaceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedPlace'] = ResolversParentTypes['FeedPlace']> = {
+  kind: Resolver<ResolversTypes['FeedPlaceKind'], ParentType, ContextType>;
+  path: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  url: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type FeedSettingsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedSettings'] = ResolversParentTypes['FeedSettings']> = {
+  columns: Resolver<ReadonlyArray<ResolversTypes['FeedColumn']>, ParentType, ContextType>;
+  currency: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  delimiter: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  limits: Resolver<ResolversTypes['FeedLimits'], ParentType, ContextType>;
+  locale: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  measures: Resolver<ResolversTypes['MeasureSystem'], ParentType, ContextType>;
+  place: Resolver<ResolversTypes['FeedPlace'], ParentType, ContextType>;
+  publish: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type FindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Finding'] = ResolversParentTypes['Finding']> = {
   code: Resolver<ResolversTypes['FindingCode'], ParentType, ContextType>;
   column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
@@ -3807,6 +4474,66 @@ export type FoodPartResolvers<ContextType = Context, ParentType extends Resolver
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
 };
 
+export type ImportChangeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportChange'] = ResolversParentTypes['ImportChange']> = {
+  differences: Resolver<ReadonlyArray<ResolversTypes['ImportDifference']>, ParentType, ContextType>;
+  isNew: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  superseded: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  what: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ImportCountsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportCounts'] = ResolversParentTypes['ImportCounts']> = {
+  changed: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  created: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  quarantined: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  read: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  repeated: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  unchanged: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type ImportDifferenceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportDifference'] = ResolversParentTypes['ImportDifference']> = {
+  after: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  before: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  what: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ImportReportResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportReport'] = ResolversParentTypes['ImportReport']> = {
+  changes: Resolver<ReadonlyArray<ResolversTypes['ImportChange']>, ParentType, ContextType>;
+  markdown: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  moreChanges: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  run: Resolver<ResolversTypes['ImportRun'], ParentType, ContextType>;
+};
+
+export type ImportRunResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportRun'] = ResolversParentTypes['ImportRun']> = {
+  counts: Resolver<ResolversTypes['ImportCounts'], ParentType, ContextType>;
+  createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  endedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  feed: Resolver<ResolversTypes['Feed'], ParentType, ContextType>;
+  file: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
+  force: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  heartbeatAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['ImportRunKind'], ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  startedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  state: Resolver<ResolversTypes['ImportRunState'], ParentType, ContextType>;
+  undoes: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
+};
+
+export type ImportRunConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportRunConnection'] = ResolversParentTypes['ImportRunConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['ImportRunEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type ImportRunEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportRunEdge'] = ResolversParentTypes['ImportRunEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['ImportRun'], ParentType, ContextType>;
+};
+
+export type ImportRunPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportRunPayload'] = ResolversParentTypes['ImportRunPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  run: Resolver<Maybe<ResolversTypes['ImportRun']>, ParentType, ContextType>;
+};
+
 export type KeepableResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Keepable'] = ResolversParentTypes['Keepable']> = {
   __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal', ParentType, ContextType>;
 };
@@ -3861,6 +4588,7 @@ export type MoneyResolvers<ContextType = Context, ParentType extends ResolversPa
 };
 
 export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  cancelImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationCancelImportArgs, 'input'>>;
   correctPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationCorrectPlanArgs, 'input'>>;
   createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
   createToken?: Resolver<ResolversTypes['CreateTokenPayload'], ParentType, ContextType, RequireFields<MutationCreateTokenArgs, 'input'>>;
@@ -3869,13 +4597,19 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   discardDraft?: Resolver<ResolversTypes['DiscardDraftPayload'], ParentType, ContextType, RequireFields<MutationDiscardDraftArgs, 'input'>>;
   loadRuleSet?: Resolver<ResolversTypes['LoadRuleSetPayload'], ParentType, ContextType, RequireFields<MutationLoadRuleSetArgs, 'input'>>;
   publishPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationPublishPlanArgs, 'input'>>;
+  removeFeed?: Resolver<ResolversTypes['RemoveFeedPayload'], ParentType, ContextType, RequireFields<MutationRemoveFeedArgs, 'input'>>;
+  replayImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationReplayImportArgs, 'input'>>;
   replayWebhookDelivery?: Resolver<ResolversTypes['WebhookDeliveryPayload'], ParentType, ContextType, RequireFields<MutationReplayWebhookDeliveryArgs, 'input'>>;
   revokeToken?: Resolver<ResolversTypes['RevokeTokenPayload'], ParentType, ContextType, RequireFields<MutationRevokeTokenArgs, 'input'>>;
   rotateWebhookSecret?: Resolver<ResolversTypes['WebhookSecretPayload'], ParentType, ContextType, RequireFields<MutationRotateWebhookSecretArgs, 'input'>>;
   saveComponentDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSaveComponentDraftArgs, 'input'>>;
   saveDocuments?: Resolver<ResolversTypes['SaveDocumentsPayload'], ParentType, ContextType, RequireFields<MutationSaveDocumentsArgs, 'input'>>;
+  saveFeed?: Resolver<ResolversTypes['FeedPayload'], ParentType, ContextType, RequireFields<MutationSaveFeedArgs, 'input'>>;
   saveFoods?: Resolver<ResolversTypes['SaveFoodsPayload'], ParentType, ContextType, RequireFields<MutationSaveFoodsArgs, 'input'>>;
   savePlanDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSavePlanDraftArgs, 'input'>>;
+  settleRow?: Resolver<ResolversTypes['SettleRowPayload'], ParentType, ContextType, RequireFields<MutationSettleRowArgs, 'input'>>;
+  startImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationStartImportArgs, 'input'>>;
+  undoImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationUndoImportArgs, 'input'>>;
   updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
   updateWebhook?: Resolver<ResolversTypes['WebhookPayload'], ParentType, ContextType, RequireFields<MutationUpdateWebhookArgs, 'input'>>;
   withdrawPlan?: Resolver<ResolversTypes['WithdrawPlanPayload'], ParentType, ContextType, RequireFields<MutationWithdrawPlanArgs, 'input'>>;
@@ -4028,6 +4762,25 @@ export interface QuantityScalarConfig extends GraphQLScalarTypeConfig<ResolversT
   name: 'Quantity';
 }
 
+export type QuarantinedRowResolvers<ContextType = Context, ParentType extends ResolversParentTypes['QuarantinedRow'] = ResolversParentTypes['QuarantinedRow']> = {
+  line: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  offer: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  part: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  raw: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  settledAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+};
+
+export type QuarantinedRowConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['QuarantinedRowConnection'] = ResolversParentTypes['QuarantinedRowConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['QuarantinedRowEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type QuarantinedRowEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['QuarantinedRowEdge'] = ResolversParentTypes['QuarantinedRowEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['QuarantinedRow'], ParentType, ContextType>;
+};
+
 export type QueryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Query'] = ResolversParentTypes['Query']> = {
   auditTrail?: Resolver<ResolversTypes['AuditEntryConnection'], ParentType, ContextType, Partial<QueryAuditTrailArgs>>;
   catalogueFood?: Resolver<Maybe<ResolversTypes['CatalogueFood']>, ParentType, ContextType, RequireFields<QueryCatalogueFoodArgs, 'ndbNo'>>;
@@ -4039,19 +4792,30 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   component?: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType, RequireFields<QueryComponentArgs, 'publisher' | 'slug'>>;
   componentDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryComponentDraftArgs, 'publisher' | 'slug'>>;
   drafts?: Resolver<ResolversTypes['DraftConnection'], ParentType, ContextType, RequireFields<QueryDraftsArgs, 'publisher'>>;
+  feed?: Resolver<Maybe<ResolversTypes['Feed']>, ParentType, ContextType, RequireFields<QueryFeedArgs, 'slug'>>;
+  feeds?: Resolver<ReadonlyArray<ResolversTypes['Feed']>, ParentType, ContextType, Partial<QueryFeedsArgs>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
   foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
+  importReport?: Resolver<Maybe<ResolversTypes['ImportReport']>, ParentType, ContextType, RequireFields<QueryImportReportArgs, 'run'>>;
+  importRun?: Resolver<Maybe<ResolversTypes['ImportRun']>, ParentType, ContextType, RequireFields<QueryImportRunArgs, 'id'>>;
+  importRuns?: Resolver<Maybe<ResolversTypes['ImportRunConnection']>, ParentType, ContextType, RequireFields<QueryImportRunsArgs, 'feed'>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
   panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
   planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
+  quarantinedRows?: Resolver<Maybe<ResolversTypes['QuarantinedRowConnection']>, ParentType, ContextType, RequireFields<QueryQuarantinedRowsArgs, 'run'>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
   viewer?: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
   webhookDeliveries?: Resolver<ResolversTypes['WebhookDeliveryConnection'], ParentType, ContextType, RequireFields<QueryWebhookDeliveriesArgs, 'webhook'>>;
   webhooks?: Resolver<ResolversTypes['WebhookConnection'], ParentType, ContextType, Partial<QueryWebhooksArgs>>;
+};
+
+export type RemoveFeedPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RemoveFeedPayload'] = ResolversParentTypes['RemoveFeedPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  removed: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
 export type RevokeTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RevokeTokenPayload'] = ResolversParentTypes['RevokeTokenPayload']> = {
@@ -4176,6 +4940,12 @@ export type SessionTaskResolvers<ContextType = Context, ParentType extends Resol
   startsAt: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   temperatureC: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type SettleRowPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SettleRowPayload'] = ResolversParentTypes['SettleRowPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  row: Resolver<Maybe<ResolversTypes['QuarantinedRow']>, ParentType, ContextType>;
+  run: Resolver<Maybe<ResolversTypes['ImportRun']>, ParentType, ContextType>;
 };
 
 export type ShoppingAisleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ShoppingAisle'] = ResolversParentTypes['ShoppingAisle']> = {
@@ -4380,6 +5150,12 @@ export type Resolvers<ContextType = Context> = {
   DraftDocument: DraftDocumentResolvers<ContextType>;
   DraftEdge: DraftEdgeResolvers<ContextType>;
   EdiblePortion: EdiblePortionResolvers<ContextType>;
+  Feed: FeedResolvers<ContextType>;
+  FeedColumn: FeedColumnResolvers<ContextType>;
+  FeedLimits: FeedLimitsResolvers<ContextType>;
+  FeedPayload: FeedPayloadResolvers<ContextType>;
+  FeedPlace: FeedPlaceResolvers<ContextType>;
+  FeedSettings: FeedSettingsResolvers<ContextType>;
   Finding: FindingResolvers<ContextType>;
   Food: FoodResolvers<ContextType>;
   FoodAllergen: FoodAllergenResolvers<ContextType>;
@@ -4391,6 +5167,14 @@ export type Resolvers<ContextType = Context> = {
   FoodName: FoodNameResolvers<ContextType>;
   FoodNutrient: FoodNutrientResolvers<ContextType>;
   FoodPart: FoodPartResolvers<ContextType>;
+  ImportChange: ImportChangeResolvers<ContextType>;
+  ImportCounts: ImportCountsResolvers<ContextType>;
+  ImportDifference: ImportDifferenceResolvers<ContextType>;
+  ImportReport: ImportReportResolvers<ContextType>;
+  ImportRun: ImportRunResolvers<ContextType>;
+  ImportRunConnection: ImportRunConnectionResolvers<ContextType>;
+  ImportRunEdge: ImportRunEdgeResolvers<ContextType>;
+  ImportRunPayload: ImportRunPayloadResolvers<ContextType>;
   Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;
   Line: LineResolvers<ContextType>;
@@ -4416,7 +5200,11 @@ export type Resolvers<ContextType = Context> = {
   Publisher: PublisherResolvers<ContextType>;
   PublisherPayload: PublisherPayloadResolvers<ContextType>;
   Quantity: GraphQLScalarType;
+  QuarantinedRow: QuarantinedRowResolvers<ContextType>;
+  QuarantinedRowConnection: QuarantinedRowConnectionResolvers<ContextType>;
+  QuarantinedRowEdge: QuarantinedRowEdgeResolvers<ContextType>;
   Query: QueryResolvers<ContextType>;
+  RemoveFeedPayload: RemoveFeedPayloadResolvers<ContextType>;
   RevokeTokenPayload: RevokeTokenPayloadResolvers<ContextType>;
   Route: RouteResolvers<ContextType>;
   RuleScope: RuleScopeResolvers<ContextType>;
@@ -4431,6 +5219,7 @@ export type Resolvers<ContextType = Context> = {
   ScaledPlan: ScaledPlanResolvers<ContextType>;
   ServingsRow: ServingsRowResolvers<ContextType>;
   SessionTask: SessionTaskResolvers<ContextType>;
+  SettleRowPayload: SettleRowPayloadResolvers<ContextType>;
   ShoppingAisle: ShoppingAisleResolvers<ContextType>;
   ShoppingLine: ShoppingLineResolvers<ContextType>;
   ShoppingList: ShoppingListResolvers<ContextType>;

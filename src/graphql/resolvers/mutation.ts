@@ -9,11 +9,13 @@ import type { ProblemParent, PublisherParent } from "../parents.js";
 import { payload } from "../payload.js";
 import { draftMutations } from "./draft.js";
 import { publishingMutations } from "./publishing.js";
+import { importMutations } from "./import.js";
 import { webhookMutations } from "./webhook.js";
 
 export const mutationResolvers: MutationResolvers = {
   ...draftMutations,
   ...publishingMutations,
+  ...importMutations,
   ...webhookMutations,
 
   createPublisher: async (_, { input }, context) =>

@@ -15,12 +15,14 @@ import { draftQueries } from "./draft.js";
 import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./parents-of.js";
 import { tokenQueries } from "./token.js";
+import { importQueries } from "./import.js";
 import { webhookQueries } from "./webhook.js";
 
 export const queryResolvers: QueryResolvers = {
   ...tokenQueries,
   ...changeQueries,
   ...draftQueries,
+  ...importQueries,
   ...webhookQueries,
 
   plan: (_, { publisher, slug, revision }, { loaders }) =>

@@ -4,6 +4,7 @@ import { catalogueFoodResolvers } from "./catalogue-food.js";
 import { componentResolvers, routeResolvers } from "./component.js";
 import { draftResolvers, savedDraftResolvers } from "./draft.js";
 import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
+import { feedResolvers, importRunResolvers } from "./import.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
 import { mealResolvers } from "./meal.js";
 import { findingResolvers, planResolvers } from "./plan.js";
@@ -49,9 +50,11 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   DateTime: dateTimeScalar,
   Diet: dietResolvers,
   Draft: draftResolvers,
+  Feed: feedResolvers,
   Finding: findingResolvers,
   Food: foodResolvers,
   FoodPart: foodPartResolvers,
+  ImportRun: importRunResolvers,
   Keepable: { __resolveType: (subject) => subject.__typename },
   Line: lineResolvers,
   Meal: mealResolvers,
