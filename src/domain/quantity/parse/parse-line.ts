@@ -54,7 +54,7 @@ interface Started {
 
 /** "juice of 2 lemons": the part, then where its fruit begins. */
 const startOf = (text: string): Started => {
-  if (!/^[jzstagrp]/i.test(text)) return { part: null, parts: null, at: 0 };
+  if (!/^[fjzstagrp]/i.test(text)) return { part: null, parts: null, at: 0 };
   const both = partsOf.exec(text);
   if (both !== null) return { part: null, parts: both[0].trim(), at: both[0].length };
   for (const [part, pattern] of partOf) {

@@ -28,7 +28,7 @@ export const asNeeded = phrase(
 
 /** One look before all the others: most lines hold none of them. */
 export const anyPhrase =
-  /plus|more|taste|serv|garnish|need|required|option|divid|divis|dust|fry|greas|sprinkl|drizzl|brush|geteilt|nach|zum|goût|besoin|pour|gusto|para|más|smak|opcj|opcion|facult|wahl|podziel|podania|dekor|smaż|potrzeb|neces|extra/i;
+  /plus|more|mehr|więcej|taste|serv|garnish|need|required|option|divid|divis|dust|fry|greas|sprinkl|drizzl|brush|geteilt|nach|zum|goût|besoin|pour|gusto|para|más|smak|opcj|opcion|facult|wahl|podziel|podania|dekor|smaż|potrzeb|neces|extra/i;
 
 export const noAmountOf = (modifiers: readonly LineModifier[], needed: boolean): NoAmount =>
   modifiers.includes("TO_TASTE") ? "TO_TASTE" : needed ? "AS_NEEDED" : "UNSTATED";
@@ -44,4 +44,4 @@ export const partsOf =
   /^(?:the )?(?:finely )?(?:grated )?(?:(?:zest|rind) (?:and|&|\+) juice|juice (?:and|&|\+) (?:zest|rind)) of\s+/i;
 
 /** Words between a measure and its food: "of", "de", "d'". */
-export const filler = /\s*(?:(?:of the|of an?|of|from|von|des|du|de la|de|z)\s+|(?:de l|d)['’]\s*)/iy;
+export const filler = /\s*(?:(?:de l|d)['’]\s*|(?:of the|of an?|of|from|von|des|du|de la|de|z)\s+)/iy;
