@@ -143,6 +143,22 @@ describe("the chosen packs", () => {
     );
   });
 
+  it("are the best of all there are on two hundred fixed shelves, half of them priced by content so that many covers tie", () => {
+    const dice = diceFrom(7);
+    for (let round = 0; round < 200; round += 1) {
+      const packs = shelf(
+        ...Array.from({ length: 2 + dice.roll(3) }, (): [number, number] => {
+          const content = 1 + dice.roll(25);
+          return [content, round % 2 === 0 ? 2 * content : dice.roll(13)];
+        }),
+      );
+      const need = 1 + dice.roll(60);
+      const choice = chosen(need, packs);
+      const found = { price: choice.price, content: choice.content, packs: packCount(choice) };
+      expect(found, JSON.stringify({ need, packs })).toEqual(bruteForceCover(need, packs));
+    }
+  });
+
   it("waste least where no price is known", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 60 }), options(4, 25, 12), (need, priced) => {

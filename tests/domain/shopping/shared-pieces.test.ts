@@ -37,6 +37,13 @@ describe("pieces that parts share", () => {
     expect(sharedPieces([uses(9, [0, 2], [4, 2]), uses(2, [6, 2])])).toBe(4);
   });
 
+  it.each([
+    ["to the last day", 6, 3],
+    ["a day short of it", 5, 5],
+  ])("that keep %s are bought %i", (_, keeps, pieces) => {
+    expect(sharedPieces([uses(null, [2, 2]), uses(keeps, [8, 3])])).toBe(pieces);
+  });
+
   it("are the least that will do: an exact computation from the other side agrees", () => {
     fc.assert(
       fc.property(fc.array(arbitraryUses, { maxLength: 4 }), (parts) => {
