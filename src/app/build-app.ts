@@ -43,7 +43,8 @@ export async function buildApp({
     logController: new Fastify.LogController({ disableRequestLogging: true }),
     bodyLimit: largestBody,
     genReqId: (request) => requestId(request.headers["x-request-id"]),
-    requestTimeout: 30_000,
+    // A file for a feed may be half a gigabyte; heads of requests have less time, by default a minute.
+    requestTimeout: 600_000,
     // An ending such as .md asks for a form of the thing at the address before it.
     rewriteUrl: ({ url = "/" }) => splitSuffix(url).url,
     // While stopping, idle connections are closed and what still comes in on others is answered as always.

@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import type { Json } from "../services/json-schemas.js";
+import type { Caller, Scope } from "../services/actor.js";
 import type { Deps } from "../services/deps.js";
 import { formats, type Format, type FormatName } from "./format.js";
 import type { Parameter, Query } from "./parameter.js";
@@ -14,7 +15,11 @@ export interface Question {
   /** Values of the path's parameters, decoded. */
   readonly path: Readonly<Record<string, string>>;
   readonly query: Query;
+  /** Read, or of an upload the stream itself. */
   readonly body: unknown;
+  /** What the caller says its length is, in bytes; null: it does not say. */
+  readonly bodyLength: number | null;
+  readonly caller: Caller;
   /** `https://plans.example`, without a slash at the end. */
   readonly origin: string;
   /** Path and query as they were asked, without the ending for a form. */
@@ -40,11 +45,17 @@ interface Description {
   /** As OpenAPI writes it: `/v1/plans/{publisher}`. */
   readonly path: string;
   readonly operationId: string;
-  readonly tag: "plans" | "shopping" | "catalogue" | "publishers" | "service";
+  readonly tag: "plans" | "shopping" | "catalogue" | "publishers" | "imports" | "service";
   readonly summary: string;
   readonly description?: string;
   readonly parameters: readonly Parameter[];
   readonly body?: z.ZodType;
+  /** The body is a file, in any media type, and is read by whoever answers. */
+  readonly upload?: true;
+  /** 200 unless told. */
+  readonly status?: 202;
+  /** Asks for an access token with this scope; left out: anybody may. */
+  readonly scope?: Scope;
   /** Beside those that every address has. */
   readonly refusals: readonly ProblemKind[];
   readonly caching: Caching;

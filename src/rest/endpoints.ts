@@ -2,6 +2,7 @@ import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
 import { changesEndpoint } from "./routes/changes.js";
 import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
+import { importEndpoints } from "./routes/imports.js";
 import { openapiEndpoint } from "./routes/openapi.js";
 import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint } from "./routes/plan-parts.js";
 import { planEndpoint, revisionEndpoint } from "./routes/plan.js";
@@ -25,5 +26,6 @@ export const endpoints: readonly Endpoint[] = [
   publisherEndpoint,
   feedEndpoint,
   changesEndpoint,
+  ...importEndpoints,
   openapiEndpoint(() => openapiDocument(endpoints)),
 ];

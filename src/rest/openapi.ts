@@ -51,23 +51,36 @@ const always: readonly ProblemKind[] = [
   "too-many-requests",
   "fault",
 ];
+const withToken: readonly ProblemKind[] = ["forbidden"];
 const withBody: readonly ProblemKind[] = ["bad-request", "not-processable", "too-large", "unsupported-media-type"];
 
-function refusalsOf({ refusals, body }: Endpoint): Node {
-  const kinds = new Set([...refusals, ...always, ...(body === undefined ? [] : withBody)]);
+function refusalsOf({ refusals, body, scope }: Endpoint): Node {
+  const kinds = new Set([
+    ...refusals,
+    ...always,
+    ...(scope === undefined ? [] : withToken),
+    ...(body === undefined ? [] : withBody),
+  ]);
   const statuses = [...new Set([...kinds].map((kind) => problemKinds[kind].status))].toSorted((a, b) => a - b);
   return Object.fromEntries(statuses.map((status) => [String(status), { $ref: `#/components/responses/${status}` }]));
 }
 
+const fileBody: Node = {
+  required: true,
+  description: "The file itself.",
+  content: { "*/*": { schema: { type: "string", format: "binary" } } },
+};
+
 function operationOf(endpoint: Endpoint): Node {
-  const { operationId, tag, summary, description, parameters, body, writings, caching, method, links } = endpoint;
+  const { operationId, tag, summary, description, parameters, body, writings, caching, method, links, scope, upload } =
+    endpoint;
   const validated = caching !== "NEVER" && method === "GET";
   return {
     operationId,
     tags: [tag],
     summary,
     ...(description === undefined ? {} : { description }),
-    security: [],
+    security: scope === undefined ? [] : [{ token: [] }],
     parameters: [
       ...parameters.map(parameterOf),
       ...(validated ? [{ $ref: "#/components/parameters/If-None-Match" }] : []),
@@ -75,8 +88,9 @@ function operationOf(endpoint: Endpoint): Node {
     ...(body === undefined
       ? {}
       : { requestBody: { required: true, content: { "application/json": { schema: schemaOf(body) } } } }),
+    ...(upload === undefined ? {} : { requestBody: fileBody }),
     responses: {
-      "200": {
+      [String(endpoint.status ?? 200)]: {
         description: writings.map((writing) => writing.description).join(" "),
         headers: {
           "X-Request-Id": header("X-Request-Id"),
@@ -165,6 +179,7 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
       { name: "shopping", description: "Lists over several plans." },
       { name: "catalogue", description: "Foods and components." },
       { name: "publishers", description: "Whoever publishes, and what is new." },
+      { name: "imports", description: "Files for feeds, and what became of them. Feeds are kept over GraphQL." },
       { name: "service", description: "The service itself." },
     ],
     paths: Object.fromEntries(paths),
@@ -182,6 +197,9 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
           required: false,
           schema: { type: "string", maxLength: 4_000 },
         },
+      },
+      securitySchemes: {
+        token: { type: "http", scheme: "bearer", description: "An access token of the publisher, or of the operator." },
       },
       headers,
       responses: responsesOf(endpoints),

@@ -44,7 +44,7 @@ export const problemKinds = {
   "too-large": {
     status: 413,
     title: "The body is too large",
-    help: "Bodies are read up to one megabyte.",
+    help: "Bodies are read up to one megabyte, and files for feeds up to the size that `detail` names.",
   },
   "unsupported-media-type": {
     status: 415,

@@ -57,7 +57,17 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
   const allow = [...taken, "OPTIONS"].join(", ");
   const url = routeOf(path);
   for (const endpoint of here) {
-    scope.route({ method: endpoint.method, url, handler: (request, reply) => answer(endpoint, deps, request, reply) });
+    const handler = (request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> =>
+      answer(endpoint, deps, request, reply);
+    if (endpoint.upload !== true) scope.route({ method: endpoint.method, url, handler });
+    else {
+      void scope.register((files, _options, done) => {
+        files.removeAllContentTypeParsers();
+        files.addContentTypeParser("*", (_request, payload, read) => read(null, payload));
+        files.route({ method: endpoint.method, url, handler });
+        done();
+      });
+    }
   }
   scope.options(url, (request, reply) => {
     if (request.headers["access-control-request-method"] !== undefined) {
@@ -104,6 +114,8 @@ async function answer(
     path: request.params as Readonly<Record<string, string>>,
     query,
     body: request.body,
+    bodyLength: lengthOf(request.headers["content-length"]),
+    caller: { actor: request.actor, requestId: request.id },
     origin: `${request.protocol}://${request.host}`,
     address: url,
   };
@@ -115,9 +127,15 @@ async function answer(
   if (wrong.length > 0) return sendRefusal(badParameters(wrong), request, reply);
   const result = await endpoint.answer(question, chosen.writing);
   if (!result.ok) return sendRefusal(result.refusal, request, reply);
-  reply.headers(result.headers ?? {}).type(chosen.type);
+  reply
+    .code(endpoint.status ?? 200)
+    .headers(result.headers ?? {})
+    .type(chosen.type);
   return sendValidated(result.value, endpoint.caching, request, reply);
 }
+
+const lengthOf = (header: string | undefined): number | null =>
+  header !== undefined && /^\d{1,15}$/.test(header) ? Number(header) : null;
 
 const noForm = ({ writings }: Endpoint, suffix: string | null) =>
   suffix === null

@@ -15,3 +15,4 @@ export { sessionJson, sessionSchema } from "../exports/json/session.js";
 export { listAnswerJson, listAnswerSchema } from "../exports/json/shopping-list.js";
 export { storageJson, storageSchema } from "../exports/json/storage.js";
 export { changePageSchema } from "../exports/json/change.js";
+export { importReportJson, importReportSchema, importRunJson, importRunSchema } from "../exports/json/import-run.js";

@@ -5,6 +5,7 @@ import type { Deps, ImportChange } from "./deps.js";
 import { differencesOf, foodFacts, packFacts, type NotedPack } from "./change-facts.js";
 import { feedSettingsSchema } from "./feed-settings.js";
 import type { FoundImport } from "./find-imports.js";
+import { countsOf } from "./running-import.js";
 import { signatureOf } from "./signature.js";
 import { importCaller, type DraftBefore } from "./store-draft.js";
 
@@ -20,16 +21,12 @@ export async function reportImport(deps: Deps, { run, feed }: FoundImport): Prom
   const changes = await data.importRuns.changes(run.id, longestReport + 1);
   const page = { first: longestReport, after: null, last: null, before: null };
   const rows = await data.importRuns.quarantined(run.id, page);
-  const { read, created, changed, unchanged, quarantined, repeated } = run;
   const reported: ReportedChange[] = [];
   for (const change of changes.slice(0, longestReport))
     reported.push(await reportedChange(deps, { run, feed }, change, changes));
   return {
-    ...{ feed: feed.slug, publisher: feed.publisher, run: run.id, kind: run.kind, state: run.state },
+    ...summaryOf({ run, feed }),
     fileName: file?.name ?? null,
-    endedAt: run.endedAt,
-    counts: { read, created, changed, unchanged, quarantined, repeated },
-    problems: run.problems,
     changes: reported,
     moreChanges: changes.length > longestReport,
     rows: rows.items.map(({ item: { line, part, problems, settledAt } }) => ({
@@ -38,6 +35,12 @@ export async function reportImport(deps: Deps, { run, feed }: FoundImport): Prom
     moreRows: rows.hasNext,
   };
 }
+
+/** An import without what it did. */
+export const summaryOf = ({ run, feed }: FoundImport) => ({
+  ...{ feed: feed.slug, publisher: feed.publisher, run: run.id, kind: run.kind, state: run.state },
+  ...{ endedAt: run.endedAt, counts: countsOf(run), problems: run.problems },
+});
 
 async function reportedChange(
   deps: Deps,

@@ -1,0 +1,93 @@
+import { z } from "zod";
+import type { ImportReport } from "../../domain/model/import-report.js";
+import type { Problem } from "../../domain/problem.js";
+import { instant, list, named, text, type Json } from "./named-schema.js";
+import { problemJson, warningSchema } from "./warning.js";
+
+const count = (description: string) => z.number().int().min(0).describe(description);
+
+const shape = {
+  id: text("Id of the import.", 60),
+  feed: text("Slug of its feed.", 100),
+  publisher: text("Slug of the feed's publisher; null: the operator's.", 2_000).nullable(),
+  kind: z.enum(["LOAD", "DRY_RUN", "UNDO"]).describe("What it is to do."),
+  state: z.enum(["QUEUED", "RUNNING", "DONE", "STOPPED", "FAILED", "CANCELLED"]).describe("How far it is."),
+  endedAt: instant("When it ended; null: it has not.").nullable(),
+  counts: z
+    .object({
+      read: count("Rows, documents or recipes read so far."),
+      created: count("New."),
+      changed: count("Known, and different from before."),
+      unchanged: count("Known, and as before."),
+      quarantined: count("Put aside, to be mended."),
+      repeated: count("Replaced by a later one of the same file."),
+    })
+    .describe("How many. Once the import is done, `read` is the sum of the others."),
+  problems: list(warningSchema, "Why it stopped or failed."),
+};
+
+export const importRunSchema = named("ImportRun", "One import of a file.", z.object(shape));
+
+export const importReportSchema = named(
+  "ImportReport",
+  "What became of an import.",
+  z.object({
+    ...shape,
+    fileName: text("Name of its file.").nullable(),
+    changes: list(
+      z.object({
+        what: text("Such as `plan barley-days`, `food egg` or `pack box-of-6 of egg`."),
+        isNew: z.boolean().describe("It was not there before."),
+        differences: list(
+          z.object({
+            what: text("Which thing."),
+            before: text("What it was; null: it is new.", 20_000).nullable(),
+            after: text("What it is; null: it is gone.", 20_000).nullable(),
+          }),
+          "What readers find otherwise.",
+        ),
+        superseded: text("Whose word was replaced; null: the feed's own, or nobody's.").nullable(),
+      }),
+      "What it changed for readers, or in a dry run would; the first 200.",
+    ),
+    moreChanges: z.boolean().describe("There are more changes."),
+    rows: list(
+      z.object({
+        line: count("The line it begins on."),
+        part: count("From 0: several recipes may begin on one line."),
+        problems: list(warningSchema, "Everything that is wrong with it."),
+        isSettled: z.boolean().describe("It was mended or passed over."),
+      }),
+      "What was put aside; the first 200.",
+    ),
+    moreRows: z.boolean().describe("There are more rows."),
+  }),
+);
+
+type Summary = Pick<ImportReport, "feed" | "publisher" | "kind" | "state" | "endedAt" | "counts"> & {
+  readonly run: string;
+  readonly problems: readonly Problem[];
+};
+
+export const importRunJson = (found: Summary): Json<typeof importRunSchema> => ({
+  id: found.run,
+  feed: found.feed,
+  publisher: found.publisher,
+  kind: found.kind,
+  state: found.state,
+  endedAt: found.endedAt?.toISOString() ?? null,
+  counts: found.counts,
+  problems: found.problems.map(problemJson),
+});
+
+export const importReportJson = (report: ImportReport): Json<typeof importReportSchema> => ({
+  ...importRunJson(report),
+  fileName: report.fileName,
+  changes: report.changes,
+  moreChanges: report.moreChanges,
+  rows: report.rows.map(({ line, part, problems, isSettled }) => ({
+    ...{ line, part, isSettled },
+    problems: problems.map(problemJson),
+  })),
+  moreRows: report.moreRows,
+});

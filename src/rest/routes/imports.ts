@@ -1,0 +1,143 @@
+import { z } from "zod";
+import { importReportJson, importReportSchema, importRunJson, importRunSchema } from "../../services/as-json.js";
+import { findImport, type FoundImport } from "../../services/find-imports.js";
+import { FileTooLarge, largestUpload, receiveFile } from "../../services/receive-file.js";
+import { importReportMarkdown, reportImport, summaryOf } from "../../services/report-import.js";
+import { isStorable } from "../../services/storable.js";
+import { asJson, asText, endpoint, found, refused, type Endpoint, type Found, type Question } from "../endpoint.js";
+import { one } from "../page-question.js";
+import { badParameter, inPath, inQuery } from "../parameter.js";
+import { badParameters, notFound, notProcessable, refusal } from "../refusal.js";
+
+const yesNo = z.enum(["yes", "no"]);
+const unknownRun = notFound("This feed has had no such import, or it is none of yours.");
+const megabytes = largestUpload / 1024 / 1024;
+
+const feedIn = inPath("feed", "Slug of the feed.");
+const runIn = inPath("run", "Id of the import.");
+
+/** The same addresses for feeds of a publisher and for those of the operator. */
+const owners = [
+  {
+    root: "/v1/publishers/{publisher}/feeds/{feed}",
+    of: [inPath("publisher", "Slug of the publisher."), feedIn],
+    name: "",
+  },
+  { root: "/v1/feeds/{feed}", of: [feedIn], name: "Operator" },
+] as const;
+
+const ownerOf = ({ path }: Question): string | null => path["publisher"] ?? null;
+
+async function upload(question: Question): Promise<Found<FoundImport>> {
+  const { deps, caller, query, body, path } = question;
+  const wrong = (["dryRun", "force"] as const).flatMap((name) => {
+    const value = one(query, name);
+    return value === null || yesNo.safeParse(value).success ? [] : [badParameter(name, "yes or no", value)];
+  });
+  const name = one(query, "name") ?? "upload";
+  if (!isStorable(name) || name.length > 200) wrong.push(badParameter("name", "at most 200 characters", "others"));
+  if (wrong.length > 0) return refused(badParameters(wrong));
+  const tooLarge = refused(
+    refusal("too-large", `Files are taken up to ${megabytes} MiB.`, { headers: { connection: "close" } }),
+  );
+  if (question.bodyLength !== null && question.bodyLength > largestUpload) return tooLarge;
+  try {
+    const received = await receiveFile(deps, caller, {
+      ...{ publisher: ownerOf(question), slug: path["feed"] ?? "", name },
+      bytes: isStream(body) ? body : nothing(),
+      dryRun: one(query, "dryRun") === "yes",
+      force: one(query, "force") === "yes",
+    });
+    if (!received.ok) {
+      const isUnknown = received.problems.some(({ code }) => code === "UNKNOWN_FEED");
+      return refused(
+        isUnknown ? notFound("There is no such feed.", received.problems) : notProcessable(received.problems),
+      );
+    }
+    const run = await findImport(deps, caller.actor, received.value.run);
+    return run === null ? refused(unknownRun) : found(run);
+  } catch (error) {
+    if (error instanceof FileTooLarge) return tooLarge;
+    throw error;
+  }
+}
+
+const isStream = (body: unknown): body is AsyncIterable<Uint8Array> =>
+  typeof body === "object" && body !== null && Symbol.asyncIterator in body;
+
+async function* nothing(): AsyncGenerator<Uint8Array> {
+  yield* [];
+  await Promise.resolve();
+}
+
+/** An import of another feed, or of another publisher, is not there. */
+async function runOf(question: Question): Promise<Found<FoundImport>> {
+  const { deps, caller, path } = question;
+  const run = await findImport(deps, caller.actor, path["run"] ?? "");
+  const isHere = run?.feed.slug === path["feed"] && run?.feed.publisher === ownerOf(question);
+  return run !== null && isHere ? found(run) : refused(unknownRun);
+}
+
+export const importEndpoints: readonly Endpoint[] = owners.flatMap(({ root, of, name }) => [
+  endpoint(
+    {
+      method: "POST",
+      path: `${root}/files`,
+      operationId: `upload${name}File`,
+      tag: "imports",
+      summary: "Hand in a file for a feed, and import it",
+      description:
+        `The body is the file itself, up to ${megabytes} MiB, in any media type. It is stored as it comes in and imported by a` +
+        " worker: ask for the run to see how far it is. The same bytes as before are the file from before.",
+      parameters: [
+        ...of,
+        inQuery("name", "What problems and reports call the file."),
+        inQuery("dryRun", "`yes`: only find out what it would do.", yesNo),
+        inQuery("force", "`yes`: load although a limit of the feed is passed.", yesNo),
+      ],
+      scope: "IMPORT",
+      upload: true,
+      status: 202,
+      refusals: ["not-found", "not-processable", "too-large"],
+      caching: "NEVER",
+    },
+    upload,
+    [asJson(importRunSchema, "The import that waits.", (run: FoundImport) => importRunJson(summaryOf(run)))],
+  ),
+  endpoint(
+    {
+      method: "GET",
+      path: `${root}/runs/{run}`,
+      operationId: `get${name}Run`,
+      tag: "imports",
+      summary: "How far an import is",
+      parameters: [...of, runIn],
+      scope: "IMPORT",
+      refusals: ["not-found"],
+      caching: "NEVER",
+    },
+    runOf,
+    [asJson(importRunSchema, "The import.", (run: FoundImport) => importRunJson(summaryOf(run)))],
+  ),
+  endpoint(
+    {
+      method: "GET",
+      path: `${root}/runs/{run}/report`,
+      operationId: `get${name}Report`,
+      tag: "imports",
+      summary: "What became of an import",
+      parameters: [...of, runIn],
+      scope: "IMPORT",
+      refusals: ["not-found"],
+      caching: "NEVER",
+    },
+    async (question) => {
+      const run = await runOf(question);
+      return run.ok ? found(await reportImport(question.deps, run.value)) : run;
+    },
+    [
+      asJson(importReportSchema, "The report.", importReportJson),
+      asText("markdown", "The report to read.", importReportMarkdown),
+    ],
+  ),
+]);
