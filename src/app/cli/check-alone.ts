@@ -1,6 +1,9 @@
+import type { Food } from "../../domain/model/food.js";
 import type { Problem } from "../../domain/problem.js";
 import { placedProblem } from "../../imports/documents/placed-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
+import { catalogueFacts } from "../../imports/usda/catalogue-facts.js";
+import { mergeCatalogueFood } from "../../imports/usda/merge-catalogue-food.js";
 import { checkTexts } from "../../services/check-texts.js";
 import { projectRoot } from "../project-root.js";
 import { readShipped } from "../shipped-data.js";
@@ -16,13 +19,17 @@ export interface CheckedAlone {
 }
 
 /**
- * Checks documents with nothing beside them but the published rules that come with the program. What they name and is not
+ * Checks documents with nothing beside them but the published rules and the open food table that come with the program. What they name and is not
  * among them is no fault: the service may know it.
  */
 export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
   const rules = await readShipped("rules", projectRoot());
   const by = { rules, clock: () => new Date(), readRules: () => Promise.resolve(rules.safety.keeping) };
-  const { problems, findings } = await checkTexts(read, { foods: [], components: [] }, by);
+  const { problems, findings } = await checkTexts(
+    read,
+    { foods: [], components: [], inherit: await inheritanceOf(read) },
+    by,
+  );
   const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));
   const own = problems.filter(({ problem }: DocumentProblem) => nameOf(problem).length === 0);
   return {
@@ -32,6 +39,20 @@ export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
       foods: distinct(elsewhere.flatMap(({ food }) => food ?? [])),
       components: distinct(elsewhere.flatMap(({ component }) => component ?? [])),
     },
+  };
+}
+
+/** What the foods among the documents inherit. The table is large, and read only where one names a number in it. */
+async function inheritanceOf({ documents }: DocumentsRead): Promise<(food: Food) => Food> {
+  const wanted = new Set(documents.flatMap(({ document }) => (document.kind === "food" ? [document.usda] : [])));
+  if (![...wanted].some((ndbNo) => ndbNo !== null)) return (food) => food;
+  const root = projectRoot();
+  const { edition } = await readShipped("catalogue-edition", root);
+  const rows = (await readShipped("catalogue", root)).filter(({ ndbNo }) => wanted.has(ndbNo));
+  const facts = new Map(rows.map((row) => [row.ndbNo, catalogueFacts(row, edition)]));
+  return (food) => {
+    const inherited = food.ndbNo === null ? undefined : facts.get(food.ndbNo);
+    return inherited === undefined ? food : mergeCatalogueFood(food, inherited);
   };
 }
 
