@@ -1,6 +1,22 @@
 import type { CodegenConfig } from "@graphql-codegen/cli";
 
-/** Writes src/graphql/generated/resolver-types.ts: `npx graphql-codegen --config codegen.config.ts`. A test compares. */
+/** Types of a client's operations, and the operations as texts. */
+const client = (documents: string) => ({
+  documents,
+  plugins: ["typescript-operations", "typed-document-node"],
+  config: {
+    useTypeImports: true,
+    documentMode: "string",
+    strictScalars: true,
+    defaultScalarType: "unknown",
+    enumType: "string-literal",
+    immutableTypes: true,
+    skipTypename: true,
+    scalars: { ID: "string", DateTime: "string", Date: "string", Quantity: "string" },
+  },
+});
+
+/** Writes src/graphql/generated/resolver-types.ts and clients: `npx graphql-codegen --config codegen.config.ts`. A test compares. */
 const config: CodegenConfig = {
   schema: "src/graphql/schema/*.graphql",
   generates: {
@@ -77,21 +93,8 @@ const config: CodegenConfig = {
         },
       },
     },
-    "src/app/cli/generated/operations.ts": {
-      documents: "src/app/cli/operations.graphql",
-      plugins: ["typescript-operations", "typed-document-node"],
-      config: {
-        useTypeImports: true,
-        documentMode: "string",
-        strictScalars: true,
-        defaultScalarType: "unknown",
-        enumType: "string-literal",
-        immutableTypes: true,
-        skipTypename: true,
-        dedupeFragments: true,
-        scalars: { ID: "string", DateTime: "string", Date: "string", Quantity: "string" },
-      },
-    },
+    "src/app/cli/generated/operations.ts": client("src/app/cli/operations.graphql"),
+    "examples/app-client/generated.ts": client("examples/app-client/weekend.graphql"),
   },
 };
 

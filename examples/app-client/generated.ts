@@ -1,0 +1,196 @@
+/** Internal type. DO NOT USE DIRECTLY. */
+type Exact<T extends { [key: string]: unknown }> = { [K in keyof T]: T[K] };
+/** Internal type. DO NOT USE DIRECTLY. */
+export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' | '__typename' ? T[P] : never };
+import type { DocumentTypeDecoration } from '@graphql-typed-document-node/core';
+/** What is known about an allergen in a food or a meal. */
+export type AllergenPresence =
+  /** It is in there. */
+  | 'CONTAINS'
+  /** Somebody vouches that it is not in there. */
+  | 'DOES_NOT_CONTAIN'
+  /** Traces are possible. */
+  | 'MAY_CONTAIN'
+  /** Nobody said. Never treat it as absent. */
+  | 'UNKNOWN';
+
+/** So many people who eat the same share of a serving. */
+export type EatersInput = {
+  /** How many people. */
+  readonly count: number;
+  /** The share of a serving each of them eats, such as `1/2` for a small child. */
+  readonly portion: string;
+};
+
+/** A reader's side of a plan, sent with the query and never stored. Leave out what does not matter. */
+export type HouseholdInput = {
+  /** ISO 4217 code to pay in. */
+  readonly currency?: string | null | undefined;
+  /** Codes of the diets to keep to. */
+  readonly diets?: ReadonlyArray<string>;
+  /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
+  readonly eaters?: ReadonlyArray<EatersInput> | null | undefined;
+  /** BCP 47 tag of the reader's language. */
+  readonly locale?: string | null | undefined;
+  /** Measures to show amounts in. Left out: those of the plan. */
+  readonly measures?: MeasureSystem | null | undefined;
+  /** What is already in the kitchen. */
+  readonly onHand?: ReadonlyArray<OnHandInput>;
+  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. */
+  readonly region?: string | null | undefined;
+  /** How to come by components that can be made or bought. */
+  readonly routes?: RoutesInput | null | undefined;
+  /** When the prep session begins; gives dates to what keeps until when. */
+  readonly sessionStart?: SessionStartInput | null | undefined;
+  /** Foods to swap wherever a line offers it. */
+  readonly swaps?: ReadonlyArray<SwapInput>;
+};
+
+/** The measures a plan is written in, or a reader cooks in. They differ in their cups and spoons. */
+export type MeasureSystem =
+  /** Australian: cup of 250 ml and a tablespoon of 20 ml. */
+  | 'AUSTRALIAN'
+  /** Grams and millilitres only. */
+  | 'METRIC'
+  /** Metric with a cup of 250 ml and a tablespoon of 15 ml. */
+  | 'METRIC_CUP'
+  /** UK imperial: imperial pints and fluid ounces, ounces, pounds. */
+  | 'UK_IMPERIAL'
+  /** US customary: cup of 236.588 ml, ounces, pounds, Fahrenheit. */
+  | 'US_CUSTOMARY';
+
+/** Something already in the kitchen: a food, or a component made earlier. */
+export type OnHandInput = {
+  /** How much there is. */
+  readonly amount: string;
+  /** Also take it for a food it can be turned into with more work: dry beans for tinned. Otherwise that is only offered. */
+  readonly asOtherForm?: boolean;
+  /** Slug of a component. Give this or `food`. */
+  readonly component?: string | null | undefined;
+  /** Slug of a food. Give this or `component`. */
+  readonly food?: string | null | undefined;
+  /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. */
+  readonly unit: string;
+  /** Not counted for meals after this day. */
+  readonly useBy?: string | null | undefined;
+};
+
+/** The route for one component. */
+export type RouteChoiceInput = {
+  /** Slug of the component. */
+  readonly component: string;
+  /** Name of one of its routes. */
+  readonly route: string;
+};
+
+/** How to choose between making and buying. */
+export type RouteMode =
+  /** As the plan says. */
+  | 'AS_WRITTEN'
+  /** What costs least. */
+  | 'CHEAPEST'
+  /** What takes the least work. */
+  | 'LEAST_WORK';
+
+/** How to come by components that can be made or bought. */
+export type RoutesInput = {
+  /** Choices for single components. */
+  readonly byName?: ReadonlyArray<RouteChoiceInput>;
+  /** The rule for all components that are not named. */
+  readonly mode?: RouteMode;
+};
+
+/** When the prep session begins. Give `instant` or `local`. */
+export type SessionStartInput = {
+  /** A point in time. */
+  readonly instant?: string | null | undefined;
+  /** What the clock on the kitchen wall says, such as `2026-03-01T10:00`. */
+  readonly local?: string | null | undefined;
+  /** IANA name of the reader's time zone, such as `Europe/Lisbon`. */
+  readonly zone: string;
+};
+
+/** Take one food for another, wherever a line offers that swap. */
+export type SwapInput = {
+  /** Slug of the food as written. */
+  readonly from: string;
+  /** Slug of the food to take. */
+  readonly to: string;
+};
+
+export type WeekendQueryVariables = Exact<{
+  publisher: string;
+  slug: string;
+  servings: number;
+  household?: HouseholdInput | null | undefined;
+}>;
+
+
+export type WeekendQuery = { readonly plan: { readonly title: string, readonly revision: number, readonly scaled: { readonly session: { readonly totalMinutes: number, readonly handsOnMinutes: number, readonly tasks: ReadonlyArray<{ readonly text: string, readonly startMinute: number, readonly endMinute: number }> } | null, readonly shoppingList: { readonly aisles: ReadonlyArray<{ readonly name: string, readonly lines: ReadonlyArray<{ readonly food: { readonly name: string }, readonly need: { readonly text: string } | null, readonly buy: ReadonlyArray<{ readonly count: number, readonly pack: { readonly name: string } }> }> }> }, readonly allergens: { readonly findings: ReadonlyArray<{ readonly name: string, readonly presence: AllergenPresence }> }, readonly warnings: ReadonlyArray<{ readonly message: string }> } } | null };
+
+export class TypedDocumentString<TResult, TVariables>
+  extends String
+  implements DocumentTypeDecoration<TResult, TVariables>
+{
+  __apiType?: NonNullable<DocumentTypeDecoration<TResult, TVariables>['__apiType']>;
+  private value: string;
+  public __meta__?: Record<string, any> | undefined;
+
+  constructor(value: string, __meta__?: Record<string, any> | undefined) {
+    super(value);
+    this.value = value;
+    this.__meta__ = __meta__;
+  }
+
+  override toString(): string & DocumentTypeDecoration<TResult, TVariables> {
+    return this.value;
+  }
+}
+
+export const WeekendDocument = new TypedDocumentString(`
+    query Weekend($publisher: String!, $slug: String!, $servings: Int!, $household: HouseholdInput) {
+  plan(publisher: $publisher, slug: $slug) {
+    title
+    revision
+    scaled(servings: $servings, household: $household) {
+      session {
+        totalMinutes
+        handsOnMinutes
+        tasks {
+          text
+          startMinute
+          endMinute
+        }
+      }
+      shoppingList {
+        aisles {
+          name
+          lines {
+            food {
+              name
+            }
+            need {
+              text
+            }
+            buy {
+              count
+              pack {
+                name
+              }
+            }
+          }
+        }
+      }
+      allergens {
+        findings {
+          name
+          presence
+        }
+      }
+      warnings {
+        message
+      }
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<WeekendQuery, WeekendQueryVariables>;
