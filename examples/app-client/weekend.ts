@@ -33,10 +33,12 @@ function lines({ title, revision, scaled }: NonNullable<WeekendQuery["plan"]>): 
 
 type Scaled = NonNullable<WeekendQuery["plan"]>["scaled"];
 
-const sessionLines = ({ totalMinutes, handsOnMinutes, tasks }: NonNullable<Scaled["session"]>): readonly string[] => [
-  `${totalMinutes} minutes, ${handsOnMinutes} of them with your hands`,
-  ...tasks.map(({ startMinute, text }) => `  ${startMinute} min: ${text}`),
-];
+function sessionLines({ totalMinutes, handsOnMinutes, tasks }: NonNullable<Scaled["session"]>): readonly string[] {
+  return [
+    `${totalMinutes} minutes, ${handsOnMinutes} of them with your hands`,
+    ...tasks.map(({ startMinute, text }) => `  ${startMinute} min: ${text}`),
+  ];
+}
 
 type ShoppingLine = Scaled["shoppingList"]["aisles"][number]["lines"][number];
 
