@@ -18,7 +18,18 @@ const impure = [
 ];
 
 export default tseslint.config(
-  { ignores: ["dist/", "data/", "coverage/", "reports/", ".stryker-tmp*/", "**/generated/", "**/generated.ts", "node_modules/"] },
+  {
+    ignores: [
+      "dist/",
+      "data/",
+      "coverage/",
+      "reports/",
+      ".stryker-tmp*/",
+      "**/generated/",
+      "**/generated.ts",
+      "node_modules/",
+    ],
+  },
   ...tseslint.configs.recommended,
   {
     files: ["**/*.ts"],
