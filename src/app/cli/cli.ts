@@ -9,4 +9,5 @@ const { version } = JSON.parse(await readFile(join(projectRoot(), "package.json"
 process.exitCode = await runProgram(process.argv.slice(2), version, {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
+  isTerminal: process.stderr.isTTY,
 });

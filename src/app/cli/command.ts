@@ -1,14 +1,15 @@
 import { Option, type Command } from "commander";
 import { readClientSettings } from "../environment.js";
 import type { Outcome } from "./outcome.js";
-import { openRemote, usualServer } from "./remote-service.js";
+import type { Progress } from "./progress.js";
+import { openRemote, usualServer, type RemoteService } from "./remote-service.js";
 import type { Service } from "./service.js";
 
 /** Runs the work of a command and shows its outcome. */
 export type Runner = (
   name: string,
   options: { readonly json?: boolean },
-  work: () => Promise<Outcome>,
+  work: (progress: Progress) => Promise<Outcome>,
 ) => Promise<void>;
 
 /** Adds one command to the program. */
@@ -36,14 +37,23 @@ export const withService = (command: Command): Command =>
 export const withLocal = (command: Command): Command =>
   withService(command).option("--local", "work on this machine's database (DATABASE_URL or DATA_DIR), without a token");
 
+/** The service over HTTP that the options and the environment name. */
+export function remote({
+  server,
+  token,
+}: {
+  readonly server?: string | undefined;
+  readonly token?: string | undefined;
+}): RemoteService {
+  const settings = readClientSettings();
+  return openRemote({ server: server ?? settings.server, token: token?.trim() ?? settings.token });
+}
+
 /** Opens the service that the options and the environment name, and closes it after the work. */
 export async function asking<T>(
   { server, token, local = false }: ServiceOptions,
   work: (service: Service) => Promise<T>,
 ): Promise<T> {
-  const settings = readClientSettings();
-  const service = local
-    ? await (await import("./local-service.js")).openLocal()
-    : openRemote({ server: server ?? settings.server, token: token?.trim() ?? settings.token });
+  const service = local ? await (await import("./local-service.js")).openLocal() : remote({ server, token });
   return work(service).finally(() => service.close());
 }

@@ -2,6 +2,7 @@ import { Command, CommanderError } from "commander";
 import { usualServer } from "./remote-service.js";
 import type { Runner } from "./command.js";
 import { addCheck } from "./commands/check.js";
+import { addImport } from "./commands/import.js";
 import { addPublish } from "./commands/publish.js";
 import { addPublisher } from "./commands/publisher.js";
 import { addPull } from "./commands/pull.js";
@@ -11,10 +12,11 @@ import { addToken } from "./commands/token.js";
 import { addWithdraw } from "./commands/withdraw.js";
 import { addWorker } from "./commands/worker.js";
 import { CommandFailed, exitCodes, usage, type ExitCode, type Outcome } from "./outcome.js";
+import { progressOn } from "./progress.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
-  ...[addCheck, addPublish, addPull, addWithdraw],
+  ...[addCheck, addPublish, addPull, addWithdraw, addImport],
   ...[addToken, addPublisher, addRules],
   ...[addServe, addWorker],
 ];
@@ -31,7 +33,7 @@ export async function runProgram(words: readonly string[], version: string, outp
   let exit: ExitCode = exitCodes.ok;
   const asJson = words.includes("--json");
   const run: Runner = async (name, { json = false }, work) => {
-    const outcome = await work().catch((error: unknown) => failed(error, output));
+    const outcome = await work(progressOn(output, json)).catch((error: unknown) => failed(error, output));
     exit = outcome.exit;
     showOutcome(name, outcome, json, output);
     await outcome.after?.();

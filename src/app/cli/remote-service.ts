@@ -9,6 +9,7 @@ export const usualServer = "http://127.0.0.1:4000";
 
 /** A publish of many plans takes its time; nobody waits longer than this for one answer. */
 const patienceMs = 120_000;
+const uploadPatienceMs = 3_600_000;
 
 const answerSchema = z.object({
   data: z.record(z.string(), z.unknown()).nullish(),
@@ -17,22 +18,32 @@ const answerSchema = z.object({
     .optional(),
 });
 
+/** A service over HTTP, which also takes files. */
+export interface RemoteService extends Service {
+  /** Hands a file in as it is, and answers with the JSON that the service answers. `path`: below its address, with parameters. */
+  upload(path: string, file: Blob): Promise<unknown>;
+}
+
+/** Of a problem document (RFC 9457), as this service writes them. */
+const refusalSchema = z.object({
+  detail: z.string(),
+  problems: z.array(z.object({ code: z.string(), message: z.string() })).default([]),
+});
+
 /** A service at an address. @throws CommandFailed for an address or a token that cannot be one. */
-export function openRemote({ server, token }: ClientSettings): Service {
-  const address = endpoint(server ?? usualServer);
+export function openRemote({ server, token }: ClientSettings): RemoteService {
+  const root = rootOf(server ?? usualServer);
+  const address = new URL("graphql", root);
   // Wrong letters are found here, so that they are not sent anywhere.
   if (token !== null && readTokenText(token) === null) {
     throw usage("The access token has a letter too many, too few or wrong. Copy it again, whole.");
   }
-  const headers = {
-    "content-type": "application/json",
-    accept: "application/json",
-    ...(token === null ? {} : { authorization: `Bearer ${token}` }),
-  };
+  const shown = { accept: "application/json", ...(token === null ? {} : { authorization: `Bearer ${token}` }) };
   return {
     ask: async <Answer, Variables>(operation: object, variables: Variables) => {
       const body = JSON.stringify({ query: operation.toString(), variables });
-      const response = await send(address, headers, body);
+      const headers = { ...shown, "content-type": "application/json" };
+      const response = await send(address, { headers, body }, patienceMs);
       const answer = answerSchema.safeParse(parsed(await response.text()));
       if (!answer.success) throw notOurs(address, response);
       const { data, errors = [] } = answer.data;
@@ -41,37 +52,63 @@ export function openRemote({ server, token }: ClientSettings): Service {
       // The types are generated from the schema that the service answers by.
       return data as Answer;
     },
+    upload: async (path, file) => {
+      const headers = { ...shown, "content-type": "application/octet-stream" };
+      const response = await send(new URL(path, root), { headers, body: file }, uploadPatienceMs);
+      const answer = parsed(await response.text());
+      if (response.ok && answer !== null) return answer;
+      const refusal = refusalSchema.safeParse(answer);
+      throw refusal.success && response.status < 500
+        ? refusedUpload(response.status, refusal.data)
+        : notOurs(root, response);
+    },
     close: () => Promise.resolve(),
   };
 }
 
-function endpoint(server: string): URL {
+function refusedUpload(status: number, { detail, problems }: z.infer<typeof refusalSchema>): CommandFailed {
+  const exit = status === 401 || status === 403 ? exitCodes.notAllowed : exitCodes.problems;
+  const [first] = problems;
+  if (first === undefined)
+    return new CommandFailed(exit, exit === exitCodes.notAllowed ? "FORBIDDEN" : "REFUSED", detail);
+  return new CommandFailed(
+    exit,
+    first.code,
+    problems.map(({ message }) => message),
+  );
+}
+
+function rootOf(server: string): URL {
   const wrong = usage("--server must be the address of a service, such as https://plans.example.org");
   if (!URL.canParse(server)) throw wrong;
   const url = new URL(server.endsWith("/") ? server : `${server}/`);
   const plain = url.username === "" && url.password === "" && url.search === "" && url.hash === "";
   if (!/^https?:$/.test(url.protocol) || !plain) throw wrong;
-  return new URL("graphql", url);
+  return url;
 }
 
-async function send(address: URL, headers: Record<string, string>, body: string): Promise<Response> {
+async function send(
+  address: URL,
+  message: { readonly headers: Record<string, string>; readonly body: string | Blob },
+  patience: number,
+): Promise<Response> {
   try {
     // A token is not carried to wherever an answer points.
     const redirect = "manual";
-    return await fetch(address, { method: "POST", headers, body, redirect, signal: AbortSignal.timeout(patienceMs) });
+    return await fetch(address, { ...message, method: "POST", redirect, signal: AbortSignal.timeout(patience) });
   } catch (error) {
     if (!(error instanceof Error)) throw error;
     throw new CommandFailed(
       exitCodes.unreachable,
       "NOT_REACHED",
-      `No answer from ${address.origin} (${reason(error)}). Is the service running, and is --server right?`,
+      `No answer from ${address.origin} (${reason(error, patience)}). Is the service running, and is --server right?`,
     );
   }
 }
 
 /** Fetch hides why behind a message of its own. */
-function reason(error: Error): string {
-  if (error.name === "TimeoutError") return `nothing for ${patienceMs / 1000} seconds`;
+function reason(error: Error, patience: number): string {
+  if (error.name === "TimeoutError") return `nothing for ${patience / 1000} seconds`;
   const { cause } = error;
   if (cause instanceof Error) return "code" in cause ? String(cause.code) : cause.message;
   return error.message;

@@ -5,6 +5,8 @@ import { terminalLine } from "./terminal-line.js";
 export interface Output {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** Whether standard error is a terminal, where a line can be drawn anew. */
+  readonly isTerminal: boolean;
 }
 
 /** Shows an outcome: as one JSON object on standard output, or as lines. */

@@ -73,6 +73,17 @@ export type ExpectedDraftInput = {
   readonly version: number;
 };
 
+/** What the files of a feed hold. */
+export type FeedKind =
+  /** Plans and components as YAML or JSON, one or many a file. */
+  | 'DOCUMENTS'
+  /** A table of foods with their nutrients. */
+  | 'FOODS'
+  /** A table of packs and what they cost. */
+  | 'PRICES'
+  /** schema.org recipes: JSON-LD, or a saved page that holds it. */
+  | 'RECIPES';
+
 /** Kinds of finding. */
 export type FindingCode =
   /** A component is used without an amount. */
@@ -112,6 +123,30 @@ export type FindingSeverity =
   | 'LOOK'
   /** Must be mended before publishing. */
   | 'STOPS';
+
+/** What an import is to do. */
+export type ImportRunKind =
+  /** Find out what loading it would do, and load nothing. */
+  | 'DRY_RUN'
+  /** Load its file. */
+  | 'LOAD'
+  /** Take another import back. */
+  | 'UNDO';
+
+/** How far an import is. */
+export type ImportRunState =
+  /** Somebody stopped it. */
+  | 'CANCELLED'
+  /** It is done. */
+  | 'DONE'
+  /** It could not be done. */
+  | 'FAILED'
+  /** It waits for a worker. */
+  | 'QUEUED'
+  /** A worker has it. */
+  | 'RUNNING'
+  /** A limit of its feed stopped it, and nothing was loaded. */
+  | 'STOPPED';
 
 /** Published rules to load. */
 export type LoadRuleSetInput = {
@@ -393,6 +428,20 @@ export type LoadRuleSetMutationVariables = Exact<{
 
 
 export type LoadRuleSetMutation = { readonly loadRuleSet: { readonly ruleSet: { readonly code: string, readonly title: string, readonly inForceFrom: string } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type ImportRunQueryVariables = Exact<{
+  run: string;
+}>;
+
+
+export type ImportRunQuery = { readonly importRun: { readonly id: string, readonly kind: ImportRunKind, readonly state: ImportRunState, readonly feed: { readonly kind: FeedKind }, readonly counts: { readonly read: number, readonly created: number, readonly changed: number, readonly unchanged: number, readonly quarantined: number, readonly repeated: number }, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } | null };
+
+export type QuarantinedRowsQueryVariables = Exact<{
+  run: string;
+}>;
+
+
+export type QuarantinedRowsQuery = { readonly quarantinedRows: { readonly edges: ReadonlyArray<{ readonly node: { readonly line: number, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } }> } | null };
 
 export class TypedDocumentString<TResult, TVariables>
   extends String
@@ -741,3 +790,54 @@ export const LoadRuleSetDocument = new TypedDocumentString(`
   line
   column
 }`) as unknown as TypedDocumentString<LoadRuleSetMutation, LoadRuleSetMutationVariables>;
+export const ImportRunDocument = new TypedDocumentString(`
+    query ImportRun($run: ID!) {
+  importRun(id: $run) {
+    id
+    kind
+    state
+    feed {
+      kind
+    }
+    counts {
+      read
+      created
+      changed
+      unchanged
+      quarantined
+      repeated
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<ImportRunQuery, ImportRunQueryVariables>;
+export const QuarantinedRowsDocument = new TypedDocumentString(`
+    query QuarantinedRows($run: ID!) {
+  quarantinedRows(run: $run, first: 20) {
+    edges {
+      node {
+        line
+        problems {
+          ...ProblemParts
+        }
+      }
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<QuarantinedRowsQuery, QuarantinedRowsQueryVariables>;

@@ -1,0 +1,109 @@
+import { createReadStream, openAsBlob } from "node:fs";
+import { basename } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
+import { z } from "zod";
+import { slugSchema } from "../../../imports/documents/scalar-schemas.js";
+import { largestUpload } from "../../../services/receive-file.js";
+import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
+import { countOf } from "../count-of.js";
+import { ImportRunDocument, QuarantinedRowsDocument, type ImportRunQuery } from "../generated/operations.js";
+import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
+import type { Progress } from "../progress.js";
+import type { RemoteService } from "../remote-service.js";
+
+interface ImportOptions extends ServiceOptions {
+  readonly dryRun?: boolean;
+  readonly force?: boolean;
+}
+
+type Run = NonNullable<ImportRunQuery["importRun"]>;
+
+const startedSchema = z.object({ id: z.string() });
+const askEveryMs = 500;
+
+export const addImport: AddCommand = (program, run) => {
+  withService(program.command("import"))
+    .description("hand in a file for a feed, and wait until it is imported")
+    .argument("<feed>", "PUBLISHER/FEED, or FEED for one of the operator's")
+    .argument("<file>", "the file, as it is")
+    .option("--dry-run", "only find out what it would do")
+    .option("--force", "load although a limit of the feed is passed")
+    .action((feed: string, file: string, options: ImportOptions) =>
+      run("import", options, (progress) => importFile(feed, file, options, progress)),
+    );
+};
+
+async function importFile(feed: string, path: string, options: ImportOptions, progress: Progress): Promise<Outcome> {
+  const address = feedAddress(feed);
+  const { file, lines } = await openFile(path);
+  const service = remote(options);
+  const yes = { ...(options.dryRun ? { dryRun: "yes" } : {}), ...(options.force ? { force: "yes" } : {}) };
+  const question = new URLSearchParams({ name: basename(path), ...yes });
+  progress.at(`Sending ${basename(path)}, bytes`, 0, file.size);
+  const started = startedSchema.parse(await service.upload(`v1/${address}/files?${question}`, file));
+  const ended = await followed(service, started.id, lines, progress).finally(() => progress.end());
+  return outcome(service, ended);
+}
+
+function feedAddress(feed: string): string {
+  const parts = feed.split("/");
+  if (parts.length > 2 || !parts.every((part) => slugSchema.safeParse(part).success)) {
+    throw usage("A feed is named PUBLISHER/FEED, or FEED where it is the operator's.");
+  }
+  const [first = "", second] = parts;
+  return second === undefined ? `feeds/${first}` : `publishers/${first}/feeds/${second}`;
+}
+
+/** The file and its line ends: of a table about as many as it has rows. */
+async function openFile(path: string): Promise<{ readonly file: Blob; readonly lines: number }> {
+  try {
+    const file = await openAsBlob(path);
+    if (file.size > largestUpload)
+      throw usage(`${path}: it has ${file.size} bytes, and ${largestUpload} are the most.`);
+    let lines = 0;
+    for await (const bytes of createReadStream(path)) for (const byte of bytes as Buffer) if (byte === 10) lines += 1;
+    return { file, lines };
+  } catch (error) {
+    if (error instanceof CommandFailed || !(error instanceof Error && "code" in error)) throw error;
+    throw new CommandFailed(exitCodes.usage, "CANNOT_READ", `${path} cannot be read: ${String(error.code)}.`);
+  }
+}
+
+/** Asks until the import has ended. It goes on at the service also where nobody asks. */
+async function followed(service: RemoteService, id: string, lines: number, progress: Progress): Promise<Run> {
+  for (;;) {
+    const { importRun } = await service.ask(ImportRunDocument, { run: id });
+    if (importRun === null) throw new CommandFailed(exitCodes.problems, "UNKNOWN_IMPORT", `The import ${id} is gone.`);
+    const { state, feed, counts } = importRun;
+    if (state !== "QUEUED" && state !== "RUNNING") return importRun;
+    const isTable = feed.kind === "FOODS" || feed.kind === "PRICES";
+    if (state === "QUEUED") progress.at(`Waiting for a worker to take up import ${id}`, 0, null);
+    else progress.at("Reading, rows", counts.read, isTable ? Math.max(counts.read, lines) : null);
+    await wait(askEveryMs);
+  }
+}
+
+async function outcome(service: RemoteService, { id, kind, state, counts, problems }: Run): Promise<Outcome> {
+  const rows = counts.quarantined === 0 ? [] : await asideOf(service, id);
+  const { read, created, changed, unchanged, quarantined, repeated } = counts;
+  const would = kind === "DRY_RUN" ? " (a dry run: nothing was loaded)" : "";
+  const isDone = state === "DONE";
+  return {
+    exit: isDone ? exitCodes.ok : exitCodes.problems,
+    problems: isDone ? [] : problems,
+    result: { run: id, kind, state, counts: { read, created, changed, unchanged, quarantined, repeated } },
+    said: [
+      `Import ${id} is ${state.toLowerCase()}${would}: ${countOf(read, "row")} read, ${created} new, ${changed} changed,` +
+        ` ${unchanged} as before, ${repeated} repeated, ${quarantined} put aside.`,
+    ],
+    notes: rows,
+  };
+}
+
+/** The first of what was put aside. It waits at the service to be mended. */
+async function asideOf(service: RemoteService, run: string): Promise<readonly string[]> {
+  const { quarantinedRows } = await service.ask(QuarantinedRowsDocument, { run });
+  return (quarantinedRows?.edges ?? []).flatMap(({ node: { line, problems } }) =>
+    problems.map(({ message }) => `put aside, line ${line}: ${message}`),
+  );
+}
