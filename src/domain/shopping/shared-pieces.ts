@@ -7,8 +7,6 @@ export interface PartUses {
   readonly byDay: ReadonlyMap<number, number>;
 }
 
-const sumOf = ({ byDay }: PartUses): number => [...byDay.values()].reduce((sum, pieces) => sum + pieces, 0);
-
 /**
  * The fewest pieces that give every use its part while it keeps. A piece gives one of each part, and all of them age from the
  * day it is cut. Where every part keeps long enough that is the largest sum of a part's uses.
@@ -18,8 +16,6 @@ const sumOf = ({ byDay }: PartUses): number => [...byDay.values()].reduce((sum, 
  */
 export function sharedPieces(parts: readonly PartUses[]): number {
   const days = [...new Set(parts.flatMap(({ byDay }) => [...byDay.keys()]))].sort((a, b) => a - b);
-  const lasting = days.length === 0 ? 0 : days.at(-1)! - days[0]!;
-  if (parts.every(({ keeps }) => keeps === null || keeps >= lasting)) return Math.max(0, ...parts.map(sumOf));
   const cut = days.map(() => 0);
   days.forEach((day, at) => {
     cut[at] = Math.max(
