@@ -35,13 +35,15 @@ export async function startJobQueue({ sql, zone, jobs, deps, log }: JobQueueOpti
   boss.on("error", (error) => log.error({ err: error }, "the job queue failed"));
   await boss.start();
   for (const job of jobs) {
-    await boss.createQueue(job.name, {
-      name: job.name,
-      policy: "short",
-      retryLimit: 3,
-      retryBackoff: true,
-      expireInMinutes,
-    });
+    await unlessDeadlocked(() =>
+      boss.createQueue(job.name, {
+        name: job.name,
+        policy: "short",
+        retryLimit: 3,
+        retryBackoff: true,
+        expireInMinutes,
+      }),
+    );
     await boss.schedule(job.name, job.cron, {}, { tz: zone });
     await boss.work(job.name, { pollingIntervalSeconds: 2 }, async () => {
       const outcome = await job.run(deps);
@@ -56,4 +58,24 @@ export async function startJobQueue({ sql, zone, jobs, deps, log }: JobQueueOpti
     },
     close: () => boss.stop({ graceful: true, wait: true, timeout: 20_000 }),
   };
+}
+
+/** Postgres: one of two transactions that waited for each other was ended, so that the other could go on. */
+const deadlock = "40P01";
+const mostTries = 10;
+
+/**
+ * Making a queue makes a table that refers to the table of queues, which two instances that start together on a new database do in
+ * each other's way. The one that was ended finds the queue there when it asks again.
+ */
+async function unlessDeadlocked(work: () => Promise<unknown>): Promise<void> {
+  for (let tries = 1; ; tries += 1) {
+    try {
+      await work();
+      return;
+    } catch (error) {
+      const isDeadlock = error instanceof Error && "code" in error && error.code === deadlock;
+      if (!isDeadlock || tries === mostTries) throw error;
+    }
+  }
 }

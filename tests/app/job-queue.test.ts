@@ -6,7 +6,7 @@ import { loadShippedRules } from "../../src/services/load-rule-set.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { verifyRevisions } from "../../src/services/verify-revisions.js";
 import { demo, rules } from "../graphql/open-test-app.js";
-import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
+import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../kit/databases.js";
 
 interface Logged {
   readonly facts: Readonly<Record<string, unknown>>;
@@ -74,5 +74,17 @@ describeOnBothDatabases("nightly jobs", (open) => {
 
   it("take no job whose kind they do not know", async () => {
     await expect(queue.enqueue("nothing")).rejects.toThrow("there is no job nothing");
+  });
+});
+
+describeOnServer("the job queues of several instances", (open) => {
+  it("start at the same time on a new database, again and again, without one that fails", async () => {
+    const log: Log = { info: () => undefined, warn: () => undefined, error: () => undefined };
+    for (let turn = 0; turn < 6; turn += 1) {
+      const { data, sql } = await open();
+      const deps: Deps = { data, clock: () => new Date("2026-03-01T09:00:00Z"), log, knownRules: new Map() };
+      const queues = await Promise.all([1, 2, 3].map(() => startJobQueue({ sql, zone: "UTC", jobs, deps, log })));
+      await Promise.all(queues.map((queue) => queue.close()));
+    }
   });
 });
