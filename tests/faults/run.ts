@@ -1,13 +1,14 @@
 import { parseArgs } from "node:util";
 import type { Fault } from "./fault.js";
 import { killDuringImports } from "./kill-during-imports.js";
+import { killDuringWrites } from "./kill-during-writes.js";
 
 /**
  * npm run faults -- NAME [--tries N]
  *
  * Runs one fault script. The last line is JSON: what was tried, and what was lost. Exits with 1 if anything was.
  */
-const faults: readonly Fault[] = [killDuringImports];
+const faults: readonly Fault[] = [killDuringImports, killDuringWrites];
 
 const { positionals, values } = parseArgs({ allowPositionals: true, options: { tries: { type: "string" } } });
 const fault = faults.find(({ name }) => name === positionals[0]);
