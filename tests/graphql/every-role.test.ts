@@ -8,8 +8,10 @@ import {
   type GraphQLField,
   type GraphQLNamedType,
 } from "graphql";
+import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { createSchema } from "../../src/graphql/schema.js";
+import { endpoints } from "../../src/rest/endpoints.js";
 import { scopes, type Scope } from "../../src/services/actor.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { smallBundle } from "../persistence/small-bundle.js";
@@ -338,6 +340,28 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
       }
     });
   }
+
+  it.each(roles)("every address of REST tells %s what it tells anybody", async (role) => {
+    const values: Readonly<Record<string, string>> = { publisher: own, slug, plan: slug, revision: "1" };
+    const refused = role === "revoked" || role === "expired";
+    const token = tokens.get(role);
+    for (const { method, path } of endpoints) {
+      const address = path.replaceAll(/\{(\w+)\}/g, (_, name: string) => values[name] ?? slug);
+      const body = method === "POST" ? { plans: [{ publisher: own, plan: slug, servings: 2 }] } : undefined;
+      const asked = async (headers: Readonly<Record<string, string>>) => {
+        const sent = request(app.app.server)
+          [method === "POST" ? "post" : "get"](address)
+          .set({ host: "plans.example", ...headers });
+        const { status, text: got } = await (body === undefined ? sent : sent.send(body));
+        return { status, text: got.replaceAll(/"requestId":"[^"]*"/g, "") };
+      };
+      const anybody = await asked({});
+      const answer = await asked(token === undefined ? {} : { authorization: `Bearer ${token}` });
+      expect(answer.text, address).not.toContain(marker);
+      if (refused) expect(answer.status, address).toBe(401);
+      else expect(answer, address).toEqual(anybody);
+    }
+  });
 
   it("without naming a publisher, shows a publisher's admin its own and nothing else", async () => {
     await fresh();
