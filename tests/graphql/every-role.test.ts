@@ -28,15 +28,21 @@ interface Subject {
   readonly token: string;
   readonly webhook: string;
   readonly delivery: string;
+  readonly run: string;
 }
 
 type Arguments = Readonly<Record<string, unknown>>;
 
 /**
- * Who may: everybody; who has the scope for that publisher; who has the scope, while an id of another publisher's is unknown;
- * or the operator alone.
+ * Who may: everybody; who has the scope for that publisher; who has the scope, while an id of another publisher's is unknown
+ * (`hidden`: answers null); or the operator alone.
  */
-type Access = "PUBLIC" | { readonly own: Scope } | { readonly byId: Scope } | { readonly operator: Scope };
+type Access =
+  | "PUBLIC"
+  | { readonly own: Scope }
+  | { readonly byId: Scope }
+  | { readonly hidden: Scope }
+  | { readonly operator: Scope };
 
 interface Row {
   readonly access: Access;
@@ -85,6 +91,16 @@ const rows: Readonly<Record<string, Row>> = {
   componentDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   compare: { access: { own: "READ_DRAFTS" }, asks: draft },
   checkDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
+  checkDocuments: {
+    access: { own: "READ_DRAFTS" },
+    asks: ({ publisher }) => [{ publisher, texts: [{ name: "x", text }] }],
+  },
+  feeds: { access: { own: "IMPORT" }, asks: list },
+  feed: { access: { own: "IMPORT" }, asks: draft },
+  importRuns: { access: { own: "IMPORT" }, asks: ({ publisher }) => [{ publisher, feed: slug }] },
+  importRun: { access: { hidden: "IMPORT" }, asks: ({ run: id }) => [{ id }] },
+  quarantinedRows: { access: { hidden: "IMPORT" }, asks: ({ run }) => [{ run }] },
+  importReport: { access: { hidden: "IMPORT" }, asks: ({ run }) => [{ run }] },
   tokens: { access: { own: "ADMIN" }, asks: list },
   auditTrail: { access: { own: "ADMIN" }, asks: list },
   webhooks: { access: { own: "ADMIN" }, asks: list },
@@ -126,6 +142,17 @@ const rows: Readonly<Record<string, Row>> = {
   deleteWebhook: { access: { byId: "ADMIN" }, asks: input(({ webhook: id }) => ({ id })) },
   replayWebhookDelivery: { access: { byId: "ADMIN" }, asks: input(({ delivery: id }) => ({ id })) },
 
+  saveFeed: {
+    access: { own: "IMPORT" },
+    asks: input(({ publisher }) => ({ publisher, slug, kind: "DOCUMENTS", settings: { source: marker } })),
+  },
+  startImport: { access: { own: "IMPORT" }, asks: input(({ publisher }) => ({ publisher, slug, dryRun: true })) },
+  cancelImport: { access: { byId: "IMPORT" }, asks: input(({ run }) => ({ run })) },
+  undoImport: { access: { byId: "IMPORT" }, asks: input(({ run }) => ({ run })) },
+  replayImport: { access: { byId: "IMPORT" }, asks: input(({ run }) => ({ run, dryRun: true })) },
+  settleRow: { access: { byId: "IMPORT" }, asks: input(({ run }) => ({ run, line: 1 })) },
+  removeFeed: { access: { own: "IMPORT" }, asks: input(({ publisher }) => ({ publisher, slug: "nothing-here" })) },
+
   createPublisher: { access: { operator: "ADMIN" }, asks: input(() => ({ slug: "x y", name: "x" })) },
   updatePublisher: { access: { operator: "ADMIN" }, asks: input(() => ({ slug: "nobody", name: "x" })) },
   loadRuleSet: { access: { operator: "ADMIN" }, asks: input(() => ({ files: [] })) },
@@ -162,7 +189,9 @@ const held: Readonly<
   expired: { of: own, scopes },
 };
 
-type Expected = "ANSWER" | "UNAUTHENTICATED" | "FORBIDDEN" | "UNKNOWN" | "REFUSED";
+const unknown: readonly string[] = ["UNKNOWN_TOKEN", "UNKNOWN_WEBHOOK", "UNKNOWN_DELIVERY"];
+
+type Expected = "ANSWER" | "UNAUTHENTICATED" | "FORBIDDEN" | "UNKNOWN" | "NOTHING" | "REFUSED";
 
 /** The rule, written a second time and the other way round: from the role to what it gets. */
 function expected(role: Role, access: Access): Expected {
@@ -175,6 +204,7 @@ function expected(role: Role, access: Access): Expected {
   if (of === null) return "ANSWER";
   if ("operator" in access) return "FORBIDDEN";
   if (of === own) return "ANSWER";
+  if ("hidden" in access) return "NOTHING";
   return "byId" in access ? "UNKNOWN" : "FORBIDDEN";
 }
 
@@ -266,7 +296,28 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         SELECT publisher_id, $1::uuid, id, now(), now(), '${marker}' FROM c RETURNING id`,
       [webhook],
     );
-    return { publisher: own, token, webhook, delivery: String(made[0]?.["id"]) };
+    return { publisher: own, token, webhook, delivery: String(made[0]?.["id"]), run: await freshRun() };
+  };
+
+  /** An import of north-field that has ended, with something put aside. */
+  const freshRun = async (): Promise<string> => {
+    const { data, clock } = app.deps;
+    const settings = { source: marker, place: { kind: "UPLOAD" }, measures: "METRIC", columns: {} };
+    const feed = await data.feeds.save({
+      ...{ publisher: own, slug, kind: "DOCUMENTS", cron: null, zone: "UTC", enabled: true },
+      settings: { ...settings, delimiter: null, locale: null, currency: null, region: null, publish: false },
+    });
+    const { rows: ended } = await database.sql.query(
+      `INSERT INTO import_runs (feed_id, kind, state, asked_by, created_at, ended_at)
+       VALUES ($1, 'LOAD', 'CANCELLED', '${marker}', $2, $2) RETURNING id`,
+      [feed, clock().toISOString()],
+    );
+    const run = String(ended[0]?.["id"]);
+    await database.sql.query("INSERT INTO quarantined_rows (run_id, line, raw, problems) VALUES ($1, 1, $2, '[]')", [
+      run,
+      marker,
+    ]);
+    return run;
   };
 
   const nowhere = (): Subject => ({
@@ -274,6 +325,7 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
     token: randomUUID().slice(0, 8),
     webhook: randomUUID(),
     delivery: randomUUID(),
+    run: randomUUID(),
   });
 
   const outcome = ({ status, errors, data, text: body }: Answer): string => {
@@ -289,9 +341,11 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
     expect(codes, body).not.toContain("BAD_USER_INPUT");
     return (
       codes.find((code) => code === "UNAUTHENTICATED" || code === "FORBIDDEN") ??
-      (codes.some((code) => ["UNKNOWN_TOKEN", "UNKNOWN_WEBHOOK", "UNKNOWN_DELIVERY"].includes(code))
+      (codes.some((code) => [...unknown, "UNKNOWN_RUN"].includes(code))
         ? "UNKNOWN"
-        : "ANSWER")
+        : codes.length === 0 && Object.values(data ?? {}).every((found) => found === null)
+          ? "NOTHING"
+          : "ANSWER")
     );
   };
 
@@ -327,7 +381,11 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
       const nothing = nowhere();
       for (const [index, given] of row.asks(subject).entries()) {
         const answer = await app.ask(documentOf(kind, field, given), given, tokens.get(role));
-        expect(outcome(answer), answer.text).toBe(wanted);
+        const got = outcome(answer);
+        // What is public, and a publisher's own of which there is none, may be nothing.
+        const mayBeNothing =
+          wanted === "ANSWER" && got === "NOTHING" && (typeof row.access === "string" || "own" in row.access);
+        if (!mayBeNothing) expect(got, answer.text).toBe(wanted);
         if (wanted === "ANSWER" && row.access !== "PUBLIC") continue;
         expect(answer.text).not.toContain(marker);
         // The same, to the letter, where there is nothing at all.
@@ -341,25 +399,45 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
     });
   }
 
-  it.each(roles)("every address of REST tells %s what it tells anybody", async (role) => {
-    const values: Readonly<Record<string, string>> = { publisher: own, slug, plan: slug, revision: "1" };
-    const refused = role === "revoked" || role === "expired";
+  it.each(roles)("every address of REST gives %s what everybody may have, and its own", async (role) => {
+    const { run } = await fresh();
+    const values: Readonly<Record<string, string>> = {
+      publisher: own,
+      slug,
+      plan: slug,
+      revision: "1",
+      feed: slug,
+      run,
+    };
     const token = tokens.get(role);
+    const wanted = expected(role, { own: "IMPORT" });
     for (const { method, path } of endpoints) {
-      const address = path.replaceAll(/\{(\w+)\}/g, (_, name: string) => values[name] ?? slug);
       const body = method === "POST" ? { plans: [{ publisher: own, plan: slug, servings: 2 }] } : undefined;
-      const asked = async (headers: Readonly<Record<string, string>>) => {
+      const asked = async (named: Readonly<Record<string, string>>, headers: Readonly<Record<string, string>>) => {
+        const address = path.replaceAll(/\{(\w+)\}/g, (_, name: string) => named[name] ?? slug);
         const sent = request(app.app.server)
           [method === "POST" ? "post" : "get"](address)
           .set({ host: "plans.example", ...headers });
         const { status, text: got } = await (body === undefined ? sent : sent.send(body));
-        return { status, text: got.replaceAll(/"requestId":"[^"]*"/g, "") };
+        return { status, text: without([address], got.replaceAll(/"requestId":"[^"]*"/g, "")) };
       };
-      const anybody = await asked({});
-      const answer = await asked(token === undefined ? {} : { authorization: `Bearer ${token}` });
-      expect(answer.text, address).not.toContain(marker);
-      if (refused) expect(answer.status, address).toBe(401);
-      else expect(answer, address).toEqual(anybody);
+      const bearer = token === undefined ? {} : { authorization: `Bearer ${token}` };
+      const answer = await asked(values, bearer);
+      if (wanted === "REFUSED") expect(answer.status, path).toBe(401);
+      // Feeds and their imports are for tokens; those without a publisher are the operator's.
+      else if (path.includes("/feeds/")) {
+        const ofOperator = !path.includes("{publisher}");
+        const mine = wanted === "ANSWER" && (!ofOperator || role === "operator");
+        // An import of others is unknown to whoever may ask for imports at all.
+        const mayAsk = role !== "nobody" && held[role].scopes.includes("IMPORT");
+        const refusal = role === "nobody" ? 401 : mayAsk && path.includes("{run}") ? 404 : 403;
+        if (!mine) expect(answer.status, path).toBe(refusal);
+        else expect([401, 403], path).not.toContain(answer.status);
+        if (mine) continue;
+        // The same, to the letter, where there is no such feed.
+        expect(answer, path).toEqual(await asked({ ...values, feed: "nothing-here", run: randomUUID() }, bearer));
+      } else expect(answer, path).toEqual(await asked(values, {}));
+      expect(answer.text, path).not.toContain(marker);
     }
   });
 
