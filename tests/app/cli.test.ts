@@ -110,6 +110,14 @@ describeOnBothDatabases("the command line and a service", (open) => {
     expect(done.answer.result).toMatchObject({ saved: 1, plans: [{ revision: 2, created: true }] });
     const read = `{ plan(publisher: "${publisher}", slug: "barley-and-carrots") { revision changeNote } }`;
     expect((await app.ask(read)).data).toEqual({ plan: { revision: 2, changeNote: "320 g of barley, not 300 g." } });
+    // Two of the three documents of that file are as they were.
+    const pulled = await runCliJson(["pull", plan, "--to", await mkdtemp(join(folder, "corrected-"))], writer);
+    const versions = pulled.answer.result?.["files"] as readonly { readonly slug: string; readonly version: number }[];
+    expect(versions.map(({ slug, version }) => [slug, version])).toEqual([
+      ["barley-and-carrots", 1],
+      ["sunday-barley", 2],
+      ["sunday-carrots", 1],
+    ]);
     const same = await runCliJson(["publish", corrected, "--note", "Once more."], writer);
     expect(same.answer.result).toMatchObject({ saved: 0, plans: [{ revision: 2, created: false }] });
     const withdrawn = await runCliJson(["withdraw", plan, "--revision", "2", "--reason", "The wrong sack."], writer);

@@ -6,7 +6,7 @@ import type { DraftVersion } from "./read-versions.js";
 
 /** Documents beside the drafts that are on the service. */
 export interface Compared {
-  /** Of the drafts that are there already. */
+  /** Of the changed ones whose drafts are there already. */
   readonly expected: readonly ExpectedDraftInput[];
   /** Documents that a save would change anything of; a food always, since it is no draft. */
   readonly changed: readonly ReadDocument[];
@@ -31,7 +31,7 @@ export function compareDrafts(
   });
   const changed = paired.filter(({ read, draft }) => draft?.document.hash !== hashOf(read.text));
   return {
-    expected: paired.flatMap(({ draft }) =>
+    expected: changed.flatMap(({ draft }) =>
       draft === null ? [] : [{ kind: draft.kind, slug: draft.slug, version: draft.version }],
     ),
     changed: changed.map(({ read }) => read),

@@ -60,7 +60,10 @@ async function publishTexts(
   if (conflicts.length > 0 && !overwrite) return { exit: exitCodes.conflict, problems: conflicts, result: null };
   const versions = new Map(drafts.map(({ kind, slug, version }) => [`${kind} ${slug}`, version]));
   if (changed.length > 0) {
-    const { saveDocuments } = await service.ask(SaveDocumentsDocument, { input: { publisher, texts, expected } });
+    // Only these: what did not change keeps its version, and whoever works on it keeps the one they read.
+    const written = changed.map(({ file, text }) => ({ name: file, text }));
+    const input = { publisher, texts: written, expected };
+    const { saveDocuments } = await service.ask(SaveDocumentsDocument, { input });
     if (saveDocuments.problems.length > 0) return refused(saveDocuments.problems);
     for (const { kind, slug, version } of saveDocuments.drafts ?? []) versions.set(`${kind} ${slug}`, version);
   }
