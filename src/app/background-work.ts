@@ -1,6 +1,10 @@
 import { jobs } from "../jobs/jobs.js";
+import type { FileSources } from "../services/collect-file.js";
 import type { Log } from "../services/deps.js";
 import type { Environment } from "./environment.js";
+import { fetchFile } from "./fetch-file.js";
+import { fileInFolder } from "./import-folder.js";
+import { startImportWorker } from "./import-worker.js";
 import { startJobQueue } from "./job-queue.js";
 import type { OpenDatabase } from "./open-database.js";
 import { startWebhookSender } from "./webhook-sender.js";
@@ -10,17 +14,22 @@ export interface BackgroundWork {
   close(): Promise<void>;
 }
 
-/** All that is done without being asked: jobs at their hours, and webhooks when they are due. Any number of processes may. */
+/** All that is done without being asked: jobs at their hours, imports as they are asked for, and webhooks when they are due. Any number of processes may. */
 export async function startBackgroundWork(
   { sql, deps }: Pick<OpenDatabase, "sql" | "deps">,
-  { zone }: Pick<Environment, "zone">,
+  { zone, importFolder }: Pick<Environment, "zone" | "importFolder">,
   log: Log,
 ): Promise<BackgroundWork> {
+  const sources: FileSources = {
+    fromFolder: (publisher, path) => fileInFolder(importFolder, publisher, path),
+    fromAddress: (url, hosts, known) => fetchFile(url, hosts, known),
+  };
   const sender = startWebhookSender(deps);
+  const importer = startImportWorker({ ...deps, sources });
   const queue = await startJobQueue({ sql, zone, jobs, deps, log });
   return {
     close: async () => {
-      await Promise.all([queue.close(), sender.close()]);
+      await Promise.all([queue.close(), sender.close(), importer.close()]);
     },
   };
 }

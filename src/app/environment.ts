@@ -33,6 +33,7 @@ const variables = z.object({
     .default("development"),
   PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: z.enum(["0", "1"], "must be 1 or 0").default("0"),
+  PREPWRIGHT_IMPORT_DIR: z.string().min(1).optional(),
   PREPWRIGHT_WORKER: z.enum(["0", "1"], "must be 1 or 0").default("1"),
   PREPWRIGHT_ZONE: z
     .string()
@@ -49,6 +50,8 @@ export interface Environment {
   readonly logLevel: (typeof levels)[number];
   /** IANA zone in which nightly jobs have their hour. */
   readonly zone: string;
+  /** Below it are the files of feeds that come from a folder; null: there are none. */
+  readonly importFolder: string | null;
   /** Whether webhooks may lead to private networks, and go without encryption. */
   readonly allowPrivateWebhooks: boolean;
   /** Whether the service also runs the jobs and sends webhooks; where workers do, it need not. */
@@ -79,6 +82,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       dataDir: DATA_DIR,
       logLevel: LOG_LEVEL,
       zone: PREPWRIGHT_ZONE,
+      importFolder: parsed.data.PREPWRIGHT_IMPORT_DIR ?? null,
       allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",
       worker: parsed.data.PREPWRIGHT_WORKER === "1",
       mode: NODE_ENV,

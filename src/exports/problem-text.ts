@@ -129,6 +129,8 @@ function problemSentence(problem: Problem): string {
       return `The import failed on our side. Quote ${problem.run} when you report it; starting it again goes on where it stopped.`;
     case "RECIPE_OPEN":
       return openPointText(problem);
+    case "FILE_NOT_HAD":
+      return `The file cannot be had: ${problem.why}.`;
     case "COMPONENT_SET_ASIDE":
       return `The component "${problem.component}" stands in the same file and could not be taken. Mend it first, then settle this one.`;
     case "UNKNOWN_FEED":

@@ -104,11 +104,22 @@ export interface ImportFile {
   readonly sha256: string;
   readonly size: number;
   readonly receivedAt: Date;
+  /** What its address called this state of it (RFC 9110, 8.8); null: it does not say, or it came another way. */
+  readonly etag: string | null;
+  readonly lastModified: string | null;
 }
+
+export type FileTags = Pick<ImportFile, "etag" | "lastModified">;
 
 export interface ImportFileData {
   /** Stores a file piece by piece, in memory that does not grow with it. The same bytes as before give the file that is there already. */
-  put(feed: string, name: string, bytes: AsyncIterable<Uint8Array>, receivedAt: Date): Promise<ImportFile>;
+  put(
+    feed: string,
+    name: string,
+    bytes: AsyncIterable<Uint8Array>,
+    receivedAt: Date,
+    tags?: FileTags,
+  ): Promise<ImportFile>;
   byId(id: string): Promise<ImportFile | null>;
   /** The one that came last; of a feed that has had none null. */
   newest(feed: string): Promise<ImportFile | null>;
@@ -122,6 +133,10 @@ export interface ImportRunData {
   /** Whether a run of the feed waits or goes on. */
   isActive(feed: string): Promise<boolean>;
   byId(id: string): Promise<ImportRun | null>;
+  /** The newest run of a feed that was asked for at or after an instant. */
+  newestSince(feed: string, since: Date): Promise<ImportRun | null>;
+  /** Runs of every feed that ended at or after an instant, the oldest first; at most a thousand. */
+  endedSince(since: Date): Promise<readonly ImportRun[]>;
   /** Newest first. */
   page(feed: string, request: PageRequest): Promise<Page<ImportRun>>;
   /**
@@ -129,6 +144,8 @@ export interface ImportRunData {
    * a time is taken, whatever the number of workers. null: nothing to do.
    */
   claim(worker: string, at: Date, deadSince: Date): Promise<ImportRun | null>;
+  /** Gives a run the file that was fetched for it. false: the run is not this worker's any more. */
+  attach(id: string, worker: string, file: string): Promise<boolean>;
   /** false: the run is not this worker's any more, and it must stop. */
   beat(id: string, worker: string, at: Date): Promise<boolean>;
   /** Counts, and quarantined rows, of a chunk that ends with `lastLine`; inside the transaction of what it loaded. */

@@ -14,16 +14,16 @@ interface FileRow {
   readonly sha256: string;
   readonly size: bigint;
   readonly receivedAt: Date;
+  readonly etag: string | null;
+  readonly lastModified: string | null;
 }
 
-const fileOf = ({ id, feedId, name, sha256, size, receivedAt }: FileRow): ImportFile => ({
-  ...{ id, feed: feedId, name, sha256, size: Number(size), receivedAt },
-});
+const fileOf = ({ feedId, size, ...row }: FileRow): ImportFile => ({ ...row, feed: feedId, size: Number(size) });
 
 export function importFileData(session: Session): ImportFileData {
   const { db } = session;
   return {
-    put: async (feed, name, bytes, receivedAt) => {
+    put: async (feed, name, bytes, receivedAt, tags = { etag: null, lastModified: null }) => {
       const id = randomUUID();
       const hash = createHash("sha256");
       let size = 0;
@@ -48,9 +48,11 @@ export function importFileData(session: Session): ImportFileData {
       const same = await db.importFile.findFirst({ where: { feedId: feed, sha256 } });
       if (same !== null) {
         await db.importFile.delete({ where: { id } });
-        return fileOf(same);
+        return fileOf(await db.importFile.update({ where: { id: same.id }, data: storable(tags) }));
       }
-      return fileOf(await db.importFile.update({ where: { id }, data: { sha256, size: BigInt(size) } }));
+      return fileOf(
+        await db.importFile.update({ where: { id }, data: { sha256, size: BigInt(size), ...storable(tags) } }),
+      );
     },
     byId: async (id) => {
       const row = isId(id) ? await db.importFile.findUnique({ where: { id } }) : null;

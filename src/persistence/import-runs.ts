@@ -70,6 +70,20 @@ export function importRunData(session: Session): ImportRunData {
         RETURNING ${runColumns}`;
       return row ?? null;
     },
+    newestSince: async (feed, since) => {
+      const [row] = await db.$queryRaw<ImportRun[]>`
+        SELECT ${runColumns} FROM import_runs r
+        WHERE r.feed_id = ${feed}::uuid AND r.created_at >= ${since.toISOString()}::timestamptz
+        ORDER BY r.created_at DESC, r.id LIMIT 1`;
+      return row ?? null;
+    },
+    endedSince: (since) => db.$queryRaw<ImportRun[]>`
+      SELECT ${runColumns} FROM import_runs r WHERE r.ended_at >= ${since.toISOString()}::timestamptz
+      ORDER BY r.ended_at, r.id LIMIT 1000`,
+    attach: async (id, worker, file) => {
+      const { count } = await db.importRun.updateMany({ where: running(id, worker), data: { fileId: file } });
+      return count > 0;
+    },
     beat: async (id, worker, at) => {
       const { count } = await db.importRun.updateMany({ where: running(id, worker), data: { heartbeatAt: at } });
       return count > 0;

@@ -1,4 +1,5 @@
 import type { RuleSet } from "../domain/plan/rule-set.js";
+import type { FileSources } from "./collect-file.js";
 import type { Data } from "../persistence/data.js";
 
 export type { KnownCatalogueRow } from "../persistence/catalogue-data.js";
@@ -37,6 +38,7 @@ export type {
 export type {
   Feed,
   FeedKind,
+  FileTags,
   ImportChange,
   ImportFile,
   ImportRun,
@@ -62,6 +64,8 @@ export interface Deps {
   readonly log: Log;
   /** Whether webhooks may lead to private networks, and go without encryption; left out: no. */
   readonly allowPrivateWebhooks?: boolean;
+  /** Where files of feeds are come by; left out: this process fetches none. */
+  readonly sources?: FileSources;
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
   readonly knownRules: Map<string, RuleSet>;
 }

@@ -5,7 +5,15 @@ import type { FeedKind } from "../persistence/import-data.js";
 const placeSchema = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("UPLOAD") }),
   z.strictObject({ kind: z.literal("FOLDER"), path: z.string().regex(/^(?!.*\.\.)[\w./ -]{1,200}$/) }),
-  z.strictObject({ kind: z.literal("ADDRESS"), url: z.url({ protocol: /^https$/ }).max(2000) }),
+  z.strictObject({
+    kind: z.literal("ADDRESS"),
+    url: z.url({ protocol: /^https$/ }).max(2000),
+    /** Hosts beside that of the address which it may send on to. */
+    hosts: z
+      .array(z.string().regex(/^[a-z0-9.-]{1,253}$/))
+      .max(20)
+      .default([]),
+  }),
 ]);
 
 /**

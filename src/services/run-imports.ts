@@ -1,8 +1,9 @@
-import { failed, type Problem } from "../domain/problem.js";
-import type { FeedKind, ImportRun } from "../persistence/import-data.js";
+import { failed, ok, type Problem, type Result } from "../domain/problem.js";
+import type { FeedKind, ImportFile, ImportRun } from "../persistence/import-data.js";
 import type { Deps } from "./deps.js";
 import { feedSettingsSchema } from "./feed-settings.js";
 import { tableText } from "../imports/tables/table-text.js";
+import { collectFile } from "./collect-file.js";
 import { documentRows } from "./document-rows.js";
 import { loadDrafts } from "./load-drafts.js";
 import { recipeRows } from "./recipe-rows.js";
@@ -17,6 +18,8 @@ export const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const satisf
 export interface Pulse {
   readonly everyMs: number;
   readonly deadAfterMs: number;
+  /** Leaves what goes on to another worker. */
+  readonly stop?: AbortSignal;
 }
 
 type Loader = (deps: Deps, job: RunningImport) => Promise<Loaded>;
@@ -54,9 +57,11 @@ function ownerOf({ feed }: RunningImport): string {
  * Works on imports until none waits, one after another; of one feed only one at a time runs, however many workers there are. Answers
  * how many runs ended here.
  */
-export async function runImports(deps: Deps, worker: string, pulse: Pulse = heartbeat): Promise<number> {
+export async function runImports(deps: Deps, worker: string, given: Partial<Pulse> = {}): Promise<number> {
+  const pulse = { ...heartbeat, ...given };
   for (let ended = 0; ; ended += 1) {
     // Here, and not where a run ends: a worker that is lost between the two leaves rows that belong to nothing.
+    if (pulse.stop?.aborted === true) return ended;
     await deps.data.listedPacks.sweep();
     const now = deps.clock();
     const run = await deps.data.importRuns.claim(worker, now, new Date(now.getTime() - pulse.deadAfterMs));
@@ -65,7 +70,7 @@ export async function runImports(deps: Deps, worker: string, pulse: Pulse = hear
   }
 }
 
-async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs }: Pulse): Promise<void> {
+async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, stop }: Pulse): Promise<void> {
   const { data, clock, log } = deps;
   const beating = setInterval(() => {
     data.importRuns.beat(run.id, worker, clock()).catch((error: unknown) => {
@@ -73,7 +78,7 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs }: P
     });
   }, everyMs);
   try {
-    const loaded = await load(deps, run, worker);
+    const loaded = await load(deps, run, worker, stop);
     const state = loaded.ok ? "DONE" : isStop(loaded.problems) ? "STOPPED" : "FAILED";
     const problems = loaded.ok ? [] : loaded.problems;
     // A merge ends its run itself, in its own transaction; then this finds nothing to end.
@@ -99,18 +104,37 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs }: P
 
 const isStop = (problems: readonly Problem[]): boolean => problems.every(({ code }) => code === "LIMIT_PASSED");
 
-async function load(deps: Deps, run: ImportRun, worker: string): Promise<Loaded> {
+async function load(deps: Deps, run: ImportRun, worker: string, stop: AbortSignal | undefined): Promise<Loaded> {
   const { data } = deps;
   const feed = await data.feeds.byId(run.feed);
   if (feed === null) throw new Error(`feed ${run.feed} is gone`);
   if (run.kind === "UNDO") return undoRun(deps, run, feed, worker);
-  const file = run.file === null ? null : await data.importFiles.byId(run.file);
-  if (file === null)
-    return failed([{ code: "BAD_SHAPE", path: ["file"], expected: "a file that is still kept", got: "none" }]);
   const settings = feedSettingsSchema.parse(feed.settings);
-  const arrived = file.receivedAt.toISOString().slice(0, 10);
+  const file =
+    run.file === null ? await collectFile(deps, run, feed, settings, worker) : await keptFile(deps, run.file);
+  if (!file.ok) return file;
+  const { id, name, receivedAt } = file.value;
+  const arrived = receivedAt.toISOString().slice(0, 10);
   return loaders[feed.kind](deps, {
-    ...{ run, feed, settings, worker, arrived, fileName: file.name },
-    bytes: () => data.importFiles.read(file.id),
+    ...{ run, feed, settings, worker, arrived, fileName: name },
+    bytes: () => untilStopped(data.importFiles.read(id), run, stop),
   });
+}
+
+async function keptFile({ data }: Deps, id: string): Promise<Result<ImportFile>> {
+  const file = await data.importFiles.byId(id);
+  if (file !== null) return ok(file);
+  return failed([{ code: "BAD_SHAPE", path: ["file"], expected: "a file that is still kept", got: "none" }]);
+}
+
+/** A worker that is told to stop reads no further; the run is taken up by another. */
+async function* untilStopped(
+  pieces: AsyncIterable<Uint8Array>,
+  run: ImportRun,
+  stop: AbortSignal | undefined,
+): AsyncGenerator<Uint8Array> {
+  for await (const piece of pieces) {
+    if (stop?.aborted === true) throw new RunLost(run.id);
+    yield piece;
+  }
 }

@@ -2,7 +2,7 @@ import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Caller } from "./actor.js";
 import type { Deps, FeedKind } from "./deps.js";
 import { feedSettingsSchema, usualLimits, type FeedSettings } from "./feed-settings.js";
-import { isCron } from "./is-cron.js";
+import { isCron } from "./crontab.js";
 import { isStorable } from "./storable.js";
 import { write } from "./write.js";
 

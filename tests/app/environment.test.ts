@@ -11,6 +11,7 @@ describe("the environment", () => {
         databaseUrl: null,
         dataDir: "data",
         logLevel: "info",
+        importFolder: null,
         allowPrivateWebhooks: false,
         worker: true,
         zone: "UTC",

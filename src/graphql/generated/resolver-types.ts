@@ -848,6 +848,8 @@ export type FeedPayload = {
 /** Where a feed's files come from. */
 export type FeedPlace = {
   readonly __typename?: 'FeedPlace';
+  /** Hosts beside that of the address which it may send on to. */
+  readonly hosts: ReadonlyArray<Scalars['String']['output']>;
   /** Which kind of place. */
   readonly kind: FeedPlaceKind;
   /** Path below the folder for imports. Null for other kinds. */
@@ -858,6 +860,8 @@ export type FeedPlace = {
 
 /** Where a feed's files come from. */
 export type FeedPlaceInput = {
+  /** For ADDRESS: hosts beside its own which it may send on to. Left out: none. */
+  readonly hosts?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
   /** Which kind of place. */
   readonly kind: FeedPlaceKind;
   /** For FOLDER: path below the folder for imports. */
@@ -2225,6 +2229,8 @@ export type ProblemCode =
   | 'DELIMITER_UNCLEAR'
   /** The same thing twice. */
   | 'DUPLICATE'
+  /** A file cannot be fetched from its feed's place. */
+  | 'FILE_NOT_HAD'
   /** Foods belong to all publishers; only the operator saves them. */
   | 'FOOD_IS_SHARED'
   /** The import has ended already. */
@@ -4362,6 +4368,7 @@ export type FeedPayloadResolvers<ContextType = Context, ParentType extends Resol
 };
 
 export type FeedPlaceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedPlace'] = ResolversParentTypes['FeedPlace']> = {
+  hosts: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   kind: Resolver<ResolversTypes['FeedPlaceKind'], ParentType, ContextType>;
   path: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   url: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;

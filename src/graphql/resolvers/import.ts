@@ -96,7 +96,12 @@ export const feedResolvers: FieldsBeyond<FeedResolvers, FeedParent> = {
     const { place, columns, ...read } = feedSettingsSchema.parse(settings);
     return {
       ...read,
-      place: { kind: place.kind, path: "path" in place ? place.path : null, url: "url" in place ? place.url : null },
+      place: {
+        kind: place.kind,
+        path: "path" in place ? place.path : null,
+        url: "url" in place ? place.url : null,
+        hosts: "hosts" in place ? place.hosts : [],
+      },
       columns: Object.entries(columns).map(([inFile, ours]) => ({ inFile, ours })),
     };
   },

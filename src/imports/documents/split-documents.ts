@@ -8,7 +8,7 @@ export interface DocumentPiece {
 
 /** A line that ends a document, and is never part of one (YAML 1.2.2, 9.1): `---` begins the next, `...` does not. */
 const marker = /^(---|\.\.\.)(?=[ \t\r\n]|$)/;
-const isEmpty = (line: string): boolean => /^\s*(#.*)?$/.test(line);
+const isEmpty = (line: string): boolean => /^(#|$)/.test(line.trimStart());
 /** A remark or a directive stands in front of the document that it is for. */
 const isFront = (line: string): boolean => isEmpty(line) || line.startsWith("%");
 

@@ -188,6 +188,8 @@ export type ProblemCode =
   | 'DELIMITER_UNCLEAR'
   /** The same thing twice. */
   | 'DUPLICATE'
+  /** A file cannot be fetched from its feed's place. */
+  | 'FILE_NOT_HAD'
   /** Foods belong to all publishers; only the operator saves them. */
   | 'FOOD_IS_SHARED'
   /** The import has ended already. */

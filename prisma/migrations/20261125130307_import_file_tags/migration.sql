@@ -1,0 +1,3 @@
+-- AlterTable
+ALTER TABLE "import_files" ADD COLUMN     "etag" TEXT,
+ADD COLUMN     "last_modified" TEXT;

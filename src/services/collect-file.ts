@@ -1,0 +1,59 @@
+import { failed, ok, type Problem, type Result } from "../domain/problem.js";
+import type { Deps, Feed, FileTags, ImportFile, ImportRun } from "./deps.js";
+import type { FeedSettings } from "./feed-settings.js";
+import { FileTooLarge, largestUpload, upTo } from "./receive-file.js";
+import { RunLost } from "./running-import.js";
+
+/** A file that is being read from where it is kept. */
+export interface FoundFile {
+  readonly name: string;
+  readonly bytes: AsyncIterable<Uint8Array>;
+  readonly tags: FileTags;
+}
+
+/** Where files are come by. Only processes that run imports reach out. @throws FileNotHad, also while the bytes are read */
+export interface FileSources {
+  /** Below the folder for imports; of a publisher below the folder of its slug there. */
+  fromFolder(publisher: string | null, path: string): Promise<FoundFile>;
+  /** null: it is as it was when it had these tags. */
+  fromAddress(url: string, hosts: readonly string[], known: FileTags | null): Promise<FoundFile | null>;
+}
+
+/** A file cannot be had now. The message says why, in words for whoever keeps the feed. */
+export class FileNotHad extends Error {
+  override readonly name = "FileNotHad";
+}
+
+/** The file of a run that has none yet: from the feed's place, stored and noted with the run. */
+export async function collectFile(
+  { data, clock, sources }: Deps,
+  run: ImportRun,
+  feed: Feed,
+  { place }: FeedSettings,
+  worker: string,
+): Promise<Result<ImportFile>> {
+  const notHad = (why: string): Result<never> => failed([{ code: "FILE_NOT_HAD", path: ["settings", "place"], why }]);
+  if (place.kind === "UPLOAD") return notHad("this feed only takes files that are handed in, and there is none");
+  if (sources === undefined) return notHad("this process reads no folders and addresses");
+  try {
+    const known = await data.importFiles.newest(feed.id);
+    const found =
+      place.kind === "FOLDER"
+        ? await sources.fromFolder(feed.publisher, place.path)
+        : await sources.fromAddress(place.url, place.hosts, known);
+    // The same again is imported again: the rules and the foods may have changed since.
+    const file =
+      found === null
+        ? known
+        : await data.importFiles.put(feed.id, found.name, upTo(largestUpload, found.bytes), clock(), found.tags);
+    if (file === null) return notHad("the address says that nothing has changed, but there is no file from before");
+    if (!(await data.importRuns.attach(run.id, worker, file.id))) throw new RunLost(run.id);
+    return ok(file);
+  } catch (error) {
+    if (error instanceof FileNotHad) return notHad(error.message);
+    if (!(error instanceof FileTooLarge)) throw error;
+    const { limit } = error;
+    const problem: Problem = { code: "TOO_LARGE", path: ["settings", "place"], what: "bytes", size: limit + 1, limit };
+    return failed([problem]);
+  }
+}

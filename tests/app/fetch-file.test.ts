@@ -1,0 +1,110 @@
+import { createServer, type RequestListener, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { gzipSync } from "node:zlib";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { fetchFile } from "../../src/app/fetch-file.js";
+import type { FoundFile } from "../../src/services/collect-file.js";
+
+const textOf = async (file: FoundFile | null): Promise<string> => {
+  const pieces: Uint8Array[] = [];
+  for await (const piece of file?.bytes ?? []) pieces.push(piece);
+  return Buffer.concat(pieces).toString();
+};
+
+const answers: Readonly<Record<string, RequestListener>> = {
+  "/list.csv": (request, reply) => {
+    if (request.headers["if-none-match"] === '"one"') return void reply.writeHead(304).end();
+    reply.writeHead(200, { etag: '"one"', "last-modified": "Sun, 01 Mar 2026 04:00:00 GMT" }).end("food,pack\n");
+  },
+  "/packed": (_request, reply) => void reply.writeHead(200, { "content-encoding": "gzip" }).end(gzipSync("unpacked")),
+  "/bomb": (_request, reply) =>
+    void reply.writeHead(200, { "content-encoding": "gzip" }).end(gzipSync(Buffer.alloc(64 * 1024 * 1024))),
+  "/odd": (_request, reply) => void reply.writeHead(200, { "content-encoding": "br" }).end("x"),
+  "/here": (_request, reply) => void reply.writeHead(302, { location: "/list.csv" }).end(),
+  "/elsewhere": (_request, reply) => void reply.writeHead(302, { location: "https://elsewhere.example/" }).end(),
+  "/inside": (_request, reply) => void reply.writeHead(302, { location: "file:///etc/passwd" }).end(),
+  "/ring": (_request, reply) => void reply.writeHead(302, { location: "/ring" }).end(),
+  "/broken": (_request, reply) => {
+    reply.writeHead(200, { "content-length": "100" });
+    reply.write("half");
+    setTimeout(() => reply.destroy(), 20);
+  },
+  "/silent": () => undefined,
+};
+
+describe("a file from an address", () => {
+  let server: Server;
+  let root: string;
+  beforeAll(async () => {
+    server = createServer((request, reply) => {
+      const answer = answers[request.url ?? ""];
+      if (answer === undefined) reply.writeHead(404).end();
+      else answer(request, reply);
+    });
+    await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+    root = `http://127.0.0.1:${String((server.address() as AddressInfo).port)}`;
+  });
+  afterAll(() => {
+    server.closeAllConnections();
+    server.close();
+  });
+
+  const get = (
+    path: string,
+    more: Parameters<typeof fetchFile>[3] = {},
+    known: Parameters<typeof fetchFile>[2] = null,
+  ) => fetchFile(`${root}${path}`, [], known, { allowPrivate: true, ...more });
+
+  it("is had with what names its state, over addresses of the same host, and unpacked", async () => {
+    const file = await get("/list.csv");
+    expect([file?.name, file?.tags]).toEqual([
+      "list.csv",
+      { etag: '"one"', lastModified: "Sun, 01 Mar 2026 04:00:00 GMT" },
+    ]);
+    expect(await textOf(file)).toBe("food,pack\n");
+    expect(await textOf(await get("/here"))).toBe("food,pack\n");
+    expect(await textOf(await get("/packed"))).toBe("unpacked");
+  });
+
+  it("is not had again where nothing has changed (RFC 9110, 13.1.2)", async () => {
+    expect(await get("/list.csv", {}, { etag: '"one"', lastModified: null })).toBeNull();
+  });
+
+  it.each([
+    ["/none", "answered 404"],
+    ["/elsewhere", "elsewhere.example"],
+    ["/inside", "does not name among its hosts"],
+    ["/ring", "more than 5 times"],
+  ])("is given up, in words, at %s", async (path, words) => {
+    await expect(get(path)).rejects.toThrow(words);
+  });
+
+  it.each([
+    ["/bomb", "200 times its size"],
+    ["/odd", "packed as br"],
+    ["/broken", "broke off"],
+  ])("is given up while it is read, at %s", async (path, words) => {
+    const file = await get(path);
+    await expect(textOf(file)).rejects.toThrow(words);
+  });
+
+  it("is waited for no longer than it may take", async () => {
+    await expect(get("/silent", { silent: 50 })).rejects.toThrow("silent for too long");
+    await expect(get("/silent", { whole: 50 })).rejects.toThrow("cannot be reached");
+  });
+
+  it("is never had from this machine, a private network or without encryption", async () => {
+    for (const address of [
+      `${root}/list.csv`,
+      "https://127.0.0.1/",
+      "https://[::1]/",
+      "https://10.0.0.1/",
+      "https://169.254.169.254/latest",
+      "http://society.example/",
+    ]) {
+      await expect(fetchFile(address, [], null)).rejects.toThrow("only https: to a public address");
+    }
+    // A name is looked at where it leads to, when it is connected to.
+    await expect(fetchFile("https://localhost/", [], null)).rejects.toThrow("private network");
+  });
+});
