@@ -43,6 +43,11 @@ export function csvScanner(delimiter: string, newline: "\n" | "\r" = "\n"): CsvS
 
   const lineEnd = (from: number): number => rest.indexOf(newline, from);
 
+  const nextQuote = (from: number): number => {
+    const found = rest.indexOf('"', from);
+    return found < 0 ? Infinity : found;
+  };
+
   const fieldsOf = (text: string): readonly string[] => text.split(delimiter);
 
   /** A record with quotation marks, from `start`. OPEN: a quoted field has not ended by the end of what is there. */
@@ -91,6 +96,7 @@ export function csvScanner(delimiter: string, newline: "\n" | "\r" = "\n"): CsvS
   function take(isEnd: boolean): readonly CsvRecord[] {
     const records: CsvRecord[] = [];
     let start = 0;
+    let quote = nextQuote(0);
     const faulty = (fault: CsvFault, ends: number): void => {
       records.push({ line, raw: kept(rest.slice(start, ends)), fields: [], fault });
       start = ends + 1;
@@ -119,8 +125,9 @@ export function csvScanner(delimiter: string, newline: "\n" | "\r" = "\n"): CsvS
         start = rest.length;
         break;
       }
-      const quote = rest.indexOf('"', start);
-      if (quote < 0 || quote >= ends) {
+      // Looked for once, and again only behind the last one: a list without any would be searched whole for every line.
+      if (quote < start) quote = nextQuote(start);
+      if (quote >= ends) {
         const text = withoutReturn(rest.slice(start, ends));
         if (text !== "") records.push({ line, raw: text, fields: fieldsOf(text), fault: null });
         start = ends + 1;
