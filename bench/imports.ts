@@ -42,7 +42,7 @@ async function priceList(): Promise<readonly BenchmarkResult[]> {
         `${perSecond(large.ms)}, COPY ${perSecond(copied)}`,
       ),
       result(
-        "imports: peak memory at 1,000,000 rows / at 100,000",
+        "imports: peak memory at 1,000,000 rows / at 100,000, heap bounded to 160 MB",
         large.peak / small.peak,
         { atMost: 1.2 },
         `${mb(large.peak)}, ${mb(small.peak)}`,

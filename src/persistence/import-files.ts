@@ -5,7 +5,7 @@ import type { Session } from "./session.js";
 import { storable } from "./storable.js";
 
 /** Bytes of one stored piece. */
-const pieceSize = 1024 * 1024;
+const pieceSize = 256 * 1024;
 
 interface FileRow {
   readonly id: string;

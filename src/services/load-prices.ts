@@ -6,7 +6,7 @@ import type { Deps } from "./deps.js";
 import { RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
 /** Rows put aside at a time, each time in one transaction with the run's progress. */
-const chunkSize = 20_000;
+const chunkSize = 10_000;
 
 interface Chunk {
   readonly rows: ListedPack[];

@@ -142,6 +142,26 @@ describe("a list of prices", () => {
     ]);
   });
 
+  it("passes over a line of a gigabyte in memory that does not grow, and reads what follows", async () => {
+    const piece = Buffer.alloc(1024 * 1024, "x");
+    async function* endless(): AsyncGenerator<Uint8Array> {
+      yield Buffer.from(`${header}oats,a,500 g,1\n`);
+      for (let turn = 0; turn < 1024; turn += 1) yield piece;
+      yield Buffer.from("\noats,b,500 g,2\n");
+    }
+    const before = process.memoryUsage().rss;
+    const rows: TableRow<PriceRow>[] = [];
+    const columns = { ...priceColumns, calledHere: new Map<string, string>() };
+    for await (const batch of readTable(endless(), { columns, delimiter: null }, priceRowReader(options)))
+      rows.push(...batch);
+    expect(rows.map(({ line, ok }) => [line, ok])).toEqual([
+      [2, true],
+      [3, false],
+      [4, true],
+    ]);
+    expect(process.memoryUsage().rss - before).toBeLessThan(300e6);
+  });
+
   it("reads UTF-16 by its mark", async () => {
     const bytes = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(`${header}müsli,a,500 g,1\n`, "utf16le")]);
     expect(said(await rowsOf(bytes))).toEqual([[2, "müsli", "1"]]);
