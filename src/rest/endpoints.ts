@@ -5,7 +5,7 @@ import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalog
 import { importEndpoints } from "./routes/imports.js";
 import { openapiEndpoint } from "./routes/openapi.js";
 import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint } from "./routes/plan-parts.js";
-import { planEndpoint, revisionEndpoint } from "./routes/plan.js";
+import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
 import { feedEndpoint, publisherEndpoint } from "./routes/publisher.js";
 import { shoppingListEndpoint } from "./routes/shopping-list.js";
@@ -14,6 +14,7 @@ import { shoppingListEndpoint } from "./routes/shopping-list.js";
 export const endpoints: readonly Endpoint[] = [
   plansEndpoint,
   planEndpoint,
+  mailEndpoint,
   revisionEndpoint,
   listEndpoint,
   sessionEndpoint,

@@ -30,6 +30,14 @@ describeOnBothDatabases("the ways out over REST", (open) => {
     expect(recipes).toHaveLength(json.meals.length);
   });
 
+  it("give a letter for mail programs, which loads nothing and runs nothing", async () => {
+    const { text, status, headers } = await app.get(`${plan}/mail?servings=5`);
+    expect([status, headers["content-type"]]).toEqual([200, "text/html; charset=utf-8"]);
+    expect(text).not.toMatch(/<script|<link|<img|\bsrc=|url\(/i);
+    const { body } = await app.get(`${plan}?servings=5`);
+    for (const { text: caution } of body.cautions) expect(text).toContain(caution.replaceAll("'", "&#39;"));
+  });
+
   it("give the list as a table with a row a food", async () => {
     const { text } = await app.get(`${plan}/list.csv?servings=5`);
     const { body } = await app.get(`${plan}/list?servings=5`);

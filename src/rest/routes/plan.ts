@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Problem } from "../../domain/problem.js";
 import { answerPlan, type PlanAnswer } from "../../services/answer-plan.js";
 import { planJson, planSchema, revisionJson, revisionSchema } from "../../services/as-json.js";
-import { icalendar, plainText, planMarkdown, schemaOrgText } from "../../services/as-text.js";
+import { icalendar, mailHtml, plainText, planMarkdown, schemaOrgText } from "../../services/as-text.js";
 import { loadPlan } from "../../services/load-plan.js";
 import { addressesOf, pageAddress, planAddress } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
@@ -50,6 +50,28 @@ export const planEndpoint = endpoint(
       (answer: PlanAnswer, question) => icalendar(answer, addresses(answer, question)),
     ),
     asText("text", "As plain text.", (answer: PlanAnswer) => plainText(answer)),
+  ],
+);
+
+/** The plan as a letter that mail programs can show. */
+export const mailEndpoint = endpoint(
+  {
+    method: "GET",
+    path: "/v1/plans/{publisher}/{slug}/mail",
+    operationId: "getPlanMail",
+    tag: "plans",
+    summary: "A plan as HTML for e-mail",
+    description:
+      "The whole plan in HTML that mail programs show: tables and inline styles, no scripts, nothing loaded from elsewhere.",
+    parameters: planParameters,
+    refusals: ["not-found"],
+    caching: "LIVE",
+  },
+  (question) => aboutPlan(question, answerPlan),
+  [
+    asText("html", "The letter.", (answer: PlanAnswer, question) =>
+      mailHtml(answer, addresses(answer, question), answer.publication.changeNote),
+    ),
   ],
 );
 
