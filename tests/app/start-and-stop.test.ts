@@ -1,3 +1,4 @@
+import { once } from "node:events";
 import { execFile, execFileSync } from "node:child_process";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -98,7 +99,11 @@ describe("the service as a process", () => {
   });
 
   it("starts again after it was killed at once", async () => {
-    service?.child.kill("SIGKILL");
+    const child = service?.child;
+    if (child === undefined) throw new Error("no service");
+    const gone = once(child, "exit");
+    child.kill("SIGKILL");
+    await gone;
     service = await startService({ DATA_DIR: folder });
     expect(await plansOf(service.address)).toHaveLength(4);
   });
