@@ -80,4 +80,35 @@ async function plainCopy(url: string, rows: number): Promise<number> {
   return ms;
 }
 
-export const importBenchmarks: readonly Benchmark[] = [{ name: "imports", run: priceList }];
+/** Ten thousand texts saved as drafts, each checked and in a transaction of its own, against reading the same texts alone. */
+async function drafts(): Promise<readonly BenchmarkResult[]> {
+  const server = await startPostgres();
+  try {
+    const results: BenchmarkResult[] = [];
+    for (const kind of ["DOCUMENTS", "RECIPES"] as const) {
+      const url = await server.createDatabase(kind.toLowerCase());
+      const run = promisify(execFile)(process.execPath, [
+        ...["--import", "tsx", "bench/import-drafts.ts", url, kind, "10000"],
+      ]);
+      const { ms, read } = JSON.parse((await run).stdout) as { readonly ms: number; readonly read: number };
+      const what = kind === "DOCUMENTS" ? "plan documents" : "recipes of the web";
+      const perSecond = Math.round(10_000 / (ms / 1000));
+      results.push(
+        result(
+          `imports: 10,000 ${what}, time / reading alone`,
+          ms / read,
+          { atMost: Infinity },
+          `${String(perSecond)} a second, reading alone ${(read / 1000).toFixed(1)} s`,
+        ),
+      );
+    }
+    return results;
+  } finally {
+    await server.stop();
+  }
+}
+
+export const importBenchmarks: readonly Benchmark[] = [
+  { name: "imports", run: priceList },
+  { name: "import-drafts", run: drafts },
+];

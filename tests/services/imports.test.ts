@@ -242,12 +242,12 @@ describeOnBothDatabases("imports", (open) => {
 });
 
 describeOnServer("several workers", (open) => {
-  it("share the feeds so that each run is done once, and one feed has one run at a time", async () => {
+  it("share the feeds so that each of a hundred runs is done once, and one feed has one run at a time", async () => {
     const deps = await opened(open);
     const feeds = await Promise.all([1, 2, 3].map((at) => feedOf(deps, "PRICES", `shop-${String(at)}`)));
     const { data } = deps;
     const started: string[] = [];
-    for (let turn = 0; turn < 5; turn += 1) {
+    for (let turn = 0; turn < 34; turn += 1) {
       for (const { feed } of feeds) {
         const file = await data.importFiles.put(
           feed,
