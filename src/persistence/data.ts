@@ -1,7 +1,15 @@
 import type { CatalogueData } from "./catalogue-data.js";
 import type { Component } from "../domain/model/component.js";
 import type { Food, OwnMeasure } from "../domain/model/food.js";
-import type { FeedData, ImportFileData, ImportRunData, ListedPackData } from "./import-data.js";
+import type {
+  FeedData,
+  ImportFileData,
+  ImportRunData,
+  ListedPackData,
+  RunCounts,
+  RunKind,
+  RunState,
+} from "./import-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { DraftKind } from "../domain/problem.js";
@@ -204,6 +212,9 @@ export interface AuditRecord extends NewAuditRecord {
 
 export type ChangeKind = "PLAN_PUBLISHED" | "PLAN_CORRECTED" | "PLAN_WITHDRAWN";
 
+/** What webhooks tell of: changes of plans, and imports that ended. */
+export type WebhookKind = ChangeKind | "IMPORT_ENDED";
+
 /** Something that happened to a revision. */
 export interface Change {
   readonly id: string;
@@ -214,14 +225,14 @@ export interface Change {
   readonly at: Date;
 }
 
-/** An address that is told of its publisher's changes, without its secret. */
+/** An address that is told of its publisher's changes and imports, without its secret. */
 export interface Webhook {
   readonly id: string;
   /** Slug. */
   readonly publisher: string;
   readonly url: string;
   /** Empty: all. */
-  readonly kinds: readonly ChangeKind[];
+  readonly kinds: readonly WebhookKind[];
   readonly createdAt: Date;
   readonly disabledAt: Date | null;
   /** ASKED, or GONE: the address answered 410; null where it is not disabled. */
@@ -234,15 +245,18 @@ export interface NewWebhook extends Pick<Webhook, "publisher" | "url" | "kinds" 
 
 export type DeliveryState = "PENDING" | "DELIVERED" | "DEAD";
 
-/** One change for one webhook. */
+/** One change, or one ended import, for one webhook. */
 export interface WebhookDelivery {
   readonly id: string;
   /** Slug. */
   readonly publisher: string;
   readonly webhookId: string;
-  readonly changeId: string;
-  readonly kind: ChangeKind;
-  readonly revisionId: string;
+  readonly kind: WebhookKind;
+  /** The change and its revision; null where it tells of an import. */
+  readonly changeId: string | null;
+  readonly revisionId: string | null;
+  /** The import; null where it tells of a change. */
+  readonly runId: string | null;
   readonly state: DeliveryState;
   readonly attempts: number;
   readonly dueAt: Date;
@@ -262,13 +276,30 @@ export interface ClaimedDelivery {
   readonly secret: string;
   readonly oldSecret: string | null;
   readonly oldSecretUntil: Date | null;
-  readonly changeId: string;
-  readonly kind: ChangeKind;
   readonly at: Date;
-  /** Slugs. */
+  /** Slug. */
   readonly publisher: string;
+  readonly tells: ToldChange | ToldImport;
+}
+
+/** What a message says of a change. */
+export interface ToldChange {
+  readonly kind: ChangeKind;
+  readonly changeId: string;
+  /** Slug. */
   readonly plan: string;
   readonly revision: number;
+}
+
+/** What a message says of an import that ended. */
+export interface ToldImport {
+  readonly kind: "IMPORT_ENDED";
+  readonly runId: string;
+  /** Slug. */
+  readonly feed: string;
+  readonly runKind: RunKind;
+  readonly state: RunState;
+  readonly counts: RunCounts;
 }
 
 /** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */

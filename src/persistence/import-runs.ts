@@ -6,6 +6,7 @@ import { isId } from "./keys.js";
 import { instantKey, readPage } from "./read-page.js";
 import type { Db, Session } from "./session.js";
 import { storable } from "./storable.js";
+import { tellOfEndedRun } from "./webhook-deliveries.js";
 
 const runColumns = Prisma.sql`r.id, r.feed_id AS feed, r.file_id AS file, r.kind::text, r.state::text, r.asked_by AS "askedBy",
   r.force, r.undoes, r.created_at AS "createdAt", r.started_at AS "startedAt", r.ended_at AS "endedAt",
@@ -89,21 +90,13 @@ export function importRunData(session: Session): ImportRunData {
       return count > 0;
     },
     advance: (id, worker, chunk) => session.transaction((inside) => advance(inside, id, worker, chunk)),
-    finish: async (id, worker, { state, at, problems, counts }) => {
-      const { count } = await db.importRun.updateMany({
-        where: running(id, worker),
-        data: { state, endedAt: at, problems: problems as unknown as Prisma.InputJsonValue, ...countColumns(counts) },
-      });
-      return count > 0;
-    },
-    cancel: async (id, at) => {
-      if (!isId(id)) return false;
-      const { count } = await db.importRun.updateMany({
-        where: { id, state: { in: ["QUEUED", "RUNNING"] } },
-        data: { state: "CANCELLED", endedAt: at },
-      });
-      return count > 0;
-    },
+    finish: (id, worker, { state, at, problems, counts }) =>
+      end(session, running(id, worker), {
+        ...{ state, endedAt: at, problems: problems as unknown as Prisma.InputJsonValue },
+        ...countColumns(counts),
+      }),
+    cancel: async (id, at) =>
+      isId(id) && end(session, { id, state: { in: ["QUEUED", "RUNNING"] } }, { state: "CANCELLED", endedAt: at }),
     quarantined: (id, request) =>
       readPage<QuarantinedRow, readonly [string, string]>(
         db,
@@ -143,6 +136,18 @@ export function importRunData(session: Session): ImportRunData {
 }
 
 const running = (id: string, worker: string) => ({ id, worker, state: "RUNNING" as const });
+
+/** Ends a run and tells of it, both or neither. false: it was not as it had to be. */
+const end = (
+  session: Session,
+  where: Prisma.ImportRunWhereInput & { readonly id: string },
+  data: Prisma.ImportRunUpdateManyMutationInput & { readonly endedAt: Date },
+): Promise<boolean> =>
+  session.transaction(async (inside) => {
+    const { count } = await inside.importRun.updateMany({ where, data });
+    if (count > 0) await tellOfEndedRun(inside, where.id, data.endedAt);
+    return count > 0;
+  });
 
 const countColumns = (counts: RunEnd["counts"]) => {
   if (counts === null) return {};

@@ -99,6 +99,7 @@ async function compare(session: BulkSession, run: string, feed: string): Promise
   };
 }
 
+/** Tells no webhook: price lists are the operator's, and webhooks are publishers'. */
 async function finish(session: BulkSession, run: string, worker: string, end: RunEnd): Promise<boolean> {
   const { rows } = await session.query(
     `UPDATE import_runs SET state = $3::"RunState", ended_at = $4::timestamptz, problems = $5::jsonb,

@@ -6,12 +6,12 @@ import { instantKey, readPage } from "./read-page.js";
 import type { Db, Session } from "./session.js";
 import { newestFirst } from "./webhooks.js";
 
-const columns = Prisma.sql`d.id, b.slug AS publisher, d.webhook_id AS "webhookId", d.change_id AS "changeId", c.kind,
-  c.revision_id AS "revisionId", d.state, d.attempts, d.due_at AS "dueAt", d.created_at AS "createdAt",
+const columns = Prisma.sql`d.id, b.slug AS publisher, d.webhook_id AS "webhookId", d.change_id AS "changeId", d.run_id AS "runId",
+  COALESCE(c.kind, 'IMPORT_ENDED') AS kind, c.revision_id AS "revisionId", d.state, d.attempts, d.due_at AS "dueAt", d.created_at AS "createdAt",
   d.tried_at AS "triedAt", d.status, d.error`;
 
 const joins = Prisma.sql`JOIN publishers b ON b.id = d.publisher_id
-  JOIN changes c ON c.publisher_id = d.publisher_id AND c.id = d.change_id`;
+  LEFT JOIN changes c ON c.publisher_id = d.publisher_id AND c.id = d.change_id`;
 
 const keys = z.tuple([instantKey, z.string().refine(isId)]);
 
@@ -81,22 +81,39 @@ const claim = (db: Db, now: Date, leaseUntil: Date, limit: number): Promise<read
       FROM due WHERE d.publisher_id = due.publisher_id AND d.id = due.id RETURNING d.*
     )
     SELECT d.id, d.attempts, d.webhook_id AS "webhookId", w.url, w.secret, w.old_secret AS "oldSecret",
-      w.old_secret_until AS "oldSecretUntil", c.id AS "changeId", c.kind, c.at, b.slug AS publisher, p.slug AS plan,
-      r.revision
+      w.old_secret_until AS "oldSecretUntil", b.slug AS publisher, COALESCE(c.at, i.ended_at) AS at,
+      CASE WHEN i.id IS NULL
+        THEN jsonb_build_object('kind', c.kind, 'changeId', c.id, 'plan', p.slug, 'revision', r.revision)
+        ELSE jsonb_build_object('kind', 'IMPORT_ENDED', 'runId', i.id, 'feed', f.slug, 'runKind', i.kind,
+          'state', i.state, 'counts', jsonb_build_object('read', i.rows_read, 'created', i.created,
+          'changed', i.changed, 'unchanged', i.unchanged, 'quarantined', i.quarantined, 'repeated', i.repeated))
+      END AS tells
     FROM claimed d
     JOIN webhooks w ON w.publisher_id = d.publisher_id AND w.id = d.webhook_id
-    JOIN changes c ON c.publisher_id = d.publisher_id AND c.id = d.change_id
     JOIN publishers b ON b.id = d.publisher_id
-    JOIN revisions r ON r.publisher_id = c.publisher_id AND r.id = c.revision_id
-    JOIN plans p ON p.publisher_id = r.publisher_id AND p.id = r.plan_id`;
+    LEFT JOIN changes c ON c.publisher_id = d.publisher_id AND c.id = d.change_id
+    LEFT JOIN revisions r ON r.publisher_id = c.publisher_id AND r.id = c.revision_id
+    LEFT JOIN plans p ON p.publisher_id = r.publisher_id AND p.id = r.plan_id
+    LEFT JOIN import_runs i ON i.id = d.run_id
+    LEFT JOIN feeds f ON f.id = i.feed_id`;
+
+/** Inside the transaction that ends the run: tells the webhooks of the feed's publisher. The operator's feeds have none. */
+export async function tellOfEndedRun(db: Db, run: string, at: Date): Promise<void> {
+  await db.$executeRaw`
+    INSERT INTO webhook_deliveries (publisher_id, webhook_id, run_id, due_at, created_at)
+    SELECT w.publisher_id, w.id, r.id, ${at.toISOString()}::timestamptz, ${at.toISOString()}::timestamptz
+    FROM import_runs r JOIN feeds f ON f.id = r.feed_id JOIN webhooks w ON w.publisher_id = f.owner
+    WHERE r.id = ${run}::uuid AND w.disabled_at IS NULL AND (w.kinds = '{}' OR 'IMPORT_ENDED' = ANY(w.kinds))`;
+}
 
 const deliveryOf = (row: WebhookDelivery): WebhookDelivery => ({
   id: row.id,
   publisher: row.publisher,
   webhookId: row.webhookId,
-  changeId: row.changeId,
   kind: row.kind,
+  changeId: row.changeId,
   revisionId: row.revisionId,
+  runId: row.runId,
   state: row.state,
   attempts: row.attempts,
   dueAt: row.dueAt,

@@ -32,6 +32,7 @@ export type {
   RevisionSummary,
   Webhook,
   WebhookDelivery,
+  WebhookKind,
   RuleSetSummary,
 } from "../persistence/data.js";
 

@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from "../domain/problem.js";
 import type { Caller } from "./actor.js";
 import type { AuditAction } from "./audit-actions.js";
-import type { ChangeKind, Deps } from "./deps.js";
+import type { Deps, WebhookKind } from "./deps.js";
 import { ownerOf } from "./owner-of.js";
 import { urlProblems } from "./webhook-address.js";
 import { newWebhookSecret } from "./webhook-message.js";
@@ -20,7 +20,7 @@ export interface WebhookInput {
   readonly publisher: string;
   readonly url: string;
   /** Empty: all. */
-  readonly kinds: readonly ChangeKind[];
+  readonly kinds: readonly WebhookKind[];
   readonly idempotencyKey?: Key;
 }
 
@@ -30,7 +30,7 @@ export interface WebhookSecret {
   readonly secret: string | null;
 }
 
-/** Tells an address of a publisher's changes from now on. */
+/** Tells an address of a publisher's changes and ended imports from now on. */
 export async function createWebhook(deps: Deps, caller: Caller, input: WebhookInput): Promise<Result<WebhookSecret>> {
   const { publisher, url, idempotencyKey } = input;
   const kinds = [...new Set(input.kinds)].toSorted();

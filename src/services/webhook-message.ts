@@ -1,15 +1,16 @@
 import { createHmac, randomBytes } from "node:crypto";
-import type { ChangeKind, ClaimedDelivery } from "./deps.js";
+import type { ClaimedDelivery, WebhookKind } from "./deps.js";
 
 const prefix = "whsec_";
 
 /** Standard Webhooks asks for 24 to 64 random bytes. */
 export const newWebhookSecret = (): string => prefix + randomBytes(32).toString("base64");
 
-const types: Readonly<Record<ChangeKind, string>> = {
+const types: Readonly<Record<WebhookKind, string>> = {
   PLAN_PUBLISHED: "plan.published",
   PLAN_CORRECTED: "plan.corrected",
   PLAN_WITHDRAWN: "plan.withdrawn",
+  IMPORT_ENDED: "import.ended",
 };
 
 export interface WebhookMessage {
@@ -20,12 +21,12 @@ export interface WebhookMessage {
 
 /**
  * What is sent, by the Standard Webhooks specification: the same id and body at every try, and a signature by each secret
- * that is good at `now`. The body names what changed and carries nothing of it.
+ * that is good at `now`. The body names what changed and carries nothing of it; of an import that
+ * ended it counts what became of its rows.
  */
 export function webhookMessage(delivery: ClaimedDelivery, now: Date): WebhookMessage {
-  const { id, url, kind, at, changeId, publisher, plan, revision } = delivery;
-  const data = { change: changeId, publisher, plan, revision };
-  const body = JSON.stringify({ type: types[kind], timestamp: at.toISOString(), data });
+  const { id, url, at, tells } = delivery;
+  const body = JSON.stringify({ type: types[tells.kind], timestamp: at.toISOString(), data: dataOf(delivery) });
   const timestamp = String(Math.floor(now.getTime() / 1000));
   const sign = (secret: string): string =>
     `v1,${createHmac("sha256", Buffer.from(secret.slice(prefix.length), "base64"))
@@ -41,6 +42,20 @@ export function webhookMessage(delivery: ClaimedDelivery, now: Date): WebhookMes
       "webhook-signature": secretsOf(delivery, now).map(sign).join(" "),
     },
     body,
+  };
+}
+
+function dataOf({ publisher, tells }: ClaimedDelivery): object {
+  if (tells.kind !== "IMPORT_ENDED") {
+    const { changeId, plan, revision } = tells;
+    return { change: changeId, publisher, plan, revision };
+  }
+  const { runId, feed, runKind, state, counts } = tells;
+  const { read, created, changed, unchanged, quarantined, repeated } = counts;
+  return {
+    ...{ run: runId, publisher, feed, kind: runKind, state },
+    counts: { read, created, changed, unchanged, quarantined, repeated },
+    report: `/v1/publishers/${publisher}/feeds/${feed}/runs/${runId}/report`,
   };
 }
 

@@ -1,4 +1,4 @@
-import { createServer, type IncomingHttpHeaders, type Server } from "node:http";
+import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { Webhook } from "standardwebhooks";
 import { afterAll, afterEach, beforeAll, expect, it } from "vitest";
@@ -9,33 +9,7 @@ import { forgetDeliveries } from "../../src/services/webhook-deliveries.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../kit/databases.js";
 import { smallBundle } from "../persistence/small-bundle.js";
 import { openTestApp, type TestApp } from "./open-test-app.js";
-
-interface Received {
-  readonly headers: IncomingHttpHeaders;
-  readonly body: string;
-}
-
-/** A real receiver: answers what it is told to, and keeps what it got. */
-class Receiver {
-  readonly received: Received[] = [];
-  answer: { status: number; headers?: Record<string, string> } = { status: 204 };
-  readonly #server: Server = createServer((request, response) => {
-    const chunks: Buffer[] = [];
-    request.on("data", (chunk: Buffer) => chunks.push(chunk));
-    request.on("end", () => {
-      this.received.push({ headers: request.headers, body: Buffer.concat(chunks).toString("utf8") });
-      response.writeHead(this.answer.status, this.answer.headers ?? {}).end("thanks");
-    });
-  });
-  async listen(): Promise<string> {
-    await new Promise<void>((listening) => this.#server.listen(0, "127.0.0.1", listening));
-    return `http://127.0.0.1:${(this.#server.address() as AddressInfo).port}/hook`;
-  }
-  async close(): Promise<void> {
-    this.#server.closeAllConnections();
-    await new Promise((closed) => this.#server.close(closed));
-  }
-}
+import { WebhookReceiver, type Received } from "./webhook-receiver.js";
 
 const outside: Outside = { send: (message) => sendWebhook(message, { allowPrivate: true }), dice: () => 0 };
 
@@ -65,7 +39,7 @@ describeOnBothDatabases("webhooks", (open) => {
   let admin: string;
   let now = new Date("2026-03-01T09:00:00Z");
   let revision = 0;
-  const receiver = new Receiver();
+  const receiver = new WebhookReceiver();
   let url: string;
 
   beforeAll(async () => {
@@ -304,7 +278,7 @@ describeOnServer("several workers", (open) => {
     const { data } = await open();
     const app = await openTestApp(data, undefined, undefined, { allowPrivateWebhooks: true });
     await data.publishers.save({ slug: "north-field", name: "North Field" });
-    const receiver = new Receiver();
+    const receiver = new WebhookReceiver();
     const url = await receiver.listen();
     const now = app.deps.clock();
     await data.webhooks.create({ publisher: "north-field", url, kinds: [], secret: "whsec_AAAA", createdAt: now });

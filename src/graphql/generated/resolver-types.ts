@@ -417,8 +417,10 @@ export type ChangeEdge = {
   readonly node: Change;
 };
 
-/** What happened to a plan. */
+/** What happened to a plan; for webhooks, also to an import. */
 export type ChangeKind =
+  /** An import of a feed of the publisher ended, however it did. Only webhooks tell of it: `changes` lists plans alone. */
+  | 'IMPORT_ENDED'
   /** A revision was published that says what it changes. */
   | 'PLAN_CORRECTED'
   /** A revision was published. */
@@ -1522,7 +1524,7 @@ export type Mutation = {
   readonly createPublisher: PublisherPayload;
   /** Makes an access token. Its publisher's own tokens with the scope ADMIN and the operator's may. */
   readonly createToken: CreateTokenPayload;
-  /** Tells an address of a publisher's changes from now on. Asks for the scope ADMIN. */
+  /** Tells an address of a publisher's changes and ended imports from now on. Asks for the scope ADMIN. */
   readonly createWebhook: WebhookSecretPayload;
   /** Removes a webhook and the list of its deliveries. Asks for the scope ADMIN. */
   readonly deleteWebhook: DeleteWebhookPayload;
@@ -3448,7 +3450,7 @@ export type WarningCode =
   /** No line offers the swap that was asked for. */
   | 'SWAP_NOT_OFFERED';
 
-/** An address that is told of changes: by POST, with JSON that names what changed, signed by the Standard Webhooks specification. */
+/** An address that is told of changes and ended imports: by POST, with JSON that names what changed, signed by the Standard Webhooks specification. */
 export type Webhook = {
   readonly __typename?: 'Webhook';
   /** When it was made. */
@@ -3476,13 +3478,13 @@ export type WebhookConnection = {
   readonly pageInfo: PageInfo;
 };
 
-/** One change for one webhook. */
+/** One change, or one ended import, for one webhook. */
 export type WebhookDelivery = {
   readonly __typename?: 'WebhookDelivery';
   /** How often it was tried. */
   readonly attempts: Scalars['Int']['output'];
-  /** Id of the change it tells of. */
-  readonly change: Scalars['ID']['output'];
+  /** Id of the change it tells of. Null: it tells of an import. */
+  readonly change: Maybe<Scalars['ID']['output']>;
   /** When it was made. */
   readonly createdAt: Scalars['DateTime']['output'];
   /** Why the last try failed. Null: it did not. */
@@ -3493,8 +3495,10 @@ export type WebhookDelivery = {
   readonly kind: ChangeKind;
   /** When it is tried next. Null: it is not tried any more. */
   readonly nextAt: Maybe<Scalars['DateTime']['output']>;
-  /** The plan it happened to. */
-  readonly plan: Plan;
+  /** The plan it happened to. Null: it tells of an import. */
+  readonly plan: Maybe<Plan>;
+  /** Id of the import it tells of. Null: it tells of a change. */
+  readonly run: Maybe<Scalars['ID']['output']>;
   /** How it stands. */
   readonly state: DeliveryState;
   /** HTTP status of the last answer. Null: there was none. */
@@ -5070,13 +5074,14 @@ export type WebhookConnectionResolvers<ContextType = Context, ParentType extends
 
 export type WebhookDeliveryResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WebhookDelivery'] = ResolversParentTypes['WebhookDelivery']> = {
   attempts: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
-  change: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  change: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
   createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   error: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   kind: Resolver<ResolversTypes['ChangeKind'], ParentType, ContextType>;
   nextAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
-  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
+  plan: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
+  run: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
   state: Resolver<ResolversTypes['DeliveryState'], ParentType, ContextType>;
   status: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   triedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;

@@ -56,7 +56,9 @@ export const webhookResolvers: FieldsBeyond<WebhookResolvers, WebhookParent> = {
 
 export const webhookDeliveryResolvers: FieldsBeyond<WebhookDeliveryResolvers, WebhookDeliveryParent> = {
   change: ({ changeId }) => changeId,
+  run: ({ runId }) => runId,
   plan: async ({ id, revisionId }, _, { loaders }) => {
+    if (revisionId === null) return null;
     const plan = await loaders.plansById.load(revisionId);
     if (plan === null) throw new Error(`the delivery ${id} is of no revision`);
     return plan;
