@@ -3,10 +3,10 @@ import { request as plainRequest } from "node:http";
 import { request as secureRequest } from "node:https";
 import { pipeline } from "node:stream";
 import { createGunzip } from "node:zlib";
-import { FileNotHad, type FoundFile } from "../services/collect-file.js";
+import { FileNotHad, type FoundFile, type Passing } from "../services/collect-file.js";
 import type { FileTags } from "../services/deps.js";
 import { isPublicAddress, literalAddress } from "../services/webhook-address.js";
-import { publicLookup } from "./send-webhook.js";
+import { PrivateAddress, publicLookup } from "./send-webhook.js";
 
 /** Milliseconds that a fetch may take from beginning to end, and that it may be silent. */
 export const fetchTimes = { whole: 600_000, silent: 30_000 } as const;
@@ -16,6 +16,8 @@ const mostHops = 5;
 
 /** The most that a compressed file may grow, beyond its first megabytes: real tables shrink to a tenth or a fiftieth. */
 const bomb = { ratio: 200, from: 16 * 1024 * 1024 } as const;
+
+const anyTime: Passing = { retryAfter: null };
 
 export interface FetchOptions {
   /** Also from http: and from private networks; for tests. */
@@ -53,7 +55,9 @@ export async function fetchFile(
     answer.destroy();
     const { location } = headers;
     if (![301, 302, 303, 307, 308].includes(status) || location === undefined) {
-      throw new FileNotHad(`the address answered ${String(status)}`);
+      const isPassing = status >= 500 || status === 408 || status === 429;
+      const passing = isPassing ? { retryAfter: headers["retry-after"] ?? null } : null;
+      throw new FileNotHad(`the address answered ${String(status)}`, passing);
     }
     if (!URL.canParse(location, url.href)) throw new FileNotHad("the address sends on to something that is no address");
     url = new URL(location, url);
@@ -92,7 +96,14 @@ function ask(url: URL, known: FileTags | null, options: FetchOptions, signal: Ab
       sending.destroy(new Error("it was silent for too long")),
     );
     sending.on("response", settled);
-    sending.on("error", (error) => failed(new FileNotHad(`the address cannot be reached: ${error.message}`)));
+    sending.on("error", (error) =>
+      failed(
+        new FileNotHad(
+          `the address cannot be reached: ${error.message}`,
+          error instanceof PrivateAddress ? null : anyTime,
+        ),
+      ),
+    );
     sending.end();
   });
 }
@@ -123,7 +134,7 @@ async function* bytesOf(answer: IncomingMessage): AsyncGenerator<Uint8Array> {
     }
   } catch (error) {
     if (error instanceof FileNotHad || !(error instanceof Error)) throw error;
-    throw new FileNotHad(`the file broke off: ${error.message}`);
+    throw new FileNotHad(`the file broke off: ${error.message}`, anyTime);
   } finally {
     answer.destroy();
   }

@@ -32,7 +32,11 @@ export async function fileInFolder(root: string | null, publisher: string | null
   return { name: basename(way), bytes: handle.createReadStream(), tags: { etag: null, lastModified: null } };
 }
 
+/** The file is not there yet, or whatever the folder lies on does not answer. */
+const passingCodes: ReadonlySet<string> = new Set(["ENOENT", "EBUSY", "EIO", "ESTALE", "EMFILE", "ENFILE"]);
+
 const notThere = (error: unknown, steps: readonly string[]): FileNotHad => {
   const code = error instanceof Error && "code" in error ? String(error.code) : "";
-  return new FileNotHad(`the file ${steps.join("/")} cannot be read${code === "" ? "" : ` (${code})`}`);
+  const passing = passingCodes.has(code) ? { retryAfter: null } : null;
+  return new FileNotHad(`the file ${steps.join("/")} cannot be read${code === "" ? "" : ` (${code})`}`, passing);
 };

@@ -16,7 +16,8 @@ export interface SendOptions {
   readonly timeout?: number;
 }
 
-class PrivateAddress extends Error {
+/** A name that leads into a private network. */
+export class PrivateAddress extends Error {
   override readonly name = "PrivateAddress";
 
   constructor() {

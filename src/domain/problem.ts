@@ -139,8 +139,8 @@ type ProblemFacts =
       readonly reasons: readonly { readonly code: string; readonly about: string }[];
       readonly foods: readonly string[] | null;
     }
-  /** A file that cannot be fetched from its feed's place. */
-  | { readonly code: "FILE_NOT_HAD"; readonly path: Path; readonly why: string }
+  /** A file that cannot be fetched from its feed's place; `tries`: how often that was tried. */
+  | { readonly code: "FILE_NOT_HAD"; readonly path: Path; readonly why: string; readonly tries: number }
   /** A document that builds on a component whose own document, in the same file, was put aside. */
   | { readonly code: "COMPONENT_SET_ASIDE"; readonly path: Path; readonly component: string }
   | { readonly code: "UNKNOWN_FEED"; readonly path: Path; readonly feed: string }

@@ -130,7 +130,7 @@ function problemSentence(problem: Problem): string {
     case "RECIPE_OPEN":
       return openPointText(problem);
     case "FILE_NOT_HAD":
-      return `The file cannot be had: ${problem.why}.`;
+      return `The file cannot be had: ${problem.why}.${problem.tries > 1 ? ` It was tried ${problem.tries} times.` : ""}`;
     case "COMPONENT_SET_ASIDE":
       return `The component "${problem.component}" stands in the same file and could not be taken. Mend it first, then settle this one.`;
     case "UNKNOWN_FEED":

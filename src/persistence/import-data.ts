@@ -50,7 +50,12 @@ export interface ImportRun extends RunCounts {
    * is loaded in another order than it is written in, this counts steps in that order.
    */
   readonly lastLine: number;
+  /** Why it stopped or failed; while it waits for its file, why that could not be had. */
   readonly problems: readonly Problem[];
+  /** How often its file could not be had for a passing reason. */
+  readonly fetchesFailed: number;
+  /** While it waits: not taken up before; null: at once. */
+  readonly dueAt: Date | null;
 }
 
 export interface NewRun {
@@ -140,12 +145,14 @@ export interface ImportRunData {
   /** Newest first. */
   page(feed: string, request: PageRequest): Promise<Page<ImportRun>>;
   /**
-   * Takes the oldest run that waits, or one whose worker has not been heard of since `deadSince`; of one feed only one at
+   * Takes the oldest run that waits and is due, or one whose worker has not been heard of since `deadSince`; of one feed only one at
    * a time is taken, whatever the number of workers. null: nothing to do.
    */
   claim(worker: string, at: Date, deadSince: Date): Promise<ImportRun | null>;
   /** Gives a run the file that was fetched for it. false: the run is not this worker's any more. */
   attach(id: string, worker: string, file: string): Promise<boolean>;
+  /** Lets a run whose file could not be had wait until `dueAt`, for any worker. false: the run is not this worker's any more. */
+  putOff(id: string, worker: string, dueAt: Date, problems: readonly Problem[]): Promise<boolean>;
   /** false: the run is not this worker's any more, and it must stop. */
   beat(id: string, worker: string, at: Date): Promise<boolean>;
   /** Counts, and quarantined rows, of a chunk that ends with `lastLine`; inside the transaction of what it loaded. */

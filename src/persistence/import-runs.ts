@@ -11,7 +11,7 @@ import { tellOfEndedRun } from "./webhook-deliveries.js";
 const runColumns = Prisma.sql`r.id, r.feed_id AS feed, r.file_id AS file, r.kind::text, r.state::text, r.asked_by AS "askedBy",
   r.force, r.undoes, r.created_at AS "createdAt", r.started_at AS "startedAt", r.ended_at AS "endedAt",
   r.heartbeat_at AS "heartbeatAt", r.rows_read AS read, r.last_line AS "lastLine", r.created, r.changed, r.unchanged,
-  r.quarantined, r.repeated, r.problems`;
+  r.quarantined, r.repeated, r.problems, r.fetches_failed AS "fetchesFailed", r.due_at AS "dueAt"`;
 
 const rowColumns = Prisma.sql`q.line, q.part, q.raw, q.problems, q.offer, q.settled_at AS "settledAt"`;
 
@@ -64,9 +64,9 @@ export function importRunData(session: Session): ImportRunData {
       const now = at.toISOString();
       const [row] = await db.$queryRaw<ImportRun[]>`
         UPDATE import_runs r SET state = 'RUNNING', worker = ${worker}, heartbeat_at = ${now}::timestamptz,
-          started_at = COALESCE(r.started_at, ${now}::timestamptz)
+          started_at = COALESCE(r.started_at, ${now}::timestamptz), due_at = NULL
         WHERE r.id = (SELECT id FROM import_runs
-          WHERE state = 'QUEUED' OR (state = 'RUNNING' AND heartbeat_at < ${deadSince.toISOString()}::timestamptz)
+          WHERE (state = 'QUEUED' AND (due_at IS NULL OR due_at <= ${now}::timestamptz)) OR (state = 'RUNNING' AND heartbeat_at < ${deadSince.toISOString()}::timestamptz)
           ORDER BY created_at, id FOR UPDATE SKIP LOCKED LIMIT 1)
         RETURNING ${runColumns}`;
       return row ?? null;
@@ -85,6 +85,16 @@ export function importRunData(session: Session): ImportRunData {
       const { count } = await db.importRun.updateMany({ where: running(id, worker), data: { fileId: file } });
       return count > 0;
     },
+    putOff: async (id, worker, dueAt, problems) => {
+      const { count } = await db.importRun.updateMany({
+        where: running(id, worker),
+        data: {
+          ...{ state: "QUEUED", worker: null, heartbeatAt: null, dueAt, fetchesFailed: { increment: 1 } },
+          problems: problems as unknown as Prisma.InputJsonValue,
+        },
+      });
+      return count > 0;
+    },
     beat: async (id, worker, at) => {
       const { count } = await db.importRun.updateMany({ where: running(id, worker), data: { heartbeatAt: at } });
       return count > 0;
@@ -96,7 +106,8 @@ export function importRunData(session: Session): ImportRunData {
         ...countColumns(counts),
       }),
     cancel: async (id, at) =>
-      isId(id) && end(session, { id, state: { in: ["QUEUED", "RUNNING"] } }, { state: "CANCELLED", endedAt: at }),
+      isId(id) &&
+      end(session, { id, state: { in: ["QUEUED", "RUNNING"] } }, { state: "CANCELLED", endedAt: at, dueAt: null }),
     quarantined: (id, request) =>
       readPage<QuarantinedRow, readonly [string, string]>(
         db,

@@ -1,4 +1,5 @@
 import type { ClaimedDelivery, Deps } from "./deps.js";
+import { retryAfterOf } from "./retry-after.js";
 import { webhookMessage, type WebhookMessage } from "./webhook-message.js";
 
 /** Seconds to wait after the first, second … try that failed. The example of the Standard Webhooks specification. */
@@ -65,12 +66,4 @@ async function deliver(deps: Deps, outside: Outside, delivery: ClaimedDelivery):
   const asked = sent.answered ? retryAfterOf(sent.retryAfter, now) : 0;
   const dueAt = new Date(now.getTime() + Math.min(longestWait * 1.1, Math.max(after, asked)));
   await data.webhookDeliveries.settle(delivery, { state: "PENDING", dueAt, status, error });
-}
-
-/** Milliseconds; RFC 9110 has seconds or a date. */
-function retryAfterOf(text: string | null, now: Date): number {
-  if (text === null) return 0;
-  if (/^\d{1,9}$/.test(text)) return Number(text) * 1000;
-  const time = Date.parse(text);
-  return Number.isNaN(time) ? 0 : Math.max(0, time - now.getTime());
 }

@@ -59,18 +59,19 @@ function ownerOf({ feed }: RunningImport): string {
  */
 export async function runImports(deps: Deps, worker: string, given: Partial<Pulse> = {}): Promise<number> {
   const pulse = { ...heartbeat, ...given };
-  for (let ended = 0; ; ended += 1) {
+  for (let ended = 0; ;) {
     // Here, and not where a run ends: a worker that is lost between the two leaves rows that belong to nothing.
     if (pulse.stop?.aborted === true) return ended;
     await deps.data.listedPacks.sweep();
     const now = deps.clock();
     const run = await deps.data.importRuns.claim(worker, now, new Date(now.getTime() - pulse.deadAfterMs));
     if (run === null) return ended;
-    await runOne(deps, run, worker, pulse);
+    if (await runOne(deps, run, worker, pulse)) ended += 1;
   }
 }
 
-async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, stop }: Pulse): Promise<void> {
+/** false: it has not ended, or not here. */
+async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, stop }: Pulse): Promise<boolean> {
   const { data, clock, log } = deps;
   const beating = setInterval(() => {
     data.importRuns.beat(run.id, worker, clock()).catch((error: unknown) => {
@@ -79,6 +80,7 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
   }, everyMs);
   try {
     const loaded = await load(deps, run, worker, stop);
+    if (loaded === "LATER") return false;
     const state = loaded.ok ? "DONE" : isStop(loaded.problems) ? "STOPPED" : "FAILED";
     const problems = loaded.ok ? [] : loaded.problems;
     // A merge ends its run itself, in its own transaction; then this finds nothing to end.
@@ -89,14 +91,16 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
       counts: loaded.ok ? loaded.value : null,
     });
     log.info({ run: run.id, feed: run.feed, kind: run.kind, state }, "import ended");
+    return true;
   } catch (error) {
     if (error instanceof RunLost) {
       log.warn({ run: run.id }, "an import was cancelled or taken over");
-      return;
+      return false;
     }
     log.error({ run: run.id, err: error }, "an import failed");
     const problem: Problem = { code: "IMPORT_FAULT", path: [], run: run.id };
     await data.importRuns.finish(run.id, worker, { state: "FAILED", at: clock(), problems: [problem], counts: null });
+    return true;
   } finally {
     clearInterval(beating);
   }
@@ -104,7 +108,12 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
 
 const isStop = (problems: readonly Problem[]): boolean => problems.every(({ code }) => code === "LIMIT_PASSED");
 
-async function load(deps: Deps, run: ImportRun, worker: string, stop: AbortSignal | undefined): Promise<Loaded> {
+async function load(
+  deps: Deps,
+  run: ImportRun,
+  worker: string,
+  stop: AbortSignal | undefined,
+): Promise<Loaded | "LATER"> {
   const { data } = deps;
   const feed = await data.feeds.byId(run.feed);
   if (feed === null) throw new Error(`feed ${run.feed} is gone`);
@@ -112,7 +121,7 @@ async function load(deps: Deps, run: ImportRun, worker: string, stop: AbortSigna
   const settings = feedSettingsSchema.parse(feed.settings);
   const file =
     run.file === null ? await collectFile(deps, run, feed, settings, worker) : await keptFile(deps, run.file);
-  if (!file.ok) return file;
+  if (file === "LATER" || !file.ok) return file;
   const { id, name, receivedAt } = file.value;
   const arrived = receivedAt.toISOString().slice(0, 10);
   return loaders[feed.kind](deps, {

@@ -90,6 +90,7 @@ describe("a file from an address", () => {
 
   it("is waited for no longer than it may take", async () => {
     await expect(get("/silent", { silent: 50 })).rejects.toThrow("silent for too long");
+    await expect(get("/silent", { silent: 50 })).rejects.toMatchObject({ passing: { retryAfter: null } });
     await expect(get("/silent", { whole: 50 })).rejects.toThrow("cannot be reached");
   });
 
@@ -105,6 +106,8 @@ describe("a file from an address", () => {
       await expect(fetchFile(address, [], null)).rejects.toThrow("only https: to a public address");
     }
     // A name is looked at where it leads to, when it is connected to.
-    await expect(fetchFile("https://localhost/", [], null)).rejects.toThrow("private network");
+    const led = fetchFile("https://localhost/", [], null);
+    await expect(led).rejects.toThrow("private network");
+    await expect(led).rejects.toMatchObject({ passing: null });
   });
 });

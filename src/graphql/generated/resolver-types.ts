@@ -1268,6 +1268,8 @@ export type ImportRun = {
   readonly endedAt: Maybe<Scalars['DateTime']['output']>;
   /** The feed it is of. */
   readonly feed: Feed;
+  /** How often its file could not be had for a reason that may pass. */
+  readonly fetchesFailed: Scalars['Int']['output'];
   /** Id of its file. Null: it has none, or none yet. */
   readonly file: Maybe<Scalars['ID']['output']>;
   /** Whether it loads although a limit is passed. */
@@ -1278,7 +1280,9 @@ export type ImportRun = {
   readonly id: Scalars['ID']['output'];
   /** What it is to do. */
   readonly kind: ImportRunKind;
-  /** Why it stopped or failed. */
+  /** When its file is tried again. Null: it does not wait for that. */
+  readonly nextAt: Maybe<Scalars['DateTime']['output']>;
+  /** Why it stopped or failed; while its file is to be tried again, why it could not be had. */
   readonly problems: ReadonlyArray<Problem>;
   /** When a worker first took it up. */
   readonly startedAt: Maybe<Scalars['DateTime']['output']>;
@@ -4519,11 +4523,13 @@ export type ImportRunResolvers<ContextType = Context, ParentType extends Resolve
   createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   endedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   feed: Resolver<ResolversTypes['Feed'], ParentType, ContextType>;
+  fetchesFailed: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   file: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
   force: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   heartbeatAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   kind: Resolver<ResolversTypes['ImportRunKind'], ParentType, ContextType>;
+  nextAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
   startedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   state: Resolver<ResolversTypes['ImportRunState'], ParentType, ContextType>;

@@ -118,6 +118,8 @@ export const importRunResolvers: FieldsBeyond<ImportRunResolvers, ImportRunParen
   startedAt: ({ run }) => run.startedAt,
   endedAt: ({ run }) => run.endedAt,
   heartbeatAt: ({ run }) => run.heartbeatAt,
+  fetchesFailed: ({ run }) => run.fetchesFailed,
+  nextAt: ({ run }) => run.dueAt,
   counts: ({ run }) => run,
   problems: ({ run }) => run.problems,
 };
