@@ -2,6 +2,9 @@ import { copyLine, type BulkSession, type BulkSql } from "./bulk-sql.js";
 import { quarantineRows } from "./import-runs.js";
 import type { Compared, ListedPack, ListedPackData, RunChunk, RunCounts, RunEnd } from "./import-data.js";
 
+/** So that only one process at a time waits for the table. */
+const sweepLock = 72_707_371;
+
 const facts = "name, content_low, content_high, content_unit, price_amount, price_currency, region, seen";
 const stagedColumns = `run_id, line, food, pack_id, ${facts}`;
 /** `seen` is the day of looking, not a fact about the pack: alone it changes nothing. */
@@ -30,17 +33,38 @@ export function listedPackData(bulk: BulkSql): ListedPackData {
     note: (run, feed) => bulk.transaction((session) => noteChanges(session, run, feed)),
     merge: (run, feed, worker, end) => bulk.transaction((session) => merge(session, run, feed, worker, end)),
     sweep: async () => {
+      if (await bulk.transaction(emptyWhenIdle)) return;
       await bulk.transaction((session) =>
-        session.query(
-          `DELETE FROM staged_prices WHERE run_id IN (SELECT r.id FROM import_runs r WHERE r.state NOT IN ('QUEUED', 'RUNNING')
-             AND EXISTS (SELECT FROM staged_prices s WHERE s.run_id = r.id))`,
-          [],
-        ),
+        session.query(`DELETE FROM staged_prices WHERE run_id IN (${endedRuns})`, []),
       );
     },
     undo: (run, feed, undone, worker, at) =>
       bulk.transaction((session) => undo(session, { run, feed, undone, worker, at })),
   };
+}
+
+const endedRuns = `SELECT r.id FROM import_runs r WHERE r.state NOT IN ('QUEUED', 'RUNNING')
+  AND EXISTS (SELECT FROM staged_prices s WHERE s.run_id = r.id)`;
+
+/**
+ * Empties the table at once where no import runs, since rows deleted one by one leave their room behind and every sweep after it
+ * would walk over it. false: an import runs, or somebody has the table. Whoever takes up a run meanwhile waits with its first rows.
+ */
+async function emptyWhenIdle(session: BulkSession): Promise<boolean> {
+  const { rows: free } = await session.query(
+    `SELECT FROM pg_class WHERE oid = 'staged_prices'::regclass AND NOT EXISTS (SELECT FROM import_runs WHERE state = 'RUNNING')
+       AND EXISTS (SELECT FROM staged_prices) AND pg_try_advisory_xact_lock(${sweepLock})`,
+    [],
+  );
+  if (free.length === 0) return false;
+  await session.query("LOCK TABLE staged_prices IN ACCESS EXCLUSIVE MODE", []);
+  const { rows: idle } = await session.query(
+    "SELECT FROM pg_class WHERE oid = 'staged_prices'::regclass AND NOT EXISTS (SELECT FROM import_runs WHERE state = 'RUNNING')",
+    [],
+  );
+  if (idle.length === 0) return false;
+  await session.query("TRUNCATE staged_prices", []);
+  return true;
 }
 
 const stagedLine = (run: string, { line, food, pack }: ListedPack): string =>
