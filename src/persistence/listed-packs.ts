@@ -90,6 +90,8 @@ async function advance(
 const numberOf = (value: unknown): number => Number(value ?? 0);
 
 async function compare(session: BulkSession, run: string, feed: string): Promise<Compared> {
+  // Rows that came a moment ago are not in the statistics yet, and a million of them would be planned for as if they were few.
+  await session.query("ANALYZE staged_prices", []);
   // Which of several rows of one pack counts is told by the file: the last.
   const repeated = await session.query(
     `WITH twice AS (SELECT food, pack_id, max(line) AS line FROM staged_prices WHERE run_id = $1
@@ -165,10 +167,11 @@ async function merge(session: BulkSession, run: string, feed: string, worker: st
     );
   }
   if ((end.counts?.created ?? 1) > 0) {
+    // In the order of the key: an index that grows at its end is built in half the time. Only this run writes this feed's packs.
     await session.query(
       `INSERT INTO listed_packs (feed_id, food, pack_id, ${facts}, made_by, written_by)
-       SELECT $2, food, pack_id, ${facts}, $1, $1 FROM staged_prices WHERE run_id = $1
-       ON CONFLICT (feed_id, food, pack_id) DO NOTHING`,
+       SELECT $2, food, pack_id, ${facts}, $1, $1 FROM staged_prices s
+       WHERE run_id = $1 AND NOT EXISTS (SELECT FROM listed_packs l WHERE ${samePack}) ORDER BY food, pack_id`,
       [run, feed],
     );
   }
