@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import type { Benchmark } from "./benchmark.js";
 import { engineBenchmarks } from "./engine.js";
+import { hotPathBenchmarks } from "./hot-path.js";
 import { importBenchmarks } from "./imports.js";
 import { packBenchmarks } from "./packs.js";
 import { parseBenchmarks } from "./parse.js";
@@ -14,6 +15,7 @@ const all: readonly Benchmark[] = [
   ...parseBenchmarks,
   ...importBenchmarks,
   ...sessionBenchmarks,
+  ...hotPathBenchmarks,
 ];
 const chosen = all.filter(({ name }) => values.only === undefined || name === values.only);
 if (chosen.length === 0) {
