@@ -6,8 +6,8 @@ export default defineConfig({
   resolve: { alias: [{ find: /^graphql$/, replacement: fileURLToPath(import.meta.resolve("graphql")) }] },
   test: {
     include: ["tests/**/*.test.ts"],
-    // These need a browser: npm run test:browser.
-    exclude: ["tests/browser/**"],
+    // These need a browser (npm run test:browser), and Debian's PostgreSQL and pooler (npm run test:machines).
+    exclude: ["tests/browser/**", "tests/machines/**"],
     globalSetup: ["tests/kit/postgres-server.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -11,6 +11,8 @@ function isZone(name: string): boolean {
   }
 }
 
+const serverUrl = z.string().regex(/^postgres(ql)?:\/\/\S+$/, "must begin with postgres:// or postgresql://");
+
 const variables = z.object({
   PORT: z
     .string()
@@ -22,10 +24,8 @@ const variables = z.object({
     .string()
     .regex(/^[A-Za-z0-9.:-]+$/, "must be a host name or an address")
     .default("127.0.0.1"),
-  DATABASE_URL: z
-    .string()
-    .regex(/^postgres(ql)?:\/\/\S+$/, "must begin with postgres:// or postgresql://")
-    .optional(),
+  DATABASE_URL: serverUrl.optional(),
+  DATABASE_DIRECT_URL: serverUrl.optional(),
   DATA_DIR: z.string().min(1).default("data"),
   LOG_LEVEL: z.enum(levels, `must be one of ${levels.join(", ")}`).default("info"),
   NODE_ENV: z
@@ -46,6 +46,8 @@ export interface Environment {
   readonly host: string;
   /** null: the embedded database in `dataDir`. */
   readonly databaseUrl: string | null;
+  /** The same database past any pooler; null: there is none between. */
+  readonly databaseDirectUrl: string | null;
   readonly dataDir: string;
   readonly logLevel: (typeof levels)[number];
   /** IANA zone in which nightly jobs have their hour. */
@@ -70,6 +72,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
   const faults = [
     ...(parsed.error?.issues ?? []).map((issue) => `${issue.path.join(".")} ${issue.message}`),
     ...embeddedInProduction(set),
+    ...besideNoServer(set),
   ];
   if (!parsed.success || faults.length > 0) return { ok: false, faults };
   const { PORT, HOST, DATABASE_URL, DATA_DIR, LOG_LEVEL, NODE_ENV, PREPWRIGHT_ZONE } = parsed.data;
@@ -79,6 +82,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       port: PORT,
       host: HOST,
       databaseUrl: DATABASE_URL ?? null,
+      databaseDirectUrl: parsed.data.DATABASE_DIRECT_URL ?? null,
       dataDir: DATA_DIR,
       logLevel: LOG_LEVEL,
       zone: PREPWRIGHT_ZONE,
@@ -98,6 +102,14 @@ function embeddedInProduction(set: Readonly<Record<string, string | undefined>>)
     "DATABASE_URL must name a Postgres server in production. The embedded database is for trying out and small sites;" +
       " PREPWRIGHT_ALLOW_EMBEDDED=1 takes it all the same",
   ];
+}
+
+/** A way around a server that was not named would be forgotten silently. */
+function besideNoServer(set: Readonly<Record<string, string | undefined>>): readonly string[] {
+  if (set["DATABASE_URL"] !== undefined) return [];
+  return ["DATABASE_DIRECT_URL"]
+    .filter((name) => set[name] !== undefined)
+    .map((name) => `${name} goes with DATABASE_URL, which names no server`);
 }
 
 /** What the command line was told about the service it speaks to. As given: the command line says what is wrong with them. */

