@@ -34,6 +34,13 @@ const variables = z.object({
   PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_IMPORT_DIR: z.string().min(1).optional(),
+  PREPWRIGHT_REPORT_URL: z
+    .url({ protocol: /^https?$/, error: "must be an address that begins with https:// or http://" })
+    .optional(),
+  PREPWRIGHT_REPORT_SECRET: z
+    .string()
+    .regex(/^whsec_[A-Za-z0-9+/]{32,88}={0,2}$/, "must be whsec_ and 24 to 64 random bytes in base64")
+    .optional(),
   PREPWRIGHT_WORKER: z.enum(["0", "1"], "must be 1 or 0").default("1"),
   PREPWRIGHT_ZONE: z
     .string()
@@ -54,6 +61,8 @@ export interface Environment {
   readonly zone: string;
   /** Below it are the files of feeds that come from a folder; null: there are none. */
   readonly importFolder: string | null;
+  /** Where the operator is told of imports each morning; null: nowhere but in the log. The secret is shown nowhere. */
+  readonly report: { readonly url: string; readonly secret: string } | null;
   /** Whether webhooks may lead to private networks, and go without encryption. */
   readonly allowPrivateWebhooks: boolean;
   /** Whether the service also runs the jobs and sends webhooks; where workers do, it need not. */
@@ -73,8 +82,10 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
     ...(parsed.error?.issues ?? []).map((issue) => `${issue.path.join(".")} ${issue.message}`),
     ...embeddedInProduction(set),
     ...besideNoServer(set),
+    ...reportByHalves(set),
   ];
   if (!parsed.success || faults.length > 0) return { ok: false, faults };
+  const { PREPWRIGHT_REPORT_URL: url, PREPWRIGHT_REPORT_SECRET: secret } = parsed.data;
   const { PORT, HOST, DATABASE_URL, DATA_DIR, LOG_LEVEL, NODE_ENV, PREPWRIGHT_ZONE } = parsed.data;
   return {
     ok: true,
@@ -87,6 +98,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       logLevel: LOG_LEVEL,
       zone: PREPWRIGHT_ZONE,
       importFolder: parsed.data.PREPWRIGHT_IMPORT_DIR ?? null,
+      report: url === undefined || secret === undefined ? null : { url, secret },
       allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",
       worker: parsed.data.PREPWRIGHT_WORKER === "1",
       mode: NODE_ENV,
@@ -110,6 +122,14 @@ function besideNoServer(set: Readonly<Record<string, string | undefined>>): read
   return ["DATABASE_DIRECT_URL"]
     .filter((name) => set[name] !== undefined)
     .map((name) => `${name} goes with DATABASE_URL, which names no server`);
+}
+
+function reportByHalves(set: Readonly<Record<string, string | undefined>>): readonly string[] {
+  const names = ["PREPWRIGHT_REPORT_URL", "PREPWRIGHT_REPORT_SECRET"] as const;
+  const missing = names.filter((name) => set[name] === undefined);
+  return missing.length === 1
+    ? [`${missing.join()} must be set too: the report of the imports goes out signed or not at all`]
+    : [];
 }
 
 /** What the command line was told about the service it speaks to. As given: the command line says what is wrong with them. */

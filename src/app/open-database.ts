@@ -6,6 +6,7 @@ import { loadCatalogue } from "../services/load-catalogue.js";
 import { loadShippedRules } from "../services/load-rule-set.js";
 import type { Environment } from "./environment.js";
 import type { Readiness } from "./health.js";
+import { sendWebhook } from "./send-webhook.js";
 import { projectRoot } from "./project-root.js";
 import { readShipped } from "./shipped-data.js";
 
@@ -33,6 +34,10 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
     log,
     knownRules: new Map(),
     allowPrivateWebhooks: settings.allowPrivateWebhooks,
+    // The operator's own word, so it may lead anywhere.
+    ...(settings.report === null
+      ? {}
+      : { operator: { ...settings.report, send: (message) => sendWebhook(message, { allowPrivate: true }) } }),
   };
   await loadShippedRules(deps, rules);
   await loadCatalogue(deps, catalogue, () => readShipped("catalogue", root));

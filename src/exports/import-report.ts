@@ -2,9 +2,9 @@ import type { ImportReport, ReportedChange, ReportedDifference, ReportedRow } fr
 import { markdownText } from "./markdown-text.js";
 import { problemText } from "./problem-text.js";
 
-const kindWords = { LOAD: "Import", DRY_RUN: "Dry run of an import", UNDO: "Undo of an import" } as const;
+export const importKindWords = { LOAD: "Import", DRY_RUN: "Dry run of an import", UNDO: "Undo of an import" } as const;
 
-const stateWords: Readonly<Record<ImportReport["state"], string>> = {
+export const importStateWords: Readonly<Record<ImportReport["state"], string>> = {
   QUEUED: "It waits for its turn.",
   RUNNING: "It is going on.",
   DONE: "It is done.",
@@ -21,8 +21,10 @@ export function importReportMarkdown(report: ImportReport): string {
   const created = kind === "DRY_RUN" ? "would be new" : "new";
   return (
     [
-      `# ${markdownText(`${kindWords[kind]}: ${owner}${feed}`)}`,
-      [stateWords[state], ...(fileName === null ? [] : [`The file is ${markdownText(`"${fileName}"`)}.`])].join(" "),
+      `# ${markdownText(`${importKindWords[kind]}: ${owner}${feed}`)}`,
+      [importStateWords[state], ...(fileName === null ? [] : [`The file is ${markdownText(`"${fileName}"`)}.`])].join(
+        " ",
+      ),
       [
         `- ${counts.read} read`,
         `- ${counts.created} ${created}`,

@@ -140,8 +140,10 @@ export interface ImportRunData {
   byId(id: string): Promise<ImportRun | null>;
   /** The newest run of a feed that was asked for at or after an instant. */
   newestSince(feed: string, since: Date): Promise<ImportRun | null>;
-  /** Runs of every feed that ended at or after an instant, the oldest first; at most a thousand. */
-  endedSince(since: Date): Promise<readonly ImportRun[]>;
+  /** Runs of these feeds that ended at or after an instant, the newest first; at most `most`. */
+  endedSince(since: Date, feeds: readonly string[], most: number): Promise<readonly ImportRun[]>;
+  /** How many rows each run put aside that nobody has settled, in the order asked for. */
+  toMend(ids: readonly string[]): Promise<readonly number[]>;
   /** Newest first. */
   page(feed: string, request: PageRequest): Promise<Page<ImportRun>>;
   /**

@@ -78,9 +78,17 @@ export function importRunData(session: Session): ImportRunData {
         ORDER BY r.created_at DESC, r.id LIMIT 1`;
       return row ?? null;
     },
-    endedSince: (since) => db.$queryRaw<ImportRun[]>`
-      SELECT ${runColumns} FROM import_runs r WHERE r.ended_at >= ${since.toISOString()}::timestamptz
-      ORDER BY r.ended_at, r.id LIMIT 1000`,
+    endedSince: (since, feeds, most) => db.$queryRaw<ImportRun[]>`
+      SELECT ${runColumns} FROM import_runs r
+      WHERE r.ended_at >= ${since.toISOString()}::timestamptz AND r.feed_id = ANY(${[...feeds]}::uuid[])
+      ORDER BY r.ended_at DESC, r.id LIMIT ${most}`,
+    toMend: async (ids) => {
+      const rows = await db.$queryRaw<{ readonly id: string; readonly rows: number }[]>`
+        SELECT q.run_id AS id, count(*)::int AS rows FROM quarantined_rows q
+        WHERE q.run_id = ANY(${[...ids]}::uuid[]) AND q.settled_at IS NULL GROUP BY q.run_id`;
+      const found = new Map(rows.map(({ id, rows: count }) => [id, count]));
+      return ids.map((id) => found.get(id) ?? 0);
+    },
     attach: async (id, worker, file) => {
       const { count } = await db.importRun.updateMany({ where: running(id, worker), data: { fileId: file } });
       return count > 0;

@@ -2,7 +2,7 @@ import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
 import { changesEndpoint } from "./routes/changes.js";
 import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
-import { importEndpoints } from "./routes/imports.js";
+import { importEndpoints, morningEndpoint } from "./routes/imports.js";
 import { openapiEndpoint } from "./routes/openapi.js";
 import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint } from "./routes/plan-parts.js";
 import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
@@ -28,5 +28,6 @@ export const endpoints: readonly Endpoint[] = [
   feedEndpoint,
   changesEndpoint,
   ...importEndpoints,
+  morningEndpoint,
   openapiEndpoint(() => openapiDocument(endpoints)),
 ];

@@ -15,4 +15,11 @@ export { sessionJson, sessionSchema } from "../exports/json/session.js";
 export { listAnswerJson, listAnswerSchema } from "../exports/json/shopping-list.js";
 export { storageJson, storageSchema } from "../exports/json/storage.js";
 export { changePageSchema } from "../exports/json/change.js";
-export { importReportJson, importReportSchema, importRunJson, importRunSchema } from "../exports/json/import-run.js";
+export {
+  importReportJson,
+  importReportSchema,
+  importRunJson,
+  importRunSchema,
+  morningReportJson,
+  morningReportSchema,
+} from "../exports/json/import-run.js";

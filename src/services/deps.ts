@@ -1,5 +1,6 @@
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { FileSources } from "./collect-file.js";
+import type { OperatorAddress } from "./morning-message.js";
 import type { Data } from "../persistence/data.js";
 
 export type { KnownCatalogueRow } from "../persistence/catalogue-data.js";
@@ -65,6 +66,8 @@ export interface Deps {
   readonly log: Log;
   /** Whether webhooks may lead to private networks, and go without encryption; left out: no. */
   readonly allowPrivateWebhooks?: boolean;
+  /** Where the operator is told of imports each morning; left out: nowhere but in the log. */
+  readonly operator?: OperatorAddress;
   /** Where files of feeds are come by; left out: this process fetches none. */
   readonly sources?: FileSources;
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */

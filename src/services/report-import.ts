@@ -55,26 +55,27 @@ async function reportedChange(
     const differences = differencesOf(packFacts(before as NotedPack | null), packFacts(after as NotedPack | null));
     return { what: `pack ${pack} of ${food}`, isNew, differences, superseded: null };
   }
+  const superseded = supersededBy(feed, change);
   if (feed.kind === "FOODS") {
-    const was = before as Food | null;
-    const differences: readonly ReportedDifference[] = differencesOf(foodFacts(was), foodFacts(after as Food | null));
-    const { source } = feedSettingsSchema.parse(feed.settings);
-    const other = was?.nutrients?.source.title;
-    return {
-      what: `food ${key}`,
-      isNew,
-      differences,
-      superseded: other === undefined || other === source ? null : other,
-    };
+    const differences: readonly ReportedDifference[] = differencesOf(
+      foodFacts(before as Food | null),
+      foodFacts(after as Food | null),
+    );
+    return { what: `food ${key}`, isNew, differences, superseded };
+  }
+  const differences = await changeDifferences(deps, feed.publisher ?? "", change, all);
+  return { what: whatOf(key), isNew, differences, superseded };
+}
+
+/** Whose word a change replaced: a source, or who had saved the draft; null: the feed's own, or nobody's. */
+export function supersededBy(feed: FoundImport["feed"], { before }: ImportChange): string | null {
+  if (feed.kind === "PRICES") return null;
+  if (feed.kind === "FOODS") {
+    const other = (before as Food | null)?.nutrients?.source.title;
+    return other === undefined || other === feedSettingsSchema.parse(feed.settings).source ? null : other;
   }
   const by = (before as Partial<DraftBefore> | null)?.updatedBy ?? null;
-  const isOwn = by === signatureOf(importCaller(feed.slug).actor);
-  return {
-    what: whatOf(key),
-    isNew,
-    differences: await changeDifferences(deps, feed.publisher ?? "", change, all),
-    superseded: isOwn ? null : by,
-  };
+  return by === signatureOf(importCaller(feed.slug).actor) ? null : by;
 }
 
 const whatOf = (key: string): string => {

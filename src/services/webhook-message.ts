@@ -27,22 +27,30 @@ export interface WebhookMessage {
 export function webhookMessage(delivery: ClaimedDelivery, now: Date): WebhookMessage {
   const { id, url, at, tells } = delivery;
   const body = JSON.stringify({ type: types[tells.kind], timestamp: at.toISOString(), data: dataOf(delivery) });
-  const timestamp = String(Math.floor(now.getTime() / 1000));
+  return { url, headers: signedHeaders({ id, body, at: now, secrets: secretsOf(delivery, now) }), body };
+}
+
+/** The headers of the Standard Webhooks specification, with a signature by each secret. */
+export function signedHeaders({ id, body, at, secrets }: Signed): WebhookMessage["headers"] {
+  const timestamp = String(Math.floor(at.getTime() / 1000));
   const sign = (secret: string): string =>
     `v1,${createHmac("sha256", Buffer.from(secret.slice(prefix.length), "base64"))
       .update(`${id}.${timestamp}.${body}`)
       .digest("base64")}`;
   return {
-    url,
-    headers: {
-      "content-type": "application/json",
-      "user-agent": "prepwright-webhooks",
-      "webhook-id": id,
-      "webhook-timestamp": timestamp,
-      "webhook-signature": secretsOf(delivery, now).map(sign).join(" "),
-    },
-    body,
+    "content-type": "application/json",
+    "user-agent": "prepwright-webhooks",
+    "webhook-id": id,
+    "webhook-timestamp": timestamp,
+    "webhook-signature": secrets.map(sign).join(" "),
   };
+}
+
+interface Signed {
+  readonly id: string;
+  readonly body: string;
+  readonly at: Date;
+  readonly secrets: readonly string[];
 }
 
 function dataOf({ publisher, tells }: ClaimedDelivery): object {

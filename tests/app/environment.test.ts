@@ -13,6 +13,7 @@ describe("the environment", () => {
         dataDir: "data",
         logLevel: "info",
         importFolder: null,
+        report: null,
         allowPrivateWebhooks: false,
         worker: true,
         zone: "UTC",
@@ -73,6 +74,24 @@ describe("the environment", () => {
     expect(readEnvironment({ NODE_ENV: "production" }).ok).toBe(false);
     expect(readEnvironment({ NODE_ENV: "production", PREPWRIGHT_ALLOW_EMBEDDED: "1" }).ok).toBe(true);
     expect(readEnvironment({ NODE_ENV: "production", DATABASE_URL: "postgresql://db/x" }).ok).toBe(true);
+  });
+
+  it("takes an address for the report of the imports only with a secret to sign it, and shows neither", () => {
+    const url = "https://ops.example/hook";
+    const secret = `whsec_${"c2VjcmV0".repeat(5)}`;
+    expect(readEnvironment({ PREPWRIGHT_REPORT_URL: url, PREPWRIGHT_REPORT_SECRET: secret })).toMatchObject({
+      value: { report: { url, secret } },
+    });
+    for (const given of [
+      { PREPWRIGHT_REPORT_URL: url },
+      { PREPWRIGHT_REPORT_SECRET: secret },
+      { PREPWRIGHT_REPORT_URL: "ftp://ops.example/hook", PREPWRIGHT_REPORT_SECRET: "hunter2" },
+    ]) {
+      const read = readEnvironment(given);
+      if (read.ok) throw new Error("expected faults");
+      expect(read.faults.join()).toMatch(/PREPWRIGHT_REPORT_(URL|SECRET)/);
+      expect(read.faults.join()).not.toMatch(/hunter2|ops\.example|c2VjcmV0/);
+    }
   });
 
   it("still lists the database among other faults in production", () => {

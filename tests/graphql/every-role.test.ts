@@ -35,13 +35,14 @@ type Arguments = Readonly<Record<string, unknown>>;
 
 /**
  * Who may: everybody; who has the scope for that publisher; who has the scope, while an id of another publisher's is unknown
- * (`hidden`: answers null); or the operator alone.
+ * (`hidden`: answers null); who has the scope, each for what is its own (`each`); or the operator alone.
  */
 type Access =
   | "PUBLIC"
   | { readonly own: Scope }
   | { readonly byId: Scope }
   | { readonly hidden: Scope }
+  | { readonly each: Scope }
   | { readonly operator: Scope };
 
 interface Row {
@@ -100,6 +101,7 @@ const rows: Readonly<Record<string, Row>> = {
   importRuns: { access: { own: "IMPORT" }, asks: ({ publisher }) => [{ publisher, feed: slug }] },
   importRun: { access: { hidden: "IMPORT" }, asks: ({ run: id }) => [{ id }] },
   quarantinedRows: { access: { hidden: "IMPORT" }, asks: ({ run }) => [{ run }] },
+  morningReport: { access: { each: "IMPORT" }, asks: () => [{}] },
   importReport: { access: { hidden: "IMPORT" }, asks: ({ run }) => [{ run }] },
   tokens: { access: { own: "ADMIN" }, asks: list },
   auditTrail: { access: { own: "ADMIN" }, asks: list },
@@ -201,7 +203,7 @@ function expected(role: Role, access: Access): Expected {
   const { of, scopes: has } = held[role];
   const scope = Object.values(access)[0] as Scope;
   if (!has.includes(scope)) return "FORBIDDEN";
-  if (of === null) return "ANSWER";
+  if (of === null || "each" in access) return "ANSWER";
   if ("operator" in access) return "FORBIDDEN";
   if (of === own) return "ANSWER";
   if ("hidden" in access) return "NOTHING";
@@ -386,6 +388,8 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         const mayBeNothing =
           wanted === "ANSWER" && got === "NOTHING" && (typeof row.access === "string" || "own" in row.access);
         if (!mayBeNothing) expect(got, answer.text).toBe(wanted);
+        if (typeof row.access !== "string" && "each" in row.access && role === "other with every scope")
+          expect(answer.text).not.toContain(slug);
         if (wanted === "ANSWER" && row.access !== "PUBLIC") continue;
         expect(answer.text).not.toContain(marker);
         // The same, to the letter, where there is nothing at all.
@@ -436,6 +440,12 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         if (mine) continue;
         // The same, to the letter, where there is no such feed.
         expect(answer, path).toEqual(await asked({ ...values, feed: "nothing-here", run: randomUUID() }, bearer));
+      } else if (path === "/v1/imports/report") {
+        const asks = expected(role, { each: "IMPORT" });
+        expect(answer.status, path).toBe({ ANSWER: 200, UNAUTHENTICATED: 401 }[asks as string] ?? 403);
+        expect(answer.text.includes(`"feed":"${slug}"`), path).toBe(
+          asks === "ANSWER" && role !== "other with every scope",
+        );
       } else expect(answer, path).toEqual(await asked(values, {}));
       expect(answer.text, path).not.toContain(marker);
     }

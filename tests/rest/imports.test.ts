@@ -64,6 +64,26 @@ describeOnBothDatabases("imports over REST", (open) => {
     expect((await get(run.replace("corner-shop", "other"), operator)).status).toBe(404);
   });
 
+  it("are all in the report of the morning, as JSON and as Markdown", async () => {
+    const report = await get("/v1/imports/report?hours=48", operator);
+    expect(report.body).toMatchObject({
+      imports: [{ feed: "corner-shop", state: "DONE", toMend: 1 }],
+      moreImports: false,
+    });
+    const text = await get("/v1/imports/report.md", operator);
+    expect([text.headers["content-type"], text.headers["cache-control"]]).toEqual([
+      expect.stringContaining("text/markdown"),
+      "no-store",
+    ]);
+    expect(text.text).toContain("corner-shop");
+    expect((await get("/v1/imports/report", own)).body).toMatchObject({ imports: [] });
+    expect((await app.rest("GET", "/v1/imports/report")).status).toBe(401);
+    for (const hours of ["0", "745", "x", "1.5"]) {
+      const refused = await get(`/v1/imports/report?hours=${hours}`, operator);
+      expect([refused.status, refused.body.problems[0].path]).toEqual([400, ["hours"]]);
+    }
+  });
+
   it("ask for a token with the scope, and name what is wrong", async () => {
     expect((await post(files, "x")).status).toBe(401);
     expect((await post(files, "x", own)).status).toBe(403);

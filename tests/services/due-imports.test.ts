@@ -92,7 +92,7 @@ describeOnBothDatabases("imports at their time", (open) => {
     const logged: object[] = [];
     const note = (facts: object): void => void logged.push(facts);
     const log = { info: note, warn: note, error: note };
-    expect(await reportImports({ ...deps, log })).toEqual({ imports: 2, toMend: 1 });
+    expect(await reportImports({ ...deps, log })).toEqual({ imports: 2, toMend: 1, told: false });
     expect(logged).toEqual(
       expect.arrayContaining([
         expect.objectContaining({ feed: "folder", state: "FAILED", problems: ["FILE_NOT_HAD"] }),

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { ImportReport } from "../../domain/model/import-report.js";
+import type { MorningReport } from "../../domain/model/morning-report.js";
 import type { Problem } from "../../domain/problem.js";
 import { instant, list, named, text, type Json } from "./named-schema.js";
 import { problemJson, warningSchema } from "./warning.js";
@@ -63,6 +64,35 @@ export const importReportSchema = named(
     moreRows: z.boolean().describe("There are more rows."),
   }),
 );
+
+export const morningReportSchema = named(
+  "MorningReport",
+  "What became of the imports that ended lately.",
+  z.object({
+    from: instant("Imports that ended from then on,"),
+    to: instant("until now."),
+    imports: list(
+      z.object({
+        ...shape,
+        superseded: list(text("A source, or who had saved a draft."), "Whose word it replaced."),
+        toMend: count("Rows that it put aside, and that nobody has mended or passed over since."),
+      }),
+      "The newest first; the first 200.",
+    ),
+    moreImports: z.boolean().describe("There were more."),
+  }),
+);
+
+export const morningReportJson = (report: MorningReport): Json<typeof morningReportSchema> => ({
+  from: report.from.toISOString(),
+  to: report.to.toISOString(),
+  imports: report.imports.map((each) => ({
+    ...importRunJson(each),
+    superseded: each.superseded,
+    toMend: each.toMend,
+  })),
+  moreImports: report.moreImports,
+});
 
 type Summary = Pick<ImportReport, "feed" | "publisher" | "kind" | "state" | "endedAt" | "counts"> & {
   readonly run: string;

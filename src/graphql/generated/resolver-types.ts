@@ -1511,6 +1511,32 @@ export type Money = {
   readonly currency: Scalars['String']['output'];
 };
 
+/** One of them. */
+export type MorningImport = {
+  readonly __typename?: 'MorningImport';
+  /** The import. */
+  readonly run: ImportRun;
+  /** Whose word it replaced: sources, or who had saved a draft. */
+  readonly superseded: ReadonlyArray<Scalars['String']['output']>;
+  /** Rows that it put aside, and that nobody has mended or passed over since. */
+  readonly toMend: Scalars['Int']['output'];
+};
+
+/** What became of the imports of a night. */
+export type MorningReport = {
+  readonly __typename?: 'MorningReport';
+  /** Imports that ended from then on … */
+  readonly from: Scalars['DateTime']['output'];
+  /** The first 200. */
+  readonly imports: ReadonlyArray<MorningImport>;
+  /** The whole report as Markdown (CommonMark), with what needs somebody first. */
+  readonly markdown: Scalars['String']['output'];
+  /** There were more. */
+  readonly moreImports: Scalars['Boolean']['output'];
+  /** … until now. */
+  readonly to: Scalars['DateTime']['output'];
+};
+
 /**
  * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
  * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
@@ -2434,6 +2460,11 @@ export type Query = {
   readonly importRun: Maybe<ImportRun>;
   /** Imports of a feed, newest first. Asks for the scope IMPORT. Null: there is no such feed. */
   readonly importRuns: Maybe<ImportRunConnection>;
+  /**
+   * What became of the imports that ended lately, the newest first: the operator's token sees all, a publisher's its own. Asks for the
+   * scope IMPORT.
+   */
+  readonly morningReport: Maybe<MorningReport>;
   /** Anything that has an id. Null if it is gone. */
   readonly node: Maybe<Node>;
   /** What to multiply a recipe by for another pan, so that it stands as deep as before. Oven times are not multiplied: check. */
@@ -2594,6 +2625,12 @@ export type QueryImportRunsArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryMorningReportArgs = {
+  hours?: Scalars['Int']['input'];
 };
 
 
@@ -3794,6 +3831,8 @@ export type ResolversTypes = {
   Measured: Measured;
   MomentInput: MomentInput;
   Money: ResolverTypeWrapper<Money>;
+  MorningImport: ResolverTypeWrapper<Omit<MorningImport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
+  MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']> }>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
   Node: ResolverTypeWrapper<NodeParent>;
   Nutrient: Nutrient;
@@ -3989,6 +4028,8 @@ export type ResolversParentTypes = {
   Meal: MealParent;
   MomentInput: MomentInput;
   Money: Money;
+  MorningImport: Omit<MorningImport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
+  MorningReport: Omit<MorningReport, 'imports'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']> };
   Mutation: Record<PropertyKey, never>;
   Node: NodeParent;
   NutrientFigure: NutrientFigureParent;
@@ -4604,6 +4645,20 @@ export type MoneyResolvers<ContextType = Context, ParentType extends ResolversPa
   currency: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type MorningImportResolvers<ContextType = Context, ParentType extends ResolversParentTypes['MorningImport'] = ResolversParentTypes['MorningImport']> = {
+  run: Resolver<ResolversTypes['ImportRun'], ParentType, ContextType>;
+  superseded: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  toMend: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type MorningReportResolvers<ContextType = Context, ParentType extends ResolversParentTypes['MorningReport'] = ResolversParentTypes['MorningReport']> = {
+  from: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  imports: Resolver<ReadonlyArray<ResolversTypes['MorningImport']>, ParentType, ContextType>;
+  markdown: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  moreImports: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  to: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+};
+
 export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
   cancelImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationCancelImportArgs, 'input'>>;
   correctPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationCorrectPlanArgs, 'input'>>;
@@ -4816,6 +4871,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   importReport?: Resolver<Maybe<ResolversTypes['ImportReport']>, ParentType, ContextType, RequireFields<QueryImportReportArgs, 'run'>>;
   importRun?: Resolver<Maybe<ResolversTypes['ImportRun']>, ParentType, ContextType, RequireFields<QueryImportRunArgs, 'id'>>;
   importRuns?: Resolver<Maybe<ResolversTypes['ImportRunConnection']>, ParentType, ContextType, RequireFields<QueryImportRunsArgs, 'feed'>>;
+  morningReport?: Resolver<Maybe<ResolversTypes['MorningReport']>, ParentType, ContextType, RequireFields<QueryMorningReportArgs, 'hours'>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
   panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
@@ -5199,6 +5255,8 @@ export type Resolvers<ContextType = Context> = {
   LoadRuleSetPayload: LoadRuleSetPayloadResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
   Money: MoneyResolvers<ContextType>;
+  MorningImport: MorningImportResolvers<ContextType>;
+  MorningReport: MorningReportResolvers<ContextType>;
   Mutation: MutationResolvers<ContextType>;
   Node: NodeResolvers<ContextType>;
   NutrientFigure: NutrientFigureResolvers<ContextType>;

@@ -1,6 +1,7 @@
 import { feedSettingsSchema } from "../../services/feed-settings.js";
 import { findFeed, listFeeds } from "../../services/find-feeds.js";
 import { findImport, findQuarantined, listImports, listQuarantined } from "../../services/find-imports.js";
+import { morningReport, morningReportMarkdown } from "../../services/morning-report.js";
 import { removeFeed } from "../../services/remove-feed.js";
 import { importReportMarkdown, reportImport } from "../../services/report-import.js";
 import { saveFeed } from "../../services/save-feed.js";
@@ -20,7 +21,7 @@ import { payload } from "../payload.js";
 import { connection } from "./connection.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 
-type ImportQuery = "feeds" | "feed" | "importRun" | "importRuns" | "quarantinedRows" | "importReport";
+type ImportQuery = "feeds" | "feed" | "importRun" | "importRuns" | "quarantinedRows" | "importReport" | "morningReport";
 
 export const importQueries: Pick<QueryResolvers, ImportQuery> = {
   feeds: (_, { publisher = null }, { deps, actor }) => listFeeds(deps, actor, publisher),
@@ -40,6 +41,18 @@ export const importQueries: Pick<QueryResolvers, ImportQuery> = {
     if (found === null) return null;
     const report = await reportImport(deps, found);
     return { ...report, run: found, markdown: importReportMarkdown(report) };
+  },
+  morningReport: async (_, { hours }, { deps, actor }) => {
+    const { report, found } = valueOf(await morningReport(deps, actor, hours));
+    const { from, to, imports, moreImports } = report;
+    return {
+      ...{ from, to, moreImports, markdown: morningReportMarkdown(report) },
+      imports: found.map((run, at) => ({
+        run,
+        superseded: imports[at]?.superseded ?? [],
+        toMend: imports[at]?.toMend ?? 0,
+      })),
+    };
   },
 };
 

@@ -1,6 +1,14 @@
 import { z } from "zod";
-import { importReportJson, importReportSchema, importRunJson, importRunSchema } from "../../services/as-json.js";
+import {
+  importReportJson,
+  importReportSchema,
+  importRunJson,
+  importRunSchema,
+  morningReportJson,
+  morningReportSchema,
+} from "../../services/as-json.js";
 import { findImport, type FoundImport } from "../../services/find-imports.js";
+import { longestMorning, morningReport, morningReportMarkdown } from "../../services/morning-report.js";
 import { FileTooLarge, largestUpload, receiveFile } from "../../services/receive-file.js";
 import { importReportMarkdown, reportImport, summaryOf } from "../../services/report-import.js";
 import { isStorable } from "../../services/storable.js";
@@ -15,6 +23,33 @@ const megabytes = largestUpload / 1024 / 1024;
 
 const feedIn = inPath("feed", "Slug of the feed.");
 const runIn = inPath("run", "Id of the import.");
+
+export const morningEndpoint: Endpoint = endpoint(
+  {
+    method: "GET",
+    path: "/v1/imports/report",
+    operationId: "getMorningReport",
+    tag: "imports",
+    summary: "What became of the imports of the night",
+    description: "The operator's token sees every import that ended, a publisher's its own.",
+    parameters: [
+      inQuery("hours", "How far back, in hours; 24 if left out.", z.coerce.number().int().min(1).max(longestMorning)),
+    ],
+    scope: "IMPORT",
+    refusals: [],
+    caching: "NEVER",
+  },
+  async ({ deps, caller, query }) => {
+    const hours = one(query, "hours") ?? "24";
+    const report = await morningReport(deps, caller.actor, /^\d{1,4}$/.test(hours) ? Number(hours) : NaN);
+    if (report.ok) return found(report.value.report);
+    return refused(badParameters([badParameter("hours", `a whole number from 1 to ${longestMorning}`, hours)]));
+  },
+  [
+    asJson(morningReportSchema, "The report.", morningReportJson),
+    asText("markdown", "The report to read.", morningReportMarkdown),
+  ],
+);
 
 /** The same addresses for feeds of a publisher and for those of the operator. */
 const owners = [

@@ -1,0 +1,50 @@
+import type { MorningImport, MorningReport } from "../domain/model/morning-report.js";
+import { importKindWords, importStateWords } from "./import-report.js";
+import { markdownText } from "./markdown-text.js";
+import { problemText } from "./problem-text.js";
+
+/** The report of a morning as CommonMark: first what waits for somebody, then every import. */
+export function morningReportMarkdown({ from, to, imports, moreImports }: MorningReport): string {
+  const waiting = imports.filter(needsSomebody);
+  return (
+    [
+      "# Imports",
+      `From ${from.toISOString()} to ${to.toISOString()}.`,
+      imports.length === 0 ? "There were none." : countText(imports, waiting.length),
+      ...part("To look after", waiting.map(importText)),
+      ...part("Done", imports.filter((each) => !needsSomebody(each)).map(importText)),
+      ...(moreImports ? ["There were more imports than are shown here."] : []),
+    ].join("\n\n") + "\n"
+  );
+}
+
+const needsSomebody = ({ state, toMend }: MorningImport): boolean => state !== "DONE" || toMend > 0;
+
+const countText = (imports: readonly MorningImport[], waiting: number): string =>
+  `${imports.length} ended, ${waiting} of them to look after.`;
+
+const part = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : [`## ${title}`, lines.join("\n")];
+
+function importText({
+  feed,
+  publisher,
+  run,
+  kind,
+  state,
+  counts,
+  problems,
+  superseded,
+  toMend,
+}: MorningImport): string {
+  const owner = publisher === null ? "" : `${publisher}/`;
+  const { read, created, changed, unchanged, quarantined, repeated } = counts;
+  return [
+    `- ${markdownText(`${importKindWords[kind]}: ${owner}${feed}`)}. ${importStateWords[state]}`,
+    `  - ${read} read, ${created} new, ${changed} changed, ${unchanged} unchanged, ${quarantined} put aside, ${repeated} replaced by a later row`,
+    ...(toMend > 0 ? [`  - ${toMend} to mend`] : []),
+    ...problems.map((problem) => `  - ${markdownText(problemText(problem))}`),
+    ...(superseded.length > 0 ? [`  - ${markdownText(`in place of what was said by ${superseded.join("; ")}`)}`] : []),
+    `  - ${run}`,
+  ].join("\n");
+}

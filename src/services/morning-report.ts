@@ -1,0 +1,58 @@
+import type { MorningImport, MorningReport } from "../domain/model/morning-report.js";
+import { failed, ok, type Result } from "../domain/problem.js";
+import { requireScope, type Actor } from "./actor.js";
+import type { Deps } from "./deps.js";
+import type { FoundImport } from "./find-imports.js";
+import { longestReport, summaryOf, supersededBy } from "./report-import.js";
+
+export { morningReportMarkdown } from "../exports/morning-report.js";
+
+const hour = 60 * 60 * 1000;
+/** The longest time that a report may look back, in hours. */
+export const longestMorning = 31 * 24;
+/** The most imports that one report shows. */
+const mostImports = 200;
+
+/** The report with the imports themselves, in the same order. */
+export interface FoundMorning {
+  readonly report: MorningReport;
+  readonly found: readonly FoundImport[];
+}
+
+/**
+ * What became of the imports that ended in the last hours: all of them for the operator, a publisher's own for its token. @throws
+ * NotAllowed
+ */
+export async function morningReport(deps: Deps, actor: Actor, hours: number): Promise<Result<FoundMorning>> {
+  const publisher = actor.kind === "TOKEN" ? actor.publisher : null;
+  requireScope(actor, "IMPORT", publisher);
+  if (!Number.isInteger(hours) || hours < 1 || hours > longestMorning) {
+    const expected = `a whole number from 1 to ${longestMorning}`;
+    return failed([{ code: "BAD_SHAPE", path: ["hours"], expected, got: String(hours) }]);
+  }
+  return ok(await gatherMorning(deps, publisher ?? undefined, hours));
+}
+
+/** @param publisher slug; undefined: every feed */
+export async function gatherMorning(
+  { data, clock }: Deps,
+  publisher: string | undefined,
+  hours: number,
+): Promise<FoundMorning> {
+  const to = clock();
+  const from = new Date(to.getTime() - hours * hour);
+  const feeds = new Map((await data.feeds.all(publisher)).map((feed) => [feed.id, feed]));
+  const runs = await data.importRuns.endedSince(from, [...feeds.keys()], mostImports + 1);
+  const found = runs.slice(0, mostImports).flatMap((run): readonly FoundImport[] => {
+    const feed = feeds.get(run.feed);
+    return feed === undefined ? [] : [{ run, feed }];
+  });
+  const toMend = await data.importRuns.toMend(found.map(({ run }) => run.id));
+  const imports: MorningImport[] = [];
+  for (const [at, each] of found.entries()) {
+    const changes = each.feed.kind === "PRICES" ? [] : await data.importRuns.changes(each.run.id, longestReport);
+    const superseded = changes.map((change) => supersededBy(each.feed, change)).filter((who) => who !== null);
+    imports.push({ ...summaryOf(each), superseded: [...new Set(superseded)].toSorted(), toMend: toMend[at] ?? 0 });
+  }
+  return { report: { from, to, imports, moreImports: runs.length > mostImports }, found };
+}
