@@ -17,7 +17,7 @@ export interface BackgroundWork {
 /** All that is done without being asked: jobs at their hours, imports as they are asked for, and webhooks when they are due. Any number of processes may. */
 export async function startBackgroundWork(
   { sql, deps }: Pick<OpenDatabase, "sql" | "deps">,
-  { zone, importFolder }: Pick<Environment, "zone" | "importFolder">,
+  { zone, importFolder, graceMs }: Pick<Environment, "zone" | "importFolder" | "graceMs">,
   log: Log,
 ): Promise<BackgroundWork> {
   const sources: FileSources = {
@@ -26,7 +26,7 @@ export async function startBackgroundWork(
   };
   const sender = startWebhookSender(deps);
   const importer = startImportWorker({ ...deps, sources });
-  const queue = await startJobQueue({ sql, zone, jobs, deps, log });
+  const queue = await startJobQueue({ sql, zone, jobs, deps, log, patience: graceMs * 0.8 });
   return {
     close: async () => {
       await Promise.all([queue.close(), sender.close(), importer.close()]);

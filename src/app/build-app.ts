@@ -11,7 +11,10 @@ import { sendFailure, sendRefusal } from "../rest/send-problem.js";
 import { openPageAssets } from "../rest/page-assets.js";
 import { registerPages } from "../rest/routes/pages.js";
 import type { Deps } from "../services/deps.js";
-import { registerHealth, type Readiness } from "./health.js";
+import { limitBodyTime, requestTimes } from "./body-time.js";
+import { closeGently } from "./connections.js";
+import { registerHealth } from "./health.js";
+import type { Readiness } from "./readiness.js";
 import { registerSchemas } from "./schemas.js";
 import { readActor } from "./read-actor.js";
 
@@ -23,6 +26,8 @@ export interface AppOptions {
   readonly explorerFolder: string;
   /** Folder of the built style sheet and scripts of the pages; it may be missing. */
   readonly browserFolder: string;
+  /** Milliseconds that the body of a request may take, if it is no upload; half a minute unless told. */
+  readonly bodyTime?: number;
 }
 
 /** The largest body that is read. A plan document of two thousand lines is about a quarter of it. */
@@ -35,6 +40,7 @@ export async function buildApp({
   readiness,
   explorerFolder,
   browserFolder,
+  bodyTime = requestTimes.body,
 }: AppOptions): Promise<FastifyInstance> {
   const logger: FastifyBaseLogger = log.child({ part: "http" });
   const app = Fastify({
@@ -43,19 +49,33 @@ export async function buildApp({
     logController: new Fastify.LogController({ disableRequestLogging: true }),
     bodyLimit: largestBody,
     genReqId: (request) => requestId(request.headers["x-request-id"]),
-    // A file for a feed may be half a gigabyte; heads of requests have less time, by default a minute.
-    requestTimeout: 600_000,
+    // A file for a feed may be half a gigabyte; other bodies have `bodyTime`.
+    requestTimeout: requestTimes.upload,
+    http: {
+      headersTimeout: requestTimes.head,
+      requestTimeout: requestTimes.upload,
+      connectionsCheckingInterval: 1_000,
+    },
+    // Longer than proxies keep theirs, mostly a minute: whoever closes last never closes on a request that is under way.
+    keepAliveTimeout: 72_000,
+    // Nothing came, and nothing was taken of an answer.
+    connectionTimeout: 120_000,
     // An ending such as .md asks for a form of the thing at the address before it.
     rewriteUrl: ({ url = "/" }) => splitSuffix(url).url,
-    // While stopping, idle connections are closed and what still comes in on others is answered as always.
-    forceCloseConnections: "idle",
+    // While stopping, what still comes in is answered as always.
     return503OnClosing: false,
     routerOptions: { maxParamLength: 200 },
   });
+  closeGently(app.server, () => performance.now());
   app.addHook("onRequest", (request, reply, done) => {
     reply.header("x-request-id", request.id);
     done();
   });
+  app.addHook("onSend", (_request, reply, payload, done) => {
+    if (readiness.isLeaving()) reply.header("connection", "close");
+    done(null, payload);
+  });
+  limitBodyTime(app, bodyTime);
   readActor(app, deps);
   app.setErrorHandler(sendFailure);
   app.setNotFoundHandler((request, reply) =>

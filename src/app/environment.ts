@@ -13,6 +13,15 @@ function isZone(name: string): boolean {
 
 const serverUrl = z.string().regex(/^postgres(ql)?:\/\/\S+$/, "must begin with postgres:// or postgresql://");
 
+const seconds = (least: number, most: number) => {
+  const message = `must be a whole number of seconds from ${least} to ${most}`;
+  return z
+    .string()
+    .regex(/^\d{1,4}$/, message)
+    .transform((text) => Number(text) * 1000)
+    .refine((milliseconds) => milliseconds >= least * 1000 && milliseconds <= most * 1000, message);
+};
+
 const variables = z.object({
   PORT: z
     .string()
@@ -33,6 +42,8 @@ const variables = z.object({
     .default("development"),
   PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: z.enum(["0", "1"], "must be 1 or 0").default("0"),
+  PREPWRIGHT_DRAIN_SECONDS: seconds(0, 300).optional(),
+  PREPWRIGHT_GRACE_SECONDS: seconds(1, 600).default(10_000),
   PREPWRIGHT_IMPORT_DIR: z.string().min(1).optional(),
   PREPWRIGHT_REPORT_URL: z
     .url({ protocol: /^https?$/, error: "must be an address that begins with https:// or http://" })
@@ -67,6 +78,10 @@ export interface Environment {
   readonly allowPrivateWebhooks: boolean;
   /** Whether the service also runs the jobs and sends webhooks; where workers do, it need not. */
   readonly worker: boolean;
+  /** From SIGTERM to the stop, in milliseconds, in which everything is still answered: a balancer has to notice first. */
+  readonly drainMs: number;
+  /** What is in flight may take so long once the stop began, in milliseconds. */
+  readonly graceMs: number;
   readonly mode: "development" | "production" | "test";
 }
 
@@ -101,6 +116,8 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       report: url === undefined || secret === undefined ? null : { url, secret },
       allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",
       worker: parsed.data.PREPWRIGHT_WORKER === "1",
+      drainMs: parsed.data.PREPWRIGHT_DRAIN_SECONDS ?? (NODE_ENV === "production" ? 5_000 : 0),
+      graceMs: parsed.data.PREPWRIGHT_GRACE_SECONDS,
       mode: NODE_ENV,
     },
   };

@@ -10,6 +10,8 @@ export interface JobQueueOptions {
   readonly jobs: readonly Job[];
   readonly deps: Deps;
   readonly log: Log;
+  /** Milliseconds that jobs may go on once the queue is closed; then they are given back, to be tried again. */
+  readonly patience?: number;
 }
 
 export interface JobQueue {
@@ -23,7 +25,14 @@ export interface JobQueue {
 const expireInMinutes = 30;
 
 /** Schedules every job and works on them. Several workers may run at once: each tick is taken by one of them. */
-export async function startJobQueue({ sql, zone, jobs, deps, log }: JobQueueOptions): Promise<JobQueue> {
+export async function startJobQueue({
+  sql,
+  zone,
+  jobs,
+  deps,
+  log,
+  patience = 20_000,
+}: JobQueueOptions): Promise<JobQueue> {
   const boss = new PgBoss({
     db: {
       executeSql: async (text: string, values: readonly unknown[]) => {
@@ -56,7 +65,7 @@ export async function startJobQueue({ sql, zone, jobs, deps, log }: JobQueueOpti
       // null: one is waiting already, which is as good.
       await boss.send(name, {});
     },
-    close: () => boss.stop({ graceful: true, wait: true, timeout: 20_000 }),
+    close: () => boss.stop({ graceful: true, wait: true, timeout: patience }),
   };
 }
 

@@ -5,7 +5,7 @@ import { newestPlan } from "../services/newest-plan.js";
 import { loadCatalogue } from "../services/load-catalogue.js";
 import { loadShippedRules } from "../services/load-rule-set.js";
 import type { Environment } from "./environment.js";
-import type { Readiness } from "./health.js";
+import { createReadiness, type Readiness } from "./readiness.js";
 import { sendWebhook } from "./send-webhook.js";
 import { projectRoot } from "./project-root.js";
 import { readShipped } from "./shipped-data.js";
@@ -27,7 +27,7 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   const root = projectRoot();
   const opening = open(settings, log);
   const reading = Promise.all([readShipped("rules", root), readShipped("catalogue-edition", root)]);
-  const [{ data, sql, close }, [rules, catalogue]] = await Promise.all([opening, reading]);
+  const [{ data, sql, pendingMigrations, close }, [rules, catalogue]] = await Promise.all([opening, reading]);
   const deps: Deps = {
     data,
     clock: () => new Date(),
@@ -48,13 +48,7 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   return {
     deps,
     sql,
-    readiness: {
-      check: () =>
-        data.ping().then(
-          () => null,
-          () => "the database does not answer",
-        ),
-    },
+    readiness: createReadiness({ pendingMigrations }),
     close,
   };
 }

@@ -32,10 +32,20 @@ export async function serve(settings: Environment): Promise<Serving> {
     browserFolder: join(root, "dist/browser"),
   });
   let work: Promise<BackgroundWork> | null = null;
-  onStopSignal(log, async () => {
-    await app.close();
-    await (await work)?.close();
-    await database.close();
+  const finishWork = async (): Promise<void> => (await work)?.close();
+  let finished: Promise<void> | null = null;
+  onStopSignal(log, {
+    ...settings,
+    leave: () => {
+      database.readiness.leave();
+      finished = finishWork();
+      // What goes wrong is heard by the stop.
+      finished.catch(() => undefined);
+    },
+    stop: async () => {
+      await Promise.all([app.close(), finished]);
+      await database.close();
+    },
   });
   const address = await app.listen({ port: settings.port, host: settings.host });
   const newest = await newestPlan(database.deps);

@@ -11,9 +11,14 @@ export async function work(settings: Environment): Promise<void> {
   const log = openLog(settings.logLevel);
   const database = await openDatabase(settings, log);
   const working = await startBackgroundWork(database, settings, log);
-  onStopSignal(log, async () => {
-    await working.close();
-    await database.close();
+  onStopSignal(log, {
+    graceMs: settings.graceMs,
+    drainMs: 0,
+    leave: () => database.readiness.leave(),
+    stop: async () => {
+      await working.close();
+      await database.close();
+    },
   });
   log.info({ jobs: jobs.map(({ name }) => name), zone: settings.zone }, "working");
 }

@@ -33,7 +33,9 @@ export async function migrate(
   migrations: readonly Migration[],
   log?: PersistenceLog,
 ): Promise<readonly string[]> {
-  const applied = await readHistory(sql);
+  const history = await readHistory(sql);
+  if (history === null) await sql.query(historyTable, []);
+  const applied = history ?? [];
   const missing = missingMigrations(migrations, applied, log);
   for (const migration of missing) {
     await apply(sql, migration);
@@ -42,12 +44,16 @@ export async function migrate(
   return missing.map(({ name }) => name);
 }
 
-async function readHistory(sql: Sql): Promise<readonly Applied[]> {
+/** Names of those that are not applied, whoever was to apply them. */
+export async function pendingMigrations(sql: Sql, migrations: readonly Migration[]): Promise<readonly string[]> {
+  const done = new Set(((await readHistory(sql)) ?? []).flatMap(({ name, finished }) => (finished ? [name] : [])));
+  return migrations.flatMap(({ name }) => (done.has(name) ? [] : [name]));
+}
+
+/** null: nothing was ever applied. */
+async function readHistory(sql: Sql): Promise<readonly Applied[] | null> {
   const { rows: found } = await sql.query(`SELECT to_regclass('_prisma_migrations') IS NOT NULL AS "known"`, []);
-  if (found[0]?.["known"] !== true) {
-    await sql.query(historyTable, []);
-    return [];
-  }
+  if (found[0]?.["known"] !== true) return null;
   const { rows } = await sql.query(
     `SELECT "migration_name", "checksum", "finished_at" IS NOT NULL AS "finished"
      FROM "_prisma_migrations" WHERE "rolled_back_at" IS NULL ORDER BY "started_at"`,

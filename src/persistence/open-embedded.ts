@@ -6,7 +6,7 @@ import { embeddedBulk } from "./bulk-sql.js";
 import { createData } from "./create-data.js";
 import { lockFolder } from "./folder-lock.js";
 import { PrismaClient } from "./generated/client.js";
-import { migrate } from "./migrate.js";
+import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations } from "./migrations-folder.js";
 import type { OpenedDatabase, OpenOptions, Sql } from "./opened-database.js";
 import { transactionTimes } from "./transaction-times.js";
@@ -38,7 +38,8 @@ export async function openPglite(
   const sql = plainSql(pglite);
   // The adapter writes times without a zone and reads them as UTC.
   await sql.query("SET TIME ZONE 'UTC'");
-  await migrate(sql, await readMigrations(migrationsFolder()), options.log);
+  const migrations = await readMigrations(migrationsFolder());
+  await migrate(sql, migrations, options.log);
   const adapter = new PrismaPGlite(pglite);
   const { onStatement } = options;
   const client = new PrismaClient({
@@ -51,7 +52,14 @@ export async function openPglite(
       .$disconnect()
       .then(() => pglite.close())
       .finally(afterClose));
-  return { kind: "embedded", client, data: createData(client, embeddedBulk(pglite), close), sql, close };
+  return {
+    kind: "embedded",
+    client,
+    data: createData(client, embeddedBulk(pglite), close),
+    sql,
+    pendingMigrations: () => pendingMigrations(sql, migrations),
+    close,
+  };
 }
 
 function plainSql(pglite: PGlite): Sql {

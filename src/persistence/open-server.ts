@@ -4,9 +4,9 @@ import { serverBulk } from "./bulk-sql.js";
 import { createData } from "./create-data.js";
 import { MigrationError } from "./errors.js";
 import { PrismaClient } from "./generated/client.js";
-import { migrate } from "./migrate.js";
-import { migrationsFolder, readMigrations } from "./migrations-folder.js";
-import type { OpenedDatabase, OpenOptions, PersistenceLog, SqlAnswer } from "./opened-database.js";
+import { migrate, pendingMigrations } from "./migrate.js";
+import { migrationsFolder, readMigrations, type Migration } from "./migrations-folder.js";
+import type { OpenedDatabase, OpenOptions, PersistenceLog, Sql, SqlAnswer } from "./opened-database.js";
 import { transactionTimes } from "./transaction-times.js";
 import { watchStatements } from "./watch-statements.js";
 
@@ -41,7 +41,8 @@ const directPoolSize = 2;
 /** Connects to a Postgres server and migrates it. Several processes may start at once: one migrates, the others wait. */
 export async function openServer(url: string, options: ServerOptions = {}): Promise<OpenedDatabase> {
   const directUrl = options.directUrl ?? url;
-  await migrateServer(directUrl, options.migrations ?? migrationsFolder(), options.log);
+  const migrations = await readMigrations(options.migrations ?? migrationsFolder());
+  await migrateServer(directUrl, migrations, options.log);
   const pool = openPool(url, options.poolSize ?? 10, options.log);
   const direct = directUrl === url ? pool : openPool(directUrl, directPoolSize, options.log);
   const adapter = new PrismaPg(pool);
@@ -59,7 +60,8 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
     kind: "server",
     client,
     data: createData(client, serverBulk(pool), close),
-    sql: { query: (text, values) => lastAnswer(direct.query(text, values === undefined ? undefined : [...values])) },
+    sql: sqlOf(direct),
+    pendingMigrations: () => pendingMigrations(sqlOf(pool), migrations),
     close,
   };
 }
@@ -77,8 +79,15 @@ function openPool(url: string, size: number, log: PersistenceLog | undefined): p
   return pool;
 }
 
-async function migrateServer(url: string, folder: string, log: PersistenceLog | undefined): Promise<void> {
-  const migrations = await readMigrations(folder);
+const sqlOf = (pool: pg.Pool): Sql => ({
+  query: (text, values) => lastAnswer(pool.query(text, values === undefined ? undefined : [...values])),
+});
+
+async function migrateServer(
+  url: string,
+  migrations: readonly Migration[],
+  log: PersistenceLog | undefined,
+): Promise<void> {
   // A connection of its own: the lock belongs to the session, which a pooled one would hand on.
   const session = new pg.Client({ connectionString: url, application_name: "prepwright-migrate" });
   await session.connect();

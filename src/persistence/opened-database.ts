@@ -16,6 +16,8 @@ export interface OpenedDatabase {
   readonly data: Data;
   readonly client: PrismaClient;
   readonly sql: Sql;
+  /** Names of this program's migrations that the database lacks. Rejects where it does not answer. */
+  pendingMigrations(): Promise<readonly string[]>;
   /** Waits for what is running. Safe to call twice. */
   close(): Promise<void>;
 }

@@ -49,10 +49,17 @@ const always: readonly ProblemKind[] = [
   "not-acceptable",
   "method-not-allowed",
   "too-many-requests",
+  "overloaded",
   "fault",
 ];
 const withToken: readonly ProblemKind[] = ["forbidden"];
-const withBody: readonly ProblemKind[] = ["bad-request", "not-processable", "too-large", "unsupported-media-type"];
+const withBody: readonly ProblemKind[] = [
+  "bad-request",
+  "not-processable",
+  "too-slow",
+  "too-large",
+  "unsupported-media-type",
+];
 
 function refusalsOf({ refusals, body, scope }: Endpoint): Node {
   const kinds = new Set([
@@ -125,7 +132,7 @@ const responsesOf = (endpoints: readonly Endpoint[]): Node => ({
         headers: {
           "X-Request-Id": header("X-Request-Id"),
           ...(status === "405" ? { Allow: header("Allow") } : {}),
-          ...(status === "429" ? { "Retry-After": header("Retry-After") } : {}),
+          ...(status === "429" || status === "503" ? { "Retry-After": header("Retry-After") } : {}),
         },
         content: { "application/problem+json": { schema: { $ref: inDocument("Problem") } } },
       },

@@ -41,6 +41,11 @@ export const problemKinds = {
     title: "It cannot be had in a form you accept",
     help: "`available` lists the media types. Ask for one of them in `Accept`, or by the ending of the address.",
   },
+  "too-slow": {
+    status: 408,
+    title: "The request did not come in time",
+    help: "A body has half a minute to arrive, a file for a feed ten minutes. Send it again over a new connection.",
+  },
   "too-large": {
     status: 413,
     title: "The body is too large",
@@ -60,6 +65,11 @@ export const problemKinds = {
     status: 429,
     title: "Too many requests",
     help: "Wait as long as the header `Retry-After` says. Answers carry an ETag: asking again with `If-None-Match` is cheap.",
+  },
+  overloaded: {
+    status: 503,
+    title: "Too much is asked at the moment",
+    help: "Nothing was done. Ask again after as many seconds as the header `Retry-After` says.",
   },
   fault: {
     status: 500,

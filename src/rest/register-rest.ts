@@ -64,7 +64,7 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
       void scope.register((files, _options, done) => {
         files.removeAllContentTypeParsers();
         files.addContentTypeParser("*", (_request, payload, read) => read(null, payload));
-        files.route({ method: endpoint.method, url, handler });
+        files.route({ method: endpoint.method, url, handler, config: { upload: true } });
         done();
       });
     }

@@ -44,6 +44,7 @@ const kindOf: Readonly<Record<number, ProblemKind>> = {
   403: "forbidden",
   404: "not-found",
   405: "method-not-allowed",
+  408: "too-slow",
   413: "too-large",
   415: "unsupported-media-type",
   429: "too-many-requests",

@@ -17,6 +17,8 @@ describe("the environment", () => {
         allowPrivateWebhooks: false,
         worker: true,
         zone: "UTC",
+        drainMs: 0,
+        graceMs: 10_000,
         mode: "development",
       },
     });

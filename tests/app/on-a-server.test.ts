@@ -30,6 +30,22 @@ describe("the processes on a Postgres server", () => {
     expect(await service.stop()).toBe(0);
   });
 
+  it("are not ready from SIGTERM on, answer until the time to drain is over, and leave with 0", async () => {
+    const service = await startService({ DATABASE_URL: url, PREPWRIGHT_DRAIN_SECONDS: "2" });
+    const stopped = service.stop();
+    const seen: number[] = [];
+    let ready: Response;
+    do {
+      ready = await fetch(`${service.address}/readyz`);
+      seen.push(ready.status);
+    } while (ready.status === 200);
+    expect((await fetch(`${service.address}/v1/plans`)).status).toBe(200);
+    expect(await ready.json()).toMatchObject({ reasons: [{ code: "STOPPING" }] });
+    expect(await stopped).toBe(0);
+    expect(seen.length).toBeLessThan(50);
+    await expect(fetch(`${service.address}/healthz`)).rejects.toThrow();
+  });
+
   it("start twice at the same time on one database, and one of them migrates", async () => {
     const other = await createTestDatabase("empty");
     const both = await Promise.all([startService({ DATABASE_URL: other }), startService({ DATABASE_URL: other })]);

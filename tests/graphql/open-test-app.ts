@@ -2,7 +2,8 @@ import type { FastifyInstance } from "fastify";
 import { pino } from "pino";
 import request from "supertest";
 import { readSeeds } from "../../src/app/read-seeds.js";
-import { buildApp } from "../../src/app/build-app.js";
+import { buildApp, type AppOptions } from "../../src/app/build-app.js";
+import { createReadiness, type Readiness } from "../../src/app/readiness.js";
 import { readRulesFolder } from "../../src/app/read-rules-folder.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { Data } from "../../src/persistence/data.js";
@@ -25,6 +26,7 @@ export interface Answer {
 export interface TestApp {
   readonly app: FastifyInstance;
   readonly deps: Deps;
+  readonly readiness: Readiness;
   /** Lines the application logged. */
   readonly logged: readonly string[];
   /** Without a token, anyone asks. */
@@ -43,16 +45,18 @@ export async function openTestApp(
   explorerFolder = "dist/explorer",
   clock: Clock = () => new Date("2026-03-01T09:00:00Z"),
   more: Pick<Deps, "allowPrivateWebhooks"> = {},
+  options: Partial<Pick<AppOptions, "bodyTime" | "readiness">> = {},
 ): Promise<TestApp> {
   const logged: string[] = [];
   const log = pino({ level: "info" }, { write: (line: string) => void logged.push(line) });
   const deps: Deps = { data, clock, log, knownRules: new Map(), ...more };
   await loadShippedRules(deps, rules);
-  const readiness = { check: () => Promise.resolve(null) };
-  const app = await buildApp({ deps, log, readiness, explorerFolder, browserFolder: "dist/browser" });
+  const readiness = options.readiness ?? createReadiness({ pendingMigrations: () => Promise.resolve([]) });
+  const app = await buildApp({ deps, log, readiness, explorerFolder, browserFolder: "dist/browser", ...options });
   return {
     app,
     deps,
+    readiness,
     logged,
     ask: async (query, variables = {}, token) => {
       const headers = token === undefined ? {} : { authorization: `Bearer ${token}` };
