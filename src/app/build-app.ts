@@ -2,7 +2,7 @@ import Fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
 import { randomUUID } from "node:crypto";
 import type { Logger } from "pino";
 import { openExplorer } from "../graphql/explorer.js";
-import { createGraphqlServer } from "../graphql/graphql-server.js";
+import { createEngine } from "../graphql/engine.js";
 import { registerGraphql } from "../graphql/graphql-route.js";
 import { splitSuffix } from "../rest/format.js";
 import { registerRest } from "../rest/register-rest.js";
@@ -81,13 +81,10 @@ export async function buildApp({
   app.setNotFoundHandler((request, reply) =>
     sendRefusal(notFound("There is nothing at this address."), request, reply),
   );
-  const server = createGraphqlServer(log);
-  await server.start();
-  app.addHook("onClose", () => server.stop());
   registerHealth(app, readiness);
   registerSchemas(app);
   registerRest(app, { deps });
-  registerGraphql(app, { deps, server, explorer: openExplorer(explorerFolder) });
+  registerGraphql(app, { deps, engine: createEngine(), explorer: openExplorer(explorerFolder) });
   registerPages(app, { deps, assets: openPageAssets(browserFolder) });
   await app.ready();
   return app;

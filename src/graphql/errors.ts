@@ -1,7 +1,9 @@
 import { GraphQLError, type GraphQLFormattedError } from "graphql";
 import type { Problem, Result } from "../domain/problem.js";
 import { NotAllowed } from "../services/actor.js";
+import type { Log } from "../services/deps.js";
 import { problemText } from "../services/explain.js";
+import type { ErrorCodeName } from "./error-codes.js";
 
 /**
  * The caller's problems as one error: `extensions.code` is the first problem's, `extensions.at` the place in the
@@ -25,25 +27,26 @@ export function valueOf<T>(result: Result<T>): T {
   return result.value;
 }
 
-/** The code that Apollo gives to whatever is not a GraphQLError: a fault of ours. */
-export const faultCode = "INTERNAL_SERVER_ERROR";
-
 /** What a caller sees of a fault. The rest is in the log under the request id. */
-export const faultMessage = "Something went wrong on our side. Quote the request id when you report it.";
+const faultMessage = "Something went wrong on our side. Quote the request id when you report it.";
 
-/** What a resolver threw because the actor may not; null: it threw something else. */
-export function notAllowed(error: unknown): NotAllowed | null {
-  const thrown = error instanceof GraphQLError ? error.originalError : error;
-  return thrown instanceof NotAllowed ? thrown : null;
-}
+/** A fault of ours, as the caller sees it. */
+export const shownFault = (requestId: string): GraphQLFormattedError => ({
+  message: faultMessage,
+  extensions: { code: "INTERNAL_SERVER_ERROR" satisfies ErrorCodeName, requestId },
+});
 
-/** Masks faults, drops stack traces, and names a refused document by its own code. */
-export function formatError(formatted: GraphQLFormattedError, error: unknown): GraphQLFormattedError {
-  const refused = notAllowed(error);
-  if (refused !== null) return { ...formatted, extensions: { code: refused.code } };
-  const { stacktrace: _stacktrace, ...extensions } = formatted.extensions ?? {};
-  if (extensions["code"] === faultCode) return { ...formatted, message: faultMessage, extensions: { code: faultCode } };
-  // Apollo calls every broken rule GRAPHQL_VALIDATION_FAILED; a limit is worth a code of its own.
-  const code = "limit" in extensions ? "TOO_LARGE" : extensions["code"];
-  return { ...formatted, extensions: { ...extensions, code } };
+/** The same error with a code, for errors of GraphQL itself. */
+export const coded = (error: GraphQLError, code: ErrorCodeName): GraphQLFormattedError => ({
+  ...error.toJSON(),
+  extensions: { ...error.extensions, code },
+});
+
+/** An error of a field, as the caller sees it. What has no code is a fault of ours: it is logged, and masked. */
+export function shownFieldError(error: GraphQLError, requestId: string, log: Log): GraphQLFormattedError {
+  const { originalError } = error;
+  if (originalError instanceof NotAllowed) return { ...error.toJSON(), extensions: { code: originalError.code } };
+  if (error.extensions["code"] !== undefined) return error.toJSON();
+  log.error({ requestId, err: originalError ?? error, path: error.path }, "a resolver failed");
+  return { ...error.toJSON(), ...shownFault(requestId) };
 }

@@ -1,46 +1,50 @@
-import type { ApolloServer } from "@apollo/server";
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
-import { createContext, type Context } from "./context.js";
-import { executeOverHttp } from "./execute-over-http.js";
-import { faultCode, faultMessage } from "./errors.js";
+import { createContext } from "./context.js";
+import type { Engine } from "./engine.js";
+import { shownFault } from "./errors.js";
 import type { Explorer } from "./explorer.js";
 import { readJsonBody } from "./json-body.js";
-import { refusal } from "./refusal.js";
+import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
+import { readBody, readParameters, type ReadRequest } from "./read-request.js";
+import { refusal, refusalStatus, type Refusal } from "./refusal.js";
 
 export const graphqlPath = "/graphql";
 
 export interface GraphqlRouteOptions {
   readonly deps: Deps;
-  /** Started. */
-  readonly server: ApolloServer<Context>;
+  readonly engine: Engine;
   /** The page for browsers; null where it was not built. */
   readonly explorer: Explorer | null;
 }
 
 /** The endpoint, and for browsers a page to explore it. Every answer but that page is JSON, errors included. */
-export function registerGraphql(app: FastifyInstance, { deps, server, explorer }: GraphqlRouteOptions): void {
+export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }: GraphqlRouteOptions): void {
   void app.register((scope, _options, done) => {
     scope.removeAllContentTypeParsers();
     scope.addContentTypeParser("application/json", { parseAs: "buffer" }, readJsonBody);
     scope.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
-    const ask = (request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> =>
-      executeOverHttp(server, createContext(deps, request.id, request.actor), request, reply);
-    scope.get(graphqlPath, (request, reply) =>
-      explorer !== null && wantsPage(request) ? explorer.sendPage(reply) : ask(request, reply),
+    const ask = async (read: ReadRequest, request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> => {
+      const type = chooseMediaType(request.headers);
+      // Before anything is run: an answer that nobody can read must not have changed anything.
+      if (type === null) return sendRefusal(notAcceptable, anyType, reply);
+      if (!read.ok) return sendRefusal(read.refusal, type, reply);
+      const context = createContext(deps, request.id, request.actor);
+      const outcome = await engine.answer(read.value, request.method === "POST", context);
+      return outcome.kind === "REFUSED"
+        ? sendRefusal(outcome.refusal, type, reply)
+        : send(200, type, JSON.stringify(outcome.result), reply);
+    };
+    scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) =>
+      explorer !== null && asksNothing(request.query) && prefersPage(request.headers)
+        ? explorer.sendPage(reply)
+        : ask(readParameters(request.query), request, reply),
     );
-    scope.post(graphqlPath, (request, reply) => {
-      const refused = bodyRefusal(request.body);
-      return refused ? reply.code(400).send(refused) : ask(request, reply);
-    });
+    scope.post(graphqlPath, (request, reply) => ask(readBody(request.body), request, reply));
     scope.route({
       method: ["PUT", "PATCH", "DELETE"],
       url: graphqlPath,
-      handler: (_request, reply) =>
-        reply
-          .code(405)
-          .header("allow", "GET, HEAD, POST")
-          .send(refusal("METHOD_NOT_ALLOWED", "Send an operation by POST, or a query by GET.")),
+      handler: (request, reply) => sendRefusal(wrongMethod, chooseMediaType(request.headers) ?? anyType, reply),
     });
     if (explorer !== null) {
       scope.get(`${graphqlPath}/explorer/:name`, (request: FastifyRequest<{ Params: { name: string } }>, reply) =>
@@ -51,29 +55,52 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
   });
 }
 
-/** A browser following a link: it would rather have a page, and asks nothing. */
-const wantsPage = (request: FastifyRequest): boolean =>
-  (request.headers.accept ?? "").includes("text/html") && !/[?&]query=/.test(request.url);
+const asksNothing = (parameters: Readonly<Record<string, unknown>>): boolean =>
+  parameters["query"] === undefined && parameters["extensions"] === undefined;
 
-function bodyRefusal(body: unknown): ReturnType<typeof refusal> | null {
-  if (Array.isArray(body)) {
-    return refusal("BATCHING_REFUSED", "Send one operation a request. Lists of operations are not taken.");
-  }
-  if (typeof body === "object" && body !== null) return null;
-  return refusal("BAD_REQUEST", "The body must be a JSON object with a `query`.");
+/** For answers to requests that accept nothing, or whose `Accept` was not looked at. */
+const anyType: MediaType = { contentType: "application/json; charset=utf-8", older: false };
+
+const notAcceptable = refusal(
+  "NOT_ACCEPTABLE",
+  "Answers are application/graphql-response+json or application/json, in UTF-8. Accept one of them.",
+);
+
+const wrongMethod = refusal(
+  "METHOD_NOT_ALLOWED",
+  "Send an operation by POST, or a query by GET.",
+  {},
+  { headers: { allow: "GET, HEAD, POST" } },
+);
+
+const send = (status: number, { contentType }: MediaType, body: string, reply: FastifyReply): FastifyReply =>
+  reply
+    .code(status)
+    .header("cache-control", "no-store")
+    .header("vary", "accept")
+    .header("content-type", contentType)
+    .send(body);
+
+const sendRefusal = (refused: Refusal, type: MediaType, reply: FastifyReply): FastifyReply =>
+  send(
+    refusalStatus(refused, type.older),
+    type,
+    JSON.stringify({ errors: refused.errors }),
+    reply.headers(refused.headers),
+  );
+
+/** What was thrown before the engine was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */
+function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const type = chooseMediaType(request.headers) ?? anyType;
+  const status = error.statusCode ?? 500;
+  if (status < 500) return sendRefusal(callersFault(status, error.message), type, reply);
+  request.log.error({ err: error }, "a GraphQL request failed");
+  return sendRefusal({ code: "INTERNAL_SERVER_ERROR", errors: [shownFault(request.id)], headers: {} }, type, reply);
 }
 
-function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  const status = error.statusCode ?? 500;
-  if (status === 401) return reply.code(status).send(refusal("UNAUTHENTICATED", error.message));
-  if (status === 413) return reply.code(status).send(refusal("TOO_LARGE", "The body is too large."));
-  if (status === 415) {
-    return reply.code(status).send(refusal("UNSUPPORTED_MEDIA_TYPE", "Send the body as application/json in UTF-8."));
-  }
-  if (status < 500) return reply.code(status).send(refusal("BAD_REQUEST", error.message));
-  request.log.error({ err: error }, "a GraphQL request failed");
-  const { errors } = refusal(faultCode, faultMessage);
-  return reply
-    .code(500)
-    .send({ errors: errors.map((each) => ({ ...each, extensions: { ...each.extensions, requestId: request.id } })) });
+function callersFault(status: number, message: string): Refusal {
+  if (status === 401) return refusal("UNAUTHENTICATED", message);
+  if (status === 413) return refusal("TOO_LARGE", "The body is too large.", {}, { status });
+  if (status === 415) return refusal("UNSUPPORTED_MEDIA_TYPE", "Send the body as application/json in UTF-8.");
+  return refusal("BAD_REQUEST", message);
 }

@@ -1,2 +1,26 @@
-/** The answer to a request that never reached the engine: the shape of any GraphQL error, so that clients can read it. */
-export const refusal = (code: string, message: string) => ({ errors: [{ message, extensions: { code } }] });
+import type { GraphQLFormattedError } from "graphql";
+import { errorCodes, type ErrorCode, type ErrorCodeName } from "./error-codes.js";
+
+/** Why a request was not run. */
+export interface Refusal {
+  readonly code: ErrorCodeName;
+  /** Not empty. */
+  readonly errors: readonly GraphQLFormattedError[];
+  readonly headers: Readonly<Record<string, string>>;
+  /** The body as a whole was refused by HTTP, with this status; left out: the status is that of the code. */
+  readonly status?: number;
+}
+
+export const refusal = (
+  code: ErrorCodeName,
+  message: string,
+  facts: Readonly<Record<string, unknown>> = {},
+  more: Partial<Pick<Refusal, "headers" | "status">> = {},
+): Refusal => ({ code, errors: [{ message, extensions: { code, ...facts } }], headers: {}, ...more });
+
+/** HTTP status of a refusal. `older`: to a client that names `application/json` and nothing newer. */
+export function refusalStatus({ code, status }: Refusal, older: boolean): number {
+  const known: ErrorCode = errorCodes[code];
+  if (status !== undefined) return status;
+  return older && known.documentRefused === true ? 200 : known.status;
+}

@@ -1,0 +1,129 @@
+import {
+  execute,
+  getVariableValues,
+  GraphQLError,
+  Kind,
+  parse,
+  specifiedRules,
+  validate,
+  type DocumentNode,
+  type ExecutionResult,
+  type GraphQLSchema,
+  type OperationDefinitionNode,
+} from "graphql";
+import type { Context } from "./context.js";
+import { documentLimits, documentLimitsRule } from "./document-limits.js";
+
+type Given = Readonly<Record<string, unknown>>;
+
+/** An operation of a document that was read, checked and found good: what can be known of it before it is asked. */
+export interface CompiledOperation {
+  /** null: it has none. */
+  readonly name: string | null;
+  readonly kind: "query" | "mutation";
+  /** The variables with defaults and as their types say, or what is wrong with them. */
+  coerce(variables: Given): { readonly ok: true; readonly variables: Given } | Faulty;
+  /** Runs it. The variables are those that were given, not those that `coerce` returns. */
+  run(variables: Given, context: Context): Promise<ExecutionResult>;
+}
+
+interface Faulty {
+  readonly ok: false;
+  readonly errors: readonly GraphQLError[];
+}
+
+/** Why a document is not run. */
+export type Stage = "PARSE" | "VALIDATION";
+
+export type CompiledDocument =
+  | { readonly ok: true; readonly operations: readonly CompiledOperation[] }
+  | { readonly ok: false; readonly stage: Stage; readonly errors: readonly GraphQLError[] };
+
+/** Documents by their text. */
+export interface CompiledOperations {
+  compile(source: string): CompiledDocument;
+}
+
+/** The most that is kept: documents, and characters of all together. A longer document than `longest` is compiled each time. */
+export interface KeptDocuments {
+  readonly count: number;
+  readonly characters: number;
+  readonly longest: number;
+}
+
+export const keptDocuments: KeptDocuments = { count: 2_000, characters: 4_000_000, longest: 64_000 };
+
+const maxCoercionErrors = 20;
+
+/**
+ * Reads and checks each document once and keeps the good ones, those that were asked for last. Refused ones are not kept: else
+ * anybody could push the good ones out with nonsense.
+ */
+export function compiledOperations(schema: GraphQLSchema, kept = keptDocuments): CompiledOperations {
+  const known = new Map<string, CompiledDocument>();
+  let characters = 0;
+  const keep = (source: string, compiled: CompiledDocument): void => {
+    known.set(source, compiled);
+    characters += source.length;
+    for (const oldest of known.keys()) {
+      if (known.size <= kept.count && characters <= kept.characters) return;
+      known.delete(oldest);
+      characters -= oldest.length;
+    }
+  };
+  return {
+    compile: (source) => {
+      const found = known.get(source);
+      if (found !== undefined) {
+        known.delete(source);
+        known.set(source, found);
+        return found;
+      }
+      const compiled = compile(schema, source);
+      if (compiled.ok && source.length <= kept.longest) keep(source, compiled);
+      return compiled;
+    },
+  };
+}
+
+function compile(schema: GraphQLSchema, source: string): CompiledDocument {
+  const read = readDocument(source);
+  if (read instanceof GraphQLError) return { ok: false, stage: "PARSE", errors: [read] };
+  const errors = validate(schema, read, [...specifiedRules, documentLimitsRule]);
+  if (errors.length > 0) return { ok: false, stage: "VALIDATION", errors };
+  const operations = read.definitions.filter((definition) => definition.kind === Kind.OPERATION_DEFINITION);
+  const strange = operations.filter(({ operation }) => !schema.getRootType(operation));
+  if (strange.length > 0) {
+    const message = "There is nothing to subscribe to here. `changes` and webhooks tell what is new.";
+    return { ok: false, stage: "VALIDATION", errors: [new GraphQLError(message, { nodes: strange })] };
+  }
+  return { ok: true, operations: operations.map((operation) => compileOperation(schema, read, operation)) };
+}
+
+function readDocument(source: string): DocumentNode | GraphQLError {
+  try {
+    return parse(source, { maxTokens: documentLimits.tokens });
+  } catch (error) {
+    if (error instanceof GraphQLError) return error;
+    throw error;
+  }
+}
+
+function compileOperation(
+  schema: GraphQLSchema,
+  document: DocumentNode,
+  operation: OperationDefinitionNode,
+): CompiledOperation {
+  const operationName = operation.name?.value ?? null;
+  const definitions = operation.variableDefinitions ?? [];
+  return {
+    name: operationName,
+    kind: operation.operation === "mutation" ? "mutation" : "query",
+    coerce: (given) => {
+      const { errors, coerced } = getVariableValues(schema, definitions, given, { maxErrors: maxCoercionErrors });
+      return errors === undefined ? { ok: true, variables: coerced } : { ok: false, errors };
+    },
+    run: async (variableValues, contextValue) =>
+      execute({ schema, document, operationName, variableValues, contextValue }),
+  };
+}
