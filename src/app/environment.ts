@@ -35,6 +35,19 @@ const variables = z.object({
     .default("127.0.0.1"),
   DATABASE_URL: serverUrl.optional(),
   DATABASE_DIRECT_URL: serverUrl.optional(),
+  DATABASE_REPLICA_URLS: z
+    .string()
+    .transform((text) => text.split(",").map((each) => each.trim()))
+    .refine((urls) => urls.every((url) => serverUrl.safeParse(url).success), {
+      message: "must be addresses that begin with postgres:// or postgresql://, with commas between",
+    })
+    .default([]),
+  DATABASE_REPLICA_LAG: z
+    .string()
+    .regex(/^\d{2,5}$/, "must be a whole number of milliseconds from 50 to 60000")
+    .transform(Number)
+    .refine((ms) => ms >= 50 && ms <= 60_000, "must be a whole number of milliseconds from 50 to 60000")
+    .default(1000),
   DATA_DIR: z.string().min(1).default("data"),
   LOG_LEVEL: z.enum(levels, `must be one of ${levels.join(", ")}`).default("info"),
   NODE_ENV: z
@@ -66,6 +79,10 @@ export interface Environment {
   readonly databaseUrl: string | null;
   /** The same database past any pooler; null: there is none between. */
   readonly databaseDirectUrl: string | null;
+  /** Streaming replicas of it, for reads of the public. */
+  readonly replicaUrls: readonly string[];
+  /** The most milliseconds an answer of a replica may be older than the primary's. */
+  readonly replicaLagMs: number;
   readonly dataDir: string;
   readonly logLevel: (typeof levels)[number];
   /** IANA zone in which nightly jobs have their hour. */
@@ -109,6 +126,8 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       host: HOST,
       databaseUrl: DATABASE_URL ?? null,
       databaseDirectUrl: parsed.data.DATABASE_DIRECT_URL ?? null,
+      replicaUrls: parsed.data.DATABASE_REPLICA_URLS,
+      replicaLagMs: parsed.data.DATABASE_REPLICA_LAG,
       dataDir: DATA_DIR,
       logLevel: LOG_LEVEL,
       zone: PREPWRIGHT_ZONE,
@@ -136,7 +155,7 @@ function embeddedInProduction(set: Readonly<Record<string, string | undefined>>)
 /** A way around a server that was not named would be forgotten silently. */
 function besideNoServer(set: Readonly<Record<string, string | undefined>>): readonly string[] {
   if (set["DATABASE_URL"] !== undefined) return [];
-  return ["DATABASE_DIRECT_URL"]
+  return ["DATABASE_DIRECT_URL", "DATABASE_REPLICA_URLS"]
     .filter((name) => set[name] !== undefined)
     .map((name) => `${name} goes with DATABASE_URL, which names no server`);
 }

@@ -27,7 +27,7 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   const root = projectRoot();
   const opening = open(settings, log);
   const reading = Promise.all([readShipped("rules", root), readShipped("catalogue-edition", root)]);
-  const [{ data, sql, pendingMigrations, close }, [rules, catalogue]] = await Promise.all([opening, reading]);
+  const [{ data, sql, replicas, pendingMigrations, close }, [rules, catalogue]] = await Promise.all([opening, reading]);
   const deps: Deps = {
     data,
     clock: () => new Date(),
@@ -38,9 +38,12 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
     ...(settings.report === null
       ? {}
       : { operator: { ...settings.report, send: (message) => sendWebhook(message, { allowPrivate: true }) } }),
+    ...(replicas === null ? {} : { publicData: replicas.reads }),
   };
   await loadShippedRules(deps, rules);
   await loadCatalogue(deps, catalogue, () => readShipped("catalogue", root));
+  // What was loaded now must be found by the first that asks.
+  replicas?.heardOfWrite();
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
     const { seedDatabase } = await import("./seed-database.js");
     log.info({ loaded: await seedDatabase(deps, root) }, "demo data loaded");
@@ -56,7 +59,14 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
 async function open(settings: Environment, log: Logger): Promise<OpenedDatabase> {
   if (settings.databaseUrl !== null) {
     const { openServer } = await import("../persistence/open-server.js");
-    return openServer(settings.databaseUrl, { log, directUrl: settings.databaseDirectUrl ?? settings.databaseUrl });
+    const { databaseUrl, databaseDirectUrl, replicaUrls, replicaLagMs } = settings;
+    return openServer(databaseUrl, {
+      log,
+      directUrl: databaseDirectUrl ?? databaseUrl,
+      ...(replicaUrls.length === 0
+        ? {}
+        : { replicas: { urls: replicaUrls, maxLagMs: replicaLagMs, now: () => performance.now() } }),
+    });
   }
   const { openEmbedded } = await import("../persistence/open-embedded.js");
   return openEmbedded(settings.dataDir, { log });

@@ -1,5 +1,6 @@
 import type { Actor, Caller } from "../services/actor.js";
 import type { Deps } from "../services/deps.js";
+import { depsFor } from "../services/deps-for.js";
 import { createLoaders, type Loaders } from "./loaders.js";
 
 /** What every resolver gets. Made for one request and thrown away with it. */
@@ -9,9 +10,7 @@ export interface Context extends Caller {
   readonly requestId: string;
 }
 
-export const createContext = (deps: Deps, requestId: string, actor: Actor): Context => ({
-  deps,
-  loaders: createLoaders(deps, actor),
-  requestId,
-  actor,
-});
+export function createContext(all: Deps, requestId: string, actor: Actor): Context {
+  const deps = depsFor(all, actor);
+  return { deps, loaders: createLoaders(deps, actor), requestId, actor };
+}

@@ -12,6 +12,7 @@ import type { PrismaClient } from "./generated/client.js";
 import { idempotencyKeyData } from "./idempotency-keys.js";
 import { importFileData } from "./import-files.js";
 import { importRunData } from "./import-runs.js";
+import { inTime } from "./in-time.js";
 import { listedPackData } from "./listed-packs.js";
 import { planData } from "./plans.js";
 import { publisherData } from "./publishers.js";
@@ -55,13 +56,5 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
 }
 
 async function ping(db: Db): Promise<void> {
-  let timer: NodeJS.Timeout | undefined;
-  const silence = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error(`no answer within ${pingPatience} ms`)), pingPatience);
-  });
-  try {
-    await Promise.race([db.$queryRaw`SELECT 1`, silence]);
-  } finally {
-    clearTimeout(timer);
-  }
+  await inTime(db.$queryRaw`SELECT 1`, pingPatience);
 }

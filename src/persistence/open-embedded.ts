@@ -58,6 +58,7 @@ export async function openPglite(
     data: createData(client, embeddedBulk(pglite), close),
     sql,
     pendingMigrations: () => pendingMigrations(sql, migrations),
+    replicas: null,
     close,
   };
 }

@@ -6,6 +6,7 @@ import { MigrationError } from "./errors.js";
 import { PrismaClient } from "./generated/client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations, type Migration } from "./migrations-folder.js";
+import { openReplicas, type Connected, type ReplicaOptions } from "./open-replicas.js";
 import type { OpenedDatabase, OpenOptions, PersistenceLog, Sql, SqlAnswer } from "./opened-database.js";
 import { transactionTimes } from "./transaction-times.js";
 import { watchStatements } from "./watch-statements.js";
@@ -18,6 +19,8 @@ export interface ServerOptions extends OpenOptions {
    * migrations and the job queue. All else keeps within transactions, as a pooler in transaction mode wants it.
    */
   readonly directUrl?: string;
+  /** Streaming replicas of it, for reads of the public; left out: there are none. */
+  readonly replicas?: ReplicaOptions;
   /** Folder of migrations, if not the program's own. */
   readonly migrations?: string;
 }
@@ -43,27 +46,38 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
   const directUrl = options.directUrl ?? url;
   const migrations = await readMigrations(options.migrations ?? migrationsFolder());
   await migrateServer(directUrl, migrations, options.log);
-  const pool = openPool(url, options.poolSize ?? 10, options.log);
-  const direct = directUrl === url ? pool : openPool(directUrl, directPoolSize, options.log);
+  const primary = connect(url, options);
+  const replicas =
+    options.replicas === undefined
+      ? null
+      : openReplicas(primary, options.replicas, (each) => connect(each, options), options.log);
+  const direct = directUrl === url ? null : openPool(directUrl, directPoolSize, options.log);
+  let closing: Promise<void> | null = null;
+  return {
+    kind: "server",
+    client: primary.client,
+    data: primary.data,
+    sql: direct === null ? primary.sql : sqlOf(direct),
+    replicas,
+    pendingMigrations: () => pendingMigrations(primary.sql, migrations),
+    close: () => (closing ??= Promise.all([primary.close(), replicas?.close(), direct?.end()]).then(() => undefined)),
+  };
+}
+
+interface ConnectedServer extends Connected {
+  readonly client: PrismaClient;
+}
+
+function connect(url: string, { poolSize = 10, log, onStatement }: ServerOptions): ConnectedServer {
+  const pool = openPool(url, poolSize, log);
   const adapter = new PrismaPg(pool);
-  const { onStatement } = options;
   const client = new PrismaClient({
     adapter: onStatement === undefined ? adapter : watchStatements(adapter, onStatement),
     transactionOptions: transactionTimes,
   });
   let closing: Promise<void> | null = null;
-  const close = () =>
-    (closing ??= client.$disconnect().then(async () => {
-      await Promise.all([...new Set([pool, direct])].map((each) => each.end()));
-    }));
-  return {
-    kind: "server",
-    client,
-    data: createData(client, serverBulk(pool), close),
-    sql: sqlOf(direct),
-    pendingMigrations: () => pendingMigrations(sqlOf(pool), migrations),
-    close,
-  };
+  const close = () => (closing ??= client.$disconnect().then(() => pool.end()));
+  return { client, data: createData(client, serverBulk(pool), close), sql: sqlOf(pool), close };
 }
 
 function openPool(url: string, size: number, log: PersistenceLog | undefined): pg.Pool {

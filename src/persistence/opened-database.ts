@@ -1,5 +1,6 @@
 import type { Data } from "./data.js";
 import type { PrismaClient } from "./generated/client.js";
+import type { Replicas } from "./open-replicas.js";
 
 /** Rows as the driver gives them: JSON parsed, times as Date. */
 export interface SqlAnswer {
@@ -18,6 +19,8 @@ export interface OpenedDatabase {
   readonly sql: Sql;
   /** Names of this program's migrations that the database lacks. Rejects where it does not answer. */
   pendingMigrations(): Promise<readonly string[]>;
+  /** null: there are none. */
+  readonly replicas: Replicas | null;
   /** Waits for what is running. Safe to call twice. */
   close(): Promise<void>;
 }

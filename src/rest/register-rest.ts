@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
+import { depsFor } from "../services/deps-for.js";
 import type { Caching, Endpoint, Question } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
 import { bareType, chooseFormat, formats, splitSuffix } from "./format.js";
@@ -110,7 +111,7 @@ async function answer(
   if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
   const query = readQuery(url);
   const question: Question = {
-    deps,
+    deps: depsFor(deps, request.actor),
     path: request.params as Readonly<Record<string, string>>,
     query,
     body: request.body,

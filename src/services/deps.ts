@@ -62,6 +62,8 @@ export type Clock = () => Date;
 /** What every service may use besides its input. */
 export interface Deps {
   readonly data: Data;
+  /** `Data` for one request of the public, from a replica of the database; left out: there are none. See `depsFor`. */
+  readonly publicData?: () => Data;
   readonly clock: Clock;
   readonly log: Log;
   /** Whether webhooks may lead to private networks, and go without encryption; left out: no. */

@@ -10,6 +10,8 @@ describe("the environment", () => {
         host: "127.0.0.1",
         databaseUrl: null,
         databaseDirectUrl: null,
+        replicaUrls: [],
+        replicaLagMs: 1000,
         dataDir: "data",
         logLevel: "info",
         importFolder: null,
@@ -66,6 +68,18 @@ describe("the environment", () => {
       ok: false,
       faults: ["DATABASE_DIRECT_URL goes with DATABASE_URL, which names no server"],
     });
+  });
+
+  it("takes a list of replicas, and how far they may be behind", () => {
+    const set = { DATABASE_URL: "postgres://db/x", DATABASE_REPLICA_URLS: "postgres://a/x, postgres://b/x" };
+    expect(readEnvironment({ ...set, DATABASE_REPLICA_LAG: "250" })).toMatchObject({
+      value: { replicaUrls: ["postgres://a/x", "postgres://b/x"], replicaLagMs: 250 },
+    });
+    const wrong = readEnvironment({ ...set, DATABASE_REPLICA_URLS: "postgres://a/x,", DATABASE_REPLICA_LAG: "1s" });
+    expect(wrong.ok ? [] : wrong.faults.map((fault) => fault.split(" ")[0])).toEqual([
+      "DATABASE_REPLICA_URLS",
+      "DATABASE_REPLICA_LAG",
+    ]);
   });
 
   it.each(["-1", "1e3", "4000.5", "abc", "65536", " 4000"])("refuses the port %j", (port) => {

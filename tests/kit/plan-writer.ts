@@ -27,20 +27,42 @@ const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $inpu
   plan { revision title } problems { code message } } }`;
 const read = `query ($slug: String!) { planDraft(publisher: "${publisher}", slug: $slug) { version } }`;
 
+type Problems = readonly { readonly code: string; readonly message: string }[];
+
 interface Outcome {
-  readonly problems: readonly { readonly code: string; readonly message: string }[];
+  readonly problems: Problems;
+}
+
+/** The service answered that it did not do it, and why. */
+export class NotTaken extends Error {
+  override readonly name = "NotTaken";
+
+  constructor(
+    what: string,
+    readonly problems: Problems,
+  ) {
+    super(`not ${what}: ${JSON.stringify(problems)}`);
+  }
 }
 
 /** A publisher, the demo's foods, and a token of that publisher: what writers need. */
 export async function prepareWriting({ data }: Pick<OpenedDatabase, "data">): Promise<string> {
   await data.publishers.save({ slug: publisher, name: "Third Gate" });
   await data.foods.save((await readSeeds("seeds")).foods);
+  return giveToken({ data }, publisher, ["READ_DRAFTS", "WRITE", "PUBLISH", "IMPORT"]);
+}
+
+/** The text of a new token; `owner` null: the operator's. */
+export async function giveToken(
+  { data }: Pick<OpenedDatabase, "data">,
+  owner: string | null,
+  scopes: readonly Scope[],
+): Promise<string> {
   const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
-  const scopes: readonly Scope[] = ["READ_DRAFTS", "WRITE", "PUBLISH", "IMPORT"];
   const made = await createToken(
     { data, clock: () => new Date(), log, knownRules: new Map() },
     { actor: { kind: "PROGRAM", name: "tests" }, requestId: null },
-    { publisher, name: "tests", scopes, expiresAt: null },
+    { publisher: owner, name: "tests", scopes, expiresAt: null },
   );
   if (!made.ok || made.value.text === null) throw new Error("no token");
   return made.value.text;
@@ -83,7 +105,7 @@ export async function savePlan(
     ...([address, token, save] as const),
     { input: { publisher, text, ...input } },
   );
-  if (savePlanDraft.draft === null) throw new Error(`not saved: ${JSON.stringify(savePlanDraft)}`);
+  if (savePlanDraft.draft === null) throw new NotTaken("saved", savePlanDraft.problems);
   return savePlanDraft.draft.version;
 }
 
@@ -97,6 +119,6 @@ export async function publishPlan(
     ...([address, token, publish] as const),
     { input: { publisher, ...input } },
   );
-  if (done.plan === null) throw new Error(`not published: ${JSON.stringify(done)}`);
+  if (done.plan === null) throw new NotTaken("published", done.problems);
   return done.plan.revision;
 }

@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
+import { depsFor } from "../../services/deps-for.js";
 import { findPublishers } from "../../services/find-publishers.js";
 import { listPlans } from "../../services/list-plans.js";
 import { problemText } from "../../services/explain.js";
@@ -26,7 +27,7 @@ const machines = [
 ] as const;
 
 /** Pages for people: they work without scripts and load nothing from elsewhere. */
-export function registerPages(app: FastifyInstance, { deps, assets }: PageRouteOptions): void {
+export function registerPages(app: FastifyInstance, { deps: all, assets }: PageRouteOptions): void {
   const linksOf = (request: FastifyRequest): PageLinks => ({
     origin: `${request.protocol}://${request.host}`,
     style: assets.style,
@@ -40,6 +41,7 @@ export function registerPages(app: FastifyInstance, { deps, assets }: PageRouteO
   );
 
   app.get("/", async (request: FastifyRequest, reply) => {
+    const deps = depsFor(all, request.actor);
     const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
     if (shelf === null) return nothing(request, reply, "This page of the shelf does not exist. Begin at the front.");
     const slugs = [...new Set(shelf.plans.map(({ publisher }) => publisher))];
@@ -51,6 +53,7 @@ export function registerPages(app: FastifyInstance, { deps, assets }: PageRouteO
   });
 
   app.get("/p/:publisher", async (request: FastifyRequest<{ Params: { publisher: string } }>, reply) => {
+    const deps = depsFor(all, request.actor);
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
     const path = `/p/${encodeURIComponent(request.params.publisher)}`;
     const shelf = publisher ? await shelfOf(deps, publisher.slug, path, readQuery(request.url)) : null;
@@ -59,12 +62,14 @@ export function registerPages(app: FastifyInstance, { deps, assets }: PageRouteO
   });
 
   app.get("/p/:publisher/:slug", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+    const deps = depsFor(all, request.actor);
     const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
     if (page === null) return nothing(request, reply, "No plan of this name, or no such revision of it, is in print.");
     return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200 });
   });
 
   app.get("/p/:publisher/:slug/list", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+    const deps = depsFor(all, request.actor);
     const query = readQuery(request.url);
     const others = otherPlans(query.get("plan") ?? []);
     const page =
@@ -74,6 +79,7 @@ export function registerPages(app: FastifyInstance, { deps, assets }: PageRouteO
   });
 
   app.get("/p/:publisher/:slug/card", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+    const deps = depsFor(all, request.actor);
     const form = readPlanForm(readQuery(request.url));
     const card = await showPlanCard(deps, request.params, form, linksOf(request).origin);
     // Anybody's page may read it; nothing rests on cookies.
