@@ -16,6 +16,7 @@ import { closeGently } from "./connections.js";
 import { registerHealth } from "./health.js";
 import type { Readiness } from "./readiness.js";
 import { registerSchemas } from "./schemas.js";
+import { refuseBrokenRequest } from "./refuse-broken-request.js";
 import { readActor } from "./read-actor.js";
 
 export interface AppOptions {
@@ -48,6 +49,9 @@ export async function buildApp({
     // A line for every request is debugging; what went wrong is logged where it goes wrong.
     logController: new Fastify.LogController({ disableRequestLogging: true }),
     bodyLimit: largestBody,
+    clientErrorHandler: refuseBrokenRequest,
+    // What the router refuses before any route has it.
+    frameworkErrors: sendFailure,
     genReqId: (request) => requestId(request.headers["x-request-id"]),
     // A file for a feed may be half a gigabyte; other bodies have `bodyTime`.
     requestTimeout: requestTimes.upload,

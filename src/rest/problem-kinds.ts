@@ -46,6 +46,16 @@ export const problemKinds = {
     title: "The request did not come in time",
     help: "A body has half a minute to arrive, a file for a feed ten minutes. Send it again over a new connection.",
   },
+  "address-too-long": {
+    status: 414,
+    title: "The address is too long",
+    help: "A part of a path has at most 200 characters. Send long questions by POST where that is taken.",
+  },
+  "head-too-large": {
+    status: 431,
+    title: "The address and the headers are too large",
+    help: "They have room for 16 kilobytes together. Send long questions by POST where that is taken.",
+  },
   "too-large": {
     status: 413,
     title: "The body is too large",
@@ -79,5 +89,19 @@ export const problemKinds = {
 } as const satisfies Record<string, { readonly status: number; readonly title: string; readonly help: string }>;
 
 export type ProblemKind = keyof typeof problemKinds;
+
+/** A problem for where there is no request that could be named: no instance, no id. */
+export function sentProblem(kind: ProblemKind): {
+  readonly status: number;
+  readonly title: string;
+  readonly body: string;
+} {
+  const { status, title, help } = problemKinds[kind];
+  return {
+    status,
+    title,
+    body: JSON.stringify({ type: problemAddress(kind), title, status, detail: help, problems: [] }),
+  };
+}
 
 export const problemAddress = (kind: string): string => `/problems/${kind}`;

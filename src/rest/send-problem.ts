@@ -46,6 +46,8 @@ const kindOf: Readonly<Record<number, ProblemKind>> = {
   405: "method-not-allowed",
   408: "too-slow",
   413: "too-large",
+  414: "address-too-long",
+  431: "head-too-large",
   415: "unsupported-media-type",
   429: "too-many-requests",
 };

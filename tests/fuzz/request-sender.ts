@@ -1,0 +1,100 @@
+import { Agent, request as httpRequest } from "node:http";
+import type { FuzzedRequest } from "./fuzzed-request.js";
+
+export type FuzzedAnswer =
+  | { readonly kind: "ANSWER"; readonly status: number; readonly type: string; readonly text: string }
+  /** The client of Node refuses to send it. */
+  | { readonly kind: "UNSENT" }
+  /** The service closed the connection without an answer. */
+  | { readonly kind: "CUT"; readonly why: string }
+  | { readonly kind: "NO_ANSWER" };
+
+/** Milliseconds. */
+const patience = 30_000;
+
+/** Sends over connections that are kept, as a proxy does. */
+export class RequestSender {
+  readonly #agent: Agent;
+  readonly #address: URL;
+
+  constructor(address: string, connections: number) {
+    this.#address = new URL(address);
+    this.#agent = new Agent({ keepAlive: true, maxSockets: connections });
+  }
+
+  send({ method, path, headers, body }: FuzzedRequest): Promise<FuzzedAnswer> {
+    return new Promise((settled) => {
+      let sending;
+      try {
+        sending = httpRequest({
+          ...{ method, path, agent: this.#agent, host: this.#address.hostname, port: this.#address.port },
+          headers: { ...headers, ...(body === null ? {} : { "content-length": String(body.length) }) },
+          signal: AbortSignal.timeout(patience),
+        });
+      } catch (error) {
+        if (error instanceof TypeError) return settled({ kind: "UNSENT" });
+        throw error;
+      }
+      sending.on("continue", () => undefined);
+      sending.on("response", (answer) => {
+        const chunks: Buffer[] = [];
+        answer.on("data", (chunk: Buffer) => chunks.push(chunk));
+        answer.on("error", (error) => settled({ kind: "CUT", why: error.message }));
+        answer.on("end", () =>
+          settled({
+            ...{ kind: "ANSWER", status: answer.statusCode ?? 0 },
+            ...{ type: answer.headers["content-type"] ?? "", text: Buffer.concat(chunks).toString("utf8") },
+          }),
+        );
+      });
+      sending.on("error", (error) =>
+        settled(error.name === "AbortError" ? { kind: "NO_ANSWER" } : { kind: "CUT", why: error.message }),
+      );
+      sending.end(body ?? undefined);
+    });
+  }
+
+  close(): void {
+    this.#agent.destroy();
+  }
+}
+
+/** What is wrong with an answer, whatever was asked; null: nothing. */
+export function faultOf(request: FuzzedRequest, answer: FuzzedAnswer): string | null {
+  if (answer.kind === "UNSENT") return null;
+  if (answer.kind === "NO_ANSWER") return `no answer within ${String(patience)} ms`;
+  if (answer.kind === "CUT") {
+    // A service that refuses a body before it was sent may close while it is still coming in.
+    return (request.body?.length ?? 0) > 60_000 ? null : `the connection was cut: ${answer.why}`;
+  }
+  const { status, type, text } = answer;
+  // A service that is not ready says so; nothing here makes it so.
+  if (status >= 500) return `${String(status)}: ${text.slice(0, 300)}`;
+  if (
+    /node_modules|\bat \S+ \(|\/src\/|PrismaClient|SELECT .* FROM|stacktrace/.test(text) &&
+    !/^text\/(css|javascript)/.test(type)
+  ) {
+    return `shows an inside: ${/.{0,60}(?:node_modules|\bat \S+ \(|\/src\/|PrismaClient|SELECT .* FROM|stacktrace).{0,60}/s.exec(text)?.[0] ?? ""}`;
+  }
+  if (
+    status >= 400 &&
+    !request.path.startsWith("/graphql") &&
+    !/problem\+json|text\/html/.test(type) &&
+    request.method !== "HEAD"
+  ) {
+    return `${String(status)} as ${type}: ${text.slice(0, 200)}`;
+  }
+  if (request.method === "HEAD" || status === 304 || status === 204) return null;
+  if (!type.includes("json")) return null;
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch (error) {
+    if (error instanceof SyntaxError) return `JSON that is none: ${text.slice(0, 200)}`;
+    throw error;
+  }
+  if (request.path.split("?")[0] !== "/graphql" || type.includes("problem")) return null;
+  const isAnswer = typeof json === "object" && json !== null && ("data" in json || "errors" in json);
+  if (!isAnswer) return `neither data nor errors: ${text.slice(0, 200)}`;
+  return text.includes("INTERNAL_SERVER_ERROR") ? `a fault: ${text.slice(0, 300)}` : null;
+}
