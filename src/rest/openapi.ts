@@ -16,11 +16,21 @@ const inDocument = (id: string): string => `#/components/schemas/${id}`;
 
 const withoutHeading = ({ $schema: _schema, $id: _id, ...schema }: z.core.JSONSchema.BaseSchema): Node => schema;
 
+const largestInt32 = 2 ** 31 - 1;
+
+/** What a client needs to hold a whole number. */
+function sizeIntegers({ jsonSchema }: { jsonSchema: z.core.JSONSchema.BaseSchema }): void {
+  if (jsonSchema.type !== "integer") return;
+  const { minimum = Number.MIN_SAFE_INTEGER, maximum = Number.MAX_SAFE_INTEGER } = jsonSchema;
+  const isSmall = minimum >= -largestInt32 && maximum <= largestInt32;
+  Object.assign(jsonSchema, { minimum, maximum, format: isSmall ? "int32" : "int64" });
+}
+
 /** Named shapes are pointed at, others stand where they are used. */
 function schemaOf(schema: z.ZodType): Node {
   const id = namedSchemas.get(schema)?.id;
   if (id !== undefined) return { $ref: inDocument(id) };
-  return withoutHeading(z.toJSONSchema(schema, { io: "input" }));
+  return withoutHeading(z.toJSONSchema(schema, { io: "input", override: sizeIntegers }));
 }
 
 const parameterOf = ({ name, in: place, description, schema, required, repeats, example }: Parameter): Node => ({
@@ -168,7 +178,7 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
     paths.set(endpoint.path, { ...here, [endpoint.method.toLowerCase()]: operationOf(endpoint) });
   }
   // As they are sent: only what is sent in is closed, since more may be added to any answer.
-  const { schemas } = z.toJSONSchema(namedSchemas, { uri: inDocument, io: "input" });
+  const { schemas } = z.toJSONSchema(namedSchemas, { uri: inDocument, io: "input", override: sizeIntegers });
   if (schemas[namedSchemas.get(problemSchema)?.id ?? ""] === undefined) throw new Error("problems are not described");
   return {
     openapi: "3.1.0",

@@ -48,6 +48,7 @@ export const foodEndpoint = endpoint(
     path: "/v1/foods/{slug}",
     operationId: "getFood",
     summary: "A food as it is known today",
+    description: "Its own facts first, then those of the open food table, each with its source.",
     parameters: [inPath("slug", "Slug of the food.")],
     refusals: ["not-found"],
   },
@@ -67,6 +68,7 @@ export const foodsEndpoint = endpoint(
     path: "/v1/foods",
     operationId: "listFoods",
     summary: "Foods as they are known today, by slug",
+    description: "A page of them. An allergen that is not stated is unknown: that is never free from it.",
     parameters: [
       inQuery("search", "A name in any language, or the start of one."),
       inQuery("aisle", "Part of the shop."),

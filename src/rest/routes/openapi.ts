@@ -10,6 +10,7 @@ export const openapiEndpoint = (describe: () => Readonly<Record<string, unknown>
       operationId: "getOpenapi",
       tag: "service",
       summary: "This document",
+      description: "OpenAPI 3.1. What it does not describe is not promised.",
       parameters: [],
       refusals: [],
       caching: "LIVE",

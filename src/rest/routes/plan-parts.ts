@@ -55,6 +55,7 @@ export const listEndpoint = endpoint(
     path: "/v1/plans/{publisher}/{slug}/list",
     operationId: "getShoppingList",
     summary: "What to buy for a plan",
+    description: "One line a food, with the packs that cost least where prices are known, and what is left over.",
     parameters: planParameters,
   },
   (question) => aboutPlan(question, answerList),
@@ -67,6 +68,8 @@ export const sessionEndpoint = endpoint(
     path: "/v1/plans/{publisher}/{slug}/session",
     operationId: "getSession",
     summary: "The order of the prep session",
+    description:
+      "Tasks in the least time for the hands and the places of the household, and how sure it is that none is shorter.",
     parameters: planParameters,
   },
   (question) => aboutPlan(question, answerSession),
@@ -79,6 +82,7 @@ export const storageEndpoint = endpoint(
     path: "/v1/plans/{publisher}/{slug}/storage",
     operationId: "getStorage",
     summary: "How long everything keeps, and on whose authority",
+    description: "The writer's word and the published rule side by side; the stricter stands.",
     parameters: planParameters,
   },
   (question) => aboutPlan(question, answerStorage),
@@ -100,6 +104,7 @@ export const servingsTableEndpoint = endpoint(
     path: "/v1/plans/{publisher}/{slug}/servings-table",
     operationId: "getServingsTable",
     summary: "What a plan costs and leaves over at each number of servings",
+    description: "To find a number at which packs and batches come out even.",
     parameters: [
       ...planPath,
       inQuery("from", "The first number of servings. 1 if left out.", servings),
