@@ -1,0 +1,33 @@
+import { readRulesFolder } from "../../src/app/read-rules-folder.js";
+import { readSeeds } from "../../src/app/read-seeds.js";
+import { openServer } from "../../src/persistence/open-server.js";
+import { scopes } from "../../src/services/actor.js";
+import { createToken } from "../../src/services/create-token.js";
+import type { Deps } from "../../src/services/deps.js";
+import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadShippedRules } from "../../src/services/load-rule-set.js";
+import type { Known } from "./graphql-requests.js";
+
+/** Fills a database with the demo, and makes a token that may do everything. */
+export async function prepareFuzzedService(url: string): Promise<{ readonly known: Known; readonly token: string }> {
+  const log = { info: () => undefined, warn: console.error, error: console.error };
+  const { data, close } = await openServer(url, { log });
+  try {
+    const deps: Deps = { data, clock: () => new Date(), log, knownRules: new Map() };
+    await loadShippedRules(deps, await readRulesFolder("seeds/rules"));
+    const demo = await readSeeds("seeds");
+    const loaded = await loadSeeds(deps, demo);
+    if (!loaded.ok) throw new Error("the demo was refused");
+    const caller = { actor: { kind: "PROGRAM", name: "fuzz" }, requestId: null } as const;
+    const made = await createToken(deps, caller, { publisher: null, name: "everything", scopes, expiresAt: null });
+    if (!made.ok || made.value.text === null) throw new Error("no token");
+    const known = {
+      publishers: ["third-gate-allotments", "nobody-here"],
+      plans: [...demo.bundles.map(({ plan }) => plan.slug), "nothing-here"],
+      foods: [...demo.foods.map(({ slug }) => slug), "nothing-here"],
+    };
+    return { known, token: made.value.text };
+  } finally {
+    await close();
+  }
+}
