@@ -51,7 +51,7 @@ export async function buildApp({
     bodyLimit: largestBody,
     clientErrorHandler: refuseBrokenRequest,
     // What the router refuses before any route has it.
-    frameworkErrors: sendFailure,
+    frameworkErrors: (error, request, reply) => void sendFailure(error, request, reply),
     genReqId: (request) => requestId(request.headers["x-request-id"]),
     // A file for a feed may be half a gigabyte; other bodies have `bodyTime`.
     requestTimeout: requestTimes.upload,
