@@ -69,8 +69,8 @@ async function prepared(
   return { feed, files };
 }
 
-/** Everything an import leaves, as one text, without the ids of runs. */
-async function remains(url: string): Promise<string> {
+/** Everything an import leaves, a text for each row, without the ids of runs. */
+async function remains(url: string): Promise<readonly (readonly string[])[]> {
   const client = new pg.Client({ connectionString: url });
   await client.connect();
   const asked = [
@@ -80,11 +80,23 @@ async function remains(url: string): Promise<string> {
     `SELECT state, rows_read, created, changed, unchanged, quarantined, repeated FROM import_runs ORDER BY created_at`,
     `SELECT count(*) FROM staged_prices`,
   ];
-  const texts: string[] = [];
-  for (const sql of asked) texts.push(JSON.stringify((await client.query(sql)).rows));
+  const tables: string[][] = [];
+  for (const sql of asked) tables.push((await client.query(sql)).rows.map((row: unknown) => JSON.stringify(row)));
   await client.end();
-  return texts.join("\n");
+  return tables;
 }
+
+/** The first row of each table that is not as it should be. */
+const differences = (got: readonly (readonly string[])[], wanted: readonly (readonly string[])[]): readonly string[] =>
+  wanted.flatMap((rows, table) => {
+    const found = got[table] ?? [];
+    const at = Array.from({ length: Math.max(rows.length, found.length) }).findIndex(
+      (_, row) => rows[row] !== found[row],
+    );
+    return at < 0
+      ? []
+      : [`table ${String(table)}, row ${String(at)}: ${String(found[at])} and not ${String(rows[at])}`];
+  });
 
 async function startWorker(url: string, name: string): Promise<ChildProcess> {
   const child = spawn(process.execPath, ["--import", "tsx", "tests/faults/import-worker.ts", url, name], {
@@ -151,15 +163,19 @@ export const killDuringImports: Fault = {
           const run = await data.importRuns.byId(id);
           if (!mayLive) kills += 1;
           if (run?.endedAt !== null) {
-            if (run?.state !== "DONE") twice += 1;
+            if (run?.state !== "DONE") {
+              twice += 1;
+              console.error(`night ${String(night)} ended ${JSON.stringify(run)}`);
+            }
             break;
           }
         }
       }
       await runImports({ data, clock, log, knownRules: new Map() }, "last");
       await close();
-      const same = (await remains(url)) === (await remains(quietUrl));
-      return { tries: kills, lost: (same ? 0 : 1) + twice, runs: files.length, rows: files.length * rowsOfAList, seed };
+      const differs = differences(await remains(url), await remains(quietUrl));
+      for (const each of differs) console.error(each);
+      return { tries: kills, lost: differs.length + twice, runs: files.length, rows: files.length * rowsOfAList, seed };
     } finally {
       await server.stop();
     }
