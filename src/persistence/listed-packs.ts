@@ -100,6 +100,11 @@ async function compare(session: BulkSession, run: string, feed: string): Promise
      WHERE s.run_id = $1 AND s.food = t.food AND s.pack_id = t.pack_id AND s.line < t.line RETURNING 1`,
     [run],
   );
+  // Written down with it: whoever goes on for a worker that is lost after this finds none of them any more.
+  const noted = await session.query(
+    "UPDATE import_runs SET repeated = repeated + $2::int WHERE id = $1 RETURNING repeated",
+    [run, repeated.rows.length],
+  );
   const known = await session.query("SELECT count(*) AS known FROM listed_packs WHERE feed_id = $1", [feed]);
   const all = await session.query("SELECT count(*) AS staged FROM staged_prices WHERE run_id = $1", [run]);
   const before = numberOf(known.rows[0]?.["known"]);
@@ -120,7 +125,7 @@ async function compare(session: BulkSession, run: string, feed: string): Promise
     created: staged - matched,
     changed,
     unchanged: matched - changed,
-    repeated: repeated.rows.length,
+    repeated: numberOf(noted.rows[0]?.["repeated"]),
     known: before,
   };
 }

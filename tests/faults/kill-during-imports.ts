@@ -131,6 +131,7 @@ export const killDuringImports: Fault = {
       const quietUrl = await server.createDatabase("quiet");
       const quiet = await openServer(quietUrl, { poolSize: 3 });
       const still = await prepared(quiet.data, nights);
+      const begin = performance.now();
       for (const file of still.files) {
         await quiet.data.importRuns.queue(
           { feed: still.feed, file, kind: "LOAD", askedBy: "fault", force: false, undoes: null },
@@ -138,6 +139,8 @@ export const killDuringImports: Fault = {
         );
         await runImports({ data: quiet.data, clock, log, knownRules: new Map() }, "quiet");
       }
+      // A moment of any part of an import, and of the wait for a worker that is lost.
+      const aRun = (performance.now() - begin) / still.files.length;
       await quiet.close();
 
       const url = await server.createDatabase("killed");
@@ -154,7 +157,7 @@ export const killDuringImports: Fault = {
         for (let killed = 0; ; killed += 1) {
           const worker = await startWorker(url, `worker-${String(night)}-${String(killed)}`);
           const mayLive = killed >= 4 || kills >= tries;
-          const patience = mayLive ? 60_000 : roll(1_500);
+          const patience = mayLive ? 60_000 : roll(1_500 + aRun);
           const end = Date.now() + patience;
           while (Date.now() < end && (await data.importRuns.byId(id))?.endedAt === null)
             await new Promise((resume) => setTimeout(resume, 20));

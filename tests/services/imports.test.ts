@@ -164,49 +164,40 @@ describeOnBothDatabases("imports", (open) => {
       ]);
     });
 
-    it("go on behind the last chunk when a worker was lost, with the same end", async () => {
-      const { feed, run } = await feedOf(deps, "PRICES", "lost-shop");
-      const { data } = deps;
-      const file = await data.importFiles.put(
-        feed,
-        "list.csv",
-        bytesOf(`${header}egg,l1,6 piece,1\negg,l2,6 piece,2\n`),
-        clock(),
-      );
-      await data.importRuns.queue(
-        { feed, file: file.id, kind: "LOAD", askedBy: "test", force: false, undoes: null },
-        clock(),
-      );
-      const early = new Date(clock().getTime() - 3_600_000);
-      const claimed = await data.importRuns.claim("worker-lost", early, early);
-      const pack = {
-        id: "l1",
-        name: "l1",
-        content: { low: "6", high: "6", unit: "piece" },
-        price: { amount: "1", currency: "XTS" },
-        region: "XA",
-        seen: "2026-03-01",
-      };
-      const chunk = {
-        read: 1,
-        created: 0,
-        changed: 0,
-        unchanged: 0,
-        quarantined: 0,
-        repeated: 0,
-        lastLine: 2,
-        quarantine: [],
-      };
-      expect(
-        await data.listedPacks.stage(claimed?.id ?? "", "worker-lost", [{ line: 2, food: "egg", pack }], chunk),
-      ).toBe(true);
-      expect(await runImports(deps, "worker-2")).toBe(1);
-      const ended = await data.importRuns.byId(claimed?.id ?? "");
-      expect(ended && [ended.state, ...counts(ended)]).toEqual(["DONE", 2, 2, 0, 0, 0, 0]);
-      // The lost worker comes back, and may not write any more.
-      expect(await data.listedPacks.stage(claimed?.id ?? "", "worker-lost", [], chunk)).toBe(false);
-      expect((await run(`${header}egg,l1,6 piece,1\negg,l2,6 piece,2\n`)).unchanged).toBe(2);
-    });
+    it.each(["in the middle of the file", "at its end", "after it was compared"] as const)(
+      "go on where a worker was lost %s, with the same end",
+      async (lost) => {
+        const slug = `shop-lost-${lost.replaceAll(" ", "-")}`;
+        const { feed, run } = await feedOf(deps, "PRICES", slug);
+        const { data } = deps;
+        const text = `${header}egg,l1,6 piece,1\negg,l2,6 piece,2\negg,l1,6 piece,3\n`;
+        const file = await data.importFiles.put(feed, "list.csv", bytesOf(text), clock());
+        await data.importRuns.queue(
+          { feed, file: file.id, kind: "LOAD", askedBy: "test", force: false, undoes: null },
+          clock(),
+        );
+        const early = new Date(clock().getTime() - 3_600_000);
+        const id = (await data.importRuns.claim("worker-lost", early, early))?.id ?? "";
+        const rows = ["l1", "l2", "l1"].slice(0, lost === "in the middle of the file" ? 1 : 3).map((name, at) => ({
+          ...{ line: at + 2, food: "egg" },
+          pack: {
+            ...{ id: name, name, content: { low: "6", high: "6", unit: "piece" } },
+            ...{ price: { amount: String(at + 1), currency: "XTS" }, region: "XA", seen: "2026-03-01" },
+          },
+        }));
+        const none = { created: 0, changed: 0, unchanged: 0, quarantined: 0, repeated: 0, quarantine: [] };
+        const chunk = { ...none, read: rows.length, lastLine: rows.length + 1 };
+        expect(await data.listedPacks.stage(id, "worker-lost", rows, chunk)).toBe(true);
+        if (lost === "after it was compared")
+          expect(await data.listedPacks.compare(id, feed)).toMatchObject({ created: 2, repeated: 1 });
+        expect(await runImports(deps, "worker-2")).toBe(1);
+        const ended = await data.importRuns.byId(id);
+        expect(ended && [ended.state, ...counts(ended)]).toEqual(["DONE", 3, 2, 0, 0, 0, 1]);
+        // The lost worker comes back, and may not write any more.
+        expect(await data.listedPacks.stage(id, "worker-lost", [], chunk)).toBe(false);
+        expect((await run(text)).unchanged).toBe(2);
+      },
+    );
 
     it("are refused whole, with the first line, where the file is no price list", async () => {
       const { run } = await feedOf(deps, "PRICES", "wrong-shop");
