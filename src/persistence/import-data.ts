@@ -2,7 +2,7 @@ import type { Pack } from "../domain/model/food.js";
 import type { Problem } from "../domain/problem.js";
 import type { Page, PageRequest } from "./data.js";
 
-export type FeedKind = "DOCUMENTS" | "FOODS" | "PRICES" | "RECIPES";
+export type FeedKind = "CATALOGUE" | "DOCUMENTS" | "FOODS" | "PRICES" | "RECIPES";
 export type RunKind = "LOAD" | "DRY_RUN" | "UNDO";
 /** STOPPED: a threshold was passed, and nothing was loaded. */
 export type RunState = "QUEUED" | "RUNNING" | "DONE" | "STOPPED" | "FAILED" | "CANCELLED";
@@ -167,6 +167,8 @@ export interface ImportRunData {
   settle(id: string, line: number, part: number, by: string, at: Date): Promise<boolean>;
   /** By key; `most`: no more than so many. */
   changes(id: string, most?: number): Promise<readonly ImportChange[]>;
+  /** What a run noted of these things so far. */
+  changesOf(id: string, keys: readonly string[]): Promise<readonly ImportChange[]>;
 }
 
 export interface RunChunk extends RunCounts {

@@ -151,6 +151,8 @@ export function importRunData(session: Session): ImportRunData {
       return db.$queryRaw<ImportChange[]>`
         SELECT key, before, after FROM import_changes WHERE run_id = ${id}::uuid ORDER BY key LIMIT ${most ?? null}::int`;
     },
+    changesOf: (id, keys) => db.$queryRaw<ImportChange[]>`
+      SELECT key, before, after FROM import_changes WHERE run_id = ${id}::uuid AND key = ANY(${[...keys]}::text[])`,
   };
 }
 

@@ -58,13 +58,26 @@ export type FeedSettings = z.output<typeof feedSettingsSchema>;
 
 /**
  * What a feed has that names no limits. Documents and recipes stand each for itself, and a file of one that changes has changed
- * whole.
+ * whole; another edition of the open food table changes the source of every row.
  */
 export const usualLimits: Readonly<Record<FeedKind, FeedSettings["limits"]>> = {
+  CATALOGUE: { changed: 1, quarantined: 0.2 },
   PRICES: { changed: 0.3, quarantined: 0.2 },
   FOODS: { changed: 0.3, quarantined: 0.2 },
   DOCUMENTS: { changed: 1, quarantined: 1 },
   RECIPES: { changed: 1, quarantined: 1 },
 };
 
-export const feedKinds = ["DOCUMENTS", "FOODS", "PRICES", "RECIPES"] as const satisfies readonly FeedKind[];
+export const feedKinds = [
+  "CATALOGUE",
+  "DOCUMENTS",
+  "FOODS",
+  "PRICES",
+  "RECIPES",
+] as const satisfies readonly FeedKind[];
+
+/** Kinds whose files are tables: a header, and rows of it. */
+export const isTable = (kind: FeedKind): boolean => kind !== "DOCUMENTS" && kind !== "RECIPES";
+
+/** Kinds that belong to all publishers, so that their feeds are the operator's. */
+export const isShared = isTable;

@@ -2,6 +2,7 @@ import { ok } from "../domain/problem.js";
 import { priceColumns, priceRowReader, type PriceRow } from "../imports/prices/read-price-row.js";
 import { readTable, type TableRow } from "../imports/tables/read-table.js";
 import type { ListedPack, QuarantinedRow } from "../persistence/import-data.js";
+import { calledHere } from "./called-here.js";
 import type { Deps } from "./deps.js";
 import { RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
@@ -65,11 +66,10 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
 async function pricesOf({ data }: Deps, job: RunningImport): Promise<AsyncGenerator<readonly TableRow<PriceRow>[]>> {
   const { settings } = job;
   const measures = await data.foods.measures();
-  const calledHere = new Map(Object.entries(settings.columns).map(([name, ours]) => [name.trim().toLowerCase(), ours]));
   const { locale, currency, region, source, delimiter } = settings;
   return readTable(
     job.bytes(),
-    { columns: { ...priceColumns, calledHere }, delimiter },
+    { columns: { ...priceColumns, calledHere: calledHere(settings) }, delimiter },
     priceRowReader({
       ...{ locale, measures: settings.measures, currency, region, source, seen: job.arrived },
       measuresOf: (food) => measures.get(food) ?? null,

@@ -1,5 +1,7 @@
 import type { ImportReport, ReportedChange, ReportedDifference } from "../domain/model/import-report.js";
+import type { KnownCatalogueRow } from "../domain/model/catalogue-row.js";
 import type { Food } from "../domain/model/food.js";
+import { catalogueRowFacts, replacedTitles } from "./catalogue-row-facts.js";
 import { changeDifferences } from "./compare-imported.js";
 import type { Deps, ImportChange } from "./deps.js";
 import { differencesOf, foodFacts, packFacts, type NotedPack } from "./change-facts.js";
@@ -63,16 +65,26 @@ async function reportedChange(
     );
     return { what: `food ${key}`, isNew, differences, superseded };
   }
+  if (feed.kind === "CATALOGUE") {
+    const known = after as KnownCatalogueRow;
+    const differences = differencesOf(catalogueRowFacts(before as KnownCatalogueRow | null), catalogueRowFacts(known));
+    return { what: `open table ${key}, ${known.row.description}`, isNew, differences, superseded };
+  }
   const differences = await changeDifferences(deps, feed.publisher ?? "", change, all);
   return { what: whatOf(key), isNew, differences, superseded };
 }
 
 /** Whose word a change replaced: a source, or who had saved the draft; null: the feed's own, or nobody's. */
-export function supersededBy(feed: FoundImport["feed"], { before }: ImportChange): string | null {
+export function supersededBy(feed: FoundImport["feed"], { before, after }: ImportChange): string | null {
   if (feed.kind === "PRICES") return null;
   if (feed.kind === "FOODS") {
     const other = (before as Food | null)?.nutrients?.source.title;
     return other === undefined || other === feedSettingsSchema.parse(feed.settings).source ? null : other;
+  }
+  if (feed.kind === "CATALOGUE") {
+    const titles = replacedTitles(before as KnownCatalogueRow | null, after as KnownCatalogueRow);
+    const { source } = feedSettingsSchema.parse(feed.settings);
+    return titles.filter((title) => title !== source).join("; ") || null;
   }
   const by = (before as Partial<DraftBefore> | null)?.updatedBy ?? null;
   return by === signatureOf(importCaller(feed.slug).actor) ? null : by;

@@ -5,6 +5,7 @@ import { feedSettingsSchema } from "./feed-settings.js";
 import { tableText } from "../imports/tables/table-text.js";
 import { collectFile } from "./collect-file.js";
 import { documentRows } from "./document-rows.js";
+import { loadCatalogueRows } from "./load-catalogue-rows.js";
 import { loadDrafts } from "./load-drafts.js";
 import { recipeRows } from "./recipe-rows.js";
 import { loadFoods } from "./load-foods.js";
@@ -25,6 +26,7 @@ export interface Pulse {
 type Loader = (deps: Deps, job: RunningImport) => Promise<Loaded>;
 
 const loaders: Readonly<Record<FeedKind, Loader>> = {
+  CATALOGUE: loadCatalogueRows,
   PRICES: loadPrices,
   FOODS: loadFoods,
   DOCUMENTS: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await documentRows(job, ownerOf(job))),

@@ -1,7 +1,7 @@
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Caller } from "./actor.js";
 import type { Deps, FeedKind } from "./deps.js";
-import { feedSettingsSchema, usualLimits, type FeedSettings } from "./feed-settings.js";
+import { feedSettingsSchema, isShared, usualLimits, type FeedSettings } from "./feed-settings.js";
 import { isCron } from "./crontab.js";
 import { isStorable } from "./storable.js";
 import { write } from "./write.js";
@@ -22,7 +22,7 @@ export interface FeedInput {
 export type FeedName = { readonly publisher: string | null; readonly slug: string };
 
 /**
- * Makes a feed, or replaces the one of that owner and slug. Foods and what they cost belong to all publishers, so feeds of
+ * Makes a feed, or replaces the one of that owner and slug. Foods, the open table and what they cost belong to all publishers, so feeds of
  * them are the operator's; documents and recipes become drafts of a publisher. A feed that publishes needs the scope PUBLISH too.
  * @throws NotAllowed
  */
@@ -95,10 +95,9 @@ const slugProblems = (slug: string): Problem[] =>
       ];
 
 function ownerProblems(kind: FeedKind, publisher: string | null): readonly Problem[] {
-  const isShared = kind === "FOODS" || kind === "PRICES";
-  if (isShared === (publisher === null)) return [];
-  const expected = isShared
-    ? "no publisher: foods and prices are shared, so their feeds are the operator's"
+  if (isShared(kind) === (publisher === null)) return [];
+  const expected = isShared(kind)
+    ? "no publisher: foods, the open table and prices are shared, so their feeds are the operator's"
     : "a publisher";
   return [{ code: "BAD_SHAPE", path: ["input", "publisher"], expected, got: publisher ?? "none" }];
 }

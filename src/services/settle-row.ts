@@ -2,6 +2,7 @@ import { failed, ok, type Result } from "../domain/problem.js";
 import { tableHead } from "../imports/tables/table-head.js";
 import type { Caller } from "./actor.js";
 import type { Data, Deps } from "./deps.js";
+import { isTable } from "./feed-settings.js";
 import { findImport, type FoundImport } from "./find-imports.js";
 import { queued } from "./start-import.js";
 import { authorOf, write } from "./write.js";
@@ -80,7 +81,7 @@ export async function settleRow(deps: Deps, caller: Caller, input: SettleInput):
 
 /** A row of a table needs the header of its file; where the header was at fault, the text is a file already. */
 async function asFile(data: Data, { run, feed }: FoundImport, line: number, text: string): Promise<string> {
-  if ((feed.kind !== "PRICES" && feed.kind !== "FOODS") || run.file === null) return text;
+  if (!isTable(feed.kind) || run.file === null) return text;
   const head = await tableHead(data.importFiles.read(run.file));
   return line <= head.lines ? text : `${head.text}${text}\n`;
 }

@@ -2,6 +2,7 @@ import type { Food } from "../domain/model/food.js";
 import { failed, ok } from "../domain/problem.js";
 import { checksumOf } from "../persistence/canonical-json.js";
 import type { Feed, ImportRun } from "../persistence/import-data.js";
+import { undoCatalogue } from "./undo-catalogue.js";
 import { undoDrafts } from "./undo-drafts.js";
 import type { Deps } from "./deps.js";
 import { noCounts, RunLost, type Loaded } from "./running-import.js";
@@ -22,6 +23,7 @@ export async function undoRun(deps: Deps, run: ImportRun, feed: Feed, worker: st
     if (done === null) throw new RunLost(run.id);
     return ok(done);
   }
+  if (feed.kind === "CATALOGUE") return undoCatalogue(deps, run, undone.id, worker);
   if (feed.kind !== "FOODS") return undoDrafts(deps, run, feed, undone.id, worker);
   return undoFoods(deps, run, undone.id, worker);
 }

@@ -7,6 +7,9 @@ import { foodColumns, foodRowReader } from "../../src/imports/food-rows/read-foo
 import { priceColumns, priceRowReader } from "../../src/imports/prices/read-price-row.js";
 import { readRecipes } from "../../src/imports/recipes/read-recipes.js";
 import { recipeDraft } from "../../src/imports/recipes/recipe-draft.js";
+import { catalogueTable } from "../../src/imports/usda/catalogue-table.js";
+import { catalogueFoodColumns, catalogueFoodReader } from "../../src/imports/usda/read-catalogue-food.js";
+import { catalogueWeightColumns, catalogueWeightReader } from "../../src/imports/usda/read-catalogue-weight.js";
 import { readTable, type TableRow } from "../../src/imports/tables/read-table.js";
 import { problemText } from "../../src/exports/problem-text.js";
 
@@ -95,6 +98,18 @@ export async function fuzzTargets(): Promise<readonly FuzzTarget[]> {
             foodRowReader({ locale: "en", source: "x", aisle: "other", shoppedBy: "mass" }),
           ),
         ),
+    },
+    {
+      name: "catalogue",
+      seeds: await filesIn("tests/fixtures/imports/catalogue"),
+      read: async (bytes) => {
+        const table = await catalogueTable(pieces(bytes), calledHere, null);
+        const columns = table === "FOODS" ? catalogueFoodColumns : catalogueWeightColumns;
+        const readRow = table === "FOODS" ? catalogueFoodReader(null) : catalogueWeightReader(null);
+        await checkRows(
+          readTable<unknown>(pieces(bytes), { columns: { ...columns, calledHere }, delimiter: null }, readRow),
+        );
+      },
     },
     {
       name: "documents",

@@ -31,8 +31,8 @@ INSERT INTO listed_packs
   SELECT d.id, f.slug, 'pack', 'bag', '1', '1', 'kg', NULL, NULL, NULL, '2026-01-01', d.id, d.id
   FROM foods f, (SELECT id FROM feeds LIMIT 3) d;
 INSERT INTO catalogue_editions (code, title, content_hash) VALUES ('e', 'E', '');
-INSERT INTO catalogue_foods (ndb_no, description, other_names, aisle, nutrients, weights, length, words)
-  SELECT lpad(n::text, 5, '0'), 'Word-' || n || ', plain', '{}', 'other', '{}', '[]', 13, to_tsvector('simple', 'word ' || n || ' plain')
+INSERT INTO catalogue_foods (ndb_no, edition, description, other_names, aisle, nutrients, weights, length, words)
+  SELECT lpad(n::text, 5, '0'), 'e', 'Word-' || n || ', plain', '{}', 'other', '{}', '[]', 13, to_tsvector('simple', 'word ' || n || ' plain')
   FROM generate_series(1, 8000) n;`;
 
 describeOnServer("with many plans", () => {

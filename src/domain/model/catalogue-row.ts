@@ -19,6 +19,19 @@ export interface CatalogueRow {
   readonly per100g: Readonly<Partial<Record<NutrientCode, number>>>;
   /** What is thrown away of it as purchased, in percent as printed, and what that is; null: the table does not say. */
   readonly refuse: { readonly percent: string; readonly what: string } | null;
-  /** Grams of one household measure, of edible material without refuse. */
-  readonly weights: readonly { readonly measure: string; readonly grams: number }[];
+  readonly weights: readonly CatalogueWeight[];
+}
+
+/** Grams of one household measure, of edible material without refuse. */
+export interface CatalogueWeight {
+  readonly measure: string;
+  readonly grams: number;
+  /** Where it stands; left out: where its row does. */
+  readonly edition?: CatalogueEdition;
+}
+
+/** A food of the open table, and the edition it stands in. */
+export interface KnownCatalogueRow {
+  readonly row: CatalogueRow;
+  readonly edition: CatalogueEdition;
 }

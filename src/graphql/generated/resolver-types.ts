@@ -341,7 +341,7 @@ export type CatalogueFood = {
   readonly description: Scalars['String']['output'];
   /** What is left of it as purchased once its refuse is thrown away. Empty: the table does not say. */
   readonly edible: ReadonlyArray<EdiblePortion>;
-  /** Title of the edition. */
+  /** Title of the edition its row stands in; a weight from another one says so itself. */
   readonly edition: Scalars['String']['output'];
   /** Its other household measures, of edible material without refuse. */
   readonly measures: ReadonlyArray<FoodMeasure>;
@@ -812,6 +812,8 @@ export type FeedColumnInput = {
 
 /** What the files of a feed hold. */
 export type FeedKind =
+  /** An edition of the open food table, or corrections of it: its table of foods, or its table of weights. */
+  | 'CATALOGUE'
   /** Plans and components as YAML or JSON, one or many a file. */
   | 'DOCUMENTS'
   /** A table of foods with their nutrients. */
@@ -914,7 +916,7 @@ export type FeedSettingsInput = {
   readonly currency?: InputMaybe<Scalars['String']['input']>;
   /** What parts the columns: a comma, a semicolon, a tab or a bar. Left out: found out from the header. */
   readonly delimiter?: InputMaybe<Scalars['String']['input']>;
-  /** Left out: 0.3 and 0.2 for foods and prices, none for documents and recipes. */
+  /** Left out: 0.3 and 0.2 for foods and prices, 0.2 of rows put aside for the open food table, none for documents and recipes. */
   readonly limits?: InputMaybe<FeedLimitsInput>;
   /** Language of its numbers and words, such as `en` or `de-AT`. */
   readonly locale?: InputMaybe<Scalars['String']['input']>;
@@ -1570,7 +1572,7 @@ export type Mutation = {
    * writer's check finds what stops publishing. The scope PUBLISH may.
    */
   readonly publishPlan: PublishPlanPayload;
-  /** Removes a feed with its files and imports, and the packs it lists; drafts and foods it brought stay. Asks for the scope IMPORT. */
+  /** Removes a feed with its files and imports, and the packs it lists; drafts, foods and rows of the open food table it brought stay. Asks for the scope IMPORT. */
   readonly removeFeed: RemoveFeedPayload;
   /** Queues an import of the file of an earlier one, with the rules and foods of today. Asks for the scope IMPORT. */
   readonly replayImport: ImportRunPayload;
@@ -1588,7 +1590,7 @@ export type Mutation = {
    */
   readonly saveDocuments: SaveDocumentsPayload;
   /**
-   * Makes a feed, or replaces the one of that owner and slug. Feeds of foods and prices are the operator's, since foods are shared;
+   * Makes a feed, or replaces the one of that owner and slug. Feeds of foods, of the open food table and of prices are the operator's, since foods are shared;
    * feeds of documents and recipes belong to a publisher. Asks for the scope IMPORT, and for PUBLISH where the feed publishes.
    */
   readonly saveFeed: FeedPayload;

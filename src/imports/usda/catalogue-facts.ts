@@ -10,7 +10,7 @@ export interface CatalogueFacts extends Pick<Food, "densities" | "measures" | "e
 
 /** Every fact with the edition and the place in it. Weights of own measures are of edible material, as printed. */
 export function catalogueFacts(row: CatalogueRow, { title }: CatalogueEdition): CatalogueFacts {
-  const sourceOf = (section: string): Source => ({ kind: "PUBLISHED", title, section });
+  const sourceOf = (section: string, edition = title): Source => ({ kind: "PUBLISHED", title: edition, section });
   return {
     ...measuresOf(row, sourceOf),
     edible: edibleOf(row, sourceOf),
@@ -18,7 +18,7 @@ export function catalogueFacts(row: CatalogueRow, { title }: CatalogueEdition): 
   };
 }
 
-type SourceOf = (section: string) => Source;
+type SourceOf = (section: string, edition?: string) => Source;
 
 function edibleOf({ ndbNo, refuse }: CatalogueRow, sourceOf: SourceOf): readonly EdiblePortion[] {
   if (refuse === null) return [];
@@ -31,9 +31,9 @@ function edibleOf({ ndbNo, refuse }: CatalogueRow, sourceOf: SourceOf): readonly
 function measuresOf({ ndbNo, weights }: CatalogueRow, sourceOf: SourceOf) {
   const densities = new Map<string | null, FoodDensity & { readonly millilitres: number }>();
   const measures = new Map<string, OwnMeasure>();
-  for (const { measure, grams } of weights) {
+  for (const { measure, grams, edition } of weights) {
     const read = readMeasure(measure);
-    const source = sourceOf(`Weight file, NDB ${ndbNo}, "${measure}"`);
+    const source = sourceOf(`Weight file, NDB ${ndbNo}, "${measure}"`, edition?.title);
     if (read.kind === "OWN" && !measures.has(read.name) && !measures.has(read.name.replace(/s$/, ""))) {
       const { name, one } = read;
       measures.set(name, { name, one, many: one, grams, millilitres: null, pieces: null, source });

@@ -76,7 +76,7 @@ async function followed(service: RemoteService, id: string, lines: number, progr
     if (importRun === null) throw new CommandFailed(exitCodes.problems, "UNKNOWN_IMPORT", `The import ${id} is gone.`);
     const { state, feed, counts } = importRun;
     if (state !== "QUEUED" && state !== "RUNNING") return importRun;
-    const isTable = feed.kind === "FOODS" || feed.kind === "PRICES";
+    const isTable = feed.kind !== "DOCUMENTS" && feed.kind !== "RECIPES";
     if (state === "QUEUED") progress.at(`Waiting for a worker to take up import ${id}`, 0, null);
     else progress.at("Reading, rows", counts.read, isTable ? Math.max(counts.read, lines) : null);
     await wait(askEveryMs);

@@ -75,6 +75,8 @@ export type ExpectedDraftInput = {
 
 /** What the files of a feed hold. */
 export type FeedKind =
+  /** An edition of the open food table, or corrections of it: its table of foods, or its table of weights. */
+  | 'CATALOGUE'
   /** Plans and components as YAML or JSON, one or many a file. */
   | 'DOCUMENTS'
   /** A table of foods with their nutrients. */
