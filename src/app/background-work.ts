@@ -6,6 +6,7 @@ import { fetchFile } from "./fetch-file.js";
 import { fileInFolder } from "./import-folder.js";
 import { startImportWorker } from "./import-worker.js";
 import { startJobQueue } from "./job-queue.js";
+import type { Observer } from "./observe/observer.js";
 import type { OpenDatabase } from "./open-database.js";
 import { startWebhookSender } from "./webhook-sender.js";
 
@@ -19,6 +20,7 @@ export async function startBackgroundWork(
   { sql, deps }: Pick<OpenDatabase, "sql" | "deps">,
   { zone, importFolder, graceMs }: Pick<Environment, "zone" | "importFolder" | "graceMs">,
   log: Log,
+  observer: Observer | null = null,
 ): Promise<BackgroundWork> {
   const sources: FileSources = {
     fromFolder: (publisher, path) => fileInFolder(importFolder, publisher, path),
@@ -26,7 +28,8 @@ export async function startBackgroundWork(
   };
   const sender = startWebhookSender(deps);
   const importer = startImportWorker({ ...deps, sources });
-  const queue = await startJobQueue({ sql, zone, jobs, deps, log, patience: graceMs * 0.8 });
+  const more = { patience: graceMs * 0.8, ...(observer === null ? {} : { aroundJob: observer.aroundJob }) };
+  const queue = await startJobQueue({ sql, zone, jobs, deps, log, ...more });
   return {
     close: async () => {
       await Promise.all([queue.close(), sender.close(), importer.close()]);

@@ -12,6 +12,10 @@ import { openPageAssets } from "../rest/page-assets.js";
 import { registerPages } from "../rest/routes/pages.js";
 import type { Deps } from "../services/deps.js";
 import { limitBodyTime, requestTimes } from "./body-time.js";
+import { reportRequests, type OnRequestEnd } from "./observe/request-end.js";
+import { takeTold } from "./observe/told.js";
+import { readTraceParent } from "./observe/trace-parent.js";
+import { shedLoad, type Overload, type TooMuch } from "./overload.js";
 import { closeGently } from "./connections.js";
 import { registerHealth } from "./health.js";
 import type { Readiness } from "./readiness.js";
@@ -27,6 +31,11 @@ export interface AppOptions {
   readonly explorerFolder: string;
   /** Folder of the built style sheet and scripts of the pages; it may be missing. */
   readonly browserFolder: string;
+  /** Told of every request; nobody unless named. */
+  readonly onRequestEnd?: readonly OnRequestEnd[];
+  /** Requests are turned away by it; none unless it is there. Closed with the application. */
+  readonly overload?: Overload;
+  readonly onShed?: (what: TooMuch) => void;
   /** Milliseconds that the body of a request may take, if it is no upload; half a minute unless told. */
   readonly bodyTime?: number;
 }
@@ -42,16 +51,23 @@ export async function buildApp({
   explorerFolder,
   browserFolder,
   bodyTime = requestTimes.body,
+  onRequestEnd = [],
+  overload,
+  onShed = () => undefined,
 }: AppOptions): Promise<FastifyInstance> {
   const logger: FastifyBaseLogger = log.child({ part: "http" });
   const app = Fastify({
     loggerInstance: logger,
     // A line for every request is debugging; what went wrong is logged where it goes wrong.
-    logController: new Fastify.LogController({ disableRequestLogging: true }),
+    logController: new Fastify.LogController({ disableRequestLogging: true, requestIdLogLabel: "requestId" }),
     bodyLimit: largestBody,
     clientErrorHandler: refuseBrokenRequest,
     // What the router refuses before any route has it.
     frameworkErrors: (error, request, reply) => void sendFailure(error, request, reply),
+    childLoggerFactory: (parent, bindings, _options, { headers }) => {
+      const trace = readTraceParent(headers.traceparent);
+      return parent.child(trace === null ? bindings : { ...bindings, traceId: trace.traceId });
+    },
     genReqId: (request) => requestId(request.headers["x-request-id"]),
     // A file for a feed may be half a gigabyte; other bodies have `bodyTime`.
     requestTimeout: requestTimes.upload,
@@ -80,6 +96,12 @@ export async function buildApp({
     done(null, payload);
   });
   limitBodyTime(app, bodyTime);
+  takeTold(app);
+  reportRequests(app, onRequestEnd);
+  if (overload !== undefined) {
+    shedLoad(app, { overload, onShed, dice: Math.random });
+    app.addHook("onClose", () => overload.close());
+  }
   readActor(app, deps);
   app.setErrorHandler(sendFailure);
   app.setNotFoundHandler((request, reply) =>

@@ -13,6 +13,14 @@ function isZone(name: string): boolean {
 
 const serverUrl = z.string().regex(/^postgres(ql)?:\/\/\S+$/, "must begin with postgres:// or postgresql://");
 
+const portNumber = z
+  .string()
+  .regex(/^\d{1,5}$/, "must be a whole number from 0 to 65535; 0 picks a free port")
+  .transform(Number)
+  .refine((port) => port <= 65_535, "must be a whole number from 0 to 65535; 0 picks a free port");
+
+const hostName = z.string().regex(/^[A-Za-z0-9.:-]+$/, "must be a host name or an address");
+
 const seconds = (least: number, most: number) => {
   const message = `must be a whole number of seconds from ${least} to ${most}`;
   return z
@@ -23,16 +31,8 @@ const seconds = (least: number, most: number) => {
 };
 
 const variables = z.object({
-  PORT: z
-    .string()
-    .regex(/^\d{1,5}$/, "must be a whole number from 0 to 65535; 0 picks a free port")
-    .transform(Number)
-    .refine((port) => port <= 65_535, "must be a whole number from 0 to 65535; 0 picks a free port")
-    .default(4000),
-  HOST: z
-    .string()
-    .regex(/^[A-Za-z0-9.:-]+$/, "must be a host name or an address")
-    .default("127.0.0.1"),
+  PORT: portNumber.default(4000),
+  HOST: hostName.default("127.0.0.1"),
   DATABASE_URL: serverUrl.optional(),
   DATABASE_DIRECT_URL: serverUrl.optional(),
   DATABASE_REPLICA_URLS: z
@@ -57,6 +57,18 @@ const variables = z.object({
   PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_DRAIN_SECONDS: seconds(0, 300).optional(),
   PREPWRIGHT_GRACE_SECONDS: seconds(1, 600).default(10_000),
+  PREPWRIGHT_METRICS_HOST: hostName.default("127.0.0.1"),
+  PREPWRIGHT_METRICS_PORT: portNumber.optional(),
+  PREPWRIGHT_REQUEST_LOG: z
+    .string()
+    .regex(/^(0(\.\d{1,6})?|1(\.0{1,6})?)$/, "must be a share of all requests from 0 to 1, such as 0.01")
+    .transform(Number)
+    .default(0),
+  PREPWRIGHT_SHED_DELAY_MS: z
+    .string()
+    .regex(/^\d{1,5}$/, "must be a whole number of milliseconds up to 99999; 0 turns nobody away")
+    .transform(Number)
+    .default(500),
   PREPWRIGHT_IMPORT_DIR: z.string().min(1).optional(),
   PREPWRIGHT_REPORT_URL: z
     .url({ protocol: /^https?$/, error: "must be an address that begins with https:// or http://" })
@@ -99,6 +111,12 @@ export interface Environment {
   readonly drainMs: number;
   /** What is in flight may take so long once the stop began, in milliseconds. */
   readonly graceMs: number;
+  /** Where figures are answered; null: nowhere. */
+  readonly metrics: { readonly host: string; readonly port: number } | null;
+  /** Share of requests that get a line in the log, from 0 to 1. */
+  readonly requestLog: number;
+  /** Delay of the event loop beyond which requests are turned away, in milliseconds; null: none are. */
+  readonly shedDelayMs: number | null;
   readonly mode: "development" | "production" | "test";
 }
 
@@ -137,6 +155,12 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       worker: parsed.data.PREPWRIGHT_WORKER === "1",
       drainMs: parsed.data.PREPWRIGHT_DRAIN_SECONDS ?? (NODE_ENV === "production" ? 5_000 : 0),
       graceMs: parsed.data.PREPWRIGHT_GRACE_SECONDS,
+      metrics:
+        parsed.data.PREPWRIGHT_METRICS_PORT === undefined
+          ? null
+          : { host: parsed.data.PREPWRIGHT_METRICS_HOST, port: parsed.data.PREPWRIGHT_METRICS_PORT },
+      requestLog: parsed.data.PREPWRIGHT_REQUEST_LOG,
+      shedDelayMs: parsed.data.PREPWRIGHT_SHED_DELAY_MS || null,
       mode: NODE_ENV,
     },
   };

@@ -1,4 +1,5 @@
 import PgBoss from "pg-boss";
+import type { AroundJob } from "./observe/observer.js";
 import type { Job } from "../jobs/job.js";
 import type { Sql } from "../persistence/opened-database.js";
 import type { Deps, Log } from "../services/deps.js";
@@ -10,6 +11,8 @@ export interface JobQueueOptions {
   readonly jobs: readonly Job[];
   readonly deps: Deps;
   readonly log: Log;
+  /** Told of what runs; left out: nobody. */
+  readonly aroundJob?: AroundJob;
   /** Milliseconds that jobs may go on once the queue is closed; then they are given back, to be tried again. */
   readonly patience?: number;
 }
@@ -31,6 +34,7 @@ export async function startJobQueue({
   jobs,
   deps,
   log,
+  aroundJob,
   patience = 20_000,
 }: JobQueueOptions): Promise<JobQueue> {
   const boss = new PgBoss({
@@ -55,7 +59,7 @@ export async function startJobQueue({
     );
     await boss.schedule(job.name, job.cron, {}, { tz: zone });
     await boss.work(job.name, { pollingIntervalSeconds: 2 }, async () => {
-      const outcome = await job.run(deps);
+      const outcome = await (aroundJob === undefined ? job.run(deps) : aroundJob(job.name, () => job.run(deps)));
       log.info({ job: job.name, outcome }, "job done");
     });
   }

@@ -5,6 +5,7 @@ import { newestPlan } from "../services/newest-plan.js";
 import { loadCatalogue } from "../services/load-catalogue.js";
 import { loadShippedRules } from "../services/load-rule-set.js";
 import type { Environment } from "./environment.js";
+import type { Observer } from "./observe/observer.js";
 import { createReadiness, type Readiness } from "./readiness.js";
 import { sendWebhook } from "./send-webhook.js";
 import { projectRoot } from "./project-root.js";
@@ -14,6 +15,7 @@ export interface OpenDatabase {
   readonly deps: Deps;
   /** For the job queue, which brings its own tables. */
   readonly sql: Sql;
+  readonly database: OpenedDatabase;
   readonly readiness: Readiness;
   close(): Promise<void>;
 }
@@ -23,16 +25,22 @@ export interface OpenDatabase {
  * version. An embedded one that nothing was ever published in is filled with the demo. Each part is loaded only when it
  * is used, the database first, so that a start waits for nothing it does not need.
  */
-export async function openDatabase(settings: Environment, log: Logger): Promise<OpenDatabase> {
+export async function openDatabase(
+  settings: Environment,
+  log: Logger,
+  observer: Observer | null = null,
+): Promise<OpenDatabase> {
   const root = projectRoot();
-  const opening = open(settings, log);
+  const opening = open(settings, log, observer);
   const reading = Promise.all([readShipped("rules", root), readShipped("catalogue-edition", root)]);
-  const [{ data, sql, replicas, pendingMigrations, close }, [rules, catalogue]] = await Promise.all([opening, reading]);
+  const [database, [rules, catalogue]] = await Promise.all([opening, reading]);
+  const { data, sql, replicas, close } = database;
   const deps: Deps = {
     data,
     clock: () => new Date(),
     log,
     knownRules: new Map(),
+    ...(observer === null ? {} : { aroundStage: observer.aroundStage }),
     allowPrivateWebhooks: settings.allowPrivateWebhooks,
     // The operator's own word, so it may lead anywhere.
     ...(settings.report === null
@@ -51,17 +59,19 @@ export async function openDatabase(settings: Environment, log: Logger): Promise<
   return {
     deps,
     sql,
-    readiness: createReadiness({ pendingMigrations }),
+    database,
+    readiness: createReadiness(database),
     close,
   };
 }
 
-async function open(settings: Environment, log: Logger): Promise<OpenedDatabase> {
+async function open(settings: Environment, log: Logger, observer: Observer | null): Promise<OpenedDatabase> {
+  const options = { log, ...(observer === null ? {} : { aroundStatement: observer.aroundStatement }) };
   if (settings.databaseUrl !== null) {
     const { openServer } = await import("../persistence/open-server.js");
     const { databaseUrl, databaseDirectUrl, replicaUrls, replicaLagMs } = settings;
     return openServer(databaseUrl, {
-      log,
+      ...options,
       directUrl: databaseDirectUrl ?? databaseUrl,
       ...(replicaUrls.length === 0
         ? {}
@@ -69,5 +79,5 @@ async function open(settings: Environment, log: Logger): Promise<OpenedDatabase>
     });
   }
   const { openEmbedded } = await import("../persistence/open-embedded.js");
-  return openEmbedded(settings.dataDir, { log });
+  return openEmbedded(settings.dataDir, options);
 }

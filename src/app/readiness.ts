@@ -1,6 +1,8 @@
+export const notReadyCodes = ["STOPPING", "OVERLOADED", "DATABASE_SILENT", "MIGRATIONS_PENDING"] as const;
+
 /** Why a process should not be sent requests. */
 export interface NotReady {
-  readonly code: "STOPPING" | "OVERLOADED" | "DATABASE_SILENT" | "MIGRATIONS_PENDING";
+  readonly code: (typeof notReadyCodes)[number];
   readonly message: string;
 }
 
@@ -10,25 +12,22 @@ export interface Readiness {
   check(): Promise<readonly NotReady[]>;
   /** From now on this process is on its way out. */
   leave(): void;
+  /** Asks also whether there is too much to do: what, in a sentence; null: there is not. */
+  watch(overload: () => string | null): void;
   isLeaving(): boolean;
 }
 
 export interface ReadinessOptions {
   /** Names of migrations that the database lacks. Rejects where the database does not answer. */
   readonly pendingMigrations: () => Promise<readonly string[]>;
-  /** What there is too much of; null: nothing. */
-  readonly overload?: () => string | null;
   /** Milliseconds that the database may take. */
   readonly patience?: number;
 }
 
 /** What `/readyz` says. The database is asked by one check at a time, so that probes do not queue up before one that is stuck. */
-export function createReadiness({
-  pendingMigrations,
-  overload = () => null,
-  patience = 1_000,
-}: ReadinessOptions): Readiness {
+export function createReadiness({ pendingMigrations, patience = 1_000 }: ReadinessOptions): Readiness {
   let leaving = false;
+  let overload = (): string | null => null;
   let asking: Promise<readonly NotReady[]> | null = null;
   const askDatabase = (): Promise<readonly NotReady[]> => {
     asking ??= pendingMigrations()
@@ -51,6 +50,9 @@ export function createReadiness({
     },
     leave: () => {
       leaving = true;
+    },
+    watch: (asked) => {
+      overload = asked;
     },
     isLeaving: () => leaving,
   };

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { BackgroundWork } from "./background-work.js";
 import type { Environment } from "./environment.js";
 import { firstQuery } from "./first-query.js";
+import { startObservation } from "./observe/observation.js";
 import { openDatabase } from "./open-database.js";
 import { openLog } from "./open-log.js";
 import { newestPlan } from "../services/newest-plan.js";
@@ -22,14 +23,28 @@ export async function serve(settings: Environment): Promise<Serving> {
   const log = openLog(settings.logLevel);
   const root = projectRoot();
   // The database takes longest, so it opens first; the rest of the program loads beside it.
-  const opening = openDatabase(settings, log);
-  const [{ buildApp }, database] = await Promise.all([import("./build-app.js"), opening]);
+  const observation = await startObservation(settings, log);
+  const opening = openDatabase(settings, log, observation.observer);
+  const [{ buildApp }, { watchOverload, usualLimits }, database] = await Promise.all([
+    import("./build-app.js"),
+    import("./overload.js"),
+    opening,
+  ]);
+  const { shedDelayMs } = settings;
+  const overload =
+    shedDelayMs === null
+      ? null
+      : watchOverload({ ...usualLimits, loopDelayMs: shedDelayMs }, () => database.database.poolFigures());
+  if (overload !== null) database.readiness.watch(() => overload.describe());
   const app = await buildApp({
     deps: database.deps,
     log,
     readiness: database.readiness,
     explorerFolder: join(root, "dist/explorer"),
     browserFolder: join(root, "dist/browser"),
+    onRequestEnd: observation.onRequestEnd,
+    onShed: observation.onShed,
+    ...(overload === null ? {} : { overload }),
   });
   let work: Promise<BackgroundWork> | null = null;
   const finishWork = async (): Promise<void> => (await work)?.close();
@@ -44,17 +59,21 @@ export async function serve(settings: Environment): Promise<Serving> {
     },
     stop: async () => {
       await Promise.all([app.close(), finished]);
+      await observation.close();
       await database.close();
     },
   });
   const address = await app.listen({ port: settings.port, host: settings.host });
+  await observation.open(database);
   const newest = await newestPlan(database.deps);
   return {
     address,
     firstQuery: firstQuery(address, newest),
     startWork: async () => {
       if (!settings.worker) return;
-      work = import("./background-work.js").then((module) => module.startBackgroundWork(database, settings, log));
+      work = import("./background-work.js").then((module) =>
+        module.startBackgroundWork(database, settings, log, observation.observer),
+      );
       await work;
     },
   };

@@ -2,6 +2,7 @@ import type { Job } from "../jobs/job.js";
 import { jobs } from "../jobs/jobs.js";
 import { startBackgroundWork } from "./background-work.js";
 import type { Environment } from "./environment.js";
+import { startObservation } from "./observe/observation.js";
 import { openDatabase } from "./open-database.js";
 import { openLog } from "./open-log.js";
 import { onStopSignal } from "./shutdown.js";
@@ -9,17 +10,20 @@ import { onStopSignal } from "./shutdown.js";
 /** Does nightly jobs and sends webhooks until SIGTERM or SIGINT. */
 export async function work(settings: Environment): Promise<void> {
   const log = openLog(settings.logLevel);
-  const database = await openDatabase(settings, log);
-  const working = await startBackgroundWork(database, settings, log);
+  const observation = await startObservation(settings, log);
+  const database = await openDatabase(settings, log, observation.observer);
+  const working = await startBackgroundWork(database, settings, log, observation.observer);
   onStopSignal(log, {
     graceMs: settings.graceMs,
     drainMs: 0,
     leave: () => database.readiness.leave(),
     stop: async () => {
       await working.close();
+      await observation.close();
       await database.close();
     },
   });
+  await observation.open(database);
   log.info({ jobs: jobs.map(({ name }) => name), zone: settings.zone }, "working");
 }
 

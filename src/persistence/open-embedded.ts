@@ -41,10 +41,11 @@ export async function openPglite(
   const migrations = await readMigrations(migrationsFolder());
   await migrate(sql, migrations, options.log);
   const adapter = new PrismaPGlite(pglite);
-  const { onStatement } = options;
   const client = new PrismaClient({
-    adapter: onStatement === undefined ? adapter : watchStatements(adapter, onStatement),
+    adapter: watchStatements(adapter, options),
     transactionOptions: transactionTimes,
+    // Messages without the values that were asked with.
+    errorFormat: "minimal",
   });
   let closing: Promise<void> | null = null;
   const close = () =>
@@ -59,6 +60,7 @@ export async function openPglite(
     sql,
     pendingMigrations: () => pendingMigrations(sql, migrations),
     replicas: null,
+    poolFigures: () => null,
     close,
   };
 }

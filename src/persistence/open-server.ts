@@ -7,7 +7,7 @@ import { PrismaClient } from "./generated/client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations, type Migration } from "./migrations-folder.js";
 import { openReplicas, type Connected, type ReplicaOptions } from "./open-replicas.js";
-import type { OpenedDatabase, OpenOptions, PersistenceLog, Sql, SqlAnswer } from "./opened-database.js";
+import type { OpenedDatabase, OpenOptions, PersistenceLog, PoolFigures, Sql, SqlAnswer } from "./opened-database.js";
 import { transactionTimes } from "./transaction-times.js";
 import { watchStatements } from "./watch-statements.js";
 
@@ -60,24 +60,32 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
     sql: direct === null ? primary.sql : sqlOf(direct),
     replicas,
     pendingMigrations: () => pendingMigrations(primary.sql, migrations),
+    poolFigures: () => primary.poolFigures(),
     close: () => (closing ??= Promise.all([primary.close(), replicas?.close(), direct?.end()]).then(() => undefined)),
   };
 }
 
 interface ConnectedServer extends Connected {
   readonly client: PrismaClient;
+  poolFigures(): PoolFigures;
 }
 
-function connect(url: string, { poolSize = 10, log, onStatement }: ServerOptions): ConnectedServer {
-  const pool = openPool(url, poolSize, log);
+function connect(url: string, options: ServerOptions): ConnectedServer {
+  const pool = openPool(url, options.poolSize ?? 10, options.log);
   const adapter = new PrismaPg(pool);
   const client = new PrismaClient({
-    adapter: onStatement === undefined ? adapter : watchStatements(adapter, onStatement),
+    adapter: watchStatements(adapter, options),
     transactionOptions: transactionTimes,
+    // Messages without the values that were asked with.
+    errorFormat: "minimal",
   });
   let closing: Promise<void> | null = null;
   const close = () => (closing ??= client.$disconnect().then(() => pool.end()));
-  return { client, data: createData(client, serverBulk(pool), close), sql: sqlOf(pool), close };
+  const poolFigures = (): PoolFigures => {
+    const { totalCount: total, idleCount: idle, waitingCount: waiting, options: settings } = pool;
+    return { total, idle, waiting, most: settings.max };
+  };
+  return { client, data: createData(client, serverBulk(pool), close), sql: sqlOf(pool), poolFigures, close };
 }
 
 function openPool(url: string, size: number, log: PersistenceLog | undefined): pg.Pool {

@@ -21,6 +21,8 @@ export interface OpenedDatabase {
   pendingMigrations(): Promise<readonly string[]>;
   /** null: there are none. */
   readonly replicas: Replicas | null;
+  /** null: there is no pool, only one connection. */
+  poolFigures(): PoolFigures | null;
   /** Waits for what is running. Safe to call twice. */
   close(): Promise<void>;
 }
@@ -31,10 +33,25 @@ export interface PersistenceLog {
   warn(facts: object, message: string): void;
 }
 
+/** Connections to the database. */
+export interface PoolFigures {
+  readonly total: number;
+  readonly idle: number;
+  /** Who waits for one. */
+  readonly waiting: number;
+  /** The most that may be open. */
+  readonly most: number;
+}
+
+/** Does the work, which sends that statement, and may note how long it took. */
+export type AroundStatement = <T>(sql: string, work: () => Promise<T>) => Promise<T>;
+
 export type OnStatement = (sql: string, values: readonly unknown[]) => void;
 
 export interface OpenOptions {
   readonly log?: PersistenceLog;
   /** Called with every statement `data` and `client` send, before it is sent. BEGIN and COMMIT are not among them. */
   readonly onStatement?: OnStatement;
+  /** The same statements, while they are under way. */
+  readonly aroundStatement?: AroundStatement;
 }

@@ -5,48 +5,55 @@ import type {
   SqlQueryable,
   Transaction,
 } from "@prisma/driver-adapter-utils";
-import type { OnStatement } from "./opened-database.js";
+import type { OpenOptions } from "./opened-database.js";
+
+type Watched = <T>(query: SqlQuery, send: () => Promise<T>) => Promise<T>;
 
 /** One of the two adapters sends these as statements, the other does not: nobody hears them. */
 const frame = /^(BEGIN|COMMIT|ROLLBACK)$/;
 
-/** The same adapter; `onStatement` hears every statement, inside and outside of transactions. */
-export function watchStatements(factory: SqlDriverAdapterFactory, onStatement: OnStatement): SqlDriverAdapterFactory {
+/** The same adapter; whoever watches hears every statement, inside and outside of transactions. Nobody: that adapter itself. */
+export function watchStatements(
+  factory: SqlDriverAdapterFactory,
+  { onStatement, aroundStatement }: Pick<OpenOptions, "onStatement" | "aroundStatement">,
+): SqlDriverAdapterFactory {
+  if (onStatement === undefined && aroundStatement === undefined) return factory;
+  const watched: Watched = (query, send) => {
+    if (frame.test(query.sql)) return send();
+    onStatement?.(query.sql, query.args);
+    return aroundStatement === undefined ? send() : aroundStatement(query.sql, send);
+  };
   return {
     provider: factory.provider,
     adapterName: factory.adapterName,
-    connect: async () => watchAdapter(await factory.connect(), onStatement),
+    connect: async () => watchAdapter(await factory.connect(), watched),
   };
 }
 
-function watchAdapter(adapter: SqlDriverAdapter, onStatement: OnStatement): SqlDriverAdapter {
+function watchAdapter(adapter: SqlDriverAdapter, watched: Watched): SqlDriverAdapter {
   return {
-    ...watchQueries(adapter, onStatement),
+    ...watchQueries(adapter, watched),
     executeScript: (script) => adapter.executeScript(script),
-    startTransaction: async (level) => watchTransaction(await adapter.startTransaction(level), onStatement),
+    startTransaction: async (level) => watchTransaction(await adapter.startTransaction(level), watched),
     getConnectionInfo: () => adapter.getConnectionInfo?.() ?? { supportsRelationJoins: true },
     dispose: () => adapter.dispose(),
   };
 }
 
-function watchTransaction(transaction: Transaction, onStatement: OnStatement): Transaction {
+function watchTransaction(transaction: Transaction, watched: Watched): Transaction {
   return {
-    ...watchQueries(transaction, onStatement),
+    ...watchQueries(transaction, watched),
     options: transaction.options,
     commit: () => transaction.commit(),
     rollback: () => transaction.rollback(),
   };
 }
 
-function watchQueries(queryable: SqlQueryable, onStatement: OnStatement): SqlQueryable {
-  const heard = (query: SqlQuery): SqlQuery => {
-    if (!frame.test(query.sql)) onStatement(query.sql, query.args);
-    return query;
-  };
+function watchQueries(queryable: SqlQueryable, watched: Watched): SqlQueryable {
   return {
     provider: queryable.provider,
     adapterName: queryable.adapterName,
-    queryRaw: (query) => queryable.queryRaw(heard(query)),
-    executeRaw: (query) => queryable.executeRaw(heard(query)),
+    queryRaw: (query) => watched(query, () => queryable.queryRaw(query)),
+    executeRaw: (query) => watched(query, () => queryable.executeRaw(query)),
   };
 }

@@ -10,6 +10,7 @@ import { rulesToday } from "./find-rules.js";
 import { loadPlan } from "./load-plan.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
 import { readToday } from "./scale-for-reader.js";
+import { inStage } from "./stage.js";
 import { showFor } from "./show-amount.js";
 
 export interface GivenPortion extends RevisionRef {
@@ -48,7 +49,8 @@ export async function answerLists(
   if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);
   const household = read.value;
   const today = await readToday(deps, bundles, household, rules);
-  const scaled = scalePlans(plans, household, today);
+  const scaled = inStage(deps, "scale", () => scalePlans(plans, household, today));
   if (!scaled.ok) return scaled;
-  return ok({ plans, list: shop(scaled.value, household, today), reader: showFor(household, first.plan) });
+  const list = inStage(deps, "shop", () => shop(scaled.value, household, today));
+  return ok({ plans, list, reader: showFor(household, first.plan) });
 }

@@ -10,6 +10,7 @@ import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { planPrepSession } from "./plan-prep-session.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
+import { inStage } from "./stage.js";
 import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
 
 /** One part of what is said about a plan, computed without the others. null: there is no such plan. */
@@ -32,7 +33,7 @@ export const answerList = (deps: Deps, ref: RevisionRef, asked: Asked): Promise<
   partOf(deps, ref, asked, ({ publication, scaled, household, reader, today }) =>
     ok({
       plans: [{ bundle: scaled.bundle, revision: publication.revision, servings: scaled.servings }],
-      list: shop([scaled], household, today),
+      list: inStage(deps, "shop", () => shop([scaled], household, today)),
       reader,
     }),
   );
@@ -44,7 +45,7 @@ export const answerSession = (
   asked: Asked,
 ): Promise<Result<ScaledForReader & { readonly session: PrepSession }> | null> =>
   partOf(deps, ref, asked, ({ scaled, household }) => {
-    const session = planPrepSession(scaled, household, deps.clock);
+    const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, deps.clock));
     return session.ok ? ok({ session: session.value }) : session;
   });
 

@@ -6,6 +6,7 @@ import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { planPrepSession } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
+import { inStage } from "./stage.js";
 import { findCautions, stateContents, stateNutrition } from "./state-contents.js";
 
 export type { PlanAnswer, Publication, Reader } from "../domain/plan/plan-answer.js";
@@ -22,13 +23,13 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   const read = await scaleForReader(deps, published, asked);
   if (!read.ok) return read;
   const { publication, household, reader, rules, scaled, today } = read.value;
-  const session = planPrepSession(scaled, household, deps.clock);
+  const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, deps.clock));
   return ok({
     publication,
     household,
     reader,
     scaled,
-    list: shop([scaled], household, today),
+    list: inStage(deps, "shop", () => shop([scaled], household, today)),
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
     storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)),

@@ -1,5 +1,6 @@
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { FileSources } from "./collect-file.js";
+import type { AroundStage } from "./stage.js";
 import type { OperatorAddress } from "./morning-message.js";
 import type { Data } from "../persistence/data.js";
 
@@ -72,6 +73,8 @@ export interface Deps {
   readonly operator?: OperatorAddress;
   /** Where files of feeds are come by; left out: this process fetches none. */
   readonly sources?: FileSources;
+  /** Whoever is told what computing takes; left out: nobody. */
+  readonly aroundStage?: AroundStage;
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
   readonly knownRules: Map<string, RuleSet>;
 }

@@ -13,6 +13,7 @@ import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
 import { showFor } from "./show-amount.js";
+import { inStage } from "./stage.js";
 
 /** A household, and for how many; `servings` null: as many as the plan is written for. */
 export interface Asked {
@@ -38,11 +39,13 @@ export const readToday = (
   household: Household,
   { allergens }: KnownRules,
 ): Promise<FoodsToday> =>
-  foodsToday(bundles, household, allergens.diets, {
-    readFoods: (slugs) => findFoods(deps, slugs),
-    readSynonyms: (slugs) => findSynonyms(deps, slugs),
-    readQuestion: () => keepingQuestion(household, deps.clock, (date) => findKeepingRules(deps, date)),
-  });
+  inStage(deps, "gather", () =>
+    foodsToday(bundles, household, allergens.diets, {
+      readFoods: (slugs) => findFoods(deps, slugs),
+      readSynonyms: (slugs) => findSynonyms(deps, slugs),
+      readQuestion: () => keepingQuestion(household, deps.clock, (date) => findKeepingRules(deps, date)),
+    }),
+  );
 
 /** Problems: those of `readHousehold` and of `scalePlan`. */
 export async function scaleForReader(
@@ -56,7 +59,9 @@ export async function scaleForReader(
   if (!read.ok) return read;
   const household = read.value;
   const today = await readToday(deps, [bundle], household, rules);
-  const scaled = scalePlan(bundle, asked.servings ?? bundle.plan.serves, household, today);
+  const scaled = inStage(deps, "scale", () =>
+    scalePlan(bundle, asked.servings ?? bundle.plan.serves, household, today),
+  );
   if (!scaled.ok) return scaled;
   return ok({
     publication: await publicationOf(deps, published),

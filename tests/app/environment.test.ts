@@ -21,6 +21,9 @@ describe("the environment", () => {
         zone: "UTC",
         drainMs: 0,
         graceMs: 10_000,
+        metrics: null,
+        requestLog: 0,
+        shedDelayMs: 500,
         mode: "development",
       },
     });

@@ -89,15 +89,22 @@ describe("the processes on a Postgres server", () => {
 
   it("work until they are told to stop", async () => {
     const child = spawn(process.execPath, ["dist/worker.js"], {
-      env: { PATH, DATABASE_URL: url },
+      env: { PATH, DATABASE_URL: url, PREPWRIGHT_METRICS_PORT: "0" },
       stdio: ["ignore", "ignore", "pipe"],
     });
+    let figures = "";
     const exit = once(child, "exit");
     const lines: string[] = [];
     for await (const line of createInterface({ input: child.stderr })) {
       lines.push(line);
-      if (line.includes('"msg":"working"')) child.kill("SIGTERM");
+      const { msg, address } = JSON.parse(line) as { readonly msg: string; readonly address?: string };
+      if (msg.startsWith("figures")) {
+        expect((await fetch(`${address ?? ""}/readyz`)).status).toBe(200);
+        figures = await (await fetch(`${address ?? ""}/metrics`)).text();
+      }
+      if (msg === "working") child.kill("SIGTERM");
     }
+    expect(figures).toMatch(/^prepwright_pool_connections\{state="most"\} \d+$/m);
     expect(await exit).toEqual([0, null]);
     expect(lines.filter((line) => line.includes('"level":50'))).toEqual([]);
   });

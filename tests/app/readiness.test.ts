@@ -36,7 +36,8 @@ describeOnBothDatabases("a process is ready", (open) => {
   });
 
   it("no more where it was told to stop or has too much to do, and lists everything that is wrong", async () => {
-    const readiness = createReadiness({ ...database, overload: () => "Too much." });
+    const readiness = createReadiness(database);
+    readiness.watch(() => "Too much.");
     expect(await codes(readiness)).toEqual(["OVERLOADED"]);
     readiness.leave();
     expect(await codes(readiness)).toEqual(["STOPPING", "OVERLOADED"]);

@@ -44,11 +44,11 @@ export async function openTestApp(
   data: Data,
   explorerFolder = "dist/explorer",
   clock: Clock = () => new Date("2026-03-01T09:00:00Z"),
-  more: Pick<Deps, "allowPrivateWebhooks"> = {},
-  options: Partial<Pick<AppOptions, "bodyTime" | "readiness">> = {},
+  more: Pick<Deps, "allowPrivateWebhooks" | "aroundStage"> = {},
+  options: Partial<Pick<AppOptions, "bodyTime" | "readiness" | "onRequestEnd" | "overload" | "onShed" | "log">> = {},
 ): Promise<TestApp> {
   const logged: string[] = [];
-  const log = pino({ level: "info" }, { write: (line: string) => void logged.push(line) });
+  const log = options.log ?? pino({ level: "info" }, { write: (line: string) => void logged.push(line) });
   const deps: Deps = { data, clock, log, knownRules: new Map(), ...more };
   await loadShippedRules(deps, rules);
   const readiness = options.readiness ?? createReadiness({ pendingMigrations: () => Promise.resolve([]) });

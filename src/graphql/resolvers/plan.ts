@@ -5,6 +5,7 @@ import { listRevisions } from "../../services/list-revisions.js";
 import { listServings } from "../../services/list-servings.js";
 import { readHousehold } from "../../services/read-household.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
+import { inStage } from "../../services/stage.js";
 import { stateContents, stateNutrition } from "../../services/state-contents.js";
 import { showFor } from "../../services/show-amount.js";
 import { valueOf } from "../errors.js";
@@ -52,7 +53,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     const today = once(() => loaders.today([frozen.bundle], household));
     // Only the cheapest route hangs on prices of today; otherwise nothing is read that nobody asked for.
     const known = household.routes.mode === "CHEAPEST" ? await today() : await loaders.withoutToday(household);
-    const scaled = valueOf(scalePublishedPlan(frozen.bundle, servings, household, known));
+    const scaled = valueOf(inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, known)));
     return {
       scaled,
       household,

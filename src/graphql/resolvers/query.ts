@@ -6,6 +6,7 @@ import { listFoods } from "../../services/list-foods.js";
 import { listRuleSets } from "../../services/find-rule-sets.js";
 import { listPlans } from "../../services/list-plans.js";
 import { readHousehold } from "../../services/read-household.js";
+import { inStage } from "../../services/stage.js";
 import { showFor } from "../../services/show-amount.js";
 import { problemsError, valueOf } from "../errors.js";
 import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
@@ -61,7 +62,7 @@ export const queryResolvers: QueryResolvers = {
   catalogueFoods: async (_, { search, ...page }, { deps }) =>
     connection(valueOf(await listCatalogueFoods(deps, { search: search ?? null, page })), (food) => food),
 
-  shoppingList: async (_, { plans, household: given }, { loaders }) => {
+  shoppingList: async (_, { plans, household: given }, { deps, loaders }) => {
     const tooMany = portionCountProblems(plans.length);
     if (tooMany.length > 0) throw problemsError(tooMany);
     const portions = await Promise.all(
@@ -80,8 +81,8 @@ export const queryResolvers: QueryResolvers = {
     const household = valueOf(readHousehold(given ?? {}, bundles, diets));
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
     const today = await loaders.today(bundles, household);
-    const scaled = valueOf(scalePortions(wanted, household, today));
-    const list = buildShoppingList(scaled, household, today);
+    const scaled = valueOf(inStage(deps, "scale", () => scalePortions(wanted, household, today)));
+    const list = inStage(deps, "shop", () => buildShoppingList(scaled, household, today));
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },
 

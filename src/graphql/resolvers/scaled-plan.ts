@@ -1,6 +1,7 @@
 import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
 import { planPrepSession } from "../../services/plan-prep-session.js";
+import { inStage } from "../../services/stage.js";
 import { findCautions, type Contents } from "../../services/state-contents.js";
 import { valueOf } from "../errors.js";
 import { showAmount, showScaledLine } from "../../services/show-amount.js";
@@ -26,14 +27,14 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   servings: ({ scaled }) => scaled.servings,
   meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
-  shoppingList: async ({ scaled, household, frozen, show, today }) => ({
-    list: buildShoppingList([scaled], household, await today()),
-    plans: [frozen],
-    show,
-  }),
+  shoppingList: async ({ scaled, household, frozen, show, today }, _, { deps }) => {
+    const known = await today();
+    const list = inStage(deps, "shop", () => buildShoppingList([scaled], household, known));
+    return { list, plans: [frozen], show };
+  },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
   session: ({ scaled, household, frozen }, _, { deps }) => ({
-    session: valueOf(planPrepSession(scaled, household, deps.clock)),
+    session: valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, deps.clock))),
     frozen,
   }),
   allergens: ({ contents, frozen }) => ({ ...contents().plan.allergens, frozen }),

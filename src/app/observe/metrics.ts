@@ -1,0 +1,230 @@
+import { collectDefaultMetrics, Counter, Gauge, Histogram, Registry } from "prom-client";
+import type { Backlog } from "../../persistence/backlog.js";
+import type { PoolFigures } from "../../persistence/opened-database.js";
+import { notReadyCodes, type Readiness } from "../readiness.js";
+import { whenDone, type Observer } from "./observer.js";
+import type { OnRequestEnd } from "./request-end.js";
+
+/** Since the process began. */
+export interface CacheFigures {
+  readonly hits: number;
+  readonly misses: number;
+  readonly entries: number;
+}
+
+export interface Metrics extends Observer {
+  readonly onRequestEnd: OnRequestEnd;
+  /** A request that was turned away, or would have been: what there was too much of. */
+  readonly onShed: (what: string) => void;
+  /** What is asked for when somebody reads the figures; each may be told once its part of the program is open. */
+  watch(sources: MetricSources): void;
+  /** The text, and what media type it is. */
+  read(): Promise<{ readonly text: string; readonly type: string }>;
+}
+
+export interface MetricSources {
+  /** null: a database without a pool. */
+  readonly pool?: () => PoolFigures | null;
+  /** Name of the cache -> its figures. */
+  readonly caches?: () => Readonly<Record<string, CacheFigures>>;
+  /** Work that waits in the database: the same for every process. */
+  readonly backlog?: () => Promise<Backlog>;
+  readonly readiness?: Readiness;
+}
+
+const seconds = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5, 10];
+
+/** Figures for Prometheus. `now` in milliseconds. Labels take few values each, none of them a caller's own words. */
+export function createMetrics(now: () => number): Metrics {
+  const registry = new Registry();
+  const registers = [registry];
+  collectDefaultMetrics({ register: registry });
+  // Named like counters, which they are not: linters of figures take offence.
+  for (const what of ["handles", "requests", "resources"]) registry.removeSingleMetric(`nodejs_active_${what}_total`);
+  const counter = <Label extends string>(name: string, help: string, labelNames: readonly Label[]) =>
+    new Counter({ name: `prepwright_${name}`, help, labelNames, registers });
+  const histogram = <Label extends string>(
+    name: string,
+    help: string,
+    labelNames: readonly Label[],
+    buckets: number[] = seconds,
+  ) => new Histogram({ name: `prepwright_${name}`, help, labelNames, buckets, registers });
+
+  const requests = counter("requests_total", "Requests that were answered.", ["part", "route", "method", "status"]);
+  const durations = histogram("request_duration_seconds", "From the head of a request to the end of its answer.", [
+    "part",
+    "route",
+  ]);
+  const aborted = counter("requests_aborted_total", "Requests whose caller went away before the end.", ["part"]);
+  const operations = counter("graphql_operations_total", "GraphQL operations.", ["kind", "operation", "outcome"]);
+  const costs = histogram(
+    "graphql_cost",
+    "Cost of operations as it is checked before they run.",
+    [],
+    [1, 3, 10, 30, 100, 300, 1_000, 3_000, 10_000, 30_000, 100_000],
+  );
+  const shed = counter("requests_shed_total", "Requests turned away because there was too much to do.", ["reason"]);
+  const stages = histogram("stage_duration_seconds", "What computing answers is spent on.", ["stage"]);
+  const statements = histogram("sql_duration_seconds", "SQL statements, from sending to the last row.", ["kind"]);
+  const statementErrors = counter("sql_errors_total", "SQL statements that failed.", ["kind"]);
+  const jobs = counter("job_runs_total", "Jobs that this process ran.", ["job", "outcome"]);
+  const jobDurations = histogram(
+    "job_duration_seconds",
+    "Jobs that this process ran.",
+    ["job"],
+    [0.1, 1, 10, 60, 300, 1_800],
+  );
+
+  return {
+    onRequestEnd: (end) => {
+      const { part, method, status, ms, kind, registered, cost, hasErrors, isAborted } = end;
+      const route = end.route ?? "none";
+      requests.inc({ part, route, method: end.route === null ? "any" : method, status: String(status) });
+      durations.observe({ part, route }, ms / 1000);
+      if (isAborted) aborted.inc({ part });
+      if (kind !== null) {
+        operations.inc({ kind, operation: registered ?? "other", outcome: hasErrors ? "errors" : "ok" });
+      }
+      if (cost !== null) costs.observe(cost);
+    },
+    onShed: (reason) => shed.inc({ reason }),
+    aroundStage: (stage, work) => {
+      const begun = now();
+      return whenDone(work, () => stages.observe({ stage }, (now() - begun) / 1000));
+    },
+    aroundStatement: (sql, work) => {
+      const begun = now();
+      const kind = kindOf(sql);
+      return whenDone(work, (error) => {
+        statements.observe({ kind }, (now() - begun) / 1000);
+        if (error !== null) statementErrors.inc({ kind });
+      });
+    },
+    aroundJob: (job, work) => {
+      const begun = now();
+      return whenDone(work, (error) => {
+        jobDurations.observe({ job }, (now() - begun) / 1000);
+        jobs.inc({ job, outcome: error === null ? "done" : "failed" });
+      });
+    },
+    watch: ({ pool, caches, backlog, readiness }) => {
+      if (pool !== undefined) watchPool(registry, pool);
+      if (caches !== undefined) watchCaches(registry, caches);
+      if (backlog !== undefined) watchBacklog(registry, backlog);
+      if (readiness !== undefined) watchReadiness(registry, readiness);
+    },
+    read: async () => ({ text: await registry.metrics(), type: registry.contentType }),
+  };
+}
+
+const kinds = new Set(["select", "insert", "update", "delete", "with"]);
+
+function kindOf(sql: string): string {
+  const word = /^\s*([a-z]+)/i.exec(sql)?.[1]?.toLowerCase() ?? "";
+  return kinds.has(word) ? word : "other";
+}
+
+interface Reading {
+  readonly labels: Readonly<Record<string, string>>;
+  readonly value: number;
+}
+
+/** A figure that is looked up when somebody reads it. */
+function gauge(
+  registry: Registry,
+  name: string,
+  help: string,
+  labelNames: readonly string[],
+  read: () => readonly Reading[] | Promise<readonly Reading[]>,
+): void {
+  new Gauge({
+    name: `prepwright_${name}`,
+    help,
+    labelNames: [...labelNames],
+    registers: [registry],
+    async collect() {
+      const found = await read();
+      this.reset();
+      for (const { labels, value } of found) this.set({ ...labels }, value);
+    },
+  });
+}
+
+function watchPool(registry: Registry, pool: () => PoolFigures | null): void {
+  gauge(registry, "pool_connections", "Connections to the database.", ["state"], () => {
+    const figures = pool();
+    if (figures === null) return [];
+    const { total, idle, most } = figures;
+    return [
+      { labels: { state: "busy" }, value: total - idle },
+      { labels: { state: "idle" }, value: idle },
+      { labels: { state: "most" }, value: most },
+    ];
+  });
+  gauge(registry, "pool_waiting", "Who waits for a connection to the database.", [], () => {
+    const figures = pool();
+    return figures === null ? [] : [{ labels: {}, value: figures.waiting }];
+  });
+}
+
+function watchCaches(registry: Registry, caches: () => Readonly<Record<string, CacheFigures>>): void {
+  const each = (read: (figures: CacheFigures) => number) => (): readonly Reading[] =>
+    Object.entries(caches()).map(([cache, figures]) => ({ labels: { cache }, value: read(figures) }));
+  const total = (name: string, help: string, read: () => readonly Reading[]): void => {
+    new Counter({
+      name: `prepwright_${name}`,
+      help,
+      labelNames: ["cache"],
+      registers: [registry],
+      collect() {
+        this.reset();
+        for (const { labels, value } of read()) this.inc({ ...labels }, value);
+      },
+    });
+  };
+  total(
+    "cache_hits_total",
+    "What was found in a cache.",
+    each(({ hits }) => hits),
+  );
+  total(
+    "cache_misses_total",
+    "What was not.",
+    each(({ misses }) => misses),
+  );
+  gauge(
+    registry,
+    "cache_entries",
+    "What a cache holds.",
+    ["cache"],
+    each(({ entries }) => entries),
+  );
+}
+
+function watchBacklog(registry: Registry, read: () => Promise<Backlog>): void {
+  const help = "Work in the database; the same in every process.";
+  gauge(registry, "backlog", help, ["queue", "state"], async () =>
+    (await read()).map(({ queue, state, count }) => ({ labels: { queue, state }, value: count })),
+  );
+  gauge(
+    registry,
+    "backlog_oldest_seconds",
+    "For how long the oldest has been due or under way.",
+    ["queue", "state"],
+    async () =>
+      (await read()).map(({ queue, state, oldestSeconds }) => ({ labels: { queue, state }, value: oldestSeconds })),
+  );
+}
+
+function watchReadiness(registry: Registry, readiness: Readiness): void {
+  gauge(
+    registry,
+    "not_ready",
+    "1 for each reason why this process should not be sent requests.",
+    ["code"],
+    async () => {
+      const now = new Set((await readiness.check()).map(({ code }) => code));
+      return notReadyCodes.map((code) => ({ labels: { code }, value: now.has(code) ? 1 : 0 }));
+    },
+  );
+}

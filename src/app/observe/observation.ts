@@ -1,0 +1,73 @@
+import type { Logger } from "pino";
+import type { OpenedDatabase } from "../../persistence/opened-database.js";
+import { readBacklog, type Backlog } from "../../persistence/backlog.js";
+import type { Environment } from "../environment.js";
+import type { Readiness } from "../readiness.js";
+import type { CacheFigures, Metrics } from "./metrics.js";
+import { combineObservers, type Observer } from "./observer.js";
+import { startOperationsServer } from "./operations-server.js";
+import type { OnRequestEnd } from "./request-end.js";
+import { requestLog } from "./request-log.js";
+
+/** What is watched of a process, by its environment. What nobody asked for is not even loaded. */
+export interface Observation {
+  /** null: nobody watches. */
+  readonly observer: Observer | null;
+  readonly onRequestEnd: readonly OnRequestEnd[];
+  readonly onShed: (what: string) => void;
+  /** Begins to answer `/metrics` where there is a port for it. */
+  open(watched: Watched): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface Watched {
+  readonly database: Pick<OpenedDatabase, "sql" | "poolFigures">;
+  readonly readiness: Readiness;
+  readonly caches?: () => Readonly<Record<string, CacheFigures>>;
+}
+
+type Settings = Pick<Environment, "metrics" | "requestLog" | "logLevel">;
+
+export async function startObservation(settings: Settings, log: Logger): Promise<Observation> {
+  const { metrics: at, requestLog: share } = settings;
+  const metrics = at === null ? null : (await import("./metrics.js")).createMetrics(() => performance.now());
+  const logsRequests = share > 0 || log.isLevelEnabled("debug");
+  let close = (): Promise<void> => Promise.resolve();
+  return {
+    observer: combineObservers(metrics === null ? [] : [metrics]),
+    onRequestEnd: [
+      ...(metrics === null ? [] : [metrics.onRequestEnd]),
+      ...(logsRequests ? [requestLog({ share, dice: Math.random })] : []),
+    ],
+    onShed: (what) => metrics?.onShed(what),
+    open: async ({ database, readiness, caches }) => {
+      if (at === null || metrics === null) return;
+      watchAll(metrics, { database, readiness, ...(caches === undefined ? {} : { caches }) });
+      const server = await startOperationsServer({ ...at, metrics, readiness });
+      close = () => server.close();
+      log.info({ address: server.address }, "figures are at /metrics there");
+    },
+    close: () => close(),
+  };
+}
+
+function watchAll(metrics: Metrics, { database, readiness, caches }: Watched): void {
+  metrics.watch({
+    pool: () => database.poolFigures(),
+    backlog: kept(() => readBacklog(database.sql)),
+    readiness,
+    ...(caches === undefined ? {} : { caches }),
+  });
+}
+
+/** Milliseconds for which the backlog is as good as new: it is asked for twice at each reading. */
+const fresh = 5_000;
+
+function kept(read: () => Promise<Backlog>): () => Promise<Backlog> {
+  let last: { readonly at: number; readonly found: Promise<Backlog> } | null = null;
+  return () => {
+    const now = performance.now();
+    if (last === null || now - last.at > fresh) last = { at: now, found: read() };
+    return last.found;
+  };
+}
