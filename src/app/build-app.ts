@@ -11,6 +11,8 @@ import { sendFailure, sendRefusal } from "../rest/send-problem.js";
 import { openPageAssets } from "../rest/page-assets.js";
 import { registerPages } from "../rest/routes/pages.js";
 import type { Deps } from "../services/deps.js";
+import { openRateLimit, type RateLimitSettings } from "../services/rate-limit.js";
+import { answerHeaders, setAnswerHeaders } from "./answer-headers.js";
 import { limitBodyTime, requestTimes } from "./body-time.js";
 import { reportRequests, type OnRequestEnd } from "./observe/request-end.js";
 import { takeTold } from "./observe/told.js";
@@ -18,6 +20,7 @@ import { readTraceParent } from "./observe/trace-parent.js";
 import { shedLoad, type Overload, type TooMuch } from "./overload.js";
 import { closeGently } from "./connections.js";
 import { registerHealth } from "./health.js";
+import { limitRate } from "./limit-rate.js";
 import type { Readiness } from "./readiness.js";
 import { registerSchemas } from "./schemas.js";
 import { refuseBrokenRequest } from "./refuse-broken-request.js";
@@ -38,7 +41,13 @@ export interface AppOptions {
   readonly onShed?: (what: TooMuch) => void;
   /** Milliseconds that the body of a request may take, if it is no upload; half a minute unless told. */
   readonly bodyTime?: number;
+  /** Left out: nobody is limited. */
+  readonly rateLimit?: RateLimitSettings;
+  /** Addresses and networks of proxies whose `X-Forwarded-*` are believed; left out: nobody's. */
+  readonly trustedProxies?: readonly string[];
 }
+
+const noLimit: RateLimitSettings = { perAddress: 0, perToken: 0, refusedTokensPerAddress: 0 };
 
 /** The largest body that is read. A plan document of two thousand lines is about a quarter of it. */
 export const largestBody = 1024 * 1024;
@@ -54,6 +63,8 @@ export async function buildApp({
   onRequestEnd = [],
   overload,
   onShed = () => undefined,
+  rateLimit = noLimit,
+  trustedProxies = [],
 }: AppOptions): Promise<FastifyInstance> {
   const logger: FastifyBaseLogger = log.child({ part: "http" });
   const app = Fastify({
@@ -62,8 +73,11 @@ export async function buildApp({
     logController: new Fastify.LogController({ disableRequestLogging: true, requestIdLogLabel: "requestId" }),
     bodyLimit: largestBody,
     clientErrorHandler: refuseBrokenRequest,
-    // What the router refuses before any route has it.
-    frameworkErrors: (error, request, reply) => void sendFailure(error, request, reply),
+    // What the router refuses before any route or hook has it.
+    frameworkErrors: (error, request, reply) => {
+      answerHeaders(request, reply);
+      sendFailure(error, request, reply);
+    },
     childLoggerFactory: (parent, bindings, _options, { headers }) => {
       const trace = readTraceParent(headers.traceparent);
       return parent.child(trace === null ? bindings : { ...bindings, traceId: trace.traceId });
@@ -85,12 +99,10 @@ export async function buildApp({
     // While stopping, what still comes in is answered as always.
     return503OnClosing: false,
     routerOptions: { maxParamLength: 200 },
+    trustProxy: trustedProxies.length > 0 && [...trustedProxies],
   });
   closeGently(app.server, () => performance.now());
-  app.addHook("onRequest", (request, reply, done) => {
-    reply.header("x-request-id", request.id);
-    done();
-  });
+  setAnswerHeaders(app);
   app.addHook("onSend", (_request, reply, payload, done) => {
     if (readiness.isLeaving()) reply.header("connection", "close");
     done(null, payload);
@@ -102,7 +114,9 @@ export async function buildApp({
     shedLoad(app, { overload, onShed, dice: Math.random });
     app.addHook("onClose", () => overload.close());
   }
-  readActor(app, deps);
+  const limit = openRateLimit(rateLimit, deps.clock);
+  readActor(app, deps, limit);
+  limitRate(app, limit);
   app.setErrorHandler(sendFailure);
   app.setNotFoundHandler((request, reply) =>
     sendRefusal(notFound("There is nothing at this address."), request, reply),

@@ -1,4 +1,6 @@
+import { isIPv4, isIPv6 } from "node:net";
 import { z } from "zod";
+import type { RateLimitSettings } from "../services/rate-limit.js";
 
 const levels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 
@@ -12,6 +14,19 @@ function isZone(name: string): boolean {
 }
 
 const serverUrl = z.string().regex(/^postgres(ql)?:\/\/\S+$/, "must begin with postgres:// or postgresql://");
+/** What the framework's reader of proxies' headers takes. */
+function isNetwork(text: string): boolean {
+  if (["loopback", "linklocal", "uniquelocal"].includes(text)) return true;
+  const [address = "", prefix, ...more] = text.split("/");
+  const bits = isIPv4(address) ? 32 : isIPv6(address) ? 128 : -1;
+  if (bits === -1 || more.length > 0) return false;
+  return prefix === undefined || (/^\d{1,3}$/.test(prefix) && Number(prefix) <= bits);
+}
+
+const points = z
+  .string()
+  .regex(/^\d{1,9}$/, "must be a whole number of points a minute; 0 is no limit")
+  .transform(Number);
 
 const portNumber = z
   .string()
@@ -77,6 +92,17 @@ const variables = z.object({
     .string()
     .regex(/^whsec_[A-Za-z0-9+/]{32,88}={0,2}$/, "must be whsec_ and 24 to 64 random bytes in base64")
     .optional(),
+  PREPWRIGHT_POINTS_PER_ADDRESS: points.default(30_000),
+  PREPWRIGHT_POINTS_PER_TOKEN: points.default(120_000),
+  PREPWRIGHT_REFUSED_TOKENS_PER_ADDRESS: points.default(30),
+  PREPWRIGHT_TRUST_PROXY: z
+    .string()
+    .transform((text) => text.split(",").map((part) => part.trim()))
+    .refine(
+      (parts) => parts.every(isNetwork),
+      "must be addresses, networks (10.0.0.0/8) or loopback, linklocal, uniquelocal, with commas between them",
+    )
+    .default([]),
   PREPWRIGHT_WORKER: z.enum(["0", "1"], "must be 1 or 0").default("1"),
   PREPWRIGHT_ZONE: z
     .string()
@@ -117,6 +143,9 @@ export interface Environment {
   readonly requestLog: number;
   /** Delay of the event loop beyond which requests are turned away, in milliseconds; null: none are. */
   readonly shedDelayMs: number | null;
+  readonly rateLimit: RateLimitSettings;
+  /** Addresses and networks of proxies whose `X-Forwarded-*` are believed. */
+  readonly trustedProxies: readonly string[];
   readonly mode: "development" | "production" | "test";
 }
 
@@ -161,6 +190,12 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
           : { host: parsed.data.PREPWRIGHT_METRICS_HOST, port: parsed.data.PREPWRIGHT_METRICS_PORT },
       requestLog: parsed.data.PREPWRIGHT_REQUEST_LOG,
       shedDelayMs: parsed.data.PREPWRIGHT_SHED_DELAY_MS || null,
+      rateLimit: {
+        perAddress: parsed.data.PREPWRIGHT_POINTS_PER_ADDRESS,
+        perToken: parsed.data.PREPWRIGHT_POINTS_PER_TOKEN,
+        refusedTokensPerAddress: parsed.data.PREPWRIGHT_REFUSED_TOKENS_PER_ADDRESS,
+      },
+      trustedProxies: parsed.data.PREPWRIGHT_TRUST_PROXY,
       mode: NODE_ENV,
     },
   };

@@ -1,7 +1,9 @@
 import type { FastifyInstance } from "fastify";
-import type { Actor } from "../services/actor.js";
+import { anyone, type Actor } from "../services/actor.js";
 import { authenticate } from "../services/authenticate.js";
 import type { Deps } from "../services/deps.js";
+import type { RateLimit } from "../services/rate-limit.js";
+import { callerAddress } from "./caller-address.js";
 
 declare module "fastify" {
   interface FastifyRequest {
@@ -16,12 +18,19 @@ class TokenRefused extends Error {
   readonly statusCode = 401;
 }
 
-/** Gives every request its actor. */
-export function readActor(app: FastifyInstance, deps: Deps): void {
+/** Gives every request its actor. From where too many tokens were not taken, none is looked at for a while. */
+export function readActor(app: FastifyInstance, deps: Deps, limit: RateLimit): void {
   app.decorateRequest("actor");
   app.addHook("onRequest", async (request, reply) => {
-    const found = await authenticate(deps, request.headers.authorization);
+    const { authorization } = request.headers;
+    // Until it is known, so that whatever refuses the request can ask.
+    request.actor = anyone;
+    if (authorization === undefined) return;
+    const address = callerAddress(request);
+    limit.admitToken(address);
+    const found = await authenticate(deps, authorization);
     if (!found.ok) {
+      limit.noteRefusedToken(address);
       // RFC 6750, section 3.
       void reply.header("www-authenticate", 'Bearer error="invalid_token"');
       throw new TokenRefused(found.message);

@@ -7,11 +7,7 @@ export function registerSchemas(app: FastifyInstance): void {
   for (const kind of documentKinds) {
     const text = JSON.stringify(schemas[kind]);
     app.get(`/schemas/${kind}.json`, (_request, reply) =>
-      reply
-        .header("access-control-allow-origin", "*")
-        .header("cache-control", "public, max-age=86400")
-        .type("application/schema+json; charset=utf-8")
-        .send(text),
+      reply.header("cache-control", "public, max-age=86400").type("application/schema+json; charset=utf-8").send(text),
     );
   }
 }

@@ -45,6 +45,8 @@ export async function serve(settings: Environment): Promise<Serving> {
     onRequestEnd: observation.onRequestEnd,
     onShed: observation.onShed,
     ...(overload === null ? {} : { overload }),
+    rateLimit: settings.rateLimit,
+    trustedProxies: settings.trustedProxies,
   });
   let work: Promise<BackgroundWork> | null = null;
   const finishWork = async (): Promise<void> => (await work)?.close();

@@ -18,6 +18,7 @@ export const errorCodes = {
   METHOD_NOT_ALLOWED: { status: 405 },
   NOT_ACCEPTABLE: { status: 406 },
   UNSUPPORTED_MEDIA_TYPE: { status: 415 },
+  RATE_LIMITED: { status: 429 },
   GRAPHQL_PARSE_FAILED: { status: 400, documentRefused: true },
   GRAPHQL_VALIDATION_FAILED: { status: 400, documentRefused: true },
   TOO_LARGE: { status: 400, documentRefused: true },

@@ -40,8 +40,11 @@ export function openExplorer(folder: string): Explorer | null {
     sendPage: (reply) =>
       reply
         .header("content-security-policy", policy)
-        .header("x-content-type-options", "nosniff")
-        .header("referrer-policy", "no-referrer")
+        .header("cross-origin-embedder-policy", "require-corp")
+        .header("cross-origin-opener-policy", "same-origin")
+        .header("cross-origin-resource-policy", "same-origin")
+        .header("x-permitted-cross-domain-policies", "none")
+        .header("permissions-policy", "camera=(), geolocation=(), microphone=()")
         .header("cache-control", "no-cache")
         .header("vary", "accept")
         .type("text/html; charset=utf-8")
@@ -50,7 +53,6 @@ export function openExplorer(folder: string): Explorer | null {
       names.has(name)
         ? reply
             .header("cache-control", "public, max-age=31536000, immutable")
-            .header("x-content-type-options", "nosniff")
             .type(types[extname(name)] ?? "application/octet-stream")
             .send(readFileSync(join(folder, name)))
         : reply.callNotFound(),

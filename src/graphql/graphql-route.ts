@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
+import { QuotaExceeded } from "../services/rate-limit.js";
 import { createContext } from "./context.js";
 import type { Engine } from "./engine.js";
 import { shownFault } from "./errors.js";
@@ -47,8 +48,11 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
       handler: (request, reply) => sendRefusal(wrongMethod, chooseMediaType(request.headers) ?? anyType, reply),
     });
     if (explorer !== null) {
-      scope.get(`${graphqlPath}/explorer/:name`, (request: FastifyRequest<{ Params: { name: string } }>, reply) =>
-        explorer.sendAsset(request.params.name, reply),
+      scope.get(
+        `${graphqlPath}/explorer/:name`,
+        { config: { reader: "PAGE" } },
+        (request: FastifyRequest<{ Params: { name: string } }>, reply) =>
+          explorer.sendAsset(request.params.name, reply),
       );
     }
     done();
@@ -93,6 +97,9 @@ const sendRefusal = (refused: Refusal, type: MediaType, reply: FastifyReply): Fa
 function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const type = chooseMediaType(request.headers) ?? anyType;
   const status = error.statusCode ?? 500;
+  if (error instanceof QuotaExceeded) {
+    return sendRefusal(refusal("RATE_LIMITED", error.message, {}, { headers: error.headers }), type, reply);
+  }
   if (status < 500) return sendRefusal(callersFault(status, error.message), type, reply);
   request.log.error({ err: error }, "a GraphQL request failed");
   return sendRefusal({ code: "INTERNAL_SERVER_ERROR", errors: [shownFault(request.id)], headers: {} }, type, reply);

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { namedSchemas } from "../services/json-schemas.js";
 import type { Endpoint, Writing } from "./endpoint.js";
 import { bareType } from "./format.js";
+import { pointsOfAnswer } from "./points.js";
 import type { Parameter } from "./parameter.js";
 import { problemKinds, type ProblemKind } from "./problem-kinds.js";
 import { problemSchema } from "./problem-shape.js";
@@ -9,6 +10,12 @@ import { problemSchema } from "./problem-shape.js";
 type Node = Readonly<Record<string, unknown>>;
 
 const header = (name: string): Node => ({ $ref: `#/components/headers/${name}` });
+
+const onEveryAnswer: Node = {
+  "X-Request-Id": header("X-Request-Id"),
+  RateLimit: header("RateLimit"),
+  "RateLimit-Policy": header("RateLimit-Policy"),
+};
 
 const textHeader = (description: string): Node => ({ description, schema: { type: "string", maxLength: 4_000 } });
 
@@ -58,7 +65,7 @@ const always: readonly ProblemKind[] = [
   "bad-parameters",
   "not-acceptable",
   "method-not-allowed",
-  "too-many-requests",
+  "quota-exceeded",
   "overloaded",
   "fault",
 ];
@@ -110,7 +117,7 @@ function operationOf(endpoint: Endpoint): Node {
       [String(endpoint.status ?? 200)]: {
         description: writings.map((writing) => writing.description).join(" "),
         headers: {
-          "X-Request-Id": header("X-Request-Id"),
+          ...onEveryAnswer,
           "Cache-Control": header("Cache-Control"),
           ...(validated ? { ETag: header("ETag") } : {}),
           ...(links === undefined ? {} : { Link: textHeader(`${links} (RFC 8288).`) }),
@@ -140,7 +147,7 @@ const responsesOf = (endpoints: readonly Endpoint[]): Node => ({
           .map(({ title }) => `${title}.`)
           .join(" "),
         headers: {
-          "X-Request-Id": header("X-Request-Id"),
+          ...onEveryAnswer,
           ...(status === "405" ? { Allow: header("Allow") } : {}),
           ...(status === "429" || status === "503" ? { "Retry-After": header("Retry-After") } : {}),
         },
@@ -156,6 +163,10 @@ const headers: Node = {
   ETag: textHeader("Names this answer; send it in If-None-Match."),
   Allow: textHeader("The methods this address takes."),
   Location: textHeader("Where the page is."),
+  RateLimit: textHeader(
+    "What is left of the budget (`r`, in points) for how many seconds (`t`): a structured field (draft-ietf-httpapi-ratelimit-headers). Left out where nothing is limited.",
+  ),
+  "RateLimit-Policy": textHeader("The budget: its name, its points (`q`) and its window in seconds (`w`)."),
   "Retry-After": textHeader("How many seconds to wait."),
 };
 
@@ -166,6 +177,9 @@ and so on, where that form exists. \`HEAD\` is answered wherever \`GET\` is.
 
 Errors are problem documents (RFC 9457). A parameter that is not known is refused, so that a spelling mistake is not taken
 for an answer. More members may be added to any answer; none is taken away within a version.
+
+Budgets: an answer costs ${pointsOfAnswer} points of a budget by the minute, of the access token or else of the address that asks. What is left is
+in the header \`RateLimit\`; when it is spent, the answer is 429 with \`Retry-After\`.
 
 Food safety: cautions and keeping times are shown with their sources. Local food-safety codes and licensed practice come
 first, and unknown is never "free from".`;

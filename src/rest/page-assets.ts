@@ -35,18 +35,12 @@ export function openPageAssets(folder: string): PageAssets {
       names.includes(name)
         ? reply
             .header("cache-control", "public, max-age=31536000, immutable")
-            .header("x-content-type-options", "nosniff")
             .type(types[extname(name)] ?? "application/octet-stream")
             .send(readFileSync(join(folder, name)))
         : reply.callNotFound(),
     sendEmbed: (request, reply) => {
       if (!names.includes("embed.js")) return reply.callNotFound();
-      reply.headers({
-        "cache-control": "public, max-age=86400, stale-while-revalidate=604800",
-        "access-control-allow-origin": "*",
-        "cross-origin-resource-policy": "cross-origin",
-        "x-content-type-options": "nosniff",
-      });
+      reply.header("cache-control", "public, max-age=86400, stale-while-revalidate=604800");
       return sendTagged(request, reply, 200, types[".js"] ?? "", readFileSync(join(folder, "embed.js"), "utf8"));
     },
   };

@@ -71,10 +71,13 @@ export const problemKinds = {
     title: "The body was read, and something in it is wrong",
     help: "`problems` lists everything that is wrong: `path` is the place in the body, and `message` says what to write instead.",
   },
-  "too-many-requests": {
+  "quota-exceeded": {
     status: 429,
-    title: "Too many requests",
-    help: "Wait as long as the header `Retry-After` says. Answers carry an ETag: asking again with `If-None-Match` is cheap.",
+    title: "Too much was asked for in one minute",
+    help:
+      "Wait as long as the header `Retry-After` says. `RateLimit-Policy` names the budget in points a minute, and `RateLimit` what" +
+      " is left of it. With an access token the token is charged and not the address. An answer may be kept as long as its" +
+      " `Cache-Control` says: what is kept costs nothing.",
   },
   overloaded: {
     status: 503,
@@ -100,8 +103,14 @@ export function sentProblem(kind: ProblemKind): {
   return {
     status,
     title,
-    body: JSON.stringify({ type: problemAddress(kind), title, status, detail: help, problems: [] }),
+    body: JSON.stringify({ type: problemType(kind), title, status, detail: help, problems: [] }),
   };
 }
 
+/** Where the page about a kind is. */
 export const problemAddress = (kind: string): string => `/problems/${kind}`;
+
+/** The `type` of a problem document: as registered where somebody registered it, else the address of our page. */
+export const problemType = (kind: ProblemKind): string =>
+  // draft-ietf-httpapi-ratelimit-headers, 5.1
+  kind === "quota-exceeded" ? "https://iana.org/assignments/http-problem-types#quota-exceeded" : problemAddress(kind);

@@ -7,6 +7,7 @@ import { endpoints } from "./endpoints.js";
 import { bareType, chooseFormat, formats, splitSuffix } from "./format.js";
 import { readJsonBody } from "./json-body.js";
 import { queryProblems, readQuery } from "./parameter.js";
+import { pointsOfAnswer } from "./points.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
 import { registerProblemPages } from "./routes/problem-pages.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
@@ -20,16 +21,12 @@ const methods = ["GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS"] as 
 /** Fastify's spelling of an address: `/v1/plans/:publisher`. */
 export const routeOf = (path: string): string => path.replace(/\{([a-z]+)\}/gi, ":$1");
 
-/** Every endpoint, with the methods it does not take, and headers that all answers share. */
+/** Every endpoint, with the methods it does not take. */
 export function registerRest(app: FastifyInstance, { deps }: RestOptions): void {
   void app.register((scope, _options, done) => {
     scope.removeAllContentTypeParsers();
     scope.addContentTypeParser("application/json", { parseAs: "buffer" }, readJsonBody);
     scope.setErrorHandler(sendFailure);
-    scope.addHook("onRequest", (_request, reply, next) => {
-      reply.headers(sharedHeaders);
-      next();
-    });
     registerProblemPages(scope);
     for (const path of new Set(endpoints.map((endpoint) => endpoint.path))) {
       registerPath(
@@ -43,43 +40,25 @@ export function registerRest(app: FastifyInstance, { deps }: RestOptions): void 
   });
 }
 
-/** Anybody's page may read; nothing rests on cookies. What is sent is never run as a page of ours. */
-const sharedHeaders = {
-  "access-control-allow-origin": "*",
-  "access-control-expose-headers": "etag, link, allow, x-request-id",
-  "cross-origin-resource-policy": "cross-origin",
-  "content-security-policy": "default-src 'none'; frame-ancestors 'none'; sandbox",
-  "x-content-type-options": "nosniff",
-  "referrer-policy": "no-referrer",
-};
-
 function registerPath(scope: FastifyInstance, path: string, here: readonly Endpoint[], deps: Deps): void {
   const taken = here.flatMap(({ method }) => (method === "GET" ? ["GET", "HEAD"] : [method]));
   const allow = [...taken, "OPTIONS"].join(", ");
   const url = routeOf(path);
+  const config = { points: pointsOfAnswer };
   for (const endpoint of here) {
     const handler = (request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> =>
       answer(endpoint, deps, request, reply);
-    if (endpoint.upload !== true) scope.route({ method: endpoint.method, url, handler });
+    if (endpoint.upload !== true) scope.route({ method: endpoint.method, url, config, handler });
     else {
       void scope.register((files, _options, done) => {
         files.removeAllContentTypeParsers();
         files.addContentTypeParser("*", (_request, payload, read) => read(null, payload));
-        files.route({ method: endpoint.method, url, handler, config: { upload: true } });
+        files.route({ method: endpoint.method, url, handler, config: { ...config, upload: true } });
         done();
       });
     }
   }
-  scope.options(url, (request, reply) => {
-    if (request.headers["access-control-request-method"] !== undefined) {
-      reply.headers({
-        "access-control-allow-methods": taken.join(", "),
-        "access-control-allow-headers": "accept, content-type, if-none-match",
-        "access-control-max-age": "86400",
-      });
-    }
-    return reply.code(204).header("allow", allow).send();
-  });
+  scope.options(url, { config: { points: 0 } }, (_request, reply) => reply.code(204).header("allow", allow).send());
   scope.route({
     method: methods.filter((method) => method !== "OPTIONS" && !taken.includes(method)),
     url,

@@ -13,10 +13,6 @@ const policy = (scripts: boolean): string =>
   ].join("; ");
 
 const headers = {
-  "x-content-type-options": "nosniff",
-  "referrer-policy": "no-referrer",
-  "cross-origin-opener-policy": "same-origin",
-  "permissions-policy": "camera=(), geolocation=(), microphone=()",
   // Prices and rules of today are in it, so it is asked for again each time; unchanged, it is not sent again.
   "cache-control": "no-cache",
 } as const;
@@ -28,7 +24,7 @@ interface Page {
   readonly scripts?: boolean;
 }
 
-/** Sends a page with the headers of all pages, or 304 where the reader has it already. */
+/** Sends a page of a route that is marked as one, or 304 where the reader has it already. */
 export function sendPage(request: FastifyRequest, reply: FastifyReply, page: Page): FastifyReply {
   reply.headers({ ...headers, "content-security-policy": policy(page.scripts ?? false) });
   return sendTagged(request, reply, page.status ?? 200, "text/html; charset=utf-8", page.html);
@@ -36,10 +32,7 @@ export function sendPage(request: FastifyRequest, reply: FastifyReply, page: Pag
 
 /** The same for what other people's pages fetch. */
 export function sendJson(request: FastifyRequest, reply: FastifyReply, status: number, value: object): FastifyReply {
-  reply.headers({
-    "x-content-type-options": "nosniff",
-    "cache-control": status === 200 ? "public, max-age=60, stale-while-revalidate=3600" : "no-store",
-  });
+  reply.header("cache-control", status === 200 ? "public, max-age=60, stale-while-revalidate=3600" : "no-store");
   return sendTagged(request, reply, status, "application/json; charset=utf-8", JSON.stringify(value));
 }
 

@@ -1,7 +1,8 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { NotAllowed } from "../services/actor.js";
+import { QuotaExceeded } from "../services/rate-limit.js";
 import { problemText } from "../services/explain.js";
-import { problemAddress, problemKinds, type ProblemKind } from "./problem-kinds.js";
+import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";
 import { refusal, type Refusal } from "./refusal.js";
 
 /** Answers with an RFC 9457 problem document. It is not kept by caches. */
@@ -16,7 +17,7 @@ export function sendRefusal(
     .headers({ ...headers, "cache-control": "no-store" })
     .type("application/problem+json")
     .send({
-      type: problemAddress(kind),
+      type: problemType(kind),
       title,
       status,
       detail,
@@ -49,7 +50,7 @@ const kindOf: Readonly<Record<number, ProblemKind>> = {
   414: "address-too-long",
   431: "head-too-large",
   415: "unsupported-media-type",
-  429: "too-many-requests",
+  429: "quota-exceeded",
 };
 
 const statusOf = { UNAUTHENTICATED: 401, FORBIDDEN: 403 } as const;
@@ -66,6 +67,11 @@ const sentences: Partial<Record<ProblemKind, string>> = {
  * the caller only gets the request id.
  */
 export function sendFailure(error: Failure, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  if (error instanceof QuotaExceeded) {
+    const { headers, message, policy } = error;
+    const more = { "violated-policies": [policy] };
+    return sendRefusal(refusal("quota-exceeded", message, { headers, more }), request, reply);
+  }
   const given = error instanceof NotAllowed ? statusOf[error.code] : (error.statusCode ?? 500);
   const kind = given >= 400 && given < 500 ? (kindOf[given] ?? "bad-request") : "fault";
   if (kind === "fault") request.log.error({ err: error }, "a request failed");

@@ -24,6 +24,8 @@ describe("the environment", () => {
         metrics: null,
         requestLog: 0,
         shedDelayMs: 500,
+        rateLimit: { perAddress: 30_000, perToken: 120_000, refusedTokensPerAddress: 30 },
+        trustedProxies: [],
         mode: "development",
       },
     });

@@ -1,11 +1,13 @@
 import Fastify from "fastify";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import request from "supertest";
+import { setAnswerHeaders } from "../../src/app/answer-headers.js";
 import { registerSchemas } from "../../src/app/schemas.js";
 import { documentKinds, jsonSchemas } from "../../src/imports/documents/document-kinds.js";
 
 const app = Fastify();
 beforeAll(async () => {
+  setAnswerHeaders(app);
   registerSchemas(app);
   await app.ready();
 });

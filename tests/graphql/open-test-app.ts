@@ -45,7 +45,12 @@ export async function openTestApp(
   explorerFolder = "dist/explorer",
   clock: Clock = () => new Date("2026-03-01T09:00:00Z"),
   more: Pick<Deps, "allowPrivateWebhooks" | "aroundStage"> = {},
-  options: Partial<Pick<AppOptions, "bodyTime" | "readiness" | "onRequestEnd" | "overload" | "onShed" | "log">> = {},
+  options: Partial<
+    Pick<
+      AppOptions,
+      "bodyTime" | "log" | "onRequestEnd" | "onShed" | "overload" | "rateLimit" | "readiness" | "trustedProxies"
+    >
+  > = {},
 ): Promise<TestApp> {
   const logged: string[] = [];
   const log = options.log ?? pino({ level: "info" }, { write: (line: string) => void logged.push(line) });

@@ -1,6 +1,7 @@
-import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
 import { depsFor } from "../../services/deps-for.js";
+import { QuotaExceeded } from "../../services/rate-limit.js";
 import { findPublishers } from "../../services/find-publishers.js";
 import { listPlans } from "../../services/list-plans.js";
 import { problemText } from "../../services/explain.js";
@@ -10,13 +11,17 @@ import { showPlanPage } from "../../services/show-plan-page.js";
 import { noticePage, publisherPage, startPage, type PageLinks, type Shelf } from "../../services/write-page.js";
 import { assetsPath, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
+import { pointsOfAnswer } from "../points.js";
 import { readPlanForm } from "../read-plan-form.js";
+import { sendFailure } from "../send-problem.js";
 import { sendJson, sendPage } from "../send-page.js";
 
 export interface PageRouteOptions {
   readonly deps: Deps;
   readonly assets: PageAssets;
 }
+
+const forPeople = { config: { points: pointsOfAnswer, reader: "PAGE" } } as const;
 
 /** Plans on one page of a shelf. */
 const shelfSize = 24;
@@ -26,8 +31,44 @@ const machines = [
   { path: "/v1/openapi", text: "REST: plans in every form, described in OpenAPI" },
 ] as const;
 
-/** Pages for people: they work without scripts and load nothing from elsewhere. */
-export function registerPages(app: FastifyInstance, { deps: all, assets }: PageRouteOptions): void {
+/** Pages for people, what they load, and what other people's pages load. */
+export function registerPages(app: FastifyInstance, options: PageRouteOptions): void {
+  void app.register((scope, _options, done) => {
+    registerPlanPages(scope, options);
+    done();
+  });
+  const { deps: all, assets } = options;
+
+  app.get(
+    `${assetsPath}/:name`,
+    { config: { reader: "PAGE" } },
+    (request: FastifyRequest<{ Params: { name: string } }>, reply) => assets.send(request.params.name, reply),
+  );
+
+  app.get(
+    "/p/:publisher/:slug/card",
+    { config: { points: pointsOfAnswer } },
+    async (request: FastifyRequest<{ Params: PlanName }>, reply: FastifyReply) => {
+      const form = readPlanForm(readQuery(request.url));
+      const card = await showPlanCard(
+        depsFor(all, request.actor),
+        request.params,
+        form,
+        `${request.protocol}://${request.host}`,
+      );
+      if (card === null) return sendJson(request, reply, 404, { problems: ["No plan of this name is in print."] });
+      if (card.ok) return sendJson(request, reply, 200, card.value);
+      return sendJson(request, reply, 422, {
+        problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
+      });
+    },
+  );
+
+  app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
+}
+
+/** They work without scripts and load nothing from elsewhere. */
+function registerPlanPages(app: FastifyInstance, { deps: all, assets }: PageRouteOptions): void {
   const linksOf = (request: FastifyRequest): PageLinks => ({
     origin: `${request.protocol}://${request.host}`,
     style: assets.style,
@@ -36,11 +77,19 @@ export function registerPages(app: FastifyInstance, { deps: all, assets }: PageR
   const nothing = (request: FastifyRequest, reply: FastifyReply, text: string): FastifyReply =>
     sendPage(request, reply, { html: noticePage("Nothing grows here", text, linksOf(request)), status: 404 });
 
-  app.get(`${assetsPath}/:name`, (request: FastifyRequest<{ Params: { name: string } }>, reply) =>
-    assets.send(request.params.name, reply),
-  );
+  app.setErrorHandler((error: FastifyError, request, reply) => {
+    if (!(error instanceof QuotaExceeded)) return sendFailure(error, request, reply);
+    reply.headers(error.headers);
+    const text = "More was asked for in one minute than this service gives to one address.";
+    const html = noticePage(
+      "The kitchen needs a minute",
+      `${text} Try again in ${error.retryAfter} seconds.`,
+      linksOf(request),
+    );
+    return sendPage(request, reply, { html, status: error.statusCode });
+  });
 
-  app.get("/", async (request: FastifyRequest, reply) => {
+  app.get("/", forPeople, async (request: FastifyRequest, reply) => {
     const deps = depsFor(all, request.actor);
     const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
     if (shelf === null) return nothing(request, reply, "This page of the shelf does not exist. Begin at the front.");
@@ -52,7 +101,7 @@ export function registerPages(app: FastifyInstance, { deps: all, assets }: PageR
     return sendPage(request, reply, { html });
   });
 
-  app.get("/p/:publisher", async (request: FastifyRequest<{ Params: { publisher: string } }>, reply) => {
+  app.get("/p/:publisher", forPeople, async (request: FastifyRequest<{ Params: { publisher: string } }>, reply) => {
     const deps = depsFor(all, request.actor);
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
     const path = `/p/${encodeURIComponent(request.params.publisher)}`;
@@ -61,14 +110,14 @@ export function registerPages(app: FastifyInstance, { deps: all, assets }: PageR
     return sendPage(request, reply, { html: publisherPage(publisher, shelf, linksOf(request)) });
   });
 
-  app.get("/p/:publisher/:slug", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+  app.get("/p/:publisher/:slug", forPeople, async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
     const deps = depsFor(all, request.actor);
     const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
     if (page === null) return nothing(request, reply, "No plan of this name, or no such revision of it, is in print.");
     return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200 });
   });
 
-  app.get("/p/:publisher/:slug/list", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+  app.get("/p/:publisher/:slug/list", forPeople, async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
     const deps = depsFor(all, request.actor);
     const query = readQuery(request.url);
     const others = otherPlans(query.get("plan") ?? []);
@@ -77,21 +126,6 @@ export function registerPages(app: FastifyInstance, { deps: all, assets }: PageR
     if (page === null) return nothing(request, reply, "One of the plans of this list is not in print.");
     return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200, scripts: true });
   });
-
-  app.get("/p/:publisher/:slug/card", async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
-    const deps = depsFor(all, request.actor);
-    const form = readPlanForm(readQuery(request.url));
-    const card = await showPlanCard(deps, request.params, form, linksOf(request).origin);
-    // Anybody's page may read it; nothing rests on cookies.
-    reply.header("access-control-allow-origin", "*").header("cross-origin-resource-policy", "cross-origin");
-    if (card === null) return sendJson(request, reply, 404, { problems: ["No plan of this name is in print."] });
-    if (card.ok) return sendJson(request, reply, 200, card.value);
-    return sendJson(request, reply, 422, {
-      problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
-    });
-  });
-
-  app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
 }
 
 interface PlanName {

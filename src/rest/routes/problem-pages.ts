@@ -43,7 +43,7 @@ ${others.join("\n")}
 
 /** Where the `type` of a problem document leads: what it means and what to do, for people. */
 export function registerProblemPages(app: FastifyInstance): void {
-  app.get(problemAddress(":kind"), (request, reply) => {
+  app.get(problemAddress(":kind"), { config: { reader: "PAGE" } }, (request, reply) => {
     const { kind } = request.params as { readonly kind: string };
     if (!isKind(kind)) return sendRefusal(notFound("There is no such kind of problem."), request, reply);
     return reply.header("cache-control", "public, max-age=3600").type("text/html; charset=utf-8").send(page(kind));

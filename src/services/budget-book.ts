@@ -1,0 +1,40 @@
+import { spend, type Budget, type Spending, type SpendingWindow } from "./point-budget.js";
+
+/** What each caller has spent of one budget. */
+export interface BudgetBook {
+  readonly budget: Budget;
+  /** Takes points, if they are there. A cost of 0 only looks. */
+  spend(caller: string, cost: number, now: Date): Spending;
+  /** How many callers are remembered. */
+  readonly size: number;
+}
+
+/** Callers that are remembered: some ten megabytes. */
+export const rememberedCallers = 50_000;
+
+/**
+ * Opens a book in this process's memory. It never holds more callers than told, however many come: there are two halves, and
+ * when the new one is full, the old one is dropped and the new one is the old one. Who asks is moved to the new half, so nobody
+ * is forgotten before half as many others have asked since. (One Map in the order of asking would be simpler, but in V8 each
+ * look at its first key passes over all that were deleted before it.)
+ */
+export function openBudgetBook(budget: Budget, most = rememberedCallers): BudgetBook {
+  let old = new Map<string, SpendingWindow>();
+  let young = new Map<string, SpendingWindow>();
+  return {
+    budget,
+    get size() {
+      return old.size + young.size;
+    },
+    spend: (caller, cost, now) => {
+      const known = young.get(caller) ?? old.get(caller);
+      const spending = spend(budget, known, cost, now.getTime());
+      if (spending.window.spent > 0) young.set(caller, spending.window);
+      if (young.size >= most / 2) {
+        old = young;
+        young = new Map();
+      }
+      return spending;
+    },
+  };
+}

@@ -1,0 +1,44 @@
+/** How many points one caller may spend in a minute. */
+export interface Budget {
+  /** As in the header fields and in `violated-policies`. */
+  readonly name: string;
+  readonly points: number;
+}
+
+/** Length of every window, in seconds. */
+export const windowSeconds = 60;
+
+/** What a caller has spent since its window began. It begins with the first point, so that not all end at once. */
+export interface SpendingWindow {
+  /** Milliseconds since the epoch. */
+  readonly since: number;
+  readonly spent: number;
+}
+
+export interface Spending {
+  /** Whether the points were there. If not, nothing was taken. */
+  readonly ok: boolean;
+  readonly window: SpendingWindow;
+  readonly left: number;
+  /** Whole seconds, at least one, after which the whole budget is there again. */
+  readonly renewsIn: number;
+}
+
+/**
+ * Takes points from a budget. What costs more than the whole budget takes all of it, so that nothing is out of reach for ever.
+ * A clock that was set back begins a new window: nobody waits for the old time to come round.
+ */
+export function spend(budget: Budget, known: SpendingWindow | undefined, cost: number, now: number): Spending {
+  const length = windowSeconds * 1000;
+  const stands = known !== undefined && known.spent > 0 && now >= known.since && now < known.since + length;
+  const window = stands ? known : { since: now, spent: 0 };
+  const taken = Math.min(cost, budget.points);
+  const ok = window.spent + taken <= budget.points;
+  const after = ok ? { since: window.since, spent: window.spent + taken } : window;
+  return {
+    ok,
+    window: after,
+    left: budget.points - after.spent,
+    renewsIn: Math.ceil((after.since + length - now) / 1000),
+  };
+}

@@ -1,0 +1,91 @@
+import type { Actor } from "./actor.js";
+import { openBudgetBook, type BudgetBook } from "./budget-book.js";
+import type { Clock } from "./deps.js";
+import { windowSeconds, type Spending } from "./point-budget.js";
+
+/** Points a minute; 0: no limit. */
+export interface RateLimitSettings {
+  readonly perAddress: number;
+  readonly perToken: number;
+  /** Access tokens that are not taken. */
+  readonly refusedTokensPerAddress: number;
+}
+
+/** The header fields of the RateLimit draft (draft-ietf-httpapi-ratelimit-headers), revision 11. */
+export interface RateLimitFields {
+  readonly "ratelimit-policy": string;
+  readonly ratelimit: string;
+}
+
+/** A caller has spent its budget. The answer is 429, in the form that errors have on the route. */
+export class QuotaExceeded extends Error {
+  override readonly name = "QuotaExceeded";
+  readonly statusCode = 429;
+  readonly headers: Readonly<Record<string, string>>;
+
+  constructor(
+    /** Name of the budget. */
+    readonly policy: string,
+    /** Seconds. */
+    readonly retryAfter: number,
+    fields: RateLimitFields,
+    what: string,
+  ) {
+    super(`${what} Ask again in ${retryAfter} s.`);
+    this.headers = { ...fields, "retry-after": String(retryAfter) };
+  }
+}
+
+/** What callers may spend, and have spent, in this process. */
+export interface RateLimit {
+  /**
+   * Charges who asks: its token, and without one its address. Gives the header fields that say what is left; null: there is no limit.
+   * @throws QuotaExceeded
+   */
+  admit(actor: Actor, address: string, points: number): RateLimitFields | null;
+  /**
+   * Whether a token from this address is looked at, after those that were not taken.
+   * @throws QuotaExceeded
+   */
+  admitToken(address: string): void;
+  /** Notes a token that was not taken. */
+  noteRefusedToken(address: string): void;
+}
+
+/** Opens the books of a process. Each process counts for itself: see docs/decisions/0012. */
+export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLimit {
+  const addresses = bookOf("address", settings.perAddress);
+  const tokens = bookOf("token", settings.perToken);
+  const refused = bookOf("refused-tokens", settings.refusedTokensPerAddress);
+  return {
+    admit: (actor, address, points) => {
+      // The program asks nobody, and has no address.
+      if (actor.kind === "PROGRAM") return null;
+      const book = actor.kind === "TOKEN" ? tokens : addresses;
+      if (book === null) return null;
+      const spending = book.spend(actor.kind === "TOKEN" ? actor.token : address, points, clock());
+      if (!spending.ok) {
+        throw exceeded(book, spending, `This costs ${points} points, and ${spending.left} are left of this minute's.`);
+      }
+      return fieldsOf(book, spending);
+    },
+    admitToken: (address) => {
+      const spending = refused?.spend(address, 0, clock());
+      if (refused && spending && spending.left === 0) {
+        throw exceeded(refused, spending, "Too many access tokens from this address were not taken.");
+      }
+    },
+    noteRefusedToken: (address) => void refused?.spend(address, 1, clock()),
+  };
+}
+
+const bookOf = (name: string, points: number): BudgetBook | null =>
+  points === 0 ? null : openBudgetBook({ name, points });
+
+const exceeded = (book: BudgetBook, spending: Spending, what: string): QuotaExceeded =>
+  new QuotaExceeded(book.budget.name, spending.renewsIn, fieldsOf(book, spending), what);
+
+const fieldsOf = ({ budget }: BudgetBook, { left, renewsIn }: Spending): RateLimitFields => ({
+  "ratelimit-policy": `"${budget.name}";q=${budget.points};w=${windowSeconds}`,
+  ratelimit: `"${budget.name}";r=${left};t=${renewsIn}`,
+});
