@@ -34,6 +34,8 @@ export interface AppOptions {
   readonly explorerFolder: string;
   /** Folder of the built style sheet and scripts of the pages; it may be missing. */
   readonly browserFolder: string;
+  /** Hears of every request before anything else does. */
+  readonly watchRequests?: (app: FastifyInstance) => void;
   /** Told of every request; nobody unless named. */
   readonly onRequestEnd?: readonly OnRequestEnd[];
   /** Requests are turned away by it; none unless it is there. Closed with the application. */
@@ -60,6 +62,7 @@ export async function buildApp({
   explorerFolder,
   browserFolder,
   bodyTime = requestTimes.body,
+  watchRequests,
   onRequestEnd = [],
   overload,
   onShed = () => undefined,
@@ -101,6 +104,7 @@ export async function buildApp({
     routerOptions: { maxParamLength: 200 },
     trustProxy: trustedProxies.length > 0 && [...trustedProxies],
   });
+  watchRequests?.(app);
   closeGently(app.server, () => performance.now());
   setAnswerHeaders(app);
   app.addHook("onSend", (_request, reply, payload, done) => {

@@ -68,6 +68,10 @@ const variables = z.object({
   NODE_ENV: z
     .enum(["development", "production", "test"], "must be development, production or test")
     .default("development"),
+  OTEL_EXPORTER_OTLP_ENDPOINT: z
+    .string()
+    .regex(/^https?:\/\/\S+$/, "must begin with http:// or https://")
+    .optional(),
   PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_DRAIN_SECONDS: seconds(0, 300).optional(),
@@ -141,6 +145,8 @@ export interface Environment {
   readonly metrics: { readonly host: string; readonly port: number } | null;
   /** Share of requests that get a line in the log, from 0 to 1. */
   readonly requestLog: number;
+  /** Whether traces are sent to where OTEL_EXPORTER_OTLP_ENDPOINT leads; the libraries for it read the variable themselves. */
+  readonly traces: boolean;
   /** Delay of the event loop beyond which requests are turned away, in milliseconds; null: none are. */
   readonly shedDelayMs: number | null;
   readonly rateLimit: RateLimitSettings;
@@ -189,6 +195,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
           ? null
           : { host: parsed.data.PREPWRIGHT_METRICS_HOST, port: parsed.data.PREPWRIGHT_METRICS_PORT },
       requestLog: parsed.data.PREPWRIGHT_REQUEST_LOG,
+      traces: parsed.data.OTEL_EXPORTER_OTLP_ENDPOINT !== undefined,
       shedDelayMs: parsed.data.PREPWRIGHT_SHED_DELAY_MS || null,
       rateLimit: {
         perAddress: parsed.data.PREPWRIGHT_POINTS_PER_ADDRESS,

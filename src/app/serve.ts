@@ -42,6 +42,7 @@ export async function serve(settings: Environment): Promise<Serving> {
     readiness: database.readiness,
     explorerFolder: join(root, "dist/explorer"),
     browserFolder: join(root, "dist/browser"),
+    watchRequests: observation.watchRequests,
     onRequestEnd: observation.onRequestEnd,
     onShed: observation.onShed,
     ...(overload === null ? {} : { overload }),

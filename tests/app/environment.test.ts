@@ -23,6 +23,7 @@ describe("the environment", () => {
         graceMs: 10_000,
         metrics: null,
         requestLog: 0,
+        traces: false,
         shedDelayMs: 500,
         rateLimit: { perAddress: 30_000, perToken: 120_000, refusedTokensPerAddress: 30 },
         trustedProxies: [],

@@ -255,7 +255,7 @@ describeOnServer("a port for operations", (open) => {
   it("answers figures with the work that waits, and how the process is, and nothing else", async () => {
     const database = await open();
     const log = openLog("silent");
-    const settings = { metrics: { host: "127.0.0.1", port: 0 }, requestLog: 0, logLevel: "silent" } as const;
+    const settings = { metrics: { host: "127.0.0.1", port: 0 }, requestLog: 0, traces: false } as const;
     const lines: string[] = [];
     const observation = await startObservation(settings, openLog("info", { write: (line) => void lines.push(line) }));
     const readiness = createReadiness(database);

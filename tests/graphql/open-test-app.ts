@@ -48,7 +48,15 @@ export async function openTestApp(
   options: Partial<
     Pick<
       AppOptions,
-      "bodyTime" | "log" | "onRequestEnd" | "onShed" | "overload" | "rateLimit" | "readiness" | "trustedProxies"
+      | "bodyTime"
+      | "log"
+      | "onRequestEnd"
+      | "onShed"
+      | "overload"
+      | "rateLimit"
+      | "readiness"
+      | "trustedProxies"
+      | "watchRequests"
     >
   > = {},
 ): Promise<TestApp> {

@@ -1,3 +1,4 @@
+import type { FastifyInstance } from "fastify";
 import type { Logger } from "pino";
 import type { OpenedDatabase } from "../../persistence/opened-database.js";
 import { readBacklog, type Backlog } from "../../persistence/backlog.js";
@@ -6,6 +7,7 @@ import type { Readiness } from "../readiness.js";
 import type { CacheFigures, Metrics } from "./metrics.js";
 import { combineObservers, type Observer } from "./observer.js";
 import { startOperationsServer } from "./operations-server.js";
+import type { Traces } from "./traces.js";
 import type { OnRequestEnd } from "./request-end.js";
 import { requestLog } from "./request-log.js";
 
@@ -15,6 +17,7 @@ export interface Observation {
   readonly observer: Observer | null;
   readonly onRequestEnd: readonly OnRequestEnd[];
   readonly onShed: (what: string) => void;
+  readonly watchRequests: (app: FastifyInstance) => void;
   /** Begins to answer `/metrics` where there is a port for it. */
   open(watched: Watched): Promise<void>;
   close(): Promise<void>;
@@ -26,16 +29,19 @@ export interface Watched {
   readonly caches?: () => Readonly<Record<string, CacheFigures>>;
 }
 
-type Settings = Pick<Environment, "metrics" | "requestLog" | "logLevel">;
+type Settings = Pick<Environment, "metrics" | "requestLog" | "traces">;
 
 export async function startObservation(settings: Settings, log: Logger): Promise<Observation> {
   const { metrics: at, requestLog: share } = settings;
   const metrics = at === null ? null : (await import("./metrics.js")).createMetrics(() => performance.now());
+  const traces = settings.traces ? await openTraces(log) : null;
   const logsRequests = share > 0 || log.isLevelEnabled("debug");
   let close = (): Promise<void> => Promise.resolve();
   return {
-    observer: combineObservers(metrics === null ? [] : [metrics]),
+    observer: combineObservers([traces, metrics].filter((each) => each !== null)),
+    watchRequests: (app) => traces?.watchRequests(app),
     onRequestEnd: [
+      ...(traces === null ? [] : [traces.onRequestEnd]),
       ...(metrics === null ? [] : [metrics.onRequestEnd]),
       ...(logsRequests ? [requestLog({ share, dice: Math.random })] : []),
     ],
@@ -47,8 +53,24 @@ export async function startObservation(settings: Settings, log: Logger): Promise
       close = () => server.close();
       log.info({ address: server.address }, "figures are at /metrics there");
     },
-    close: () => close(),
+    close: async () => {
+      await Promise.all([close(), traces?.close()]);
+    },
   };
+}
+
+/** The libraries are optional: whoever never traces need not install them. */
+async function openTraces(log: Logger): Promise<Traces> {
+  const module = await import("./traces.js").catch((error: unknown) => {
+    const isMissing = error instanceof Error && "code" in error && error.code === "ERR_MODULE_NOT_FOUND";
+    if (!isMissing) throw error;
+    const packages = "@opentelemetry/sdk-trace-node and @opentelemetry/exporter-trace-otlp-http";
+    throw new Error(
+      `OTEL_EXPORTER_OTLP_ENDPOINT asks for traces, but ${packages} are not installed. Install with optional packages, or leave the variable out.`,
+      { cause: error },
+    );
+  });
+  return module.exportTraces(log);
 }
 
 function watchAll(metrics: Metrics, { database, readiness, caches }: Watched): void {
