@@ -74,6 +74,11 @@ const variables = z.object({
     .optional(),
   PREPWRIGHT_ALLOW_EMBEDDED: z.enum(["0", "1"], "must be 1 or 0").default("0"),
   PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: z.enum(["0", "1"], "must be 1 or 0").default("0"),
+  PREPWRIGHT_CACHE_MB: z
+    .string()
+    .regex(/^\d{1,5}$/, "must be a whole number of megabytes; 0 keeps nothing")
+    .transform(Number)
+    .default(64),
   PREPWRIGHT_DRAIN_SECONDS: seconds(0, 300).optional(),
   PREPWRIGHT_GRACE_SECONDS: seconds(1, 600).default(10_000),
   PREPWRIGHT_METRICS_HOST: hostName.default("127.0.0.1"),
@@ -129,6 +134,8 @@ export interface Environment {
   readonly logLevel: (typeof levels)[number];
   /** IANA zone in which nightly jobs have their hour. */
   readonly zone: string;
+  /** The most that is kept in memory to be said again; 0: nothing. */
+  readonly cacheMegabytes: number;
   /** Below it are the files of feeds that come from a folder; null: there are none. */
   readonly importFolder: string | null;
   /** Where the operator is told of imports each morning; null: nowhere but in the log. The secret is shown nowhere. */
@@ -184,6 +191,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       dataDir: DATA_DIR,
       logLevel: LOG_LEVEL,
       zone: PREPWRIGHT_ZONE,
+      cacheMegabytes: parsed.data.PREPWRIGHT_CACHE_MB,
       importFolder: parsed.data.PREPWRIGHT_IMPORT_DIR ?? null,
       report: url === undefined || secret === undefined ? null : { url, secret },
       allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",

@@ -5,6 +5,7 @@ import { firstQuery } from "./first-query.js";
 import { startObservation } from "./observe/observation.js";
 import { openDatabase } from "./open-database.js";
 import { openLog } from "./open-log.js";
+import { openMemoryOf } from "./open-memory.js";
 import { newestPlan } from "../services/newest-plan.js";
 import { projectRoot } from "./project-root.js";
 import { onStopSignal } from "./shutdown.js";
@@ -36,8 +37,9 @@ export async function serve(settings: Environment): Promise<Serving> {
       ? null
       : watchOverload({ ...usualLimits, loopDelayMs: shedDelayMs }, () => database.database.poolFigures());
   if (overload !== null) database.readiness.watch(() => overload.describe());
+  const memory = await openMemoryOf(database, settings.cacheMegabytes);
   const app = await buildApp({
-    deps: database.deps,
+    deps: memory.deps,
     log,
     readiness: database.readiness,
     explorerFolder: join(root, "dist/explorer"),
@@ -62,6 +64,7 @@ export async function serve(settings: Environment): Promise<Serving> {
     },
     stop: async () => {
       await Promise.all([app.close(), finished]);
+      await memory.close();
       await observation.close();
       await database.close();
     },

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { PrismaPGlite } from "pglite-prisma-adapter";
 import { embeddedBulk } from "./bulk-sql.js";
 import { createData } from "./create-data.js";
+import { followEmbedded } from "./follow-embedded.js";
 import { lockFolder } from "./folder-lock.js";
 import { PrismaClient } from "./generated/client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
@@ -58,6 +59,7 @@ export async function openPglite(
     client,
     data: createData(client, embeddedBulk(pglite), close),
     sql,
+    follow: followEmbedded(pglite),
     pendingMigrations: () => pendingMigrations(sql, migrations),
     replicas: null,
     poolFigures: () => null,

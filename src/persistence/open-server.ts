@@ -3,6 +3,7 @@ import pg from "pg";
 import { serverBulk } from "./bulk-sql.js";
 import { createData } from "./create-data.js";
 import { MigrationError } from "./errors.js";
+import { followServer } from "./follow-server.js";
 import { PrismaClient } from "./generated/client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations, type Migration } from "./migrations-folder.js";
@@ -16,7 +17,7 @@ export interface ServerOptions extends OpenOptions {
   readonly poolSize?: number;
   /**
    * Address of the same database past any pooler; the same address unless told. What needs a session of its own goes there:
-   * migrations and the job queue. All else keeps within transactions, as a pooler in transaction mode wants it.
+   * migrations, the job queue, and listening to changes. All else keeps within transactions, as a pooler in transaction mode wants it.
    */
   readonly directUrl?: string;
   /** Streaming replicas of it, for reads of the public; left out: there are none. */
@@ -60,6 +61,11 @@ export async function openServer(url: string, options: ServerOptions = {}): Prom
     sql: direct === null ? primary.sql : sqlOf(direct),
     replicas,
     pendingMigrations: () => pendingMigrations(primary.sql, migrations),
+    follow: followServer({
+      url: directUrl,
+      query: (text, values) => primary.sql.query(text, values),
+      log: options.log,
+    }),
     poolFigures: () => primary.poolFigures(),
     close: () => (closing ??= Promise.all([primary.close(), replicas?.close(), direct?.end()]).then(() => undefined)),
   };

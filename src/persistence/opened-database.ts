@@ -1,6 +1,7 @@
 import type { Data } from "./data.js";
 import type { PrismaClient } from "./generated/client.js";
 import type { Replicas } from "./open-replicas.js";
+import type { FollowSignals } from "./signals.js";
 
 /** Rows as the driver gives them: JSON parsed, times as Date. */
 export interface SqlAnswer {
@@ -21,6 +22,8 @@ export interface OpenedDatabase {
   pendingMigrations(): Promise<readonly string[]>;
   /** null: there are none. */
   readonly replicas: Replicas | null;
+  /** Tells of changes by any process. To be closed before the database. */
+  readonly follow: FollowSignals;
   /** null: there is no pool, only one connection. */
   poolFigures(): PoolFigures | null;
   /** Waits for what is running. Safe to call twice. */

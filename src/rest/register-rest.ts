@@ -1,13 +1,13 @@
-import { createHash } from "node:crypto";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
-import type { Caching, Endpoint, Question } from "./endpoint.js";
+import type { Endpoint, Question } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
 import { bareType, chooseFormat, formats, splitSuffix } from "./format.js";
 import { readJsonBody } from "./json-body.js";
 import { queryProblems, readQuery } from "./parameter.js";
 import { pointsOfAnswer } from "./points.js";
+import { cacheControlOf, readyAnswer, rememberReady, sendReady, type Ready } from "./ready-answer.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
 import { registerProblemPages } from "./routes/problem-pages.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
@@ -89,8 +89,7 @@ async function answer(
   const chosen = chooseFormat(offered, suffix, request.headers);
   if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
   const query = readQuery(url);
-  const question: Question = {
-    deps: depsFor(deps, request.actor),
+  const question: Omit<Question, "deps"> = {
     path: request.params as Readonly<Record<string, string>>,
     query,
     body: request.body,
@@ -99,19 +98,27 @@ async function answer(
     origin: `${request.protocol}://${request.host}`,
     address: url,
   };
-  if (chosen.writing === null) {
+  const { writing, type } = chosen;
+  if (writing === null) {
     // The page says itself what is wrong with what was asked of it.
-    return reply.header("cache-control", cacheControl.LIVE).redirect(endpoint.page?.(question) ?? "/", 303);
+    return reply
+      .header("cache-control", cacheControlOf("LIVE"))
+      .redirect(endpoint.page?.({ ...question, deps }) ?? "/", 303);
   }
-  const wrong = queryProblems(query, endpoint.parameters);
-  if (wrong.length > 0) return sendRefusal(badParameters(wrong), request, reply);
-  const result = await endpoint.answer(question, chosen.writing);
-  if (!result.ok) return sendRefusal(result.refusal, request, reply);
-  reply
-    .code(endpoint.status ?? 200)
-    .headers(result.headers ?? {})
-    .type(chosen.type);
-  return sendValidated(result.value, endpoint.caching, request, reply);
+  const compute = async (watched: Deps): Promise<Ready> => {
+    const wrong = queryProblems(query, endpoint.parameters);
+    if (wrong.length > 0) return { ok: false, refusal: badParameters(wrong) };
+    const result = await endpoint.answer({ ...question, deps: watched }, writing);
+    if (!result.ok) return result;
+    const headers = { ...result.headers, "content-type": type };
+    return readyAnswer(result.value, endpoint.caching, endpoint.status ?? 200, headers);
+  };
+  const isShared = endpoint.method === "GET" && endpoint.scope === undefined && endpoint.caching !== "NEVER";
+  const key = `${type} ${question.origin} ${url}`;
+  const ready = isShared
+    ? await rememberReady(deps, request, key, compute)
+    : await compute(depsFor(deps, request.actor));
+  return ready.ok ? sendReady(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
 }
 
 const lengthOf = (header: string | undefined): number | null =>
@@ -125,27 +132,3 @@ const noForm = ({ writings }: Endpoint, suffix: string | null) =>
     : notFound(
         `There is nothing with the ending .${suffix} here. There is: ${writings.map(({ format }) => `.${format.suffix}`).join(", ")}.`,
       );
-
-const cacheControl: Readonly<Record<Caching, string>> = {
-  // Rules, prices and names are those of today: a minute old is as good as new, and an hour old may be shown once more.
-  LIVE: "public, max-age=60, stale-while-revalidate=3600",
-  FROZEN: "public, max-age=31536000, immutable",
-  NEVER: "no-store",
-};
-
-/** With an ETag of the text itself, so that whatever went into it is in the tag; 304 to who has it already. */
-function sendValidated(body: string, caching: Caching, request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  reply.header("cache-control", cacheControl[caching]);
-  if (caching === "NEVER") return reply.send(body);
-  const etag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"`;
-  reply.header("etag", etag);
-  if (isKnown(request.headers["if-none-match"], etag)) return reply.code(304).send();
-  return reply.send(body);
-}
-
-/** RFC 9110 13.1.2: compared weakly, so a tag that a proxy has weakened still counts. */
-function isKnown(ifNoneMatch: string | undefined, etag: string): boolean {
-  if (ifNoneMatch === undefined) return false;
-  if (ifNoneMatch.trim() === "*") return true;
-  return (ifNoneMatch.match(/(?:W\/)?"[^"]*"/g) ?? []).some((tag) => tag.replace(/^W\//, "") === etag);
-}

@@ -3,6 +3,7 @@ import type { FileSources } from "./collect-file.js";
 import type { AroundStage } from "./stage.js";
 import type { OperatorAddress } from "./morning-message.js";
 import type { Data } from "../persistence/data.js";
+import type { Memory } from "./memory/memory.js";
 
 export type { KnownCatalogueRow } from "../persistence/catalogue-data.js";
 export type {
@@ -77,4 +78,6 @@ export interface Deps {
   readonly aroundStage?: AroundStage;
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
   readonly knownRules: Map<string, RuleSet>;
+  /** Ready answers; left out: every answer is computed. */
+  readonly memory?: Memory;
 }

@@ -14,6 +14,7 @@ describe("the environment", () => {
         replicaLagMs: 1000,
         dataDir: "data",
         logLevel: "info",
+        cacheMegabytes: 64,
         importFolder: null,
         report: null,
         allowPrivateWebhooks: false,

@@ -1,0 +1,40 @@
+import type { SignalFollower } from "../persistence/signals.js";
+import type { Deps } from "../services/deps.js";
+import { openMemory } from "../services/memory/memory.js";
+import { rememberData } from "../services/memory/remember-data.js";
+import type { OpenDatabase } from "./open-database.js";
+
+export interface RememberingDeps {
+  readonly deps: Deps;
+  close(): Promise<void>;
+}
+
+/** The services' tools with a memory that is told of every change of the database; 0: without one. */
+export async function openMemoryOf(
+  { deps, database }: Pick<OpenDatabase, "deps" | "database">,
+  megabytes: number,
+): Promise<RememberingDeps> {
+  if (megabytes === 0) return { deps, close: () => Promise.resolve() };
+  const memory = openMemory(megabytes * 1024 * 1024);
+  const { replicas } = database;
+  // Replicas first: what is dropped from memory must not be read again from one that does not have it yet.
+  const follower: SignalFollower = {
+    heard: (signal) => {
+      replicas?.heardOfWrite();
+      memory.follower.heard(signal);
+    },
+    listening: (is) => {
+      if (is) replicas?.heardOfWrite();
+      memory.follower.listening(is);
+    },
+  };
+  const followed = await database.follow(follower);
+  const { publicData } = deps;
+  const kept = { data: rememberData(deps.data, memory, followed), memory };
+  // Of a replica that was picked before a change was heard, nothing is taken for what is true after it.
+  const ofReplica = publicData && (() => rememberData(publicData(), memory, followed, memory.generations.now()));
+  return {
+    deps: { ...deps, ...kept, ...(ofReplica === undefined ? {} : { publicData: ofReplica }) },
+    close: () => followed.close(),
+  };
+}

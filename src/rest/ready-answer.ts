@@ -1,0 +1,77 @@
+import { createHash } from "node:crypto";
+import type { FastifyReply, FastifyRequest } from "fastify";
+import type { Deps } from "../services/deps.js";
+import { depsFor } from "../services/deps-for.js";
+import { rememberAnswer } from "../services/memory/remember-answer.js";
+import type { Caching } from "./endpoint.js";
+import type { Refusal } from "./refusal.js";
+
+/** An answer as it goes out, whoever asks for it. */
+export interface ReadyAnswer {
+  readonly ok: true;
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly body: Buffer;
+}
+
+export type Ready = ReadyAnswer | { readonly ok: false; readonly refusal: Refusal };
+
+const cacheControl: Readonly<Record<Caching, string>> = {
+  // Rules, prices and names are those of today: a minute old is as good as new, and an hour old may be shown once more.
+  LIVE: "public, max-age=60, stale-while-revalidate=3600",
+  FROZEN: "public, max-age=31536000, immutable",
+  NEVER: "no-store",
+};
+
+export const cacheControlOf = (caching: Caching): string => cacheControl[caching];
+
+/** With an ETag of the text itself, so that whatever went into it is in the tag. */
+export function readyAnswer(
+  text: string,
+  caching: Caching,
+  status: number,
+  headers: Readonly<Record<string, string>>,
+): ReadyAnswer {
+  const body = Buffer.from(text);
+  const shared = { ...headers, "cache-control": cacheControl[caching] };
+  if (caching === "NEVER") return { ok: true, status, headers: shared, body };
+  const etag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"`;
+  return { ok: true, status, headers: { ...shared, etag }, body };
+}
+
+/**
+ * Takes an answer from memory, or computes it. What somebody with a token asks is computed each time.
+ *
+ * @param key all that was asked, the origin that stands in links included
+ */
+export async function rememberReady(
+  deps: Deps,
+  { actor }: Pick<FastifyRequest, "actor">,
+  key: string,
+  compute: (deps: Deps) => Promise<Ready>,
+): Promise<Ready> {
+  if (deps.memory === undefined || actor.kind !== "ANYONE") return compute(depsFor(deps, actor));
+  return rememberAnswer(deps.memory, "restAnswers", key, deps, async (watched) => {
+    const answer = await compute(watched);
+    return { answer, bytes: answer.ok && answer.status === 200 ? answer.body.length : null };
+  });
+}
+
+/** Sends it, or 304 to who has it already. */
+export function sendReady(
+  { status, headers, body }: ReadyAnswer,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply {
+  reply.code(status).headers(headers);
+  const { etag } = headers;
+  if (etag !== undefined && isKnown(request.headers["if-none-match"], etag)) return reply.code(304).send();
+  return reply.send(body);
+}
+
+/** RFC 9110 13.1.2: compared weakly, so a tag that a proxy has weakened still counts. */
+function isKnown(ifNoneMatch: string | undefined, etag: string): boolean {
+  if (ifNoneMatch === undefined) return false;
+  if (ifNoneMatch.trim() === "*") return true;
+  return (ifNoneMatch.match(/(?:W\/)?"[^"]*"/g) ?? []).some((tag) => tag.replace(/^W\//, "") === etag);
+}

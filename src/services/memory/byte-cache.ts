@@ -1,0 +1,55 @@
+interface Entry {
+  readonly value: unknown;
+  readonly bytes: number;
+}
+
+/** Bytes that an entry costs beside its value and its key. */
+const overhead = 200;
+
+/** Values by key up to a number of bytes in all; those not asked for longest give way. */
+export class ByteCache {
+  private readonly entries = new Map<string, Entry>();
+  private held = 0;
+  private gaveWay = 0;
+
+  constructor(private readonly limit: number) {}
+
+  get(key: string): unknown {
+    const entry = this.entries.get(key);
+    if (entry === undefined) return undefined;
+    // The last of a Map is what was put in last.
+    this.entries.delete(key);
+    this.entries.set(key, entry);
+    return entry.value;
+  }
+
+  /** A value that would push out a tenth of all is not kept. @param bytes of the value, roughly */
+  set(key: string, value: unknown, bytes: number): void {
+    this.delete(key);
+    const entry = { value, bytes: bytes + key.length * 2 + overhead };
+    if (entry.bytes * 10 > this.limit) return;
+    this.entries.set(key, entry);
+    this.held += entry.bytes;
+    for (const oldest of this.entries.keys()) {
+      if (this.held <= this.limit) break;
+      this.delete(oldest);
+      this.gaveWay += 1;
+    }
+  }
+
+  delete(key: string): void {
+    const entry = this.entries.get(key);
+    if (entry === undefined) return;
+    this.entries.delete(key);
+    this.held -= entry.bytes;
+  }
+
+  get figures(): {
+    readonly entries: number;
+    readonly bytes: number;
+    readonly limit: number;
+    readonly gaveWay: number;
+  } {
+    return { entries: this.entries.size, bytes: this.held, limit: this.limit, gaveWay: this.gaveWay };
+  }
+}

@@ -1,0 +1,132 @@
+import fc from "fast-check";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import request from "supertest";
+import { openServer } from "../../../src/persistence/open-server.js";
+import type { OpenedDatabase } from "../../../src/persistence/opened-database.js";
+import type { Followed } from "../../../src/persistence/signals.js";
+import { openMemory, type Memory } from "../../../src/services/memory/memory.js";
+import { rememberData } from "../../../src/services/memory/remember-data.js";
+import { openTestApp, type TestApp } from "../../graphql/open-test-app.js";
+import { describeOnBothDatabases } from "../../kit/databases.js";
+import { changes, questions, settle, type World } from "./changing-world.js";
+
+interface Remembering {
+  readonly app: TestApp;
+  readonly memory: Memory;
+  readonly followed: Followed;
+}
+
+const megabyte = 1024 * 1024;
+
+describeOnBothDatabases("an instance that remembers", (open) => {
+  let now = new Date("2026-03-01T09:00:00Z");
+  const clock = (): Date => now;
+  let plain: TestApp;
+  /** The first makes the changes; on a server there is a second, which only hears of them. */
+  const instances: Remembering[] = [];
+  let world: World;
+  const closing: (() => Promise<void>)[] = [];
+
+  async function remembering({ data, follow }: OpenedDatabase): Promise<Remembering> {
+    const memory = openMemory(32 * megabyte);
+    const followed = await follow(memory.follower);
+    closing.unshift(() => followed.close());
+    const app = await openTestApp(rememberData(data, memory, followed), undefined, clock, { memory });
+    closing.unshift(() => app.close());
+    return { app, memory, followed };
+  }
+
+  beforeAll(async () => {
+    const database = await open();
+    plain = await openTestApp(database.data, undefined, clock);
+    closing.push(() => plain.close());
+    await settle(plain.deps);
+    instances.push(await remembering(database));
+    if (database.url !== null) {
+      const other = await openServer(database.url, { poolSize: 3 });
+      closing.push(() => other.close());
+      instances.push(await remembering(other));
+    }
+    const [first] = instances;
+    if (first === undefined) throw new Error("there is no instance");
+    world = {
+      deps: first.app.deps,
+      sql: database.sql,
+      passDay: () => {
+        now = new Date(now.getTime() + 86_400_000);
+      },
+    };
+  });
+  afterAll(async () => {
+    for (const close of closing) await close();
+  });
+
+  const ask = async ({ app }: TestApp, address: string): Promise<string> => {
+    const { status, headers, text } = await request(app.server).get(address).set("host", "plans.example");
+    return `${String(status)} ${String(headers["etag"])} ${text}`;
+  };
+  const askAll = (app: TestApp, addresses = questions) => Promise.all(addresses.map((address) => ask(app, address)));
+
+  async function expectSame(addresses = questions): Promise<void> {
+    const right = await askAll(plain, addresses);
+    for (const [at, { app, followed }] of instances.entries()) {
+      // Whoever made the change need not wait for it to be heard; another instance hears it as soon as the database says it.
+      if (at > 0) await followed.caughtUp();
+      for (const [which, answer] of (await askAll(app, addresses)).entries()) {
+        expect(answer, `instance ${String(at)}: ${addresses[which] ?? ""}`).toBe(right[which]);
+      }
+    }
+  }
+
+  it("answers from memory what was asked before", async () => {
+    await expectSame();
+    for (const { app, memory } of instances) {
+      const before = memory.counts.restAnswers.hits;
+      await askAll(app);
+      expect(memory.counts.restAnswers.hits - before).toBe(questions.length);
+    }
+  });
+
+  it.each(Object.keys(changes))("answers as one that remembers nothing after %s", async (name) => {
+    await expectSame();
+    const before = await askAll(plain);
+    await changes[name]?.(world, 1);
+    if (name === "somebody changes rows by hand") await instances[0]?.followed.caughtUp();
+    await expectSame();
+    if (name !== "a day passes" && name !== "a price list is taken back")
+      expect(await askAll(plain)).not.toEqual(before);
+  });
+
+  it("answers as one that remembers nothing, whatever happens in whatever order", async () => {
+    let n = 10;
+    const step = fc.record({
+      change: fc.constantFrom(...Object.keys(changes)),
+      asked: fc.subarray([...questions], { minLength: 1, maxLength: 4 }),
+    });
+    await fc.assert(
+      fc.asyncProperty(fc.array(step, { minLength: 2, maxLength: 6 }), async (steps) => {
+        for (const { change, asked } of steps) {
+          n += 1;
+          await changes[change]?.(world, n);
+          if (change === "somebody changes rows by hand") await instances[0]?.followed.caughtUp();
+          await expectSame(asked);
+        }
+      }),
+      { numRuns: 8, seed: 20261125, endOnFailure: true },
+    );
+  }, 300_000);
+
+  it("gives nothing from memory while changes are not heard", async () => {
+    const [first] = instances;
+    if (first === undefined) throw new Error("there is no instance");
+    const { app, memory } = first;
+    await askAll(app);
+    memory.follower.listening(false);
+    const before = memory.counts.restAnswers.hits;
+    await changes["foods are saved"]?.({ ...world, deps: plain.deps }, 5_000);
+    await expectSame();
+    expect(memory.counts.restAnswers.hits).toBe(before);
+    memory.follower.listening(true);
+    await expectSame();
+  });
+});
