@@ -1,14 +1,28 @@
 import { parseArgs } from "node:util";
+import { connectionsCut } from "./connections-cut.js";
+import { connectionsExhausted } from "./connections-exhausted.js";
+import { databaseRestarted } from "./database-restarted.js";
 import type { Fault } from "./fault.js";
 import { killDuringImports } from "./kill-during-imports.js";
 import { killDuringWrites } from "./kill-during-writes.js";
+import { locksHeld } from "./locks-held.js";
+import { stoppedUnderLoad } from "./stopped-under-load.js";
 
 /**
  * npm run faults -- NAME [--tries N]
  *
- * Runs one fault script. The last line is JSON: what was tried, and what was lost. Exits with 1 if anything was.
+ * Runs one fault script. The last line is JSON: what was tried, and what was lost. Exits with 1 if
+ * anything was, or if anything was wrong.
  */
-const faults: readonly Fault[] = [killDuringImports, killDuringWrites];
+const faults: readonly Fault[] = [
+  connectionsCut,
+  connectionsExhausted,
+  databaseRestarted,
+  killDuringImports,
+  killDuringWrites,
+  locksHeld,
+  stoppedUnderLoad,
+];
 
 const { positionals, values } = parseArgs({ allowPositionals: true, options: { tries: { type: "string" } } });
 const fault = faults.find(({ name }) => name === positionals[0]);
@@ -19,4 +33,5 @@ if (fault === undefined || !Number.isInteger(tries) || tries < 1) {
 }
 const found = await fault.run(tries);
 console.log(JSON.stringify({ name: fault.name, ...found }));
-process.exit(found.lost > 0 ? 1 : 0);
+const bad = ["lost", "doubled", "wrong", "failed", "ended", "notReady", "tooSlow", "unclean"] as const;
+process.exit(bad.some((each) => Number(found[each] ?? 0) > 0) ? 1 : 0);
