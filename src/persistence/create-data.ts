@@ -19,15 +19,20 @@ import { publisherData } from "./publishers.js";
 import { revisionData } from "./revisions.js";
 import { ruleSetData } from "./rule-sets.js";
 import { clientSession, transactionSession, type Db, type Session } from "./session.js";
+import { withoutTurns, type Turns } from "./turns.js";
 import { webhookDeliveryData } from "./webhook-deliveries.js";
 import { webhookData } from "./webhooks.js";
 
 /** Milliseconds after which a database that is silent counts as one that does not answer. */
 const pingPatience = 5_000;
 
-/** Everything of `Data` on one client, whichever database it talks to. */
-export const createData = (client: PrismaClient, bulk: BulkSql, close: () => Promise<void>): Data =>
-  dataOf(clientSession(client), bulk, close);
+/** Everything of `Data` on one client, whichever database it talks to. `turns`: of its transactions; all at once unless told. */
+export const createData = (
+  client: PrismaClient,
+  bulk: BulkSql,
+  close: () => Promise<void>,
+  turns: Turns = withoutTurns,
+): Data => dataOf(clientSession(client, turns), bulk, close);
 
 function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Data {
   return {

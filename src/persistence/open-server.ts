@@ -10,6 +10,7 @@ import { migrationsFolder, readMigrations, type Migration } from "./migrations-f
 import { openReplicas, type Connected, type ReplicaOptions } from "./open-replicas.js";
 import type { OpenedDatabase, OpenOptions, PersistenceLog, PoolFigures, Sql, SqlAnswer } from "./opened-database.js";
 import { transactionTimes } from "./transaction-times.js";
+import { takeTurns } from "./turns.js";
 import { watchStatements } from "./watch-statements.js";
 
 export interface ServerOptions extends OpenOptions {
@@ -76,8 +77,12 @@ interface ConnectedServer extends Connected {
   poolFigures(): PoolFigures;
 }
 
+/** Connections that transactions leave to reads, so that writers who wait for a lock do not keep readers waiting: three of ten. */
+const keptForReads = (poolSize: number): number => Math.ceil(poolSize * 0.3);
+
 function connect(url: string, options: ServerOptions): ConnectedServer {
-  const pool = openPool(url, options.poolSize ?? 10, options.log);
+  const { poolSize = 10 } = options;
+  const pool = openPool(url, poolSize, options.log);
   const adapter = new PrismaPg(pool);
   const client = new PrismaClient({
     adapter: watchStatements(adapter, options),
@@ -91,7 +96,8 @@ function connect(url: string, options: ServerOptions): ConnectedServer {
     const { totalCount: total, idleCount: idle, waitingCount: waiting, options: settings } = pool;
     return { total, idle, waiting, most: settings.max };
   };
-  return { client, data: createData(client, serverBulk(pool), close), sql: sqlOf(pool), poolFigures, close };
+  const turns = takeTurns(Math.max(1, poolSize - keptForReads(poolSize)), transactionTimes.maxWait);
+  return { client, data: createData(client, serverBulk(pool), close, turns), sql: sqlOf(pool), poolFigures, close };
 }
 
 function openPool(url: string, size: number, log: PersistenceLog | undefined): pg.Pool {

@@ -1,4 +1,5 @@
 import type { Prisma, PrismaClient } from "./generated/client.js";
+import type { Turns } from "./turns.js";
 
 /** A client, or a transaction of one. */
 export type Db = Prisma.TransactionClient;
@@ -9,9 +10,10 @@ export interface Session {
   transaction<T>(work: (db: Db) => Promise<T>): Promise<T>;
 }
 
-export const clientSession = (client: PrismaClient): Session => ({
+/** `turns`: how many transactions may be open at a time. Reads need none. */
+export const clientSession = (client: PrismaClient, turns: Turns): Session => ({
   db: client,
-  transaction: (work) => client.$transaction(work),
+  transaction: (work) => turns(() => client.$transaction(work)),
 });
 
 export const transactionSession = (db: Db): Session => ({ db, transaction: (work) => work(db) });

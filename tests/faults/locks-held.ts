@@ -5,10 +5,10 @@ import { startFleet } from "./fleet.js";
 import { startLoad } from "./load.js";
 
 /** How long a stranger holds what writers need, in milliseconds. */
-const heldMs = 3_000;
+const heldMs = 5_000;
 
 /** Readers have to be answered within this although every writer waits, in milliseconds. */
-const patienceOfReaders = 1_500;
+const patienceOfReaders = 2_500;
 
 /**
  * A stranger locks the plans for seconds, as a migration or a report would; more writers come than there are connections.

@@ -100,3 +100,34 @@ describeOnServer("a connection", (open) => {
     await opened.close();
   });
 });
+
+describeOnServer("writers who wait for a lock", (open) => {
+  it("leave connections to readers, however many they are, and all come to their turn", async () => {
+    const { data, client } = await open();
+    await data.publishers.save({ slug: publisher, name: "North Field" });
+    const slugs = Array.from({ length: 30 }, (_, index) => `plan-${index}`);
+    let begun = 0;
+    let release = (): void => undefined;
+    const released = new Promise<void>((resolve) => (release = resolve));
+    const stranger = data.transaction(async (inside) => {
+      await inside.publishers.lock(publisher);
+      await released;
+    });
+    const writers = slugs.map((slug) =>
+      data.transaction(async (inside) => {
+        begun += 1;
+        await inside.publishers.lock(publisher);
+        await inside.plans.saveDraft(smallBundle({ publisher, slug }).plan, null);
+      }),
+    );
+    await expect.poll(() => begun).toBeGreaterThan(0);
+    // More reads at once than there are connections.
+    const found = await Promise.all(slugs.map(() => data.publishers.bySlugs([publisher])));
+    expect(found.map(([each]) => each?.name)).toEqual(slugs.map(() => "North Field"));
+    expect(begun).toBeLessThan(5);
+    release();
+    await Promise.all([stranger, ...writers]);
+    expect(begun).toBe(slugs.length);
+    expect(await client.planDraft.count()).toBe(slugs.length);
+  });
+});
