@@ -35,8 +35,12 @@ const cereals = ["wheat", "barley", "rye", "oats", "triticale"];
 const nuts = allergenCodes.slice(allergenCodes.indexOf("almond")) as readonly string[];
 
 /** The group a code belongs to, or null. */
-export const groupOf = (code: string): "gluten" | "tree-nut" | null =>
-  cereals.includes(code) ? "gluten" : nuts.includes(code) ? "tree-nut" : null;
+export const groupOf = (code: string): "gluten" | "tree-nut" | null => groups.get(code) ?? null;
+
+const groups = new Map([
+  ...cereals.map((code) => [code, "gluten"] as const),
+  ...nuts.map((code) => [code, "tree-nut"] as const),
+]);
 
 export const isAllergenCode = (code: string): boolean => (allergenCodes as readonly string[]).includes(code);
 

@@ -49,9 +49,7 @@ export function allergenStatement(
   region: string | null,
   date: string,
 ): AllergenStatement {
-  const { lists, reach } = allergenListsFor(rules, region, date);
-  const entries = mergedEntries(lists);
-  const known = new Set(entries.flatMap(({ code, includes }) => [code, ...includes]));
+  const { lists, reach, entries, known } = inForceFor(rules, region, date);
   return {
     lists: lists.map(({ id, region: of, law }) => ({ id, region: of, law })),
     asked: region,
@@ -59,6 +57,32 @@ export function allergenStatement(
     findings: entries.map((entry) => finding(entry, foods)),
     alsoContains: beyond(foods, known),
   };
+}
+
+interface InForce {
+  readonly lists: readonly AllergenList[];
+  readonly reach: AllergenStatement["reach"];
+  readonly entries: readonly AllergenEntry[];
+  /** Every code on any of the lists. */
+  readonly known: ReadonlySet<string>;
+}
+
+/** What was asked for last: a plan and each of its meals ask the same, and so do most readers of a day. */
+const lastInForce = new WeakMap<
+  Pick<AllergenRules, "lists">["lists"],
+  { readonly key: string; readonly found: InForce }
+>();
+
+function inForceFor(rules: Pick<AllergenRules, "lists">, region: string | null, date: string): InForce {
+  const key = JSON.stringify([region, date]);
+  const last = lastInForce.get(rules.lists);
+  if (last?.key === key) return last.found;
+  const { lists, reach } = allergenListsFor(rules, region, date);
+  const entries = mergedEntries(lists);
+  const known = new Set(entries.flatMap(({ code, includes }) => [code, ...includes]));
+  const found: InForce = { lists, reach, entries, known };
+  lastInForce.set(rules.lists, { key, found });
+  return found;
 }
 
 /** Entries of several lists as one: the same code once, with all that either list counts under it. */

@@ -71,10 +71,7 @@ export function fitsDiet(food: DietFood, diet: DietRule, region: string | null):
   if (contained.some(({ when }) => when === "ALWAYS" || (when === "UNLESS_STATED" && stated !== true))) return false;
   if (stated === true) return mayBreak(food, diet, breaks) ? null : true;
   if (stated === null || diet.settledBy === "STATED" || contained.length > 0) return null;
-  const absent = presenceOfAny(
-    food,
-    breaks.map(({ code }) => code),
-  );
+  const absent = presenceOfAny(food, codesOf(breaks));
   return absent === "DOES_NOT_CONTAIN" ? true : null;
 }
 
@@ -88,8 +85,27 @@ function statementOf(food: DietFood, code: string): boolean | null | undefined {
   return said.includes(false) ? false : said.includes(null) ? null : said[0];
 }
 
+/** The same list for the same rule and region, which is asked for each food in turn. */
+function breaksIn(diet: DietRule, region: string | null): readonly DietBreak[] {
+  const known = lastBreaks.get(diet);
+  if (known?.region === region) return known.breaks;
+  const breaks = findBreaks(diet, region);
+  lastBreaks.set(diet, { region, breaks });
+  return breaks;
+}
+
+const lastBreaks = new WeakMap<DietRule, { readonly region: string | null; readonly breaks: readonly DietBreak[] }>();
+
+const codes = new WeakMap<readonly DietBreak[], readonly string[]>();
+
+function codesOf(breaks: readonly DietBreak[]): readonly string[] {
+  const known = codes.get(breaks) ?? breaks.map(({ code }) => code);
+  codes.set(breaks, known);
+  return known;
+}
+
 /** The line of the region where it has one for a code, else the general one. */
-function breaksIn({ breaks }: DietRule, region: string | null): readonly DietBreak[] {
+function findBreaks({ breaks }: DietRule, region: string | null): readonly DietBreak[] {
   const here = breaks.filter((line) => line.region !== null && region !== null && regionCovers(line.region, region));
   const own = new Set(here.map(({ code }) => code));
   return [...here, ...breaks.filter((line) => line.region === null && !own.has(line.code))];

@@ -15,11 +15,22 @@ export const presenceOrder = [
 export const gravest = (presences: readonly AllergenPresence[], empty: AllergenPresence): AllergenPresence =>
   presenceOrder.find((presence) => presences.includes(presence)) ?? empty;
 
+type Statements = AllergenFood["allergens"];
+
+/** By the list itself, which nobody changes: a food is asked the same for every dish that it goes into. */
+const byCode = new WeakMap<Statements, ReadonlyMap<string, AllergenPresence>>();
+
+function statementsOf({ allergens }: AllergenFood): ReadonlyMap<string, AllergenPresence> {
+  const known = byCode.get(allergens);
+  if (known !== undefined) return known;
+  const said = new Map<string, AllergenPresence>();
+  for (const { code, presence } of allergens) said.set(code, gravest([presence, said.get(code) ?? presence], presence));
+  byCode.set(allergens, said);
+  return said;
+}
+
 /** What the food's own data says of a code, or null where it says nothing. Of two statements the graver counts. */
-const listed = (food: AllergenFood, code: string): AllergenPresence | null => {
-  const said = food.allergens.flatMap((allergen) => (allergen.code === code ? [allergen.presence] : []));
-  return said.length > 0 ? gravest(said, "UNKNOWN") : null;
-};
+const listed = (food: AllergenFood, code: string): AllergenPresence | null => statementsOf(food).get(code) ?? null;
 
 /**
  * Whether a food contains one allergen. What its data does not list is unknown: a group that is contained leaves its
@@ -41,6 +52,16 @@ export function presenceOf(food: AllergenFood, code: string): AllergenPresence {
  * them, and its own "none" settles those nothing else is said of.
  */
 export function presenceOfAny(food: AllergenFood, codes: readonly string[]): AllergenPresence {
+  const answers = ofAny.get(food.allergens) ?? new WeakMap<readonly string[], AllergenPresence>();
+  ofAny.set(food.allergens, answers);
+  const answer = answers.get(codes) ?? findPresenceOfAny(food, codes);
+  answers.set(codes, answer);
+  return answer;
+}
+
+const ofAny = new WeakMap<Statements, WeakMap<readonly string[], AllergenPresence>>();
+
+function findPresenceOfAny(food: AllergenFood, codes: readonly string[]): AllergenPresence {
   const each = codes.map((code) => ({ code, presence: presenceOf(food, code) }));
   const worst = gravest(
     each.map(({ presence }) => presence),

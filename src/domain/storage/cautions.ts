@@ -75,15 +75,12 @@ function isDue({ code, when }: CautionRule, thing: CautionedThing): boolean {
 
 function hasFood({ foods, foodWords }: CautionRule["when"], thing: CautionedThing): boolean {
   return thing.foods.some(
-    ({ slug, names }) =>
-      foods.includes(slug) ||
-      hasWords(slug, foodWords) ||
-      names.some(({ one, many, also }) => [one, many, ...also].some((name) => hasWords(name, foodWords))),
+    (food) => foods.includes(food.slug) || plainNames(food).some((name) => hasWords(name, foodWords)),
   );
 }
 
 const hasStep = ({ stepWords }: CautionRule["when"], { steps }: CautionedThing): boolean =>
-  steps.some(({ text, appliance }) => hasWords(text, stepWords) || hasWords(appliance ?? "", stepWords));
+  steps.some((step) => plainStep(step).some((text) => hasWords(text, stepWords)));
 
 const plain = (text: string): string =>
   ` ${text
@@ -92,7 +89,24 @@ const plain = (text: string): string =>
     .trim()} `;
 
 /** Whole words in a row, whatever stands between them: `slow-cooker` is `slow cooker`; `price` is not `rice`. */
-const hasWords = (text: string, words: readonly string[]): boolean => {
-  const within = plain(text);
-  return words.some((word) => within.includes(plain(word)));
-};
+const hasWords = (within: string, words: readonly string[]): boolean =>
+  plainWords(words).some((word) => within.includes(word));
+
+/** Foods, steps and words of rules are held against each other for every plan, and nobody changes them: each is made plain once. */
+function oncePlain<Thing extends object>(textsOf: (thing: Thing) => readonly string[]) {
+  const known = new WeakMap<Thing, readonly string[]>();
+  return (thing: Thing): readonly string[] => {
+    const found = known.get(thing) ?? textsOf(thing).map(plain);
+    known.set(thing, found);
+    return found;
+  };
+}
+
+const plainWords = oncePlain<readonly string[]>((words) => words);
+
+const plainNames = oncePlain<CautionedThing["foods"][number]>(({ slug, names }) => [
+  slug,
+  ...names.flatMap(({ one, many, also }) => [one, many, ...also]),
+]);
+
+const plainStep = oncePlain<CautionedThing["steps"][number]>(({ text, appliance }) => [text, appliance ?? ""]);
