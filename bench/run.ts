@@ -5,6 +5,7 @@ import { hotPathBenchmarks } from "./hot-path.js";
 import { importBenchmarks } from "./imports.js";
 import { packBenchmarks } from "./packs.js";
 import { parseBenchmarks } from "./parse.js";
+import { refusalBenchmarks } from "./refusals.js";
 import { sessionBenchmarks } from "./prep-session.js";
 
 /** `--json`: one object a line; `--only NAME`: one group. Prints what was measured; a missed aim is no failure. */
@@ -15,6 +16,7 @@ const all: readonly Benchmark[] = [
   ...parseBenchmarks,
   ...importBenchmarks,
   ...sessionBenchmarks,
+  ...refusalBenchmarks,
   ...hotPathBenchmarks,
 ];
 const chosen = all.filter(({ name }) => values.only === undefined || name === values.only);

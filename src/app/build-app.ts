@@ -3,6 +3,7 @@ import { randomUUID } from "node:crypto";
 import type { Logger } from "pino";
 import { openExplorer } from "../graphql/explorer.js";
 import { createEngine } from "../graphql/engine.js";
+import { usualEngine, type EngineOptions } from "../graphql/engine-options.js";
 import { registerGraphql } from "../graphql/graphql-route.js";
 import { splitSuffix } from "../rest/format.js";
 import { registerRest } from "../rest/register-rest.js";
@@ -41,6 +42,8 @@ export interface AppOptions {
   /** Requests are turned away by it; none unless it is there. Closed with the application. */
   readonly overload?: Overload;
   readonly onShed?: (what: TooMuch) => void;
+  /** Limits of what is asked over GraphQL; the usual ones unless told. */
+  readonly graphql?: EngineOptions;
   /** Milliseconds that the body of a request may take, if it is no upload; half a minute unless told. */
   readonly bodyTime?: number;
   /** Left out: nobody is limited. */
@@ -61,6 +64,7 @@ export async function buildApp({
   readiness,
   explorerFolder,
   browserFolder,
+  graphql = usualEngine,
   bodyTime = requestTimes.body,
   watchRequests,
   onRequestEnd = [],
@@ -128,7 +132,7 @@ export async function buildApp({
   registerHealth(app, readiness);
   registerSchemas(app);
   registerRest(app, { deps });
-  registerGraphql(app, { deps, engine: createEngine(), explorer: openExplorer(explorerFolder) });
+  registerGraphql(app, { deps, engine: createEngine(graphql), explorer: openExplorer(explorerFolder) });
   registerPages(app, { deps, assets: openPageAssets(browserFolder) });
   await app.ready();
   return app;

@@ -1,6 +1,7 @@
 import { isIPv4, isIPv6 } from "node:net";
 import { z } from "zod";
 import type { RateLimitSettings } from "../services/rate-limit.js";
+import { usualEngine, type EngineOptions } from "../graphql/engine-options.js";
 
 const levels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 
@@ -94,6 +95,12 @@ const variables = z.object({
     .transform(Number)
     .default(500),
   PREPWRIGHT_IMPORT_DIR: z.string().min(1).optional(),
+  PREPWRIGHT_INTROSPECTION: z.enum(["0", "1"], "must be 1 or 0").default("1"),
+  PREPWRIGHT_QUERY_COST: z
+    .string()
+    .regex(/^[1-9]\d{0,8}$/, "must be a whole number of points from 1 to 999999999")
+    .transform(Number)
+    .default(usualEngine.costLimit),
   PREPWRIGHT_REPORT_URL: z
     .url({ protocol: /^https?$/, error: "must be an address that begins with https:// or http://" })
     .optional(),
@@ -140,6 +147,8 @@ export interface Environment {
   readonly importFolder: string | null;
   /** Where the operator is told of imports each morning; null: nowhere but in the log. The secret is shown nowhere. */
   readonly report: { readonly url: string; readonly secret: string } | null;
+  /** Limits of what is asked over GraphQL. */
+  readonly graphql: EngineOptions;
   /** Whether webhooks may lead to private networks, and go without encryption. */
   readonly allowPrivateWebhooks: boolean;
   /** Whether the service also runs the jobs and sends webhooks; where workers do, it need not. */
@@ -194,6 +203,10 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       cacheMegabytes: parsed.data.PREPWRIGHT_CACHE_MB,
       importFolder: parsed.data.PREPWRIGHT_IMPORT_DIR ?? null,
       report: url === undefined || secret === undefined ? null : { url, secret },
+      graphql: {
+        costLimit: parsed.data.PREPWRIGHT_QUERY_COST,
+        introspection: parsed.data.PREPWRIGHT_INTROSPECTION === "1",
+      },
       allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",
       worker: parsed.data.PREPWRIGHT_WORKER === "1",
       drainMs: parsed.data.PREPWRIGHT_DRAIN_SECONDS ?? (NODE_ENV === "production" ? 5_000 : 0),

@@ -50,6 +50,7 @@ export async function serve(settings: Environment): Promise<Serving> {
     ...(overload === null ? {} : { overload }),
     rateLimit: settings.rateLimit,
     trustedProxies: settings.trustedProxies,
+    graphql: settings.graphql,
   });
   let work: Promise<BackgroundWork> | null = null;
   const finishWork = async (): Promise<void> => (await work)?.close();

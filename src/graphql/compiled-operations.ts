@@ -3,6 +3,8 @@ import {
   getVariableValues,
   GraphQLError,
   Kind,
+  NoFragmentCyclesRule,
+  NoSchemaIntrospectionCustomRule,
   parse,
   specifiedRules,
   validate,
@@ -10,9 +12,11 @@ import {
   type ExecutionResult,
   type GraphQLSchema,
   type OperationDefinitionNode,
+  type ValidationRule,
 } from "graphql";
 import type { Context } from "./context.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
+import { costWith, operationCost } from "./operation-cost.js";
 
 type Given = Readonly<Record<string, unknown>>;
 
@@ -23,6 +27,8 @@ export interface CompiledOperation {
   readonly kind: "query" | "mutation";
   /** The variables with defaults and as their types say, or what is wrong with them. */
   coerce(variables: Given): { readonly ok: true; readonly variables: Given } | Faulty;
+  /** What it costs at most with variables as `coerce` returns them, in points. */
+  cost(coerced: Given): number;
   /** Runs it. The variables are those that were given, not those that `coerce` returns. */
   run(variables: Given, context: Context): Promise<ExecutionResult>;
 }
@@ -51,15 +57,26 @@ export interface KeptDocuments {
   readonly longest: number;
 }
 
+export interface CompileOptions {
+  /** Whether documents may ask about the schema. */
+  readonly introspection?: boolean;
+  readonly kept?: KeptDocuments;
+}
+
 export const keptDocuments: KeptDocuments = { count: 2_000, characters: 4_000_000, longest: 64_000 };
 
-const maxCoercionErrors = 20;
+/** Faults that are listed of one document or its variables. */
+const maxErrors = 20;
 
 /**
  * Reads and checks each document once and keeps the good ones, those that were asked for last. Refused ones are not kept: else
  * anybody could push the good ones out with nonsense.
  */
-export function compiledOperations(schema: GraphQLSchema, kept = keptDocuments): CompiledOperations {
+export function compiledOperations(
+  schema: GraphQLSchema,
+  { introspection = true, kept = keptDocuments }: CompileOptions = {},
+): CompiledOperations {
+  const rules = introspection ? specifiedRules : [...specifiedRules, NoSchemaIntrospectionCustomRule];
   const known = new Map<string, CompiledDocument>();
   let characters = 0;
   const keep = (source: string, compiled: CompiledDocument): void => {
@@ -79,17 +96,17 @@ export function compiledOperations(schema: GraphQLSchema, kept = keptDocuments):
         known.set(source, found);
         return found;
       }
-      const compiled = compile(schema, source);
+      const compiled = compile(schema, rules, source);
       if (compiled.ok && source.length <= kept.longest) keep(source, compiled);
       return compiled;
     },
   };
 }
 
-function compile(schema: GraphQLSchema, source: string): CompiledDocument {
+function compile(schema: GraphQLSchema, rules: readonly ValidationRule[], source: string): CompiledDocument {
   const read = readDocument(source);
   if (read instanceof GraphQLError) return { ok: false, stage: "PARSE", errors: [read] };
-  const errors = validate(schema, read, [...specifiedRules, documentLimitsRule]);
+  const errors = faultsOf(schema, read, rules);
   if (errors.length > 0) return { ok: false, stage: "VALIDATION", errors };
   const operations = read.definitions.filter((definition) => definition.kind === Kind.OPERATION_DEFINITION);
   const strange = operations.filter(({ operation }) => !schema.getRootType(operation));
@@ -98,6 +115,19 @@ function compile(schema: GraphQLSchema, source: string): CompiledDocument {
     return { ok: false, stage: "VALIDATION", errors: [new GraphQLError(message, { nodes: strange })] };
   }
   return { ok: true, operations: operations.map((operation) => compileOperation(schema, read, operation)) };
+}
+
+/** In this order: some rules of the specification take long over documents that the ones before refuse. */
+function faultsOf(
+  schema: GraphQLSchema,
+  document: DocumentNode,
+  rules: readonly ValidationRule[],
+): readonly GraphQLError[] {
+  for (const group of [[documentLimitsRule], [NoFragmentCyclesRule], rules]) {
+    const errors = validate(schema, document, group, { maxErrors });
+    if (errors.length > 0) return errors;
+  }
+  return [];
 }
 
 function readDocument(source: string): DocumentNode | GraphQLError {
@@ -116,13 +146,15 @@ function compileOperation(
 ): CompiledOperation {
   const operationName = operation.name?.value ?? null;
   const definitions = operation.variableDefinitions ?? [];
+  const cost = operationCost(schema, document, operation);
   return {
     name: operationName,
     kind: operation.operation === "mutation" ? "mutation" : "query",
     coerce: (given) => {
-      const { errors, coerced } = getVariableValues(schema, definitions, given, { maxErrors: maxCoercionErrors });
+      const { errors, coerced } = getVariableValues(schema, definitions, given, { maxErrors });
       return errors === undefined ? { ok: true, variables: coerced } : { ok: false, errors };
     },
+    cost: (coerced) => costWith(cost, coerced),
     run: async (variableValues, contextValue) =>
       execute({ schema, document, operationName, variableValues, contextValue }),
   };

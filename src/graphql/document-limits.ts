@@ -1,28 +1,56 @@
-import { GraphQLError, Kind, type SelectionSetNode, type ValidationContext, type ASTVisitor } from "graphql";
+import {
+  GraphQLError,
+  Kind,
+  type ASTVisitor,
+  type FieldNode,
+  type SelectionNode,
+  type SelectionSetNode,
+  type ValidationContext,
+} from "graphql";
 
-/** The most a single document may ask. Beside these, `maxTokens` bounds its length. */
-export const documentLimits = { depth: 16, aliases: 30, fields: 2000, tokens: 2000 } as const;
+/** The most a single document may ask. Beside these, `tokens` bounds its length. */
+export const documentLimits = {
+  depth: 16,
+  aliases: 30,
+  fields: 2000,
+  repeats: 100,
+  directives: 50,
+  operations: 20,
+  fragments: 100,
+  tokens: 2000,
+} as const;
 
-interface Size {
-  readonly depth: number;
-  readonly aliases: number;
-  readonly fields: number;
-}
+type Measured = Exclude<keyof typeof documentLimits, "tokens" | Whole>;
+type Whole = "operations" | "fragments" | "directives";
+type Size = Readonly<Record<Measured, number>>;
 
-const nothing: Size = { depth: 0, aliases: 0, fields: 0 };
+const words: Readonly<Record<Measured | Whole, string>> = {
+  depth: "levels of fields",
+  aliases: "aliases",
+  fields: "fields",
+  repeats: "fields that repeat another",
+  operations: "operations",
+  fragments: "fragments",
+  directives: "directives",
+};
+
+const nothing: Size = { depth: 0, aliases: 0, fields: 0, repeats: 0 };
 
 const sum = (a: Size, b: Size): Size => ({
   depth: Math.max(a.depth, b.depth),
   aliases: a.aliases + b.aliases,
   fields: a.fields + b.fields,
+  repeats: a.repeats + b.repeats,
 });
 
 /**
- * Refuses operations that are too deep, rename too often or select too much, fragments written out in full. Runs before
- * anything is executed. Introspection is not measured; graphql-js bounds it by itself.
+ * Refuses documents with too many operations, fragments or directives, and operations that are too deep, rename or repeat too often or select
+ * too much, fragments written out in full. To be asked before the rules of the specification, of which some take long over such
+ * documents. What is below fields of introspection is not measured; graphql-js bounds it by itself.
  */
 export function documentLimitsRule(context: ValidationContext): ASTVisitor {
   const fragments = new Map<string, Size>();
+  let directives = 0;
 
   const sizeOfFragment = (name: string): Size => {
     const known = fragments.get(name);
@@ -35,38 +63,46 @@ export function documentLimitsRule(context: ValidationContext): ASTVisitor {
     return size;
   };
 
+  const sizeOfSelection = (selection: SelectionNode): Size => {
+    if (selection.kind === Kind.FRAGMENT_SPREAD) return sizeOfFragment(selection.name.value);
+    if (selection.kind === Kind.INLINE_FRAGMENT) return sizeOf(selection.selectionSet);
+    if (selection.name.value.startsWith("__")) return { ...nothing, fields: 1 };
+    const inner = selection.selectionSet ? sizeOf(selection.selectionSet) : nothing;
+    return sum(inner, { depth: inner.depth + 1, aliases: selection.alias ? 1 : 0, fields: 1, repeats: 0 });
+  };
+
   const sizeOf = (set: SelectionSetNode): Size =>
-    set.selections
-      .map((selection): Size => {
-        if (selection.kind === Kind.FRAGMENT_SPREAD) return sizeOfFragment(selection.name.value);
-        if (selection.kind === Kind.INLINE_FRAGMENT) return sizeOf(selection.selectionSet);
-        if (selection.name.value.startsWith("__")) return nothing;
-        const inner = selection.selectionSet ? sizeOf(selection.selectionSet) : nothing;
-        return {
-          depth: inner.depth + 1,
-          aliases: inner.aliases + (selection.alias ? 1 : 0),
-          fields: inner.fields + 1,
-        };
-      })
-      .reduce(sum, nothing);
+    set.selections.map(sizeOfSelection).reduce(sum, { ...nothing, repeats: repeatsIn(set) });
+
+  const report = (what: keyof typeof words, size: number, nodes: NonNullable<GraphQLError["nodes"]>): void => {
+    const limit = documentLimits[what];
+    if (size <= limit) return;
+    const message = `There are ${size} ${words[what]} here. The limit is ${limit}. Ask in several requests.`;
+    context.reportError(new GraphQLError(message, { nodes, extensions: { what, size, limit } }));
+  };
 
   return {
+    Document: {
+      enter: ({ definitions }) => {
+        const operations = definitions.filter(({ kind }) => kind === Kind.OPERATION_DEFINITION);
+        const fragmentsHere = definitions.filter(({ kind }) => kind === Kind.FRAGMENT_DEFINITION);
+        report("operations", operations.length, operations.slice(0, 1));
+        report("fragments", fragmentsHere.length, fragmentsHere.slice(0, 1));
+      },
+      leave: (document) => report("directives", directives, [document]),
+    },
+    Directive: () => {
+      directives += 1;
+    },
     OperationDefinition(operation) {
       const size = sizeOf(operation.selectionSet);
-      for (const what of ["depth", "aliases", "fields"] as const) {
-        const limit = documentLimits[what];
-        if (size[what] <= limit) continue;
-        const words = { depth: "levels of fields", aliases: "aliases", fields: "fields" }[what];
-        context.reportError(
-          new GraphQLError(
-            `This operation has ${size[what]} ${words}. The limit is ${limit}. Ask in several requests.`,
-            {
-              nodes: operation,
-              extensions: { what, size: size[what], limit },
-            },
-          ),
-        );
-      }
+      for (const what of ["depth", "aliases", "fields", "repeats"] as const) report(what, size[what], [operation]);
     },
   };
+}
+
+/** Fields of one selection that answer under a name which another has already. Whether they fit together is looked at pair by pair. */
+function repeatsIn({ selections }: SelectionSetNode): number {
+  const fields = selections.filter((selection): selection is FieldNode => selection.kind === Kind.FIELD);
+  return fields.length - new Set(fields.map(({ alias, name }) => (alias ?? name).value)).size;
 }

@@ -1,9 +1,10 @@
 import type { FormattedExecutionResult, GraphQLError } from "graphql";
 import { compiledOperations, type CompiledDocument, type CompiledOperation } from "./compiled-operations.js";
 import type { Context } from "./context.js";
-import { coded, shownFieldError } from "./errors.js";
+import { coded, codedWithoutSuggestion, shownFieldError } from "./errors.js";
+import type { EngineOptions } from "./engine-options.js";
 import type { GraphqlRequest } from "./read-request.js";
-import { refusal, type Refusal } from "./refusal.js";
+import { refusal, type AskedCost, type Refusal } from "./refusal.js";
 import { createSchema } from "./schema.js";
 
 /** What came of a request: an answer with data (or with the errors of fields in its place), or none. */
@@ -11,18 +12,26 @@ export type Outcome =
   | { readonly kind: "ANSWERED"; readonly result: FormattedExecutionResult }
   | { readonly kind: "REFUSED"; readonly refusal: Refusal };
 
-export interface Engine {
-  /** `mayWrite` false: by a method that must change nothing. */
-  answer(request: GraphqlRequest, mayWrite: boolean, context: Context): Promise<Outcome>;
+/** From where and by which method. */
+export interface Asked {
+  /** false: by a method that must change nothing. */
+  readonly mayWrite: boolean;
+  /** Network address of who asks. */
+  readonly address: string;
 }
 
-/** The schema behind a request that was read: finds or compiles its operation, and runs it. */
-export function createEngine(): Engine {
-  const compiled = compiledOperations(createSchema());
+export interface Engine {
+  answer(request: GraphqlRequest, asked: Asked, context: Context): Promise<Outcome>;
+}
+
+/** The schema behind a request that was read: finds or compiles its operation, prices it, and runs it. */
+export function createEngine({ costLimit, introspection, admit }: EngineOptions): Engine {
+  const compiled = compiledOperations(createSchema(), { introspection });
+  const shown = introspection ? coded : codedWithoutSuggestion;
   return {
-    answer: async ({ source, operationName, variables }, mayWrite, context) => {
+    answer: async ({ source, operationName, variables }, { mayWrite, address }, context) => {
       if (source === null) return refused(refusal("BAD_REQUEST", "Send a GraphQL document as `query`."));
-      const chosen = chooseOperation(compiled.compile(source), operationName);
+      const chosen = chooseOperation(compiled.compile(source), operationName, shown);
       if (!("run" in chosen)) return refused(chosen);
       if (chosen.kind === "mutation" && !mayWrite) {
         return refused(refusal("METHOD_NOT_ALLOWED", "Send mutations by POST.", {}, { headers: { allow: "POST" } }));
@@ -30,23 +39,40 @@ export function createEngine(): Engine {
       const coerced = chosen.coerce(variables);
       if (!coerced.ok) {
         const code = "BAD_USER_INPUT";
-        return refused({ code, errors: coerced.errors.map((error) => coded(error, code)), headers: {} });
+        return refused({ code, errors: coerced.errors.map((error) => shown(error, code)), headers: {} });
       }
+      const cost = { asked: chosen.cost(coerced.variables), limit: costLimit };
+      if (cost.asked > costLimit) return refused(tooDear(cost));
+      const notNow = await admit?.(context.actor, address, cost.asked);
+      if (notNow) return refused({ ...notNow, cost });
       const { data = null, errors = [] } = await chosen.run(variables, context);
-      const shown = errors.map((error) => shownFieldError(error, context.requestId, context.deps.log));
-      return { kind: "ANSWERED", result: shown.length > 0 ? { errors: shown, data } : { data } };
+      const told = errors.map((error) => shownFieldError(error, context.requestId, context.deps.log));
+      const extensions = { cost };
+      return { kind: "ANSWERED", result: told.length > 0 ? { errors: told, data, extensions } : { data, extensions } };
     },
   };
 }
 
+const tooDear = (cost: AskedCost): Refusal =>
+  refusal(
+    "COST_TOO_HIGH",
+    `This may cost ${cost.asked} points; a request may cost ${cost.limit}. Ask for less: shorter pages, or several requests.`,
+    { ...cost },
+    { cost },
+  );
+
 const refused = (why: Refusal): Outcome => ({ kind: "REFUSED", refusal: why });
 
 /** The operation of that name, or the only one. */
-function chooseOperation(document: CompiledDocument, name: string | null): CompiledOperation | Refusal {
+function chooseOperation(
+  document: CompiledDocument,
+  name: string | null,
+  shown: typeof coded,
+): CompiledOperation | Refusal {
   if (!document.ok) {
     const general = document.stage === "PARSE" ? "GRAPHQL_PARSE_FAILED" : "GRAPHQL_VALIDATION_FAILED";
     const codeOf = (error: GraphQLError) => ("limit" in error.extensions ? "TOO_LARGE" : general);
-    const errors = document.errors.map((error) => coded(error, codeOf(error)));
+    const errors = document.errors.map((error) => shown(error, codeOf(error)));
     return { code: general, errors, headers: {} };
   }
   const { operations } = document;

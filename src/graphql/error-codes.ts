@@ -24,7 +24,10 @@ export const errorCodes = {
   TOO_LARGE: { status: 400, documentRefused: true },
   OPERATION_RESOLUTION_FAILURE: { status: 400, documentRefused: true },
   BAD_USER_INPUT: { status: 400, documentRefused: true },
+  COST_TOO_HIGH: { status: 400, documentRefused: true },
+  RATE_LIMITED: { status: 429 },
   INTERNAL_SERVER_ERROR: { status: 500 },
+  OVERLOADED: { status: 503 },
 } as const satisfies Record<string, ErrorCode>;
 
 export type ErrorCodeName = keyof typeof errorCodes;

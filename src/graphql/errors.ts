@@ -42,6 +42,12 @@ export const coded = (error: GraphQLError, code: ErrorCodeName): GraphQLFormatte
   extensions: { ...error.extensions, code },
 });
 
+/** The same for callers who may not ask about the schema: without the names that graphql-js suggests. */
+export function codedWithoutSuggestion(error: GraphQLError, code: ErrorCodeName): GraphQLFormattedError {
+  const shown = coded(error, code);
+  return { ...shown, message: shown.message.replace(/ ?Did you mean [^]*\?/, "") };
+}
+
 /** An error of a field, as the caller sees it. What has no code is a fault of ours: it is logged, and masked. */
 export function shownFieldError(error: GraphQLError, requestId: string, log: Log): GraphQLFormattedError {
   const { originalError } = error;

@@ -31,7 +31,11 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
       if (type === null) return sendRefusal(notAcceptable, anyType, reply);
       if (!read.ok) return sendRefusal(read.refusal, type, reply);
       const context = createContext(deps, request.id, request.actor);
-      const outcome = await engine.answer(read.value, request.method === "POST", context);
+      const outcome = await engine.answer(
+        read.value,
+        { mayWrite: request.method === "POST", address: request.ip },
+        context,
+      );
       return outcome.kind === "REFUSED"
         ? sendRefusal(outcome.refusal, type, reply)
         : send(200, type, JSON.stringify(outcome.result), reply);
@@ -89,7 +93,10 @@ const sendRefusal = (refused: Refusal, type: MediaType, reply: FastifyReply): Fa
   send(
     refusalStatus(refused, type.older),
     type,
-    JSON.stringify({ errors: refused.errors }),
+    JSON.stringify({
+      errors: refused.errors,
+      ...(refused.cost === undefined ? {} : { extensions: { cost: refused.cost } }),
+    }),
     reply.headers(refused.headers),
   );
 

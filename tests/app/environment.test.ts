@@ -17,6 +17,7 @@ describe("the environment", () => {
         cacheMegabytes: 64,
         importFolder: null,
         report: null,
+        graphql: { costLimit: 500_000, introspection: true },
         allowPrivateWebhooks: false,
         worker: true,
         zone: "UTC",

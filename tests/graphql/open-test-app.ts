@@ -49,6 +49,7 @@ export async function openTestApp(
     Pick<
       AppOptions,
       | "bodyTime"
+      | "graphql"
       | "log"
       | "onRequestEnd"
       | "onShed"

@@ -1,0 +1,134 @@
+type Arguments = Readonly<Record<string, unknown>>;
+
+/** How many entries a list is counted as. Pages are counted as the number asked for. */
+export const listSizes: Readonly<Record<string, number>> = {
+  "AllergenFinding.contains": 4,
+  "AllergenFinding.mayContain": 4,
+  "AllergenFinding.unknown": 40,
+  "AllergenStatement.findings": 30,
+  "AllergenStatement.lists": 6,
+  "CatalogueFood.densities": 6,
+  "CatalogueFood.edible": 4,
+  "CatalogueFood.measures": 12,
+  "CatalogueFood.nutrients": 16,
+  "Caution.about": 12,
+  "Caution.restsOn": 6,
+  "Component.keeping": 6,
+  "Component.lines": 12,
+  "Component.meals": 6,
+  "Component.routes": 2,
+  "Component.steps": 12,
+  "Component.storage": 6,
+  "CriticalTask.waitsFor": 4,
+  "Diet.breaks": 6,
+  "Diet.claims": 3,
+  "Diet.unknown": 40,
+  "DocumentsCheck.findings": 40,
+  "DraftCheck.findings": 40,
+  "FeedSettings.columns": 20,
+  "Food.allergens": 15,
+  "Food.densities": 4,
+  "Food.diets": 10,
+  "Food.edible": 4,
+  "Food.keeping": 8,
+  "Food.measures": 8,
+  "Food.names": 8,
+  "Food.nutrients": 16,
+  "Food.packs": 6,
+  "Food.parts": 4,
+  "Food.storage": 8,
+  "FoodPart.keeping": 4,
+  "ImportChange.differences": 20,
+  "ImportReport.changes": 100,
+  "Line.swaps": 4,
+  "Meal.components": 6,
+  "Meal.lines": 12,
+  "Meal.steps": 12,
+  "MorningReport.imports": 20,
+  "NutrientFigure.unknown": 12,
+  "NutritionPerServing.nutrients": 16,
+  "NutritionPerServing.unweighed": 8,
+  "Plan.check": 40,
+  "Plan.components": 12,
+  "Plan.foods": 40,
+  "Plan.meals": 8,
+  "PrepSession.criticalPath": 30,
+  "PrepSession.eveningBefore": 4,
+  "PrepSession.order": 60,
+  "PrepSession.tasks": 60,
+  "Query.compare": 100,
+  "Query.feeds": 20,
+  "Query.ruleSets": 10,
+  "Route.lines": 4,
+  "Route.steps": 6,
+  "SaveDocumentsPayload.drafts": 20,
+  "SaveDocumentsPayload.foods": 20,
+  "SaveFoodsPayload.foods": 20,
+  "ScaledComponent.lines": 12,
+  "ScaledMeal.diets": 20,
+  "ScaledMeal.lines": 12,
+  "ScaledPlan.cautions": 12,
+  "ScaledPlan.components": 12,
+  "ScaledPlan.diets": 20,
+  "ScaledPlan.meals": 8,
+  "ScaledPlan.storage": 40,
+  "ScaledPlan.warnings": 30,
+  "ShoppingAisle.lines": 12,
+  "ShoppingLine.buy": 3,
+  "ShoppingLine.partsOver": 2,
+  "ShoppingLine.uses": 6,
+  "ShoppingList.aisles": 12,
+  "ShoppingList.lines": 40,
+  "ShoppingList.warnings": 30,
+  "StorageGuidance.basis": 8,
+  "StorageGuidance.tooLateFor": 4,
+};
+
+/** Lists of `problems` are short: what is wrong with one input. */
+export const problemsSize = 10;
+
+/** Points beside those of the objects, for what is computed or read. */
+export const fieldWork: Readonly<Record<string, number>> = {
+  "Component.storage": 5,
+  "Food.storage": 5,
+  "Plan.check": 50,
+  "Plan.revisions": 5,
+  "Plan.scaled": 10,
+  "Query.checkDocuments": 50,
+  "Query.checkDraft": 50,
+  "Query.compare": 50,
+  "Query.importReport": 50,
+  "Query.morningReport": 50,
+  "ScaledPlan.allergens": 5,
+  "ScaledPlan.diets": 20,
+  "ScaledPlan.nutrition": 5,
+  "ScaledPlan.session": 30,
+  "ScaledPlan.shoppingList": 20,
+  "ScaledPlan.storage": 10,
+};
+
+/** Points of every mutation: a transaction with its entry in the audit trail. */
+export const mutationWork = 50;
+
+/** Points of every field of Query: a look into the database. */
+export const queryWork = 5;
+
+const lengthOf = (value: unknown): number => (Array.isArray(value) ? value.length : 1);
+
+/** Fields whose arguments say how often all that is below them is done. */
+export const fieldTimes: Readonly<Record<string, (args: Arguments) => number>> = {
+  "Plan.servingsTable": ({ from, to }) =>
+    typeof from === "number" && typeof to === "number" ? Math.min(Math.max(to - from + 1, 1), 200) : 1,
+  "Query.checkDocuments": ({ texts }) => lengthOf(texts),
+  "Query.shoppingList": ({ plans }) => lengthOf(plans),
+};
+
+/** A page is at most so long; a longer one is refused when it is read. */
+const longestPage = 100;
+const usualPage = 20;
+
+/** Entries of a page by its arguments. */
+export function pageSize({ first, last }: Arguments): number {
+  const asked = first ?? last ?? usualPage;
+  return typeof asked === "number" ? Math.min(Math.max(asked, 0), longestPage) : longestPage;
+}
