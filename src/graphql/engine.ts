@@ -12,12 +12,12 @@ export type Outcome =
   | { readonly kind: "ANSWERED"; readonly result: FormattedExecutionResult }
   | { readonly kind: "REFUSED"; readonly refusal: Refusal };
 
-/** From where and by which method. */
+/** By which method, and at whose expense. */
 export interface Asked {
   /** false: by a method that must change nothing. */
   readonly mayWrite: boolean;
-  /** Network address of who asks. */
-  readonly address: string;
+  /** Called with the points of an operation that may run, before any of it runs. It may throw: then it does not. */
+  charge(cost: number): void;
 }
 
 export interface Engine {
@@ -25,11 +25,11 @@ export interface Engine {
 }
 
 /** The schema behind a request that was read: finds or compiles its operation, prices it, and runs it. */
-export function createEngine({ costLimit, introspection, admit }: EngineOptions): Engine {
+export function createEngine({ costLimit, introspection }: EngineOptions): Engine {
   const compiled = compiledOperations(createSchema(), { introspection });
   const shown = introspection ? coded : codedWithoutSuggestion;
   return {
-    answer: async ({ source, operationName, variables }, { mayWrite, address }, context) => {
+    answer: async ({ source, operationName, variables }, { mayWrite, charge }, context) => {
       if (source === null) return refused(refusal("BAD_REQUEST", "Send a GraphQL document as `query`."));
       const chosen = chooseOperation(compiled.compile(source), operationName, shown);
       if (!("run" in chosen)) return refused(chosen);
@@ -43,8 +43,7 @@ export function createEngine({ costLimit, introspection, admit }: EngineOptions)
       }
       const cost = { asked: chosen.cost(coerced.variables), limit: costLimit };
       if (cost.asked > costLimit) return refused(tooDear(cost));
-      const notNow = await admit?.(context.actor, address, cost.asked);
-      if (notNow) return refused({ ...notNow, cost });
+      charge(cost.asked);
       const { data = null, errors = [] } = await chosen.run(variables, context);
       const told = errors.map((error) => shownFieldError(error, context.requestId, context.deps.log));
       const extensions = { cost };

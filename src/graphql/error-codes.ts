@@ -25,7 +25,6 @@ export const errorCodes = {
   OPERATION_RESOLUTION_FAILURE: { status: 400, documentRefused: true },
   BAD_USER_INPUT: { status: 400, documentRefused: true },
   COST_TOO_HIGH: { status: 400, documentRefused: true },
-  RATE_LIMITED: { status: 429 },
   INTERNAL_SERVER_ERROR: { status: 500 },
   OVERLOADED: { status: 503 },
 } as const satisfies Record<string, ErrorCode>;

@@ -33,7 +33,7 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
       const context = createContext(deps, request.id, request.actor);
       const outcome = await engine.answer(
         read.value,
-        { mayWrite: request.method === "POST", address: request.ip },
+        { mayWrite: request.method === "POST", charge: (cost) => reply.charge(Math.ceil(cost / costPerPoint)) },
         context,
       );
       return outcome.kind === "REFUSED"
@@ -62,6 +62,9 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
     done();
   });
 }
+
+/** Points of an operation that are one point of the caller's budget, so that a plan costs about what it costs over REST. */
+const costPerPoint = 100;
 
 const asksNothing = (parameters: Readonly<Record<string, unknown>>): boolean =>
   parameters["query"] === undefined && parameters["extensions"] === undefined;
