@@ -6,6 +6,7 @@ import type { Fault } from "./fault.js";
 import { killDuringImports } from "./kill-during-imports.js";
 import { killDuringWrites } from "./kill-during-writes.js";
 import { locksHeld } from "./locks-held.js";
+import { restoreBackup } from "./restore-backup.js";
 import { stoppedUnderLoad } from "./stopped-under-load.js";
 
 /**
@@ -21,6 +22,7 @@ const faults: readonly Fault[] = [
   killDuringImports,
   killDuringWrites,
   locksHeld,
+  restoreBackup,
   stoppedUnderLoad,
 ];
 
