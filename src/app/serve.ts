@@ -71,7 +71,8 @@ export async function serve(settings: Environment): Promise<Serving> {
     },
   });
   const address = await app.listen({ port: settings.port, host: settings.host });
-  await observation.open(database);
+  const { memory: kept } = memory.deps;
+  await observation.open({ ...database, ...(kept === undefined ? {} : { memory: kept }) });
   const newest = await newestPlan(database.deps);
   return {
     address,

@@ -9,6 +9,7 @@ import { readTraceParent } from "../../src/app/observe/trace-parent.js";
 import { openLog } from "../../src/app/open-log.js";
 import { createReadiness } from "../../src/app/readiness.js";
 import { watchOverload, usualLimits } from "../../src/app/overload.js";
+import { cacheFigures, openMemory } from "../../src/services/memory/memory.js";
 import { saveFeed } from "../../src/services/save-feed.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { demo, demoBundle, openTestApp, type TestApp } from "../graphql/open-test-app.js";
@@ -176,9 +177,11 @@ describeOnServer("figures", (open) => {
         },
       ),
     );
+    const memory = openMemory(1_000);
+    memory.counts.documents.hits = 3;
     metrics.watch({
       pool: () => database.poolFigures(),
-      caches: () => ({ answers: { hits: 3, misses: 2, entries: 1 } }),
+      cache: () => cacheFigures(memory),
       readiness: createReadiness(database),
     });
   });
@@ -225,7 +228,8 @@ describeOnServer("figures", (open) => {
     const found = await families(metrics);
     expect(value(found.get("prepwright_pool_connections"), { state: "most" })).toBe(5);
     expect(value(found.get("prepwright_pool_waiting"), {})).toBe(0);
-    expect(value(found.get("prepwright_cache_hits_total"), { cache: "answers" })).toBe(3);
+    expect(value(found.get("prepwright_cache_hits_total"), { shelf: "documents" })).toBe(3);
+    expect(value(found.get("prepwright_cache_limit_bytes"), {})).toBe(1_000);
     expect(value(found.get("prepwright_not_ready"), { code: "MIGRATIONS_PENDING" })).toBe(0);
     for (const name of [
       "nodejs_eventloop_lag_seconds",

@@ -1,16 +1,10 @@
 import { collectDefaultMetrics, Counter, Gauge, Histogram, Registry } from "prom-client";
 import type { Backlog } from "../../persistence/backlog.js";
 import type { PoolFigures } from "../../persistence/opened-database.js";
+import type { CacheFigures } from "../../services/memory/memory.js";
 import { notReadyCodes, type Readiness } from "../readiness.js";
 import { whenDone, type Observer } from "./observer.js";
 import type { OnRequestEnd } from "./request-end.js";
-
-/** Since the process began. */
-export interface CacheFigures {
-  readonly hits: number;
-  readonly misses: number;
-  readonly entries: number;
-}
 
 export interface Metrics extends Observer {
   readonly onRequestEnd: OnRequestEnd;
@@ -25,8 +19,8 @@ export interface Metrics extends Observer {
 export interface MetricSources {
   /** null: a database without a pool. */
   readonly pool?: () => PoolFigures | null;
-  /** Name of the cache -> its figures. */
-  readonly caches?: () => Readonly<Record<string, CacheFigures>>;
+  /** null: nothing is kept in memory. */
+  readonly cache?: () => CacheFigures | null;
   /** Work that waits in the database: the same for every process. */
   readonly backlog?: () => Promise<Backlog>;
   readonly readiness?: Readiness;
@@ -67,11 +61,11 @@ export function createMetrics(now: () => number): Metrics {
   const stages = histogram("stage_duration_seconds", "What computing answers is spent on.", ["stage"]);
   const statements = histogram("sql_duration_seconds", "SQL statements, from sending to the last row.", ["kind"]);
   const statementErrors = counter("sql_errors_total", "SQL statements that failed.", ["kind"]);
-  const jobs = counter("job_runs_total", "Jobs that this process ran.", ["job", "outcome"]);
+  const jobs = counter("job_runs_total", "Jobs that this process ran.", ["name", "outcome"]);
   const jobDurations = histogram(
     "job_duration_seconds",
     "Jobs that this process ran.",
-    ["job"],
+    ["name"],
     [0.1, 1, 10, 60, 300, 1_800],
   );
 
@@ -100,16 +94,16 @@ export function createMetrics(now: () => number): Metrics {
         if (error !== null) statementErrors.inc({ kind });
       });
     },
-    aroundJob: (job, work) => {
+    aroundJob: (name, work) => {
       const begun = now();
       return whenDone(work, (error) => {
-        jobDurations.observe({ job }, (now() - begun) / 1000);
-        jobs.inc({ job, outcome: error === null ? "done" : "failed" });
+        jobDurations.observe({ name }, (now() - begun) / 1000);
+        jobs.inc({ name, outcome: error === null ? "done" : "failed" });
       });
     },
-    watch: ({ pool, caches, backlog, readiness }) => {
+    watch: ({ pool, cache, backlog, readiness }) => {
       if (pool !== undefined) watchPool(registry, pool);
-      if (caches !== undefined) watchCaches(registry, caches);
+      if (cache !== undefined) watchCache(registry, cache);
       if (backlog !== undefined) watchBacklog(registry, backlog);
       if (readiness !== undefined) watchReadiness(registry, readiness);
     },
@@ -167,37 +161,42 @@ function watchPool(registry: Registry, pool: () => PoolFigures | null): void {
   });
 }
 
-function watchCaches(registry: Registry, caches: () => Readonly<Record<string, CacheFigures>>): void {
-  const each = (read: (figures: CacheFigures) => number) => (): readonly Reading[] =>
-    Object.entries(caches()).map(([cache, figures]) => ({ labels: { cache }, value: read(figures) }));
-  const total = (name: string, help: string, read: () => readonly Reading[]): void => {
+function watchCache(registry: Registry, read: () => CacheFigures | null): void {
+  const counted = (
+    name: string,
+    help: string,
+    labelNames: readonly string[],
+    each: (found: CacheFigures) => readonly Reading[],
+  ): void => {
     new Counter({
       name: `prepwright_${name}`,
       help,
-      labelNames: ["cache"],
+      labelNames: [...labelNames],
       registers: [registry],
       collect() {
+        const found = read();
         this.reset();
-        for (const { labels, value } of read()) this.inc({ ...labels }, value);
+        for (const { labels, value } of found === null ? [] : each(found)) this.inc({ ...labels }, value);
       },
     });
   };
-  total(
-    "cache_hits_total",
-    "What was found in a cache.",
-    each(({ hits }) => hits),
-  );
-  total(
-    "cache_misses_total",
-    "What was not.",
-    each(({ misses }) => misses),
-  );
-  gauge(
-    registry,
-    "cache_entries",
-    "What a cache holds.",
-    ["cache"],
-    each(({ entries }) => entries),
+  const shelves = (figure: "hits" | "misses") => (found: CacheFigures) =>
+    Object.entries(found.shelves).map(([shelf, counts]) => ({ labels: { shelf }, value: counts[figure] }));
+  counted("cache_hits_total", "What was found in memory.", ["shelf"], shelves("hits"));
+  counted("cache_misses_total", "What was not.", ["shelf"], shelves("misses"));
+  counted("cache_gave_way_total", "What was dropped to make room.", [], ({ gaveWay }) => [
+    { labels: {}, value: gaveWay },
+  ]);
+  const plain = (name: string, help: string, figure: (found: CacheFigures) => number): void =>
+    gauge(registry, name, help, [], () => {
+      const found = read();
+      return found === null ? [] : [{ labels: {}, value: figure(found) }];
+    });
+  plain("cache_entries", "What is kept in memory.", ({ entries }) => entries);
+  plain("cache_bytes", "How much memory that takes, roughly.", ({ bytes }) => bytes);
+  plain("cache_limit_bytes", "How much it may take.", ({ limit }) => limit);
+  plain("cache_listening", "1: changes are heard; 0: only what never changes is taken from memory.", ({ listening }) =>
+    listening ? 1 : 0,
   );
 }
 

@@ -2,9 +2,10 @@ import type { FastifyInstance } from "fastify";
 import type { Logger } from "pino";
 import type { OpenedDatabase } from "../../persistence/opened-database.js";
 import { readBacklog, type Backlog } from "../../persistence/backlog.js";
+import { cacheFigures, type Memory } from "../../services/memory/memory.js";
 import type { Environment } from "../environment.js";
 import type { Readiness } from "../readiness.js";
-import type { CacheFigures, Metrics } from "./metrics.js";
+import type { Metrics } from "./metrics.js";
 import { combineObservers, type Observer } from "./observer.js";
 import { startOperationsServer } from "./operations-server.js";
 import type { Traces } from "./traces.js";
@@ -26,7 +27,8 @@ export interface Observation {
 export interface Watched {
   readonly database: Pick<OpenedDatabase, "sql" | "poolFigures">;
   readonly readiness: Readiness;
-  readonly caches?: () => Readonly<Record<string, CacheFigures>>;
+  /** What is kept in memory; left out: nothing. */
+  readonly memory?: Memory;
 }
 
 type Settings = Pick<Environment, "metrics" | "requestLog" | "traces">;
@@ -46,10 +48,10 @@ export async function startObservation(settings: Settings, log: Logger): Promise
       ...(logsRequests ? [requestLog({ share, dice: Math.random })] : []),
     ],
     onShed: (what) => metrics?.onShed(what),
-    open: async ({ database, readiness, caches }) => {
+    open: async (watched) => {
       if (at === null || metrics === null) return;
-      watchAll(metrics, { database, readiness, ...(caches === undefined ? {} : { caches }) });
-      const server = await startOperationsServer({ ...at, metrics, readiness });
+      watchAll(metrics, watched);
+      const server = await startOperationsServer({ ...at, metrics, readiness: watched.readiness });
       close = () => server.close();
       log.info({ address: server.address }, "figures are at /metrics there");
     },
@@ -73,12 +75,12 @@ async function openTraces(log: Logger): Promise<Traces> {
   return module.exportTraces(log);
 }
 
-function watchAll(metrics: Metrics, { database, readiness, caches }: Watched): void {
+function watchAll(metrics: Metrics, { database, readiness, memory }: Watched): void {
   metrics.watch({
     pool: () => database.poolFigures(),
     backlog: kept(() => readBacklog(database.sql)),
     readiness,
-    ...(caches === undefined ? {} : { caches }),
+    cache: () => (memory === undefined ? null : cacheFigures(memory)),
   });
 }
 
