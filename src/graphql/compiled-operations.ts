@@ -22,6 +22,8 @@ type Given = Readonly<Record<string, unknown>>;
 
 /** An operation of a document that was read, checked and found good: what can be known of it before it is asked. */
 export interface CompiledOperation {
+  /** Tells it from all others of this process. */
+  readonly id: number;
   /** null: it has none. */
   readonly name: string | null;
   readonly kind: "query" | "mutation";
@@ -139,15 +141,20 @@ function readDocument(source: string): DocumentNode | GraphQLError {
   }
 }
 
+let compiledSoFar = 0;
+
 function compileOperation(
   schema: GraphQLSchema,
   document: DocumentNode,
   operation: OperationDefinitionNode,
 ): CompiledOperation {
   const operationName = operation.name?.value ?? null;
+  compiledSoFar += 1;
+  const id = compiledSoFar;
   const definitions = operation.variableDefinitions ?? [];
   const cost = operationCost(schema, document, operation);
   return {
+    id,
     name: operationName,
     kind: operation.operation === "mutation" ? "mutation" : "query",
     coerce: (given) => {

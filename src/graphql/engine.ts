@@ -1,6 +1,14 @@
-import type { FormattedExecutionResult, GraphQLError } from "graphql";
-import { compiledOperations, type CompiledDocument, type CompiledOperation } from "./compiled-operations.js";
-import type { Context } from "./context.js";
+import type { GraphQLError } from "graphql";
+import type { Caller } from "../services/actor.js";
+import type { Deps } from "../services/deps.js";
+import { rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
+import {
+  compiledOperations,
+  keptDocuments,
+  type CompiledDocument,
+  type CompiledOperation,
+} from "./compiled-operations.js";
+import { createContext } from "./context.js";
 import { coded, codedWithoutSuggestion, shownFieldError } from "./errors.js";
 import type { EngineOptions } from "./engine-options.js";
 import type { GraphqlRequest } from "./read-request.js";
@@ -9,8 +17,8 @@ import { createSchema } from "./schema.js";
 
 /** What came of a request: an answer with data (or with the errors of fields in its place), or none. */
 export type Outcome =
-  | { readonly kind: "ANSWERED"; readonly result: FormattedExecutionResult }
-  | { readonly kind: "REFUSED"; readonly refusal: Refusal };
+  /** JSON, as it goes out. */
+  { readonly kind: "ANSWERED"; readonly body: Buffer } | { readonly kind: "REFUSED"; readonly refusal: Refusal };
 
 /** By which method, and at whose expense. */
 export interface Asked {
@@ -20,16 +28,25 @@ export interface Asked {
   charge(cost: number): void;
 }
 
-export interface Engine {
-  answer(request: GraphqlRequest, asked: Asked, context: Context): Promise<Outcome>;
+/** Who asks, in which request, and what it may be answered with. */
+export interface Asker extends Caller {
+  readonly requestId: string;
+  readonly deps: Deps;
 }
 
-/** The schema behind a request that was read: finds or compiles its operation, prices it, and runs it. */
+export interface Engine {
+  answer(request: GraphqlRequest, asked: Asked, asker: Asker): Promise<Outcome>;
+}
+
+/**
+ * The schema behind a request that was read: finds or compiles its operation, prices it, has it charged, and runs it, unless the
+ * answer is known.
+ */
 export function createEngine({ costLimit, introspection }: EngineOptions): Engine {
   const compiled = compiledOperations(createSchema(), { introspection });
   const shown = introspection ? coded : codedWithoutSuggestion;
   return {
-    answer: async ({ source, operationName, variables }, { mayWrite, charge }, context) => {
+    answer: async ({ source, operationName, variables }, { mayWrite, charge }, asker) => {
       if (source === null) return refused(refusal("BAD_REQUEST", "Send a GraphQL document as `query`."));
       const chosen = chooseOperation(compiled.compile(source), operationName, shown);
       if (!("run" in chosen)) return refused(chosen);
@@ -44,12 +61,33 @@ export function createEngine({ costLimit, introspection }: EngineOptions): Engin
       const cost = { asked: chosen.cost(coerced.variables), limit: costLimit };
       if (cost.asked > costLimit) return refused(tooDear(cost));
       charge(cost.asked);
-      const { data = null, errors = [] } = await chosen.run(variables, context);
-      const told = errors.map((error) => shownFieldError(error, context.requestId, context.deps.log));
-      const extensions = { cost };
-      return { kind: "ANSWERED", result: told.length > 0 ? { errors: told, data, extensions } : { data, extensions } };
+      const compute = (deps: Deps): Promise<Computed<Buffer>> => run(chosen, variables, cost, { ...asker, deps });
+      const { memory } = asker.deps;
+      const isShared =
+        chosen.kind === "query" && asker.actor.kind === "ANYONE" && source.length <= keptDocuments.longest;
+      if (memory === undefined || !isShared) {
+        return { kind: "ANSWERED", body: (await compute(asker.deps)).answer };
+      }
+      // With defaults, and in the order of the schema: however they were sent, the same variables are the same text.
+      const key = `${chosen.id} ${JSON.stringify(coerced.variables)}`;
+      return { kind: "ANSWERED", body: await rememberAnswer(memory, "graphqlAnswers", key, asker.deps, compute) };
     },
   };
+}
+
+/** Errors carry the id of their request, so that an answer with one is nobody else's. */
+async function run(
+  operation: CompiledOperation,
+  variables: GraphqlRequest["variables"],
+  cost: AskedCost,
+  { deps, requestId, actor }: Asker,
+): Promise<Computed<Buffer>> {
+  const { data = null, errors = [] } = await operation.run(variables, createContext(deps, requestId, actor));
+  const told = errors.map((error) => shownFieldError(error, requestId, deps.log));
+  const extensions = { cost };
+  const result = told.length > 0 ? { errors: told, data, extensions } : { data, extensions };
+  const answer = Buffer.from(JSON.stringify(result));
+  return { answer, bytes: told.length > 0 ? null : answer.length };
 }
 
 const tooDear = (cost: AskedCost): Refusal =>

@@ -1,7 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
-import { createContext } from "./context.js";
 import type { Engine } from "./engine.js";
 import { shownFault } from "./errors.js";
 import type { Explorer } from "./explorer.js";
@@ -30,15 +29,14 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
       // Before anything is run: an answer that nobody can read must not have changed anything.
       if (type === null) return sendRefusal(notAcceptable, anyType, reply);
       if (!read.ok) return sendRefusal(read.refusal, type, reply);
-      const context = createContext(deps, request.id, request.actor);
       const outcome = await engine.answer(
         read.value,
         { mayWrite: request.method === "POST", charge: (cost) => reply.charge(Math.ceil(cost / costPerPoint)) },
-        context,
+        { deps, requestId: request.id, actor: request.actor },
       );
       return outcome.kind === "REFUSED"
         ? sendRefusal(outcome.refusal, type, reply)
-        : send(200, type, JSON.stringify(outcome.result), reply);
+        : send(200, type, outcome.body, reply);
     };
     scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) =>
       explorer !== null && asksNothing(request.query) && prefersPage(request.headers)
@@ -84,7 +82,7 @@ const wrongMethod = refusal(
   { headers: { allow: "GET, HEAD, POST" } },
 );
 
-const send = (status: number, { contentType }: MediaType, body: string, reply: FastifyReply): FastifyReply =>
+const send = (status: number, { contentType }: MediaType, body: string | Buffer, reply: FastifyReply): FastifyReply =>
   reply
     .code(status)
     .header("cache-control", "no-store")

@@ -105,8 +105,16 @@ export async function settle(deps: Deps): Promise<void> {
 const plan = `/v1/plans/${publisher}/bean-night`;
 const household = "servings=7&region=XA&currency=XTS&diet=gluten-free";
 
-/** What anyone may ask. */
+const scaled = `scaled(servings: 7, household: { region: "XA", currency: "XTS", diets: ["gluten-free"] })`;
+
+/** What anyone may ask: an address, or a GraphQL document. */
 export const questions: readonly string[] = [
+  `{ plan(publisher: "${publisher}", slug: "bean-night") { title revision publisher { name }
+    ${scaled} { shoppingList { cost { atTill { amount } } lines { food { name aisle } buy { count pack { name } } } }
+      allergens { lists { law } findings { name presence } } storage { place days } warnings { message } } } }`,
+  `{ first: plan(publisher: "${publisher}", slug: "bean-night", revision: 1) { title withdrawnBecause newest { revision } } }`,
+  `{ plans(first: 3) { edges { node { title revisions(first: 2) { edges { node { title } } } } } }
+    food(slug: "onion") { name aisle packs { name price { amount } source { title } } } ruleSets { code } }`,
   `${plan}?${household}`,
   `${plan}.md?${household}`,
   `${plan}.jsonld`,

@@ -61,8 +61,12 @@ describeOnBothDatabases("an instance that remembers", (open) => {
     for (const close of closing) await close();
   });
 
-  const ask = async ({ app }: TestApp, address: string): Promise<string> => {
-    const { status, headers, text } = await request(app.server).get(address).set("host", "plans.example");
+  const ask = async ({ app }: TestApp, question: string): Promise<string> => {
+    const asking = question.startsWith("{")
+      ? request(app.server).post("/graphql").send({ query: question })
+      : request(app.server).get(question);
+    const { status, headers, text } = await asking.set("host", "plans.example");
+    if (text.startsWith('{"errors"')) throw new Error(text);
     return `${String(status)} ${String(headers["etag"])} ${text}`;
   };
   const askAll = (app: TestApp, addresses = questions) => Promise.all(addresses.map((address) => ask(app, address)));
@@ -78,13 +82,48 @@ describeOnBothDatabases("an instance that remembers", (open) => {
     }
   }
 
+  const answered = ({ counts }: Memory): number => counts.restAnswers.hits + counts.graphqlAnswers.hits;
+
   it("answers from memory what was asked before", async () => {
     await expectSame();
     for (const { app, memory } of instances) {
-      const before = memory.counts.restAnswers.hits;
+      const before = answered(memory);
       await askAll(app);
-      expect(memory.counts.restAnswers.hits - before).toBe(questions.length);
+      expect(answered(memory) - before).toBe(questions.length);
     }
+  });
+
+  it("knows the same variables in any order, and others for others", async () => {
+    const [first] = instances;
+    if (first === undefined) throw new Error("there is no instance");
+    const query = `query ($publisher: String!, $slug: String!, $n: Int = 3) {
+      plan(publisher: $publisher, slug: $slug) { scaled(servings: $n) { servings } } }`;
+    const { app, memory } = first;
+    const hits = async (variables: Record<string, unknown>): Promise<number> => {
+      const before = memory.counts.graphqlAnswers.hits;
+      const { data } = await app.ask(query, variables);
+      expect(data).toMatchObject({ plan: { scaled: { servings: variables["n"] ?? 3 } } });
+      return memory.counts.graphqlAnswers.hits - before;
+    };
+    const [publisher, slug] = ["third-gate-allotments", "roots-and-barley"];
+    expect(await hits({ publisher, slug })).toBe(0);
+    expect(await hits({ slug, publisher, n: 3 })).toBe(1);
+    expect(await hits({ slug, publisher, n: 4 })).toBe(0);
+  });
+
+  it("keeps nothing of what somebody with a token asks, and gives it nothing that was kept", async () => {
+    const [first] = instances;
+    if (first === undefined) throw new Error("there is no instance");
+    const { app, memory } = first;
+    const token = await app.tokenFor(null, ["READ_DRAFTS"]);
+    const query = '{ plan(publisher: "third-gate-allotments", slug: "roots-and-barley") { title } }';
+    const byToken = await app.ask(query, {}, token);
+    const counts = JSON.stringify(memory.counts.graphqlAnswers);
+    expect((await app.ask(query, {}, token)).data).toEqual(byToken.data);
+    expect(JSON.stringify(memory.counts.graphqlAnswers)).toBe(counts);
+    const drafts = '{ drafts(publisher: "third-gate-allotments") { edges { node { slug } } } }';
+    expect((await app.ask(drafts, {}, token)).data).toMatchObject({ drafts: {} });
+    expect((await app.ask(drafts)).errors[0]?.extensions).toMatchObject({ code: "UNAUTHENTICATED" });
   });
 
   it.each(Object.keys(changes))("answers as one that remembers nothing after %s", async (name) => {
@@ -122,10 +161,10 @@ describeOnBothDatabases("an instance that remembers", (open) => {
     const { app, memory } = first;
     await askAll(app);
     memory.follower.listening(false);
-    const before = memory.counts.restAnswers.hits;
+    const before = answered(memory);
     await changes["foods are saved"]?.({ ...world, deps: plain.deps }, 5_000);
     await expectSame();
-    expect(memory.counts.restAnswers.hits).toBe(before);
+    expect(answered(memory)).toBe(before);
     memory.follower.listening(true);
     await expectSame();
   });
