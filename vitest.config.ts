@@ -7,7 +7,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     // These need a browser (npm run test:browser), and Debian's PostgreSQL and pooler (npm run test:machines).
-    exclude: ["tests/browser/**", "tests/machines/**"],
+    exclude: ["tests/browser/**", "tests/machines/**", "tests/release/**"],
     globalSetup: ["tests/kit/postgres-server.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -98,7 +98,7 @@ const [service, explorer, browser] = await Promise.all([
   whenChanged("service", ["src", "seeds", "scripts/build.mjs", lock], join(dist, "main.js"), bundleService),
   whenChanged(
     "explorer",
-    ["scripts/explorer", "scripts/bundle-explorer.mjs", lock],
+    ["scripts/explorer", "scripts/bundle-explorer.mjs", "scripts/release/shipped-packages.mjs", lock],
     join(dist, "explorer/index.html"),
     bundlePage,
   ),

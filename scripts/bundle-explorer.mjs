@@ -2,6 +2,7 @@ import { build } from "esbuild";
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import { basename, dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { licenceText, packageFolderOf } from "./release/shipped-packages.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = dirname(here);
@@ -60,6 +61,20 @@ export async function bundleExplorer(folder) {
     .replace("{{workers}}", JSON.stringify(workerUrls))
     .replace("{{scripts}}", `<script src="${urlOf("page", ".js")}"></script>`);
   await writeFile(join(folder, "index.html"), page);
+  await writeNotices(folder, Object.keys(metafile.inputs));
+}
+
+/** Which packages are part of the page, and, as their licences ask, the licences themselves. */
+async function writeNotices(folder, inputs) {
+  const packages = [...new Set(inputs.flatMap((path) => packageFolderOf(path) ?? []))].toSorted();
+  await writeFile(join(folder, "packages.json"), JSON.stringify(packages));
+  const notices = await Promise.all(
+    packages.map(async (path) => {
+      const { name, version, license } = JSON.parse(await readFile(join(root, path, "package.json"), "utf8"));
+      return `${name} ${version} (${license})\n\n${(await licenceText(path)) ?? ""}`;
+    }),
+  );
+  await writeFile(join(folder, "licences.txt"), notices.join(`\n${"-".repeat(80)}\n\n`));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

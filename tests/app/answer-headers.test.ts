@@ -145,7 +145,7 @@ describeOnEmbedded("what every answer says to browsers", (open) => {
 
   it.each([
     ["an address that cannot be decoded", "/v1/plans/%zz", 400],
-    ["a parameter that is too long", `/p/${"x".repeat(300)}`, 400],
+    ["a parameter that is too long", `/p/${"x".repeat(300)}`, 414],
     ["nothing at all", "/nowhere", 404],
   ])("says the same to %s, in a problem document", async (_what, url, status) => {
     const answer = await app.app.inject({ method: "GET", url });

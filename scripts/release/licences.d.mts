@@ -1,0 +1,1 @@
+export function isAllowed(expression: string | null): boolean;
