@@ -162,7 +162,7 @@ async function onStage<T>(work: (stage: Stage) => Promise<T>): Promise<T> {
           DATABASE_URL: url,
           PREPWRIGHT_WORKER: "0",
           // Counted like any caller, and never refused.
-          PREPWRIGHT_POINTS_PER_ADDRESS: "999999999",
+          PREPWRIGHT_POINTS_PER_ADDRESS: "999999999999",
           LOG_LEVEL: "warn",
           ...environment,
         }),

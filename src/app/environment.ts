@@ -26,7 +26,7 @@ function isNetwork(text: string): boolean {
 
 const points = z
   .string()
-  .regex(/^\d{1,9}$/, "must be a whole number of points a minute; 0 is no limit")
+  .regex(/^\d{1,12}$/, "must be a whole number of points a minute; 0 is no limit")
   .transform(Number);
 
 const portNumber = z
@@ -108,8 +108,8 @@ const variables = z.object({
     .string()
     .regex(/^whsec_[A-Za-z0-9+/]{32,88}={0,2}$/, "must be whsec_ and 24 to 64 random bytes in base64")
     .optional(),
-  PREPWRIGHT_POINTS_PER_ADDRESS: points.default(30_000),
-  PREPWRIGHT_POINTS_PER_TOKEN: points.default(120_000),
+  PREPWRIGHT_POINTS_PER_ADDRESS: points.default(1_500_000),
+  PREPWRIGHT_POINTS_PER_TOKEN: points.default(6_000_000),
   PREPWRIGHT_REFUSED_TOKENS_PER_ADDRESS: points.default(30),
   PREPWRIGHT_TRUST_PROXY: z
     .string()

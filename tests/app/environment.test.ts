@@ -27,7 +27,7 @@ describe("the environment", () => {
         requestLog: 0,
         traces: false,
         shedDelayMs: 500,
-        rateLimit: { perAddress: 30_000, perToken: 120_000, refusedTokensPerAddress: 30 },
+        rateLimit: { perAddress: 1_500_000, perToken: 6_000_000, refusedTokensPerAddress: 30 },
         trustedProxies: [],
         mode: "development",
       },

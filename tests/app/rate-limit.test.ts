@@ -18,7 +18,7 @@ function read(
 }
 
 const fields = ["ratelimit", "ratelimit-policy", "retry-after"];
-const limits = { perAddress: 30, perToken: 50, refusedTokensPerAddress: 3 };
+const limits = { perAddress: 1500, perToken: 2500, refusedTokensPerAddress: 3 };
 
 describeOnEmbedded("rate limits", (open) => {
   let database: TestDatabase | undefined;
@@ -44,11 +44,11 @@ describeOnEmbedded("rate limits", (open) => {
 
   it("say in every answer what is left, in structured fields (draft-ietf-httpapi-ratelimit-headers-11)", async () => {
     const first = await ask("/v1/foods");
-    expect(read(first, "ratelimit-policy")).toEqual([{ name: "address", parameters: { q: 30, w: 60 } }]);
-    expect(read(first, "ratelimit")).toEqual([{ name: "address", parameters: { r: 20, t: 60 } }]);
+    expect(read(first, "ratelimit-policy")).toEqual([{ name: "address", parameters: { q: 1500, w: 60 } }]);
+    expect(read(first, "ratelimit")).toEqual([{ name: "address", parameters: { r: 1000, t: 60 } }]);
     pass(12.5);
     expect(read(await ask("/schemas/food.json"), "ratelimit")).toEqual([
-      { name: "address", parameters: { r: 19, t: 48 } },
+      { name: "address", parameters: { r: 999, t: 48 } },
     ]);
     expect(first.headers["retry-after"]).toBeUndefined();
   });
@@ -81,8 +81,8 @@ describeOnEmbedded("rate limits", (open) => {
     expect(database?.statements.sent).toEqual([]);
   });
 
-  it("cost ten points for each answer below /v1, and say so in the description", async () => {
-    expect(pointsOfAnswer).toBe(10);
+  it("cost 500 points for each answer below /v1, and say so in the description", async () => {
+    expect(pointsOfAnswer).toBe(500);
     for (const { path, method } of endpoints) {
       const url = path.replace(/\{[a-z]+\}/gi, "none-such");
       const answer = await app.app.inject({
@@ -90,7 +90,7 @@ describeOnEmbedded("rate limits", (open) => {
         url,
         remoteAddress: `198.51.100.${endpoints.findIndex((each) => each.path === path)}`,
       });
-      expect(read(answer, "ratelimit")[0]?.parameters["r"], `${method} ${url}`).toBe(20);
+      expect(read(answer, "ratelimit")[0]?.parameters["r"], `${method} ${url}`).toBe(1000);
     }
   });
 
@@ -134,7 +134,7 @@ describeOnEmbedded("rate limits", (open) => {
     const token = { authorization: `Bearer ${await app.tokenFor(null, ["WRITE"])}` };
     for (const last of [1, 2, 3, 4, 5]) {
       const answer = await ask("/v1/foods", `192.0.2.${last}`, token);
-      expect(read(answer, "ratelimit")[0]).toEqual({ name: "token", parameters: { r: 50 - 10 * last, t: 60 } });
+      expect(read(answer, "ratelimit")[0]).toEqual({ name: "token", parameters: { r: 2500 - 500 * last, t: 60 } });
     }
     const refused = await ask("/v1/foods", "192.0.2.6", token);
     expect([refused.statusCode, refused.json()["violated-policies"]]).toEqual([429, ["token"]]);

@@ -15,7 +15,11 @@ export interface ServiceProcess {
 }
 
 /** Tests ask more in a minute than readers do. */
-const unlimited = { PREPWRIGHT_POINTS_PER_ADDRESS: "0", PREPWRIGHT_POINTS_PER_TOKEN: "0" };
+const unlimited = {
+  PREPWRIGHT_POINTS_PER_ADDRESS: "0",
+  PREPWRIGHT_POINTS_PER_TOKEN: "0",
+  PREPWRIGHT_REFUSED_TOKENS_PER_ADDRESS: "0",
+};
 
 /** Starts the built service the way `npm start` does, on a free port, and waits for its first line. */
 export async function startService(environment: Record<string, string>): Promise<ServiceProcess> {
