@@ -7,6 +7,7 @@ import { packBenchmarks } from "./packs.js";
 import { parseBenchmarks } from "./parse.js";
 import { refusalBenchmarks } from "./refusals.js";
 import { sessionBenchmarks } from "./prep-session.js";
+import { slugLookup } from "./slug-lookup.js";
 
 /** `--json`: one object a line; `--only NAME`: one group. Prints what was measured; a missed aim is no failure. */
 const { values } = parseArgs({ options: { json: { type: "boolean", default: false }, only: { type: "string" } } });
@@ -18,6 +19,7 @@ const all: readonly Benchmark[] = [
   ...sessionBenchmarks,
   ...refusalBenchmarks,
   ...hotPathBenchmarks,
+  slugLookup,
 ];
 const chosen = all.filter(({ name }) => values.only === undefined || name === values.only);
 if (chosen.length === 0) {

@@ -1,5 +1,6 @@
 import type { SignalFollower } from "../persistence/signals.js";
 import type { Deps } from "../services/deps.js";
+import { Generations } from "../services/memory/generations.js";
 import { openMemory } from "../services/memory/memory.js";
 import { rememberData } from "../services/memory/remember-data.js";
 import type { OpenDatabase } from "./open-database.js";
@@ -30,7 +31,13 @@ export async function openMemoryOf(
   };
   const followed = await database.follow(follower);
   const { publicData } = deps;
-  const kept = { data: rememberData(deps.data, memory, followed), memory };
+  // Documents never change; by a count that never hears of anything, nothing else is kept or found.
+  const frozenOnly = { ...memory, generations: new Generations() };
+  const kept = {
+    data: rememberData(deps.data, memory, followed),
+    ownData: rememberData(deps.data, frozenOnly, followed),
+    memory,
+  };
   // Of a replica that was picked before a change was heard, nothing is taken for what is true after it.
   const ofReplica = publicData && (() => rememberData(publicData(), memory, followed, memory.generations.now()));
   return {

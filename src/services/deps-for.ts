@@ -2,8 +2,10 @@ import type { Actor } from "./actor.js";
 import type { Deps } from "./deps.js";
 
 /**
- * `Deps` for one request. Who shows no token only reads what is published, and may be answered by a replica; who shows one finds
- * its own writes at once, in the primary.
+ * `Deps` for one request. Who shows no token only reads what is published, and may be answered from memory or by a replica; who shows
+ * one finds at once, in the primary, what they wrote through whichever instance.
  */
-export const depsFor = (deps: Deps, actor: Actor): Deps =>
-  actor.kind === "ANYONE" && deps.publicData !== undefined ? { ...deps, data: deps.publicData() } : deps;
+export function depsFor(deps: Deps, actor: Actor): Deps {
+  if (actor.kind === "ANYONE") return deps.publicData === undefined ? deps : { ...deps, data: deps.publicData() };
+  return deps.ownData === undefined ? deps : { ...deps, data: deps.ownData };
+}

@@ -66,6 +66,11 @@ export interface Deps {
   readonly data: Data;
   /** `Data` for one request of the public, from a replica of the database; left out: there are none. See `depsFor`. */
   readonly publicData?: () => Data;
+  /**
+   * `Data` for those who show a token: nothing that changes is taken from memory, because they may have changed it a moment ago through
+   * another instance, of which this one has not heard yet. Left out: `data` is as good. See `depsFor`.
+   */
+  readonly ownData?: Data;
   readonly clock: Clock;
   readonly log: Log;
   /** Whether webhooks may lead to private networks, and go without encryption; left out: no. */

@@ -41,6 +41,7 @@ interface Acknowledged {
 
 describe("two services and two workers, on a primary and a replica behind a pooler", () => {
   let server: DebianPostgres;
+  let replica: DebianPostgres;
   let pooler: Pooler;
   let database: OpenedDatabase;
   let services: readonly ServiceProcess[];
@@ -56,7 +57,7 @@ describe("two services and two workers, on a primary and a replica behind a pool
     database = await openServer(directUrl);
     writerToken = await prepareWriting(database);
     operatorToken = await giveToken(database, null, ["IMPORT"]);
-    const replica = await server.startReplica();
+    replica = await server.startReplica();
     pooler = await startPooler(server.port, 10);
     const environment = {
       DATABASE_URL: pooler.urlOf("prepwright"),
@@ -240,6 +241,49 @@ describe("two services and two workers, on a primary and a replica behind a pool
     expect(counts.published).toBeGreaterThan(20);
     expect(counts.imports).toBeGreaterThan(1);
   }, 180_000);
+
+  it("find a new revision in time though the replica stands still, and never the old one again", async () => {
+    const slug = "beans";
+    const order = { slug, title: "beans 1" };
+    const [first, second] = services.map(({ address }) => address);
+    if (first === undefined || second === undefined) throw new Error("no service");
+    await publishPlan(first, writerToken, {
+      slug,
+      expectedVersion: await savePlan(first, writerToken, { ...order, expectedVersion: null }),
+    });
+    const ask = async (): Promise<readonly number[]> => {
+      const { plan } = await askGraphql<ReadPlan>(second, null, planQuery, { slug });
+      const response = await fetch(`${second}/v1/plans/${publisher}/${slug}.json`);
+      return [
+        plan?.revision ?? 0,
+        response.status === 200 ? ((await response.json()) as { revision: number }).revision : 0,
+      ];
+    };
+    await expect.poll(ask).toEqual([1, 1]);
+    for (let revision = 2; revision <= 6; revision += 1) {
+      await replica.query("SELECT pg_wal_replay_pause()");
+      await publishPlan(first, writerToken, {
+        slug,
+        expectedVersion: await savePlan(first, writerToken, {
+          ...{ slug, title: `beans ${String(revision)}`, expectedVersion: revision - 1 },
+        }),
+      });
+      const since = performance.now();
+      const newest = [0, 0];
+      while (performance.now() - since < maxLagMs + 500) {
+        const asked = performance.now();
+        const found = await ask();
+        for (const [way, each] of found.entries()) {
+          if (asked - since > maxLagMs) expect(each).toBe(revision);
+          // Once the new one was seen, the old one was not kept anywhere.
+          expect(each).toBeGreaterThanOrEqual(newest[way] ?? 0);
+          newest[way] = each;
+        }
+      }
+      await replica.query("SELECT pg_wal_replay_resume()");
+      expect(await ask()).toEqual([revision, revision]);
+    }
+  });
 
   it("say that they are ready, and stop with 0", async () => {
     for (const { address } of services) expect((await fetch(`${address}/readyz`)).status).toBe(200);
