@@ -14,6 +14,7 @@ import {
   type OperationDefinitionNode,
   type ValidationRule,
 } from "graphql";
+import { inStage } from "../services/stage.js";
 import type { Context } from "./context.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
 import { costWith, operationCost } from "./operation-cost.js";
@@ -163,6 +164,8 @@ function compileOperation(
     },
     cost: (coerced) => costWith(cost, coerced),
     run: async (variableValues, contextValue) =>
-      execute({ schema, document, operationName, variableValues, contextValue }),
+      inStage(contextValue.deps, "execute", () =>
+        execute({ schema, document, operationName, variableValues, contextValue }),
+      ),
   };
 }

@@ -2,6 +2,7 @@ import type { GraphQLError } from "graphql";
 import type { Caller } from "../services/actor.js";
 import type { Deps } from "../services/deps.js";
 import { rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
+import { inStage } from "../services/stage.js";
 import {
   compiledOperations,
   keptDocuments,
@@ -17,8 +18,9 @@ import { createSchema } from "./schema.js";
 
 /** What came of a request: an answer with data (or with the errors of fields in its place), or none. */
 export type Outcome =
-  /** JSON, as it goes out. */
-  { readonly kind: "ANSWERED"; readonly body: Buffer } | { readonly kind: "REFUSED"; readonly refusal: Refusal };
+  /** JSON, as it goes out, and whether it holds errors of fields. */
+  | { readonly kind: "ANSWERED"; readonly body: Buffer; readonly hasErrors: boolean }
+  | { readonly kind: "REFUSED"; readonly refusal: Refusal };
 
 /** By which method, and at whose expense. */
 export interface Asked {
@@ -26,6 +28,16 @@ export interface Asked {
   readonly mayWrite: boolean;
   /** Called with the points of an operation that may run, before any of it runs. It may throw: then it does not. */
   charge(cost: number): void;
+  /** Called with what an operation is, as soon as that is known, whether it may run or not. */
+  tell(operation: ToldOperation): void;
+}
+
+/** An operation as logs and figures know it. */
+export interface ToldOperation {
+  readonly kind: "query" | "mutation";
+  /** The caller's own word; null: it has none. */
+  readonly operation: string | null;
+  readonly cost: number;
 }
 
 /** Who asks, in which request, and what it may be answered with. */
@@ -46,9 +58,13 @@ export function createEngine({ costLimit, introspection }: EngineOptions): Engin
   const compiled = compiledOperations(createSchema(), { introspection });
   const shown = introspection ? coded : codedWithoutSuggestion;
   return {
-    answer: async ({ source, operationName, variables }, { mayWrite, charge }, asker) => {
+    answer: async ({ source, operationName, variables }, { mayWrite, charge, tell }, asker) => {
       if (source === null) return refused(refusal("BAD_REQUEST", "Send a GraphQL document as `query`."));
-      const chosen = chooseOperation(compiled.compile(source), operationName, shown);
+      const chosen = chooseOperation(
+        inStage(asker.deps, "compile", () => compiled.compile(source)),
+        operationName,
+        shown,
+      );
       if (!("run" in chosen)) return refused(chosen);
       if (chosen.kind === "mutation" && !mayWrite) {
         return refused(refusal("METHOD_NOT_ALLOWED", "Send mutations by POST.", {}, { headers: { allow: "POST" } }));
@@ -59,18 +75,26 @@ export function createEngine({ costLimit, introspection }: EngineOptions): Engin
         return refused({ code, errors: coerced.errors.map((error) => shown(error, code)), headers: {} });
       }
       const cost = { asked: chosen.cost(coerced.variables), limit: costLimit };
+      tell({ kind: chosen.kind, operation: chosen.name, cost: cost.asked });
       if (cost.asked > costLimit) return refused(tooDear(cost));
       charge(cost.asked);
-      const compute = (deps: Deps): Promise<Computed<Buffer>> => run(chosen, variables, cost, { ...asker, deps });
+      let hasErrors = false;
+      const compute = async (deps: Deps): Promise<Computed<Buffer>> => {
+        const computed = await run(chosen, variables, cost, { ...asker, deps });
+        hasErrors = computed.hasErrors;
+        return computed;
+      };
       const { memory } = asker.deps;
       const isShared =
         chosen.kind === "query" && asker.actor.kind === "ANYONE" && source.length <= keptDocuments.longest;
       if (memory === undefined || !isShared) {
-        return { kind: "ANSWERED", body: (await compute(asker.deps)).answer };
+        const { answer: body } = await compute(asker.deps);
+        return { kind: "ANSWERED", body, hasErrors };
       }
       // With defaults, and in the order of the schema: however they were sent, the same variables are the same text.
       const key = `${chosen.id} ${JSON.stringify(coerced.variables)}`;
-      return { kind: "ANSWERED", body: await rememberAnswer(memory, "graphqlAnswers", key, asker.deps, compute) };
+      const body = await rememberAnswer(memory, "graphqlAnswers", key, asker.deps, compute);
+      return { kind: "ANSWERED", body, hasErrors };
     },
   };
 }
@@ -81,13 +105,14 @@ async function run(
   variables: GraphqlRequest["variables"],
   cost: AskedCost,
   { deps, requestId, actor }: Asker,
-): Promise<Computed<Buffer>> {
+): Promise<Computed<Buffer> & { readonly hasErrors: boolean }> {
   const { data = null, errors = [] } = await operation.run(variables, createContext(deps, requestId, actor));
   const told = errors.map((error) => shownFieldError(error, requestId, deps.log));
   const extensions = { cost };
   const result = told.length > 0 ? { errors: told, data, extensions } : { data, extensions };
   const answer = Buffer.from(JSON.stringify(result));
-  return { answer, bytes: told.length > 0 ? null : answer.length };
+  const hasErrors = told.length > 0;
+  return { answer, hasErrors, bytes: hasErrors ? null : answer.length };
 }
 
 const tooDear = (cost: AskedCost): Refusal =>

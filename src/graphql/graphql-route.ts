@@ -31,9 +31,17 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
       if (!read.ok) return sendRefusal(read.refusal, type, reply);
       const outcome = await engine.answer(
         read.value,
-        { mayWrite: request.method === "POST", charge: (cost) => reply.charge(Math.ceil(cost / costPerPoint)) },
+        {
+          mayWrite: request.method === "POST",
+          charge: (cost) => reply.charge(Math.ceil(cost / costPerPoint)),
+          tell: (operation) => {
+            request.told = { ...operation, isRegistered: false, hasErrors: false };
+          },
+        },
         { deps, requestId: request.id, actor: request.actor },
       );
+      const hasErrors = outcome.kind === "REFUSED" || outcome.hasErrors;
+      request.told = { ...(request.told ?? notKnown), hasErrors };
       return outcome.kind === "REFUSED"
         ? sendRefusal(outcome.refusal, type, reply)
         : send(200, type, outcome.body, reply);
@@ -60,6 +68,9 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
     done();
   });
 }
+
+/** What is told of a request whose operation was not found out. */
+const notKnown = { kind: "refused", operation: null, isRegistered: false, cost: null } as const;
 
 /** Points of an operation that are one point of the caller's budget, so that a plan costs about what it costs over REST. */
 const costPerPoint = 100;

@@ -85,7 +85,9 @@ describeOnEmbedded("the log of requests", (open) => {
       headers: { "x-request-id": "mine-1", traceparent: `00-${trace}-b7ad6b7169203331-01` },
     });
     await app.app.inject({ url: `${plan}?servings=5` });
-    await app.ask(`{ plans(filter: { search: "private words" }) { edges { node { slug } } } }`, {}, token);
+    const search = `query Find { plans(filter: { search: "private words" }) { edges { node { slug } } } }`;
+    await app.ask(search, {}, token);
+    await app.ask("{ nothing }");
     await app.app.inject({ url: "/nothing/here" });
     const common = { ms: expect.any(Number), level: 30, part: "http", operation: null, cost: null };
     expect(requestLines()).toEqual([
@@ -99,7 +101,19 @@ describeOnEmbedded("the log of requests", (open) => {
         status: 400,
       }),
       expect.objectContaining({ ...common, status: 200, publisher }),
-      expect.objectContaining({ ...common, route: "/graphql", method: "POST", publisher, status: 200 }),
+      expect.objectContaining({
+        ...common,
+        ...{ route: "/graphql", method: "POST", publisher, status: 200 },
+        ...{ kind: "query", operation: "Find", cost: expect.any(Number) },
+      }),
+      expect.objectContaining({
+        ...common,
+        route: "/graphql",
+        publisher: null,
+        status: 400,
+        kind: "refused",
+        hasErrors: true,
+      }),
       expect.objectContaining({ ...common, route: null, publisher: null, status: 404 }),
     ]);
     expect(lines.join()).not.toMatch(/secretland|private words|servings/);
@@ -199,12 +213,19 @@ describeOnServer("figures", (open) => {
     }
     await app.app.inject({ method: "PROPFIND", url: "/made/up" });
     await app.ask("query MyOwnWord { __typename }");
+    await app.ask("{ nothing }");
+    await app.ask(`mutation { revokeToken(input: { id: "x" }) { problems { code } } }`);
     const found = await families(metrics);
     const requests = found.get("prepwright_requests_total");
     const route = "/v1/plans/:publisher/:slug";
     expect(value(requests, { route, status: "200", method: "GET", part: "rest" })).toBe(2);
     expect(value(requests, { route, status: "400" })).toBe(1);
     expect(value(requests, { route: "none", method: "any", status: "404" })).toBeGreaterThanOrEqual(2);
+    const operations = found.get("prepwright_graphql_operations_total");
+    expect(value(operations, { kind: "query", operation: "other", outcome: "ok" })).toBe(1);
+    expect(value(operations, { kind: "refused", outcome: "errors" })).toBe(1);
+    expect(value(operations, { kind: "mutation", outcome: "errors" })).toBe(1);
+    expect((await metrics.read()).text).toMatch(/^prepwright_graphql_cost_count 2$/m);
     expect((await metrics.read()).text).not.toMatch(/MyOwnWord|made|PROPFIND|bean-night/);
   });
 

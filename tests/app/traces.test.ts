@@ -71,6 +71,22 @@ describeOnServer("traces", (open) => {
     }
   });
 
+  it("name a GraphQL request by the type of its operation, as OpenTelemetry's conventions say", async () => {
+    await app.ask(
+      `query Mine { plan(publisher: "${publisher}", slug: "bean-night") { scaled(servings: 3) { servings } } }`,
+    );
+    const server = only(spans().filter(({ kind }) => kind === SpanKind.SERVER));
+    expect(server.name).toBe("query");
+    expect(server.attributes).toMatchObject({
+      "graphql.operation.type": "query",
+      "graphql.operation.name": "Mine",
+      "prepwright.cost": expect.any(Number),
+    });
+    const names = spans().map(({ name }) => name);
+    for (const name of ["compile", "execute", "scale", "SELECT"]) expect(names).toContain(name);
+    expect(JSON.stringify(spans().map(({ attributes }) => attributes))).not.toContain("bean-night");
+  });
+
   it("keep requests that run at the same time apart", async () => {
     const urls = [3, 4, 5, 6].map((servings) => `/v1/plans/${publisher}/bean-night.txt?servings=${String(servings)}`);
     await Promise.all(urls.map((url) => app.app.inject({ url })));
