@@ -123,7 +123,8 @@ export const killDuringImports: Fault = {
   name: "kill-during-imports",
   tries: 200,
   run: async (tries) => {
-    const nights = Math.max(2, Math.ceil(tries / 4));
+    // A night is over with two or three kills, mostly.
+      const nights = Math.max(2, Math.ceil(tries / 2));
     const seed = 20_261_125;
     const { roll } = diceFrom(seed);
     const server = await startPostgres();
