@@ -16,6 +16,7 @@ import {
 } from "graphql";
 import { inStage } from "../services/stage.js";
 import type { Context } from "./context.js";
+import { nestingFault } from "./nesting.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
 import { costWith, operationCost } from "./operation-cost.js";
 
@@ -134,6 +135,8 @@ function faultsOf(
 }
 
 function readDocument(source: string): DocumentNode | GraphQLError {
+  const fault = nestingFault(source, documentLimits.tokens);
+  if (fault !== null) return fault;
   try {
     return parse(source, { maxTokens: documentLimits.tokens });
   } catch (error) {

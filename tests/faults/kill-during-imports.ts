@@ -124,7 +124,7 @@ export const killDuringImports: Fault = {
   tries: 200,
   run: async (tries) => {
     // A night is over with two or three kills, mostly.
-      const nights = Math.max(2, Math.ceil(tries / 2));
+    const nights = Math.max(2, Math.ceil(tries / 2));
     const seed = 20_261_125;
     const { roll } = diceFrom(seed);
     const server = await startPostgres();
