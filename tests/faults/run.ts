@@ -1,13 +1,16 @@
 import { parseArgs } from "node:util";
+import { clockJumps } from "./clock-jumps.js";
 import { connectionsCut } from "./connections-cut.js";
 import { connectionsExhausted } from "./connections-exhausted.js";
 import { databaseRestarted } from "./database-restarted.js";
+import { diskFull } from "./disk-full.js";
 import type { Fault } from "./fault.js";
 import { killDuringImports } from "./kill-during-imports.js";
 import { killDuringWrites } from "./kill-during-writes.js";
 import { locksHeld } from "./locks-held.js";
 import { restoreBackup } from "./restore-backup.js";
 import { stoppedUnderLoad } from "./stopped-under-load.js";
+import { workerLost } from "./worker-lost.js";
 
 /**
  * npm run faults -- NAME [--tries N]
@@ -16,14 +19,17 @@ import { stoppedUnderLoad } from "./stopped-under-load.js";
  * anything was, or if anything was wrong.
  */
 const faults: readonly Fault[] = [
+  clockJumps,
   connectionsCut,
   connectionsExhausted,
   databaseRestarted,
+  diskFull,
   killDuringImports,
   killDuringWrites,
   locksHeld,
   restoreBackup,
   stoppedUnderLoad,
+  workerLost,
 ];
 
 const { positionals, values } = parseArgs({ allowPositionals: true, options: { tries: { type: "string" } } });
