@@ -7,9 +7,16 @@ export interface BenchmarkResult {
   readonly detail: string;
 }
 
+export interface BenchmarkOptions {
+  /** How long what takes its time is watched. */
+  readonly minutes: number;
+}
+
 export interface Benchmark {
   readonly name: string;
-  run(): Promise<readonly BenchmarkResult[]>;
+  /** Only when it is asked for by name. */
+  readonly isLong?: true;
+  run(options: BenchmarkOptions): Promise<readonly BenchmarkResult[]>;
 }
 
 const median = (values: readonly number[]): number => {

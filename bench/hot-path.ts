@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { openServer } from "../src/persistence/open-server.js";
@@ -7,7 +7,7 @@ import { loadShippedRules } from "../src/services/load-rule-set.js";
 import { loadSeeds } from "../src/services/load-seeds.js";
 import { demo, rules } from "../tests/graphql/open-test-app.js";
 import { startPostgres } from "../tests/kit/start-postgres.js";
-import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
+import { result, type Benchmark, type BenchmarkOptions, type BenchmarkResult } from "./benchmark.js";
 import { startLoadClient, type LoadClient } from "./load/load-client.js";
 import type { LoadMeasured, LoadRequest } from "./load/load-job.js";
 import { startServer, type StartedServer } from "./load/start-server.js";
@@ -163,6 +163,9 @@ async function onStage<T>(work: (stage: Stage) => Promise<T>): Promise<T> {
           PREPWRIGHT_WORKER: "0",
           // Counted like any caller, and never refused.
           PREPWRIGHT_POINTS_PER_ADDRESS: "999999999999",
+          // The peak is what is looked for.
+          PREPWRIGHT_SHED_DELAY_MS: "0",
+          PREPWRIGHT_DRAIN_SECONDS: "0",
           LOG_LEVEL: "warn",
           ...environment,
         }),
@@ -193,4 +196,49 @@ const hotPath = (): Promise<readonly BenchmarkResult[]> =>
     ...(await coldAgainstApollo(stage)),
   ]);
 
-export const hotPathBenchmarks: readonly Benchmark[] = [{ name: "hot-path", run: hotPath }];
+/** Resident memory of a process, in MB. */
+async function residentOf({ process: { pid } }: StartedServer): Promise<number> {
+  const status = await readFile(`/proc/${String(pid)}/status`, "utf8");
+  return Number(/VmRSS:\s+(\d+)/.exec(status)?.[1]) / 1024;
+}
+
+/** By how much a line through the points rises for each step (least squares). */
+function slopeOf(values: readonly number[]): number {
+  const middle = (values.length - 1) / 2;
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const sum = (of: (value: number, at: number) => number): number =>
+    values.map(of).reduce((all, each) => all + each, 0);
+  const rise = sum((value, at) => (at - middle) * (value - mean));
+  const run = sum((_, at) => (at - middle) ** 2);
+  return rise / run;
+}
+
+/** Half of the peak load, each household another, for minutes: answers come and go, and memory must not grow. */
+const steady = ({ minutes }: BenchmarkOptions): Promise<readonly BenchmarkResult[]> =>
+  onStage(async ({ service, client }) => {
+    const server = await service({ PREPWRIGHT_CACHE_MB: "16" });
+    const side = { port: server.port, request: anotherHousehold };
+    const peak = await load(client, side, null, 5_000);
+    const seen: number[] = [];
+    const slice = 10_000;
+    let from = peak.next;
+    for (let spent = 0; spent < minutes * 60_000; spent += slice) {
+      from = (await load(client, side, peak.perSecond / 2, slice, from)).next;
+      seen.push(await residentOf(server));
+    }
+    await server.stop();
+    // While memory fills up it grows, and should.
+    const settled = seen.slice(Math.floor(seen.length / 3));
+    const mean = settled.reduce((sum, mb) => sum + mb, 0) / settled.length;
+    const growth = (slopeOf(settled) * settled.length) / mean;
+    const perMinute = (slopeOf(settled) * 60_000) / slice;
+    const detail = `${mean.toFixed(0)} MB, ${perMinute.toFixed(2)} MB a minute, over ${String(minutes)} minutes at ${shown(peak.perSecond / 2)}`;
+    return [
+      result("steady load: growth of memory over the last two thirds / its mean", growth, { atMost: 0.1 }, detail),
+    ];
+  });
+
+export const hotPathBenchmarks: readonly Benchmark[] = [
+  { name: "hot-path", run: hotPath },
+  { name: "steady", isLong: true, run: steady },
+];

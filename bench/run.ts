@@ -9,8 +9,14 @@ import { refusalBenchmarks } from "./refusals.js";
 import { sessionBenchmarks } from "./prep-session.js";
 import { slugLookup } from "./slug-lookup.js";
 
-/** `--json`: one object a line; `--only NAME`: one group. Prints what was measured; a missed aim is no failure. */
-const { values } = parseArgs({ options: { json: { type: "boolean", default: false }, only: { type: "string" } } });
+/** `--json`: one object a line; `--only NAME`: one group; `--minutes N`: how long `steady` runs. Prints what was measured; a missed aim is no failure. */
+const { values } = parseArgs({
+  options: {
+    json: { type: "boolean", default: false },
+    only: { type: "string" },
+    minutes: { type: "string", default: "10" },
+  },
+});
 const all: readonly Benchmark[] = [
   ...engineBenchmarks,
   ...packBenchmarks,
@@ -21,13 +27,13 @@ const all: readonly Benchmark[] = [
   ...hotPathBenchmarks,
   slugLookup,
 ];
-const chosen = all.filter(({ name }) => values.only === undefined || name === values.only);
+const chosen = all.filter(({ name, isLong }) => (values.only === undefined ? isLong !== true : name === values.only));
 if (chosen.length === 0) {
   console.error(`--only must be one of: ${all.map(({ name }) => name).join(", ")}`);
   process.exit(2);
 }
 for (const benchmark of chosen) {
-  for (const { name, ratio, aim, met, detail } of await benchmark.run()) {
+  for (const { name, ratio, aim, met, detail } of await benchmark.run({ minutes: Number(values.minutes) })) {
     if (values.json) console.log(JSON.stringify({ name, ratio: Number(ratio.toFixed(4)), aim, met, detail }));
     else
       console.log(

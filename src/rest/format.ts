@@ -49,3 +49,22 @@ export function chooseFormat<T extends Format>(
   const [best] = new Negotiator({ headers }).mediaTypes([...byType.keys()]);
   return byType.get(best ?? "") ?? null;
 }
+
+/** The most `Accept` headers whose choice is remembered, and how long one may be: browsers send few, and always the same. */
+const keptChoices = { count: 64, characters: 200 };
+
+/** `chooseFormat` among the same forms each time. */
+export function formatChooser<T extends Format>(
+  offered: readonly T[],
+): (suffix: string | null, headers: IncomingHttpHeaders) => T | null {
+  const byAccept = new Map<string, T | null>();
+  return (suffix, headers) => {
+    const { accept = "*/*" } = headers;
+    if (suffix !== null) return chooseFormat(offered, suffix, headers);
+    const known = byAccept.get(accept);
+    if (known !== undefined) return known;
+    const chosen = chooseFormat(offered, suffix, headers);
+    if (byAccept.size < keptChoices.count && accept.length <= keptChoices.characters) byAccept.set(accept, chosen);
+    return chosen;
+  };
+}

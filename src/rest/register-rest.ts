@@ -3,7 +3,7 @@ import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
 import type { Endpoint, Question } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
-import { bareType, chooseFormat, formats, splitSuffix } from "./format.js";
+import { bareType, formatChooser, formats, splitSuffix } from "./format.js";
 import { readJsonBody } from "./json-body.js";
 import { queryProblems, readQuery } from "./parameter.js";
 import { pointsOfAnswer } from "./points.js";
@@ -46,8 +46,7 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
   const url = routeOf(path);
   const config = { points: pointsOfAnswer };
   for (const endpoint of here) {
-    const handler = (request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> =>
-      answer(endpoint, deps, request, reply);
+    const handler = answering(endpoint, deps);
     if (endpoint.upload !== true) scope.route({ method: endpoint.method, url, config, handler });
     else {
       void scope.register((files, _options, done) => {
@@ -74,51 +73,53 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
   });
 }
 
-async function answer(
+/** Answers requests of one endpoint: from memory where the answer is known, which takes as little as finding that out. */
+function answering(
   endpoint: Endpoint,
   deps: Deps,
-  request: FastifyRequest,
-  reply: FastifyReply,
-): Promise<FastifyReply> {
-  const { url, suffix } = splitSuffix(request.originalUrl);
+): (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply> {
   const offered = [
     ...endpoint.writings.map((writing) => ({ ...writing.format, writing })),
     ...(endpoint.page === undefined ? [] : [{ ...formats.html, writing: null }]),
   ];
-  if (suffix === null && offered.length > 1) reply.header("vary", "Accept");
-  const chosen = chooseFormat(offered, suffix, request.headers);
-  if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
-  const query = readQuery(url);
-  const question: Omit<Question, "deps"> = {
-    path: request.params as Readonly<Record<string, string>>,
-    query,
-    body: request.body,
-    bodyLength: lengthOf(request.headers["content-length"]),
-    caller: { actor: request.actor, requestId: request.id },
-    origin: `${request.protocol}://${request.host}`,
-    address: url,
-  };
-  const { writing, type } = chosen;
-  if (writing === null) {
-    // The page says itself what is wrong with what was asked of it.
-    return reply
-      .header("cache-control", cacheControlOf("LIVE"))
-      .redirect(endpoint.page?.({ ...question, deps }) ?? "/", 303);
-  }
-  const compute = async (watched: Deps): Promise<Ready> => {
-    const wrong = queryProblems(query, endpoint.parameters);
-    if (wrong.length > 0) return { ok: false, refusal: badParameters(wrong) };
-    const result = await endpoint.answer({ ...question, deps: watched }, writing);
-    if (!result.ok) return result;
-    const headers = { ...result.headers, "content-type": type };
-    return readyAnswer(result.value, endpoint.caching, endpoint.status ?? 200, headers);
-  };
+  const choose = formatChooser(offered);
   const isShared = endpoint.method === "GET" && endpoint.scope === undefined && endpoint.caching !== "NEVER";
-  const key = `${type} ${question.origin} ${url}`;
-  const ready = isShared
-    ? await rememberReady(deps, request, key, compute)
-    : await compute(depsFor(deps, request.actor));
-  return ready.ok ? sendReady(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
+  return async (request, reply) => {
+    const { url, suffix } = splitSuffix(request.originalUrl);
+    if (suffix === null && offered.length > 1) reply.header("vary", "Accept");
+    const chosen = choose(suffix, request.headers);
+    if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
+    const { writing, type } = chosen;
+    const origin = `${request.protocol}://${request.host}`;
+    const ask = (of: Deps): Question => ({
+      deps: of,
+      path: request.params as Readonly<Record<string, string>>,
+      query: readQuery(url),
+      body: request.body,
+      bodyLength: lengthOf(request.headers["content-length"]),
+      caller: { actor: request.actor, requestId: request.id },
+      origin,
+      address: url,
+    });
+    if (writing === null) {
+      // The page says itself what is wrong with what was asked of it.
+      const page = endpoint.page?.(ask(deps)) ?? "/";
+      return reply.header("cache-control", cacheControlOf("LIVE")).redirect(page, 303);
+    }
+    const compute = async (watched: Deps): Promise<Ready> => {
+      const question = ask(watched);
+      const wrong = queryProblems(question.query, endpoint.parameters);
+      if (wrong.length > 0) return { ok: false, refusal: badParameters(wrong) };
+      const result = await endpoint.answer(question, writing);
+      if (!result.ok) return result;
+      const headers = { ...result.headers, "content-type": type };
+      return readyAnswer(result.value, endpoint.caching, endpoint.status ?? 200, headers);
+    };
+    const ready = isShared
+      ? await rememberReady(deps, request, `${type} ${origin} ${url}`, compute)
+      : await compute(depsFor(deps, request.actor));
+    return ready.ok ? sendReady(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
+  };
 }
 
 const lengthOf = (header: string | undefined): number | null =>
