@@ -128,5 +128,5 @@ function callersFault(status: number, message: string): Refusal {
   if (status === 401) return refusal("UNAUTHENTICATED", message);
   if (status === 413) return refusal("TOO_LARGE", "The body is too large.", {}, { status });
   if (status === 415) return refusal("UNSUPPORTED_MEDIA_TYPE", "Send the body as application/json in UTF-8.");
-  return refusal("BAD_REQUEST", message);
+  return refusal("BAD_REQUEST", message, {}, { status });
 }
