@@ -138,8 +138,8 @@ export interface ImportRunData {
   /** Whether a run of the feed waits or goes on. */
   isActive(feed: string): Promise<boolean>;
   byId(id: string): Promise<ImportRun | null>;
-  /** The newest run of a feed that was asked for at or after an instant. */
-  newestSince(feed: string, since: Date): Promise<ImportRun | null>;
+  /** The newest run of a feed that was asked for between two instants, both included. */
+  newestBetween(feed: string, since: Date, until: Date): Promise<ImportRun | null>;
   /** Runs of these feeds that ended at or after an instant, the newest first; at most `most`. */
   endedSince(since: Date, feeds: readonly string[], most: number): Promise<readonly ImportRun[]>;
   /** How many rows each run put aside that nobody has settled, in the order asked for. */

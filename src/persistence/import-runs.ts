@@ -71,10 +71,11 @@ export function importRunData(session: Session): ImportRunData {
         RETURNING ${runColumns}`;
       return row ?? null;
     },
-    newestSince: async (feed, since) => {
+    newestBetween: async (feed, since, until) => {
       const [row] = await db.$queryRaw<ImportRun[]>`
         SELECT ${runColumns} FROM import_runs r
         WHERE r.feed_id = ${feed}::uuid AND r.created_at >= ${since.toISOString()}::timestamptz
+          AND r.created_at <= ${until.toISOString()}::timestamptz
         ORDER BY r.created_at DESC, r.id LIMIT 1`;
       return row ?? null;
     },

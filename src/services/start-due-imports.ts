@@ -5,6 +5,9 @@ import { signatureOf } from "./signature.js";
 /** How long after its time an import is still started, in milliseconds: the service may have been down. */
 export const patience = 60 * 60 * 1000;
 
+/** By how much clocks of several workers may differ, in milliseconds. */
+const skew = 60_000;
+
 const scheduler = { kind: "PROGRAM", name: "feed schedule" } as const;
 
 /** Queues an import of every feed whose time has come since it was last imported. Counts them. */
@@ -13,7 +16,9 @@ export async function startDueImports({ data, clock, log }: Deps): Promise<{ rea
   let started = 0;
   for (const feed of await data.feeds.all()) {
     const due = dueSince(feed, now);
-    if (due === null || (await data.importRuns.newestSince(feed.id, due)) !== null) continue;
+    // A run from the time to come was made while a clock was wrong; it keeps nothing from being started today.
+    const soon = new Date(now.getTime() + skew);
+    if (due === null || (await data.importRuns.newestBetween(feed.id, due, soon)) !== null) continue;
     const order = { feed: feed.id, kind: "LOAD", force: false, undoes: null } as const;
     const file = hasPlace(feed) ? null : ((await data.importFiles.newest(feed.id))?.id ?? null);
     const run = await data.importRuns.queue({ ...order, file, askedBy: signatureOf(scheduler) }, now);

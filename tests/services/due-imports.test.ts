@@ -100,4 +100,22 @@ describeOnBothDatabases("imports at their time", (open) => {
       ]),
     );
   });
+
+  it("start at their time although a clock that was wrong has started them in the time to come", async () => {
+    for (const { id } of await deps.data.feeds.all()) await deps.data.feeds.remove(id);
+    const feed = await saveFeed("wrong-clock", { kind: "ADDRESS", url: "https://shop.example/list.csv", hosts: [] });
+    now = new Date("2026-06-01T02:30:30Z");
+    expect(await startDueImports(deps)).toMatchObject({ started: 1 });
+    await runImports(deps, "worker-1");
+    now = new Date("2026-05-03T02:30:30Z");
+    expect(await startDueImports(deps)).toMatchObject({ started: 1 });
+    await runImports(deps, "worker-1");
+    // The clocks of two workers differ by seconds: still one run.
+    now = new Date("2026-05-03T02:30:10Z");
+    expect(await startDueImports(deps)).toEqual({ started: 0 });
+    expect(
+      (await deps.data.importRuns.page(feed, { first: 9, after: null, last: null, before: null })).items,
+    ).toHaveLength(2);
+    await deps.data.feeds.remove(feed);
+  });
 });
