@@ -50,8 +50,9 @@ if (process.argv[1] === import.meta.filename) {
   const refused = shipped.filter(({ license }) => !isAllowed(license));
   for (const { name, version, license } of refused)
     console.error(`${name} ${version}: ${license ?? "no licence named"}`);
-  const counts = Map.groupBy ? Map.groupBy(shipped, ({ license }) => license) : new Map();
-  const kinds = [...counts].map(([license, list]) => `${list.length} ${license}`).join(", ");
+  const counts = new Map();
+  for (const { license } of shipped) counts.set(license, (counts.get(license) ?? 0) + 1);
+  const kinds = [...counts].map(([license, count]) => `${count} ${license}`).join(", ");
   console.log(`${shipped.length} shipped packages, ${refused.length} with a licence that is not on the list. ${kinds}`);
   process.exitCode = refused.length > 0 ? 1 : 0;
 }

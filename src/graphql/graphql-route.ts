@@ -33,7 +33,7 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
         read.value,
         {
           mayWrite: request.method === "POST",
-          charge: (cost) => reply.charge(Math.ceil(cost / costPerPoint)),
+          charge: (cost) => reply.charge(cost),
           tell: (operation) => {
             request.told = { ...operation, isRegistered: false, hasErrors: false };
           },
@@ -71,9 +71,6 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
 
 /** What is told of a request whose operation was not found out. */
 const notKnown = { kind: "refused", operation: null, isRegistered: false, cost: null } as const;
-
-/** Points of an operation that are one point of the caller's budget, so that a plan costs about what it costs over REST. */
-const costPerPoint = 100;
 
 const asksNothing = (parameters: Readonly<Record<string, unknown>>): boolean =>
   parameters["query"] === undefined && parameters["extensions"] === undefined;

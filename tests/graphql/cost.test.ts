@@ -149,11 +149,11 @@ describeOnBothDatabases("what is asked", (open) => {
     expect(JSON.parse(text)).toHaveProperty("extensions", { cost: { asked: 12, limit: 100 } });
   });
 
-  it("is charged to the budget of who asks before anything is run, a hundred points for one", async () => {
-    const rateLimit = { perAddress: 5, perToken: 0, refusedTokensPerAddress: 0 };
+  it("is charged to the budget of who asks before anything is run", async () => {
+    const rateLimit = { perAddress: 250, perToken: 0, refusedTokensPerAddress: 0 };
     const limited = await openTestApp(database.data, undefined, undefined, undefined, { rateLimit });
     const many = "{ plans(first: 100) { edges { node { title } } } }";
-    // One point for the request and three for 206 points of cost; then one is left.
+    // One point for the request and 206 for what it asks; then 43 are left.
     expect((await limited.ask(many)).status).toBe(200);
     database.statements.clear();
     const { status, errors, data } = await limited.ask(many);
