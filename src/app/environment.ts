@@ -96,6 +96,7 @@ const variables = z.object({
     .default(500),
   PREPWRIGHT_IMPORT_DIR: z.string().min(1).optional(),
   PREPWRIGHT_INTROSPECTION: z.enum(["0", "1"], "must be 1 or 0").default("1"),
+  PREPWRIGHT_QUERY_SECONDS: seconds(1, 600).default(usualEngine.queryTime),
   PREPWRIGHT_QUERY_COST: z
     .string()
     .regex(/^[1-9]\d{0,8}$/, "must be a whole number of points from 1 to 999999999")
@@ -206,6 +207,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
       graphql: {
         costLimit: parsed.data.PREPWRIGHT_QUERY_COST,
         introspection: parsed.data.PREPWRIGHT_INTROSPECTION === "1",
+        queryTime: parsed.data.PREPWRIGHT_QUERY_SECONDS,
       },
       allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",
       worker: parsed.data.PREPWRIGHT_WORKER === "1",

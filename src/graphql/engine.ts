@@ -1,7 +1,7 @@
 import type { GraphQLError } from "graphql";
 import type { Caller } from "../services/actor.js";
 import type { Deps } from "../services/deps.js";
-import { rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
+import { knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import { inStage } from "../services/stage.js";
 import {
   compiledOperations,
@@ -11,10 +11,11 @@ import {
 } from "./compiled-operations.js";
 import { createContext } from "./context.js";
 import { coded, codedWithoutSuggestion, shownFieldError } from "./errors.js";
-import type { EngineOptions } from "./engine-options.js";
+import { mutationPatience, type EngineOptions } from "./engine-options.js";
 import type { GraphqlRequest } from "./read-request.js";
 import { refusal, type AskedCost, type Refusal } from "./refusal.js";
 import { createSchema } from "./schema.js";
+import { withinTime } from "./within-time.js";
 
 /** What came of a request: an answer with data (or with the errors of fields in its place), or none. */
 export type Outcome =
@@ -28,6 +29,8 @@ export interface Asked {
   readonly mayWrite: boolean;
   /** Called with the points of an operation that may run, before any of it runs. It may throw: then it does not. */
   charge(cost: number): void;
+  /** Tells when whoever asks has gone. A mutation is finished all the same. */
+  gone(): AbortSignal;
   /** Called with what an operation is, as soon as that is known, whether it may run or not. */
   tell(operation: ToldOperation): void;
 }
@@ -54,11 +57,11 @@ export interface Engine {
  * The schema behind a request that was read: finds or compiles its operation, prices it, has it charged, and runs it, unless the
  * answer is known.
  */
-export function createEngine({ costLimit, introspection }: EngineOptions): Engine {
+export function createEngine({ costLimit, introspection, queryTime }: EngineOptions): Engine {
   const compiled = compiledOperations(createSchema(), { introspection });
   const shown = introspection ? coded : codedWithoutSuggestion;
   return {
-    answer: async ({ source, operationName, variables }, { mayWrite, charge, tell }, asker) => {
+    answer: async ({ source, operationName, variables }, { mayWrite, charge, gone, tell }, asker) => {
       if (source === null) return refused(refusal("BAD_REQUEST", "Send a GraphQL document as `query`."));
       const chosen = chooseOperation(
         inStage(asker.deps, "compile", () => compiled.compile(source)),
@@ -78,23 +81,29 @@ export function createEngine({ costLimit, introspection }: EngineOptions): Engin
       tell({ kind: chosen.kind, operation: chosen.name, cost: cost.asked });
       if (cost.asked > costLimit) return refused(tooDear(cost));
       charge(cost.asked);
-      let hasErrors = false;
-      const compute = async (deps: Deps): Promise<Computed<Buffer>> => {
-        const computed = await run(chosen, variables, cost, { ...asker, deps });
-        hasErrors = computed.hasErrors;
-        return computed;
-      };
+      const isQuery = chosen.kind === "query";
       const { memory } = asker.deps;
-      const isShared =
-        chosen.kind === "query" && asker.actor.kind === "ANYONE" && source.length <= keptDocuments.longest;
-      if (memory === undefined || !isShared) {
-        const { answer: body } = await compute(asker.deps);
-        return { kind: "ANSWERED", body, hasErrors };
-      }
+      const isShared = isQuery && asker.actor.kind === "ANYONE" && source.length <= keptDocuments.longest;
       // With defaults, and in the order of the schema: however they were sent, the same variables are the same text.
       const key = `${chosen.id} ${JSON.stringify(coerced.variables)}`;
-      const body = await rememberAnswer(memory, "graphqlAnswers", key, asker.deps, compute);
-      return { kind: "ANSWERED", body, hasErrors };
+      const known = memory && isShared ? knownAnswer(memory, "graphqlAnswers", key, asker.deps) : undefined;
+      if (known !== undefined) return { kind: "ANSWERED", body: known as Buffer, hasErrors: false };
+      let hasErrors = false;
+      const body = await withinTime(
+        isQuery ? queryTime : mutationPatience * queryTime,
+        isQuery ? gone() : null,
+        async (over) => {
+          const compute = async (deps: Deps): Promise<Computed<Buffer>> => {
+            const computed = await run(chosen, variables, cost, { ...asker, deps }, over);
+            hasErrors = computed.hasErrors;
+            return computed;
+          };
+          return memory && isShared
+            ? rememberAnswer(memory, "graphqlAnswers", key, asker.deps, compute)
+            : (await compute(asker.deps)).answer;
+        },
+      );
+      return body === "ENDED" ? refused({ ...timedOut, cost }) : { kind: "ANSWERED", body, hasErrors };
     },
   };
 }
@@ -105,8 +114,11 @@ async function run(
   variables: GraphqlRequest["variables"],
   cost: AskedCost,
   { deps, requestId, actor }: Asker,
+  over: AbortSignal,
 ): Promise<Computed<Buffer> & { readonly hasErrors: boolean }> {
   const { data = null, errors = [] } = await operation.run(variables, createContext(deps, requestId, actor));
+  // What failed because it was ended is nobody's fault, and nobody's answer.
+  if (over.aborted) return { answer: Buffer.alloc(0), hasErrors: true, bytes: null };
   const told = errors.map((error) => shownFieldError(error, requestId, deps.log));
   const extensions = { cost };
   const result = told.length > 0 ? { errors: told, data, extensions } : { data, extensions };
@@ -114,6 +126,8 @@ async function run(
   const hasErrors = told.length > 0;
   return { answer, hasErrors, bytes: hasErrors ? null : answer.length };
 }
+
+const timedOut = refusal("TIMED_OUT", "This took too long and was ended. Ask for less, or again later.");
 
 const tooDear = (cost: AskedCost): Refusal =>
   refusal(

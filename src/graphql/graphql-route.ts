@@ -37,6 +37,7 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
           tell: (operation) => {
             request.told = { ...operation, isRegistered: false, hasErrors: false };
           },
+          gone: () => goneSignal(reply),
         },
         { deps, requestId: request.id, actor: request.actor },
       );
@@ -71,6 +72,14 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
 
 /** What is told of a request whose operation was not found out. */
 const notKnown = { kind: "refused", operation: null, isRegistered: false, cost: null } as const;
+
+function goneSignal({ raw }: FastifyReply): AbortSignal {
+  const gone = new AbortController();
+  raw.once("close", () => {
+    if (!raw.writableFinished) gone.abort();
+  });
+  return gone.signal;
+}
 
 const asksNothing = (parameters: Readonly<Record<string, unknown>>): boolean =>
   parameters["query"] === undefined && parameters["extensions"] === undefined;

@@ -67,3 +67,12 @@ export class MigrationError extends Error {
     super(`migration ${migration}: ${why}`, options);
   }
 }
+
+/** The request that asked this is over: its time is up, or whoever asked has gone. */
+export class RequestEnded extends Error {
+  override readonly name = "RequestEnded";
+
+  constructor() {
+    super("the request is over");
+  }
+}

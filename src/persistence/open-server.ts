@@ -1,6 +1,7 @@
 import { PrismaPg } from "@prisma/adapter-pg";
 import pg from "pg";
 import { serverBulk } from "./bulk-sql.js";
+import { cancelWithRequest } from "./cancel-statements.js";
 import { createData } from "./create-data.js";
 import { MigrationError } from "./errors.js";
 import { followServer } from "./follow-server.js";
@@ -83,6 +84,7 @@ const keptForReads = (poolSize: number): number => Math.ceil(poolSize * 0.3);
 function connect(url: string, options: ServerOptions): ConnectedServer {
   const { poolSize = 10 } = options;
   const pool = openPool(url, poolSize, options.log);
+  cancelWithRequest(pool);
   const adapter = new PrismaPg(pool);
   const client = new PrismaClient({
     adapter: watchStatements(adapter, options),

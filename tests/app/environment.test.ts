@@ -17,7 +17,7 @@ describe("the environment", () => {
         cacheMegabytes: 64,
         importFolder: null,
         report: null,
-        graphql: { costLimit: 500_000, introspection: true },
+        graphql: { costLimit: 500_000, introspection: true, queryTime: 10_000 },
         allowPrivateWebhooks: false,
         worker: true,
         zone: "UTC",

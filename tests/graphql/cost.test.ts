@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { compiledOperations } from "../../src/graphql/compiled-operations.js";
 import { fieldTimes, fieldWork, listSizes } from "../../src/graphql/field-costs.js";
 import { createSchema } from "../../src/graphql/schema.js";
+import { usualEngine } from "../../src/graphql/engine-options.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { arbitraryQuery } from "../kit/arbitrary-query.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
@@ -113,7 +114,7 @@ describeOnBothDatabases("what is asked", (open) => {
     app = await openTestApp(database.data);
     await loadSeeds(app.deps, demo);
     small = await openTestApp(database.data, undefined, undefined, undefined, {
-      graphql: { costLimit: 100, introspection: true },
+      graphql: { ...usualEngine, costLimit: 100 },
     });
   });
   afterAll(() => Promise.all([app.close(), small.close()]));

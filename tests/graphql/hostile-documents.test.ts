@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { usualEngine } from "../../src/graphql/engine-options.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { hostileDocuments } from "./hostile-documents.js";
@@ -14,7 +15,7 @@ describeOnBothDatabases("a hostile document", (open) => {
     app = await openTestApp(database.data);
     await loadSeeds(app.deps, demo);
     closed = await openTestApp(database.data, undefined, undefined, undefined, {
-      graphql: { costLimit: 1000, introspection: false },
+      graphql: { ...usualEngine, costLimit: 1000, introspection: false },
     });
   });
   afterAll(() => Promise.all([app.close(), closed.close()]));

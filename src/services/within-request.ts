@@ -1,0 +1,1 @@
+export { withinRequest } from "../persistence/request-scope.js";
