@@ -39,7 +39,7 @@ export const hostileDocuments: readonly HostileDocument[] = [
   {
     name: "a value in a thousand lists",
     query: `{ plan(publisher: ${"[".repeat(900)}${"]".repeat(900)}, slug: "s") { title } }`,
-    code: "GRAPHQL_VALIDATION_FAILED",
+    code: "GRAPHQL_PARSE_FAILED",
   },
   { name: "fragments that double", query: bomb(20, `${plan} { title }`), code: "TOO_LARGE" },
   { name: "fragments that double around a name", query: bomb(20, "__typename"), code: "TOO_LARGE" },
