@@ -7,7 +7,7 @@ import { sendRefusal } from "../rest/send-problem.js";
 import { healthPaths } from "./health.js";
 
 export interface OverloadLimits {
-  /** Mean delay of the event loop over half a second, in milliseconds. */
+  /** Mean delay of the event loop over half a second, twice in a row, in milliseconds. */
   readonly loopDelayMs: number;
   /** Used heap / the most that may be used. */
   readonly heapShare: number;
@@ -15,7 +15,7 @@ export interface OverloadLimits {
   readonly poolWaiting: number;
 }
 
-/** One session may take a second to order; several in a row are too much. */
+/** One session may take a second to order, and so may a start; several in a row are too much. */
 export const usualLimits: OverloadLimits = { loopDelayMs: 500, heapShare: 0.92, poolWaiting: 200 };
 
 export type TooMuch = "event-loop" | "heap" | "pool";
@@ -44,11 +44,13 @@ export function watchOverload(limits: OverloadLimits, pool: () => PoolFigures | 
   const delay = monitorEventLoopDelay({ resolution });
   delay.enable();
   let slow: TooMuch | null = null;
+  let lateLooks = 0;
   const look = setInterval(() => {
     const mean = Number.isNaN(delay.mean) ? 0 : delay.mean / 1e6 - resolution;
     delay.reset();
     const { used_heap_size: used, heap_size_limit: most } = getHeapStatistics();
-    slow = mean > limits.loopDelayMs ? "event-loop" : used / most > limits.heapShare ? "heap" : null;
+    lateLooks = mean > limits.loopDelayMs ? lateLooks + 1 : 0;
+    slow = lateLooks > 1 ? "event-loop" : used / most > limits.heapShare ? "heap" : null;
   }, pause);
   look.unref();
   const tooMuch = (): TooMuch | null => slow ?? ((pool()?.waiting ?? 0) > limits.poolWaiting ? "pool" : null);
