@@ -96,6 +96,7 @@ const variables = z.object({
     .default(500),
   PREPWRIGHT_IMPORT_DIR: z.string().min(1).optional(),
   PREPWRIGHT_INTROSPECTION: z.enum(["0", "1"], "must be 1 or 0").default("1"),
+  PREPWRIGHT_OPERATIONS_DIR: z.string().min(1).optional(),
   PREPWRIGHT_QUERY_SECONDS: seconds(1, 600).default(usualEngine.queryTime),
   PREPWRIGHT_QUERY_COST: z
     .string()
@@ -150,6 +151,8 @@ export interface Environment {
   readonly report: { readonly url: string; readonly secret: string } | null;
   /** Limits of what is asked over GraphQL. */
   readonly graphql: EngineOptions;
+  /** Folder of the documents that are run, and no others; null: any document is. */
+  readonly operationsFolder: string | null;
   /** Whether webhooks may lead to private networks, and go without encryption. */
   readonly allowPrivateWebhooks: boolean;
   /** Whether the service also runs the jobs and sends webhooks; where workers do, it need not. */
@@ -209,6 +212,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
         introspection: parsed.data.PREPWRIGHT_INTROSPECTION === "1",
         queryTime: parsed.data.PREPWRIGHT_QUERY_SECONDS,
       },
+      operationsFolder: parsed.data.PREPWRIGHT_OPERATIONS_DIR ?? null,
       allowPrivateWebhooks: parsed.data.PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS === "1",
       worker: parsed.data.PREPWRIGHT_WORKER === "1",
       drainMs: parsed.data.PREPWRIGHT_DRAIN_SECONDS ?? (NODE_ENV === "production" ? 5_000 : 0),

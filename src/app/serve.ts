@@ -8,6 +8,7 @@ import { openLog } from "./open-log.js";
 import { openMemoryOf } from "./open-memory.js";
 import { newestPlan } from "../services/newest-plan.js";
 import { projectRoot } from "./project-root.js";
+import { readRegisteredDocuments } from "./registered-documents.js";
 import { onStopSignal } from "./shutdown.js";
 
 /** A service that answers. It ends with the process, by SIGTERM or SIGINT. */
@@ -37,6 +38,8 @@ export async function serve(settings: Environment): Promise<Serving> {
       ? null
       : watchOverload({ ...usualLimits, loopDelayMs: shedDelayMs }, () => database.database.poolFigures());
   if (overload !== null) database.readiness.watch(() => overload.describe());
+  const { operationsFolder } = settings;
+  const registered = operationsFolder === null ? null : await readRegisteredDocuments(operationsFolder);
   const memory = await openMemoryOf(database, settings.cacheMegabytes);
   const app = await buildApp({
     deps: memory.deps,
@@ -50,7 +53,7 @@ export async function serve(settings: Environment): Promise<Serving> {
     ...(overload === null ? {} : { overload }),
     rateLimit: settings.rateLimit,
     trustedProxies: settings.trustedProxies,
-    graphql: settings.graphql,
+    graphql: registered === null ? settings.graphql : { ...settings.graphql, registered },
   });
   let work: Promise<BackgroundWork> | null = null;
   const finishWork = async (): Promise<void> => (await work)?.close();

@@ -5,6 +5,8 @@ export interface EngineOptions {
   readonly introspection: boolean;
   /** Milliseconds that a query may take. */
   readonly queryTime: number;
+  /** Texts of the documents that are run, and no others; left out: any document is. */
+  readonly registered?: readonly string[];
 }
 
 /** The cost is enough for fifty plans with all their lines, or one with everything there is to say about it. */

@@ -12,6 +12,7 @@ import {
 import { createContext } from "./context.js";
 import { coded, codedWithoutSuggestion, shownFieldError } from "./errors.js";
 import { mutationPatience, type EngineOptions } from "./engine-options.js";
+import { hashOf, knownDocuments } from "./known-documents.js";
 import type { GraphqlRequest } from "./read-request.js";
 import { refusal, type AskedCost, type Refusal } from "./refusal.js";
 import { createSchema } from "./schema.js";
@@ -20,7 +21,13 @@ import { withinTime } from "./within-time.js";
 /** What came of a request: an answer with data (or with the errors of fields in its place), or none. */
 export type Outcome =
   /** JSON, as it goes out, and whether it holds errors of fields. */
-  | { readonly kind: "ANSWERED"; readonly body: Buffer; readonly hasErrors: boolean }
+  | {
+      readonly kind: "ANSWERED";
+      readonly body: Buffer;
+      readonly hasErrors: boolean;
+      /** It was asked for by the hash of its document, so its address means the same for ever. */
+      readonly isNamed: boolean;
+    }
   | { readonly kind: "REFUSED"; readonly refusal: Refusal };
 
 /** By which method, and at whose expense. */
@@ -40,6 +47,8 @@ export interface ToldOperation {
   readonly kind: "query" | "mutation";
   /** The caller's own word; null: it has none. */
   readonly operation: string | null;
+  /** The operator has registered it. */
+  readonly isRegistered: boolean;
   readonly cost: number;
 }
 
@@ -57,12 +66,17 @@ export interface Engine {
  * The schema behind a request that was read: finds or compiles its operation, prices it, has it charged, and runs it, unless the
  * answer is known.
  */
-export function createEngine({ costLimit, introspection, queryTime }: EngineOptions): Engine {
+export function createEngine({ costLimit, introspection, queryTime, registered }: EngineOptions): Engine {
   const compiled = compiledOperations(createSchema(), { introspection });
   const shown = introspection ? coded : codedWithoutSuggestion;
+  for (const source of registered ?? []) checkRegistered(source, compiled.compile(source));
+  const documents = knownDocuments(registered ? new Map(registered.map((source) => [hashOf(source), source])) : null);
   return {
-    answer: async ({ source, operationName, variables }, { mayWrite, charge, gone, tell }, asker) => {
-      if (source === null) return refused(refusal("BAD_REQUEST", "Send a GraphQL document as `query`."));
+    answer: async (request, { mayWrite, charge, gone, tell }, asker) => {
+      const found = documents.find(request);
+      if (!("source" in found)) return refused(found);
+      const { source, isNamed, isRegistered } = found;
+      const { operationName, variables } = request;
       const chosen = chooseOperation(
         inStage(asker.deps, "compile", () => compiled.compile(source)),
         operationName,
@@ -78,16 +92,17 @@ export function createEngine({ costLimit, introspection, queryTime }: EngineOpti
         return refused({ code, errors: coerced.errors.map((error) => shown(error, code)), headers: {} });
       }
       const cost = { asked: chosen.cost(coerced.variables), limit: costLimit };
-      tell({ kind: chosen.kind, operation: chosen.name, cost: cost.asked });
+      tell({ kind: chosen.kind, operation: chosen.name, isRegistered, cost: cost.asked });
       if (cost.asked > costLimit) return refused(tooDear(cost));
       charge(cost.asked);
       const isQuery = chosen.kind === "query";
+      if (isQuery) found.keep();
       const { memory } = asker.deps;
       const isShared = isQuery && asker.actor.kind === "ANYONE" && source.length <= keptDocuments.longest;
       // With defaults, and in the order of the schema: however they were sent, the same variables are the same text.
       const key = `${chosen.id} ${JSON.stringify(coerced.variables)}`;
       const known = memory && isShared ? knownAnswer(memory, "graphqlAnswers", key, asker.deps) : undefined;
-      if (known !== undefined) return { kind: "ANSWERED", body: known as Buffer, hasErrors: false };
+      if (known !== undefined) return { kind: "ANSWERED", body: known as Buffer, isNamed, hasErrors: false };
       let hasErrors = false;
       const body = await withinTime(
         isQuery ? queryTime : mutationPatience * queryTime,
@@ -103,7 +118,7 @@ export function createEngine({ costLimit, introspection, queryTime }: EngineOpti
             : (await compute(asker.deps)).answer;
         },
       );
-      return body === "ENDED" ? refused({ ...timedOut, cost }) : { kind: "ANSWERED", body, hasErrors };
+      return body === "ENDED" ? refused({ ...timedOut, cost }) : { kind: "ANSWERED", body, isNamed, hasErrors };
     },
   };
 }
@@ -125,6 +140,13 @@ async function run(
   const answer = Buffer.from(JSON.stringify(result));
   const hasErrors = told.length > 0;
   return { answer, hasErrors, bytes: hasErrors ? null : answer.length };
+}
+
+/** A registered document that is no good is a fault of the operator's: the service does not start with it. */
+function checkRegistered(source: string, document: CompiledDocument): void {
+  if (document.ok) return;
+  const faults = document.errors.map(({ message }) => message).join(" ");
+  throw new Error(`a registered document is refused: ${faults} It begins with: ${source.slice(0, 100)}`);
 }
 
 const timedOut = refusal("TIMED_OUT", "This took too long and was ended. Ask for less, or again later.");

@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
@@ -35,7 +36,7 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
           mayWrite: request.method === "POST",
           charge: (cost) => reply.charge(cost),
           tell: (operation) => {
-            request.told = { ...operation, isRegistered: false, hasErrors: false };
+            request.told = { ...operation, hasErrors: false };
           },
           gone: () => goneSignal(reply),
         },
@@ -43,8 +44,9 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
       );
       const hasErrors = outcome.kind === "REFUSED" || outcome.hasErrors;
       request.told = { ...(request.told ?? notKnown), hasErrors };
-      return outcome.kind === "REFUSED"
-        ? sendRefusal(outcome.refusal, type, reply)
+      if (outcome.kind === "REFUSED") return sendRefusal(outcome.refusal, type, reply);
+      return request.method !== "POST" && outcome.isNamed && !hasErrors
+        ? sendCacheable(outcome.body, type, request, reply)
         : send(200, type, outcome.body, reply);
     };
     scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) =>
@@ -82,7 +84,7 @@ function goneSignal({ raw }: FastifyReply): AbortSignal {
 }
 
 const asksNothing = (parameters: Readonly<Record<string, unknown>>): boolean =>
-  parameters["query"] === undefined && parameters["extensions"] === undefined;
+  ["query", "documentId", "extensions"].every((name) => parameters[name] === undefined);
 
 /** For answers to requests that accept nothing, or whose `Accept` was not looked at. */
 const anyType: MediaType = { contentType: "application/json; charset=utf-8", older: false };
@@ -106,6 +108,21 @@ const send = (status: number, { contentType }: MediaType, body: string | Buffer,
     .header("vary", "accept")
     .header("content-type", contentType)
     .send(body);
+
+/**
+ * An answer to an address that names its document by a hash: caches may keep it as long as REST's computed ones, those of others
+ * only what anyone may see.
+ */
+function sendCacheable(body: Buffer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const tag = `"${createHash("sha256").update(body).digest("base64url")}"`;
+  const known = (request.headers["if-none-match"] ?? "").split(",").map((each) => each.trim().replace(/^W\//, ""));
+  void reply
+    .header("etag", tag)
+    .header("vary", "accept, authorization")
+    .header("cache-control", request.actor.kind === "ANYONE" ? "public, max-age=60" : "private, no-cache");
+  if (known.includes(tag) || known.includes("*")) return reply.code(304).send();
+  return reply.code(200).header("content-type", type.contentType).send(body);
+}
 
 const sendRefusal = (refused: Refusal, type: MediaType, reply: FastifyReply): FastifyReply =>
   send(

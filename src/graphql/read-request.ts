@@ -2,8 +2,10 @@ import { refusal, type Refusal } from "./refusal.js";
 
 /** What a request asks for, whichever way it came. */
 export interface GraphqlRequest {
-  /** The document; null: it is named by `extensions` alone. */
+  /** The document; null: it is only named. */
   readonly source: string | null;
+  /** Names the document by the hash of its text. */
+  readonly documentId: string | null;
   readonly operationName: string | null;
   readonly variables: Readonly<Record<string, unknown>>;
   readonly extensions: Readonly<Record<string, unknown>>;
@@ -39,15 +41,17 @@ export function readParameters(parameters: Members): ReadRequest {
   return readMembers(members);
 }
 
-const names = ["query", "operationName", "variables", "extensions"] as const;
+const names = ["query", "documentId", "operationName", "variables", "extensions"] as const;
 
 function readMembers({
   query = null,
+  documentId = null,
   operationName = null,
   variables = null,
   extensions = null,
 }: Members): ReadRequest {
   if (query !== null && typeof query !== "string") return refused("`query` must be a text: a GraphQL document.");
+  if (documentId !== null && typeof documentId !== "string") return refused("`documentId` must be a text.");
   if (operationName !== null && typeof operationName !== "string") return refused("`operationName` must be a text.");
   if (variables !== null && !isObject(variables)) return refused("`variables` must be an object.");
   if (extensions !== null && !isObject(extensions)) return refused("`extensions` must be an object.");
@@ -55,6 +59,7 @@ function readMembers({
     ok: true,
     value: {
       source: query,
+      documentId,
       operationName: operationName === "" ? null : operationName,
       variables: variables ?? {},
       extensions: extensions ?? {},

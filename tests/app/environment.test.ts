@@ -18,6 +18,7 @@ describe("the environment", () => {
         importFolder: null,
         report: null,
         graphql: { costLimit: 500_000, introspection: true, queryTime: 10_000 },
+        operationsFolder: null,
         allowPrivateWebhooks: false,
         worker: true,
         zone: "UTC",
