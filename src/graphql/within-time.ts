@@ -9,9 +9,13 @@ export async function withinTime<T>(
   gone: AbortSignal | null,
   work: (over: AbortSignal) => Promise<T>,
 ): Promise<T | "ENDED"> {
-  const late = new AbortController();
-  const timer = setTimeout(() => late.abort(), milliseconds);
-  const over = gone === null ? late.signal : AbortSignal.any([late.signal, gone]);
+  // Not AbortSignal.any: one that is listened to and never aborts is kept by Node for ever, with all that its listeners hold.
+  const ending = new AbortController();
+  const end = (): void => ending.abort();
+  const timer = setTimeout(end, milliseconds);
+  gone?.addEventListener("abort", end, { once: true });
+  if (gone?.aborted === true) end();
+  const over = ending.signal;
   const ended = new Promise<"ENDED">((resolve) => {
     if (over.aborted) resolve("ENDED");
     over.addEventListener("abort", () => resolve("ENDED"), { once: true });
@@ -23,5 +27,6 @@ export async function withinTime<T>(
     return await Promise.race([working, ended]);
   } finally {
     clearTimeout(timer);
+    gone?.removeEventListener("abort", end);
   }
 }

@@ -39,6 +39,8 @@ const url = await server.createDatabase("fuzzed");
 const { known, token } = await prepareFuzzedService(url);
 // What a flood is met with otherwise has tests of its own; here every request is to reach what it asks for.
 const unbounded = {
+  // What is kept shows sooner where there is little room.
+  NODE_OPTIONS: "--max-old-space-size=256",
   PREPWRIGHT_POINTS_PER_ADDRESS: "0",
   PREPWRIGHT_POINTS_PER_TOKEN: "0",
   PREPWRIGHT_REFUSED_TOKENS_PER_ADDRESS: "0",
