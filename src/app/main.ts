@@ -1,9 +1,13 @@
 import { readEnvironment } from "./environment.js";
 import { exitWithFaults } from "./exit-with-faults.js";
+import { NoRegisteredDocuments } from "./registered-documents.js";
 import { serve } from "./serve.js";
 
 const environment = readEnvironment();
 if (!environment.ok) exitWithFaults(environment.faults);
-const { address, firstQuery, startWork } = await serve(environment.value);
+const { address, firstQuery, startWork } = await serve(environment.value).catch((error: unknown) => {
+  if (error instanceof NoRegisteredDocuments) exitWithFaults([error.message]);
+  throw error;
+});
 process.stdout.write(`Prepwright is at ${address}\n${firstQuery}\n`);
 await startWork();

@@ -20,10 +20,12 @@ export interface Serving {
   startWork(): Promise<void>;
 }
 
-/** Opens the database and answers at the address of the environment. */
+/** Opens the database and answers at the address of the environment. @throws NoRegisteredDocuments before anything is opened */
 export async function serve(settings: Environment): Promise<Serving> {
   const log = openLog(settings.logLevel);
   const root = projectRoot();
+  const { operationsFolder } = settings;
+  const registered = operationsFolder === null ? null : await readRegisteredDocuments(operationsFolder);
   // The database takes longest, so it opens first; the rest of the program loads beside it.
   const observation = await startObservation(settings, log);
   const opening = openDatabase(settings, log, observation.observer);
@@ -38,8 +40,6 @@ export async function serve(settings: Environment): Promise<Serving> {
       ? null
       : watchOverload({ ...usualLimits, loopDelayMs: shedDelayMs }, () => database.database.poolFigures());
   if (overload !== null) database.readiness.watch(() => overload.describe());
-  const { operationsFolder } = settings;
-  const registered = operationsFolder === null ? null : await readRegisteredDocuments(operationsFolder);
   const memory = await openMemoryOf(database, settings.cacheMegabytes);
   const app = await buildApp({
     deps: memory.deps,

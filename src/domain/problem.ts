@@ -265,3 +265,19 @@ export type Result<T> =
 
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
 export const failed = (problems: readonly Problem[]): Result<never> => ({ ok: false, problems });
+
+/** Takes results one by one: `note` gives the value, or null and keeps the problems, so that all are listed at the end. */
+export function gatherProblems(): {
+  readonly problems: Problem[];
+  readonly note: <T>(result: Result<T>) => T | null;
+} {
+  const problems: Problem[] = [];
+  return {
+    problems,
+    note: (result) => {
+      if (result.ok) return result.value;
+      problems.push(...result.problems);
+      return null;
+    },
+  };
+}

@@ -3,7 +3,7 @@ import type { OwnMeasure } from "../domain/model/food.js";
 import type { Household, OnHand, RouteMode } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
-import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
+import { failed, gatherProblems, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { parseAmount } from "../domain/quantity/parse.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
@@ -50,12 +50,7 @@ export function readHousehold(
   bundles: readonly PlanBundle[],
   diets: readonly Pick<DietRule, "code">[],
 ): Result<Household> {
-  const problems: Problem[] = [];
-  const note = <T>(result: Result<T>): T | null => {
-    if (result.ok) return result.value;
-    problems.push(...result.problems);
-    return null;
-  };
+  const { problems, note } = gatherProblems();
   for (const name of ["diets", "eaters", "swaps", "onHand"] as const) {
     const size = given[name]?.length ?? 0;
     if (size > longestHouseholdList) {

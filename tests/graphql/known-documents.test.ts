@@ -5,7 +5,7 @@ import { join } from "node:path";
 import CachePolicy from "http-cache-semantics";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readRegisteredDocuments } from "../../src/app/registered-documents.js";
+import { NoRegisteredDocuments, readRegisteredDocuments } from "../../src/app/registered-documents.js";
 import { usualEngine } from "../../src/graphql/engine-options.js";
 import { knownDocuments } from "../../src/graphql/known-documents.js";
 import type { GraphqlRequest } from "../../src/graphql/read-request.js";
@@ -125,6 +125,7 @@ describeOnBothDatabases("documents by their hash", (open) => {
     );
     await rm(folder, { recursive: true });
     await expect(readRegisteredDocuments(tmpdir())).rejects.toThrow("PREPWRIGHT_OPERATIONS_DIR");
+    await expect(readRegisteredDocuments(join(tmpdir(), "not-there"))).rejects.toThrow(NoRegisteredDocuments);
   });
 });
 

@@ -3,6 +3,7 @@ import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { nutrientKeys } from "../documents/food-schema.js";
 import { readDocumentValue } from "../documents/read-documents.js";
 import { resolveDocuments } from "../documents/resolve-documents.js";
+import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import { spreadsheetDate } from "../tables/spreadsheet-date.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
@@ -53,7 +54,7 @@ export function foodRowReader(options: FoodRowOptions): (cells: Cells) => Result
       if (date !== null) problems.push({ code: "CELL_IS_A_DATE", path: [column], cell: written, offers: date.offers });
       else if (read === null) {
         const expected = "a plain decimal number, without grouped digits";
-        problems.push({ code: "BAD_SHAPE", path: [column], expected, got: `"${written.slice(0, 60)}"` });
+        problems.push(badCell(column, expected, written));
       } else numbers.set(column, Number(read));
     }
     if (problems.length > 0) return failed(problems);

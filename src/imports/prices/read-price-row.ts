@@ -1,7 +1,8 @@
 import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
 import type { OwnMeasure, Pack } from "../../domain/model/food.js";
-import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
+import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
 import { spreadsheetDate } from "../tables/spreadsheet-date.js";
@@ -48,12 +49,7 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
     return read;
   };
   return (cells) => {
-    const problems: Problem[] = [];
-    const note = <T>(result: Result<T>): T | null => {
-      if (result.ok) return result.value;
-      problems.push(...result.problems);
-      return null;
-    };
+    const { problems, note } = gatherProblems();
     const food = cells.get("food");
     const own = options.measuresOf(food);
     if (own === null) problems.push({ code: "UNKNOWN_FOOD", path: ["food"], food });
@@ -70,8 +66,7 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
   };
 }
 
-const bad = (column: string, expected: string, got: string): Result<never> =>
-  failed([{ code: "BAD_SHAPE", path: [column], expected, got: got === "" ? "nothing" : `"${got.slice(0, 60)}"` }]);
+const bad = (column: string, expected: string, got: string): Result<never> => failed([badCell(column, expected, got)]);
 
 const readId = (written: string): Result<string> =>
   /^[^\s]{1,80}$/.test(written) ? ok(written) : bad("pack", "a short name of the pack, without spaces", written);

@@ -1,14 +1,7 @@
-import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { failed, ok, type Result } from "../../domain/problem.js";
+import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import { spreadsheetDate } from "../tables/spreadsheet-date.js";
-
-/** What is wrong with a cell. */
-export const badCell = (column: string, expected: string, got: string): Problem => ({
-  code: "BAD_SHAPE",
-  path: [column],
-  expected,
-  got: got === "" ? "nothing" : `"${got.slice(0, 60)}"`,
-});
 
 /**
  * A number of the open table as a plain decimal (the original leaves the zero before the mark out: `.5`); null: the cell is empty,

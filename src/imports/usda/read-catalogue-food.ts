@@ -1,8 +1,9 @@
 import type { CatalogueRow } from "../../domain/model/catalogue-row.js";
 import type { NutrientCode } from "../../domain/model/food.js";
-import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
-import { badCell, catalogueNumber, numberOfFood } from "./catalogue-number.js";
+import { badCell } from "../tables/bad-cell.js";
+import { catalogueNumber, numberOfFood } from "./catalogue-number.js";
 import { aisleOf } from "./food-group-aisles.js";
 import type { CatalogueFoodFacts } from "../../domain/component/revise-catalogue-row.js";
 
@@ -42,12 +43,7 @@ const longestText = 500;
 /** A reader for the rows of the table of foods. Every fault of a row is listed, each under the name of its column. */
 export function catalogueFoodReader(locale: string | null): (cells: Cells) => Result<CatalogueFoodFacts> {
   return (cells) => {
-    const problems: Problem[] = [];
-    const note = <T>(result: Result<T>): T | null => {
-      if (result.ok) return result.value;
-      problems.push(...result.problems);
-      return null;
-    };
+    const { problems, note } = gatherProblems();
     const ndbNo = note(numberOfFood(cells.get("ndb_no")));
     const description = cells.get("description");
     if (description === "" || description.length > longestText)

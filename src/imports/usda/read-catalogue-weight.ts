@@ -1,6 +1,7 @@
-import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
-import { badCell, catalogueNumber, numberOfFood } from "./catalogue-number.js";
+import { badCell } from "../tables/bad-cell.js";
+import { catalogueNumber, numberOfFood } from "./catalogue-number.js";
 
 /** A household measure of a food of the open table. Natural key: number and measure. */
 export interface CatalogueWeightRow {
@@ -28,12 +29,7 @@ const most = 100_000;
 export function catalogueWeightReader(locale: string | null): (cells: Cells) => Result<CatalogueWeightRow> {
   const seen = new Map<string, Set<string>>();
   return (cells) => {
-    const problems: Problem[] = [];
-    const note = <T>(result: Result<T>): T | null => {
-      if (result.ok) return result.value;
-      problems.push(...result.problems);
-      return null;
-    };
+    const { problems, note } = gatherProblems();
     const ndbNo = note(numberOfFood(cells.get("ndb_no")));
     const measure = cells.get("measure");
     if (measure === "" || measure.length > longestMeasure)
