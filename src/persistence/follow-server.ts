@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { Socket } from "node:net";
 import pg from "pg";
+import { inTime } from "./in-time.js";
 import type { PersistenceLog } from "./opened-database.js";
 import { createProbes, signalChannel, type Followed, type FollowSignals, type SignalFollower } from "./signals.js";
 
@@ -132,14 +133,4 @@ async function openLine(
 }
 
 /** @throws where it takes longer than a server that is there would */
-async function within<T>(work: Promise<T>): Promise<T> {
-  let timer: NodeJS.Timeout | undefined;
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error(`no answer within ${String(patience)} ms`)), patience);
-  });
-  try {
-    return await Promise.race([work, late]);
-  } finally {
-    clearTimeout(timer);
-  }
-}
+const within = <T>(work: Promise<T>): Promise<T> => inTime(work, patience);
