@@ -16,6 +16,7 @@ import {
 } from "graphql";
 import { inStage } from "../services/stage.js";
 import type { Context } from "./context.js";
+import { recentTexts, type RecentLimits } from "./recent-texts.js";
 import { nestingFault } from "./nesting.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
 import { costWith, operationCost } from "./operation-cost.js";
@@ -54,20 +55,13 @@ export interface CompiledOperations {
   compile(source: string): CompiledDocument;
 }
 
-/** The most that is kept: documents, and characters of all together. A longer document than `longest` is compiled each time. */
-export interface KeptDocuments {
-  readonly count: number;
-  readonly characters: number;
-  readonly longest: number;
-}
-
 export interface CompileOptions {
   /** Whether documents may ask about the schema. */
   readonly introspection?: boolean;
-  readonly kept?: KeptDocuments;
+  readonly kept?: RecentLimits;
 }
 
-export const keptDocuments: KeptDocuments = { count: 2_000, characters: 4_000_000, longest: 64_000 };
+export const keptDocuments: RecentLimits = { count: 2_000, characters: 4_000_000, longest: 64_000 };
 
 /** Faults that are listed of one document or its variables. */
 const maxErrors = 20;
@@ -81,27 +75,13 @@ export function compiledOperations(
   { introspection = true, kept = keptDocuments }: CompileOptions = {},
 ): CompiledOperations {
   const rules = introspection ? specifiedRules : [...specifiedRules, NoSchemaIntrospectionCustomRule];
-  const known = new Map<string, CompiledDocument>();
-  let characters = 0;
-  const keep = (source: string, compiled: CompiledDocument): void => {
-    known.set(source, compiled);
-    characters += source.length;
-    for (const oldest of known.keys()) {
-      if (known.size <= kept.count && characters <= kept.characters) return;
-      known.delete(oldest);
-      characters -= oldest.length;
-    }
-  };
+  const known = recentTexts<CompiledDocument>(kept);
   return {
     compile: (source) => {
       const found = known.get(source);
-      if (found !== undefined) {
-        known.delete(source);
-        known.set(source, found);
-        return found;
-      }
+      if (found !== undefined) return found;
       const compiled = compile(schema, rules, source);
-      if (compiled.ok && source.length <= kept.longest) keep(source, compiled);
+      if (compiled.ok) known.keep(source, compiled, source.length);
       return compiled;
     },
   };

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { Refusal } from "./refusal.js";
+import { recentTexts } from "./recent-texts.js";
 import { refusal } from "./refusal.js";
 import type { GraphqlRequest } from "./read-request.js";
 
@@ -33,23 +34,8 @@ export interface KnownDocuments {
  * appendix on persisted documents of GraphQL over HTTP), or by `extensions.persistedQuery`, which many clients speak.
  */
 export function knownDocuments(registered: RegisteredDocuments | null): KnownDocuments {
-  const kept = new Map<string, string>();
-  let characters = 0;
-  const keep = (hash: string, source: string): void => {
-    if (registered !== null || kept.has(hash) || source.length > keptByHash.longest) return;
-    kept.set(hash, source);
-    characters += source.length;
-    for (const [oldest, text] of kept) {
-      if (kept.size <= keptByHash.count && characters <= keptByHash.characters) return;
-      kept.delete(oldest);
-      characters -= text.length;
-    }
-  };
-  const byHash = (hash: string): string | undefined => {
-    const found = registered === null ? kept.get(hash) : registered.get(hash);
-    if (found !== undefined && kept.delete(hash)) kept.set(hash, found);
-    return found;
-  };
+  const kept = recentTexts<string>(keptByHash);
+  const byHash = (hash: string): string | undefined => (registered ?? kept).get(hash);
   return {
     find: (request) => {
       const named = namedHash(request);
@@ -69,7 +55,10 @@ export function knownDocuments(registered: RegisteredDocuments | null): KnownDoc
         return refusal("BAD_REQUEST", "The hash is not that of `query`: take SHA-256 of its text in UTF-8.");
       }
       if (registered !== null && !registered.has(hash)) return notRegistered;
-      return { source, isNamed: named !== null, isRegistered: registered !== null, keep: () => keep(hash, source) };
+      const keep = (): void => {
+        if (registered === null) kept.keep(hash, source, source.length);
+      };
+      return { source, isNamed: named !== null, isRegistered: registered !== null, keep };
     },
   };
 }
