@@ -1,5 +1,6 @@
 import type { GraphQLError } from "graphql";
 import type { Caller } from "../services/actor.js";
+import { DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import { inStage } from "../services/stage.js";
@@ -123,7 +124,11 @@ export function createEngine({ costLimit, introspection, queryTime, registered }
   };
 }
 
-/** Errors carry the id of their request, so that an answer with one is nobody else's. */
+/**
+ * Errors carry the id of their request, so that an answer with one is nobody else's.
+ *
+ * @throws DatabaseAway where nothing is left of the answer without the database
+ */
 async function run(
   operation: CompiledOperation,
   variables: GraphqlRequest["variables"],
@@ -134,6 +139,11 @@ async function run(
   const { data = null, errors = [] } = await operation.run(variables, createContext(deps, requestId, actor));
   // What failed because it was ended is nobody's fault, and nobody's answer.
   if (over.aborted) return { answer: Buffer.alloc(0), hasErrors: true, bytes: null };
+  const away = errors.map(({ originalError }) => originalError).find((error) => error instanceof DatabaseAway);
+  if (away !== undefined) {
+    if (isEmpty(data) && errors.every(({ originalError }) => originalError instanceof DatabaseAway)) throw away;
+    noteAway(deps.log, requestId, away);
+  }
   const told = errors.map((error) => shownFieldError(error, requestId, deps.log));
   const extensions = { cost };
   const result = told.length > 0 ? { errors: told, data, extensions } : { data, extensions };
@@ -141,6 +151,9 @@ async function run(
   const hasErrors = told.length > 0;
   return { answer, hasErrors, bytes: hasErrors ? null : answer.length };
 }
+
+const isEmpty = (data: Readonly<Record<string, unknown>> | null): boolean =>
+  data === null || Object.values(data).every((field) => field === null);
 
 /** A registered document that is no good is a fault of the operator's: the service does not start with it. */
 function checkRegistered(source: string, document: CompiledDocument): void {

@@ -30,6 +30,7 @@ export const errorCodes = {
   COST_TOO_HIGH: { status: 400, documentRefused: true },
   INTERNAL_SERVER_ERROR: { status: 500 },
   OVERLOADED: { status: 503 },
+  UNAVAILABLE: { status: 503 },
   TIMED_OUT: { status: 504 },
 } as const satisfies Record<string, ErrorCode>;
 

@@ -1,6 +1,7 @@
 import { GraphQLError, type GraphQLFormattedError } from "graphql";
 import type { Problem, Result } from "../domain/problem.js";
 import { NotAllowed } from "../services/actor.js";
+import { awayMessage, DatabaseAway } from "../services/database-away.js";
 import type { Log } from "../services/deps.js";
 import { problemText } from "../services/explain.js";
 import type { ErrorCodeName } from "./error-codes.js";
@@ -53,6 +54,9 @@ export function shownFieldError(error: GraphQLError, requestId: string, log: Log
   const { originalError } = error;
   if (originalError instanceof NotAllowed) return { ...error.toJSON(), extensions: { code: originalError.code } };
   if (error.extensions["code"] !== undefined) return error.toJSON();
+  if (originalError instanceof DatabaseAway) {
+    return { ...error.toJSON(), message: awayMessage, extensions: { code: "UNAVAILABLE" satisfies ErrorCodeName } };
+  }
   log.error({ requestId, err: originalError ?? error, path: error.path }, "a resolver failed");
   return { ...error.toJSON(), ...shownFault(requestId) };
 }

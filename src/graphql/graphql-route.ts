@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
 import type { Engine } from "./engine.js";
@@ -101,6 +102,8 @@ const wrongMethod = refusal(
   { headers: { allow: "GET, HEAD, POST" } },
 );
 
+const unavailable = refusal("UNAVAILABLE", awayMessage, {}, { headers: awayHeaders });
+
 const send = (status: number, { contentType }: MediaType, body: string | Buffer, reply: FastifyReply): FastifyReply =>
   reply
     .code(status)
@@ -137,10 +140,15 @@ const sendRefusal = (refused: Refusal, type: MediaType, reply: FastifyReply): Fa
 
 /** What was thrown before the engine was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */
 function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  if (request.told !== null) request.told = { ...request.told, hasErrors: true };
   const type = chooseMediaType(request.headers) ?? anyType;
   const status = error.statusCode ?? 500;
   if (error instanceof QuotaExceeded) {
     return sendRefusal(refusal("RATE_LIMITED", error.message, {}, { headers: error.headers }), type, reply);
+  }
+  if (error instanceof DatabaseAway) {
+    noteAway(request.log, request.id, error);
+    return sendRefusal(unavailable, type, reply);
   }
   if (status < 500) return sendRefusal(callersFault(status, error.message), type, reply);
   request.log.error({ err: error }, "a GraphQL request failed");

@@ -76,3 +76,12 @@ export class RequestEnded extends Error {
     super("the request is over");
   }
 }
+
+/** The database could not be reached, or was lost before it answered. What was being written may have been written, or not. */
+export class DatabaseAway extends Error {
+  override readonly name = "DatabaseAway";
+
+  constructor(why: string, options?: ErrorOptions) {
+    super(`the database is away: ${why}`, options);
+  }
+}

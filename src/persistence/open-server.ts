@@ -3,6 +3,7 @@ import pg from "pg";
 import { serverBulk } from "./bulk-sql.js";
 import { cancelWithRequest } from "./cancel-statements.js";
 import { createData } from "./create-data.js";
+import { nameAway } from "./database-away.js";
 import { MigrationError } from "./errors.js";
 import { followServer } from "./follow-server.js";
 import { PrismaClient } from "./generated/client.js";
@@ -85,6 +86,7 @@ function connect(url: string, options: ServerOptions): ConnectedServer {
   const { poolSize = 10 } = options;
   const pool = openPool(url, poolSize, options.log);
   cancelWithRequest(pool);
+  nameAway(pool);
   const adapter = new PrismaPg(pool);
   const client = new PrismaClient({
     adapter: watchStatements(adapter, options),

@@ -1,7 +1,13 @@
+import { DatabaseAway } from "./errors.js";
+
 /** Runs some work once its turn has come, in the order asked. */
 export type Turns = <T>(work: () => Promise<T>) => Promise<T>;
 
-/** At most so many at a time; the others wait, and are refused where that takes longer than `patience` milliseconds. */
+/**
+ * At most so many at a time; the others wait, and are refused where that takes longer than `patience` milliseconds.
+ *
+ * The work rejects with DatabaseAway then.
+ */
 export function takeTurns(most: number, patience: number): Turns {
   let running = 0;
   const waiting: (() => void)[] = [];
@@ -13,7 +19,7 @@ export function takeTurns(most: number, patience: number): Turns {
       };
       const timer = setTimeout(() => {
         waiting.splice(waiting.indexOf(waiter), 1);
-        refuse(new Error(`${most} transactions were open all along for ${patience} ms`));
+        refuse(new DatabaseAway(`${most} transactions were open all along for ${patience} ms`));
       }, patience);
       waiting.push(waiter);
     });

@@ -67,6 +67,7 @@ const always: readonly ProblemKind[] = [
   "method-not-allowed",
   "quota-exceeded",
   "overloaded",
+  "unavailable",
   "fault",
 ];
 const withToken: readonly ProblemKind[] = ["forbidden"];

@@ -84,6 +84,13 @@ export const problemKinds = {
     title: "Too much is asked at the moment",
     help: "Nothing was done. Ask again after as many seconds as the header `Retry-After` says.",
   },
+  unavailable: {
+    status: 503,
+    title: "The database cannot be reached at the moment",
+    help:
+      "Ask again after as many seconds as the header `Retry-After` says. What was to be changed may have been changed or not: send it" +
+      " again under its idempotency key where it has one.",
+  },
   fault: {
     status: 500,
     title: "Something went wrong on our side",

@@ -1,5 +1,6 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { NotAllowed } from "../services/actor.js";
+import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
 import { problemText } from "../services/explain.js";
 import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";
@@ -71,6 +72,10 @@ export function sendFailure(error: Failure, request: FastifyRequest, reply: Fast
     const { headers, message, policy } = error;
     const more = { "violated-policies": [policy] };
     return sendRefusal(refusal("quota-exceeded", message, { headers, more }), request, reply);
+  }
+  if (error instanceof DatabaseAway) {
+    noteAway(request.log, request.id, error);
+    return sendRefusal(refusal("unavailable", awayMessage, { headers: awayHeaders }), request, reply);
   }
   const given = error instanceof NotAllowed ? statusOf[error.code] : (error.statusCode ?? 500);
   const kind = given >= 400 && given < 500 ? (kindOf[given] ?? "bad-request") : "fault";

@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
+import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-away.js";
 import { depsFor } from "../../services/deps-for.js";
 import { QuotaExceeded } from "../../services/rate-limit.js";
 import { findPublishers } from "../../services/find-publishers.js";
@@ -78,6 +79,12 @@ function registerPlanPages(app: FastifyInstance, { deps: all, assets }: PageRout
     sendPage(request, reply, { html: noticePage("Nothing grows here", text, linksOf(request)), status: 404 });
 
   app.setErrorHandler((error: FastifyError, request, reply) => {
+    if (error instanceof DatabaseAway) {
+      noteAway(request.log, request.id, error);
+      const text = "The plans are out of reach at the moment. Try again in a few seconds.";
+      const html = noticePage("The larder door is stuck", text, linksOf(request));
+      return sendPage(request, reply.headers(awayHeaders), { html, status: 503 });
+    }
     if (!(error instanceof QuotaExceeded)) return sendFailure(error, request, reply);
     reply.headers(error.headers);
     const text = "More was asked for in one minute than this service gives to one address.";
