@@ -2,8 +2,8 @@ import { noHousehold } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import { dietStatements } from "../domain/nutrition/diets.js";
 import { checkPlan, type PlanToCheck } from "../domain/plan/check-plan.js";
-import { foodsOfPlan } from "../domain/plan/contents.js";
 import type { Finding } from "../domain/plan/finding.js";
+import { foodsEaten } from "../domain/plan/foods-eaten.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import { scalePlan } from "../domain/plan/scale-plan.js";
 import { failed, ok, type Result } from "../domain/problem.js";
@@ -23,7 +23,7 @@ export async function checkPublishedPlan(
   if (!scaled.ok) return scaled;
   const session = planPrepSession(scaled.value, noHousehold, clock);
   if (!session.ok) return failed(session.problems);
-  const diets = dietStatements(foodsOfPlan(scaled.value), rules.allergens, null);
+  const diets = dietStatements(foodsEaten(scaled.value.compiled).plan, rules.allergens, null);
   const known: PlanToCheck = {
     scaled: scaled.value,
     storage: await guideStorage(scaled.value, noHousehold, clock, readRules),

@@ -1,9 +1,9 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../domain/model/household.js";
 import type { PublishedKeepingRule } from "../domain/model/keeping.js";
+import { planStorage } from "../domain/plan/plan-storage.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import type { KeepingQuestion, StorageAnswer } from "../domain/storage/guidance.js";
-import { storageGuidance } from "../domain/storage/storage-guidance.js";
 import type { Clock, Deps } from "./deps.js";
 import { findRules } from "./find-rules.js";
 
@@ -31,11 +31,10 @@ export async function keepingQuestion(
 
 /** How long everything of a scaled plan keeps for one household. */
 export async function guideStorage(
-  { components, meals, bundle }: ScaledPlan,
+  scaled: ScaledPlan,
   household: Household,
   clock: Clock,
   readRules: RuleReader,
 ): Promise<StorageAnswer> {
-  const question = await keepingQuestion(household, clock, readRules);
-  return storageGuidance({ components, meals, foods: bundle.foods }, question);
+  return planStorage(scaled, await keepingQuestion(household, clock, readRules));
 }

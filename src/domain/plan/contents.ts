@@ -1,23 +1,8 @@
-import type { Food } from "../model/food.js";
 import { nutritionOf, type Nutrition, type NutritionInput, type Span } from "../nutrition/nutrients.js";
 import { inDimension } from "../quantity/convert.js";
 import { eatenFoods, type EatenMeal } from "./eaten.js";
 import { lineContext } from "./line-context.js";
 import type { ScaledLine, ScaledPlan } from "./scaled.js";
-
-/** Every food that goes into a meal, through its components, each once; with swaps and routes as they were taken. */
-export const foodsOfMeal = ({ foods }: EatenMeal): readonly Food[] => [
-  ...new Map(foods.map(({ food }) => [food.slug, food])).values(),
-];
-
-/** Every food of the plan, as `foodsOfMeal`. */
-export const foodsOfPlan = (scaled: ScaledPlan): readonly Food[] => [
-  ...new Map(
-    eatenFoods(scaled)
-      .flatMap(foodsOfMeal)
-      .map((food) => [food.slug, food]),
-  ).values(),
-];
 
 /** Grams a line adds to the plate; null where its amount cannot be weighed. A line to taste weighs next to nothing. */
 function weight(line: ScaledLine, scaled: ScaledPlan): Span | null {

@@ -113,7 +113,7 @@ export function scaleCompiled(
     ...leftOverWarnings(plan, effective, onHand.stocks, demand, components),
   ];
   return ok({
-    scaled: { bundle: plan.bundle, servings, meals, components, warnings },
+    scaled: { bundle: plan.bundle, compiled: plan, servings, meals, components, warnings },
     left: leftAfter(left, onHand, demand),
   });
 }

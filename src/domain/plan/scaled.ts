@@ -6,6 +6,7 @@ import type { Meal, PlanBundle } from "../model/plan.js";
 import type { Warning } from "../problem.js";
 import type { Cost, PackCount } from "../shopping/cost.js";
 import type { PartOver } from "../shopping/merge.js";
+import type { CompiledPlan } from "./compiled-plan.js";
 
 export type { Cost, PackCount } from "../shopping/cost.js";
 
@@ -55,6 +56,8 @@ export interface ScaledComponent {
 
 export interface ScaledPlan {
   readonly bundle: PlanBundle;
+  /** What it was scaled from: whatever hangs on no amount is the same for all who share it. */
+  readonly compiled: CompiledPlan;
   readonly servings: number;
   readonly meals: readonly ScaledMeal[];
   /** In an order in which they can be made: a component comes after those it uses. */

@@ -40,7 +40,11 @@ function freeze(
     {
       code: "FREEZE",
       component,
-      portions: late.map(({ meal, lines }) => ({ meal: meal.slug, day: meal.day, amount: portion(component, lines) })),
+      portions: late.map(({ meal, lines }) => ({
+        meal: meal.slug,
+        day: meal.day,
+        amount: portionOf(component, lines),
+      })),
       thawDaysBefore,
       daysAfterThawing,
       thawRule: shorter === null || shorter === fridge ? null : shorter.basis.rule,
@@ -48,7 +52,8 @@ function freeze(
   ];
 }
 
-function portion(component: string, lines: KeptMeal["lines"]): BaseAmount | null {
+/** How much of a component these lines take; null where amounts cannot be added. */
+export function portionOf(component: string, lines: KeptMeal["lines"]): BaseAmount | null {
   const amounts = lines.flatMap(({ item, amount }) =>
     item.kind === "COMPONENT" && item.component === component ? [amount] : [],
   );

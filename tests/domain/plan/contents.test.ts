@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { foodsOfMeal, foodsOfPlan, planNutrition } from "../../../src/domain/plan/contents.js";
+import { planNutrition } from "../../../src/domain/plan/contents.js";
 import { eatenFoods } from "../../../src/domain/plan/eaten.js";
+import { foodsEaten } from "../../../src/domain/plan/foods-eaten.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import {
   bundle,
@@ -41,11 +42,11 @@ describe("the foods of a plan", () => {
   );
 
   it("are there once, however many lines and components bring them", () => {
-    expect(eatenFoods(week).map((each) => foodsOfMeal(each).map(({ slug }) => slug))).toEqual([
+    expect([...foodsEaten(week.compiled).meals.values()].map((foods) => foods.map(({ slug }) => slug))).toEqual([
       ["barley", "oil", "garlic"],
       ["barley", "leek"].toReversed(),
     ]);
-    expect(foodsOfPlan(week).map(({ slug }) => slug)).toEqual(["barley", "oil", "garlic", "leek"]);
+    expect(foodsEaten(week.compiled).plan.map(({ slug }) => slug)).toEqual(["barley", "oil", "garlic", "leek"]);
   });
 
   it("count a food once that is there whole and as a part", () => {
@@ -53,7 +54,7 @@ describe("the foods of a plan", () => {
     const cake = scaled(
       bundle([meal("cake", [line("1 piece", "lemon"), line("6 g", of("lemon", "zest"))])], [], [lemon]),
     );
-    expect(foodsOfPlan(cake)).toEqual([lemon]);
+    expect(foodsEaten(cake.compiled).plan).toEqual([lemon]);
     expect(eatenFoods(cake)[0]?.foods.map((each) => each.part)).toEqual([null, "zest"]);
   });
 });

@@ -211,8 +211,8 @@ describe("the laws of the computation", () => {
         arbitraryStock,
         (bundle, count, stock) => {
           const household = { ...noHousehold, onHand: stock };
-          const scaled = scaledBy(bundle, count, household);
-          const list = shop([scaled], household);
+          const { compiled, ...scaled } = scaledBy(bundle, count, household);
+          const list = shop([{ compiled, ...scaled }], household);
           const bad = numbersIn([scaled, list], documentsOf(bundle)).filter((n) => !(n >= 0 && Number.isFinite(n)));
           expect(bad).toEqual([]);
         },

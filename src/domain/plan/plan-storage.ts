@@ -1,0 +1,59 @@
+import { latest, onceFor } from "../once-for.js";
+import type { PublishedKeepingRule } from "../model/keeping.js";
+import type { KeepingQuestion, KeptMeal, StorageAnswer, StorageGuidance } from "../storage/guidance.js";
+import { storageGuidance } from "../storage/storage-guidance.js";
+import { portionOf } from "../storage/ways-out.js";
+import type { CompiledLine, CompiledPlan } from "./compiled-plan.js";
+import type { ScaledPlan } from "./scaled.js";
+
+/** Days, zones and starts of sessions that one plan is asked about in turn. */
+const keptQuestions = 4;
+
+const withoutAmounts = (lines: readonly CompiledLine[]): KeptMeal["lines"] =>
+  lines.map(({ item }) => ({ item, amount: null }));
+
+/** How long everything of a plan keeps hangs on no amount; only what goes into the freezer is told as one. */
+const guidanceOf = onceFor((plan: CompiledPlan) =>
+  onceFor((_rules: readonly PublishedKeepingRule[]) =>
+    latest(
+      keptQuestions,
+      ({ region, audience, today, session }: KeepingQuestion) => JSON.stringify([region, audience, today, session]),
+      (question) => {
+        const components = plan.makeOrder.map((index) => plan.components[index]!);
+        return storageGuidance(
+          {
+            components: components.map((each) => ({ ...each, lines: withoutAmounts(each.lines) })),
+            meals: plan.meals.map(({ meal, lines }) => ({ meal, lines: withoutAmounts(lines) })),
+            foods: plan.bundle.foods,
+          },
+          question,
+        );
+      },
+    ),
+  ),
+);
+
+/** How long everything of a scaled plan keeps: `storageGuidance`, with the amounts of this household. */
+export function planStorage({ compiled, meals }: ScaledPlan, question: KeepingQuestion): StorageAnswer {
+  const found = guidanceOf(compiled)(question.rules)(question);
+  return { ...found, guidance: found.guidance.map((each) => withPortions(each, meals)) };
+}
+
+function withPortions(guidance: StorageGuidance, meals: readonly KeptMeal[]): StorageGuidance {
+  if (!guidance.advice.some(({ code }) => code === "FREEZE")) return guidance;
+  const linesOf = (slug: string): KeptMeal["lines"] => meals.find(({ meal }) => meal.slug === slug)?.lines ?? [];
+  return {
+    ...guidance,
+    advice: guidance.advice.map((advice) =>
+      advice.code === "FREEZE"
+        ? {
+            ...advice,
+            portions: advice.portions.map((portion) => ({
+              ...portion,
+              amount: portionOf(advice.component, linesOf(portion.meal)),
+            })),
+          }
+        : advice,
+    ),
+  };
+}
