@@ -1,4 +1,6 @@
 import type { Household } from "../domain/model/household.js";
+import { onceFor } from "../domain/once-for.js";
+import type { CompiledPlan } from "../domain/plan/compiled-plan.js";
 import { sessionInput } from "../domain/plan/session-input.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { planSession } from "../domain/prep-session/schedule.js";
@@ -9,8 +11,34 @@ import type { Clock } from "./deps.js";
 /** The longest one session is thought about; what is found by then is given with its gap. */
 const mostMilliseconds = 1_000;
 
+/** Sessions of one plan that are kept: most households cook one of few numbers of servings. */
+const keptSessions = 8;
+
+const kept = onceFor((_: CompiledPlan) => new Map<string, Result<PrepSession>>());
+
+/** Of one plan, sessions with equal keys are the same: they hang on how much is made, not on what is in it. */
+const keyOf = ({ components, meals }: ScaledPlan, { session }: Household): string =>
+  JSON.stringify([
+    components.map(({ batches, loads }) => [batches, loads]),
+    meals.map(({ factor }) => factor),
+    session,
+  ]);
+
 /** The order of the prep session's work, within a second. Problems: those of `planSession`. */
 export function planPrepSession(scaled: ScaledPlan, household: Household, clock: Clock): Result<PrepSession> {
+  const sessions = kept(scaled.compiled);
+  const key = keyOf(scaled, household);
+  const known = sessions.get(key);
+  if (known !== undefined) return known;
   const until = clock().getTime() + mostMilliseconds;
-  return planSession(sessionInput(scaled, household), { shouldStop: () => clock().getTime() > until });
+  const found = planSession(sessionInput(scaled, household), { shouldStop: () => clock().getTime() > until });
+  // A search that was cut short may come further the next time.
+  if (found.ok && found.value.optimal && found.value.handsFreeOptimal) keep(sessions, key, found);
+  return found;
+}
+
+function keep(sessions: Map<string, Result<PrepSession>>, key: string, found: Result<PrepSession>): void {
+  sessions.set(key, found);
+  const oldest = sessions.keys().next();
+  if (sessions.size > keptSessions && oldest.done !== true) sessions.delete(oldest.value);
 }

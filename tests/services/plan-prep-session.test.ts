@@ -1,0 +1,56 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Household } from "../../src/domain/model/household.js";
+import { noHousehold } from "../../src/domain/model/household.js";
+import { scalePlan } from "../../src/domain/plan/scale-plan.js";
+import { sessionInput } from "../../src/domain/plan/session-input.js";
+import { planSession } from "../../src/domain/prep-session/schedule.js";
+import { planPrepSession } from "../../src/services/plan-prep-session.js";
+import { demo, demoBundle } from "../graphql/open-test-app.js";
+
+const clock = (): Date => new Date("2026-03-01T09:00:00Z");
+
+const households = fc.record({
+  session: fc.constantFrom(null, { start: "2026-03-07T09:00:00Z", zone: "Europe/Lisbon" }),
+  region: fc.constantFrom(null, "XA"),
+  routes: fc.record({ mode: fc.constantFrom("AS_WRITTEN" as const, "LEAST_WORK" as const), byName: fc.constant([]) }),
+  eaters: fc.constantFrom(null, [{ count: 1, portion: "5/2" }]),
+});
+
+describe("the session of a household", () => {
+  it("is the one its own work gives, whoever asked before", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom(...demo.bundles), fc.constantFrom(1, 2, 4, 7, 12), households), {
+          minLength: 4,
+          maxLength: 12,
+        }),
+        (asked) => {
+          for (const [bundle, count, given] of asked) {
+            const household: Household = { ...noHousehold, ...given };
+            const scaled = scalePlan(bundle, given.eaters === null ? count : 1, household);
+            if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
+            expect(planPrepSession(scaled.value, household, clock)).toEqual(
+              planSession(sessionInput(scaled.value, household)),
+            );
+          }
+        },
+      ),
+      { numRuns: 10 },
+    );
+  });
+
+  it("is thought about anew where the last search was cut short", () => {
+    const scaled = scalePlan(demoBundle("eggs-and-oats"), 60, noHousehold);
+    if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
+    let late = 0;
+    // Each look at this clock finds two seconds gone.
+    const hurried = (): Date => new Date((late += 2_000));
+    const first = planPrepSession(scaled.value, noHousehold, hurried);
+    const then = planPrepSession(scaled.value, noHousehold, clock);
+    expect(then).toEqual(planSession(sessionInput(scaled.value, noHousehold)));
+    expect(first.ok && then.ok && !first.value.optimal && first.value.totalMinutes >= then.value.totalMinutes).toBe(
+      true,
+    );
+  });
+});
