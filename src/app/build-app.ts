@@ -131,9 +131,10 @@ export async function buildApp({
   );
   registerHealth(app, readiness);
   registerSchemas(app);
-  registerRest(app, { deps });
+  const { queryTime } = graphql;
+  registerRest(app, { deps, queryTime, uploadTime: requestTimes.upload });
   registerGraphql(app, { deps, engine: createEngine(graphql), explorer: openExplorer(explorerFolder) });
-  registerPages(app, { deps, assets: openPageAssets(browserFolder) });
+  registerPages(app, { deps, queryTime, assets: openPageAssets(browserFolder) });
   await app.ready();
   return app;
 }

@@ -4,6 +4,7 @@ import { DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import { inStage } from "../services/stage.js";
+import { withinTime } from "../services/within-time.js";
 import {
   compiledOperations,
   keptDocuments,
@@ -17,7 +18,6 @@ import { hashOf, knownDocuments } from "./known-documents.js";
 import type { GraphqlRequest } from "./read-request.js";
 import { refusal, type AskedCost, type Refusal } from "./refusal.js";
 import { createSchema } from "./schema.js";
-import { withinTime } from "./within-time.js";
 
 /** What came of a request: an answer with data (or with the errors of fields in its place), or none. */
 export type Outcome =

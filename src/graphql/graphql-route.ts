@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { callerGone } from "../services/caller-gone.js";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
@@ -39,7 +40,7 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
           tell: (operation) => {
             request.told = { ...operation, hasErrors: false };
           },
-          gone: () => goneSignal(reply),
+          gone: () => callerGone(reply.raw),
         },
         { deps, requestId: request.id, actor: request.actor },
       );
@@ -75,14 +76,6 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
 
 /** What is told of a request whose operation was not found out. */
 const notKnown = { kind: "refused", operation: null, isRegistered: false, cost: null } as const;
-
-function goneSignal({ raw }: FastifyReply): AbortSignal {
-  const gone = new AbortController();
-  raw.once("close", () => {
-    if (!raw.writableFinished) gone.abort();
-  });
-  return gone.signal;
-}
 
 const asksNothing = (parameters: Readonly<Record<string, unknown>>): boolean =>
   ["query", "documentId", "extensions"].every((name) => parameters[name] === undefined);

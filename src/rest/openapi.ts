@@ -68,6 +68,7 @@ const always: readonly ProblemKind[] = [
   "quota-exceeded",
   "overloaded",
   "unavailable",
+  "timed-out",
   "fault",
 ];
 const withToken: readonly ProblemKind[] = ["forbidden"];

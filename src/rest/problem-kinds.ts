@@ -91,6 +91,11 @@ export const problemKinds = {
       "Ask again after as many seconds as the header `Retry-After` says. What was to be changed may have been changed or not: send it" +
       " again under its idempotency key where it has one.",
   },
+  "timed-out": {
+    status: 504,
+    title: "This took too long",
+    help: "It was ended, and nothing goes on. Ask for less, or again later.",
+  },
   fault: {
     status: 500,
     title: "Something went wrong on our side",

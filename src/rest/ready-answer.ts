@@ -2,9 +2,10 @@ import { createHash } from "node:crypto";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
-import { rememberAnswer } from "../services/memory/remember-answer.js";
+import { knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import type { Caching } from "./endpoint.js";
-import type { Refusal } from "./refusal.js";
+import { inTime, TookTooLong } from "./in-time.js";
+import { refusal, type Refusal } from "./refusal.js";
 
 /** An answer as it goes out, whoever asks for it. */
 export interface ReadyAnswer {
@@ -39,23 +40,43 @@ export function readyAnswer(
   return { ok: true, status, headers: { ...shared, etag }, body };
 }
 
+export interface AskedReady {
+  readonly deps: Deps;
+  readonly request: Pick<FastifyRequest, "actor">;
+  /** All that was asked, the origin that stands in links included; null: it is computed each time. */
+  readonly key: string | null;
+  /** Milliseconds that computing it may take. */
+  readonly limit: number;
+  /** Tells when whoever asked has gone, so that it need not be computed; null: it is finished all the same. */
+  gone(): AbortSignal | null;
+  compute(deps: Deps): Promise<Ready>;
+}
+
 /**
  * Takes an answer from memory, or computes it. What somebody with a token asks is computed each time.
  *
- * @param key all that was asked, the origin that stands in links included
+ * @throws TookTooLong
  */
-export async function rememberReady(
-  deps: Deps,
-  { actor }: Pick<FastifyRequest, "actor">,
-  key: string,
-  compute: (deps: Deps) => Promise<Ready>,
-): Promise<Ready> {
-  if (deps.memory === undefined || actor.kind !== "ANYONE") return compute(depsFor(deps, actor));
-  return rememberAnswer(deps.memory, "restAnswers", key, deps, async (watched) => {
-    const answer = await compute(watched);
-    return { answer, bytes: answer.ok && answer.status === 200 ? answer.body.length : null };
-  });
+export async function rememberReady({ deps, request, key, limit, gone, compute }: AskedReady): Promise<Ready> {
+  const { memory } = deps;
+  if (key === null || memory === undefined || request.actor.kind !== "ANYONE") {
+    return inTime(limit, gone(), () => compute(depsFor(deps, request.actor)));
+  }
+  const known = knownAnswer(memory, "restAnswers", key, deps);
+  if (known !== undefined) return known as Ready;
+  return inTime(limit, gone(), (over) =>
+    rememberAnswer(memory, "restAnswers", key, deps, async (watched): Promise<Computed<Ready>> => {
+      const answer = await compute(watched).catch((error: unknown) => {
+        // Others who wait for the same have time left, and compute it themselves.
+        if (over.aborted) return ended;
+        throw error;
+      });
+      return { answer, bytes: answer.ok && answer.status === 200 ? answer.body.length : null };
+    }),
+  );
 }
+
+const ended: Ready = { ok: false, refusal: refusal("timed-out", new TookTooLong().message) };
 
 /** Sends it, or 304 to who has it already. */
 export function sendReady(

@@ -1,6 +1,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { callerGone } from "../services/caller-gone.js";
 import type { Deps } from "../services/deps.js";
-import { depsFor } from "../services/deps-for.js";
 import type { Endpoint, Question } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
 import { bareType, formatChooser, formats, splitSuffix } from "./format.js";
@@ -14,6 +14,10 @@ import { sendFailure, sendRefusal } from "./send-problem.js";
 
 export interface RestOptions {
   readonly deps: Deps;
+  /** Milliseconds that an answer may take to compute. */
+  readonly queryTime: number;
+  /** The same where a file comes with it: the time in which it has to arrive is part of it. */
+  readonly uploadTime: number;
 }
 
 const methods = ["GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS"] as const;
@@ -22,7 +26,7 @@ const methods = ["GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS"] as 
 export const routeOf = (path: string): string => path.replace(/\{([a-z]+)\}/gi, ":$1");
 
 /** Every endpoint, with the methods it does not take. */
-export function registerRest(app: FastifyInstance, { deps }: RestOptions): void {
+export function registerRest(app: FastifyInstance, options: RestOptions): void {
   void app.register((scope, _options, done) => {
     scope.removeAllContentTypeParsers();
     scope.addContentTypeParser("application/json", { parseAs: "buffer" }, readJsonBody);
@@ -33,20 +37,20 @@ export function registerRest(app: FastifyInstance, { deps }: RestOptions): void 
         scope,
         path,
         endpoints.filter((endpoint) => endpoint.path === path),
-        deps,
+        options,
       );
     }
     done();
   });
 }
 
-function registerPath(scope: FastifyInstance, path: string, here: readonly Endpoint[], deps: Deps): void {
+function registerPath(scope: FastifyInstance, path: string, here: readonly Endpoint[], options: RestOptions): void {
   const taken = here.flatMap(({ method }) => (method === "GET" ? ["GET", "HEAD"] : [method]));
   const allow = [...taken, "OPTIONS"].join(", ");
   const url = routeOf(path);
   const config = { points: pointsOfAnswer };
   for (const endpoint of here) {
-    const handler = answering(endpoint, deps);
+    const handler = answering(endpoint, options);
     if (endpoint.upload !== true) scope.route({ method: endpoint.method, url, config, handler });
     else {
       void scope.register((files, _options, done) => {
@@ -76,13 +80,14 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
 /** Answers requests of one endpoint: from memory where the answer is known, which takes as little as finding that out. */
 function answering(
   endpoint: Endpoint,
-  deps: Deps,
+  { deps, queryTime, uploadTime }: RestOptions,
 ): (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply> {
   const offered = [
     ...endpoint.writings.map((writing) => ({ ...writing.format, writing })),
     ...(endpoint.page === undefined ? [] : [{ ...formats.html, writing: null }]),
   ];
   const choose = formatChooser(offered);
+  const limit = endpoint.upload === true ? uploadTime : queryTime;
   const isShared = endpoint.method === "GET" && endpoint.scope === undefined && endpoint.caching !== "NEVER";
   return async (request, reply) => {
     const { url, suffix } = splitSuffix(request.originalUrl);
@@ -115,9 +120,9 @@ function answering(
       const headers = { ...result.headers, "content-type": type };
       return readyAnswer(result.value, endpoint.caching, endpoint.status ?? 200, headers);
     };
-    const ready = isShared
-      ? await rememberReady(deps, request, `${type} ${origin} ${url}`, compute)
-      : await compute(depsFor(deps, request.actor));
+    const gone = () => (endpoint.upload === true ? null : callerGone(reply.raw));
+    const key = isShared ? `${type} ${origin} ${url}` : null;
+    const ready = await rememberReady({ deps, request, key, limit, gone, compute });
     return ready.ok ? sendReady(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
   };
 }

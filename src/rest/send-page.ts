@@ -17,7 +17,7 @@ const headers = {
   "cache-control": "no-cache",
 } as const;
 
-interface Page {
+export interface Page {
   readonly html: string;
   readonly status?: number;
   /** It loads the script that keeps ticks. */

@@ -52,6 +52,7 @@ const kindOf: Readonly<Record<number, ProblemKind>> = {
   431: "head-too-large",
   415: "unsupported-media-type",
   429: "quota-exceeded",
+  504: "timed-out",
 };
 
 const statusOf = { UNAUTHENTICATED: 401, FORBIDDEN: 403 } as const;
@@ -78,7 +79,7 @@ export function sendFailure(error: Failure, request: FastifyRequest, reply: Fast
     return sendRefusal(refusal("unavailable", awayMessage, { headers: awayHeaders }), request, reply);
   }
   const given = error instanceof NotAllowed ? statusOf[error.code] : (error.statusCode ?? 500);
-  const kind = given >= 400 && given < 500 ? (kindOf[given] ?? "bad-request") : "fault";
+  const kind = kindOf[given] ?? (given >= 400 && given < 500 ? "bad-request" : "fault");
   if (kind === "fault") request.log.error({ err: error }, "a request failed");
   return sendRefusal(refusal(kind, sentences[kind] ?? error.message ?? ""), request, reply);
 }

@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
+import { callerGone } from "../../services/caller-gone.js";
 import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-away.js";
 import { depsFor } from "../../services/deps-for.js";
 import { QuotaExceeded } from "../../services/rate-limit.js";
@@ -13,12 +14,15 @@ import { noticePage, publisherPage, startPage, type PageLinks, type Shelf } from
 import { assetsPath, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsOfAnswer } from "../points.js";
+import { inTime, TookTooLong } from "../in-time.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
-import { sendJson, sendPage } from "../send-page.js";
+import { sendJson, sendPage, type Page } from "../send-page.js";
 
 export interface PageRouteOptions {
   readonly deps: Deps;
+  /** Milliseconds that a page may take to compute. */
+  readonly queryTime: number;
   readonly assets: PageAssets;
 }
 
@@ -38,7 +42,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
     registerPlanPages(scope, options);
     done();
   });
-  const { deps: all, assets } = options;
+  const { deps: all, queryTime, assets } = options;
 
   app.get(
     `${assetsPath}/:name`,
@@ -51,11 +55,9 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
     { config: { points: pointsOfAnswer } },
     async (request: FastifyRequest<{ Params: PlanName }>, reply: FastifyReply) => {
       const form = readPlanForm(readQuery(request.url));
-      const card = await showPlanCard(
-        depsFor(all, request.actor),
-        request.params,
-        form,
-        `${request.protocol}://${request.host}`,
+      const origin = `${request.protocol}://${request.host}`;
+      const card = await inTime(queryTime, callerGone(reply.raw), () =>
+        showPlanCard(depsFor(all, request.actor), request.params, form, origin),
       );
       if (card === null) return sendJson(request, reply, 404, { problems: ["No plan of this name is in print."] });
       if (card.ok) return sendJson(request, reply, 200, card.value);
@@ -69,69 +71,78 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
 }
 
 /** They work without scripts and load nothing from elsewhere. */
-function registerPlanPages(app: FastifyInstance, { deps: all, assets }: PageRouteOptions): void {
+function registerPlanPages(app: FastifyInstance, { deps: all, queryTime, assets }: PageRouteOptions): void {
   const linksOf = (request: FastifyRequest): PageLinks => ({
     origin: `${request.protocol}://${request.host}`,
     style: assets.style,
     ticks: assets.ticks,
   });
-  const nothing = (request: FastifyRequest, reply: FastifyReply, text: string): FastifyReply =>
-    sendPage(request, reply, { html: noticePage("Nothing grows here", text, linksOf(request)), status: 404 });
+  const notice = (request: FastifyRequest, status: number, title: string, text: string): Page => ({
+    html: noticePage(title, text, linksOf(request)),
+    status,
+  });
+  const nothing = (request: FastifyRequest, text: string): Page => notice(request, 404, "Nothing grows here", text);
+  const show = <Params>(path: string, pageOf: (request: FastifyRequest<{ Params: Params }>) => Promise<Page>): void => {
+    app.get(path, forPeople, async (request: FastifyRequest<{ Params: Params }>, reply) =>
+      sendPage(request, reply, await inTime(queryTime, callerGone(reply.raw), () => pageOf(request))),
+    );
+  };
 
   app.setErrorHandler((error: FastifyError, request, reply) => {
     if (error instanceof DatabaseAway) {
       noteAway(request.log, request.id, error);
       const text = "The plans are out of reach at the moment. Try again in a few seconds.";
-      const html = noticePage("The larder door is stuck", text, linksOf(request));
-      return sendPage(request, reply.headers(awayHeaders), { html, status: 503 });
+      return sendPage(request, reply.headers(awayHeaders), notice(request, 503, "The larder door is stuck", text));
+    }
+    if (error instanceof TookTooLong) {
+      const text = "This page took too long to work out. Ask for less, or try again later.";
+      return sendPage(request, reply, notice(request, error.statusCode, "This pot does not boil", text));
     }
     if (!(error instanceof QuotaExceeded)) return sendFailure(error, request, reply);
-    reply.headers(error.headers);
     const text = "More was asked for in one minute than this service gives to one address.";
-    const html = noticePage(
-      "The kitchen needs a minute",
-      `${text} Try again in ${error.retryAfter} seconds.`,
-      linksOf(request),
+    const again = `${text} Try again in ${error.retryAfter} seconds.`;
+    return sendPage(
+      request,
+      reply.headers(error.headers),
+      notice(request, error.statusCode, "The kitchen needs a minute", again),
     );
-    return sendPage(request, reply, { html, status: error.statusCode });
   });
 
-  app.get("/", forPeople, async (request: FastifyRequest, reply) => {
+  show("/", async (request) => {
     const deps = depsFor(all, request.actor);
     const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
-    if (shelf === null) return nothing(request, reply, "This page of the shelf does not exist. Begin at the front.");
+    if (shelf === null) return nothing(request, "This page of the shelf does not exist. Begin at the front.");
     const slugs = [...new Set(shelf.plans.map(({ publisher }) => publisher))];
     const names = new Map(
       (await findPublishers(deps, slugs)).flatMap((each) => (each ? [[each.slug, each.name]] : [])),
     );
-    const html = startPage(shelf, (slug) => names.get(slug) ?? slug, machines, linksOf(request));
-    return sendPage(request, reply, { html });
+    return { html: startPage(shelf, (slug) => names.get(slug) ?? slug, machines, linksOf(request)) };
   });
 
-  app.get("/p/:publisher", forPeople, async (request: FastifyRequest<{ Params: { publisher: string } }>, reply) => {
+  show<{ publisher: string }>("/p/:publisher", async (request) => {
     const deps = depsFor(all, request.actor);
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
     const path = `/p/${encodeURIComponent(request.params.publisher)}`;
     const shelf = publisher ? await shelfOf(deps, publisher.slug, path, readQuery(request.url)) : null;
-    if (!publisher || shelf === null) return nothing(request, reply, "No publisher goes by this name here.");
-    return sendPage(request, reply, { html: publisherPage(publisher, shelf, linksOf(request)) });
+    if (!publisher || shelf === null) return nothing(request, "No publisher goes by this name here.");
+    return { html: publisherPage(publisher, shelf, linksOf(request)) };
   });
 
-  app.get("/p/:publisher/:slug", forPeople, async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+  show<PlanName>("/p/:publisher/:slug", async (request) => {
     const deps = depsFor(all, request.actor);
     const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
-    if (page === null) return nothing(request, reply, "No plan of this name, or no such revision of it, is in print.");
-    return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200 });
+    if (page === null) return nothing(request, "No plan of this name, or no such revision of it, is in print.");
+    return { html: page.html, status: page.faulty ? 422 : 200 };
   });
 
-  app.get("/p/:publisher/:slug/list", forPeople, async (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+  show<PlanName>("/p/:publisher/:slug/list", async (request) => {
     const deps = depsFor(all, request.actor);
     const query = readQuery(request.url);
     const others = otherPlans(query.get("plan") ?? []);
     const page =
       others === null ? null : await showListPage(deps, request.params, readPlanForm(query), others, linksOf(request));
-    if (page === null) return nothing(request, reply, "One of the plans of this list is not in print.");
-    return sendPage(request, reply, { html: page.html, status: page.faulty ? 422 : 200, scripts: true });
+    if (page === null) return nothing(request, "One of the plans of this list is not in print.");
+    return { html: page.html, status: page.faulty ? 422 : 200, scripts: true };
   });
 }
 

@@ -1,4 +1,4 @@
-import { withinRequest } from "../services/within-request.js";
+import { withinRequest } from "../persistence/request-scope.js";
 
 /**
  * What the work comes to; ENDED, if it takes longer than so many milliseconds, or if whoever asked goes before. Its statements are

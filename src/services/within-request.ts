@@ -1,1 +1,0 @@
-export { withinRequest } from "../persistence/request-scope.js";
