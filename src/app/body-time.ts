@@ -1,4 +1,5 @@
-import type { FastifyInstance } from "fastify";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import type { Readable } from "node:stream";
 
 declare module "fastify" {
   interface FastifyContextConfig {
@@ -15,21 +16,51 @@ class BodyTooSlow extends Error {
   readonly statusCode = 408;
 }
 
-/** Ends a request with 408 whose body has not come within `milliseconds`. */
-export function limitBodyTime(app: FastifyInstance, milliseconds: number): void {
+/** Milliseconds between two looks at who is late, or less where less is allowed. */
+const pause = 1_000;
+
+/** A body that is being read. */
+interface Coming {
+  readonly reply: FastifyReply;
+  readonly payload: Readable;
+  readonly until: number;
+}
+
+/** Ends a request with 408 whose body has not come within `milliseconds`, or up to a second later. `now` in milliseconds. */
+export function limitBodyTime(app: FastifyInstance, milliseconds: number, now: () => number): void {
+  // One look at all of them: a timer for each would cost more than what is asked.
+  const coming = new Map<FastifyRequest, Coming>();
+  const end = ({ reply, payload }: Coming): void => {
+    // Answered already, perhaps because there is too much of it: nobody waits for the rest.
+    if (reply.sent || payload.listenerCount("error") === 0) return void reply.raw.socket?.destroySoon();
+    // Whoever is in the middle of a body cannot begin another request.
+    void reply.header("connection", "close");
+    payload.emit("error", new BodyTooSlow(`The body did not come within ${milliseconds / 1000} seconds.`));
+  };
+  const look = setInterval(
+    () => {
+      const at = now();
+      for (const [request, each] of coming) {
+        // They are in the order in which they began.
+        if (each.until > at) return;
+        coming.delete(request);
+        end(each);
+      }
+    },
+    Math.min(pause, milliseconds / 4),
+  );
+  look.unref();
+  app.addHook("onClose", (_app, done) => {
+    clearInterval(look);
+    done();
+  });
   app.addHook("preParsing", (request, reply, payload, done) => {
     const { headers, routeOptions } = request;
     const hasBody = headers["transfer-encoding"] !== undefined || Number(headers["content-length"] ?? 0) > 0;
     if (hasBody && routeOptions.config.upload !== true) {
-      const timer = setTimeout(() => {
-        // Answered already, perhaps because there is too much of it: nobody waits for the rest.
-        if (reply.sent || payload.listenerCount("error") === 0) return request.raw.socket.destroySoon();
-        // Whoever is in the middle of a body cannot begin another request.
-        void reply.header("connection", "close");
-        payload.emit("error", new BodyTooSlow(`The body did not come within ${milliseconds / 1000} seconds.`));
-      }, milliseconds);
-      const stop = (): void => clearTimeout(timer);
-      payload.once("end", stop).once("close", stop);
+      coming.set(request, { reply, payload, until: now() + milliseconds });
+      const forget = (): void => void coming.delete(request);
+      payload.once("end", forget).once("close", forget);
     }
     done(null, payload);
   });

@@ -115,7 +115,7 @@ export async function buildApp({
     if (readiness.isLeaving()) reply.header("connection", "close");
     done(null, payload);
   });
-  limitBodyTime(app, bodyTime);
+  limitBodyTime(app, bodyTime, () => performance.now());
   takeTold(app);
   reportRequests(app, onRequestEnd);
   if (overload !== undefined) {

@@ -1,14 +1,16 @@
 import type { FastifyInstance, FastifyReply } from "fastify";
-import type { RateLimit } from "../services/rate-limit.js";
+import type { Charged, RateLimit } from "../services/rate-limit.js";
 import { callerAddress } from "./caller-address.js";
 
 declare module "fastify" {
   interface FastifyReply {
     /**
-     * Charges whoever asks, and says in the header fields of the answer what is left.
+     * Charges whoever asks. The header fields of the answer say what is left.
      * @throws QuotaExceeded
      */
     charge(points: number): void;
+    /** What was charged last; null: nothing, or there is no limit. */
+    charged: Charged | null;
   }
   interface FastifyContextConfig {
     /** What a request for this route costs before it is looked at; left out: one point. */
@@ -18,13 +20,18 @@ declare module "fastify" {
 
 /** Charges every request what its route says. To be called after `readActor`: it asks who asks. */
 export function limitRate(app: FastifyInstance, limit: RateLimit): void {
+  app.decorateReply("charged", null);
   app.decorateReply("charge", function (this: FastifyReply, points: number): void {
-    const fields = limit.admit(this.request.actor, callerAddress(this.request), points);
-    if (fields !== null) this.headers({ ...fields });
+    this.charged = limit.admit(this.request.actor, callerAddress(this.request), points);
   });
   app.addHook("onRequest", (request, reply, done) => {
     const { points = 1 } = request.routeOptions.config;
     if (points > 0) reply.charge(points);
     done();
+  });
+  // Once for each answer, however often it was charged for.
+  app.addHook("onSend", (_request, reply, payload, done) => {
+    if (reply.charged !== null && !reply.hasHeader("ratelimit")) reply.headers(reply.charged.fields());
+    done(null, payload);
   });
 }

@@ -1,4 +1,4 @@
-import type { FastifyInstance } from "fastify";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { anyone, type Actor } from "../services/actor.js";
 import { authenticate } from "../services/authenticate.js";
 import type { Deps } from "../services/deps.js";
@@ -21,11 +21,7 @@ class TokenRefused extends Error {
 /** Gives every request its actor. From where too many tokens were not taken, none is looked at for a while. */
 export function readActor(app: FastifyInstance, deps: Deps, limit: RateLimit): void {
   app.decorateRequest("actor");
-  app.addHook("onRequest", async (request, reply) => {
-    const { authorization } = request.headers;
-    // Until it is known, so that whatever refuses the request can ask.
-    request.actor = anyone;
-    if (authorization === undefined) return;
+  const read = async (authorization: string, request: FastifyRequest, reply: FastifyReply): Promise<void> => {
     const address = callerAddress(request);
     limit.admitToken(address);
     const found = await authenticate(deps, authorization);
@@ -36,5 +32,13 @@ export function readActor(app: FastifyInstance, deps: Deps, limit: RateLimit): v
       throw new TokenRefused(found.message);
     }
     request.actor = found.actor;
+  };
+  app.addHook("onRequest", (request, reply, done) => {
+    const { authorization } = request.headers;
+    // Until it is known, so that whatever refuses the request can ask.
+    request.actor = anyone;
+    // Most have none, and wait for nothing.
+    if (authorization === undefined) return done();
+    read(authorization, request, reply).then(() => done(), done);
   });
 }

@@ -4,12 +4,13 @@ import { callerGone } from "../services/caller-gone.js";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
-import type { Engine } from "./engine.js";
+import type { Engine, Outcome } from "./engine.js";
 import { shownFault } from "./errors.js";
 import type { Explorer } from "./explorer.js";
-import { readJsonBody } from "./json-body.js";
+import { readJsonBody, takeBytes } from "./json-body.js";
 import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
-import { readBody, readParameters, type ReadRequest } from "./read-request.js";
+import type { RawRequest } from "./prepared-requests.js";
+import { readParameters } from "./read-request.js";
 import { refusal, refusalStatus, type Refusal } from "./refusal.js";
 
 export const graphqlPath = "/graphql";
@@ -25,38 +26,57 @@ export interface GraphqlRouteOptions {
 export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }: GraphqlRouteOptions): void {
   void app.register((scope, _options, done) => {
     scope.removeAllContentTypeParsers();
-    scope.addContentTypeParser("application/json", { parseAs: "buffer" }, readJsonBody);
+    scope.addContentTypeParser("application/json", { parseAs: "buffer" }, takeBytes);
     scope.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
-    const ask = async (read: ReadRequest, request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> => {
-      const type = chooseMediaType(request.headers);
-      // Before anything is run: an answer that nobody can read must not have changed anything.
-      if (type === null) return sendRefusal(notAcceptable, anyType, reply);
-      if (!read.ok) return sendRefusal(read.refusal, type, reply);
-      const outcome = await engine.answer(
-        read.value,
-        {
-          mayWrite: request.method === "POST",
-          charge: (cost) => reply.charge(cost),
-          tell: (operation) => {
-            request.told = { ...operation, hasErrors: false };
-          },
-          gone: () => callerGone(reply.raw),
-        },
-        { deps, requestId: request.id, actor: request.actor },
-      );
+    const sendOutcome = (
+      outcome: Outcome,
+      type: MediaType,
+      request: FastifyRequest,
+      reply: FastifyReply,
+    ): FastifyReply => {
       const hasErrors = outcome.kind === "REFUSED" || outcome.hasErrors;
-      request.told = { ...(request.told ?? notKnown), hasErrors };
+      if (hasErrors) request.told = { ...(request.told ?? notKnown), hasErrors };
       if (outcome.kind === "REFUSED") return sendRefusal(outcome.refusal, type, reply);
       return request.method !== "POST" && outcome.isNamed && !hasErrors
         ? sendCacheable(outcome.body, type, request, reply)
         : send(200, type, outcome.body, reply);
     };
+    const ask = (
+      raw: RawRequest,
+      request: FastifyRequest,
+      reply: FastifyReply,
+    ): FastifyReply | Promise<FastifyReply> => {
+      const type = chooseMediaType(request.headers);
+      // Before anything is run: an answer that nobody can read must not have changed anything.
+      if (type === null) return sendRefusal(notAcceptable, anyType, reply);
+      const outcome = engine.answer(
+        raw,
+        {
+          charge: (cost) => reply.charge(cost),
+          tell: (operation) => {
+            request.told = operation;
+          },
+          gone: () => callerGone(reply.raw),
+        },
+        { deps, requestId: request.id, actor: request.actor },
+      );
+      return outcome instanceof Promise
+        ? outcome.then((known) => sendOutcome(known, type, request, reply))
+        : sendOutcome(outcome, type, request, reply);
+    };
     scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) =>
       explorer !== null && asksNothing(request.query) && prefersPage(request.headers)
         ? explorer.sendPage(reply)
-        : ask(readParameters(request.query), request, reply),
+        : ask(
+            { bytes: Buffer.from(request.raw.url ?? ""), mayWrite: false, read: () => readParameters(request.query) },
+            request,
+            reply,
+          ),
     );
-    scope.post(graphqlPath, (request, reply) => ask(readBody(request.body), request, reply));
+    scope.post(graphqlPath, (request: FastifyRequest<{ Body?: Buffer }>, reply) => {
+      const bytes = request.body ?? noBytes;
+      return ask({ bytes, mayWrite: true, read: () => readJsonBody(bytes) }, request, reply);
+    });
     scope.route({
       method: ["PUT", "PATCH", "DELETE"],
       url: graphqlPath,
@@ -73,6 +93,8 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
     done();
   });
 }
+
+const noBytes = Buffer.alloc(0);
 
 /** What is told of a request whose operation was not found out. */
 const notKnown = { kind: "refused", operation: null, isRegistered: false, cost: null } as const;

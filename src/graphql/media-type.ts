@@ -1,5 +1,6 @@
 import Negotiator from "negotiator";
 import type { IncomingHttpHeaders } from "node:http";
+import { recentTexts } from "./recent-texts.js";
 
 /** The form of an answer. */
 export interface MediaType {
@@ -23,14 +24,22 @@ const best = ({ accept }: IncomingHttpHeaders, types: readonly string[]): string
 
 /** The form that the client likes best, by its weights; null: it accepts none that there is. */
 export function chooseMediaType(headers: IncomingHttpHeaders): MediaType | null {
+  const { accept = "" } = headers;
+  const known = chosen.get(accept);
+  if (known !== undefined) return known;
   const found = best(headers, offered);
   if (found === undefined) return null;
   const isJson = found.startsWith(json);
-  return {
+  const type = {
     contentType: withCharset(isJson ? json : newer),
-    older: isJson && (headers.accept ?? "").toLowerCase().includes(json),
+    older: isJson && accept.toLowerCase().includes(json),
   };
+  chosen.keep(accept, type, accept.length);
+  return type;
 }
+
+/** By the header field `Accept`: there are few, and weighing one takes longer than a ready answer. */
+const chosen = recentTexts<MediaType>({ count: 100, characters: 10_000, longest: 500 });
 
 /** A browser that follows a link would rather have a page. */
 export const prefersPage = (headers: IncomingHttpHeaders): boolean =>

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
-import { knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
+import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import type { Caching } from "./endpoint.js";
 import { inTime, TookTooLong } from "./in-time.js";
 import { refusal, type Refusal } from "./refusal.js";
@@ -62,10 +62,11 @@ export async function rememberReady({ deps, request, key, limit, gone, compute }
   if (key === null || memory === undefined || request.actor.kind !== "ANYONE") {
     return inTime(limit, gone(), () => compute(depsFor(deps, request.actor)));
   }
-  const known = knownAnswer(memory, "restAnswers", key, deps);
+  const place = answerPlace("restAnswers", key);
+  const known = knownAnswer(memory, place, deps);
   if (known !== undefined) return known as Ready;
   return inTime(limit, gone(), (over) =>
-    rememberAnswer(memory, "restAnswers", key, deps, async (watched): Promise<Computed<Ready>> => {
+    rememberAnswer(memory, place, deps, async (watched): Promise<Computed<Ready>> => {
       const answer = await compute(watched).catch((error: unknown) => {
         // Others who wait for the same have time left, and compute it themselves.
         if (over.aborted) return ended;

@@ -12,9 +12,12 @@ export interface RateLimitSettings {
 }
 
 /** The header fields of the RateLimit draft (draft-ietf-httpapi-ratelimit-headers), revision 11. */
-export interface RateLimitFields {
-  readonly "ratelimit-policy": string;
-  readonly ratelimit: string;
+export type RateLimitFields = Readonly<Record<"ratelimit-policy" | "ratelimit", string>>;
+
+/** A caller was charged. */
+export interface Charged {
+  /** What is left. */
+  fields(): RateLimitFields;
 }
 
 /** A caller has spent its budget. The answer is 429, in the form that errors have on the route. */
@@ -39,10 +42,10 @@ export class QuotaExceeded extends Error {
 /** What callers may spend, and have spent, in this process. */
 export interface RateLimit {
   /**
-   * Charges who asks: its token, and without one its address. Gives the header fields that say what is left; null: there is no limit.
+   * Charges who asks: its token, and without one its address; null: there is no limit.
    * @throws QuotaExceeded
    */
-  admit(actor: Actor, address: string, points: number): RateLimitFields | null;
+  admit(actor: Actor, address: string, points: number): Charged | null;
   /**
    * Whether a token from this address is looked at, after those that were not taken.
    * @throws QuotaExceeded
@@ -67,7 +70,7 @@ export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLi
       if (!spending.ok) {
         throw exceeded(book, spending, `This costs ${points} points, and ${spending.left} are left of this minute's.`);
       }
-      return fieldsOf(book, spending);
+      return { fields: () => fieldsOf(book, spending) };
     },
     admitToken: (address) => {
       const spending = refused?.spend(address, 0, clock());

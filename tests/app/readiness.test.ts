@@ -18,7 +18,7 @@ describeOnBothDatabases("a process is ready", (open) => {
   });
 
   it("where the database answers and has every migration", async () => {
-    expect(await createReadiness(database).check()).toEqual([]);
+    expect(await createReadiness({ ...database, patience: 30_000 }).check()).toEqual([]);
   });
 
   it("no more where the database lacks a migration, which is named", async () => {
@@ -28,15 +28,15 @@ describeOnBothDatabases("a process is ready", (open) => {
     await database.sql.query(`UPDATE "_prisma_migrations" SET "rolled_back_at" = now() WHERE "migration_name" = $1`, [
       last?.["migration_name"],
     ]);
-    expect(await createReadiness(database).check()).toEqual([
+    expect(await createReadiness({ ...database, patience: 30_000 }).check()).toEqual([
       { code: "MIGRATIONS_PENDING", message: expect.stringContaining(String(last?.["migration_name"])) },
     ]);
     await database.sql.query(`UPDATE "_prisma_migrations" SET "rolled_back_at" = NULL`, []);
-    expect(await createReadiness(database).check()).toEqual([]);
+    expect(await createReadiness({ ...database, patience: 30_000 }).check()).toEqual([]);
   });
 
   it("no more where it was told to stop or has too much to do, and lists everything that is wrong", async () => {
-    const readiness = createReadiness(database);
+    const readiness = createReadiness({ ...database, patience: 30_000 });
     readiness.watch(() => "Too much.");
     expect(await codes(readiness)).toEqual(["OVERLOADED"]);
     readiness.leave();

@@ -22,9 +22,21 @@ interface Kept {
 
 const day = 86_400_000;
 
+/** Where an answer is kept. Making it anew for each request costs as much as looking there. */
+export interface AnswerPlace {
+  readonly shelf: AnswerShelf;
+  readonly key: string;
+}
+
+/** @param question names it with all that is asked; who asks is not in it */
+export const answerPlace = (shelf: AnswerShelf, question: string): AnswerPlace => ({
+  shelf,
+  key: `${shelf} ${question}`,
+});
+
 /** A ready answer that still holds, or undefined. */
-export function knownAnswer(memory: Memory, shelf: AnswerShelf, key: string, deps: Pick<Deps, "clock">): unknown {
-  const kept = memory.cache.get(`${shelf} ${key}`) as Kept | undefined;
+export function knownAnswer(memory: Memory, { shelf, key }: AnswerPlace, deps: Pick<Deps, "clock">): unknown {
+  const kept = memory.cache.get(key) as Kept | undefined;
   if (kept === undefined || !memory.generations.hold(kept.places, kept.since)) return undefined;
   if (kept.day !== null) {
     const now = deps.clock().getTime();
@@ -37,22 +49,19 @@ export function knownAnswer(memory: Memory, shelf: AnswerShelf, key: string, dep
 /**
  * The answer to a question of anyone: kept, or computed and then kept as long as nothing changes that it was computed from.
  * Everything must be read through the `deps` that `compute` is given. Of several who ask the same at once, one computes.
- *
- * @param key names the question with all that is asked; who asks is not in it
  */
 export async function rememberAnswer<Answer>(
   memory: Memory,
-  shelf: AnswerShelf,
-  key: string,
+  place: AnswerPlace,
   deps: Deps,
   compute: (deps: Deps) => Promise<Computed<Answer>>,
 ): Promise<Answer> {
-  const known = knownAnswer(memory, shelf, key, deps);
+  const known = knownAnswer(memory, place, deps);
   if (known !== undefined) return known as Answer;
   const { generations, underWay } = memory;
-  const place = `${shelf} ${key}`;
+  const { shelf, key } = place;
   const since = generations.now();
-  const other = underWay.get(place);
+  const other = underWay.get(key);
   if (other?.since === since && generations.isListening()) {
     const computed = (await other.done) as Computed<Answer>;
     if (computed.bytes !== null) {
@@ -61,18 +70,18 @@ export async function rememberAnswer<Answer>(
     }
   }
   memory.counts[shelf].misses += 1;
-  const done = computeAndKeep(memory, place, since, deps, compute);
-  underWay.set(place, { since, done });
+  const done = computeAndKeep(memory, key, since, deps, compute);
+  underWay.set(key, { since, done });
   try {
     return (await done).answer;
   } finally {
-    if (underWay.get(place)?.done === done) underWay.delete(place);
+    if (underWay.get(key)?.done === done) underWay.delete(key);
   }
 }
 
 async function computeAndKeep<Answer>(
   { cache, generations }: Memory,
-  place: string,
+  key: string,
   since: number,
   deps: Deps,
   compute: (deps: Deps) => Promise<Computed<Answer>>,
@@ -91,6 +100,6 @@ async function computeAndKeep<Answer>(
     since,
     day: usedClock ? { from, until: from + day } : null,
   };
-  if (generations.hold(kept.places, since) && (isOneDay || !usedClock)) cache.set(place, kept, computed.bytes);
+  if (generations.hold(kept.places, since) && (isOneDay || !usedClock)) cache.set(key, kept, computed.bytes);
   return computed;
 }

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import type { Deps } from "../../../src/services/deps.js";
 import { openMemory, type Memory } from "../../../src/services/memory/memory.js";
-import { rememberAnswer } from "../../../src/services/memory/remember-answer.js";
+import { answerPlace, rememberAnswer } from "../../../src/services/memory/remember-answer.js";
 import { describeOnEmbedded } from "../../kit/databases.js";
 
 describeOnEmbedded("a remembered answer", (open) => {
@@ -20,7 +20,7 @@ describeOnEmbedded("a remembered answer", (open) => {
   ) => {
     let computed = 0;
     for (let at = 0; at < 2; at += 1) {
-      await rememberAnswer(memory, "restAnswers", "question", deps, async (watched) => {
+      await rememberAnswer(memory, answerPlace("restAnswers", "question"), deps, async (watched) => {
         computed += 1;
         await read(watched);
         return { answer: "answer", bytes: 6 };
@@ -65,7 +65,7 @@ describeOnEmbedded("a remembered answer", (open) => {
     const { deps, memory } = await opened();
     let computed = 0;
     const ask = () =>
-      rememberAnswer(memory, "graphqlAnswers", "question", deps, async (watched) => {
+      rememberAnswer(memory, answerPlace("graphqlAnswers", "question"), deps, async (watched) => {
         computed += 1;
         await watched.data.publishers.bySlugs(["a"]);
         return { answer: computed, bytes: 8 };
