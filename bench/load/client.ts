@@ -56,7 +56,14 @@ async function run({ port, request, connections, milliseconds, rate, from }: Loa
       if (rate === null) send(connection, begin);
       else free.push(connection);
     }
-    if (rate === null) return;
+    if (rate === null) {
+      // Awake all the time: to wake it costs whoever writes, and so a slow server more than a fast one.
+      const stayAwake = (): void => {
+        if (under > 0) setImmediate(stayAwake);
+      };
+      stayAwake();
+      return;
+    }
     let sent = 0;
     const tick = (): void => {
       const now = performance.now();

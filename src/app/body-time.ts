@@ -1,5 +1,5 @@
-import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import type { Readable } from "node:stream";
+import type { FastifyInstance, FastifyReply, RequestPayload } from "fastify";
+import type { Socket } from "node:net";
 
 declare module "fastify" {
   interface FastifyContextConfig {
@@ -16,35 +16,27 @@ class BodyTooSlow extends Error {
   readonly statusCode = 408;
 }
 
-/** Milliseconds between two looks at who is late, or less where less is allowed. */
+/** Milliseconds between two looks at who is late; less where less is allowed. */
 const pause = 1_000;
 
-/** A body that is being read. */
+/** A body that was being read when it was last looked at. */
 interface Coming {
   readonly reply: FastifyReply;
-  readonly payload: Readable;
+  readonly payload: RequestPayload;
   readonly until: number;
 }
 
 /** Ends a request with 408 whose body has not come within `milliseconds`, or up to a second later. `now` in milliseconds. */
 export function limitBodyTime(app: FastifyInstance, milliseconds: number, now: () => number): void {
-  // One look at all of them: a timer for each would cost more than what is asked.
-  const coming = new Map<FastifyRequest, Coming>();
-  const end = ({ reply, payload }: Coming): void => {
-    // Answered already, perhaps because there is too much of it: nobody waits for the rest.
-    if (reply.sent || payload.listenerCount("error") === 0) return void reply.raw.socket?.destroySoon();
-    // Whoever is in the middle of a body cannot begin another request.
-    void reply.header("connection", "close");
-    payload.emit("error", new BodyTooSlow(`The body did not come within ${milliseconds / 1000} seconds.`));
-  };
+  // The last body on each connection, and one look at all: a timer for each would take longer than many an answer.
+  const coming = new Map<Socket, Coming>();
   const look = setInterval(
     () => {
-      const at = now();
-      for (const [request, each] of coming) {
-        // They are in the order in which they began.
-        if (each.until > at) return;
-        coming.delete(request);
-        end(each);
+      for (const [socket, { reply, payload, until }] of coming) {
+        const isOver = payload.readableEnded === true || payload.destroyed === true || socket.destroyed;
+        if (!isOver && until > now()) continue;
+        coming.delete(socket);
+        if (!isOver) end(reply, payload, milliseconds);
       }
     },
     Math.min(pause, milliseconds / 4),
@@ -54,14 +46,19 @@ export function limitBodyTime(app: FastifyInstance, milliseconds: number, now: (
     clearInterval(look);
     done();
   });
-  app.addHook("preParsing", (request, reply, payload, done) => {
-    const { headers, routeOptions } = request;
+  app.addHook("preParsing", ({ headers, routeOptions, raw }, reply, payload, done) => {
     const hasBody = headers["transfer-encoding"] !== undefined || Number(headers["content-length"] ?? 0) > 0;
     if (hasBody && routeOptions.config.upload !== true) {
-      coming.set(request, { reply, payload, until: now() + milliseconds });
-      const forget = (): void => void coming.delete(request);
-      payload.once("end", forget).once("close", forget);
+      coming.set(raw.socket, { reply, payload, until: now() + milliseconds });
     }
     done(null, payload);
   });
+}
+
+function end(reply: FastifyReply, payload: RequestPayload, milliseconds: number): void {
+  // Answered already, perhaps because there is too much of it: nobody waits for the rest.
+  if (reply.sent || payload.listenerCount("error") === 0) return reply.request.raw.socket.destroySoon();
+  // Whoever is in the middle of a body cannot begin another request.
+  void reply.header("connection", "close");
+  payload.emit("error", new BodyTooSlow(`The body did not come within ${milliseconds / 1000} seconds.`));
 }
