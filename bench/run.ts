@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import type { Benchmark } from "./benchmark.js";
 import { engineBenchmarks } from "./engine.js";
+import { generatedBenchmark } from "./generated-server.js";
 import { hotPathBenchmarks } from "./hot-path.js";
 import { importBenchmarks } from "./imports.js";
 import { packBenchmarks } from "./packs.js";
@@ -25,6 +26,7 @@ const all: readonly Benchmark[] = [
   ...sessionBenchmarks,
   ...refusalBenchmarks,
   ...hotPathBenchmarks,
+  generatedBenchmark,
   slugLookup,
 ];
 const chosen = all.filter(({ name, isLong }) => (values.only === undefined ? isLong !== true : name === values.only));
