@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { extname, join } from "node:path";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendTagged } from "./send-page.js";
+import { sendReady, tagged } from "./ready-answer.js";
 
 /** Files that pages load, each to be kept for ever under the hash in its name. */
 export interface PageAssets {
@@ -28,6 +28,12 @@ export function openPageAssets(folder: string): PageAssets {
     const name = names.find((each) => each.startsWith(`${start}-`) && each.endsWith(end));
     return name === undefined ? null : `${assetsPath}/${name}`;
   };
+  const embed = names.includes("embed.js")
+    ? tagged(readFileSync(join(folder, "embed.js"), "utf8"), 200, {
+        "cache-control": "public, max-age=86400, stale-while-revalidate=604800",
+        "content-type": "text/javascript; charset=utf-8",
+      })
+    : null;
   return {
     style: addressOf("page", ".css"),
     ticks: addressOf("ticks", ".js"),
@@ -38,10 +44,6 @@ export function openPageAssets(folder: string): PageAssets {
             .type(types[extname(name)] ?? "application/octet-stream")
             .send(readFileSync(join(folder, name)))
         : reply.callNotFound(),
-    sendEmbed: (request, reply) => {
-      if (!names.includes("embed.js")) return reply.callNotFound();
-      reply.header("cache-control", "public, max-age=86400, stale-while-revalidate=604800");
-      return sendTagged(request, reply, 200, types[".js"] ?? "", readFileSync(join(folder, "embed.js"), "utf8"));
-    },
+    sendEmbed: (request, reply) => (embed === null ? reply.callNotFound() : sendReady(embed, request, reply)),
   };
 }

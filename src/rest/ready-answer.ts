@@ -5,7 +5,7 @@ import { depsFor } from "../services/deps-for.js";
 import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import type { Caching } from "./endpoint.js";
 import { inTime, TookTooLong } from "./in-time.js";
-import { refusal, type Refusal } from "./refusal.js";
+import type { Refusal } from "./refusal.js";
 
 /** An answer as it goes out, whoever asks for it. */
 export interface ReadyAnswer {
@@ -26,21 +26,27 @@ const cacheControl: Readonly<Record<Caching, string>> = {
 
 export const cacheControlOf = (caching: Caching): string => cacheControl[caching];
 
-/** With an ETag of the text itself, so that whatever went into it is in the tag. */
+/** @param headers `content-type` among them */
 export function readyAnswer(
   text: string,
   caching: Caching,
   status: number,
   headers: Readonly<Record<string, string>>,
 ): ReadyAnswer {
-  const body = Buffer.from(text);
   const shared = { ...headers, "cache-control": cacheControl[caching] };
-  if (caching === "NEVER") return { ok: true, status, headers: shared, body };
-  const etag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"`;
-  return { ok: true, status, headers: { ...shared, etag }, body };
+  return caching === "NEVER"
+    ? { ok: true, status, headers: shared, body: Buffer.from(text) }
+    : tagged(text, status, shared);
 }
 
-export interface AskedReady {
+/** With an ETag of the text itself, so that whatever went into it is in the tag. */
+export function tagged(text: string, status: number, headers: Readonly<Record<string, string>>): ReadyAnswer {
+  const body = Buffer.from(text);
+  const etag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"`;
+  return { ok: true, status, headers: { ...headers, etag }, body };
+}
+
+export interface AskedReady<Answer extends Ready> {
   readonly deps: Deps;
   readonly request: Pick<FastifyRequest, "actor">;
   /** All that was asked, the origin that stands in links included; null: it is computed each time. */
@@ -49,7 +55,7 @@ export interface AskedReady {
   readonly limit: number;
   /** Tells when whoever asked has gone, so that it need not be computed; null: it is finished all the same. */
   gone(): AbortSignal | null;
-  compute(deps: Deps): Promise<Ready>;
+  compute(deps: Deps): Promise<Answer>;
 }
 
 /**
@@ -57,27 +63,30 @@ export interface AskedReady {
  *
  * @throws TookTooLong
  */
-export async function rememberReady({ deps, request, key, limit, gone, compute }: AskedReady): Promise<Ready> {
+export async function rememberReady<Answer extends Ready>(asked: AskedReady<Answer>): Promise<Answer> {
+  const { deps, request, key, limit, gone, compute } = asked;
   const { memory } = deps;
   if (key === null || memory === undefined || request.actor.kind !== "ANYONE") {
     return inTime(limit, gone(), () => compute(depsFor(deps, request.actor)));
   }
   const place = answerPlace("restAnswers", key);
   const known = knownAnswer(memory, place, deps);
-  if (known !== undefined) return known as Ready;
-  return inTime(limit, gone(), (over) =>
-    rememberAnswer(memory, place, deps, async (watched): Promise<Computed<Ready>> => {
-      const answer = await compute(watched).catch((error: unknown) => {
+  if (known !== undefined) return known as Answer;
+  const computed = await inTime(limit, gone(), (over) =>
+    rememberAnswer(memory, place, deps, async (watched): Promise<Computed<Answer | null>> => {
+      try {
+        const answer = await compute(watched);
+        return { answer, bytes: answer.ok && answer.status === 200 ? answer.body.length : null };
+      } catch (error) {
         // Others who wait for the same have time left, and compute it themselves.
-        if (over.aborted) return ended;
+        if (over.aborted) return { answer: null, bytes: null };
         throw error;
-      });
-      return { answer, bytes: answer.ok && answer.status === 200 ? answer.body.length : null };
+      }
     }),
   );
+  if (computed === null) throw new TookTooLong();
+  return computed;
 }
-
-const ended: Ready = { ok: false, refusal: refusal("timed-out", new TookTooLong().message) };
 
 /** Sends it, or 304 to who has it already. */
 export function sendReady(

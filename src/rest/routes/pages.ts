@@ -2,7 +2,6 @@ import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from
 import type { Deps } from "../../services/deps.js";
 import { callerGone } from "../../services/caller-gone.js";
 import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-away.js";
-import { depsFor } from "../../services/deps-for.js";
 import { QuotaExceeded } from "../../services/rate-limit.js";
 import { findPublishers } from "../../services/find-publishers.js";
 import { listPlans } from "../../services/list-plans.js";
@@ -14,10 +13,11 @@ import { noticePage, publisherPage, startPage, type PageLinks, type Shelf } from
 import { assetsPath, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsOfAnswer } from "../points.js";
-import { inTime, TookTooLong } from "../in-time.js";
+import { TookTooLong } from "../in-time.js";
+import { jsonAnswer, pageAnswer, type Page } from "../page-answer.js";
+import { rememberReady, sendReady, type ReadyAnswer } from "../ready-answer.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
-import { sendJson, sendPage, type Page } from "../send-page.js";
 
 export interface PageRouteOptions {
   readonly deps: Deps;
@@ -42,7 +42,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
     registerPlanPages(scope, options);
     done();
   });
-  const { deps: all, queryTime, assets } = options;
+  const { assets } = options;
 
   app.get(
     `${assetsPath}/:name`,
@@ -53,27 +53,40 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   app.get(
     "/p/:publisher/:slug/card",
     { config: { points: pointsOfAnswer } },
-    async (request: FastifyRequest<{ Params: PlanName }>, reply: FastifyReply) => {
-      const form = readPlanForm(readQuery(request.url));
-      const origin = `${request.protocol}://${request.host}`;
-      const card = await inTime(queryTime, callerGone(reply.raw), () =>
-        showPlanCard(depsFor(all, request.actor), request.params, form, origin),
-      );
-      if (card === null) return sendJson(request, reply, 404, { problems: ["No plan of this name is in print."] });
-      if (card.ok) return sendJson(request, reply, 200, card.value);
-      return sendJson(request, reply, 422, {
-        problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
-      });
-    },
+    (request: FastifyRequest<{ Params: PlanName }>, reply: FastifyReply) =>
+      answer(options, request, reply, async (deps) => {
+        const form = readPlanForm(readQuery(request.url));
+        const card = await showPlanCard(deps, request.params, form, originOf(request));
+        if (card === null) return jsonAnswer(404, { problems: ["No plan of this name is in print."] });
+        if (card.ok) return jsonAnswer(200, card.value);
+        return jsonAnswer(422, {
+          problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
+        });
+      }),
   );
 
   app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
 }
 
+const originOf = ({ protocol, host }: FastifyRequest): string => `${protocol}://${host}`;
+
+/** From memory where it is known. Nothing but the address and its origin say what is asked. */
+async function answer(
+  { deps, queryTime }: PageRouteOptions,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  compute: (deps: Deps) => Promise<ReadyAnswer>,
+): Promise<FastifyReply> {
+  const key = `page ${originOf(request)} ${request.url}`;
+  const gone = () => callerGone(reply.raw);
+  return sendReady(await rememberReady({ deps, request, key, limit: queryTime, gone, compute }), request, reply);
+}
+
 /** They work without scripts and load nothing from elsewhere. */
-function registerPlanPages(app: FastifyInstance, { deps: all, queryTime, assets }: PageRouteOptions): void {
+function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): void {
+  const { assets } = options;
   const linksOf = (request: FastifyRequest): PageLinks => ({
-    origin: `${request.protocol}://${request.host}`,
+    origin: originOf(request),
     style: assets.style,
     ticks: assets.ticks,
   });
@@ -82,34 +95,36 @@ function registerPlanPages(app: FastifyInstance, { deps: all, queryTime, assets 
     status,
   });
   const nothing = (request: FastifyRequest, text: string): Page => notice(request, 404, "Nothing grows here", text);
-  const show = <Params>(path: string, pageOf: (request: FastifyRequest<{ Params: Params }>) => Promise<Page>): void => {
-    app.get(path, forPeople, async (request: FastifyRequest<{ Params: Params }>, reply) =>
-      sendPage(request, reply, await inTime(queryTime, callerGone(reply.raw), () => pageOf(request))),
+  const show = <Params>(
+    path: string,
+    pageOf: (request: FastifyRequest<{ Params: Params }>, deps: Deps) => Promise<Page>,
+  ): void => {
+    app.get(path, forPeople, (request: FastifyRequest<{ Params: Params }>, reply) =>
+      answer(options, request, reply, async (deps) => pageAnswer(await pageOf(request, deps))),
     );
   };
+
+  const send = (page: Page, request: FastifyRequest, reply: FastifyReply): FastifyReply =>
+    sendReady(pageAnswer(page), request, reply);
 
   app.setErrorHandler((error: FastifyError, request, reply) => {
     if (error instanceof DatabaseAway) {
       noteAway(request.log, request.id, error);
       const text = "The plans are out of reach at the moment. Try again in a few seconds.";
-      return sendPage(request, reply.headers(awayHeaders), notice(request, 503, "The larder door is stuck", text));
+      return send(notice(request, 503, "The larder door is stuck", text), request, reply.headers(awayHeaders));
     }
     if (error instanceof TookTooLong) {
       const text = "This page took too long to work out. Ask for less, or try again later.";
-      return sendPage(request, reply, notice(request, error.statusCode, "This pot does not boil", text));
+      return send(notice(request, error.statusCode, "This pot does not boil", text), request, reply);
     }
     if (!(error instanceof QuotaExceeded)) return sendFailure(error, request, reply);
     const text = "More was asked for in one minute than this service gives to one address.";
     const again = `${text} Try again in ${error.retryAfter} seconds.`;
-    return sendPage(
-      request,
-      reply.headers(error.headers),
-      notice(request, error.statusCode, "The kitchen needs a minute", again),
-    );
+    const page = notice(request, error.statusCode, "The kitchen needs a minute", again);
+    return send(page, request, reply.headers(error.headers));
   });
 
-  show("/", async (request) => {
-    const deps = depsFor(all, request.actor);
+  show("/", async (request, deps) => {
     const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
     if (shelf === null) return nothing(request, "This page of the shelf does not exist. Begin at the front.");
     const slugs = [...new Set(shelf.plans.map(({ publisher }) => publisher))];
@@ -119,8 +134,7 @@ function registerPlanPages(app: FastifyInstance, { deps: all, queryTime, assets 
     return { html: startPage(shelf, (slug) => names.get(slug) ?? slug, machines, linksOf(request)) };
   });
 
-  show<{ publisher: string }>("/p/:publisher", async (request) => {
-    const deps = depsFor(all, request.actor);
+  show<{ publisher: string }>("/p/:publisher", async (request, deps) => {
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
     const path = `/p/${encodeURIComponent(request.params.publisher)}`;
     const shelf = publisher ? await shelfOf(deps, publisher.slug, path, readQuery(request.url)) : null;
@@ -128,15 +142,13 @@ function registerPlanPages(app: FastifyInstance, { deps: all, queryTime, assets 
     return { html: publisherPage(publisher, shelf, linksOf(request)) };
   });
 
-  show<PlanName>("/p/:publisher/:slug", async (request) => {
-    const deps = depsFor(all, request.actor);
+  show<PlanName>("/p/:publisher/:slug", async (request, deps) => {
     const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
     if (page === null) return nothing(request, "No plan of this name, or no such revision of it, is in print.");
     return { html: page.html, status: page.faulty ? 422 : 200 };
   });
 
-  show<PlanName>("/p/:publisher/:slug/list", async (request) => {
-    const deps = depsFor(all, request.actor);
+  show<PlanName>("/p/:publisher/:slug/list", async (request, deps) => {
     const query = readQuery(request.url);
     const others = otherPlans(query.get("plan") ?? []);
     const page =

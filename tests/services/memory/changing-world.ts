@@ -130,4 +130,9 @@ export const questions: readonly string[] = [
   `/v1/publishers/${publisher}`,
   `/v1/publishers/${publisher}/feed.atom`,
   "/v1/changes",
+  "/",
+  `/p/${publisher}`,
+  `/p/${publisher}/bean-night?${household}`,
+  `/p/${publisher}/bean-night/list?plan=${publisher}/roots-and-barley:3`,
+  `/p/${publisher}/bean-night/card?${household}`,
 ];
