@@ -22,4 +22,5 @@ COPY --from=build /app/dist ./dist
 USER node
 EXPOSE 4000
 HEALTHCHECK --interval=10s --timeout=3s --start-period=20s --retries=6 CMD ["node", "-e", "fetch(`http://127.0.0.1:${process.env.PORT}/readyz`).then((r) => process.exit(r.ok ? 0 : 1), () => process.exit(1))"]
-CMD ["node", "dist/main.js"]
+# Objects that live no longer than a request get 64 MB: see "How large" in docs/operations.md.
+CMD ["node", "--max-semi-space-size=64", "dist/main.js"]

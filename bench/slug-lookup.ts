@@ -16,7 +16,7 @@ const rounds = 4_000;
  * One plan by its publisher and slug, with its document, as any first request for it reads it: from a database with a thousand plans
  * and from one with a million, by turns, each time another plan.
  */
-export const slugLookup: Benchmark = { name: "slug-lookup", run };
+export const slugLookup: Benchmark = { name: "slug-lookup", isLong: true, run };
 
 async function run(): Promise<readonly BenchmarkResult[]> {
   // Room for the pages that look-ups share, as docs/operations.md sizes a server.

@@ -101,7 +101,7 @@ export async function onStage<T>(work: (stage: Stage) => Promise<T>): Promise<T>
       folder,
       start,
       service: (environment) =>
-        start(["dist/main.js"], {
+        start(["--max-semi-space-size=64", "dist/main.js"], {
           DATABASE_URL: url,
           PREPWRIGHT_WORKER: "0",
           // Counted like any caller, and never refused.
