@@ -4,10 +4,11 @@ import { getHeapStatistics } from "node:v8";
 import type { PoolFigures } from "../persistence/opened-database.js";
 import { refusal } from "../rest/refusal.js";
 import { sendRefusal } from "../rest/send-problem.js";
+import { openArrivals, type Arrivals } from "./arrivals.js";
 import { healthPaths } from "./health.js";
 
 export interface OverloadLimits {
-  /** Mean delay of the event loop over half a second, twice in a row, in milliseconds. */
+  /** Mean delay of the event loop over half a second, twice in a row, in milliseconds. No request waits longer before it is begun. */
   readonly loopDelayMs: number;
   /** Used heap / the most that may be used. */
   readonly heapShare: number;
@@ -23,6 +24,8 @@ export type TooMuch = "event-loop" | "heap" | "pool";
 export interface Overload {
   /** What there is too much of at the moment; null: nothing. */
   tooMuch(): TooMuch | null;
+  /** Where requests take turns before anything is done for them. */
+  readonly arrivals: Arrivals;
   /** The same in a sentence. */
   describe(): string | null;
   close(): void;
@@ -56,6 +59,7 @@ export function watchOverload(limits: OverloadLimits, pool: () => PoolFigures | 
   const tooMuch = (): TooMuch | null => slow ?? ((pool()?.waiting ?? 0) > limits.poolWaiting ? "pool" : null);
   return {
     tooMuch,
+    arrivals: openArrivals(limits.loopDelayMs),
     describe: () => {
       const what = tooMuch();
       return what === null ? null : sentences[what];
@@ -77,10 +81,17 @@ const message = "Too much is asked at the moment. Nothing was done; ask again in
 
 /** Turns requests away with 503 before anything is done for them, except those that ask how the process is. */
 export function shedLoad(app: FastifyInstance, { overload, onShed, dice }: SheddingOptions): void {
+  const { arrivals } = overload;
+  app.server.on("connection", arrivals.connected);
   app.addHook("onRequest", (request, reply, done) => {
     const { url = "" } = request.routeOptions;
-    const what = healthPaths.has(url) ? null : overload.tooMuch();
-    if (what === null) return done();
+    if (healthPaths.has(url)) return done();
+    const begin = (): void => {
+      // Whoever has gone while it waited is owed nothing.
+      if (!request.raw.destroyed) done();
+    };
+    const what = overload.tooMuch() ?? (arrivals.take(begin) ? null : "event-loop");
+    if (what === null) return;
     onShed(what);
     // Not all at the same moment.
     const retryAfter = String(1 + Math.floor(dice() * 3));

@@ -9,6 +9,7 @@ import { killDuringImports } from "./kill-during-imports.js";
 import { killDuringWrites } from "./kill-during-writes.js";
 import { locksHeld } from "./locks-held.js";
 import { restoreBackup } from "./restore-backup.js";
+import { shedding } from "./shedding.js";
 import { stoppedUnderLoad } from "./stopped-under-load.js";
 import { workerLost } from "./worker-lost.js";
 
@@ -28,6 +29,7 @@ const faults: readonly Fault[] = [
   killDuringWrites,
   locksHeld,
   restoreBackup,
+  shedding,
   stoppedUnderLoad,
   workerLost,
 ];
@@ -41,5 +43,5 @@ if (fault === undefined || !Number.isInteger(tries) || tries < 1) {
 }
 const found = await fault.run(tries);
 console.log(JSON.stringify({ name: fault.name, ...found }));
-const bad = ["lost", "doubled", "wrong", "failed", "ended", "notReady", "tooSlow", "unclean"] as const;
+const bad = ["lost", "doubled", "wrong", "failed", "ended", "notReady", "tooSlow", "tooLittle", "unclean"] as const;
 process.exit(bad.some((each) => Number(found[each] ?? 0) > 0) ? 1 : 0);

@@ -11,8 +11,8 @@ import { startBalancer } from "./balancer.js";
 export const stoppedUnderLoad: Fault = { name: "stopped-under-load", tries: 20, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
-  // The balancer asks every 100 ms; a second is ample for it to notice.
-  const fleet = await startFleet(0, {}, { PREPWRIGHT_DRAIN_SECONDS: "1" });
+  // The balancer asks every 100 ms; that is ample for it to notice, on a machine that is busy with this very load too.
+  const fleet = await startFleet(0, {}, { PREPWRIGHT_DRAIN_SECONDS: "3" });
   const services: ServiceProcess[] = [];
   const balancer = await startBalancer(() => services.map(({ address }) => address));
   try {

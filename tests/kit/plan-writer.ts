@@ -83,6 +83,8 @@ export async function askGraphql<T>(
     },
     body: JSON.stringify({ query, variables }),
   });
+  const isJson = response.headers.get("content-type")?.includes("json") === true;
+  if (!isJson) throw new Error(`${response.status}: ${await response.text()}`);
   const { data, errors } = (await response.json()) as { data: T; errors?: unknown };
   if (errors !== undefined) throw new Error(`refused: ${JSON.stringify(errors)}`);
   return data;
