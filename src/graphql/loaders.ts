@@ -59,8 +59,9 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
   const rules = new DataLoader((dates: readonly string[]) => Promise.all(dates.map((date) => findRules(deps, date))));
   const rulesToday = (): Promise<KnownRules> => rules.load(deps.clock().toISOString().slice(0, 10));
   const dietsToday = async () => (await rulesToday()).allergens.diets;
-  const synonyms = new DataLoader<string, string | null>((slugs) => findSynonyms(deps, slugs));
-  const readFoods: FoodReader = (slugs) => Promise.all(slugs.map((slug) => foods.load(slug)));
+  const synonyms = listLoader((slugs) => findSynonyms(deps, slugs));
+  const foodLists = listLoader((slugs) => findFoods(deps, slugs));
+  const readFoods: FoodReader = (slugs) => foodLists.load(slugs);
   const readRules: RuleReader = async (date) => (await rules.load(date)).safety.keeping;
   const frozen = new Map<string, Promise<FrozenPlan>>();
   return {
@@ -85,7 +86,7 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
     today: async (bundles, household) =>
       foodsToday(bundles, household, await dietsToday(), {
         readFoods,
-        readSynonyms: (slugs) => Promise.all(slugs.map((slug) => synonyms.load(slug))),
+        readSynonyms: (slugs) => synonyms.load(slugs),
         readQuestion: () => keepingQuestion(household, deps.clock, readRules),
       }),
     withoutToday: async (household) => frozenFoods(household, await dietsToday()),
@@ -100,4 +101,19 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
 function opened(published: RevisionSummary, bundle: PlanBundle | null): FrozenPlan {
   if (bundle === null) throw new Error(`revision ${published.id} has no document`);
   return frozenPlan(published, bundle);
+}
+
+/** Loads lists of slugs, each as a whole: a promise for each of a plan's foods costs more than what it brings. */
+function listLoader<Found>(
+  read: (slugs: readonly string[]) => Promise<readonly Found[]>,
+): DataLoader<readonly string[], readonly Found[], string> {
+  return new DataLoader(
+    async (lists: readonly (readonly string[])[]) => {
+      const slugs = [...new Set(lists.flat())];
+      const found = await read(slugs);
+      const bySlug = new Map(slugs.map((slug, at) => [slug, found[at]!]));
+      return lists.map((list) => list.map((slug) => bySlug.get(slug)!));
+    },
+    { cacheKeyFn: (list) => JSON.stringify(list) },
+  );
 }

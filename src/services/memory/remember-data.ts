@@ -2,7 +2,7 @@ import type { Followed } from "../../persistence/signals.js";
 import type { Data } from "../deps.js";
 import type { Dependence } from "./generations.js";
 import type { Memory, Shelf } from "./memory.js";
-import { rememberReads } from "./remember-reads.js";
+import { rememberReads, type Reads } from "./remember-reads.js";
 
 /** Memory of a parsed document for each byte of its JSON, with what is compiled from it: see docs/speed.md. */
 const documentFactor = 6;
@@ -29,7 +29,7 @@ export function rememberData(
     shelf: Shelf,
     name: string,
     read: (keys: readonly Key[]) => Promise<readonly (Value | null)[]>,
-    more: Pick<Parameters<typeof rememberReads<Key, Value>>[1], "keyOf" | "dependenceOf" | "bytesOf">,
+    more: Omit<Reads<Key, Value>, "shelf" | "name" | "asOf" | "read">,
   ) => rememberReads(memory, { shelf, name, read, asOf, ...more });
   const afterwards =
     <Given extends readonly unknown[], Done>(write: (...given: Given) => Promise<Done>) =>
@@ -74,7 +74,13 @@ export function rememberData(
         dependenceOf: on("foods"),
         bytesOf: (food) => sizeOf(food) * objectFactor,
       }),
-      synonyms: rememberSynonyms(foods.synonyms, memory, asOf),
+      // Most foods are nobody else's other word: that there is none is worth as much as the word.
+      synonyms: keep("foods", "synonym", foods.synonyms, {
+        keyOf: String,
+        dependenceOf: on("foods"),
+        bytesOf: () => 100,
+        keepsNone: true,
+      }),
     },
     revisions: {
       ...revisions,
@@ -103,6 +109,8 @@ export function rememberData(
         keyOf: String,
         dependenceOf: on("foods"),
         bytesOf: (known) => sizeOf(known) * objectFactor,
+        // The open table may not be loaded.
+        keepsNone: true,
       }),
     },
     feeds: { ...feeds, save: afterwards(feeds.save), remove: afterwards(feeds.remove) },
@@ -113,22 +121,4 @@ export function rememberData(
     },
     transaction: afterwards(data.transaction) as Data["transaction"],
   };
-}
-
-/** Most foods are nobody else's other word: that there is none is worth as much as the word. */
-function rememberSynonyms(
-  read: Data["foods"]["synonyms"],
-  memory: Memory,
-  asOf: number | null,
-): Data["foods"]["synonyms"] {
-  const found = rememberReads<string, { readonly other: string | null }>(memory, {
-    shelf: "foods",
-    name: "synonym",
-    asOf,
-    read: async (slugs) => (await read(slugs)).map((other) => ({ other })),
-    keyOf: String,
-    dependenceOf: () => "foods",
-    bytesOf: () => 100,
-  });
-  return async (slugs) => (await found(slugs)).map((each) => each?.other ?? null);
 }
