@@ -57,10 +57,15 @@ export function showScaledLine({ amount, inUnit }: ScaledLine, facts: MeasureFac
 /** An exact ratio as the nearest double. */
 export const ratioValue = (ratio: RationalText): number => toNumber(ratio);
 
-function shown({ unit, ...amount }: PresentedAmount): ShownAmount {
+function shown({ value, upTo, exact, unit, text, grams, millilitres }: PresentedAmount): ShownAmount {
   const dimension = standardUnit(unit.id)?.dimension ?? null;
   return {
-    ...amount,
+    value,
+    upTo,
+    exact,
+    text,
+    grams,
+    millilitres,
     unit: { code: unit.id, name: unit.name, dimension: dimension === "BATCH" ? null : dimension },
   };
 }

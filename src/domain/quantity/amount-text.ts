@@ -3,7 +3,7 @@ import type { OwnMeasure } from "../model/food.js";
 import { fractionText } from "./fraction-text.js";
 import type { RestUnit, Scale } from "./kitchen-scales.js";
 import type { ReaderLocale } from "./reader-locale.js";
-import { roundOn, vanishes, type Rounded } from "./round.js";
+import { roundOn, type Rounded } from "./round.js";
 import { unitName, type ShownNumber } from "./unit-name.js";
 
 export interface TextReader {
@@ -21,13 +21,14 @@ interface Shown {
 
 /** The first scale that can show the amount. What rounds up to a scale's end belongs to the next: 1 kg, never 1000 g. */
 export const shownOn = (scales: readonly Scale[], base: number): Shown => {
-  const fitting = scales.find(
-    (scale) => base / scale.size < scale.until && roundOn(scale.grids, base / scale.size).value < scale.until - 1e-9,
-  );
-  const scale = fitting ?? scales.at(-1);
-  if (scale === undefined) throw new RangeError("no scale to show an amount on");
-  const value = base / scale.size;
-  return { scale, rounded: roundOn(scale.grids, value), tiny: vanishes(scale.grids, value) };
+  for (const [at, scale] of scales.entries()) {
+    const value = base / scale.size;
+    const isLast = at === scales.length - 1;
+    if (value >= scale.until && !isLast) continue;
+    const rounded = roundOn(scale.grids, value);
+    if (rounded.value < scale.until - 1e-9 || isLast) return { scale, rounded, tiny: value > 0 && rounded.value === 0 };
+  }
+  throw new RangeError("no scale to show an amount on");
 };
 
 const numberText = (value: number, { style }: Scale, { decimal }: ReaderLocale): string =>
@@ -74,22 +75,24 @@ const withUnit = (
 
 /**
  * `"1½ cups"`, `"2–3 tbsp"`, `"1 cup + 1 tbsp – 2 cups"`. `low` and `high` are base units (units, on a scale of its own);
- * `bare` leaves the unit away. Both ends are rounded once, here.
+ * `from` is the lower end as it is shown; `bare` leaves the unit away.
  */
 export const amountText = (
   scales: readonly Scale[],
+  from: Shown,
   low: number,
   high: number,
   own: readonly OwnMeasure[],
   reader: TextReader,
   bare: boolean,
 ): string => {
-  const [from, to] = [shownOn(scales, low), shownOn(scales, high)];
   const first = endText(from, low / from.scale.size, own, reader);
+  const firstText = withUnit(from.scale.unit, first, own, reader, bare);
+  if (low === high) return firstText;
+  const to = shownOn(scales, high);
   const last = endText(to, high / to.scale.size, own, reader);
   const lastText = withUnit(to.scale.unit, last, own, reader, bare);
-  const firstText = withUnit(from.scale.unit, first, own, reader, bare);
-  if (low === high || firstText === lastText) return lastText;
+  if (firstText === lastText) return lastText;
   const simple = from.scale.unit === to.scale.unit && first.rest === "" && last.rest === "";
   return simple ? `${first.number}–${lastText}` : `${firstText} – ${lastText}`;
 };

@@ -58,7 +58,8 @@ const present = (
   reader: AmountReader,
 ): PresentedAmount => {
   const textReader = { measures: reader.measures, locale: readerLocale(reader.locale) };
-  const { scale, rounded } = shownOn(scales, low);
+  const from = shownOn(scales, low);
+  const { scale, rounded } = from;
   const bare = scale.unit === "piece" && !facts.measures.some(({ name }) => name === "piece");
   const counted = { value: rounded.main, asFraction: scale.style === "FRACTION" && !Number.isInteger(rounded.main) };
   return {
@@ -66,7 +67,7 @@ const present = (
     upTo: high === low ? null : high / scale.size,
     exact: exactText(low / scale.size),
     unit: { id: scale.unit, name: unitName(scale.unit, counted, facts.measures, textReader) },
-    text: amountText(scales, low, high, facts.measures, textReader, bare),
+    text: amountText(scales, from, low, high, facts.measures, textReader, bare),
     ...weights,
   };
 };

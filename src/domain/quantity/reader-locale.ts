@@ -36,7 +36,12 @@ const build = (locale: string): ReaderLocale => {
   const plurals = new Intl.PluralRules(known);
   return {
     language: known,
-    decimal: (value, places) => (formats[places] ?? fine).format(value),
+    decimal: (value, places) => {
+      const format = formats[places];
+      // Up to where digits are grouped, whole numbers look the same in every locale; most amounts are such.
+      if (format !== undefined && value >= 1 && value < 1000 && Number.isInteger(value)) return String(value);
+      return (format ?? fine).format(value);
+    },
     plural: (value) => plurals.select(value),
   };
 };

@@ -51,12 +51,17 @@ export const sharesWithRest = (
 
 const nearest = (value: number, { period, offsets }: Grid): Rounded => {
   const base = Math.floor(value / period) * period;
-  const after: Rounded = { value: base + period, main: base + period, rest: 0 };
-  return offsets.reduce<Rounded>((best, offset) => {
-    const candidate = { value: base + offset.value, main: base + offset.share, rest: offset.rest };
-    const [distance, bestDistance] = [Math.abs(candidate.value - value), Math.abs(best.value - value)];
-    return distance < bestDistance ? candidate : best;
-  }, after);
+  let found = base + period;
+  let chosen: Offset | null = null;
+  for (const offset of offsets) {
+    const candidate = base + offset.value;
+    if (Math.abs(candidate - value) >= Math.abs(found - value)) continue;
+    found = candidate;
+    chosen = offset;
+  }
+  return chosen === null
+    ? { value: found, main: found, rest: 0 }
+    : { value: found, main: base + chosen.share, rest: chosen.rest };
 };
 
 /**
@@ -71,7 +76,3 @@ export const roundOn = (grids: readonly Grid[], value: number): Rounded => {
   const last = grids.at(-1);
   return last === undefined ? { value, main: value, rest: 0 } : nearest(value, last);
 };
-
-/** A share of one step on the finest grid, below which a value would be shown as nothing. */
-export const vanishes = (grids: readonly Grid[], value: number): boolean =>
-  value > 0 && roundOn(grids, value).value === 0;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fractionText } from "../../../src/domain/quantity/fraction-text.js";
-import { roundOn, shares, sharesWithRest, steps, vanishes } from "../../../src/domain/quantity/round.js";
+import { roundOn, shares, sharesWithRest, steps } from "../../../src/domain/quantity/round.js";
 
 describe("rounding on nested grids", () => {
   const grids = [shares([0], 0.01), shares([0, 0.5], 0.02), shares([0, 0.25, 0.5, 0.75], 0)];
@@ -35,12 +35,6 @@ describe("rounding on nested grids", () => {
     expect(roundOn([cups], 1 + 3 / 48)).toEqual({ value: 1 + 3 / 48, main: 1, rest: 3 });
     expect(roundOn([cups], 1.25)).toEqual({ value: 1.25, main: 1.25, rest: 0 });
     expect(cups.offsets.filter(({ value }) => value >= 1)).toEqual([]);
-  });
-
-  it("says what would be shown as nothing", () => {
-    expect(vanishes(grids, 0.1)).toBe(true);
-    expect(vanishes(grids, 0.13)).toBe(false);
-    expect(vanishes(grids, 0)).toBe(false);
   });
 
   it("leaves a value alone where there is no grid", () => {
