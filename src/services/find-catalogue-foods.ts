@@ -1,3 +1,4 @@
+import { onceFor } from "../domain/once-for.js";
 import type { Result } from "../domain/problem.js";
 import { failed, ok } from "../domain/problem.js";
 import { catalogueFacts, type CatalogueFacts } from "../imports/usda/catalogue-facts.js";
@@ -12,11 +13,12 @@ export interface CatalogueFood extends KnownCatalogueRow {
   readonly facts: CatalogueFacts;
 }
 
-const catalogueFood = ({ row, edition }: KnownCatalogueRow): CatalogueFood => ({
+/** Rows are kept as they were read, and so is what they say. */
+const catalogueFood = onceFor(({ row, edition }: KnownCatalogueRow): CatalogueFood => ({
   row,
   edition,
   facts: catalogueFacts(row, edition),
-});
+}));
 
 /** By their numbers in the table, in the order asked for; null where there is none. */
 export async function findCatalogueFoods(

@@ -1,4 +1,6 @@
 import type { Food } from "../domain/model/food.js";
+import { onceFor } from "../domain/once-for.js";
+import type { CatalogueFacts } from "../imports/usda/catalogue-facts.js";
 import { mergeCatalogueFood } from "../imports/usda/merge-catalogue-food.js";
 import type { Deps } from "./deps.js";
 import { findCatalogueFoods } from "./find-catalogue-foods.js";
@@ -14,9 +16,12 @@ export async function readInheritance(deps: Pick<Deps, "data">, numbers: readonl
   const facts = new Map(found.flatMap((entry) => (entry === null ? [] : [[entry.row.ndbNo, entry.facts]])));
   return (food) => {
     const inherited = food.ndbNo === null ? undefined : facts.get(food.ndbNo);
-    return inherited === undefined ? food : mergeCatalogueFood(food, inherited);
+    return inherited === undefined ? food : merged(inherited)(food);
   };
 }
+
+/** The same food each time, because much is known of a food as long as it lives. */
+const merged = onceFor((facts: CatalogueFacts) => onceFor((food: Food) => mergeCatalogueFood(food, facts)));
 
 /** Foods with all that they inherit, in the order given. */
 export async function inheritFacts<F extends Food | null>(

@@ -12,6 +12,7 @@ import { contributionsOf, restated, type Source } from "./contributions.js";
 import { effectiveServings } from "./eaters.js";
 import { useFoodStock } from "./food-stock.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
+import { lineContext } from "./line-context.js";
 import type { ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
 import { waitingOnList } from "./waiting-on-list.js";
 
@@ -95,6 +96,8 @@ function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
  * not hang on the order of the plans.
  */
 function frozenFoods(plans: readonly ScaledPlan[]): ReadonlyMap<string, Food> {
+  const [only, another] = plans;
+  if (only !== undefined && another === undefined) return lineContext(only.bundle).foods;
   const found = new Map<string, Food>();
   for (const { bundle } of plans) {
     for (const food of bundle.foods) {

@@ -12,6 +12,7 @@ export function waitingOnList(
   { food, contributions }: MergedNeed<Source>,
   plans: readonly ScaledPlan[],
 ): readonly Warning[] {
+  if (!contributions.some(({ part }) => part !== null)) return [];
   // What would not matter even if every part had to be used at once is no news.
   if (!notShared(contributions.map((each) => ({ ...each, keeps: each.keeps ?? 0 })))) return [];
   const sharesAll = !notShared(contributions);

@@ -21,9 +21,10 @@ interface Shown {
 
 /** The first scale that can show the amount. What rounds up to a scale's end belongs to the next: 1 kg, never 1000 g. */
 export const shownOn = (scales: readonly Scale[], base: number): Shown => {
-  for (const [at, scale] of scales.entries()) {
+  const last = scales.at(-1);
+  for (const scale of scales) {
     const value = base / scale.size;
-    const isLast = at === scales.length - 1;
+    const isLast = scale === last;
     if (value >= scale.until && !isLast) continue;
     const rounded = roundOn(scale.grids, value);
     if (rounded.value < scale.until - 1e-9 || isLast) return { scale, rounded, tiny: value > 0 && rounded.value === 0 };

@@ -32,6 +32,8 @@ const EXACT_DENOMINATOR_MAX = 1000;
 const EXACT_WITHIN = 1e-11;
 
 const exactText = (value: number): RationalText | null => {
+  // What the search below would find too, as long as its distance is less than a half.
+  if (Number.isInteger(value) && value < 1e9) return String(value);
   const found = nearestFraction(value, EXACT_DENOMINATOR_MAX, EXACT_WITHIN);
   return found === null ? null : rationalText(found.n, found.d);
 };

@@ -93,6 +93,7 @@ export interface PartOver {
 
 /** Of the pieces that parts are taken from, how many are left of each part; none where no part is used. */
 export function partsOver<S>(food: Food, contributions: readonly Contribution<S>[]): readonly PartOver[] {
+  if (food.parts.length === 0) return [];
   const sums = sumsOf(contributions);
   const { high } = piecesOf(contributions);
   const uncounted = new Set(contributions.filter(({ dimension }) => dimension === null).map(({ part }) => part));

@@ -1,4 +1,5 @@
 import { sameShare } from "../limits.js";
+import { onceFor } from "../once-for.js";
 import { contentGrid, greatestCommonDivisor } from "./packs-grid.js";
 import { LabelQueue } from "./packs-queue.js";
 
@@ -41,6 +42,32 @@ const bulkOf = (packs: readonly PricedPack[]): number =>
     return mine < theirs || (mine === theirs && pack.content > packs[best]!.content) ? at : best;
   }, 0);
 
+/** What a pack costs more than the same content of the bulk pack; exactly 0 where that is only the last digits. */
+const regretOf = ({ price, content }: PricedPack, ratio: number): number => {
+  const regret = price - ratio * content;
+  return regret <= price * tieShare ? 0 : regret;
+};
+
+type Shelf = ReturnType<typeof shelfOf>;
+
+/** What a search needs to know of the packs, whatever the amount. */
+const shelfOf = onceFor((packs: readonly PricedPack[]) => {
+  const bulk = bulkOf(packs);
+  const ratio = packs[bulk]!.price / packs[bulk]!.content;
+  const grid = contentGrid(packs.map(({ content }) => content));
+  return {
+    bulk,
+    ratio,
+    grid,
+    gridBulk: grid[bulk]!,
+    largest: Math.max(...packs.map(({ content }) => content)),
+    priceStep: packs.reduce((step, { price }) => greatestCommonDivisor(step, price), 0) || 1,
+    others: packs
+      .flatMap((pack, at) => (at === bulk ? [] : [{ at, regret: regretOf(pack, ratio) }]))
+      .toSorted((a, b) => a.regret - b.regret || packs[b.at]!.content - packs[a.at]!.content || a.at - b.at),
+  };
+});
+
 /**
  * Best-first over selections of packs other than the bulk pack, each of which is then filled up with the bulk pack. A label
  * is one selection. Two labels whose contents differ by whole bulk packs can be filled up to the same total, so the dearer
@@ -54,7 +81,7 @@ class CoverSearch {
   private readonly grid: readonly number[];
   private readonly gridBulk: number;
   private readonly priceStep: number;
-  private readonly others: readonly { readonly at: number; readonly regret: number }[];
+  private readonly others: Shelf["others"];
   private readonly target: number;
   private readonly slack: number;
   /** No total comes closer to the need: with 50 g packs, 120 g waste 30 g at least. */
@@ -76,26 +103,19 @@ class CoverSearch {
     private readonly packs: readonly PricedPack[],
     private readonly need: number,
   ) {
-    this.bulk = bulkOf(packs);
-    const { price, content } = packs[this.bulk]!;
-    this.ratio = price / content;
-    this.largest = Math.max(...packs.map((pack) => pack.content));
+    ({
+      bulk: this.bulk,
+      ratio: this.ratio,
+      largest: this.largest,
+      grid: this.grid,
+      gridBulk: this.gridBulk,
+      priceStep: this.priceStep,
+      others: this.others,
+    } = shelfOf(packs));
     this.slack = coverSlack(need);
     this.target = need - this.slack;
-    this.grid = contentGrid(packs.map((pack) => pack.content));
-    this.gridBulk = this.grid[this.bulk]!;
-    const unit = content / this.gridBulk;
+    const unit = packs[this.bulk]!.content / this.gridBulk;
     this.leastWaste = Math.max(0, Math.ceil((this.target / unit) * (1 - boundSlack)) * unit - need) + tieShare * need;
-    this.priceStep = packs.reduce((step, pack) => greatestCommonDivisor(step, pack.price), 0) || 1;
-    this.others = packs
-      .flatMap((pack, at) => (at === this.bulk ? [] : [{ at, regret: this.regretOf(pack) }]))
-      .toSorted((a, b) => a.regret - b.regret || packs[b.at]!.content - packs[a.at]!.content || a.at - b.at);
-  }
-
-  /** What a pack costs more than the same content of the bulk pack; exactly 0 where that is only the last digits. */
-  private regretOf(pack: PricedPack): number {
-    const regret = pack.price - this.ratio * pack.content;
-    return regret <= pack.price * tieShare ? 0 : regret;
   }
 
   /** No way of filling up such a selection beats the best cover known. */

@@ -1,3 +1,4 @@
+import { onceFor } from "../once-for.js";
 import { cheapestCover, type PricedPack } from "./packs-search.js";
 
 /** One pack a shop sells, ready to choose from. */
@@ -38,6 +39,17 @@ function candidatesOf(packs: readonly Candidate[]): readonly Candidate[] {
   });
 }
 
+/** What can be chosen from, whatever the amount; shelves live as long as their foods. */
+const shelved = onceFor((options: readonly PackOption[]) => {
+  const usable = options.flatMap(({ content, price }, at) =>
+    content > 0 && Number.isFinite(content) ? [{ at, content, price }] : [],
+  );
+  const priced = usable.flatMap(({ at, content, price }) => (price === null ? [] : [{ at, content, price }]));
+  const isPriced = priced.length > 0;
+  // Where no price is known all cost the same nothing, which leaves it to the waste.
+  return { packs: candidatesOf(isPriced ? priced : usable.map((pack) => ({ ...pack, price: 0 }))), isPriced };
+});
+
 /**
  * The cheapest whole packs that cover an amount; among equals the least waste, then the fewest packs, then as many as possible
  * of the larger. A pack without a price is taken only where no pack has one; then the least waste decides, and the price stays
@@ -48,14 +60,9 @@ function candidatesOf(packs: readonly Candidate[]): readonly Candidate[] {
  */
 export function choosePacks(toBuy: number, options: readonly PackOption[]): PackChoice | null {
   if (!Number.isFinite(toBuy)) throw new RangeError(`not an amount to buy: ${toBuy}`);
-  const usable = options.flatMap(({ content, price }, at) =>
-    content > 0 && Number.isFinite(content) ? [{ at, content, price }] : [],
-  );
-  if (usable.length === 0) return null;
+  const { packs, isPriced } = shelved(options);
+  if (packs.length === 0) return null;
   if (toBuy <= 0) return { counts: options.map(() => 0), content: 0, price: 0, proved: true };
-  const priced = usable.flatMap(({ at, content, price }) => (price === null ? [] : [{ at, content, price }]));
-  // Where no price is known all cost the same nothing, which leaves it to the waste.
-  const packs = candidatesOf(priced.length > 0 ? priced : usable.map((pack) => ({ ...pack, price: 0 })));
   const cover = cheapestCover(toBuy, packs);
   const counts = options.map(() => 0);
   packs.forEach(({ at }, i) => (counts[at] = cover.counts[i]!));
@@ -64,7 +71,7 @@ export function choosePacks(toBuy: number, options: readonly PackOption[]): Pack
   return {
     counts,
     content: sum(({ content }) => content),
-    price: priced.length > 0 ? sum(({ price }) => price) : null,
+    price: isPriced ? sum(({ price }) => price) : null,
     proved: cover.proved,
   };
 }

@@ -14,7 +14,16 @@ export const componentParent = (frozen: FrozenPlan, component: Component): Compo
   frozen,
 });
 
-export const foodParent = (food: Food, frozenIn: RevisionSummary | null): FoodParent => ({ ...food, frozenIn });
+export function foodParent(food: Food, frozenIn: RevisionSummary | null): FoodParent {
+  const last = lastParents.get(food);
+  if (last?.frozenIn === frozenIn) return last;
+  const parent = { ...food, frozenIn };
+  lastParents.set(food, parent);
+  return parent;
+}
+
+/** Foods in memory are shown again and again, mostly as of one revision. */
+const lastParents = new WeakMap<Food, FoodParent>();
 
 /** The food a line names, or null if it names a component. */
 export const foodOf = (frozen: FrozenPlan, item: LineItem): FoodParent | null =>
