@@ -23,7 +23,8 @@ import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { SavedDraft } from "../services/save-documents.js";
-import type { stateContents, stateNutrition } from "../services/state-contents.js";
+import type { KnownRules } from "../services/find-rules.js";
+import type { stateNutrition } from "../services/state-contents.js";
 import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
 
@@ -61,10 +62,10 @@ export interface ScaledPlanParent extends Shown {
   /** Computed when first asked for, and once. */
   readonly keeping: () => Promise<StorageAnswer>;
   readonly today: () => Promise<FoodsToday>;
-  readonly contents: () => PlanContents;
+  /** In force today. */
+  readonly rules: KnownRules;
   readonly nutrition: () => PlanNutrition;
 }
-type PlanContents = ReturnType<typeof stateContents>;
 type PlanNutrition = ReturnType<typeof stateNutrition>;
 export interface StorageGuidanceParent {
   readonly guidance: StorageGuidance;

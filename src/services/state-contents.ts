@@ -1,13 +1,13 @@
 import type { Food } from "../domain/model/food.js";
 import type { Household } from "../domain/model/household.js";
 import { latest, onceFor } from "../domain/once-for.js";
-import { allergenStatement } from "../domain/nutrition/allergens.js";
+import { allergenStatement, type AllergenStatement } from "../domain/nutrition/allergens.js";
 import type { AllergenRules } from "../domain/nutrition/allergen-rules.js";
-import { dietStatements } from "../domain/nutrition/diets.js";
+import { dietStatements, type DietStatement } from "../domain/nutrition/diets.js";
 import type { CompiledPlan } from "../domain/plan/compiled-plan.js";
 import { effectiveServings } from "../domain/plan/eaters.js";
 import { planNutrition } from "../domain/plan/contents.js";
-import { foodsEaten } from "../domain/plan/foods-eaten.js";
+import { foodsEaten, foodsOfDish } from "../domain/plan/foods-eaten.js";
 import type { Contents, PlanContents } from "../domain/plan/plan-answer.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
@@ -17,33 +17,59 @@ import type { Clock } from "./deps.js";
 
 export type { Contents } from "../domain/plan/plan-answer.js";
 
+/** What is said about lists of foods. Those of a dish are one list for all households of a compiled plan, so each is judged once. */
+interface Statements {
+  allergens(foods: readonly Food[]): AllergenStatement;
+  diets(foods: readonly Food[]): readonly DietStatement[];
+}
+
+/** Regions of readers, each on its day. */
+const keptRegions = 32;
+
+const statementsBy = onceFor((rules: AllergenRules) =>
+  latest(
+    keptRegions,
+    ({ region, today }) => JSON.stringify([region, today]),
+    ({ region, today }: { readonly region: string | null; readonly today: string }): Statements => ({
+      allergens: onceFor((foods) => allergenStatement(foods, rules, region, today)),
+      diets: onceFor((foods) => dietStatements(foods, rules, region)),
+    }),
+  ),
+);
+
+const statementsFor = ({ region }: Household, { allergens: rules }: RuleSet, clock: Clock): Statements =>
+  statementsBy(rules)({ region, today: clock().toISOString().slice(0, 10) });
+
 /** Allergens and diets of the whole plan and of each meal by slug, by the lists in force today in the reader's region. */
 export function stateContents(
   { compiled }: ScaledPlan,
-  { region }: Household,
-  { allergens: rules }: RuleSet,
+  household: Household,
+  rules: RuleSet,
   clock: Clock,
 ): PlanContents {
-  return contentsOf(compiled)(rules)({ region, today: clock().toISOString().slice(0, 10) });
+  const { allergens, diets } = statementsFor(household, rules, clock);
+  const of = (foods: readonly Food[]): Contents => ({ allergens: allergens(foods), diets: diets(foods) });
+  const { plan, meals } = foodsEaten(compiled);
+  return { plan: of(plan), meals: new Map([...meals].map(([meal, foods]) => [meal, of(foods)])) };
 }
 
-/** A plan is compiled for one region, so it is asked the same all day. */
-const contentsOf = onceFor((plan: CompiledPlan) =>
-  onceFor((rules: AllergenRules) =>
-    latest(
-      1,
-      ({ region, today }) => JSON.stringify([region, today]),
-      ({ region, today }: { readonly region: string | null; readonly today: string }): PlanContents => {
-        const of = (foods: readonly Food[]): Contents => ({
-          allergens: allergenStatement(foods, rules, region, today),
-          diets: dietStatements(foods, rules, region),
-        });
-        const foods = foodsEaten(plan);
-        return { plan: of(foods.plan), meals: new Map([...foods.meals].map(([meal, eaten]) => [meal, of(eaten)])) };
-      },
-    ),
-  ),
-);
+/** Allergens of the plan, or of one of its meals alone. */
+export const stateAllergens = (
+  { compiled }: ScaledPlan,
+  meal: string | null,
+  household: Household,
+  rules: RuleSet,
+  clock: Clock,
+): AllergenStatement => statementsFor(household, rules, clock).allergens(foodsOfDish(compiled, meal));
+
+/** Diets of the plan, or of one of its meals alone. */
+export const stateDiets = (
+  { compiled }: ScaledPlan,
+  meal: string | null,
+  household: Household,
+  rules: RuleSet,
+  clock: Clock,
+): readonly DietStatement[] => statementsFor(household, rules, clock).diets(foodsOfDish(compiled, meal));
 
 /** Nutrition of the plan and its meals for the servings really eaten. */
 export const stateNutrition = (scaled: ScaledPlan, household: Household) =>

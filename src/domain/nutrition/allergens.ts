@@ -1,7 +1,7 @@
 import type { AllergenPresence } from "../model/food.js";
 import { inForceOn, regionCovers } from "../model/region.js";
 import type { AllergenEntry, AllergenList, AllergenRules } from "./allergen-rules.js";
-import { gravest, presenceOf, presenceOfAny, type AllergenFood } from "./presence.js";
+import { presenceOf, presenceOfAny, presenceOrder, type AllergenFood } from "./presence.js";
 
 /** One allergen of a list, over all the foods. */
 export interface AllergenFinding {
@@ -98,22 +98,24 @@ function mergedEntries(lists: readonly AllergenList[]): readonly AllergenEntry[]
   return [...byCode.values()];
 }
 
+const slugsOf = (foods: readonly AllergenFood[]): readonly string[] => [...new Set(foods.map(({ slug }) => slug))];
+
 function finding(entry: AllergenEntry, foods: readonly AllergenFood[]): AllergenFinding {
-  const each = foods.map((food) => ({ food, presence: presenceOfAny(food, entry.includes) }));
-  const named = (presence: AllergenPresence): readonly string[] => [
-    ...new Set(each.flatMap((one) => (one.presence === presence ? [one.food.slug] : []))),
-  ];
+  const by: Readonly<Record<AllergenPresence, AllergenFood[]>> = {
+    CONTAINS: [],
+    MAY_CONTAIN: [],
+    UNKNOWN: [],
+    DOES_NOT_CONTAIN: [],
+  };
+  for (const food of foods) by[presenceOfAny(food, entry.includes)].push(food);
   return {
     code: entry.code,
     name: entry.name,
-    presence: gravest(
-      each.map(({ presence }) => presence),
-      "UNKNOWN",
-    ),
-    contains: named("CONTAINS"),
-    mayContain: named("MAY_CONTAIN"),
-    unknown: named("UNKNOWN"),
-    found: entry.includes.filter((code) => foods.some((food) => presenceOf(food, code) === "CONTAINS")),
+    presence: presenceOrder.find((presence) => by[presence].length > 0) ?? "UNKNOWN",
+    contains: slugsOf(by.CONTAINS),
+    mayContain: slugsOf(by.MAY_CONTAIN),
+    unknown: slugsOf(by.UNKNOWN),
+    found: entry.includes.filter((code) => by.CONTAINS.some((food) => presenceOf(food, code) === "CONTAINS")),
     threshold: entry.threshold,
   };
 }

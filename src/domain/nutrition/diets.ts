@@ -39,9 +39,13 @@ export function dietStatement(
   region: string | null,
   claims: readonly DietClaim[] = [],
 ): DietStatement {
-  const each = foods.map((food) => ({ slug: food.slug, fits: fitsDiet(food, diet, region) }));
-  const breaks = [...new Set(each.flatMap(({ slug, fits }) => (fits === false ? [slug] : [])))];
-  const unknown = [...new Set(each.flatMap(({ slug, fits }) => (fits === null ? [slug] : [])))];
+  const breaking = new Set<string>();
+  const open = new Set<string>();
+  for (const food of foods) {
+    const fits = fitsDiet(food, diet, region);
+    if (fits !== true) (fits === false ? breaking : open).add(food.slug);
+  }
+  const [breaks, unknown] = [[...breaking], [...open]];
   return {
     diet: diet.code,
     name: diet.name,
@@ -81,8 +85,13 @@ const mayBreak = (food: DietFood, diet: DietRule, breaks: readonly DietBreak[]):
 
 /** Of several statements the stricter: no, then not known. undefined: none. */
 function statementOf(food: DietFood, code: string): boolean | null | undefined {
-  const said = food.diets.flatMap(({ diet, fits }) => (diet === code ? [fits] : []));
-  return said.includes(false) ? false : said.includes(null) ? null : said[0];
+  let said: boolean | null | undefined;
+  for (const { diet, fits } of food.diets) {
+    if (diet !== code) continue;
+    if (fits === false) return false;
+    if (said !== null) said = fits;
+  }
+  return said;
 }
 
 /** The same list for the same rule and region, which is asked for each food in turn. */

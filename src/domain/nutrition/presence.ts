@@ -1,4 +1,5 @@
 import type { AllergenPresence, Food } from "../model/food.js";
+import { onceFor } from "../once-for.js";
 import { allergenGroups, groupOf } from "./allergen-codes.js";
 
 export type AllergenFood = Pick<Food, "slug" | "allergens">;
@@ -15,22 +16,19 @@ export const presenceOrder = [
 export const gravest = (presences: readonly AllergenPresence[], empty: AllergenPresence): AllergenPresence =>
   presenceOrder.find((presence) => presences.includes(presence)) ?? empty;
 
-type Statements = AllergenFood["allergens"];
-
-/** By the list itself, which nobody changes: a food is asked the same for every dish that it goes into. */
-const byCode = new WeakMap<Statements, ReadonlyMap<string, AllergenPresence>>();
-
-function statementsOf({ allergens }: AllergenFood): ReadonlyMap<string, AllergenPresence> {
-  const known = byCode.get(allergens);
-  if (known !== undefined) return known;
+/** By the list itself: a food is asked the same for every dish that it goes into. */
+const statementsOf = onceFor((allergens: AllergenFood["allergens"]): ReadonlyMap<string, AllergenPresence> => {
   const said = new Map<string, AllergenPresence>();
-  for (const { code, presence } of allergens) said.set(code, gravest([presence, said.get(code) ?? presence], presence));
-  byCode.set(allergens, said);
+  for (const { code, presence } of allergens) {
+    const before = said.get(code);
+    said.set(code, before === undefined ? presence : gravest([presence, before], presence));
+  }
   return said;
-}
+});
 
 /** What the food's own data says of a code, or null where it says nothing. Of two statements the graver counts. */
-const listed = (food: AllergenFood, code: string): AllergenPresence | null => statementsOf(food).get(code) ?? null;
+const listed = (food: AllergenFood, code: string): AllergenPresence | null =>
+  statementsOf(food.allergens).get(code) ?? null;
 
 /**
  * Whether a food contains one allergen. What its data does not list is unknown: a group that is contained leaves its
@@ -52,29 +50,22 @@ export function presenceOf(food: AllergenFood, code: string): AllergenPresence {
  * them, and its own "none" settles those nothing else is said of.
  */
 export function presenceOfAny(food: AllergenFood, codes: readonly string[]): AllergenPresence {
-  const answers = ofAny.get(food.allergens) ?? new WeakMap<readonly string[], AllergenPresence>();
-  ofAny.set(food.allergens, answers);
-  const answer = answers.get(codes) ?? findPresenceOfAny(food, codes);
-  answers.set(codes, answer);
-  return answer;
+  let mayContain = false;
+  const open: string[] = [];
+  for (const code of codes) {
+    const presence = presenceOf(food, code);
+    if (presence === "CONTAINS") return presence;
+    if (presence === "MAY_CONTAIN") mayContain = true;
+    else if (presence === "UNKNOWN") open.push(code);
+  }
+  if (mayContain) return "MAY_CONTAIN";
+  return open.every((code) => isSettled(food, code, codes)) ? "DOES_NOT_CONTAIN" : "UNKNOWN";
 }
 
-const ofAny = new WeakMap<Statements, WeakMap<readonly string[], AllergenPresence>>();
-
-function findPresenceOfAny(food: AllergenFood, codes: readonly string[]): AllergenPresence {
-  const each = codes.map((code) => ({ code, presence: presenceOf(food, code) }));
-  const worst = gravest(
-    each.map(({ presence }) => presence),
-    "UNKNOWN",
-  );
-  if (worst !== "UNKNOWN") return worst;
-  const open = each.filter(({ presence }) => presence === "UNKNOWN").map(({ code }) => code);
-  const settled = open.every((code) => {
-    if (listed(food, code) !== null) return false;
-    const group = groupOf(code);
-    if (group !== null) return codes.includes(group) && listed(food, group) === "DOES_NOT_CONTAIN";
-    const members = each.filter((other) => groupOf(other.code) === code);
-    return members.length > 0 && members.every(({ presence }) => presence === "DOES_NOT_CONTAIN");
-  });
-  return settled ? "DOES_NOT_CONTAIN" : "UNKNOWN";
+function isSettled(food: AllergenFood, code: string, codes: readonly string[]): boolean {
+  if (listed(food, code) !== null) return false;
+  const group = groupOf(code);
+  if (group !== null) return codes.includes(group) && listed(food, group) === "DOES_NOT_CONTAIN";
+  const members = codes.filter((other) => groupOf(other) === code);
+  return members.length > 0 && members.every((member) => presenceOf(food, member) === "DOES_NOT_CONTAIN");
 }

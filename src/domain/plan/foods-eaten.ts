@@ -29,3 +29,11 @@ export const foodsEaten = onceFor((plan: CompiledPlan): FoodsEaten => {
   const meals = new Map(plan.meals.map(({ meal, lines }) => [meal.slug, eatenIn(lines)]));
   return { plan: [...new Set([...meals.values()].flat())], meals };
 });
+
+/** Those of one meal, by its slug; null: of the whole plan. */
+export function foodsOfDish(plan: CompiledPlan, meal: string | null): readonly Food[] {
+  const eaten = foodsEaten(plan);
+  const found = meal === null ? eaten.plan : eaten.meals.get(meal);
+  if (found === undefined) throw new RangeError(`the plan has no meal ${meal ?? ""}`);
+  return found;
+}

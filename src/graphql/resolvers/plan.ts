@@ -6,7 +6,7 @@ import { listServings } from "../../services/list-servings.js";
 import { readHousehold } from "../../services/read-household.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
 import { inStage } from "../../services/stage.js";
-import { stateContents, stateNutrition } from "../../services/state-contents.js";
+import { stateNutrition } from "../../services/state-contents.js";
 import { showFor } from "../../services/show-amount.js";
 import { valueOf } from "../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../generated/resolver-types.js";
@@ -61,7 +61,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
       show: showFor(household, frozen.bundle.plan),
       today,
       keeping: once(() => guideStorage(scaled, household, deps.clock, loaders.readRules)),
-      contents: once(() => stateContents(scaled, household, rules, deps.clock)),
+      rules,
       nutrition: once(() => stateNutrition(scaled, household)),
     };
   },

@@ -2,7 +2,7 @@ import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
 import { planPrepSession } from "../../services/plan-prep-session.js";
 import { inStage } from "../../services/stage.js";
-import { findCautions, type Contents } from "../../services/state-contents.js";
+import { findCautions, stateAllergens, stateDiets } from "../../services/state-contents.js";
 import { valueOf } from "../errors.js";
 import { showAmount, showScaledLine } from "../../services/show-amount.js";
 import type {
@@ -37,25 +37,27 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
     session: valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, deps.clock))),
     frozen,
   }),
-  allergens: ({ contents, frozen }) => ({ ...contents().plan.allergens, frozen }),
-  diets: ({ contents, frozen }) => contents().plan.diets.map((diet) => ({ ...diet, frozen })),
+  allergens: ({ scaled, household, rules, frozen }, _, { deps }) => ({
+    ...stateAllergens(scaled, null, household, rules, deps.clock),
+    frozen,
+  }),
+  diets: ({ scaled, household, rules, frozen }, _, { deps }) =>
+    stateDiets(scaled, null, household, rules, deps.clock).map((diet) => ({ ...diet, frozen })),
   nutrition: ({ nutrition, frozen }) => ({ ...nutrition().plan, frozen }),
-  cautions: async ({ scaled, frozen }, _, { loaders }) =>
-    findCautions(scaled, await loaders.rulesToday()).cautions.map((caution) => ({ ...caution, frozen })),
+  cautions: ({ scaled, frozen, rules }) =>
+    findCautions(scaled, rules).cautions.map((caution) => ({ ...caution, frozen })),
   warnings: async ({ scaled, keeping }) => [...scaled.warnings, ...(await keeping()).warnings],
 };
-
-function contentsOf(plan: ScaledPlanParent, meal: string): Contents {
-  const found = plan.contents().meals.get(meal);
-  if (found === undefined) throw new Error(`the meal ${meal} has no contents`);
-  return found;
-}
 
 export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {
   meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
   factor: ({ scaled }) => scaled.factor,
-  allergens: ({ scaled, plan, frozen }) => ({ ...contentsOf(plan, scaled.meal.slug).allergens, frozen }),
-  diets: ({ scaled, plan, frozen }) => contentsOf(plan, scaled.meal.slug).diets.map((diet) => ({ ...diet, frozen })),
+  allergens: ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => ({
+    ...stateAllergens(scaled, meal.slug, household, rules, deps.clock),
+    frozen,
+  }),
+  diets: ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) =>
+    stateDiets(scaled, meal.slug, household, rules, deps.clock).map((diet) => ({ ...diet, frozen })),
   nutrition: ({ scaled, plan, frozen }) => {
     const found = plan.nutrition().meals.find(({ meal }) => meal === scaled.meal.slug);
     if (found === undefined) throw new Error(`the meal ${scaled.meal.slug} has no nutrition`);
