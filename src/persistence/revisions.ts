@@ -2,6 +2,7 @@ import { checksumOf } from "./canonical-json.js";
 import type { Data, OwnedSlug, RevisionRef, RevisionSummary } from "./data.js";
 import { BadCursor } from "./errors.js";
 import { bundleOf } from "./frozen-document.js";
+import type { Prisma } from "./generated/client.js";
 import { inOrder, isId } from "./keys.js";
 import { publishRevision, withdrawRevision } from "./publish-revision.js";
 import { revisionsOfPlan } from "./revisions-of-plan.js";
@@ -31,10 +32,9 @@ export function revisionData(session: Session): Data["revisions"] {
       return inOrder(ids, rows.map(summaryOf), ({ id }) => id, String);
     },
     bundles: async (ids) => {
-      const rows = await db.revision.findMany({
-        where: { id: { in: ids.filter(isId) } },
-        select: { id: true, format: true, document: true },
-      });
+      // Prisma's own reads walk through every value of a document, which takes longer than to parse it.
+      const rows = await db.$queryRaw<{ id: string; format: number; document: Prisma.JsonValue }[]>`
+        SELECT id, format, document FROM revisions WHERE id = ANY(${ids.filter(isId)}::uuid[])`;
       const found = rows.map(({ id, format, document }) => ({ id, bundle: bundleOf(id, format, document) }));
       return inOrder(ids, found, ({ id }) => id, String).map((each) => each?.bundle ?? null);
     },
