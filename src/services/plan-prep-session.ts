@@ -3,9 +3,10 @@ import { onceFor } from "../domain/once-for.js";
 import type { CompiledPlan } from "../domain/plan/compiled-plan.js";
 import { sessionInput } from "../domain/plan/session-input.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
-import { planSession } from "../domain/prep-session/schedule.js";
-import type { PrepSession } from "../domain/prep-session/session.js";
-import type { Result } from "../domain/problem.js";
+import { eveningWindow } from "../domain/prep-session/evening.js";
+import { planSession, withClockTimes } from "../domain/prep-session/schedule.js";
+import type { PrepSession, SessionInput } from "../domain/prep-session/session.js";
+import { ok, type Result } from "../domain/problem.js";
 import type { Clock } from "./deps.js";
 
 /** The longest one session is thought about; what is found by then is given with its gap. */
@@ -17,21 +18,41 @@ const keptSessions = 8;
 const kept = onceFor((_: CompiledPlan) => new Map<string, Result<PrepSession>>());
 
 /** Of one plan, sessions with equal keys are the same: they hang on how much is made, not on what is in it. */
-const keyOf = ({ components, meals }: ScaledPlan, { session }: Household): string =>
+const keyOf = ({ components, meals }: ScaledPlan, start: SessionInput["start"]): string =>
   JSON.stringify([
     components.map(({ batches, loads }) => [batches, loads]),
     meals.map(({ factor }) => factor),
-    session,
+    start && eveningWindow({ start, evening: null }),
   ]);
+
+/** Work that may be done the evening before hangs on how long before the session that is; the order of all other work does not. */
+const usesEvening = onceFor(({ components, meals }: CompiledPlan): boolean =>
+  [...components.map(({ route, component }) => route?.steps ?? component.steps), ...meals.map(({ meal }) => meal.steps)]
+    .flat()
+    .some(({ eveningBefore }) => eveningBefore),
+);
 
 /** The order of the prep session's work, within a second. Problems: those of `planSession`. */
 export function planPrepSession(scaled: ScaledPlan, household: Household, clock: Clock): Result<PrepSession> {
+  const { session } = household;
+  const start = session === null ? null : { instant: session.start, zone: session.zone };
+  const ordered = orderFor(scaled, household, usesEvening(scaled.compiled) ? start : null, clock);
+  return ordered.ok && start !== null ? ok(withClockTimes(ordered.value, start)) : ordered;
+}
+
+function orderFor(
+  scaled: ScaledPlan,
+  household: Household,
+  start: SessionInput["start"],
+  clock: Clock,
+): Result<PrepSession> {
   const sessions = kept(scaled.compiled);
-  const key = keyOf(scaled, household);
+  const key = keyOf(scaled, start);
   const known = sessions.get(key);
   if (known !== undefined) return known;
   const until = clock().getTime() + mostMilliseconds;
-  const found = planSession(sessionInput(scaled, household), { shouldStop: () => clock().getTime() > until });
+  const input = { ...sessionInput(scaled, household), start };
+  const found = planSession(input, { shouldStop: () => clock().getTime() > until });
   // A search that was cut short may come further the next time.
   if (found.ok && found.value.optimal && found.value.handsFreeOptimal) keep(sessions, key, found);
   return found;

@@ -11,7 +11,13 @@ import { demo, demoBundle } from "../graphql/open-test-app.js";
 const clock = (): Date => new Date("2026-03-01T09:00:00Z");
 
 const households = fc.record({
-  session: fc.constantFrom(null, { start: "2026-03-07T09:00:00Z", zone: "Europe/Lisbon" }),
+  session: fc.constantFrom(
+    null,
+    { start: "2026-03-07T09:00:00Z", zone: "Europe/Lisbon" },
+    // At the same hour of another day, and after a night in which the clocks go forward.
+    { start: "2026-03-14T09:00:00Z", zone: "Europe/Lisbon" },
+    { start: "2026-03-29T07:00:00Z", zone: "Europe/Berlin" },
+  ),
   region: fc.constantFrom(null, "XA"),
   routes: fc.record({ mode: fc.constantFrom("AS_WRITTEN" as const, "LEAST_WORK" as const), byName: fc.constant([]) }),
   eaters: fc.constantFrom(null, [{ count: 1, portion: "5/2" }]),

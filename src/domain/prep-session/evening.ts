@@ -31,12 +31,17 @@ export function eveningWindow({ start, evening }: Pick<SessionInput, "start" | "
 }
 
 /** ISO date and time with the zone's offset, so many minutes after the start; null when there is no start. */
-export function clockTime(start: SessionInput["start"], minute: number): string | null {
-  if (start === null) return null;
-  return Temporal.Instant.from(start.instant)
-    .add({ minutes: minute })
-    .toZonedDateTimeISO(start.zone)
-    .toString({ timeZoneName: "never" });
+export function clockOf(start: SessionInput["start"]): (minute: number) => string | null {
+  if (start === null) return () => null;
+  const begun = Temporal.Instant.from(start.instant);
+  const known = new Map<number, string>();
+  return (minute) => {
+    const time =
+      known.get(minute) ??
+      begun.add({ minutes: minute }).toZonedDateTimeISO(start.zone).toString({ timeZoneName: "never" });
+    known.set(minute, time);
+    return time;
+  };
 }
 
 /**

@@ -1,6 +1,6 @@
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { criticalPath } from "./critical-path.js";
-import { clockTime, eveningWindow } from "./evening.js";
+import { clockOf, eveningWindow } from "./evening.js";
 import { handOut } from "./hand-out.js";
 import { kitchenProblem, type KitchenProblem } from "./kitchen-problem.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem } from "./rcpsp-problem.js";
@@ -34,6 +34,18 @@ interface Timetable {
 export function planSession(input: SessionInput, budget: SessionBudget = {}): Result<PrepSession> {
   const checked = checkSession(input);
   if (!checked.ok) return checked;
+  const ordered = orderWork(input, budget);
+  return ordered.ok ? ok(withClockTimes(ordered.value, input.start)) : ordered;
+}
+
+/** The same session with the times of its tasks on the clock. @param start read or checked already */
+export function withClockTimes(session: PrepSession, start: SessionInput["start"]): PrepSession {
+  const at = clockOf(start);
+  const tasks = session.tasks.map((task) => ({ ...task, startsAt: at(task.startMinute), endsAt: at(task.endMinute) }));
+  return { ...session, tasks };
+}
+
+function orderWork(input: SessionInput, budget: SessionBudget): Result<PrepSession> {
   const early = taskPlan(input, true);
   const first = attempt(early, input, budget);
   if (first.ok || !early.tasks.some((task) => task.eveningBefore)) return first;
@@ -119,8 +131,8 @@ function sessionOf(plan: TaskPlan, input: SessionInput, kitchen: KitchenProblem,
       attention: task.cooks > 0 ? "HANDS_ON" : "UNATTENDED",
       startMinute,
       endMinute,
-      startsAt: clockTime(input.start, startMinute),
-      endsAt: clockTime(input.start, endMinute),
+      startsAt: null,
+      endsAt: null,
       cooks: given[index]!.cooks,
       appliance: task.appliance,
       lanes: given[index]!.lanes,

@@ -1,4 +1,5 @@
 import { Temporal } from "temporal-polyfill";
+import { onceFor } from "../once-for.js";
 import type { KeepingRule, PublishedKeepingRule } from "../model/keeping.js";
 
 /** A length as its rule counts it. */
@@ -34,16 +35,12 @@ export const lastingDays = ({ days, counts, firstDay }: Span): number =>
 /** Whole seconds; a millionth more, because hours as fractions of days are not exact in binary. */
 const secondsOfDays = (days: number): number => Math.floor(days * 86_400 + 1e-6);
 
-const starts = new WeakMap<Moment, Temporal.ZonedDateTime>();
-
-/** Read once for each session: every rule of a plan asks for it. */
-const startOf = (session: Moment): Temporal.ZonedDateTime => {
-  const known = starts.get(session);
-  if (known !== undefined) return known;
-  const start = Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone);
-  starts.set(session, start);
-  return start;
-};
+/** A session's start, and what was worked out from it: the rules of a plan ask for the same few dates again and again. */
+const calendarOf = onceFor((session: Moment) => ({
+  start: Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone),
+  dates: new Map<number, string>(),
+  ends: new Map<string, End>(),
+}));
 
 const endOfDay = (date: Temporal.PlainDate, zone: string): string =>
   date.add({ days: 1 }).toZonedDateTime(zone).toInstant().subtract({ seconds: 1 }).toString();
@@ -57,13 +54,24 @@ export function endOf(span: Span, madeDay: number, session: Moment | null): End 
   const lasting = lastingDays(span);
   const day = madeDay + (span.counts === "HOURS" ? lasting : Math.floor(lasting));
   if (session === null) return { day, lastDay: null, until: null };
-  const made = startOf(session).add({ days: madeDay });
-  if (span.counts === "HOURS") {
-    const until = made.add({ seconds: secondsOfDays(lasting) });
-    return { day, lastDay: until.toPlainDate().toString(), until: until.toInstant().toString() };
-  }
+  const { start, ends } = calendarOf(session);
+  const key = `${span.counts} ${lasting} ${madeDay}`;
+  const known = ends.get(key);
+  if (known !== undefined) return known;
+  const made = start.add({ days: madeDay });
+  const end = { day, ...(span.counts === "HOURS" ? afterHours(made, lasting) : afterDays(made, lasting)) };
+  ends.set(key, end);
+  return end;
+}
+
+function afterHours(made: Temporal.ZonedDateTime, lasting: number): Omit<End, "day"> {
+  const until = made.add({ seconds: secondsOfDays(lasting) });
+  return { lastDay: until.toPlainDate().toString(), until: until.toInstant().toString() };
+}
+
+function afterDays(made: Temporal.ZonedDateTime, lasting: number): Omit<End, "day"> {
   const lastDay = made.toPlainDate().add({ days: Math.floor(lasting) });
-  return { day, lastDay: lastDay.toString(), until: endOfDay(lastDay, session.zone) };
+  return { lastDay: lastDay.toString(), until: endOfDay(lastDay, made.timeZoneId) };
 }
 
 /** Sorts the end that comes first to the front. Without a session the smaller number does, and of equals the one in hours. */
@@ -71,7 +79,7 @@ export function compareEnds(
   a: End & { readonly counts: Span["counts"] },
   b: End & { readonly counts: Span["counts"] },
 ) {
-  if (a.until !== null && b.until !== null) {
+  if (a.until !== null && b.until !== null && a.until !== b.until) {
     const order = Date.parse(a.until) - Date.parse(b.until);
     if (order !== 0) return order;
   }
@@ -80,8 +88,13 @@ export function compareEnds(
 }
 
 /** ISO date of a day after the session, in its zone; null without a session. */
-export const dateOfDay = (day: number, session: Moment | null): string | null =>
-  session === null ? null : startOf(session).toPlainDate().add({ days: day }).toString();
+export function dateOfDay(day: number, session: Moment | null): string | null {
+  if (session === null) return null;
+  const { start, dates } = calendarOf(session);
+  const date = dates.get(day) ?? start.toPlainDate().add({ days: day }).toString();
+  dates.set(day, date);
+  return date;
+}
 
 /** Whether a day after the session lies past an end. A meal's hour is not known, so its day is what counts. */
 export const isPast = (day: number, end: End, session: Moment | null): boolean => {
