@@ -5,7 +5,7 @@ import { startFleet } from "./fleet.js";
 import { spread, startLoad } from "./load.js";
 
 /** Strangers take every connection the server has left, after those of the services were cut. */
-export const connectionsExhausted: Fault = { name: "connections-exhausted", tries: 5, run };
+export const connectionsExhausted: Fault = { name: "connections-exhausted", tries: 5, fewTries: 1, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   // Ten for each service, three that are kept for a superuser, and a few for strangers.

@@ -7,7 +7,7 @@ import { spread, startLoad } from "./load.js";
  * Restarts the database under load, again and again, by turns as an operator does it and by a crash. Says how long after it answers
  * again the services write again.
  */
-export const databaseRestarted: Fault = { name: "database-restarted", tries: 20, run };
+export const databaseRestarted: Fault = { name: "database-restarted", tries: 20, fewTries: 2, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   const fleet = await startFleet(2);

@@ -16,7 +16,7 @@ const megabytes = 400;
  * Fills up the disk below the embedded database while writers write, makes room again, and does it again after a restart. The disk is
  * one of its own in memory, so it takes root.
  */
-export const diskFull: Fault = { name: "disk-full", tries: 3, run };
+export const diskFull: Fault = { name: "disk-full", tries: 3, fewTries: 1, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   execFileSync(process.execPath, ["scripts/build.mjs"], { stdio: "ignore" });

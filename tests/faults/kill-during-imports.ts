@@ -122,6 +122,7 @@ const ended = (child: ChildProcess): Promise<void> =>
 export const killDuringImports: Fault = {
   name: "kill-during-imports",
   tries: 200,
+  fewTries: 3,
   run: async (tries) => {
     // A night is over with two or three kills, mostly.
     const nights = Math.max(2, Math.ceil(tries / 2));

@@ -14,7 +14,7 @@ const patienceOfReaders = 2_500;
  * A stranger locks the plans for seconds, as a migration or a report would; more writers come than there are connections.
  * Readers must go on meanwhile, and writers afterwards.
  */
-export const locksHeld: Fault = { name: "locks-held", tries: 5, run };
+export const locksHeld: Fault = { name: "locks-held", tries: 5, fewTries: 1, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   const fleet = await startFleet(1);

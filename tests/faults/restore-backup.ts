@@ -13,7 +13,7 @@ import type { Fault } from "./fault.js";
  * Backs a database up with pg_dump while writers publish, restores it, and looks whether everything is there that was acknowledged
  * before; then once at rest, where every row of every table must come back the same. The embedded database by a copy of its folder.
  */
-export const restoreBackup: Fault = { name: "restore-backup", tries: 5, run };
+export const restoreBackup: Fault = { name: "restore-backup", tries: 5, fewTries: 1, run };
 
 const writers = 3;
 

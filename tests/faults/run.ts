@@ -1,3 +1,5 @@
+import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { parseArgs } from "node:util";
 import { clockJumps } from "./clock-jumps.js";
 import { connectionsCut } from "./connections-cut.js";
@@ -15,9 +17,10 @@ import { workerLost } from "./worker-lost.js";
 
 /**
  * npm run faults -- NAME [--tries N]
+ * npm run faults -- --few
  *
- * Runs one fault script. The last line is JSON: what was tried, and what was lost. Exits with 1 if
- * anything was, or if anything was wrong.
+ * Runs one fault script, or all of them with few tries each. The last line of a script is JSON: what was tried, and what was lost.
+ * Exits with 1 if anything was, or if anything was wrong.
  */
 const faults: readonly Fault[] = [
   clockJumps,
@@ -34,14 +37,41 @@ const faults: readonly Fault[] = [
   workerLost,
 ];
 
-const { positionals, values } = parseArgs({ allowPositionals: true, options: { tries: { type: "string" } } });
+/** These wait most of the time, so the others run beside them. */
+const waiting: readonly Fault[] = [clockJumps, workerLost];
+
+/** What none of may be. */
+const bad = ["lost", "doubled", "wrong", "failed", "ended", "notReady", "tooSlow", "tooLittle", "unclean"] as const;
+
+/** Each in a process of its own, so that none disturbs what another measures. Names of those that found something. */
+async function runAll(chosen: readonly Fault[]): Promise<readonly string[]> {
+  const failed: string[] = [];
+  for (const { name, fewTries } of chosen) {
+    const args = ["--import", "tsx", "tests/faults/run.ts", name, "--tries", String(fewTries)];
+    const [code] = (await once(spawn(process.execPath, args, { stdio: "inherit" }), "exit")) as [number | null];
+    if (code !== 0) failed.push(name);
+  }
+  return failed;
+}
+
+const { positionals, values } = parseArgs({
+  allowPositionals: true,
+  options: { tries: { type: "string" }, few: { type: "boolean", default: false } },
+});
+if (values.few) {
+  const others = faults.filter((each) => !waiting.includes(each));
+  const failed = (await Promise.all([runAll(waiting), runAll(others)])).flat();
+  if (failed.length > 0) console.error(`not as it should be: ${failed.join(", ")}`);
+  process.exit(failed.length > 0 ? 1 : 0);
+}
 const fault = faults.find(({ name }) => name === positionals[0]);
 const tries = Number(values.tries ?? fault?.tries);
 if (fault === undefined || !Number.isInteger(tries) || tries < 1) {
-  console.error(`usage: npm run faults -- NAME [--tries N]\nnames: ${faults.map(({ name }) => name).join(", ")}`);
+  console.error(
+    `usage: npm run faults -- NAME [--tries N], or --few\nnames: ${faults.map(({ name }) => name).join(", ")}`,
+  );
   process.exit(2);
 }
 const found = await fault.run(tries);
 console.log(JSON.stringify({ name: fault.name, ...found }));
-const bad = ["lost", "doubled", "wrong", "failed", "ended", "notReady", "tooSlow", "tooLittle", "unclean"] as const;
 process.exit(bad.some((each) => Number(found[each] ?? 0) > 0) ? 1 : 0);

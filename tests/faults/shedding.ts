@@ -27,7 +27,7 @@ const callers = 8;
  * The client and the database share the machine with it, and take more of it the more is offered. So the aim is on answers for a second
  * of the service's own processor time; what that comes to on the clock is told beside.
  */
-export const shedding: Fault = { name: "shedding", tries: 3, run };
+export const shedding: Fault = { name: "shedding", tries: 3, fewTries: 1, run };
 
 interface Measured extends OfferResult {
   readonly perProcessorSecond: number;

@@ -8,7 +8,7 @@ import { startBalancer } from "./balancer.js";
  * Two services behind a balancer that sends each request to the next one which says it is ready. One after the other is stopped by
  * SIGTERM under load and replaced, as a deployment does it. No request may fail.
  */
-export const stoppedUnderLoad: Fault = { name: "stopped-under-load", tries: 20, run };
+export const stoppedUnderLoad: Fault = { name: "stopped-under-load", tries: 20, fewTries: 2, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   // The balancer asks every 100 ms; that is ample for it to notice, on a machine that is busy with this very load too.

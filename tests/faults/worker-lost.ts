@@ -16,7 +16,7 @@ const rowsOfAList = 40_000;
  * Ends one of two workers by SIGKILL in the midst of an import and of sending webhooks. The other one must end the import, with every
  * row once, and send every message at least once.
  */
-export const workerLost: Fault = { name: "worker-lost", tries: 5, run };
+export const workerLost: Fault = { name: "worker-lost", tries: 5, fewTries: 1, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   const fleet = await startFleet(0, {}, { PREPWRIGHT_ALLOW_PRIVATE_WEBHOOKS: "1" });
