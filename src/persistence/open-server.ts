@@ -112,7 +112,9 @@ function openPool(url: string, size: number, log: PersistenceLog | undefined): p
     connectionTimeoutMillis: 10_000,
     ...everyConnection,
   });
-  // Without a listener, an idle connection that the server closes would end the process; the pool replaces it.
+  // One that is lost while it is used is told of by its statement, and would end the process if nobody listened.
+  pool.on("connect", (client) => client.on("error", () => undefined));
+  // So would an idle one that the server closes; the pool replaces it.
   pool.on("error", (error) => log?.warn({ err: error }, "the database closed an idle connection"));
   return pool;
 }

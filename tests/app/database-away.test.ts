@@ -103,30 +103,33 @@ describe("while the database server is stopped", () => {
     await server.resume();
   });
 
-  it("what is cut in the midst of it is told the same, and all is well once the server is back", async () => {
-    const other = new pg.Client({ connectionString: server.url.replace(/postgres$/, "away") });
-    other.on("error", () => undefined);
-    await other.connect();
-    await other.query('BEGIN; LOCK TABLE "plans", "revisions", "publishers" IN ACCESS EXCLUSIVE MODE');
-    const unasked = `{ plan(publisher: "${publisher}", slug: "roots-and-barley") { title scaled(servings: 5) { servings } } }`;
-    const running = [app.ask(unasked), app.ask(save, {}, token), app.ask(`{ plans { edges { node { slug } } } }`)];
-    await expect
-      .poll(async () => {
-        const { rows } = await other.query(
-          "SELECT count(*)::int AS n FROM pg_locks WHERE NOT granted AND locktype = 'relation'",
-        );
-        return rows[0]?.n;
-      })
-      .toBe(running.length);
-    await server.halt();
-    const cut = await Promise.all(running);
-    expect(cut.map((answer) => [answer.status, codesOf(answer)])).toEqual(cut.map(() => [503, ["UNAVAILABLE"]]));
-    await server.resume();
-    await expect.poll(async () => (await app.ask(question)).status).toBe(200);
-    const made = await app.ask(save, {}, token);
-    expect([made.errors, made.data]).toEqual([[], { createPublisher: { publisher: { slug: "fourth-gate" } } }]);
-    expect(app.logged.filter((line) => line.includes('"level":50'))).toEqual([]);
-  });
+  it.each(["fast", "immediate"] as const)(
+    "what is cut in the midst of it by a stop (%s) is told the same, and all is well after it",
+    async (mode) => {
+      const other = new pg.Client({ connectionString: server.url.replace(/postgres$/, "away") });
+      other.on("error", () => undefined);
+      await other.connect();
+      await other.query('BEGIN; LOCK TABLE "plans", "revisions", "publishers" IN ACCESS EXCLUSIVE MODE');
+      const unasked = `{ plan(publisher: "${publisher}", slug: "roots-and-barley") { title scaled(servings: 5) { servings } } }`;
+      const running = [app.ask(unasked), app.ask(save, {}, token), app.ask(`{ plans { edges { node { slug } } } }`)];
+      await expect
+        .poll(async () => {
+          const { rows } = await other.query(
+            "SELECT count(*)::int AS n FROM pg_locks WHERE NOT granted AND locktype = 'relation'",
+          );
+          return rows[0]?.n;
+        })
+        .toBe(running.length);
+      await server.halt(mode);
+      const cut = await Promise.all(running);
+      expect(cut.map((answer) => [answer.status, codesOf(answer)])).toEqual(cut.map(() => [503, ["UNAVAILABLE"]]));
+      await server.resume();
+      await expect.poll(async () => (await app.ask(question)).status).toBe(200);
+      const made = await app.ask(save, {}, token);
+      expect([made.errors, made.data]).toEqual([[], { createPublisher: { publisher: { slug: "fourth-gate" } } }]);
+      expect(app.logged.filter((line) => line.includes('"level":50'))).toEqual([]);
+    },
+  );
 });
 
 describeOnServer("where all connections are taken", (open) => {

@@ -37,7 +37,8 @@ async function run(tries: number): ReturnType<Fault["run"]> {
     }
     const counts = await load.stop();
     const audit = await fleet.look(({ sql }) => load.audit(sql));
-    return { tries, ...audit, ...counts, recoveryMs: spread(recovery) };
+    const ended = fleet.services.filter(({ child }) => child.exitCode !== null).length;
+    return { tries, ...audit, ...counts, recoveryMs: spread(recovery), ended };
   } finally {
     await fleet.stop();
   }

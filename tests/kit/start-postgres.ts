@@ -4,6 +4,7 @@ import { chmod, mkdtemp, readFile, rm, symlink } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join, relative, resolve } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
 import pg from "pg";
 import { freePort } from "./free-port.js";
 
@@ -13,8 +14,8 @@ export interface PostgresServer {
   /** Folder of its data. */
   readonly folder: string;
   createDatabase(name: string): Promise<string>;
-  /** Ends it, and cuts what runs. */
-  halt(): Promise<void>;
+  /** Ends it: `fast` tells whoever it cuts, `immediate` is a crash. */
+  halt(mode?: "fast" | "immediate"): Promise<void>;
   /** Starts it again on the same port and data. */
   resume(): Promise<void>;
   /** Stops it and removes its data. */
@@ -68,7 +69,7 @@ export async function startPostgres(flags: readonly string[] = []): Promise<Post
       await client.end();
       return Object.assign(new URL(url), { pathname: `/${name}` }).href;
     },
-    halt: () => server.stop(),
+    halt: (mode = "fast") => (mode === "fast" ? server.stop() : crash(folder)),
     resume: () => server.start(),
     stop: async () => {
       await server.stop();
@@ -77,6 +78,21 @@ export async function startPostgres(flags: readonly string[] = []): Promise<Post
       watch.kill();
     },
   };
+}
+
+async function crash(folder: string): Promise<void> {
+  const [pid] = (await readFile(join(folder, "postmaster.pid"), "utf8")).split("\n");
+  process.kill(Number(pid), "SIGQUIT");
+  while (isAlive(Number(pid))) await wait(20);
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    return process.kill(pid, 0);
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "ESRCH") return false;
+    throw error;
+  }
 }
 
 /**
