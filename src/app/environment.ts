@@ -235,6 +235,44 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
   };
 }
 
+/** A variable as it counts, as a shell would write it. */
+export interface Setting {
+  readonly name: keyof typeof variables.shape;
+  /** null: it is not set, and has no default. It may hold a secret: see `shown-setting.ts`. */
+  readonly value: string | null;
+  readonly from: "environment" | "default";
+}
+
+export type SettingsResult =
+  | { readonly ok: true; readonly settings: readonly Setting[]; readonly unknown: readonly string[] }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/** Every variable of the service and what it comes to; and those that look like ours and are none, as a slip of the pen makes them. */
+export function readSettings(given: Readonly<Record<string, string | undefined>> = process.env): SettingsResult {
+  const read = readEnvironment(given);
+  if (!read.ok) return read;
+  const defaults: Readonly<Record<string, unknown>> = {
+    ...variables.parse({}),
+    PREPWRIGHT_DRAIN_SECONDS: read.value.drainMs,
+  };
+  const names = Object.keys(variables.shape) as Setting["name"][];
+  const settings = names.map((name): Setting => {
+    const own = given[name] ?? "";
+    return own === ""
+      ? { name, value: asWritten(name, defaults[name]), from: "default" }
+      : { name, value: own, from: "environment" };
+  });
+  const known = new Set<string>([...names, ...clientVariables]);
+  const unknown = Object.keys(given).filter((name) => name.startsWith("PREPWRIGHT_") && !known.has(name));
+  return { ok: true, settings, unknown };
+}
+
+/** Seconds are read into milliseconds. */
+function asWritten(name: string, value: unknown): string | null {
+  if (typeof value === "number") return String(name.endsWith("_SECONDS") ? value / 1000 : value);
+  return typeof value === "string" && value !== "" ? value : null;
+}
+
 /** Beside the schema, because a schema-wide rule is not asked once a single variable is wrong. */
 function embeddedInProduction(set: Readonly<Record<string, string | undefined>>): readonly string[] {
   const allowed = set["PREPWRIGHT_ALLOW_EMBEDDED"] === "1";
@@ -267,6 +305,8 @@ export interface ClientSettings {
   /** A secret: shown nowhere. */
   readonly token: string | null;
 }
+
+const clientVariables = ["PREPWRIGHT_SERVER", "PREPWRIGHT_TOKEN"] as const;
 
 /** `PREPWRIGHT_SERVER` and `PREPWRIGHT_TOKEN`. */
 export function readClientSettings(given: Readonly<Record<string, string | undefined>> = process.env): ClientSettings {

@@ -1,8 +1,9 @@
-/** Access tokens, secrets of webhooks, passwords in addresses, and what stands after Bearer. */
+/** Access tokens, secrets of webhooks, passwords in addresses, before the host and among the parameters, and what stands after Bearer. */
 const secrets: readonly (readonly [RegExp, string])[] = [
   [/prepwright_([0-9A-Za-z]{8})[0-9A-Za-z]+/g, "prepwright_$1…"],
   [/whsec_[0-9A-Za-z+/=]+/g, "whsec_…"],
   [/([a-z][a-z0-9+.-]*:\/\/[^\s:@/"]*):[^\s@"]+@/gi, "$1:…@"],
+  [/([?&](?:ssl)?password=)[^&\s"]+/gi, "$1…"],
   [/(Bearer\s+)[^\s"\\]+/gi, "$1…"],
 ];
 

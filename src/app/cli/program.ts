@@ -2,6 +2,7 @@ import { Command, CommanderError } from "commander";
 import { usualServer } from "./remote-service.js";
 import type { Runner } from "./command.js";
 import { addCheck } from "./commands/check.js";
+import { addConfig } from "./commands/config.js";
 import { addImport } from "./commands/import.js";
 import { addPublish } from "./commands/publish.js";
 import { addPublisher } from "./commands/publisher.js";
@@ -18,7 +19,7 @@ import { showOutcome, type Output } from "./show-outcome.js";
 const commands = [
   ...[addCheck, addPublish, addPull, addWithdraw, addImport],
   ...[addToken, addPublisher, addRules],
-  ...[addServe, addWorker],
+  ...[addServe, addWorker, addConfig],
 ];
 
 const endings = `
