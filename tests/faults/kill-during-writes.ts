@@ -24,7 +24,7 @@ const ahead = 2;
  * Ends the service by SIGKILL while writers save and publish through it, again and again, and then looks whether anything is
  * missing that it had acknowledged, whether any revision is half there, and whether every webhook came at least once.
  */
-export const killDuringWrites: Fault = { name: "kill-during-writes", tries: 500, fewTries: 5, run };
+export const killDuringWrites: Fault = { name: "kill-during-writes", tries: 500, fewTries: 12, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   execFileSync(process.execPath, ["scripts/build.mjs"], { stdio: "ignore" });
