@@ -5,7 +5,7 @@ import { startFleet } from "./fleet.js";
 import { startLoad } from "./load.js";
 
 /** Ends connections of the services at random moments, in the midst of transactions too. */
-export const connectionsCut: Fault = { name: "connections-cut", tries: 300, fewTries: 60, run };
+export const connectionsCut: Fault = { name: "connections-cut", tries: 300, fewTries: 40, run };
 
 async function run(tries: number): ReturnType<Fault["run"]> {
   const fleet = await startFleet(2);
