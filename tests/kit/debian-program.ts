@@ -49,7 +49,7 @@ function mustHave(path: string): void {
   try {
     accessSync(path, constants.X_OK);
   } catch (error) {
-    const how = "apt-get install postgresql-15 pgbouncer faketime";
+    const how = "apt-get install postgresql-15 pgbouncer faketime prometheus";
     throw new Error(`${path} is missing. These suites need what Debian 12 brings: ${how}`, { cause: error });
   }
 }
