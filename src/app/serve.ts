@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { BackgroundWork } from "./background-work.js";
 import type { Environment } from "./environment.js";
 import { firstQuery } from "./first-query.js";
+import { leaveHeapRoom } from "./leave-heap-room.js";
 import { startObservation } from "./observe/observation.js";
 import { openDatabase } from "./open-database.js";
 import { openLog } from "./open-log.js";
@@ -22,6 +23,7 @@ export interface Serving {
 
 /** Opens the database and answers at the address of the environment. @throws NoRegisteredDocuments before anything is opened */
 export async function serve(settings: Environment): Promise<Serving> {
+  leaveHeapRoom();
   const log = openLog(settings.logLevel);
   const root = projectRoot();
   const { operationsFolder } = settings;

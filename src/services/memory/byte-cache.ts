@@ -31,10 +31,9 @@ export class ByteCache {
     this.delete(key);
     const entry = { value, bytes: bytes + key.length * 2 + overhead, isAskedFor: false };
     if (entry.bytes * 10 > this.limit) return;
-    this.entries.set(key, entry);
-    this.held += entry.bytes;
+    // Before it comes in: else it would be the first to go where all others were asked for.
     for (const [oldest, each] of this.entries) {
-      if (this.held <= this.limit) break;
+      if (this.held + entry.bytes <= this.limit) break;
       if (each.isAskedFor) {
         each.isAskedFor = false;
         // The last of a Map is what was put in last.
@@ -45,6 +44,8 @@ export class ByteCache {
         this.gaveWay += 1;
       }
     }
+    this.entries.set(key, entry);
+    this.held += entry.bytes;
   }
 
   delete(key: string): void {
