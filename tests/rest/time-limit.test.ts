@@ -1,6 +1,5 @@
 import { request as httpRequest } from "node:http";
 import type { AddressInfo } from "node:net";
-import pg from "pg";
 import request from "supertest";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
 import { openMemoryOf } from "../../src/app/open-memory.js";
@@ -8,6 +7,7 @@ import { usualEngine } from "../../src/graphql/engine-options.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnServer, type TestDatabase } from "../kit/databases.js";
+import { openLockedTables, type LockedTables } from "../kit/locked-tables.js";
 import { askRest } from "./described-answers.js";
 import { planOf, publisher } from "./open-rest.js";
 
@@ -16,9 +16,7 @@ const path = planOf("bean-night");
 describeOnServer("an answer over REST that takes too long", (open) => {
   let database: TestDatabase;
   let app: TestApp;
-  let other: pg.Client;
-  /** Within a transaction the server shows its activity as it first was, so who looks is not who locks. */
-  let watcher: pg.Client;
+  let tables: LockedTables;
 
   const openApp = (queryTime: number, deps: Partial<Pick<TestApp["deps"], "memory">> = {}, data = database.data) =>
     openTestApp(data, undefined, undefined, deps, { graphql: { ...usualEngine, queryTime } });
@@ -27,30 +25,16 @@ describeOnServer("an answer over REST that takes too long", (open) => {
     database = await open();
     app = await openApp(1_000);
     await loadSeeds(app.deps, demo);
-    other = new pg.Client({ connectionString: database.url ?? "", application_name: "another" });
-    watcher = new pg.Client({ connectionString: database.url ?? "", application_name: "watcher" });
-    await Promise.all([other.connect(), watcher.connect()]);
+    tables = await openLockedTables(database.url);
   });
   afterAll(async () => {
-    await Promise.all([other.end(), watcher.end()]);
+    await tables.close();
     await app.close();
   });
 
   // What is asked needs the tables, so its statement waits for the lock.
-  beforeEach(async () => {
-    await other.query("BEGIN");
-    await other.query('LOCK TABLE "revisions", "plans", "publishers" IN ACCESS EXCLUSIVE MODE');
-  });
-  afterEach(() => other.query("ROLLBACK"));
-
-  /** Statements of the service that wait or run in the server. */
-  const running = async (): Promise<number> => {
-    const { rows } = await watcher.query<{ count: number }>(
-      "SELECT count(*)::int AS count FROM pg_stat_activity WHERE datname = current_database() AND application_name = 'prepwright' AND state <> 'idle'",
-    );
-    return rows[0]?.count ?? -1;
-  };
-  const untilRunning = (count: number) => expect.poll(running, { timeout: 5_000 }).toBe(count);
+  beforeEach(() => tables.lock());
+  afterEach(() => tables.unlock());
 
   it("is a problem document with 504 as the description says, a page for people, and nothing goes on in the server", async () => {
     const portion = { publisher, slug: "bean-night", servings: 2 };
@@ -59,11 +43,11 @@ describeOnServer("an answer over REST that takes too long", (open) => {
       askRest(app.app, "GET", "/v1/plans"),
       askRest(app.app, "POST", "/v1/shopping-list", { body: { plans: [portion] } }),
     ];
-    await untilRunning(asked.length);
+    await tables.untilRunning(asked.length);
     for (const { status, headers, body } of await Promise.all(asked)) {
       expect([status, body.type, headers["cache-control"]]).toEqual([504, "/problems/timed-out", "no-store"]);
     }
-    await untilRunning(0);
+    await tables.untilRunning(0);
     const pages = ["/", `/p/${publisher}/bean-night`, `/p/${publisher}/bean-night/list`];
     const shown = await Promise.all(pages.map((page) => request(app.app.server).get(page).set("accept", "text/html")));
     for (const { status, headers, text } of shown) {
@@ -71,9 +55,9 @@ describeOnServer("an answer over REST that takes too long", (open) => {
       expect(text).toContain("took too long");
     }
     expect((await request(app.app.server).get(`/p/${publisher}/bean-night/card`)).status).toBe(504);
-    await untilRunning(0);
+    await tables.untilRunning(0);
     expect(app.logged.filter((line) => line.includes('"level":50'))).toEqual([]);
-    await other.query("ROLLBACK");
+    await tables.unlock();
     expect((await askRest(app.app, "GET", path)).status).toBe(200);
   });
 
@@ -86,14 +70,14 @@ describeOnServer("an answer over REST that takes too long", (open) => {
     const first = httpRequest({ port, host: "127.0.0.1", path });
     first.on("error", () => undefined);
     first.end();
-    await untilRunning(1);
+    await tables.untilRunning(1);
     const second = fetch(`http://127.0.0.1:${port}${path}`);
     await new Promise((later) => setTimeout(later, 100));
     first.destroy();
     await new Promise((later) => setTimeout(later, 100));
-    await other.query("ROLLBACK");
+    await tables.unlock();
     expect((await second).status).toBe(200);
-    await untilRunning(0);
+    await tables.untilRunning(0);
     await slow.close();
     await kept.close();
   });
