@@ -10,12 +10,13 @@ export const folders = {
   imports: { imports: ["imports", "domain"], types: [] },
   persistence: { imports: ["persistence", "domain"], types: [] },
   services: { imports: ["services", "domain", "exports", "imports", "persistence"], types: [] },
-  graphql: { imports: ["graphql", "services"], types: ["domain"] },
-  rest: { imports: ["rest", "services"], types: ["domain"] },
+  http: { imports: ["http"], types: [] },
+  graphql: { imports: ["graphql", "http", "services"], types: ["domain"] },
+  rest: { imports: ["rest", "http", "services"], types: ["domain"] },
   browser: { imports: ["browser"], types: ["exports"] },
   jobs: { imports: ["jobs", "services"], types: ["domain"] },
   app: {
-    imports: ["app", "domain", "exports", "imports", "persistence", "services", "graphql", "rest", "jobs"],
+    imports: ["app", "domain", "exports", "imports", "persistence", "services", "http", "graphql", "rest", "jobs"],
     types: [],
   },
 };

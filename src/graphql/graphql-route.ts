@@ -1,6 +1,6 @@
-import { createHash } from "node:crypto";
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { callerGone } from "../services/caller-gone.js";
+import { callerGone } from "../http/caller-gone.js";
+import { isKnownTag, tagOf } from "../http/entity-tag.js";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
@@ -132,13 +132,12 @@ const send = (status: number, { contentType }: MediaType, body: string | Buffer,
  * only what anyone may see.
  */
 function sendCacheable(body: Buffer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  const tag = `"${createHash("sha256").update(body).digest("base64url")}"`;
-  const known = (request.headers["if-none-match"] ?? "").split(",").map((each) => each.trim().replace(/^W\//, ""));
+  const tag = tagOf(body);
   void reply
     .header("etag", tag)
     .header("vary", "accept, authorization")
     .header("cache-control", request.actor.kind === "ANYONE" ? "public, max-age=60" : "private, no-cache");
-  if (known.includes(tag) || known.includes("*")) return reply.code(304).send();
+  if (isKnownTag(request.headers["if-none-match"], tag)) return reply.code(304).send();
   return reply.code(200).header("content-type", type.contentType).send(body);
 }
 

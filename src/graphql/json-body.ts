@@ -1,4 +1,5 @@
 import type { FastifyRequest } from "fastify";
+import { isUtf8, readJson } from "../http/json.js";
 import { refusal } from "./refusal.js";
 import { readBody, type ReadRequest } from "./read-request.js";
 
@@ -10,22 +11,13 @@ class WrongCharset extends Error {
 
 type Done = (error: Error | null, body?: Buffer) => void;
 
-/** Takes the bytes of a body in UTF-8. JSON has one encoding; other charsets are refused instead of misread. */
+/** Takes the bytes of a body in UTF-8. */
 export function takeBytes(request: FastifyRequest, body: Buffer, done: Done): void {
-  const charset = /charset\s*=\s*"?([^\s;"]+)/i.exec(request.headers["content-type"] ?? "")?.[1];
-  const isWrong = charset !== undefined && charset.toLowerCase() !== "utf-8";
-  done(isWrong ? new WrongCharset("Send the body as UTF-8.") : null, body);
+  done(isUtf8(request.headers["content-type"]) ? null : new WrongCharset("Send the body as UTF-8."), body);
 }
 
-const utf8 = new TextDecoder("utf-8", { fatal: true });
-
-/** Reads UTF-8 JSON and nothing else. */
+/** Reads the JSON of a body. */
 export function readJsonBody(bytes: Buffer): ReadRequest {
-  let body: unknown;
-  try {
-    body = JSON.parse(utf8.decode(bytes));
-  } catch {
-    return { ok: false, refusal: refusal("BAD_REQUEST", "The body is not JSON.") };
-  }
-  return readBody(body);
+  const body = readJson(bytes);
+  return body.ok ? readBody(body.value) : { ok: false, refusal: refusal("BAD_REQUEST", "The body is not JSON.") };
 }

@@ -1,4 +1,5 @@
 import type { FastifyRequest } from "fastify";
+import { isUtf8, readJson } from "../http/json.js";
 
 /** A body that cannot be read; `statusCode` is what HTTP calls it. */
 class UnreadableBody extends Error {
@@ -11,20 +12,17 @@ class UnreadableBody extends Error {
   }
 }
 
-/** Reads UTF-8 JSON and nothing else. JSON has one encoding; other charsets are refused instead of misread. */
+/** Reads a body of JSON. */
 export function readJsonBody(
   request: FastifyRequest,
   body: Buffer,
   done: (error: Error | null, body?: unknown) => void,
 ): void {
-  const charset = /charset\s*=\s*"?([^\s;"]+)/i.exec(request.headers["content-type"] ?? "")?.[1];
-  if (charset !== undefined && charset.toLowerCase() !== "utf-8") {
+  if (!isUtf8(request.headers["content-type"])) {
     done(new UnreadableBody(415, "Send the body as UTF-8."));
     return;
   }
-  try {
-    done(null, JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(body)));
-  } catch {
-    done(new UnreadableBody(400, "The body is not JSON."));
-  }
+  const read = readJson(body);
+  if (read.ok) done(null, read.value);
+  else done(new UnreadableBody(400, "The body is not JSON."));
 }

@@ -1,4 +1,4 @@
-import { tagged, type ReadyAnswer } from "./ready-answer.js";
+import { tagged, untagged, type ReadyAnswer } from "./ready-answer.js";
 
 /** Nothing but our own style sheet and, where a page keeps ticks, our own script. */
 const policy = (scripts: boolean): string =>
@@ -41,4 +41,4 @@ export function jsonAnswer(status: number, value: object): ReadyAnswer {
 }
 
 const written = (text: string, status: number, fields: Readonly<Record<string, string>>): ReadyAnswer =>
-  status === 200 ? tagged(text, status, fields) : { ok: true, status, headers: fields, body: Buffer.from(text) };
+  status === 200 ? tagged(text, status, fields) : untagged(text, status, fields);

@@ -1,10 +1,10 @@
-import { createHash } from "node:crypto";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
+import { isKnownTag, tagOf } from "../http/entity-tag.js";
 import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import type { Caching } from "./endpoint.js";
-import { inTime, TookTooLong } from "./in-time.js";
+import { answerInTime, TookTooLong } from "./answer-in-time.js";
 import type { Refusal } from "./refusal.js";
 
 /** An answer as it goes out, whoever asks for it. */
@@ -34,16 +34,20 @@ export function readyAnswer(
   headers: Readonly<Record<string, string>>,
 ): ReadyAnswer {
   const shared = { ...headers, "cache-control": cacheControl[caching] };
-  return caching === "NEVER"
-    ? { ok: true, status, headers: shared, body: Buffer.from(text) }
-    : tagged(text, status, shared);
+  return caching === "NEVER" ? untagged(text, status, shared) : tagged(text, status, shared);
 }
+
+export const untagged = (text: string, status: number, headers: Readonly<Record<string, string>>): ReadyAnswer => ({
+  ok: true,
+  status,
+  headers,
+  body: Buffer.from(text),
+});
 
 /** With an ETag of the text itself, so that whatever went into it is in the tag. */
 export function tagged(text: string, status: number, headers: Readonly<Record<string, string>>): ReadyAnswer {
-  const body = Buffer.from(text);
-  const etag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"`;
-  return { ok: true, status, headers: { ...headers, etag }, body };
+  const answer = untagged(text, status, headers);
+  return { ...answer, headers: { ...headers, etag: tagOf(answer.body) } };
 }
 
 export interface AskedReady<Answer extends Ready> {
@@ -67,12 +71,12 @@ export async function rememberReady<Answer extends Ready>(asked: AskedReady<Answ
   const { deps, request, key, limit, gone, compute } = asked;
   const { memory } = deps;
   if (key === null || memory === undefined || request.actor.kind !== "ANYONE") {
-    return inTime(limit, gone(), () => compute(depsFor(deps, request.actor)));
+    return answerInTime(limit, gone(), () => compute(depsFor(deps, request.actor)));
   }
   const place = answerPlace("restAnswers", key);
   const known = knownAnswer(memory, place, deps);
   if (known !== undefined) return known as Answer;
-  const computed = await inTime(limit, gone(), (over) =>
+  const computed = await answerInTime(limit, gone(), (over) =>
     rememberAnswer(memory, place, deps, async (watched): Promise<Computed<Answer | null>> => {
       try {
         const answer = await compute(watched);
@@ -96,13 +100,6 @@ export function sendReady(
 ): FastifyReply {
   reply.code(status).headers(headers);
   const { etag } = headers;
-  if (etag !== undefined && isKnown(request.headers["if-none-match"], etag)) return reply.code(304).send();
+  if (etag !== undefined && isKnownTag(request.headers["if-none-match"], etag)) return reply.code(304).send();
   return reply.send(body);
-}
-
-/** RFC 9110 13.1.2: compared weakly, so a tag that a proxy has weakened still counts. */
-function isKnown(ifNoneMatch: string | undefined, etag: string): boolean {
-  if (ifNoneMatch === undefined) return false;
-  if (ifNoneMatch.trim() === "*") return true;
-  return (ifNoneMatch.match(/(?:W\/)?"[^"]*"/g) ?? []).some((tag) => tag.replace(/^W\//, "") === etag);
 }

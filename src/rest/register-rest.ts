@@ -1,5 +1,5 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { callerGone } from "../services/caller-gone.js";
+import { callerGone } from "../http/caller-gone.js";
 import type { Deps } from "../services/deps.js";
 import type { Endpoint, Question } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";

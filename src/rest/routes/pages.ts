@@ -1,6 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
-import { callerGone } from "../../services/caller-gone.js";
+import { callerGone } from "../../http/caller-gone.js";
 import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-away.js";
 import { QuotaExceeded } from "../../services/rate-limit.js";
 import { findPublishers } from "../../services/find-publishers.js";
@@ -13,7 +13,7 @@ import { noticePage, publisherPage, startPage, type PageLinks, type Shelf } from
 import { assetsPath, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsOfAnswer } from "../points.js";
-import { TookTooLong } from "../in-time.js";
+import { TookTooLong } from "../answer-in-time.js";
 import { jsonAnswer, pageAnswer, type Page } from "../page-answer.js";
 import { rememberReady, sendReady, type ReadyAnswer } from "../ready-answer.js";
 import { readPlanForm } from "../read-plan-form.js";

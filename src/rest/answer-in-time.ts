@@ -16,7 +16,7 @@ export class TookTooLong extends Error {
  *
  * @throws TookTooLong
  */
-export async function inTime<T>(
+export async function answerInTime<T>(
   milliseconds: number,
   gone: AbortSignal | null,
   work: (over: AbortSignal) => Promise<T>,
