@@ -1,3 +1,5 @@
+import { SecondChance } from "./second-chance.js";
+
 /** The same function, which works out each thing once and keeps what it found as long as the thing lives. Nobody may change either. */
 export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Found): (thing: Thing) => Found {
   const known = new WeakMap<Thing, { readonly found: Found }>();
@@ -13,21 +15,23 @@ export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Fou
 /**
  * The same function, which keeps what it found for the questions asked last.
  *
- * @param most how many are kept; 1: the last one
+ * @param most how many are kept
  * @param keyOf equal for questions with equal answers
+ * @param isWorthKeeping whether the same question is to be answered the same the next time; left out: always
  */
 export function latest<Question, Found>(
   most: number,
   keyOf: (question: Question) => string,
   find: (question: Question) => Found,
+  isWorthKeeping: (found: Found) => boolean = () => true,
 ): (question: Question) => Found {
-  const known = new Map<string, { readonly found: Found }>();
+  const known = new SecondChance<{ readonly found: Found }>({ count: most, weight: most });
   return (question) => {
     const key = keyOf(question);
-    const kept = known.get(key) ?? { found: find(question) };
-    known.delete(key);
-    known.set(key, kept);
-    if (known.size > most) known.delete(known.keys().next().value ?? key);
-    return kept.found;
+    const before = known.get(key);
+    if (before !== undefined) return before.found;
+    const found = find(question);
+    if (isWorthKeeping(found)) known.set(key, { found }, 1);
+    return found;
   };
 }

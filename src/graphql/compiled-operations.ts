@@ -16,7 +16,7 @@ import {
 } from "graphql";
 import { inStage } from "../services/stage.js";
 import type { Context } from "./context.js";
-import { recentTexts, type RecentLimits } from "./recent-texts.js";
+import { recentTexts, type RecentLimits } from "../services/memory/recent-texts.js";
 import { nestingFault } from "./nesting.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
 import { costWith, operationCost } from "./operation-cost.js";

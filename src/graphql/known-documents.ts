@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import type { Refusal } from "./refusal.js";
-import { recentTexts } from "./recent-texts.js";
+import { recentTexts } from "../services/memory/recent-texts.js";
 import { refusal } from "./refusal.js";
 import type { GraphqlRequest } from "./read-request.js";
 

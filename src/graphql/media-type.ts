@@ -1,6 +1,6 @@
 import Negotiator from "negotiator";
 import type { IncomingHttpHeaders } from "node:http";
-import { recentTexts } from "./recent-texts.js";
+import { recentTexts } from "../services/memory/recent-texts.js";
 
 /** The form of an answer. */
 export interface MediaType {

@@ -1,5 +1,5 @@
 import { crc32 } from "node:zlib";
-import { recentTexts, type RecentLimits } from "./recent-texts.js";
+import { recentTexts, type RecentLimits } from "../services/memory/recent-texts.js";
 
 /** What belongs to sequences of bytes; those that were asked for last. */
 export interface RecentBytes<T> {

@@ -1,58 +1,29 @@
-interface Entry {
-  readonly value: unknown;
-  readonly bytes: number;
-  /** It was asked for since it was last its turn to give way. */
-  isAskedFor: boolean;
-}
+import { SecondChance } from "../../domain/second-chance.js";
 
 /** Bytes that an entry costs beside its value and its key. */
 const overhead = 200;
 
-/**
- * Values by key up to a number of bytes in all; those not asked for give way, oldest first. One that was asked for goes to the end
- * of the line when its turn comes, which costs less than to move it each time it is asked for.
- */
+/** Values by key up to a number of bytes in all; those not asked for give way. */
 export class ByteCache {
-  private readonly entries = new Map<string, Entry>();
-  private held = 0;
-  private gaveWay = 0;
+  private readonly kept: SecondChance<unknown>;
 
-  constructor(private readonly limit: number) {}
+  constructor(private readonly limit: number) {
+    this.kept = new SecondChance({ count: Infinity, weight: limit });
+  }
 
   get(key: string): unknown {
-    const entry = this.entries.get(key);
-    if (entry === undefined) return undefined;
-    entry.isAskedFor = true;
-    return entry.value;
+    return this.kept.get(key);
   }
 
   /** A value that would push out a tenth of all is not kept. @param bytes of the value, roughly */
   set(key: string, value: unknown, bytes: number): void {
-    this.delete(key);
-    const entry = { value, bytes: bytes + key.length * 2 + overhead, isAskedFor: false };
-    if (entry.bytes * 10 > this.limit) return;
-    // Before it comes in: else it would be the first to go where all others were asked for.
-    for (const [oldest, each] of this.entries) {
-      if (this.held + entry.bytes <= this.limit) break;
-      if (each.isAskedFor) {
-        each.isAskedFor = false;
-        // The last of a Map is what was put in last.
-        this.entries.delete(oldest);
-        this.entries.set(oldest, each);
-      } else {
-        this.delete(oldest);
-        this.gaveWay += 1;
-      }
-    }
-    this.entries.set(key, entry);
-    this.held += entry.bytes;
+    const weight = bytes + key.length * 2 + overhead;
+    if (weight * 10 > this.limit) this.kept.delete(key);
+    else this.kept.set(key, value, weight);
   }
 
   delete(key: string): void {
-    const entry = this.entries.get(key);
-    if (entry === undefined) return;
-    this.entries.delete(key);
-    this.held -= entry.bytes;
+    this.kept.delete(key);
   }
 
   get figures(): {
@@ -61,6 +32,7 @@ export class ByteCache {
     readonly limit: number;
     readonly gaveWay: number;
   } {
-    return { entries: this.entries.size, bytes: this.held, limit: this.limit, gaveWay: this.gaveWay };
+    const { entries, weight: bytes, gaveWay } = this.kept.figures;
+    return { entries, bytes, limit: this.limit, gaveWay };
   }
 }
