@@ -1,6 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
+import { graphqlRequest } from "./load/load-job.js";
 import { against, asked, onStage, shown } from "./load/stage.js";
 
 /** A nested read of tables that both have: foods with their names and packs. */
@@ -44,13 +45,6 @@ const theirs = /* GraphQL */ `
   }
 `;
 
-const query = (text: string, path: string) => ({
-  method: "POST" as const,
-  path,
-  headers: { "content-type": "application/json", accept: "application/json" },
-  body: JSON.stringify({ query: text }),
-});
-
 const folder = "bench/generated";
 
 /** Its packages are its own, with their own lockfile: installed the first time. */
@@ -68,9 +62,9 @@ const generatedServer = (): Promise<readonly BenchmarkResult[]> => {
       service(),
       start([`${folder}/server.cjs`, url]),
     ]);
-    const generated = { port: other.port, request: query(theirs, "/graphql") };
-    const cold = { port: plain.port, request: query(ours, "/graphql") };
-    const hot = { port: kept.port, request: query(ours, "/graphql") };
+    const generated = { port: other.port, request: graphqlRequest({ query: theirs }) };
+    const cold = { port: plain.port, request: graphqlRequest({ query: ours }) };
+    const hot = { port: kept.port, request: graphqlRequest({ query: ours }) };
     const { data: mine } = JSON.parse((await asked(cold)).text) as {
       readonly data: { readonly foods: { readonly edges: readonly { readonly node: unknown }[] } };
     };

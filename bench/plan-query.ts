@@ -1,3 +1,5 @@
+import { graphqlRequest } from "./load/load-job.js";
+
 /** What an app asks that shows a plan: the query of the README, its servings and household as variables. */
 export const planQuery = /* GraphQL */ `
   query Plan($servings: Int!, $household: HouseholdInput) {
@@ -87,12 +89,7 @@ export const planQuery = /* GraphQL */ `
 
 const household = { region: "XA", currency: "XTS", diets: ["gluten-free"] };
 
-const graphql = (variables: object) => ({
-  method: "POST" as const,
-  path: "/graphql",
-  headers: { "content-type": "application/json", accept: "application/json" },
-  body: JSON.stringify({ query: planQuery, variables }),
-});
+const graphql = (variables: object) => graphqlRequest({ query: planQuery, variables });
 
 /** The same each time. */
 export const samePlan = graphql({ servings: 7, household });

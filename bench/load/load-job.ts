@@ -6,6 +6,14 @@ export interface LoadRequest {
   readonly body: string;
 }
 
+/** What GraphQL clients send. */
+export const graphqlRequest = (body: object, path = "/graphql"): LoadRequest => ({
+  method: "POST",
+  path,
+  headers: { "content-type": "application/json", accept: "application/json" },
+  body: JSON.stringify(body),
+});
+
 export interface LoadJob {
   readonly port: number;
   readonly request: LoadRequest;

@@ -1,10 +1,10 @@
 import { request as httpRequest } from "node:http";
 import type { AddressInfo } from "node:net";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { afterAll, beforeAll, expect, it } from "vitest";
 import { usualEngine } from "../../src/graphql/engine-options.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { describeOnServer, type TestDatabase } from "../kit/databases.js";
-import { openLockedTables, type LockedTables } from "../kit/locked-tables.js";
+import { lockTables } from "../kit/locked-tables.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
 
 const question = '{ plan(publisher: "third-gate-allotments", slug: "bean-night") { title } }';
@@ -12,7 +12,6 @@ const question = '{ plan(publisher: "third-gate-allotments", slug: "bean-night")
 describeOnServer("a request that takes too long", (open) => {
   let database: TestDatabase;
   let app: TestApp;
-  let tables: LockedTables;
 
   beforeAll(async () => {
     database = await open();
@@ -21,16 +20,13 @@ describeOnServer("a request that takes too long", (open) => {
     });
     await loadSeeds(app.deps, demo);
     await app.app.listen({ port: 0, host: "127.0.0.1" });
-    tables = await openLockedTables(database.url);
   });
   afterAll(async () => {
-    await tables.close();
     await app.close();
   });
 
   // What is asked needs the table, so its statement waits for the lock.
-  beforeEach(() => tables.lock());
-  afterEach(() => tables.unlock());
+  const tables = lockTables(() => database.url);
 
   it("is answered with 504, and its statement is cancelled in the server", async () => {
     const asked = app.ask(question);

@@ -1,13 +1,13 @@
 import { request as httpRequest } from "node:http";
 import type { AddressInfo } from "node:net";
 import request from "supertest";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { afterAll, beforeAll, expect, it } from "vitest";
 import { openMemoryOf } from "../../src/app/open-memory.js";
 import { usualEngine } from "../../src/graphql/engine-options.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnServer, type TestDatabase } from "../kit/databases.js";
-import { openLockedTables, type LockedTables } from "../kit/locked-tables.js";
+import { lockTables } from "../kit/locked-tables.js";
 import { askRest } from "./described-answers.js";
 import { planOf, publisher } from "./open-rest.js";
 
@@ -16,7 +16,6 @@ const path = planOf("bean-night");
 describeOnServer("an answer over REST that takes too long", (open) => {
   let database: TestDatabase;
   let app: TestApp;
-  let tables: LockedTables;
 
   const openApp = (queryTime: number, deps: Partial<Pick<TestApp["deps"], "memory">> = {}, data = database.data) =>
     openTestApp(data, undefined, undefined, deps, { graphql: { ...usualEngine, queryTime } });
@@ -25,16 +24,13 @@ describeOnServer("an answer over REST that takes too long", (open) => {
     database = await open();
     app = await openApp(1_000);
     await loadSeeds(app.deps, demo);
-    tables = await openLockedTables(database.url);
   });
   afterAll(async () => {
-    await tables.close();
     await app.close();
   });
 
   // What is asked needs the tables, so its statement waits for the lock.
-  beforeEach(() => tables.lock());
-  afterEach(() => tables.unlock());
+  const tables = lockTables(() => database.url);
 
   it("is a problem document with 504 as the description says, a page for people, and nothing goes on in the server", async () => {
     const portion = { publisher, slug: "bean-night", servings: 2 };
