@@ -10,18 +10,19 @@ export type Inherited =
 type Facts = { readonly keepsAs: string | null; readonly keeping: readonly KeepingRule[] };
 
 /**
- * The keeping facts of the route taken. Another way of making it makes the same kind of food, so what the route leaves
- * out stands as in the component; a bought jar is another food, and only its own facts count.
+ * The keeping facts of the route taken. Whichever way it is come by, it is the same kind of food unless the route names
+ * another class. Days in the writer's word go with the making: another way of making it keeps as the component does
+ * unless it says otherwise; of what is bought, only the days said of it count.
  */
 export function factsOfRoute(
   component: Pick<Component, "keepsAs" | "keeping">,
   route: Pick<Route, "kind" | "keepsAs" | "keeping"> | null,
 ): Facts {
   if (route === null) return component;
-  if (route.kind === "BUY") return route;
+  const saysItself = route.kind === "BUY" || route.keeping.length > 0;
   return {
     keepsAs: route.keepsAs ?? component.keepsAs,
-    keeping: route.keeping.length > 0 ? route.keeping : component.keeping,
+    keeping: saysItself ? route.keeping : component.keeping,
   };
 }
 

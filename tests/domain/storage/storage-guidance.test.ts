@@ -331,8 +331,19 @@ describe("a route", () => {
     route: { kind: "BUY" as const, keepsAs: null, keeping: [], ...facts },
   });
 
-  it("that buys keeps by its own facts only", () => {
-    expect(ask({ components: [route({})] }).unknown).toHaveLength(1);
+  it("keeps as its component's class unless it names its own, whichever way it is come by", () => {
+    for (const kind of ["BUY", "MAKE"] as const) {
+      const named = ask({ components: [route({ kind, keepsAs: "cooked-legume", keeping: [says("FRIDGE", 9)] })] });
+      const left = ask({ components: [route({ kind, keeping: [says("FRIDGE", 9)] })] });
+      expect(left).toEqual(named);
+      expect(guidanceOf(left, "beans", "FRIDGE").days).toBeLessThan(9);
+    }
+  });
+
+  it("that buys takes no days from how the component is made", () => {
+    const bought = guidanceOf(ask({ components: [route({})] }), "beans", "FRIDGE");
+    expect(bought.basis.map(({ kind }) => kind)).not.toContain("WRITER");
+    expect(bought.days).toBeLessThan(9);
     const tinned = route({ keepsAs: "opened-refried-beans" });
     expect(guidanceOf(ask({ components: [tinned] }), "beans", "FRIDGE").days).toBe(3);
     const jar = route({ keepsAs: "opened-hummus" });
