@@ -62,7 +62,7 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
   const synonyms = listLoader((slugs) => findSynonyms(deps, slugs));
   const foodLists = listLoader((slugs) => findFoods(deps, slugs));
   const readFoods: FoodReader = (slugs) => foodLists.load(slugs);
-  const readRules: RuleReader = async (date) => (await rules.load(date)).safety.keeping;
+  const readRules: RuleReader = async (date) => (await rules.load(date)).safety;
   const frozen = new Map<string, Promise<FrozenPlan>>();
   return {
     publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),

@@ -1,4 +1,5 @@
 import type { RuleSet } from "../domain/plan/rule-set.js";
+import { firstKeepingClasses } from "../domain/storage/first-keeping-classes.js";
 import { checksumOf } from "./canonical-json.js";
 import type { Data, RuleSetSummary } from "./data.js";
 import { Prisma } from "./generated/client.js";
@@ -8,8 +9,15 @@ import type { Db, Session } from "./session.js";
 import { dateText } from "./source-columns.js";
 import { storable } from "./storable.js";
 
-/** Number of the shape sets are stored in now. A change of the model that stored sets lack a field of raises it. */
+/**
+ * Number of the shape sets are stored in now. What an older program would read wrongly raises it; what it passes over, as the classes of
+ * food, does not, since two releases run side by side while a service is changed over.
+ */
 const contentFormat = 1;
+
+type StoredRuleSet = Omit<RuleSet, "safety"> & {
+  readonly safety: Omit<RuleSet["safety"], "classes"> & Partial<Pick<RuleSet["safety"], "classes">>;
+};
 
 type SummaryRow = Omit<RuleSetSummary, "inForceFrom" | "inForceTo"> & {
   readonly inForceFrom: Date;
@@ -76,8 +84,9 @@ async function summaries(db: Db, where: Prisma.Sql): Promise<readonly RuleSetSum
   }));
 }
 
-/** Reads content of any format so far. */
+/** Reads content of any release so far: the sets of 0.1.0 were written for the classes that stood in the program. */
 function contentOf(code: string, format: number, content: Prisma.JsonValue): RuleSet {
   if (format > contentFormat) throw new Error(`rule set ${code} was loaded by a newer version of the program`);
-  return fromJson(content);
+  const set = fromJson<StoredRuleSet>(content);
+  return { ...set, safety: { ...set.safety, classes: set.safety.classes ?? firstKeepingClasses } };
 }

@@ -67,9 +67,9 @@ async function guideAlone(
   const session = from.value;
   const made =
     session && Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
-  const rules = await readRules(made !== null && made > today ? made : today);
+  const { keeping: rules, classes } = await readRules(made !== null && made > today ? made : today);
   const { audience } = given;
-  const answer = storageGuidance(kept, { rules, region: region.value, audience, today, session });
+  const answer = storageGuidance(kept, { rules, classes, region: region.value, audience, today, session });
   const guidance = answer.guidance.filter(({ subject }) => subject.kind === kind && subject.slug === slug);
   const used = guidance.flatMap(({ scope }) => (scope?.reach === "REGION_NOT_GIVEN" ? [scope.used] : []));
   const note: Warning = { code: "REGION_NOT_GIVEN", path: [], used: [...new Set(used)].sort().join(", ") };

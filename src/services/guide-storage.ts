@@ -1,18 +1,18 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../domain/model/household.js";
-import type { PublishedKeepingRule } from "../domain/model/keeping.js";
 import { planStorage } from "../domain/plan/plan-storage.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import type { KeepingQuestion, StorageAnswer } from "../domain/storage/guidance.js";
+import type { KeepingRules } from "../domain/storage/rule.js";
 import type { Clock, Deps } from "./deps.js";
 import { findRules } from "./find-rules.js";
 
 /** Reads the published keeping rules of an ISO date. Single ones may be superseded: those name the day they ended. */
-export type RuleReader = (date: string) => Promise<readonly PublishedKeepingRule[]>;
+export type RuleReader = (date: string) => Promise<KeepingRules>;
 
 /** The keeping rules of the set of that day. */
-export const findKeepingRules = async (deps: Deps, date: string): Promise<readonly PublishedKeepingRule[]> =>
-  (await findRules(deps, date)).safety.keeping;
+export const findKeepingRules = async (deps: Deps, date: string): Promise<KeepingRules> =>
+  (await findRules(deps, date)).safety;
 
 /** What is asked of the keeping rules for one household: those of today, or of the session's day where that is later. */
 export async function keepingQuestion(
@@ -25,8 +25,8 @@ export async function keepingQuestion(
     session === null
       ? today
       : Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
-  const rules = await readRules(sessionDay > today ? sessionDay : today);
-  return { rules, region, today, session };
+  const { keeping: rules, classes } = await readRules(sessionDay > today ? sessionDay : today);
+  return { rules, classes, region, today, session };
 }
 
 /** How long everything of a scaled plan keeps for one household. */

@@ -9,7 +9,7 @@ import { write } from "./write.js";
 export type { RuleProblem } from "../imports/rules/rule-texts.js";
 
 export interface RuleSetInput {
-  /** One document each of the kinds rule-set, food-safety, cautions and allergens, in any files. */
+  /** One document each of the kinds rule-set, keeping-classes, food-safety, cautions and allergens, in any files. */
   readonly files: readonly { readonly name: string; readonly text: string }[];
   readonly idempotencyKey?: string | null | undefined;
 }

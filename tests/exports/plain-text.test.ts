@@ -15,7 +15,7 @@ function textOf(bundle: PlanBundle, servings: number): string {
   const { components, meals } = scaled.value;
   const keeping = storageGuidance(
     { components, meals, foods: bundle.foods },
-    { rules: [], region: null, today: "2026-03-01", session: null },
+    { rules: [], classes: [], region: null, today: "2026-03-01", session: null },
   );
   const reader = { measures: bundle.plan.measures, locale: bundle.plan.locale, converts: false };
   return plainText({

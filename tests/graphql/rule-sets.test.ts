@@ -80,7 +80,7 @@ describeOnBothDatabases("a later set of published rules", (open) => {
 
   it("changes answers from its first day on, in every process, and not a day earlier", async () => {
     const before = await keeping(other);
-    expect(before).toMatchObject({ checkedAgainst: "2026-11", advised: false });
+    expect(before).toMatchObject({ checkedAgainst: rules.code, advised: false });
     expect(before.days).toBeGreaterThan(1);
     await one.deps.data.ruleSets.add(stricter("tightened", "2027-01-01"), now);
     expect(await keeping(other)).toEqual(before);
@@ -89,7 +89,7 @@ describeOnBothDatabases("a later set of published rules", (open) => {
     now = new Date("2027-01-01T00:00:00Z");
     // The revision keeps saying what it was checked against; what it answers is of today.
     for (const app of [one, other])
-      expect(await keeping(app)).toEqual({ checkedAgainst: "2026-11", days: 1, advised: true });
+      expect(await keeping(app)).toEqual({ checkedAgainst: rules.code, days: 1, advised: true });
   });
 
   it("already rules a session that is planned for after its first day", async () => {
@@ -104,7 +104,7 @@ describeOnBothDatabases("a later set of published rules", (open) => {
     const bundle = renamed(demoBundle("lentils-and-greens"), "published-later");
     expect(await publishPlan(one.deps, bundle)).toMatchObject({ ok: true });
     expect(await keeping(other, "published-later")).toMatchObject({ checkedAgainst: "tightened" });
-    expect(await keeping(other)).toMatchObject({ checkedAgainst: "2026-11" });
+    expect(await keeping(other)).toMatchObject({ checkedAgainst: rules.code });
   });
 
   it("stands in the list beside the one it superseded", async () => {
@@ -119,7 +119,7 @@ describeOnBothDatabases("a later set of published rules", (open) => {
         loadedAt: "2026-12-01T12:00:00.000Z",
         checksum: expect.stringMatching(/^[0-9a-f]{64}$/),
       },
-      expect.objectContaining({ code: "2026-11", inForceFrom: "2026-11-25", inForceTo: "2027-01-01" }),
+      expect.objectContaining({ code: rules.code, inForceFrom: rules.inForceFrom, inForceTo: "2027-01-01" }),
     ]);
   });
 
@@ -129,8 +129,8 @@ describeOnBothDatabases("a later set of published rules", (open) => {
     ruleFiles.map(({ name, text }) => ({
       name,
       text: text
-        .replace('code: "2026-11"', `code: "${code}"`)
-        .replace("2026-11-25\n", "2028-01-01\n")
+        .replace(`code: "${rules.code}"`, `code: "${code}"`)
+        .replace(`${rules.inForceFrom}\n`, "2028-01-01\n")
         .replace(from, to),
     }));
 

@@ -39,7 +39,13 @@ export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Ho
     sessionProblems: session.ok ? [] : session.problems,
     storage: storageGuidance(
       { components: scaled.components, meals: scaled.meals, foods: bundle.foods },
-      { rules: shippedRules.safety.keeping, region: household.region, today: "2026-03-01", session: household.session },
+      {
+        rules: shippedRules.safety.keeping,
+        classes: shippedRules.safety.classes,
+        region: household.region,
+        today: "2026-03-01",
+        session: household.session,
+      },
     ),
     contents: stateContents(scaled, household, shippedRules, clock),
     nutrition: stateNutrition(scaled, household),

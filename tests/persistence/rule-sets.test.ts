@@ -1,6 +1,7 @@
 import { beforeAll, expect, it } from "vitest";
 import { readRulesFolder } from "../../src/app/read-rules-folder.js";
 import type { RuleSet } from "../../src/domain/plan/rule-set.js";
+import { firstKeepingClasses } from "../../src/domain/storage/first-keeping-classes.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { smallBundle } from "./small-bundle.js";
 
@@ -65,6 +66,18 @@ describeOnBothDatabases("sets of published rules", (open) => {
     await expect(database.client.$executeRaw`DELETE FROM rule_sets WHERE code = 'whole'`).rejects.toThrow(
       /nothing may change it/,
     );
+  });
+
+  it("of release 0.1.0, stored without classes of food, come back with those of that release", async () => {
+    const { ruleSets } = database.data;
+    const { classes: _, ...safety } = set("old", "2026-04-01").safety;
+    const content = JSON.stringify({ ...set("old", "2026-04-01"), safety });
+    const [added] = await database.client.$queryRaw<{ id: string }[]>`
+      INSERT INTO rule_sets (code, title, in_force_from, loaded_at, checksum, format, content)
+      VALUES ('old', 'set old', '2026-04-01'::date, '2026-02-08T08:00:00Z'::timestamptz, 'x', 1, ${content}::jsonb)
+      RETURNING id`;
+    const [found] = await ruleSets.contents([added?.id ?? ""]);
+    expect(found?.safety).toEqual({ ...safety, classes: firstKeepingClasses });
   });
 
   it("are found by id in the order asked for, null where there is none", async () => {

@@ -12,9 +12,7 @@ import { bundle, component, food, line, made, meal, plan, step } from "../kit/bu
 const clock = () => new Date("2026-12-01T09:00:00Z");
 
 async function check(given: PlanBundle): Promise<readonly Finding[]> {
-  const found = await checkPublishedPlan(given, publishedRules, clock, () =>
-    Promise.resolve(publishedRules.safety.keeping),
-  );
+  const found = await checkPublishedPlan(given, publishedRules, clock, () => Promise.resolve(publishedRules.safety));
   if (!found.ok) throw new Error(JSON.stringify(found.problems));
   return found.value;
 }
@@ -183,7 +181,9 @@ describe("the writer's check", () => {
 
   it("refuses a plan that cannot be computed", async () => {
     const circle = pot({ steps: [step("a", 1, { after: ["b"] }), step("b", 1, { after: ["a"] })] });
-    const found = await checkPublishedPlan(eaten(circle), publishedRules, clock, () => Promise.resolve([]));
+    const found = await checkPublishedPlan(eaten(circle), publishedRules, clock, () =>
+      Promise.resolve({ keeping: [], classes: [] }),
+    );
     expect(found).toMatchObject({ ok: false, problems: [{ code: "STEPS_IN_A_CIRCLE" }] });
   });
 });

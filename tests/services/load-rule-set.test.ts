@@ -4,7 +4,7 @@ import { rulesToday } from "../../src/services/find-rules.js";
 import { listRuleSets } from "../../src/services/find-rule-sets.js";
 import { loadRuleSet } from "../../src/services/load-rule-set.js";
 import { openTestApp, type TestApp } from "../graphql/open-test-app.js";
-import { ruleFiles } from "../imports/rules/published-rules.js";
+import { publishedRules, ruleFiles } from "../imports/rules/published-rules.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 
 const operator: Caller = { actor: { kind: "PROGRAM", name: "test" }, requestId: null };
@@ -14,8 +14,8 @@ const edition = (code: string, from: string, change: readonly [from: string, to:
   ruleFiles.map(({ name, text }) => ({
     name,
     text: text
-      .replace('code: "2026-11"', `code: "${code}"`)
-      .replace("in-force-from: 2026-11-25", `in-force-from: ${from}`)
+      .replace(`code: "${publishedRules.code}"`, `code: "${code}"`)
+      .replace(/in-force-from: .*/, `in-force-from: ${from}`)
       .replace(...change),
   }));
 
@@ -34,16 +34,19 @@ describeOnBothDatabases("loading published rules", (open) => {
     const first = await loadRuleSet(app.deps, operator, { files });
     expect(first).toMatchObject({ ok: true, added: true, summary: { code: "tightened", inForceFrom: "2026-12-24" } });
     expect(await loadRuleSet(app.deps, operator, { files })).toMatchObject({ ok: true, added: false });
-    expect(await codes()).toEqual(["tightened", "2026-11"]);
-    expect((await rulesToday(app.deps)).code).toBe("2026-11");
+    expect(await codes()).toEqual(["tightened", publishedRules.code]);
+    expect((await rulesToday(app.deps)).code).toBe(publishedRules.code);
     const later = { ...app.deps, clock: () => new Date("2026-12-24T00:00:00Z") };
     expect((await rulesToday(later)).code).toBe("tightened");
   });
 
   it("refuses another set under a code that is taken, and a file with a fault, by file and line", async () => {
     const before = await codes();
-    const taken = await loadRuleSet(app.deps, operator, { files: edition("2026-11", "2027-05-01") });
-    expect(taken).toMatchObject({ ok: false, problems: [{ problem: { code: "RULE_SET_EXISTS", set: "2026-11" } }] });
+    const taken = await loadRuleSet(app.deps, operator, { files: edition(publishedRules.code, "2027-05-01") });
+    expect(taken).toMatchObject({
+      ok: false,
+      problems: [{ problem: { code: "RULE_SET_EXISTS", set: publishedRules.code } }],
+    });
     const files = edition("broken", "2027-06-01", ["keeps-as: leftovers", "keeps-as: left-overs"]);
     const broken = await loadRuleSet(app.deps, operator, { files });
     expect(broken).toMatchObject({ ok: false, problems: [{ file: "food-safety.yaml", line: expect.any(Number) }] });

@@ -24,7 +24,7 @@ export interface CheckedAlone {
  */
 export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
   const rules = await readShipped("rules", projectRoot());
-  const by = { rules, clock: () => new Date(), readRules: () => Promise.resolve(rules.safety.keeping) };
+  const by = { rules, clock: () => new Date(), readRules: () => Promise.resolve(rules.safety) };
   const { problems, findings } = await checkTexts(
     read,
     { foods: [], components: [], inherit: await inheritanceOf(read) },

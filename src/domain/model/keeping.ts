@@ -12,6 +12,19 @@ export interface KeepingRule {
   readonly source: Source;
 }
 
+/** One kind of food that published rules speak about. */
+export interface KeepingClass {
+  readonly code: string;
+  /** What belongs to it, in a few words. */
+  readonly what: string;
+  /** Code of the next wider class: its ceilings hold here as well. null: none. */
+  readonly within: string | null;
+  /** Nobody publishes a figure for this very kind; the ceilings of `within` stand in for it, and the answer says so. */
+  readonly byAnalogy: boolean;
+  /** Needs the cold: the time out of the refrigerator is limited (two-hour rule). */
+  readonly perishable: boolean;
+}
+
 /** For whom a rule was written: people at home, or kitchens that sell what they cook. */
 export type RuleAudience = "HOUSEHOLD" | "FOOD_SERVICE" | "ANY";
 
@@ -21,7 +34,7 @@ export type RuleAudience = "HOUSEHOLD" | "FOOD_SERVICE" | "ANY";
  */
 export interface PublishedKeepingRule {
   readonly id: string;
-  /** Class of food, matched with `keepsAs`: "cooked-grain", "leftovers"… (storage/keeping-classes.ts). */
+  /** Class of food, matched with `keepsAs`: "cooked-grain", "leftovers"… One of the classes of its set. */
   readonly keepsAs: string;
   readonly place: StoragePlace;
   /** The upper end where the source prints a range; hours are fractions of a day. */

@@ -19,7 +19,7 @@ export interface FoodsToday {
   readonly foodKeeps: (food: Food) => number | null;
 }
 
-const writersWord = { rules: [], region: null, today: "1970-01-01", session: null };
+const writersWord = { rules: [], classes: [], region: null, today: "1970-01-01", session: null };
 
 /** Nothing newer is known than what the plans froze. */
 export const asFrozen: FoodsToday = {

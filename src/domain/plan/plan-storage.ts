@@ -1,5 +1,5 @@
 import { latest, onceFor } from "../once-for.js";
-import type { PublishedKeepingRule } from "../model/keeping.js";
+import type { KeepingClass, PublishedKeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, KeptMeal, StorageAnswer, StorageGuidance } from "../storage/guidance.js";
 import { storageGuidance } from "../storage/storage-guidance.js";
 import { portionOf } from "../storage/ways-out.js";
@@ -15,27 +15,29 @@ const withoutAmounts = (lines: readonly CompiledLine[]): KeptMeal["lines"] =>
 /** How long everything of a plan keeps hangs on no amount; only what goes into the freezer is told as one. */
 const guidanceOf = onceFor((plan: CompiledPlan) =>
   onceFor((_rules: readonly PublishedKeepingRule[]) =>
-    latest(
-      keptQuestions,
-      ({ region, audience, today, session }: KeepingQuestion) => JSON.stringify([region, audience, today, session]),
-      (question) => {
-        const components = plan.makeOrder.map((index) => plan.components[index]!);
-        return storageGuidance(
-          {
-            components: components.map((each) => ({ ...each, lines: withoutAmounts(each.lines) })),
-            meals: plan.meals.map(({ meal, lines }) => ({ meal, lines: withoutAmounts(lines) })),
-            foods: plan.bundle.foods,
-          },
-          question,
-        );
-      },
+    onceFor((_classes: readonly KeepingClass[]) =>
+      latest(
+        keptQuestions,
+        ({ region, audience, today, session }: KeepingQuestion) => JSON.stringify([region, audience, today, session]),
+        (question) => {
+          const components = plan.makeOrder.map((index) => plan.components[index]!);
+          return storageGuidance(
+            {
+              components: components.map((each) => ({ ...each, lines: withoutAmounts(each.lines) })),
+              meals: plan.meals.map(({ meal, lines }) => ({ meal, lines: withoutAmounts(lines) })),
+              foods: plan.bundle.foods,
+            },
+            question,
+          );
+        },
+      ),
     ),
   ),
 );
 
 /** How long everything of a scaled plan keeps: `storageGuidance`, with the amounts of this household. */
 export function planStorage({ compiled, meals }: ScaledPlan, question: KeepingQuestion): StorageAnswer {
-  const found = guidanceOf(compiled)(question.rules)(question);
+  const found = guidanceOf(compiled)(question.rules)(question.classes)(question);
   return { ...found, guidance: found.guidance.map((each) => withPortions(each, meals)) };
 }
 

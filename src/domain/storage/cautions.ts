@@ -1,8 +1,9 @@
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
+import type { KeepingClass } from "../model/keeping.js";
 import type { Source } from "../model/source.js";
 import type { Subject } from "./guidance.js";
-import { classesAround, keepingClasses } from "./keeping-classes.js";
+import { classesAround } from "./keeping-classes.js";
 import type { CautionRule, FoodSafetyRules } from "./rule.js";
 
 /** A caution that is due. Its text is that of the rule data, the same in every output. */
@@ -40,12 +41,12 @@ export interface CautionsFound {
  */
 export function cautionsFor(
   things: readonly CautionedThing[],
-  rules: Pick<FoodSafetyRules, "cautions" | "keeping" | "handling">,
+  rules: Pick<FoodSafetyRules, "cautions" | "classes" | "keeping" | "handling">,
 ): CautionsFound {
   const sources = new Map([...rules.keeping, ...rules.handling].map(({ id, source }) => [id, source]));
   const known = new Set(rules.cautions.map(({ code }) => code));
   const cautions = rules.cautions.flatMap((rule): Caution[] => {
-    const about = things.filter((thing) => isDue(rule, thing)).map(({ subject }) => subject);
+    const about = things.filter((thing) => isDue(rule, thing, rules.classes)).map(({ subject }) => subject);
     if (about.length === 0 && !rule.when.always) return [];
     const restsOn = rule.rules.flatMap((id) => sources.get(id) ?? []);
     return [{ code: rule.code, text: rule.text, source: rule.source, restsOn, about: rule.when.always ? [] : about }];
@@ -56,17 +57,19 @@ export function cautionsFor(
   return { cautions, unknown };
 }
 
-function isDue({ code, when }: CautionRule, thing: CautionedThing): boolean {
+function isDue({ code, when }: CautionRule, thing: CautionedThing, known: readonly KeepingClass[]): boolean {
   if (thing.codes.includes(code)) return true;
   const classes = [thing.keepsAs, ...thing.foods.map(({ keepsAs }) => keepsAs)].flatMap((keepsAs) =>
     // A rule that only stands in for a missing one says nothing about how such food is cooled or heated.
-    keepsAs === null ? [] : classesAround(keepsAs).flatMap((around) => (around.byAnalogy ? [] : [around.code])),
+    keepsAs === null
+      ? []
+      : classesAround(keepsAs, known).flatMap((around) => (around.throughAnalogy ? [] : [around.code])),
   );
-  const own = thing.keepsAs === null ? [] : classesAround(thing.keepsAs);
+  const own = thing.keepsAs === null ? [] : classesAround(thing.keepsAs, known);
   // A component of which nobody says what kind of food it is may well need the cold.
   const unclassed = own.length === 0 && thing.subject.kind === "COMPONENT";
-  if (when.perishable && (unclassed || own.some(({ code: each }) => keepingClasses[each].perishable))) return true;
-  if (when.keepsAs.some((keepsAs) => (classes as readonly string[]).includes(keepsAs))) return true;
+  if (when.perishable && (unclassed || own.some(({ perishable }) => perishable))) return true;
+  if (when.keepsAs.some((keepsAs) => classes.includes(keepsAs))) return true;
   const byFood = when.foods.length > 0 || when.foodWords.length > 0;
   const byStep = when.stepWords.length > 0;
   if (!byFood && !byStep) return false;

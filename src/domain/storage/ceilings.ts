@@ -1,6 +1,8 @@
-import type { PublishedKeepingRule, RuleAudience, StoragePlace } from "../model/keeping.js";
+import type { KeepingClass, PublishedKeepingRule, RuleAudience, StoragePlace } from "../model/keeping.js";
 import { inForceOn, regionCovers } from "../model/region.js";
-import { classesAround } from "./keeping-classes.js";
+import { classesAround, isKeepingClass } from "./keeping-classes.js";
+import type { KeepingRules } from "./rule.js";
+import { lastingDays } from "./window.js";
 
 /** Whose rules are asked for. */
 export interface RuleScope {
@@ -27,15 +29,40 @@ export interface Ceiling {
 /**
  * The published rules that hold for a class of food at a place: those in force, of the class and of every wider one.
  * A region without a rule is not a region without a limit: then the rules of all regions stand in, and after them
- * those for other kitchens. Leaving a region out therefore never makes an answer longer.
+ * those for other kitchens. Leaving a region out therefore never makes an answer longer. A class that the set does not
+ * know is read as the strictest of all at that place, never as one without a limit.
  */
 export function ceilingsFor(
-  rules: readonly PublishedKeepingRule[],
+  { keeping, classes }: KeepingRules,
   keepsAs: string,
   place: StoragePlace,
   scope: RuleScope,
 ): readonly Ceiling[] {
-  const around = new Map(classesAround(keepsAs).map(({ code, byAnalogy }) => [code as string, byAnalogy]));
+  const ceilings = ofClasses(keeping, classesToAsk(keepsAs, classes), place, scope);
+  return isKeepingClass(keepsAs, classes) ? ceilings : strictestOf(ceilings);
+}
+
+/** The classes whose rules hold for food of a class, each with whether an analogy led there. An unknown one may be any of them. */
+const classesToAsk = (keepsAs: string, classes: readonly KeepingClass[]): ReadonlyMap<string, boolean> =>
+  isKeepingClass(keepsAs, classes)
+    ? new Map(classesAround(keepsAs, classes).map(({ code, throughAnalogy }) => [code, throughAnalogy]))
+    : new Map(classes.map(({ code }) => [code, true]));
+
+/** Of each purpose the rule that ends first: all rules of all classes would tell a reader nothing. */
+const strictestOf = (ceilings: readonly Ceiling[]): readonly Ceiling[] =>
+  (["SAFETY", "QUALITY"] as const).flatMap((purpose) =>
+    ceilings
+      .filter(({ rule }) => rule.purpose === purpose)
+      .toSorted((a, b) => lastingDays(a.rule) - lastingDays(b.rule))
+      .slice(0, 1),
+  );
+
+function ofClasses(
+  rules: readonly PublishedKeepingRule[],
+  around: ReadonlyMap<string, boolean>,
+  place: StoragePlace,
+  scope: RuleScope,
+): readonly Ceiling[] {
   const here = rules.filter((rule) => around.has(rule.keepsAs) && rule.place === place && inForceOn(rule, scope.date));
   // Each on its own: a region's word on quality must not hide that its safety rule is missing.
   return (["SAFETY", "QUALITY"] as const).flatMap((purpose) => {

@@ -1,7 +1,7 @@
 import type { BaseAmount } from "../model/amount.js";
 import type { Component, Route } from "../model/component.js";
 import type { Food } from "../model/food.js";
-import type { PublishedKeepingRule, RuleAudience, StoragePlace } from "../model/keeping.js";
+import type { KeepingClass, PublishedKeepingRule, RuleAudience, StoragePlace } from "../model/keeping.js";
 import type { LineItem } from "../model/line.js";
 import type { Meal } from "../model/plan.js";
 import type { Source } from "../model/source.js";
@@ -48,6 +48,8 @@ export interface Kept {
 
 export interface KeepingQuestion {
   readonly rules: readonly PublishedKeepingRule[];
+  /** The kinds of food that the rules speak of. */
+  readonly classes: readonly KeepingClass[];
   /** ISO 3166 code; null: the strictest of all regions, and the answer says so. */
   readonly region: string | null;
   /** Left out: people at home. */

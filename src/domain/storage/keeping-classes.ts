@@ -1,108 +1,32 @@
-/** One kind of food that published rules speak about. */
-export interface KeepingClass {
-  /** What belongs to it, in a few words. */
-  readonly what: string;
-  /** The next wider class: its ceilings hold here as well. null: none. */
-  readonly within: KeepingClassCode | null;
-  /** Nobody publishes a figure for this very kind; the ceilings of `within` stand in for it, and the answer says so. */
-  readonly byAnalogy: boolean;
-  /** Needs the cold: the time out of the refrigerator is limited (two-hour rule). */
-  readonly perishable: boolean;
+import { onceFor } from "../once-for.js";
+import type { KeepingClass } from "../model/keeping.js";
+
+const byCode = onceFor(
+  (classes: readonly KeepingClass[]): ReadonlyMap<string, KeepingClass> =>
+    new Map(classes.map((each) => [each.code, each])),
+);
+
+/** Whether a text is a code of the set in force. */
+export const isKeepingClass = (code: string, classes: readonly KeepingClass[]): boolean => byCode(classes).has(code);
+
+/** A class, and whether an analogy led to it. */
+export interface ClassAround extends KeepingClass {
+  readonly throughAnalogy: boolean;
 }
 
-const table = {
-  "chilled-ready-to-eat": ["ready-to-eat food that must stay cold", null],
-  thawed: ["food that was frozen and has thawed in the refrigerator", null],
-
-  leftovers: ["cooked food of any kind", "chilled-ready-to-eat"],
-  "plant-leftovers": ["cooked food without meat, fish, poultry or egg", "leftovers"],
-  "meat-leftovers": ["cooked food with meat, fish, poultry or egg", "leftovers"],
-  "cooked-grain": ["boiled or soaked grain", "plant-leftovers"],
-  "cooked-rice": ["boiled rice", "cooked-grain"],
-  "cooked-quinoa": ["boiled quinoa", "cooked-grain"],
-  "cooked-pasta": ["boiled pasta", "plant-leftovers"],
-  "cooked-legume": ["boiled beans, peas or lentils, also out of a tin once opened", "plant-leftovers"],
-  "cooked-vegetable": ["boiled, roasted, braised or fried vegetables", "plant-leftovers"],
-  "cooked-poultry": ["cooked poultry dishes", "meat-leftovers"],
-  "egg-dish": ["cooked dishes of egg: omelette, quiche", "meat-leftovers"],
-  casserole: ["casseroles, bakes", "leftovers"],
-  soup: ["soups and stews", "leftovers"],
-  broth: ["broth", "leftovers"],
-  "rehydrated-soy": ["textured soy protein after soaking", "plant-leftovers"],
-  "vacuum-packed": ["cooked food packed without air at home", "leftovers"],
-
-  "cooked-egg": ["eggs boiled hard, in the shell", "chilled-ready-to-eat"],
-  "raw-egg-part": ["raw whites or yolks", "chilled-ready-to-eat"],
-  "raw-egg-sauce": ["sauces with raw egg", "chilled-ready-to-eat"],
-  "protein-salad": ["salads of egg, chicken, ham, fish", "chilled-ready-to-eat"],
-  "pasta-salad": ["pasta salad", "chilled-ready-to-eat"],
-  "potato-salad": ["potato salad", "chilled-ready-to-eat"],
-  "dressed-raw-salad": ["dressed shredded raw vegetables: coleslaw", "chilled-ready-to-eat"],
-
-  "dairy-sauce": ["sauces and dips of yoghurt, cream or milk", "leftovers", "ANALOGY"],
-  "nut-cream": ["creams and milks of soaked nuts", "leftovers", "ANALOGY"],
-  "soaked-nuts": ["nuts soaked in water", "leftovers", "ANALOGY"],
-  "raw-herb-sauce": ["uncooked sauces of fresh herbs and oil: pesto", "herbs-in-oil"],
-  "herbs-in-oil": ["fresh herbs in oil", "chilled-ready-to-eat"],
-  "garlic-in-oil": ["raw garlic in oil", "chilled-ready-to-eat"],
-  "vegetables-in-oil": ["vegetables under oil", "chilled-ready-to-eat"],
-  "oil-dressing": ["oil and vinegar without fresh garlic or herbs", "salad-dressing"],
-  "salad-dressing": ["salad dressings made at home", null, "STABLE"],
-  "fresh-salsa": ["uncooked salsa", "chilled-ready-to-eat"],
-  guacamole: ["guacamole", "chilled-ready-to-eat"],
-  hummus: ["hummus made at home", "chilled-ready-to-eat"],
-
-  "opened-hummus": ["bought hummus, once opened", "chilled-ready-to-eat"],
-  "opened-pesto": ["pesto from a jar, once opened", "chilled-ready-to-eat"],
-  "opened-tomato-sauce": ["tomato sauce from a jar, once opened", "chilled-ready-to-eat"],
-  "opened-refried-beans": ["refried beans from a tin, once opened", "cooked-legume"],
-  "opened-coconut-milk": ["coconut milk from a tin, once opened", "chilled-ready-to-eat"],
-  "opened-tahini": ["tahini, once opened", null, "STABLE"],
-  "opened-bagged-greens": ["salad leaves from a bag, once opened", "cut-leaves"],
-  "lemon-juice": ["fresh lemon juice", null],
-
-  "cut-leaves": ["leafy greens, cut or torn", "chilled-ready-to-eat"],
-  "cut-fruit": ["fruit, cut", "chilled-ready-to-eat"],
-  "cut-melon": ["melons, cut", "cut-fruit"],
-  "cut-squash": ["raw squash, cut", "chilled-ready-to-eat"],
-  sprouts: ["raw sprouted seeds and beans", "chilled-ready-to-eat"],
-  tofu: ["tofu", "chilled-ready-to-eat"],
-
-  "leafy-greens": ["whole leafy greens", null, "STABLE"],
-  kale: ["whole kale", null, "STABLE"],
-  broccoli: ["whole broccoli", null, "STABLE"],
-  "fresh-basil": ["basil in a bunch", null, "STABLE"],
-  "fresh-parsley": ["parsley in a bunch", null, "STABLE"],
-  "raw-cashews": ["shelled raw cashews, dry", null, "STABLE"],
-  "cashew-butter": ["cashew butter", null, "STABLE"],
-  "dry-crumb": ["dry, salted crumbs and toppings of nuts, seeds or bread", null, "STABLE"],
-} as const satisfies Record<string, readonly [what: string, within: string | null, kind?: "ANALOGY" | "STABLE"]>;
-
-/** The closed list of codes for `keepsAs`. */
-export type KeepingClassCode = keyof typeof table;
-
-/** Every class by code. Which figures hold for a class is data (the published rules), never written here. */
-export const keepingClasses: Readonly<Record<KeepingClassCode, KeepingClass>> = Object.fromEntries(
-  Object.entries(table).map(([code, [what, within, kind]]) => [
-    code,
-    { what, within, byAnalogy: kind === "ANALOGY", perishable: kind !== "STABLE" },
-  ]),
-) as Record<KeepingClassCode, KeepingClass>;
-
-/** Whether a text is one of the codes. */
-export const isKeepingClass = (code: string): code is KeepingClassCode => Object.hasOwn(keepingClasses, code);
-
-/** A class and those it lies within, narrowest first, each with whether an analogy led there. Empty for an unknown code. */
-export function classesAround(
-  code: string,
-): readonly { readonly code: KeepingClassCode; readonly byAnalogy: boolean }[] {
-  const found: { readonly code: KeepingClassCode; readonly byAnalogy: boolean }[] = [];
-  let byAnalogy = false;
-  for (let next: string | null = code; next !== null && isKeepingClass(next);) {
-    found.push({ code: next, byAnalogy });
-    const { within, byAnalogy: stands }: KeepingClass = keepingClasses[next];
-    byAnalogy = byAnalogy || stands;
-    next = within;
+/** A class and those it lies within, narrowest first. Empty for a code that the set does not know. */
+export function classesAround(code: string, classes: readonly KeepingClass[]): readonly ClassAround[] {
+  const known = byCode(classes);
+  const found: ClassAround[] = [];
+  let throughAnalogy = false;
+  for (let next = known.get(code); next !== undefined && found.length < classes.length;) {
+    found.push({ ...next, throughAnalogy });
+    throughAnalogy ||= next.byAnalogy;
+    next = next.within === null ? undefined : known.get(next.within);
   }
   return found;
 }
+
+/** Whether food of a class needs the cold. What nobody knows may well need it. */
+export const needsCold = (keepsAs: string | null, classes: readonly KeepingClass[]): boolean =>
+  (keepsAs === null ? undefined : byCode(classes).get(keepsAs))?.perishable ?? true;

@@ -47,8 +47,8 @@ function ceilings({ keepsAs }: KeptThing, place: StoragePlace, question: Keeping
   if (keepsAs === null) return [];
   const sessionDay = dateOfDay(0, question.session) ?? question.today;
   const date = sessionDay > question.today ? sessionDay : question.today;
-  const { region, audience = "HOUSEHOLD" } = question;
-  return ceilingsFor(question.rules, keepsAs, place, { region, audience, date });
+  const { region, audience = "HOUSEHOLD", rules: keeping, classes } = question;
+  return ceilingsFor({ keeping, classes }, keepsAs, place, { region, audience, date });
 }
 
 function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { session }: KeepingQuestion): Limit {

@@ -1,4 +1,4 @@
-import type { PublishedKeepingRule, RuleAudience } from "../model/keeping.js";
+import type { KeepingClass, PublishedKeepingRule, RuleAudience } from "../model/keeping.js";
 import type { Source } from "../model/source.js";
 
 export type HandlingTopic =
@@ -67,13 +67,19 @@ export interface CautionRule {
   readonly source: Source;
 }
 
+/** What published rules say about how long food keeps, and the kinds of food they speak of. */
+export interface KeepingRules {
+  /** The closed list of codes for `keepsAs`. */
+  readonly classes: readonly KeepingClass[];
+  readonly keeping: readonly PublishedKeepingRule[];
+}
+
 /** Everything published that this service knows about keeping and handling food, as one dated set. */
-export interface FoodSafetyRules {
+export interface FoodSafetyRules extends KeepingRules {
   readonly id: string;
   readonly version: string;
   /** ISO date of the set. */
   readonly date: string;
-  readonly keeping: readonly PublishedKeepingRule[];
   readonly handling: readonly HandlingRule[];
   readonly cautions: readonly CautionRule[];
 }

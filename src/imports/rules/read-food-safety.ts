@@ -1,15 +1,16 @@
-import type { PublishedKeepingRule } from "../../domain/model/keeping.js";
+import type { KeepingClass, PublishedKeepingRule } from "../../domain/model/keeping.js";
 import type { Problem } from "../../domain/problem.js";
-import { isKeepingClass, keepingClasses } from "../../domain/storage/keeping-classes.js";
+import { isKeepingClass } from "../../domain/storage/keeping-classes.js";
 import type { CautionRule, HandlingRule } from "../../domain/storage/rule.js";
 import type { CautionsDocument, FoodSafetyDocument } from "./food-safety-schema.js";
 import { sourceReader } from "./rule-sources.js";
 import { duplicateIds, unknownWord } from "./rule-texts.js";
 
-const classes = Object.keys(keepingClasses);
-
 /** Keeping and handling rules as the model has them, and what is wrong: unknown classes, ids or sources. */
-export function readFoodSafety(document: FoodSafetyDocument): {
+export function readFoodSafety(
+  document: FoodSafetyDocument,
+  classes: readonly KeepingClass[],
+): {
   readonly keeping: readonly PublishedKeepingRule[];
   readonly handling: readonly HandlingRule[];
   readonly problems: readonly Problem[];
@@ -25,9 +26,10 @@ export function readFoodSafety(document: FoodSafetyDocument): {
     ),
   ];
   const issued = sourceReader(document.sources, problems);
+  const codes = classes.map(({ code }) => code);
   const keeping = document.keeping.map((rule, index): PublishedKeepingRule => {
     const keepsAs = rule["keeps-as"];
-    if (!isKeepingClass(keepsAs)) problems.push(unknownWord(["keeping", index, "keeps-as"], keepsAs, classes));
+    if (!isKeepingClass(keepsAs, classes)) problems.push(unknownWord(["keeping", index, "keeps-as"], keepsAs, codes));
     const scale = rule.hours === undefined ? 1 : 24;
     return {
       ...shared(rule),
@@ -68,10 +70,10 @@ const shared = (rule: FoodSafetyDocument["keeping"][number] | FoodSafetyDocument
   note: rule.note,
 });
 
-/** Cautions as the model has them. `known`: ids of the rules they may rest on. */
+/** Cautions as the model has them. `known`: ids of the rules they may rest on, and the classes they may be about. */
 export function readCautions(
   document: CautionsDocument,
-  known: readonly string[],
+  known: { readonly rules: readonly string[]; readonly classes: readonly KeepingClass[] },
 ): { readonly cautions: readonly CautionRule[]; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [
     ...duplicateIds(
@@ -81,12 +83,14 @@ export function readCautions(
     ),
   ];
   const issued = sourceReader(document.sources, problems);
+  const codes = known.classes.map(({ code }) => code);
   const cautions = document.cautions.map(({ code, text, rules, source, when }, index): CautionRule => {
     const path = ["cautions", index] as const;
     for (const [at, id] of rules.entries())
-      if (!known.includes(id)) problems.push(unknownWord([...path, "rules", at], id, known));
+      if (!known.rules.includes(id)) problems.push(unknownWord([...path, "rules", at], id, known.rules));
     for (const [at, keepsAs] of when["keeps-as"].entries())
-      if (!isKeepingClass(keepsAs)) problems.push(unknownWord([...path, "when", "keeps-as", at], keepsAs, classes));
+      if (!isKeepingClass(keepsAs, known.classes))
+        problems.push(unknownWord([...path, "when", "keeps-as", at], keepsAs, codes));
     const { always, perishable, foods } = when;
     return {
       code,

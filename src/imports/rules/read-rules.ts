@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { RuleSet } from "../../domain/plan/rule-set.js";
 import type { Problem } from "../../domain/problem.js";
+import { firstKeepingClasses } from "../../domain/storage/first-keeping-classes.js";
 import { allergensSchema, type AllergensDocument } from "./allergens-schema.js";
 import {
   cautionsSchema,
@@ -8,8 +9,10 @@ import {
   type CautionsDocument,
   type FoodSafetyDocument,
 } from "./food-safety-schema.js";
+import { keepingClassesSchema, type KeepingClassesDocument } from "./keeping-classes-schema.js";
 import { readAllergens } from "./read-allergens.js";
 import { readCautions, readFoodSafety } from "./read-food-safety.js";
+import { readKeepingClasses } from "./read-keeping-classes.js";
 import { ruleSetSchema, type RuleSetDocument } from "./rule-set-schema.js";
 import { readRuleDocuments, type RuleDocument, type RuleProblem } from "./rule-texts.js";
 
@@ -21,12 +24,18 @@ export interface RulesRead {
   readonly count: number;
 }
 
-const schema = z.discriminatedUnion("kind", [ruleSetSchema, foodSafetySchema, cautionsSchema, allergensSchema]);
-type AnyRules = RuleSetDocument | FoodSafetyDocument | CautionsDocument | AllergensDocument;
+const schema = z.discriminatedUnion("kind", [
+  ruleSetSchema,
+  keepingClassesSchema,
+  foodSafetySchema,
+  cautionsSchema,
+  allergensSchema,
+]);
+type AnyRules = RuleSetDocument | KeepingClassesDocument | FoodSafetyDocument | CautionsDocument | AllergensDocument;
 
 /**
  * Reads the published rules (`rule-set`, `food-safety`, `cautions` and `allergens`, one document of each, in any files).
- * `name` only names the place of problems.
+ * `keeping-classes` may be left out, since the sets of release 0.1.0 had none. `name` only names the place of problems.
  */
 export function readRules(files: readonly { readonly name: string; readonly text: string }[]): RulesRead {
   const read = files.map(({ name, text }) => readRuleDocuments(text, name, schema));
@@ -39,23 +48,27 @@ export function readRules(files: readonly { readonly name: string; readonly text
   const safety = only(documents, "food-safety");
   const cautions = only(documents, "cautions");
   const allergens = only(documents, "allergens");
+  const classed = only(documents, "keeping-classes");
   const missing = [
     ...missingOf(head, "rule-set"),
+    ...(classed === undefined ? missingOf(classed, "keeping-classes") : []),
     ...missingOf(safety, "food-safety"),
     ...missingOf(cautions, "cautions"),
     ...missingOf(allergens, "allergens"),
   ];
   const name = files[0]?.name ?? "";
   const nowhere = missing.map((problem): RuleProblem => ({ file: name, line: 1, column: 1, path: [], problem }));
-  if (shape.length > 0 || !head || !safety || !cautions || !allergens) return stop([...shape, ...nowhere]);
+  if (missing.length > 0 || shape.length > 0 || !head || !safety || !cautions || !allergens)
+    return stop([...shape, ...nowhere]);
 
-  const { keeping, handling, problems } = readFoodSafety(safety.value);
-  const told = readCautions(
-    cautions.value,
-    [...keeping, ...handling].map(({ id }) => id),
-  );
+  const { classes, problems: classFaults } = classed
+    ? readKeepingClasses(classed.value)
+    : { classes: firstKeepingClasses, problems: [] };
+  const { keeping, handling, problems } = readFoodSafety(safety.value, classes);
+  const told = readCautions(cautions.value, { rules: [...keeping, ...handling].map(({ id }) => id), classes });
   const lists = readAllergens(allergens.value);
   const faults = [
+    ...classFaults.flatMap((problem) => classed?.at(problem) ?? []),
     ...problems.map((problem) => safety.at(problem)),
     ...told.problems.map((problem) => cautions.at(problem)),
     ...lists.problems.map((problem) => allergens.at(problem)),
@@ -67,7 +80,7 @@ export function readRules(files: readonly { readonly name: string; readonly text
     code,
     title,
     inForceFrom: head.value["in-force-from"],
-    safety: { id, version, date, keeping, handling, cautions: told.cautions },
+    safety: { id, version, date, classes, keeping, handling, cautions: told.cautions },
     allergens: lists.rules,
   };
   return { rules, problems: [], count };

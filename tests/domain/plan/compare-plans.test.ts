@@ -19,7 +19,7 @@ function computed(given: PlanBundle): ComputedPlan {
   const scaled = scalePlan(given, given.plan.serves, noHousehold);
   if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
   const { components, meals } = scaled.value;
-  const question = { rules: rules.safety.keeping, region: null, today, session: null };
+  const question = { rules: rules.safety.keeping, classes: rules.safety.classes, region: null, today, session: null };
   return {
     scaled: scaled.value,
     list: shop([scaled.value], noHousehold),

@@ -42,7 +42,13 @@ describe("how long a plan keeps", () => {
             const scaled = scalePlan(bundle, servings, household);
             if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
             const { session, region } = household;
-            const question: KeepingQuestion = { rules: rules.safety.keeping, region, today: "2026-03-01", session };
+            const question: KeepingQuestion = {
+              rules: rules.safety.keeping,
+              classes: rules.safety.classes,
+              region,
+              today: "2026-03-01",
+              session,
+            };
             const { components, meals } = scaled.value;
             const answer = planStorage(scaled.value, question);
             expect(answer).toEqual(storageGuidance({ components, meals, foods: bundle.foods }, question));

@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
 import { cautionedThings } from "../../../src/domain/storage/cautioned-things.js";
 import { cautionsFor, type CautionedThing } from "../../../src/domain/storage/cautions.js";
-import { keepingClasses } from "../../../src/domain/storage/keeping-classes.js";
 import { component, food, line, meal, route, step } from "../../kit/builders.js";
 import { publishedRules } from "../../imports/rules/published-rules.js";
 
@@ -159,7 +158,7 @@ describe("one more fact", () => {
     const words = ["rice", "kidney beans", "soak", "slow cooker", "freeze", "sprouts", "bread", "vacuum pack"];
     const text = fc.array(fc.constantFrom(...words), { minLength: 1, maxLength: 3 }).map((parts) => parts.join(", "));
     const some = fc.record({
-      keepsAs: fc.constantFrom(...Object.keys(keepingClasses)),
+      keepsAs: fc.constantFrom(...safety.classes.map(({ code }) => code)),
       codes: fc.array(fc.constantFrom("raw-egg", "rice"), { maxLength: 2 }),
       foods: fc.array(
         text.map((one) => named(one)),

@@ -14,6 +14,7 @@ import { storageGuidance } from "../../../src/domain/storage/storage-guidance.js
 import { publishedRules } from "../../imports/rules/published-rules.js";
 
 export const rules = publishedRules.safety.keeping;
+export const classes = publishedRules.safety.classes;
 
 const writer: Source = { kind: "WRITER", title: "The writer's own measure", section: null };
 export const practice: Source = { kind: "COMMON_PRACTICE", title: "Common practice, no source", section: null };
@@ -55,6 +56,7 @@ export const bought = (slug: string, keepsAs: string | null, keeping: readonly K
 
 export const question = (facts: Partial<KeepingQuestion> = {}): KeepingQuestion => ({
   rules,
+  classes,
   region: "US",
   today: "2026-11-25",
   session: null,

@@ -1,10 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { KeptComponent, StorageAnswer } from "../../../src/domain/storage/guidance.js";
-import { keepingClasses } from "../../../src/domain/storage/keeping-classes.js";
-import { ask, eaten, kept, ruled, rules, says, uses } from "./kept-builders.js";
+import { ask, classes, eaten, guidanceOf, kept, ruled, rules, says, uses } from "./kept-builders.js";
 
-const keepsAs = fc.constantFrom(...Object.keys(keepingClasses));
+const keepsAs = fc.constantFrom(...classes.map(({ code }) => code));
 const word = fc
   .tuple(
     fc.constantFrom("FRIDGE" as const, "ROOM" as const, "FREEZER" as const),
@@ -71,6 +70,22 @@ describe("the stricter always wins", () => {
           else expect(Math.floor(found.days)).toBe(Math.floor(least));
         }
       }),
+    );
+  });
+
+  it("a class that the rules do not know keeps no longer than any that they know", () => {
+    fc.assert(
+      fc.property(
+        keepsAs,
+        asked,
+        fc.constantFrom("FRIDGE" as const, "FREEZER" as const, "ROOM" as const),
+        (code, facts, place) => {
+          const words = [says(place, 3000)];
+          const lasting = (slug: string): number =>
+            guidanceOf(ask({ components: [kept("c", slug, words)] }, facts), "c", place).days;
+          expect(lasting("cooked-vegetables")).toBeLessThanOrEqual(lasting(code));
+        },
+      ),
     );
   });
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { allergenCodes } from "../../../src/domain/nutrition/allergen-codes.js";
-import { keepingClasses } from "../../../src/domain/storage/keeping-classes.js";
+import { classesAround } from "../../../src/domain/storage/keeping-classes.js";
+import { firstKeepingClasses } from "../../../src/domain/storage/first-keeping-classes.js";
 import { readRules } from "../../../src/imports/rules/read-rules.js";
-import { publishedRules, ruleFiles } from "./published-rules.js";
+import { firstRuleFiles, publishedRules, ruleFiles } from "./published-rules.js";
 
 const { safety, allergens } = publishedRules;
 
@@ -15,7 +16,7 @@ const changed = (name: string, from: string, to: string) => {
 
 describe("the rules that come with the program", () => {
   it("are read whole, with an id, a version and a date", () => {
-    expect(readRules(ruleFiles)).toMatchObject({ problems: [], count: 4 });
+    expect(readRules(ruleFiles)).toMatchObject({ problems: [], count: 5 });
     for (const set of [safety, allergens]) expect(set).toMatchObject({ id: expect.any(String), date: "2026-11-25" });
   });
 
@@ -40,13 +41,11 @@ describe("the rules that come with the program", () => {
 
   it("have a ceiling, their own or a borrowed one, for every class that needs the cold", () => {
     const safe = new Set(safety.keeping.filter(({ purpose }) => purpose === "SAFETY").map(({ keepsAs }) => keepsAs));
-    for (const [code, each] of Object.entries(keepingClasses)) {
-      const around = [code, ...(each.within === null ? [] : [each.within])];
-      if (!each.perishable || code === "thawed") continue;
-      const reached = new Set(around);
-      for (let next = each.within; next !== null; next = keepingClasses[next].within) reached.add(next);
+    for (const { code, perishable } of safety.classes) {
+      if (!perishable || code === "thawed") continue;
+      const around = classesAround(code, safety.classes).map((each) => each.code);
       expect(
-        [...reached].some((one) => safe.has(one)),
+        around.some((one) => safe.has(one)),
         code,
       ).toBe(true);
     }
@@ -91,8 +90,17 @@ describe("a rule file with a fault", () => {
     ["a caution for an unknown class", "cautions.yaml", "keeps-as: [cooked-rice]", "keeps-as: [rice]", "BAD_SHAPE"],
     ["an unknown allergen", "allergens.yaml", "includes: [milk]", "includes: [milks]", "BAD_SHAPE"],
     ["a claim for an unknown diet", "allergens.yaml", "diet: gluten-free", "diet: glutenfree", "BAD_SHAPE"],
-    ["a set without a day", "rule-set.yaml", "in-force-from: 2026-11-25", "", "BAD_SHAPE"],
-    ["a set without a code", "rule-set.yaml", 'code: "2026-11"', 'code: ""', "BAD_SHAPE"],
+    ["a set without a day", "rule-set.yaml", `in-force-from: ${publishedRules.inForceFrom}`, "", "BAD_SHAPE"],
+    ["a set without a code", "rule-set.yaml", `code: "${publishedRules.code}"`, 'code: ""', "BAD_SHAPE"],
+    ["a class used twice", "keeping-classes.yaml", "code: cooked-rice", "code: cooked-quinoa", "DUPLICATE"],
+    ["a class within none", "keeping-classes.yaml", "within: plant-leftovers", "within: plant", "BAD_SHAPE"],
+    [
+      "classes within each other",
+      "keeping-classes.yaml",
+      "within: chilled-ready-to-eat",
+      "within: cooked-rice",
+      "BAD_SHAPE",
+    ],
     ["a list used twice", "allergens.yaml", "id: us-2025", "id: us-2023", "DUPLICATE"],
     ["a kind that is none", "allergens.yaml", "kind: allergens", "kind: allergies", "BAD_SHAPE"],
   ])("%s", (_, file, from, to, code) => {
@@ -105,6 +113,14 @@ describe("a rule file with a fault", () => {
     }
     expect(read.problems.map(({ problem }) => problem.code)).toContain(code);
     expect(read.problems.find(({ problem }) => problem.code === code)?.file).toBe(file);
+  });
+
+  it("without classes is one of release 0.1.0, and read with the classes of that day", () => {
+    const { rules, problems } = readRules(firstRuleFiles);
+    expect(problems).toEqual([]);
+    expect(rules?.code).toBe("2026-11");
+    expect(rules?.safety.classes).toEqual(firstKeepingClasses);
+    expect(firstKeepingClasses.map(({ code }) => code)).toContain("cooked-vegetable");
   });
 
   it("that is missing, or there twice, is said", () => {

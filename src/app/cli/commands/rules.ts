@@ -9,7 +9,7 @@ export const addRules: AddCommand = (program, run) => {
     .description("load published rules as a set of their own, whole or not at all; services need no restart")
     .argument(
       "<files...>",
-      "one document each of the kinds rule-set, food-safety, cautions and allergens, in any files",
+      "one document each of the kinds rule-set, keeping-classes, food-safety, cautions and allergens, in any files",
     )
     .action((files: string[], options: ServiceOptions) => run("rules load", options, () => load(files, options)));
 };
