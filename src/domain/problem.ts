@@ -1,3 +1,5 @@
+import type { AllergenPresence } from "./model/food.js";
+
 /** Where in a document: `["components", "dal", "lines", "l2"]`. Slugs and ids, or indexes where nothing has a name. */
 export type Path = readonly (string | number)[];
 
@@ -117,6 +119,24 @@ type ProblemFacts =
   | { readonly code: "BAD_SHAPE"; readonly path: Path; readonly expected: string; readonly got: string }
   /** An amount that a spreadsheet program turned into a date; `offers` is what may have stood there. */
   | { readonly code: "CELL_IS_A_DATE"; readonly path: Path; readonly cell: string; readonly offers: readonly string[] }
+  /** A row that says less of an allergen than is known of the food: only a person may take it away. */
+  | {
+      readonly code: "ALLERGEN_WEAKENED";
+      readonly path: Path;
+      readonly food: string;
+      readonly allergen: string;
+      readonly was: AllergenPresence;
+      readonly now: AllergenPresence;
+    }
+  /** A price far from what the food's other packs cost for as much; `ratio`: this one through theirs. */
+  | {
+      readonly code: "PRICE_OUT_OF_LINE";
+      readonly path: Path;
+      readonly food: string;
+      readonly price: string;
+      readonly ratio: number;
+      readonly packs: readonly string[];
+    }
   /** More of an import changed, or was refused, than its feed allows: nothing was loaded. Shares from 0 to 1. */
   | {
       readonly code: "LIMIT_PASSED";

@@ -17,6 +17,16 @@ const days = (count: number): string => (count === 1 ? "1 day" : `${count} days`
 
 const grams = (value: number): string => `${Math.round(value)} g`;
 
+const statement = {
+  CONTAINS: "contains",
+  MAY_CONTAIN: "may contain",
+  DOES_NOT_CONTAIN: "does not contain",
+  UNKNOWN: "not known",
+} as const;
+
+const timesWords = (ratio: number): string =>
+  ratio >= 1 ? `${ratio.toFixed(1)} times` : `only ${(ratio * 100).toFixed(1)} %`;
+
 const kindWord = (kind: DraftKind): string => (kind === "PLAN" ? "plan" : "component");
 
 function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: "STALE_DRAFT" }>): string {
@@ -119,6 +129,16 @@ function problemSentence(problem: Problem): string {
       return (
         `"${problem.cell}" is a date: a spreadsheet program turned the amount into one.` +
         ` Write again what stood there, most likely ${problem.offers.map((each) => `"${each}"`).join(" or ")}, and save the column as text.`
+      );
+    case "ALLERGEN_WEAKENED":
+      return (
+        `${problem.food} is known as "${problem.allergen}: ${statement[problem.was]}", and the row says "${statement[problem.now]}".` +
+        ` Nothing was changed. If the row is right, settle it with the same text; else leave it out or mend the file.`
+      );
+    case "PRICE_OUT_OF_LINE":
+      return (
+        `The price ${problem.price} is ${timesWords(problem.ratio)} of what other packs of ${problem.food} cost for as much (${list(problem.packs)}).` +
+        ` Look at the price and at the content, "1.500 kg" for one. If both are right, settle the row with the same text.`
       );
     case "LIMIT_PASSED":
       return (

@@ -1,13 +1,15 @@
-import type { Food } from "../domain/model/food.js";
-import { foodColumns, foodRowReader } from "../imports/food-rows/read-food-row.js";
+import type { Problem } from "../domain/problem.js";
+import { layOverFood } from "../imports/food-rows/lay-over-food.js";
+import { foodColumns, foodRowReader, type FoodRow } from "../imports/food-rows/read-food-row.js";
 import { readTable } from "../imports/tables/read-table.js";
 import { checksumOf } from "../persistence/canonical-json.js";
 import { calledHere } from "./called-here.js";
 import type { Data, Deps } from "./deps.js";
 import { loadTable, type ComparedRows } from "./load-table.js";
+import { isMended } from "./mended-row.js";
 import type { Loaded, RunningImport } from "./running-import.js";
 
-/** Loads a table of foods. Packs of a food stay. */
+/** Loads a table of foods. Each row is laid over the food that is there: what it does not say stays. */
 export function loadFoods(deps: Deps, job: RunningImport): Promise<Loaded> {
   const { bytes, settings } = job;
   const options = {
@@ -19,22 +21,30 @@ export function loadFoods(deps: Deps, job: RunningImport): Promise<Loaded> {
   const columns = { ...foodColumns, calledHere: calledHere(settings) };
   return loadTable(deps, job, {
     rows: () => readTable(bytes(), { columns, delimiter: settings.delimiter }, foodRowReader(options)),
-    keyOf: ({ slug }) => slug,
-    compare: compareFoods,
+    keyOf: ({ food }) => food.slug,
+    compare: (data, read) => compareFoods(data, read, isMended(job)),
   });
 }
 
-async function compareFoods(data: Data, read: readonly Food[]): Promise<ComparedRows<Food>> {
-  const before = await data.foods.bySlugs(read.map(({ slug }) => slug));
-  const compared = read.map((food, at) => {
+/** `answeredFor`: a person has looked at the rows, and may take an allergen away. */
+async function compareFoods(
+  data: Data,
+  read: readonly FoodRow[],
+  answeredFor: boolean,
+): Promise<ComparedRows<FoodRow>> {
+  const before = await data.foods.bySlugs(read.map(({ food }) => food.slug));
+  const refused = new Map<FoodRow, readonly Problem[]>();
+  const compared = read.flatMap((row, at) => {
     const was = before[at] ?? null;
-    return { was, food: { ...food, packs: was?.packs ?? [] } };
+    const { food, problems } = layOverFood(was, row, answeredFor);
+    if (problems.length > 0) refused.set(row, problems);
+    return problems.length > 0 ? [] : [{ was, food }];
   });
   const moved = compared.filter(({ was, food }) => was === null || checksumOf(was) !== checksumOf(food));
   const known = before.filter((food) => food !== null).length;
   const created = read.length - known;
   return {
-    ...{ created, changed: moved.length - created, known, refused: new Map() },
+    ...{ created, changed: moved.length - created, known, refused },
     changes: moved.map(({ was, food }) => ({ key: food.slug, before: was, after: food })),
     save: async () => {
       await data.foods.save(moved.map(({ food }) => food));

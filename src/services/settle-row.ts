@@ -4,6 +4,7 @@ import type { Caller } from "./actor.js";
 import type { Data, Deps } from "./deps.js";
 import { isTable } from "./feed-settings.js";
 import { findImport, type FoundImport } from "./find-imports.js";
+import { mendedName } from "./mended-row.js";
 import { queued } from "./start-import.js";
 import { authorOf, write } from "./write.js";
 
@@ -66,7 +67,7 @@ export async function settleRow(deps: Deps, caller: Caller, input: SettleInput):
       const subject = { kind: "IMPORT", name: run.id, before: null, after: null } as const;
       if (text === null) return ok({ value: { ...settled, replay: null }, subject });
       const whole = await asFile(data, found, line, text);
-      const file = await data.importFiles.put(feed.id, `line ${line}, mended`, bytesOf(whole), now);
+      const file = await data.importFiles.put(feed.id, mendedName(line), bytesOf(whole), now);
       // A row of its own is all of its file: no share of it says anything.
       const order = { kind: "LOAD", file: file.id, force: true, undoes: null } as const;
       const replay = await queued(data, caller.actor, feed, order, now);
@@ -79,11 +80,14 @@ export async function settleRow(deps: Deps, caller: Caller, input: SettleInput):
   );
 }
 
-/** A row of a table needs the header of its file; where the header was at fault, the text is a file already. */
+/**
+ * A row of a table needs the header of its file; where the header was at fault, the text is a file already. The empty line at its end keeps
+ * it apart from a file that says the same and for which nobody answered: files of the same bytes are one.
+ */
 async function asFile(data: Data, { run, feed }: FoundImport, line: number, text: string): Promise<string> {
   if (!isTable(feed.kind) || run.file === null) return text;
   const head = await tableHead(data.importFiles.read(run.file));
-  return line <= head.lines ? text : `${head.text}${text}\n`;
+  return line <= head.lines ? text : `${head.text}${text}\n\n`;
 }
 
 async function* bytesOf(text: string): AsyncGenerator<Uint8Array> {

@@ -1,7 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { FeedKind, RunKind } from "../../src/persistence/import-data.js";
+import type { Caller } from "../../src/services/actor.js";
 import type { Deps } from "../../src/services/deps.js";
 import { feedSettingsSchema } from "../../src/services/feed-settings.js";
+import { settleRow } from "../../src/services/settle-row.js";
 import { runImports } from "../../src/services/run-imports.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../kit/databases.js";
 import { demo } from "../graphql/open-test-app.js";
@@ -69,6 +71,8 @@ const counts = ({
 }: Awaited<ReturnType<Awaited<ReturnType<typeof feedOf>>["run"]>>) => [
   ...[read, created, changed, unchanged, quarantined, repeated],
 ];
+
+const operator: Caller = { actor: { kind: "PROGRAM", name: "test" }, requestId: null };
 
 const header = "food,pack,content,price\n";
 const pricesOf = async (deps: Deps, food: string) =>
@@ -228,6 +232,26 @@ describeOnBothDatabases("imports", (open) => {
       expect(await kcal("moon-leaf")).toBe(20);
       expect((await run(null, { kind: "UNDO", undoes: first.id })).changed).toBe(2);
       expect(await deps.data.foods.bySlugs(["moon-root", "moon-leaf"])).toEqual([null, null]);
+    });
+
+    it("lay a row over the food: what it leaves out stays, and an allergen goes only where a person says so", async () => {
+      const deps = await opened(open);
+      const { feed, run } = await feedOf(deps, "FOODS", "foods", { limits: { changed: 1, quarantined: 1 } });
+      const presence = async () =>
+        (await deps.data.foods.bySlugs(["moon-spread"]))[0]?.allergens.map((each) => each.presence);
+      await run("slug,name,contains,energy-kcal\nmoon-spread,moon spread,peanut,600\n");
+      const bare = await run("slug,name,energy-kcal\nmoon-spread,moon spread,610\n");
+      expect([counts(bare), await presence()]).toEqual([[1, 0, 1, 0, 0, 0], ["CONTAINS"]]);
+      const weaker = await run("slug,name,free-from\nmoon-spread,moon spread,peanut\n", { force: true });
+      expect([counts(weaker), await presence()]).toEqual([[1, 0, 0, 0, 1, 0], ["CONTAINS"]]);
+      const settled = await settleRow(deps, operator, {
+        run: weaker.id,
+        line: 2,
+        text: "moon-spread,moon spread,peanut",
+      });
+      expect(settled.ok).toBe(true);
+      await runImports(deps, "worker-1");
+      expect([feed === weaker.feed, await presence()]).toEqual([true, ["DOES_NOT_CONTAIN"]]);
     });
   });
 });

@@ -2233,6 +2233,8 @@ export type Problem = {
 
 /** Kinds of problem. */
 export type ProblemCode =
+  /** A row of a table that says less of an allergen than is known of its food. Only a person may take an allergen away. */
+  | 'ALLERGEN_WEAKENED'
   /** The revision was withdrawn before. */
   | 'ALREADY_WITHDRAWN'
   /** A unit of more than one size. */
@@ -2285,6 +2287,8 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** A price far from what the other packs of its food cost for as much. */
+  | 'PRICE_OUT_OF_LINE'
   /** What a person must still say of a recipe before it can be a draft. */
   | 'RECIPE_OPEN'
   /** The row is settled already. */

@@ -1,5 +1,5 @@
 import type { Food } from "../../domain/model/food.js";
-import { failed, type Problem, type Result } from "../../domain/problem.js";
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { nutrientKeys } from "../documents/food-schema.js";
 import { readDocumentValue } from "../documents/read-documents.js";
 import { resolveDocuments } from "../documents/resolve-documents.js";
@@ -16,6 +16,12 @@ export interface FoodRowOptions {
   /** Where a row has none. */
   readonly aisle: string;
   readonly shoppedBy: "mass" | "volume" | "count";
+}
+
+/** A food as a row says it, and the columns that hold something: of the others the row says nothing. */
+export interface FoodRow {
+  readonly food: Food;
+  readonly given: ReadonlySet<string>;
 }
 
 const nutrientColumns = Object.values(nutrientKeys);
@@ -38,11 +44,13 @@ export const foodColumns: Omit<TableColumns, "calledHere"> = {
   ],
 };
 
+const columnNames = [...foodColumns.needed, ...foodColumns.optional];
+
 /**
  * A reader for the rows of a table of foods. A row becomes a food document and goes through the checks that every document
  * goes through; what is wrong stands under the name of its column. Empty cells are left out: unknown, never zero or free from.
  */
-export function foodRowReader(options: FoodRowOptions): (cells: Cells) => Result<Food> {
+export function foodRowReader(options: FoodRowOptions): (cells: Cells) => Result<FoodRow> {
   return (cells) => {
     const problems: Problem[] = [];
     const numbers = new Map<string, number>();
@@ -62,7 +70,8 @@ export function foodRowReader(options: FoodRowOptions): (cells: Cells) => Result
     const { foods, problems: found } = resolveDocuments(read.documents, { foods: [], components: [] });
     const faults = [...read.problems, ...found].map(({ problem }) => ({ ...problem, path: [columnOf(problem.path)] }));
     const [food] = foods;
-    return faults.length > 0 || food === undefined ? failed(faults) : { ok: true, value: food.value };
+    if (faults.length > 0 || food === undefined) return failed(faults);
+    return ok({ food: food.value, given: new Set(columnNames.filter((column) => cells.get(column) !== "")) });
   };
 }
 

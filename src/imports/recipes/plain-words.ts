@@ -15,8 +15,21 @@ export function plainWords(text: string): string {
   return tidy(/&(?:[a-z]+\d*|#\d+|#x[\da-f]+);/i.test(once) ? withoutMarkup(once) : once);
 }
 
-function withoutMarkup(text: string): string {
-  if (!/[<&]/.test(text)) return text;
+/** Elements of HTML (WHATWG, "HTML elements", index of elements) that hold or break text; of others the mark is text. */
+const elements =
+  "a|abbr|address|article|aside|b|bdi|bdo|blockquote|body|br|button|caption|center|cite|code|col|colgroup|data|dd|del|details|dfn|div|dl|dt|" +
+  "em|fieldset|figcaption|figure|font|footer|form|h[1-6]|head|header|hr|html|i|iframe|img|input|ins|kbd|label|legend|li|link|main|mark|" +
+  "meta|nav|noscript|ol|option|p|path|picture|pre|q|s|samp|script|section|select|small|source|span|strike|strong|style|sub|summary|sup|svg|" +
+  "table|tbody|td|template|textarea|tfoot|th|thead|time|title|tr|tt|u|ul|var|video|wbr";
+
+const attribute = `\\s+[a-z][\\w:.-]*\\s*=\\s*(?:"[^"]*"|'[^']*'|[^\\s"'<>]+)|\\s+(?:checked|disabled|hidden|itemscope|selected)`;
+
+/** A `<` that begins no tag and no closed comment: "until x<y", "a < b". A parser would eat what follows it. */
+const sign = new RegExp(`<(?!/?(?:${elements})(?:${attribute})*\\s*/?>|!--[^]*?-->)`, "gi");
+
+function withoutMarkup(written: string): string {
+  if (!/[<&]/.test(written)) return written;
+  const text = written.replace(sign, "&lt;");
   let words = "";
   let quiet = 0;
   const parser = new Parser({

@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { foodColumns, foodRowReader } from "../../../src/imports/food-rows/read-food-row.js";
+import { foodColumns, foodRowReader, type FoodRow } from "../../../src/imports/food-rows/read-food-row.js";
 import { readTable } from "../../../src/imports/tables/read-table.js";
-import type { Food } from "../../../src/domain/model/food.js";
+
 import type { TableRow } from "../../../src/imports/tables/read-table.js";
 
 async function* once(text: string): AsyncGenerator<Uint8Array> {
   yield Buffer.from(text);
 }
 
-async function rowsOf(text: string, locale = "en"): Promise<readonly TableRow<Food>[]> {
-  const rows: TableRow<Food>[] = [];
+async function rowsOf(text: string, locale = "en"): Promise<readonly TableRow<FoodRow>[]> {
+  const rows: TableRow<FoodRow>[] = [];
   const options = { locale, source: "Allotment society, food table", aisle: "other", shoppedBy: "mass" } as const;
   const columns = { ...foodColumns, calledHere: new Map<string, string>() };
   for await (const batch of readTable(once(text), { columns, delimiter: null }, foodRowReader(options)))
@@ -24,7 +24,7 @@ describe("a table of foods", () => {
       "moon-turnip,moon turnip,moon turnips,pale turnip|night turnip,roots,count,85,81,28,0.9,,celery,",
       "moon-cheese,moon cheese,,,dairy,mass,,,402,,milk,,Label of the dairy",
     ].join("\n");
-    const [turnip, cheese] = (await rowsOf(text)).map((row) => (row.ok ? row.value : row.problems));
+    const [turnip, cheese] = (await rowsOf(text)).map((row) => (row.ok ? row.value.food : row.problems));
     const source = { kind: "PUBLISHED", title: "Allotment society, food table", section: null };
     expect(turnip).toMatchObject({
       slug: "moon-turnip",
@@ -48,7 +48,7 @@ describe("a table of foods", () => {
     const rows = await rowsOf(text, "de");
     expect(
       rows.map((row) =>
-        row.ok ? row.value.nutrients?.per100g.proteinG : row.problems.map(({ code, path }) => [code, ...path]),
+        row.ok ? row.value.food.nutrients?.per100g.proteinG : row.problems.map(({ code, path }) => [code, ...path]),
       ),
     ).toEqual([3.4, [["BAD_SHAPE", "protein-g"]], [["BAD_SHAPE", "protein-g"]], [["CELL_IS_A_DATE", "protein-g"]]]);
   });

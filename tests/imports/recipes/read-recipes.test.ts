@@ -56,6 +56,74 @@ describe("recipes of the web", () => {
     expect(record?.problems.map(({ path }) => path)).toEqual([["cookTime"]]);
   });
 
+  it.each([
+    ["lists in lists", [["Boil.", "Drain."], "Serve"], ["Boil.", "Drain.", "Serve"]],
+    ["a list of lists of nodes", [[{ text: "Boil." }], [[{ text: "Drain." }]]], ["Boil.", "Drain."]],
+    [
+      "an ItemList in a list",
+      [{ "@type": "ItemList", itemListElement: [["Boil.", { item: { text: "Drain." } }]] }],
+      ["Boil.", "Drain."],
+    ],
+    [
+      "a step with a text beside its parts",
+      { text: "Boil for 30 minutes.", itemListElement: ["Soak."] },
+      ["Boil for 30 minutes.", "Soak."],
+    ],
+    ["a step that repeats its parts", { text: "Soak. Boil.", itemListElement: ["Soak. Boil."] }, ["Soak. Boil."]],
+  ])("loses no step of %s", (_, recipeInstructions, steps) => {
+    const [record] = read(JSON.stringify({ ...recipe, recipeInstructions })).records;
+    expect([record?.recipe?.steps.map(({ text }) => text), record?.problems]).toEqual([steps, []]);
+  });
+
+  it.each([
+    ["a number", ["Boil.", 7], ["recipeInstructions", 1]],
+    ["a node without words", ["Boil.", [{ "@type": "HowToStep", image: "x" }]], ["recipeInstructions", 1, 0]],
+    ["an empty section", [{ "@type": "HowToSection", name: "Beans", itemListElement: [] }], ["recipeInstructions", 0]],
+    [
+      "lists without end",
+      JSON.parse(`${"[".repeat(12)}"Boil."${"]".repeat(12)}`) as unknown,
+      ["recipeInstructions", 0, 0, 0, 0, 0, 0, 0, 0, 0],
+    ],
+  ])("says that it could not read %s among the steps", (_, recipeInstructions, path) => {
+    const [record] = read(JSON.stringify({ ...recipe, recipeInstructions })).records;
+    expect(record?.problems.map((problem) => problem.path)).toEqual([path]);
+  });
+
+  it("walks lists in lists of ingredients, and says what of them it could not read", () => {
+    const lists = { ...recipe, recipeIngredient: [["1 cup beans", "2 onions"], { name: "salt" }, { amount: 3 }, ""] };
+    const [record] = read(JSON.stringify(lists)).records;
+    expect(record?.recipe?.ingredients).toEqual(["1 cup beans", "2 onions", "salt"]);
+    expect(record?.problems.map(({ path }) => path)).toEqual([["recipeIngredient", 2]]);
+  });
+
+  it.each([
+    ["Cook until x<y and 5 < 6.", "Cook until x<y and 5 < 6."],
+    ["a<b and c>d", "a<b and c>d"],
+    ["Stir <b>well</b>, <a href='x<y'>then</a> serve <3", "Stir well, then serve <3"],
+    ["one<br>two<br/>three <!-- not shown --> four <!-- five", "one two three four <!-- five"],
+    ["temperature <75 °C: <em class=big>boil</em> again", "temperature <75 °C: boil again"],
+    ["1 &lt; 2 &amp;lt; 3", "1 < 2 < 3"],
+    ["x<y <script>if (a<b) c()</script> z", "x<y z"],
+    ["Zucker <sugar> dazu", "Zucker <sugar> dazu"],
+    ["<input type='checkbox' checked> stir", "stir"],
+  ])("keeps the words of %j", (written, text) => {
+    const [record] = read(JSON.stringify({ ...recipe, recipeInstructions: [written] })).records;
+    expect(record?.recipe?.steps.map((step) => step.text)).toEqual([text]);
+  });
+
+  it("keeps every word around a sign, whatever stands beside it", () => {
+    const word = fc.stringMatching(/^[a-z0-9]{1,6}$/);
+    fc.assert(
+      fc.property(word, word, fc.constantFrom("<", " < ", "<<", "<=", "< /", "<!", "<?"), (one, other, sign) => {
+        const [record] = read(JSON.stringify({ ...recipe, recipeInstructions: [`${one}${sign}${other} end`] })).records;
+        const said = record?.recipe?.steps[0]?.text ?? "";
+        expect(said).toContain(one);
+        expect(said).toContain(other);
+        expect(said).toContain("end");
+      }),
+    );
+  });
+
   it("is found in a saved page, with the line of its block, and without the page's own scripts", () => {
     const page = `<!doctype html>\n<html><head>\n<script>let x = {"@type":"Recipe"}</script>\n<script type="application/ld+json">\n${JSON.stringify(recipe)}\n</script></head><body><script type="text/plain">{"@type":"Recipe"}</script></body></html>`;
     const { records, problems } = read(page);
