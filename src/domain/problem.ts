@@ -227,6 +227,14 @@ export type Warning =
     }
   | { readonly code: "ON_HAND_NOT_NEEDED"; readonly path: Path; readonly item: string }
   | { readonly code: "ON_HAND_TOO_OLD"; readonly path: Path; readonly item: string; readonly useBy: string }
+  /** There is more of it on hand than was taken: these meals need it, and are eaten after its date. */
+  | {
+      readonly code: "ON_HAND_NOT_IN_TIME";
+      readonly path: Path;
+      readonly item: string;
+      readonly useBy: string;
+      readonly meals: readonly string[];
+    }
   | {
       readonly code: "DIET_NOT_MET";
       readonly path: Path;

@@ -209,7 +209,9 @@ function warningSentence(warning: Warning): string {
     case "ON_HAND_NOT_NEEDED":
       return `What you have of "${warning.item}" is not needed here.`;
     case "ON_HAND_TOO_OLD":
-      return `What you have of "${warning.item}" is past ${warning.useBy} and was not counted for later meals.`;
+      return `What you have of "${warning.item}" is past its date, ${warning.useBy}, so none of it was counted.`;
+    case "ON_HAND_NOT_IN_TIME":
+      return `What you have of "${warning.item}" is past its date, ${warning.useBy}, when ${list(warning.meals)} ${warning.meals.length === 1 ? "is" : "are"} eaten, so it was not counted there.`;
     case "DIET_NOT_MET":
       return warning.known
         ? `"${warning.item}" does not fit the diet "${warning.diet}", and no swap for it is offered.`

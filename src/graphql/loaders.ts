@@ -84,12 +84,12 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
     }),
     readFoods,
     today: async (bundles, household) =>
-      foodsToday(bundles, household, await dietsToday(), {
+      foodsToday(bundles, household, await dietsToday(), deps.clock, {
         readFoods,
         readSynonyms: (slugs) => synonyms.load(slugs),
         readQuestion: () => keepingQuestion(household, deps.clock, readRules),
       }),
-    withoutToday: async (household) => frozenFoods(household, await dietsToday()),
+    withoutToday: async (household) => frozenFoods(household, await dietsToday(), deps.clock),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
       frozen.set(published.id, known);

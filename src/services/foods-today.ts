@@ -7,7 +7,7 @@ import { asFrozen, type FoodsToday } from "../domain/plan/foods-today.js";
 import type { KeepingQuestion } from "../domain/storage/guidance.js";
 import { foodKeeps } from "../domain/storage/food-keeping.js";
 import { partKeeps } from "../domain/storage/part-keeping.js";
-import type { Deps } from "./deps.js";
+import type { Clock, Deps } from "./deps.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
 export type FoodReader = (slugs: readonly string[]) => Promise<readonly (Food | null)[]>;
@@ -37,9 +37,12 @@ export function judgeFor(rules: readonly DietRule[], region: string | null): Die
   return judge;
 }
 
+const dateOf = (clock: Clock): string => clock().toISOString().slice(0, 10);
+
 /** Nothing newer is read than what the plans froze; diets are judged by the rules of the reader's region. */
-export const frozenFoods = ({ region }: Household, rules: readonly DietRule[]): FoodsToday => ({
+export const frozenFoods = ({ region }: Household, rules: readonly DietRule[], clock: Clock): FoodsToday => ({
   ...asFrozen,
+  date: dateOf(clock),
   fitsDiet: judgeFor(rules, region),
 });
 
@@ -48,6 +51,7 @@ export async function foodsToday(
   bundles: readonly PlanBundle[],
   household: Household,
   rules: readonly DietRule[],
+  clock: Clock,
   { readFoods, readSynonyms, readQuestion }: CatalogueReaders,
 ): Promise<FoodsToday> {
   const onHand = household.onHand.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []));
@@ -60,6 +64,7 @@ export async function foodsToday(
   const found = await readFoods([...new Set([...slugs, ...same.values()])]);
   const question = bundles.some(publishedFoodWaits) ? await readQuestion() : null;
   return {
+    date: dateOf(clock),
     canonical: (slug) => same.get(slug) ?? slug,
     bySlug: new Map(found.flatMap((food) => (food === null ? [] : [[food.slug, food] as const]))),
     fitsDiet: judgeFor(rules, household.region),

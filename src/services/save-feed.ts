@@ -1,3 +1,4 @@
+import { regionCode, regionInstead } from "../domain/model/region-codes.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Caller } from "./actor.js";
 import type { Deps, FeedKind } from "./deps.js";
@@ -39,7 +40,7 @@ export async function saveFeed(deps: Deps, caller: Caller, input: FeedInput): Pr
         ...slugProblems(slug),
         ...ownerProblems(kind, publisher),
         ...timeProblems(cron, zone ?? "UTC"),
-        ...(settings.ok ? [] : settings.problems),
+        ...(settings.ok ? regionProblems(settings.value) : settings.problems),
       ];
       const before = await data.feeds.find(publisher, slug);
       if (before !== null && before.kind !== kind) {
@@ -81,6 +82,12 @@ function readSettings(kind: FeedKind, given: unknown): Result<FeedSettings> {
   }
   return ok(parsed.data);
 }
+
+/** Only asked of what is saved now: a feed saved by an earlier release goes on as it is. */
+const regionProblems = ({ region }: FeedSettings): Problem[] =>
+  region === null || regionCode(region) !== null
+    ? []
+    : [{ code: "BAD_SHAPE", path: ["input", "settings", "region"], expected: regionInstead(region), got: region }];
 
 const slugProblems = (slug: string): Problem[] =>
   /^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug) && slug.length <= 80

@@ -40,7 +40,7 @@ export const readToday = (
   { allergens }: KnownRules,
 ): Promise<FoodsToday> =>
   inStage(deps, "gather", () =>
-    foodsToday(bundles, household, allergens.diets, {
+    foodsToday(bundles, household, allergens.diets, deps.clock, {
       readFoods: (slugs) => findFoods(deps, slugs),
       readSynonyms: (slugs) => findSynonyms(deps, slugs),
       readQuestion: () => keepingQuestion(household, deps.clock, (date) => findKeepingRules(deps, date)),

@@ -63,6 +63,20 @@ describe("reading a household", () => {
     });
   });
 
+  it.each([
+    ["UK", "GB"],
+    ["USA", "US"],
+    ["EU", "DE or FR or IE"],
+    ["US-WASH", "US"],
+  ])("refuses %s, which is no code of ISO 3166-1, and names %s", (region, nearest) => {
+    const read = readHousehold({ region }, [], []);
+    expect(read).toMatchObject({
+      ok: false,
+      problems: [{ code: "BAD_HOUSEHOLD", path: ["household", "region"], value: region }],
+    });
+    expect(JSON.stringify(read)).toContain(`the nearest is ${nearest}`);
+  });
+
   it("lists every problem with its place", () => {
     expect(
       codesOf({

@@ -1,10 +1,12 @@
+import { restOf } from "../limits.js";
 import type { Household, OnHand } from "../model/household.js";
 import type { Path, Warning } from "../problem.js";
 import { missingText, toDimension } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
 import type { Stock } from "../shopping/on-hand.js";
 import type { CompiledComponent, CompiledPlan } from "./compiled-plan.js";
-import { daysBetween, sessionDate } from "./session-date.js";
+import type { Demand } from "./demand.js";
+import { daysUntil } from "./session-date.js";
 
 /** Some of a component the household has, in base units of its yield. */
 export interface ComponentStock extends Stock {
@@ -30,11 +32,16 @@ function inYield({ amount, unit }: OnHand, { component, yield: perBatch }: Compi
  * its date when the session begins is left out and named; so is what cannot be compared with the yield.
  *
  * @param left share of each entry of `household.onHand` that is still there
+ * @param date ISO date of today, for a household without a session
  */
-export function componentsOnHand(plan: CompiledPlan, household: Household, left: readonly number[]): ComponentsOnHand {
+export function componentsOnHand(
+  plan: CompiledPlan,
+  household: Household,
+  left: readonly number[],
+  date: string | null,
+): ComponentsOnHand {
   const warnings: Warning[] = [];
   const stocks = new Map<number, ComponentStock[]>();
-  const today = sessionDate(household);
   household.onHand.forEach((onHand, entry) => {
     if (onHand.item.kind !== "COMPONENT") return;
     const path: Path = ["household", "onHand", entry];
@@ -45,7 +52,7 @@ export function componentsOnHand(plan: CompiledPlan, household: Household, left:
       return;
     }
     const { useBy } = onHand;
-    const lastDay = useBy === null || today === null ? null : daysBetween(today, useBy);
+    const lastDay = daysUntil(useBy, household, date);
     if (lastDay !== null && lastDay < 0) {
       warnings.push({ code: "ON_HAND_TOO_OLD", path, item, useBy: useBy ?? "" });
       return;
@@ -55,4 +62,25 @@ export function componentsOnHand(plan: CompiledPlan, household: Household, left:
     else stocks.set(index, [...(stocks.get(index) ?? []), { amount: amount * left[entry]!, lastDay, entry }]);
   });
   return { stocks, warnings };
+}
+
+/** What of the stocks was left lying although meals after its date need more of it than there is. */
+export function componentsNotInTime(
+  plan: CompiledPlan,
+  { onHand: entries }: Household,
+  { stocks }: ComponentsOnHand,
+  demand: Demand,
+): readonly Warning[] {
+  return [...stocks].flatMap(([index, stock]) => {
+    if (restOf(demand.high[index]!, demand.onHand[index]!) === 0) return [];
+    const { slug } = plan.components[index]!.component;
+    return stock.flatMap(({ amount, lastDay, entry }, at): Warning[] => {
+      const useBy = entries[entry]?.useBy ?? null;
+      if (lastDay === null || useBy === null || restOf(amount, demand.taken.get(index)![at]!) === 0) return [];
+      const meals = plan.meals
+        .filter(({ meal, takes }) => meal.day > lastDay && takes.some(({ component }) => component === index))
+        .map(({ meal }) => meal.slug);
+      return [{ code: "ON_HAND_NOT_IN_TIME", path: ["household", "onHand", entry], item: slug, useBy, meals }];
+    });
+  });
 }

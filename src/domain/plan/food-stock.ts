@@ -1,12 +1,14 @@
 import { foodYield } from "../component/food-yield.js";
 import { missingText, toDimension, toDimensionOf } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
+import { restOf } from "../limits.js";
 import type { Food } from "../model/food.js";
 import type { Household, OnHand } from "../model/household.js";
 import type { Path, Warning } from "../problem.js";
-import { coveredByStock, type Stock } from "../shopping/on-hand.js";
+import { takeFromStock, type Stock } from "../shopping/on-hand.js";
 import { needOf, type MergedNeed } from "../shopping/merge.js";
-import { daysBetween, sessionDate } from "./session-date.js";
+import type { Source } from "./contributions.js";
+import { daysUntil } from "./session-date.js";
 
 interface Entry {
   readonly onHand: OnHand;
@@ -14,6 +16,10 @@ interface Entry {
   readonly food: Food | null;
   readonly slug: string;
   readonly lastDay: number | null;
+}
+
+interface EntryStock extends Stock {
+  readonly entry: Entry;
 }
 
 export interface StockUse {
@@ -62,19 +68,20 @@ const needUntil =
  * below nothing. What cannot be compared, is too old, is not needed, or would only do in another form is said.
  *
  * @param find the food an entry names, or null if nobody knows it
+ * @param date ISO date of today, for a household without a session
  */
 export function useFoodStock(
-  lines: readonly MergedNeed<unknown>[],
+  lines: readonly MergedNeed<Source>[],
   household: Household,
   canonical: (slug: string) => string,
   find: (slug: string) => Food | null,
+  date: string | null,
 ): StockUse {
-  const today = sessionDate(household);
   const warnings: Warning[] = [];
   const entries = household.onHand.flatMap((onHand, at): Entry[] => {
     if (onHand.item.kind !== "FOOD") return [];
     const path: Path = ["household", "onHand", at];
-    const lastDay = onHand.useBy === null || today === null ? null : daysBetween(today, onHand.useBy);
+    const lastDay = daysUntil(onHand.useBy, household, date);
     const slug = canonical(onHand.item.food);
     if (lastDay !== null && lastDay < 0) {
       warnings.push({ code: "ON_HAND_TOO_OLD", path, item: slug, useBy: onHand.useBy ?? "" });
@@ -82,13 +89,13 @@ export function useFoodStock(
     }
     return [{ onHand, path, food: find(onHand.item.food), slug, lastDay }];
   });
-  const stocks: Stock[][] = lines.map(() => []);
+  const stocks: EntryStock[][] = lines.map(() => []);
   for (const entry of entries) {
     const own = lines.flatMap((line, at) => (line.food.slug === entry.slug ? [at] : []));
     const amounts = own.map((at) => ({ at, amount: inLine(entry, lines[at]!) }));
     const comparable = amounts.find(({ amount }) => typeof amount === "number");
     if (typeof comparable?.amount === "number") {
-      stocks[comparable.at]!.push({ amount: comparable.amount, lastDay: entry.lastDay });
+      stocks[comparable.at]!.push({ amount: comparable.amount, lastDay: entry.lastDay, entry });
       continue;
     }
     const [incomparable] = amounts;
@@ -100,11 +107,30 @@ export function useFoodStock(
     const at = lines.findIndex((line) => asOtherForm(entry, line) !== null);
     const other = at < 0 ? null : asOtherForm(entry, lines[at]!);
     if (other === null) warnings.push({ code: "ON_HAND_NOT_NEEDED", path: entry.path, item: entry.slug });
-    else if (entry.onHand.asOtherForm) stocks[at]!.push({ amount: other.gives, lastDay: entry.lastDay });
+    else if (entry.onHand.asOtherForm) stocks[at]!.push({ amount: other.gives, lastDay: entry.lastDay, entry });
     else warnings.push(offered(entry, lines[at]!, other));
   }
-  const covered = lines.map((line, at) => coveredByStock(line.high, stocks[at]!, needUntil(line)));
+  const covered = lines.map((line, at) => {
+    const taken = takeFromStock(line.high, stocks[at]!, needUntil(line));
+    const sum = taken.reduce((all, each) => all + each, 0);
+    if (restOf(line.high, sum) > 0) warnings.push(...notInTime(line, stocks[at]!, taken));
+    return sum;
+  });
   return { covered, warnings };
+}
+
+/** What was left lying of a food that is still needed: only its date can be why. */
+function notInTime(
+  { contributions }: MergedNeed<Source>,
+  stocks: readonly EntryStock[],
+  taken: readonly number[],
+): readonly Warning[] {
+  return stocks.flatMap(({ amount, entry: { onHand, path, slug, lastDay } }, at): Warning[] => {
+    if (lastDay === null || restOf(amount, taken[at]!) === 0) return [];
+    const late = contributions.filter(({ day }) => day > lastDay);
+    const meals = [...new Set(late.flatMap(({ source: { meal } }) => meal?.slug ?? []))];
+    return [{ code: "ON_HAND_NOT_IN_TIME", path, item: slug, useBy: onHand.useBy ?? "", meals }];
+  });
 }
 
 const offered = (entry: Entry, line: MergedNeed<unknown>, { grams, wouldTake }: OtherForm): Warning => ({

@@ -8,6 +8,8 @@ import { partKeeps } from "../storage/part-keeping.js";
  * packs and prices are those one buys at.
  */
 export interface FoodsToday {
+  /** ISO date of today: what is on hand is held against it where nobody says when the session is. null: dates are not looked at. */
+  readonly date: string | null;
   /** The slug under which this food is shopped: its own, or that of the food it was found to be the same as. */
   readonly canonical: (slug: string) => string;
   readonly bySlug: ReadonlyMap<string, Food>;
@@ -23,6 +25,7 @@ const writersWord = { rules: [], classes: [], region: null, today: "1970-01-01",
 
 /** Nothing newer is known than what the plans froze. */
 export const asFrozen: FoodsToday = {
+  date: null,
   canonical: (slug) => slug,
   bySlug: new Map(),
   fitsDiet: asStated,

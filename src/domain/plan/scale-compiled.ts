@@ -3,7 +3,7 @@ import type { BaseAmount } from "../model/amount.js";
 import type { Household } from "../model/household.js";
 import { failed, ok, type Result, type Warning } from "../problem.js";
 import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compiled-plan.js";
-import { componentsOnHand, type ComponentsOnHand } from "./components-on-hand.js";
+import { componentsNotInTime, componentsOnHand, type ComponentsOnHand } from "./components-on-hand.js";
 import { batchGrowth, demandFor, mealGrowth, type Demand } from "./demand.js";
 import { effectiveServings } from "./eaters.js";
 import { servingsMore } from "./left-over.js";
@@ -85,6 +85,7 @@ function leftAfter(left: readonly number[], { stocks }: ComponentsOnHand, { take
  * Scales a plan whose routes and swaps are chosen.
  *
  * @param left share of each entry of `household.onHand` that is still there
+ * @param date ISO date of today: what is on hand is held against it where the household has no session
  * Problems: AMOUNT_OUT_OF_RANGE where a component would take more batches than anybody can make.
  */
 export function scaleCompiled(
@@ -92,9 +93,10 @@ export function scaleCompiled(
   servings: number,
   household: Household,
   left: readonly number[],
+  date: string | null,
 ): Result<ScaledWithRest> {
   const effective = effectiveServings(servings, household);
-  const onHand = componentsOnHand(plan, household, left);
+  const onHand = componentsOnHand(plan, household, left, date);
   const demand = demandFor(plan, effective, onHand.stocks);
   const tooMany = plan.makeOrder.find((index) => !(demand.batches[index]! <= limits.batches));
   if (tooMany !== undefined) {
@@ -110,6 +112,7 @@ export function scaleCompiled(
   const warnings = [
     ...plan.warnings,
     ...onHand.warnings,
+    ...componentsNotInTime(plan, household, onHand, demand),
     ...leftOverWarnings(plan, effective, onHand.stocks, demand, components),
   ];
   return ok({

@@ -28,7 +28,7 @@ function scoreBy(
   const { mode } = household.routes;
   if (mode === "AS_WRITTEN") return null;
   return (plan) => {
-    const result = scaleCompiled(plan, servings, household, left);
+    const result = scaleCompiled(plan, servings, household, left, today.date);
     if (!result.ok) return [Infinity];
     const { scaled } = result.value;
     if (mode === "LEAST_WORK") return workOf(scaled);
@@ -52,7 +52,7 @@ function scaleOne(
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
   const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left), today.fitsDiet);
-  return chosen.ok ? scaleCompiled(chosen.value, servings, household, left) : chosen;
+  return chosen.ok ? scaleCompiled(chosen.value, servings, household, left, today.date) : chosen;
 }
 
 /**

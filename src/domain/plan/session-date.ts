@@ -7,6 +7,12 @@ export function sessionDate({ session }: Household): string | null {
   return Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
 }
 
+/** Whole days from the day of the session, or from `today` where nobody says when that is, to a date; null without either. */
+export function daysUntil(date: string | null, household: Household, today: string | null): number | null {
+  const from = sessionDate(household) ?? today;
+  return date === null || from === null ? null : daysBetween(from, date);
+}
+
 /** ISO date so many days after another. */
 export const daysAfter = (date: string, days: number): string => Temporal.PlainDate.from(date).add({ days }).toString();
 

@@ -121,7 +121,7 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
     .flatMap((plan) => contributionsOf(plan, today.partKeeps))
     .map((each) => restated(each, current(each.food.slug) ?? each.food));
   const needs = mergeNeeds(all.map(({ contribution }) => contribution));
-  const stock = useFoodStock(needs, household, today.canonical, find);
+  const stock = useFoodStock(needs, household, today.canonical, find, today.date);
   const place: Shop = { region: household.region, currency: household.currency };
   const currency = currencyFor(
     needs.map(({ food }) => food),

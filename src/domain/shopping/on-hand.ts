@@ -29,7 +29,3 @@ export function takeFromStock(
   }
   return taken;
 }
-
-/** What `takeFromStock` takes in all. */
-export const coveredByStock = (need: number, stock: readonly Stock[], needUntil: (day: number) => number): number =>
-  takeFromStock(need, stock, needUntil).reduce((sum, each) => sum + each, 0);

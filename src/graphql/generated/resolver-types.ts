@@ -3478,9 +3478,11 @@ export type WarningCode =
   | 'ON_HAND_IN_OTHER_FORM'
   /** What is on hand cannot be compared with the need. */
   | 'ON_HAND_NOT_COMPARABLE'
+  /** Something on hand is past its date when some of the meals that need it are eaten; it was not counted for them. */
+  | 'ON_HAND_NOT_IN_TIME'
   /** Something on hand is not needed. */
   | 'ON_HAND_NOT_NEEDED'
-  /** Something on hand is past its day for a meal. */
+  /** Something on hand is past its date when the session begins (today, where nobody says when that is); none of it was counted. */
   | 'ON_HAND_TOO_OLD'
   /** A pack cannot be compared with the need. */
   | 'PACK_NOT_COMPARABLE'

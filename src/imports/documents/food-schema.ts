@@ -8,6 +8,7 @@ import {
   nameSchema,
   schemaAddress,
   numberSchema,
+  regionSchema,
   slugSchema,
   textSchema,
 } from "./scalar-schemas.js";
@@ -89,11 +90,7 @@ const packSchema = z.strictObject({
     .meta({ description: "an amount and a currency code, such as 1.25 XTS" })
     .nullable()
     .default(null),
-  region: z
-    .string()
-    .regex(/^[A-Z]{2}$/)
-    .nullable()
-    .default(null),
+  region: regionSchema.nullable().default(null),
   seen: z.iso.date(),
   source: sourceSchema,
 });

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { regionCode, regionInstead } from "../../domain/model/region-codes.js";
 
 /** Most entries of any one list, and letters of any one text. */
 export const documentLimits = { entries: 300, words: 200, text: 4000 } as const;
@@ -41,6 +42,18 @@ export const localeSchema = z
   .string()
   .regex(/^[a-z]{2,3}(-[A-Z][a-z]{3})?(-([A-Z]{2}|\d{3}))?$/)
   .meta({ description: "a language tag such as en, en-GB or de" });
+
+/** An assigned or user-assigned ISO 3166-1 code, or a part of such a country: `GB`, `US-WA`. */
+export const regionSchema = z
+  .string()
+  .max(documentLimits.words)
+  .meta({ description: "an ISO 3166 code, such as GB or US-WA", pattern: "^[A-Za-z]{2}(-[A-Za-z0-9]{1,3})?$" })
+  .transform((written, context): string => {
+    const code = regionCode(written);
+    if (code !== null) return code;
+    context.issues.push({ code: "custom", input: written, params: { expected: regionInstead(written), got: written } });
+    return z.NEVER;
+  });
 
 const hours = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?$/;
 

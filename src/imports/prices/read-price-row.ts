@@ -1,5 +1,6 @@
 import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
 import type { OwnMeasure, Pack } from "../../domain/model/food.js";
+import { nearestRegions, regionCode, regionInstead } from "../../domain/model/region-codes.js";
 import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { badCell } from "../tables/bad-cell.js";
@@ -99,10 +100,10 @@ function readPrice(written: string, currency: string | null, locale: string | nu
 
 function readRegion(written: string, otherwise: string | null): Result<string | null> {
   if (written === "") return ok(otherwise);
-  const upper = written.toUpperCase();
-  return /^[A-Z]{2}(-[A-Z0-9]{1,3})?$/.test(upper)
-    ? ok(upper)
-    : bad("region", "an ISO 3166 code, such as GB or US-WA", written);
+  // A shop that has always written UK means GB, and its nightly list goes on.
+  const [meant, ...others] = nearestRegions(written);
+  const code = regionCode(written) ?? (others.length === 0 ? meant : undefined);
+  return code === undefined ? bad("region", regionInstead(written), written) : ok(code);
 }
 
 function readSeen(written: string, otherwise: string): Result<string> {

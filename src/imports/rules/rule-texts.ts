@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { isRegionCode } from "../../domain/model/region-codes.js";
 import type { Problem, Path, Result } from "../../domain/problem.js";
 import { nearestWords } from "../documents/nearest-words.js";
 import { sourceSchema } from "../documents/shared-schemas.js";
@@ -40,11 +41,17 @@ export const ruleHead = {
   sources: z.record(nameSchema, sourceHead).default({}),
 };
 
-const regionCode = /^([A-Z]{2}(-[A-Z0-9]{1,3})?|ANZ|INT)$/;
+/** Those whose rules hold in several countries. */
+const unions: ReadonlySet<string> = new Set(["EU", "ANZ", "INT"]);
+const issuer = "a country, a part of one (US-WA), EU, ANZ or INT";
 
 /** Fields that dated rules of every kind share. */
 export const datedFields = {
-  region: z.string().regex(regionCode).meta({ description: "a country, a part of one (US-WA), EU, ANZ or INT" }),
+  region: z
+    .string()
+    .max(20)
+    .refine((written) => unions.has(written) || isRegionCode(written), { params: { expected: issuer } })
+    .meta({ description: issuer }),
   "from-date": z.iso.date().nullable().default(null),
   "to-date": z.iso.date().nullable().default(null),
   note: textSchema.nullable().default(null),

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Household, OnHand } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import type { Warning } from "../../../src/domain/problem.js";
+import { asFrozen } from "../../../src/domain/plan/foods-today.js";
 import { scalePlan, scalePlans } from "../../../src/domain/plan/scale-plan.js";
 import type { ScaledComponent, ScaledPlan } from "../../../src/domain/plan/scaled.js";
 import { shop } from "../../../src/domain/plan/shop.js";
@@ -102,7 +103,7 @@ describe("a component that is there already", () => {
     expect(partOf(soon, "stock")).toMatchObject({ onHand: { high: 1000 }, used: { high: 400 } });
   });
 
-  it("that is past its date is left out and named; without a session there is no date to hold it to", () => {
+  it("that is past its date is left out and named; without a session, today is the day it is held to", () => {
     const old = there("dal", "2 kg", { useBy: "2026-03-01" });
     const { warnings, components } = scaled(week, 1, withStock(old));
     expect(components.map((each) => each.onHand.high)).toEqual([0, 0]);
@@ -112,7 +113,27 @@ describe("a component that is there already", () => {
       item: "dal",
       useBy: "2026-03-01",
     });
-    expect(partOf(scaled(week, 1, household({ onHand: [old] })), "dal").onHand.high).toBe(700);
+    const onDay = (date: string) => {
+      const result = scalePlan(week, 1, household({ onHand: [old] }), { ...asFrozen, date });
+      if (!result.ok) throw new Error(JSON.stringify(result.problems));
+      return result.value;
+    };
+    expect(partOf(onDay("2026-02-26"), "dal").onHand.high).toBe(700);
+    expect(partOf(onDay("2026-03-01"), "dal").onHand.high).toBe(300);
+    expect(partOf(onDay("2026-05-01"), "dal").onHand.high).toBe(0);
+    expect(onDay("2026-05-01").warnings.map(({ code }) => code)).toContain("ON_HAND_TOO_OLD");
+  });
+
+  it("that is left lying because of the day of a meal is named with that meal", () => {
+    const notInTime = (...entries: readonly OnHand[]) =>
+      scaled(week, 2, withStock(...entries)).warnings.filter(({ code }) => code === "ON_HAND_NOT_IN_TIME");
+    const path = ["household", "onHand", 0];
+    expect(notInTime(there("dal", "2 kg", { useBy: "2026-03-04" }))).toEqual([
+      { code: "ON_HAND_NOT_IN_TIME", path, item: "dal", useBy: "2026-03-04", meals: ["thursday"] },
+    ]);
+    expect(notInTime(there("dal", "2 kg", { useBy: "2026-03-05" }))).toEqual([]);
+    expect(notInTime(there("dal", "600 g", { useBy: "2026-03-04" }))).toEqual([]);
+    expect(notInTime(there("dal", "2 kg", { useBy: "2026-03-04" }), there("dal", "5 kg"))).toEqual([]);
   });
 
   it("takes first what is first to go, over several entries", () => {

@@ -1,15 +1,16 @@
 import { describe, expect, it } from "vitest";
-import type { Household } from "../../../src/domain/model/household.js";
+import type { Household, OnHand } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
+import { asFrozen } from "../../../src/domain/plan/foods-today.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../src/domain/plan/shop.js";
 import { bundle, food, household, invented, line, meal, onHand, density } from "../../kit/builders.js";
 
-const listOf = (whole: PlanBundle, facts: Partial<Household>) => {
+const listOf = (whole: PlanBundle, facts: Partial<Household>, today = asFrozen) => {
   const at = household(facts);
-  const scaled = scalePlan(whole, 1, at);
+  const scaled = scalePlan(whole, 1, at, today);
   if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-  return shop([scaled.value], at);
+  return shop([scaled.value], at, today);
 };
 const session = { start: "2026-04-03T20:00:00Z", zone: "Pacific/Auckland" };
 const kale = bundle([meal("friday", [line("100 g", "kale")]), meal("monday", [line("50 g", "kale")], { day: 3 })]);
@@ -36,8 +37,33 @@ describe("food on hand", () => {
     });
   });
 
-  it("has no last day where nobody says when the session is", () => {
-    expect(covered({ onHand: [onHand("kale", "200 g", { useBy: "2020-01-01" })] })).toBe(150);
+  it("is held against today where nobody says when the session is", () => {
+    const today = { ...asFrozen, date: "2026-04-04" };
+    const on = (useBy: string) => listOf(kale, { onHand: [onHand("kale", "200 g", { useBy })] }, today);
+    const path = ["household", "onHand", 0];
+    const tooOld = on("2026-02-04");
+    expect(tooOld.lines[0]?.onHand?.high).toBe(0);
+    expect(tooOld.warnings).toContainEqual({ code: "ON_HAND_TOO_OLD", path, item: "kale", useBy: "2026-02-04" });
+    expect(on("2026-04-06").lines[0]?.onHand?.high).toBe(100);
+    expect(on("2026-04-07").lines[0]?.onHand?.high).toBe(150);
+  });
+
+  it("that is left lying because of the day of a meal is named with that meal", () => {
+    const with200g = (useBy: string) =>
+      listOf(kale, { session, onHand: [onHand("kale", "200 g", { useBy })] }).warnings.filter(
+        ({ code }) => code === "ON_HAND_NOT_IN_TIME",
+      );
+    const path = ["household", "onHand", 0];
+    const facts = { code: "ON_HAND_NOT_IN_TIME", path, item: "kale", useBy: "2026-04-06", meals: ["monday"] };
+    expect(with200g("2026-04-06")).toEqual([facts]);
+    expect(with200g("2026-04-07")).toEqual([]);
+  });
+
+  it("that is used up in time, or is more than anybody needs, is no news", () => {
+    const warned = (...entries: readonly OnHand[]) =>
+      listOf(kale, { session, onHand: entries }).warnings.filter(({ code }) => code === "ON_HAND_NOT_IN_TIME");
+    expect(warned(onHand("kale", "100 g", { useBy: "2026-04-06" }))).toEqual([]);
+    expect(warned(onHand("kale", "900 g", { useBy: "2026-04-06" }), onHand("kale", "50 g"))).toEqual([]);
   });
 
   it("adds up over several entries", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { coveredByStock, takeFromStock } from "../../../src/domain/shopping/on-hand.js";
+import { takeFromStock } from "../../../src/domain/shopping/on-hand.js";
 
 const stock = (amount: number, lastDay: number | null = null) => ({ amount, lastDay });
 /** What each day needs, from day 0 on. */
@@ -28,7 +28,7 @@ describe("what is on hand", () => {
   });
 
   it("leaves to what keeps longer what goes off too soon for it", () => {
-    expect(coveredByStock(300, [stock(100, 0), stock(100, 2), stock(100)], daily(50, 0, 250))).toBe(250);
+    expect(takeFromStock(300, [stock(100, 0), stock(100, 2), stock(100)], daily(50, 0, 250))).toEqual([50, 100, 100]);
   });
 
   it("covers as much as any way of handing it out could", () => {
