@@ -12,7 +12,7 @@ import type {
 } from "../services/deps.js";
 import type { Household } from "../domain/model/household.js";
 import type { FoodsToday } from "../domain/plan/foods-today.js";
-import { findSynonyms, foodsToday, frozenFoods, type FoodReader } from "../services/foods-today.js";
+import { findSynonyms, foodsToday, type FoodReader } from "../services/foods-today.js";
 import { findCatalogueFoods, type CatalogueFood } from "../services/find-catalogue-foods.js";
 import { findComponents } from "../services/find-components.js";
 import { findFoods } from "../services/find-foods.js";
@@ -42,8 +42,6 @@ export interface Loaders {
   readonly readFoods: FoodReader;
   /** What is known today of the plans' foods and of what is on hand. */
   today(bundles: readonly PlanBundle[], household: Household): Promise<FoodsToday>;
-  /** The same without reading anything: foods as frozen, diets by the rules of the region. */
-  withoutToday(household: Household): Promise<FoodsToday>;
   /** The published rules of today. */
   rulesToday(): Promise<KnownRules>;
   /** The published keeping rules of an ISO date. */
@@ -89,7 +87,6 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
         readSynonyms: (slugs) => synonyms.load(slugs),
         readQuestion: () => keepingQuestion(household, deps.clock, readRules),
       }),
-    withoutToday: async (household) => frozenFoods(household, await dietsToday(), deps.clock),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
       frozen.set(published.id, known);

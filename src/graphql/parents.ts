@@ -61,7 +61,7 @@ export interface ScaledPlanParent extends Shown {
   readonly household: Household;
   /** Computed when first asked for, and once. */
   readonly keeping: () => Promise<StorageAnswer>;
-  readonly today: () => Promise<FoodsToday>;
+  readonly today: FoodsToday;
   /** In force today. */
   readonly rules: KnownRules;
   readonly nutrition: () => PlanNutrition;

@@ -39,13 +39,6 @@ export function judgeFor(rules: readonly DietRule[], region: string | null): Die
 
 const dateOf = (clock: Clock): string => clock().toISOString().slice(0, 10);
 
-/** Nothing newer is read than what the plans froze; diets are judged by the rules of the reader's region. */
-export const frozenFoods = ({ region }: Household, rules: readonly DietRule[], clock: Clock): FoodsToday => ({
-  ...asFrozen,
-  date: dateOf(clock),
-  fitsDiet: judgeFor(rules, region),
-});
-
 /** What is known today of the foods of some plans and of what the household has on hand. */
 export async function foodsToday(
   bundles: readonly PlanBundle[],

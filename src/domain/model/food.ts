@@ -59,11 +59,34 @@ export interface FoodYield {
 
 export type AllergenPresence = "CONTAINS" | "MAY_CONTAIN" | "DOES_NOT_CONTAIN" | "UNKNOWN";
 
-/** An allergen that is not listed for a food is UNKNOWN, never absent. `code` is one of nutrition/allergens.ts. */
+/** What is known about traces, from cross-contact or a warning on a label. UNKNOWN until somebody says so. */
+export type TracesPresence = Exclude<AllergenPresence, "CONTAINS">;
+
+/**
+ * An allergen that is not listed for a food is UNKNOWN, never absent. `code` is one of nutrition/allergens.ts.
+ * DOES_NOT_CONTAIN vouches for ingredients and traces alike, unless `traces` says otherwise.
+ */
 export interface FoodAllergen {
   readonly code: string;
   readonly presence: AllergenPresence;
+  /** What the source says of traces, where that is not what `presence` says. */
+  readonly traces?: TracesPresence;
   readonly source: Source;
+}
+
+/** A food of one ingredient with nothing added: a carrot, dry lentils. Other allergens are no ingredient of it, by nature. */
+export interface SingleIngredient {
+  /** Codes of the allergens that the ingredient is itself: `["egg"]` of an egg. */
+  readonly is: readonly string[];
+  readonly source: Source;
+}
+
+/** What somebody says of a food's allergens and diets. */
+export interface FoodClaims {
+  readonly allergens: readonly FoodAllergen[];
+  readonly diets: readonly FoodDiet[];
+  /** Absent or null: nobody says that it is one ingredient. */
+  readonly singleIngredient?: SingleIngredient | null;
 }
 
 export type NutrientCode =
@@ -108,7 +131,7 @@ export interface Pack {
   readonly source: Source;
 }
 
-export interface Food {
+export interface Food extends FoodClaims {
   readonly slug: string;
   /** At least one; the first is the fallback. */
   readonly names: readonly FoodName[];
@@ -122,8 +145,6 @@ export interface Food {
   readonly parts: readonly FoodPart[];
   readonly edible: readonly EdiblePortion[];
   readonly yields: readonly FoodYield[];
-  readonly allergens: readonly FoodAllergen[];
-  readonly diets: readonly FoodDiet[];
   readonly nutrients: FoodNutrients | null;
   /** Class of published keeping ceilings (storage/rule.ts), or null if none applies. */
   readonly keepsAs: string | null;
@@ -131,4 +152,6 @@ export interface Food {
   readonly packs: readonly Pack[];
   /** Water from the tap, salt of the house: counted and named, but never on the list. */
   readonly alwaysThere: boolean;
+  /** What others say of the same food beside it, such as the catalogue of today. Of two answers the less safe stands. Never stored. */
+  readonly beside?: readonly FoodClaims[];
 }

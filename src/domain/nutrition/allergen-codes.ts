@@ -1,6 +1,3 @@
-import type { FoodAllergen } from "../model/food.js";
-import type { Source } from "../model/source.js";
-
 /** The closed list of codes for allergens of foods. Groups stand for any of their members where a label says no more. */
 export const allergenCodes = [
   ...[
@@ -34,6 +31,18 @@ export const allergenGroups: Readonly<Record<string, { readonly noneMeansNoMembe
 const cereals = ["wheat", "barley", "rye", "oats", "triticale"];
 const nuts = allergenCodes.slice(allergenCodes.indexOf("almond")) as readonly string[];
 
+/** Whether "none of the group" says the same of each member. Of a code that is no group it does. */
+export const noneMeansNoMember = (code: string | null): boolean =>
+  code === null || (allergenGroups[code]?.noneMeansNoMember ?? true);
+
+/** Codes that joined the list after foods were first said to be a single ingredient: nobody thought of them then. */
+export const joinedLater: ReadonlySet<string> = new Set();
+
+/** Codes of a group's members; none for a code that is no group. */
+export const groupMembers = (code: string): readonly string[] =>
+  code === "gluten" ? cereals : code === "tree-nut" ? nuts : noMembers;
+const noMembers: readonly string[] = [];
+
 /** The group a code belongs to, or null. */
 export const groupOf = (code: string): "gluten" | "tree-nut" | null => groups.get(code) ?? null;
 
@@ -43,15 +52,3 @@ const groups = new Map([
 ]);
 
 export const isAllergenCode = (code: string): boolean => (allergenCodes as readonly string[]).includes(code);
-
-/**
- * What a writer says who has listed everything a food contains (a single raw ingredient, a label read to its end): each
- * code that is not listed is absent, one by one. Codes that join the list later stay unknown.
- */
-export function withNoneOfTheOthers(listed: readonly FoodAllergen[], source: Source): readonly FoodAllergen[] {
-  const named = new Set(listed.flatMap(({ code }) => [code, groupOf(code) ?? code]));
-  // A group that is contained says nothing about which of its members are.
-  const open = new Set(listed.flatMap(({ code, presence }) => (presence === "DOES_NOT_CONTAIN" ? [] : [code])));
-  const absent = allergenCodes.filter((code) => !named.has(code) && !open.has(groupOf(code) ?? ""));
-  return [...listed, ...absent.map((code): FoodAllergen => ({ code, presence: "DOES_NOT_CONTAIN", source }))];
-}

@@ -1,21 +1,16 @@
-import type { AllergenPresence } from "../model/food.js";
 import { inForceOn, regionCovers } from "../model/region.js";
+import { allergenFinding, type AllergenFinding } from "./allergen-finding.js";
 import type { AllergenEntry, AllergenList, AllergenRules } from "./allergen-rules.js";
-import { presenceOf, presenceOfAny, presenceOrder, type AllergenFood } from "./presence.js";
+import { allergensBeyond, type AllergenBeyond } from "./allergens-beyond.js";
+import type { AllergenFood } from "./claims.js";
 
-/** One allergen of a list, over all the foods. */
-export interface AllergenFinding {
-  readonly code: string;
-  readonly name: string;
-  /** CONTAINS if any food does, then MAY_CONTAIN, then UNKNOWN; DOES_NOT_CONTAIN only if every food is known not to. */
-  readonly presence: AllergenPresence;
-  /** Slugs of the foods behind each value, each food once. */
-  readonly contains: readonly string[];
-  readonly mayContain: readonly string[];
-  readonly unknown: readonly string[];
-  /** The codes that were found: `["walnut"]` for tree nuts. */
-  readonly found: readonly string[];
-  readonly threshold: string | null;
+export type { AllergenFinding } from "./allergen-finding.js";
+
+/** A food whose label is to be looked at, and for what. */
+export interface LabelToRead {
+  readonly food: string;
+  /** Codes of the allergens, those left out that the dish contains anyway. */
+  readonly allergens: readonly string[];
 }
 
 export interface AllergenStatement {
@@ -25,8 +20,10 @@ export interface AllergenStatement {
   /** REGION_NOT_GIVEN and REGION_WITHOUT_LIST: everything on any list in force. */
   readonly reach: "REGION" | "REGION_NOT_GIVEN" | "REGION_WITHOUT_LIST";
   readonly findings: readonly AllergenFinding[];
+  /** What is not known as an ingredient, by food. */
+  readonly labelsToRead: readonly LabelToRead[];
   /** Contained, and on none of these lists (coconut in the US since 2025). */
-  readonly alsoContains: readonly { readonly code: string; readonly foods: readonly string[] }[];
+  readonly alsoContains: readonly AllergenBeyond[];
 }
 
 /** The lists in force on an ISO date for a region; all of them where the region is null or has none. */
@@ -40,23 +37,36 @@ export function allergenListsFor(rules: Pick<AllergenRules, "lists">, region: st
 
 /**
  * What a dish of these foods contains, may contain, does not contain, and of what nobody knows, after the lists of a
- * region on an ISO date. Unknown spreads: one food without a statement keeps the dish from being without it.
+ * region on an ISO date. Unknown spreads: one food without a statement keeps the dish from being without it. As an ingredient
+ * something is also absent where that follows from a diet or from the food's nature; of traces only a statement counts.
  * "May contain" comes only from a food's own data. No foods: nothing is known.
  */
 export function allergenStatement(
   foods: readonly AllergenFood[],
-  rules: Pick<AllergenRules, "lists">,
+  rules: Pick<AllergenRules, "lists" | "diets">,
   region: string | null,
   date: string,
 ): AllergenStatement {
   const { lists, reach, entries, known } = inForceFor(rules, region, date);
+  const findings = entries.map((entry) => allergenFinding(entry, foods, rules.diets));
   return {
     lists: lists.map(({ id, region: of, law }) => ({ id, region: of, law })),
     asked: region,
     reach,
-    findings: entries.map((entry) => finding(entry, foods)),
-    alsoContains: beyond(foods, known),
+    findings,
+    labelsToRead: labelsToRead(findings),
+    alsoContains: allergensBeyond(foods, known),
   };
+}
+
+/** Of what the dish contains anyway no label needs to be read. */
+function labelsToRead(findings: readonly AllergenFinding[]): readonly LabelToRead[] {
+  const byFood = new Map<string, string[]>();
+  for (const { code, presence, asIngredient } of findings) {
+    if (presence === "CONTAINS") continue;
+    for (const food of asIngredient.unknown) byFood.set(food, [...(byFood.get(food) ?? []), code]);
+  }
+  return [...byFood].map(([food, allergens]) => ({ food, allergens }));
 }
 
 interface InForce {
@@ -96,36 +106,4 @@ function mergedEntries(lists: readonly AllergenList[]): readonly AllergenEntry[]
     byCode.set(entry.code, { ...(before ?? entry), includes, threshold });
   }
   return [...byCode.values()];
-}
-
-const slugsOf = (foods: readonly AllergenFood[]): readonly string[] => [...new Set(foods.map(({ slug }) => slug))];
-
-function finding(entry: AllergenEntry, foods: readonly AllergenFood[]): AllergenFinding {
-  const by: Readonly<Record<AllergenPresence, AllergenFood[]>> = {
-    CONTAINS: [],
-    MAY_CONTAIN: [],
-    UNKNOWN: [],
-    DOES_NOT_CONTAIN: [],
-  };
-  for (const food of foods) by[presenceOfAny(food, entry.includes)].push(food);
-  return {
-    code: entry.code,
-    name: entry.name,
-    presence: presenceOrder.find((presence) => by[presence].length > 0) ?? "UNKNOWN",
-    contains: slugsOf(by.CONTAINS),
-    mayContain: slugsOf(by.MAY_CONTAIN),
-    unknown: slugsOf(by.UNKNOWN),
-    found: entry.includes.filter((code) => by.CONTAINS.some((food) => presenceOf(food, code) === "CONTAINS")),
-    threshold: entry.threshold,
-  };
-}
-
-function beyond(foods: readonly AllergenFood[], known: ReadonlySet<string>): AllergenStatement["alsoContains"] {
-  const contained = foods.flatMap(({ slug, allergens }) =>
-    allergens.flatMap(({ code, presence }) => (presence === "CONTAINS" && !known.has(code) ? [{ code, slug }] : [])),
-  );
-  return [...new Set(contained.map(({ code }) => code))].map((code) => ({
-    code,
-    foods: [...new Set(contained.filter((one) => one.code === code).map(({ slug }) => slug))],
-  }));
 }

@@ -1,11 +1,17 @@
-import type { Food } from "../model/food.js";
+import type { Food, FoodClaims, TracesPresence } from "../model/food.js";
 import { regionCovers } from "../model/region.js";
 import type { AllergenRules, DietBreak, DietClaim, DietRule } from "./allergen-rules.js";
-import { presenceOf, presenceOfAny } from "./presence.js";
+import { claimsOf, type AllergenFood } from "./claims.js";
+import { anyIngredientInClaims, ingredientInClaims } from "./ingredient.js";
+import { gravest } from "./statements.js";
+import { tracesInClaims, tracesOfAny } from "./traces.js";
 
-export type DietFood = Pick<Food, "slug" | "allergens" | "diets">;
+export type DietFood = AllergenFood & Pick<Food, "diets">;
 
-/** What can be said about a dish and a diet. `fits` null: not known, because of the foods in `unknown`. */
+/**
+ * What can be said about a dish and a diet, by what its foods are made of. `fits` null: not known, because of the foods in
+ * `unknown`.
+ */
 export interface DietStatement {
   readonly diet: string;
   readonly name: string;
@@ -13,6 +19,8 @@ export interface DietStatement {
   /** Slugs of foods that break it. */
   readonly breaks: readonly string[];
   readonly unknown: readonly string[];
+  /** Of what breaks it. Where they are not known, it fits by its ingredients alone. */
+  readonly traces: TracesPresence;
   /** What the law of the region ties the claim to; the statement itself claims nothing. */
   readonly claims: readonly DietClaim[];
 }
@@ -21,28 +29,35 @@ export interface DietStatement {
 export type DietJudge = (food: DietFood, diet: string) => boolean | null;
 
 /** Judges by what foods state of themselves, where no rules are at hand. */
-export const asStated: DietJudge = (food, diet) => statementOf(food, diet) ?? null;
+export const asStated: DietJudge = (food, diet) =>
+  strictest(claimsOf(food).map((claims) => statementOf(claims, diet) ?? null));
 
 /** Judges by the rules of a region; a diet that no rule knows is never known to fit, whatever a food states. */
 export function dietJudge(rules: readonly DietRule[], region: string | null): DietJudge {
   const byCode = new Map(rules.map((rule) => [rule.code, rule]));
   return (food, diet) => {
     const rule = byCode.get(diet);
-    return rule === undefined ? null : fitsDiet(food, rule, region);
+    return rule === undefined ? null : fitsDiet(food, rule, region, rules);
   };
 }
 
-/** A dish of these foods held against a diet. A single food that is not known keeps the dish from fitting. No foods: not known. */
+/**
+ * A dish of these foods held against a diet. A single food that is not known keeps the dish from fitting. No foods: not known.
+ *
+ * @param all every diet there is a rule for: what food keeps one may tell of another (vegan food has no egg)
+ */
 export function dietStatement(
   foods: readonly DietFood[],
   diet: DietRule,
   region: string | null,
   claims: readonly DietClaim[] = [],
+  all: readonly DietRule[] = [diet],
 ): DietStatement {
+  const codes = codesOf(breaksIn(diet, region));
   const breaking = new Set<string>();
   const open = new Set<string>();
   for (const food of foods) {
-    const fits = fitsDiet(food, diet, region);
+    const fits = fitsDiet(food, diet, region, all);
     if (fits !== true) (fits === false ? breaking : open).add(food.slug);
   }
   const [breaks, unknown] = [[...breaking], [...open]];
@@ -52,6 +67,10 @@ export function dietStatement(
     fits: breaks.length > 0 ? false : unknown.length > 0 || foods.length === 0 ? null : true,
     breaks,
     unknown,
+    traces: gravest(
+      foods.map((food) => tracesOfAny(food, codes)),
+      "UNKNOWN",
+    ),
     claims: claims.filter((claim) => claim.diet === diet.code && region !== null && regionCovers(claim.region, region)),
   };
 }
@@ -61,32 +80,44 @@ export const dietStatements = (
   foods: readonly DietFood[],
   rules: Pick<AllergenRules, "diets" | "claims">,
   region: string | null,
-): readonly DietStatement[] => rules.diets.map((diet) => dietStatement(foods, diet, region, rules.claims));
+): readonly DietStatement[] => rules.diets.map((diet) => dietStatement(foods, diet, region, rules.claims, rules.diets));
 
 /**
- * Whether one food fits a diet; null: not known. The stricter of its own statement and its allergens counts: a food that
- * says it fits and contains what breaks the diet does not fit.
+ * Whether one food fits a diet by what it is made of; null: not known. The stricter of its own statement and its allergens
+ * counts: a food that says it fits and contains what breaks the diet does not fit. So does the stricter of several that
+ * speak of it. Traces keep a food from fitting where its data warn of them.
  */
-export function fitsDiet(food: DietFood, diet: DietRule, region: string | null): boolean | null {
-  const stated = statementOf(food, diet.code);
+export const fitsDiet = (
+  food: DietFood,
+  diet: DietRule,
+  region: string | null,
+  all: readonly DietRule[] = [diet],
+): boolean | null => strictest(claimsOf(food).map((claims) => fitsInClaims(claims, diet, region, all)));
+
+const strictest = (answers: readonly (boolean | null)[]): boolean | null =>
+  answers.includes(false) ? false : answers.includes(null) || answers.length === 0 ? null : true;
+
+function fitsInClaims(
+  claims: FoodClaims,
+  diet: DietRule,
+  region: string | null,
+  all: readonly DietRule[],
+): boolean | null {
+  const stated = statementOf(claims, diet.code);
   if (stated === false) return false;
   const breaks = breaksIn(diet, region);
-  const contained = breaks.filter(({ code }) => presenceOf(food, code) === "CONTAINS");
+  const contained = breaks.filter(({ code }) => ingredientInClaims(claims, code, all).presence === "CONTAINS");
   if (contained.some(({ when }) => when === "ALWAYS" || (when === "UNLESS_STATED" && stated !== true))) return false;
-  if (stated === true) return mayBreak(food, diet, breaks) ? null : true;
-  if (stated === null || diet.settledBy === "STATED" || contained.length > 0) return null;
-  const absent = presenceOfAny(food, codesOf(breaks));
-  return absent === "DOES_NOT_CONTAIN" ? true : null;
+  const warned = diet.settledBy === "ABSENCE" && tracesInClaims(claims, codesOf(breaks)) === "MAY_CONTAIN";
+  if (stated === true) return warned ? null : true;
+  if (stated === null || diet.settledBy === "STATED" || contained.length > 0 || warned) return null;
+  return anyIngredientInClaims(claims, codesOf(breaks), all).presence === "DOES_NOT_CONTAIN" ? true : null;
 }
 
-/** A label that warns of traces takes the certainty from a statement of absence, not from one about the recipe. */
-const mayBreak = (food: DietFood, diet: DietRule, breaks: readonly DietBreak[]): boolean =>
-  diet.settledBy === "ABSENCE" && breaks.some(({ code }) => presenceOf(food, code) === "MAY_CONTAIN");
-
 /** Of several statements the stricter: no, then not known. undefined: none. */
-function statementOf(food: DietFood, code: string): boolean | null | undefined {
+function statementOf({ diets }: Pick<FoodClaims, "diets">, code: string): boolean | null | undefined {
   let said: boolean | null | undefined;
-  for (const { diet, fits } of food.diets) {
+  for (const { diet, fits } of diets) {
     if (diet !== code) continue;
     if (fits === false) return false;
     if (said !== null) said = fits;

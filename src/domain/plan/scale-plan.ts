@@ -6,6 +6,7 @@ import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check-household.js";
 import { chooseRoutes, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compiled-plan.js";
+import { besideToday } from "./beside-today.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
 import type { ScaledPlan } from "./scaled.js";
@@ -39,7 +40,7 @@ function scoreBy(
 }
 
 function scaleOne(
-  { bundle, servings }: PlanPortion,
+  { bundle: frozen, servings }: PlanPortion,
   household: Household,
   today: FoodsToday,
   left: readonly number[],
@@ -51,13 +52,14 @@ function scaleOne(
   }
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
+  const bundle = besideToday(frozen, today);
   const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left), today.fitsDiet);
   return chosen.ok ? scaleCompiled(chosen.value, servings, household, left, today.date) : chosen;
 }
 
 /**
  * Scales a plan for one household: meals, batches, left-overs, unrounded. Answers are values in base units; rounding and words
- * are for whoever shows them.
+ * are for whoever shows them. What is said today of the allergens and diets of its foods counts beside what the plan froze.
  *
  * @param servings how many eat each meal: a whole number from 1 to limits.servings
  * Problems: SERVINGS_OUT_OF_RANGE, BAD_HOUSEHOLD, UNKNOWN_ROUTE, AMOUNT_OUT_OF_RANGE, and all of `checkBundle`.

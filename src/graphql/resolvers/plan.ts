@@ -50,10 +50,8 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     const frozen = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
     const household = valueOf(readHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets));
-    const today = once(() => loaders.today([frozen.bundle], household));
-    // Only the cheapest route hangs on prices of today; otherwise nothing is read that nobody asked for.
-    const known = household.routes.mode === "CHEAPEST" ? await today() : await loaders.withoutToday(household);
-    const scaled = valueOf(inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, known)));
+    const today = await loaders.today([frozen.bundle], household);
+    const scaled = valueOf(inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, today)));
     return {
       scaled,
       household,

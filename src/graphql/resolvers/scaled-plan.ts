@@ -27,9 +27,8 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   servings: ({ scaled }) => scaled.servings,
   meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
-  shoppingList: async ({ scaled, household, frozen, show, today }, _, { deps }) => {
-    const known = await today();
-    const list = inStage(deps, "shop", () => buildShoppingList([scaled], household, known));
+  shoppingList: ({ scaled, household, frozen, show, today }, _, { deps }) => {
+    const list = inStage(deps, "shop", () => buildShoppingList([scaled], household, today));
     return { list, plans: [frozen], show };
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),

@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { withNoneOfTheOthers } from "../../../src/domain/nutrition/allergen-codes.js";
 import { allergenStatement, type AllergenFinding } from "../../../src/domain/nutrition/allergens.js";
-import type { AllergenFood } from "../../../src/domain/nutrition/presence.js";
-import { invented } from "../../kit/builders.js";
+import type { AllergenFood } from "../../../src/domain/nutrition/claims.js";
 import { publishedRules } from "../../imports/rules/published-rules.js";
 import { has, onlyWith, saying } from "./allergen-foods.js";
 
@@ -157,21 +155,5 @@ describe("lists", () => {
       const codes = state([], region).findings.map(({ code }) => code);
       expect(new Set(codes).size).toBe(codes.length);
     }
-  });
-});
-
-describe("nothing else in it", () => {
-  it("is written out code by code, so that codes added later stay unknown", () => {
-    const pasta = saying("pasta", ...withNoneOfTheOthers([has("wheat")], invented));
-    expect(find([pasta], "wheat").presence).toBe("CONTAINS");
-    expect(find([pasta], "gluten", "FR").presence).toBe("CONTAINS");
-    expect(find([pasta], "egg").presence).toBe("DOES_NOT_CONTAIN");
-    expect(find([pasta], "tree-nut").presence).toBe("DOES_NOT_CONTAIN");
-  });
-
-  it("leaves the members of a contained group open", () => {
-    const mix = saying("mix", ...withNoneOfTheOthers([has("tree-nut")], invented));
-    expect(find([mix], "almond", "NZ").presence).toBe("UNKNOWN");
-    expect(find([mix], "peanut").presence).toBe("DOES_NOT_CONTAIN");
   });
 });

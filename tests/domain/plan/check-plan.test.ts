@@ -57,6 +57,7 @@ const diet = (code: string, facts: Partial<DietStatement>): DietStatement => ({
   fits: null,
   breaks: [],
   unknown: [],
+  traces: "UNKNOWN",
   claims: [],
   ...facts,
 });
