@@ -1,5 +1,3 @@
-import type { AllergenPresence } from "./model/food.js";
-
 /** Where in a document: `["components", "dal", "lines", "l2"]`. Slugs and ids, or indexes where nothing has a name. */
 export type Path = readonly (string | number)[];
 
@@ -19,6 +17,9 @@ export interface TextPlace {
  * path leads through the document as written, and `place` says where that stands.
  */
 export type Problem = ProblemFacts & { readonly place?: TextPlace };
+
+/** What is said of an allergen in a food, as in `AllergenPresence` of the model, which stands above this list. */
+type Statement = "CONTAINS" | "MAY_CONTAIN" | "DOES_NOT_CONTAIN" | "UNKNOWN";
 
 type ProblemFacts =
   | { readonly code: "UNKNOWN_UNIT"; readonly path: Path; readonly unit: string; readonly nearest: readonly string[] }
@@ -125,8 +126,8 @@ type ProblemFacts =
       readonly path: Path;
       readonly food: string;
       readonly allergen: string;
-      readonly was: AllergenPresence;
-      readonly now: AllergenPresence;
+      readonly was: Statement;
+      readonly now: Statement;
     }
   /** A price far from what the food's other packs cost for as much; `ratio`: this one through theirs. */
   | {

@@ -22,6 +22,15 @@ const reasonWords: Readonly<Record<LineReasonCode, string>> = {
   MARK_OF_OTHER_LOCALE: "its decimal mark is that of another language",
   SIZE_BY_LENGTH: "it gives a size by length",
   NUMBER_LEFT_OVER: "a number in it was not understood",
+  SIZE_OR_GRAMS: "it means large ones, or grams",
+  NOT_SOLD_SO: "no food of that name is known to be sold in that, or in that size; name the one that is meant",
+  AMOUNTS_CONTRADICT: "its two amounts differ by more than twice; keep the right one",
+  UNIT_NOT_OF_FOOD: "nobody has said what one of these is of this food; write a weight or a volume",
+  DRY_OR_DRAINED: "it names a dry food and is drained; name the boiled or tinned one, or leave the draining out",
+  DRY_OR_COOKED: "it may be weighed before or after boiling; name the dry or the boiled food",
+  READY_OR_NOT: "it may be weighed before or after trimming; say which",
+  IMPLAUSIBLE_AMOUNT: "its amount is far from what anybody cooks with; look at the number and the unit",
+  NOTHING: "its amount is nothing",
 };
 
 /** One open point of a recipe in plain words: what is open, and what to write. */

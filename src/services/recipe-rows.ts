@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import type { Problem } from "../domain/problem.js";
-import { compileFoodNames, type FoodMatch } from "../domain/quantity/food-name.js";
+import type { FoodMatch } from "../domain/quantity/food-name.js";
 import { openPointText } from "../exports/open-point-text.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import { readDocuments } from "../imports/documents/read-documents.js";
@@ -8,6 +8,7 @@ import { readRecipes, type RecipeProblem, type RecipeRecord } from "../imports/r
 import { recipeDraft, recipeDraftText, type DraftOptions, type OpenPoint } from "../imports/recipes/recipe-draft.js";
 import { originLine, originOf, recipeOrigin, type RecipeOrigin } from "../imports/recipes/recipe-origin.js";
 import { slugOf } from "../imports/recipes/recipe-slug.js";
+import { lineFoods } from "./line-foods.js";
 import { signatureOf } from "./signature.js";
 import { importCaller } from "./store-draft.js";
 import type { Deps } from "./deps.js";
@@ -23,7 +24,10 @@ import { wholeFile } from "./whole-file.js";
 export async function recipeRows(deps: Deps, job: RunningImport, publisher: string): Promise<DraftRows> {
   const { records, problems } = readRecipes(await wholeFile(job.bytes()), job.fileName);
   const { locale, measures, region } = job.settings;
-  const foods = compileFoodNames(await deps.data.foods.names());
+  const foods = await lineFoods(
+    deps,
+    records.flatMap(({ recipe }) => recipe?.ingredients ?? []),
+  );
   const options = { publisher, locale: locale ?? "en", measures, region, foods };
   const taken = new Map<string, string>();
   const last = new Map(records.map((record) => [recipeOrigin(record)?.name, record]));

@@ -2,7 +2,13 @@ import type { Food, FoodName } from "../model/food.js";
 import { singularPhrase } from "./singular.js";
 
 /** What matching needs of a food. */
-export type NamedFood = Pick<Food, "slug" | "names">;
+export type NamedFood = Pick<Food, "slug" | "names"> & Partial<LineFacts>;
+
+/** What reading a line asks of a food besides: how it is sold and measured, and what it turns into. */
+export type LineFacts = Pick<
+  Food,
+  "aisle" | "shoppedBy" | "measures" | "densities" | "packs" | "parts" | "yields" | "edible"
+>;
 
 export type FoodMatch =
   | { readonly kind: "FOUND"; readonly slug: string }
@@ -20,10 +26,12 @@ interface Entry {
 export interface FoodNames {
   readonly exact: ReadonlyMap<string, readonly Entry[]>;
   readonly singular: ReadonlyMap<string, readonly Entry[]>;
+  /** By slug. */
+  readonly foods: ReadonlyMap<string, NamedFood>;
 }
 
 /** Case, spacing, hyphens and accents do not tell foods apart; nothing else is taken away. */
-const plainWords = (words: string): string =>
+export const plainWords = (words: string): string =>
   words
     .normalize("NFD")
     .replace(/\p{M}/gu, "")
@@ -57,7 +65,7 @@ export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames => {
       }
     }
   }
-  return { exact, singular };
+  return { exact, singular, foods: new Map(foods.map((food) => [food.slug, food])) };
 };
 
 const decide = (entries: readonly Entry[], region: string | null): FoodMatch => {

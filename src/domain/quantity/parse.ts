@@ -4,7 +4,9 @@ export { scaleMeasured } from "./parse/measured-sum.js";
 export { parseAmount, type AmountContext } from "./parse/parse-amount.js";
 export { parseLine } from "./parse/parse-line.js";
 export { parseLines } from "./parse/parse-lines.js";
+export { lineReasons } from "./parse/parsed-line.js";
 export type {
+  AlternateAmount,
   LineModifier,
   LineReason,
   LineReasonCode,

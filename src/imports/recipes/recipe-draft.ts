@@ -1,9 +1,12 @@
 import { stringify } from "yaml";
 import type { MeasureSystem } from "../../domain/model/amount.js";
-import { matchFood, type FoodMatch, type FoodNames } from "../../domain/quantity/food-name.js";
-import { parseLine, type LineReason, type ParsedLine } from "../../domain/quantity/parse.js";
+import type { FoodMatch, FoodNames } from "../../domain/quantity/food-name.js";
+import type { LineReason } from "../../domain/quantity/parse.js";
+import { ownMeasureName } from "../../domain/quantity/unit.js";
+import { readLine, type TakenLine } from "../../domain/quantity/read-line.js";
 import { amountText } from "../documents/amount-text.js";
 import type { PlainDocument } from "../documents/document-of.js";
+import { measuredWords } from "../documents/line-schema.js";
 import { measureSystemWords } from "../documents/shared-schemas.js";
 import type { WebRecipe, WebStep } from "./web-recipe.js";
 
@@ -37,9 +40,6 @@ export interface DraftOptions {
   readonly foods: FoodNames;
 }
 
-/** Lines read with less than this share of certainty are left to a person. */
-export const surestEnough = 0.8;
-
 /** The most characters of one step of a document. */
 const longestStep = 4000;
 
@@ -49,18 +49,15 @@ const longestStep = 4000;
  */
 export function recipeDraft(recipe: WebRecipe, options: DraftOptions): RecipeDraft {
   const locale = recipe.language ?? options.locale;
-  const language = locale.slice(0, 2).toLowerCase();
-  const read = recipe.ingredients.map((written) => {
-    const line = parseLine(written, { locale, measures: options.measures });
-    const match = matchFood(options.foods, line.food, language, options.region);
-    return { written, line, match };
-  });
-  const lines = read.flatMap(({ line, match }) =>
-    isSure(line) && match.kind === "FOUND" ? [lineOf(line, match.slug)] : [],
+  const { measures, region, foods } = options;
+  const read = recipe.ingredients.map((written) => ({
+    written,
+    ...readLine(written, { locale, measures, region, foods }),
+  }));
+  const lines = read.flatMap(({ written, taken }) => (taken === null ? [] : [lineOf(written, taken)]));
+  const open = read.flatMap(({ written, taken, reasons, match }): readonly OpenPoint[] =>
+    taken === null ? [{ kind: "LINE", written, reasons, match }] : [],
   );
-  const open = read
-    .filter(({ line, match }) => !isSure(line) || match.kind !== "FOUND")
-    .map(({ written, line, match }): OpenPoint => ({ kind: "LINE", written, reasons: line.reasons, match }));
   const { servings, yields } = recipe.yield;
   const serves = servings !== null && servings.from === servings.to ? servings.from : null;
   const minutes = recipe.totalMinutes ?? sum(recipe.prepMinutes, recipe.cookMinutes);
@@ -101,22 +98,26 @@ export function recipeDraftText({ document, open }: RecipeDraft, words: (point: 
   return head + stringify(document, { lineWidth: 120 });
 }
 
-const isSure = (line: ParsedLine): boolean =>
-  line.confidence >= surestEnough && line.noAmount !== "UNCLEAR" && line.noAmount !== "UNSTATED";
-
-function lineOf(line: ParsedLine, food: string): PlainDocument {
-  // A pack of another shop has another size: what the recipe means is the whole content.
-  const amount = line.pack?.net ?? line.amount;
+function lineOf(written: string, line: TakenLine): PlainDocument {
+  const { amount } = line;
+  const preparation = [sizeWords(line), line.preparation].filter((each) => each !== null).join(", ");
   return {
-    food,
+    food: line.food,
     ...(line.part === null ? {} : { part: line.part }),
     ...(amount === null ? { rule: "to taste" } : { amount: amountText(amount) }),
-    written: line.raw,
+    written,
+    ...(line.measured === "READY" ? { measured: measuredWords.READY } : {}),
     ...(line.form === null ? {} : { form: line.form }),
-    ...(line.preparation === null ? {} : { preparation: line.preparation }),
-    ...(line.modifiers.includes("PLUS_MORE") && amount !== null ? { "plus-more": "yes" } : {}),
-    ...(line.modifiers.includes("OPTIONAL") ? { optional: "yes" } : {}),
+    ...(preparation === "" ? {} : { preparation }),
+    ...(line.extra ? { "plus-more": "yes" } : {}),
+    ...(line.optional ? { optional: "yes" } : {}),
   };
+}
+
+/** The size of one, where the amount does not carry it: "large", "6 oz each". */
+function sizeWords({ size, amount }: TakenLine): string | null {
+  if (size === null || amount === null || ownMeasureName(amount.unit) !== null) return null;
+  return /^\d/.test(size) ? `${size} each` : size;
 }
 
 /** A page says how long the whole takes and nothing of its steps: the first carries it all, the others none of their own. */

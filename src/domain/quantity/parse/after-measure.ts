@@ -1,20 +1,23 @@
 import type { Measured } from "../../model/amount.js";
-import { rationalText } from "../rational.js";
+import { divideRationals, rationalText } from "../rational.js";
 import { standardUnit } from "../unit.js";
 import type { LineContext } from "./line-context.js";
-import { addMeasured, measuredRange } from "./measured-sum.js";
+import { addMeasured, measuredRange, scaleMeasured } from "./measured-sum.js";
 import { skipSpaces } from "./numeral.js";
-import type { LineModifier, LineReason } from "./parsed-line.js";
+import type { AlternateAmount, LineModifier, LineReason } from "./parsed-line.js";
 import { afterRangeWord } from "./range.js";
 import { readMeasure, type Ends, type PackSize, type ReadMeasure } from "./read-measure.js";
 import { isSizeUnit, type ReadUnit } from "./read-unit.js";
+import { formAdverbs, formWords } from "./words/form-words.js";
 
 /** The first measure with all that is said about it before the food begins. */
 export interface WholeMeasure {
   readonly amount: Measured;
   readonly unit: ReadUnit | null;
   readonly size: PackSize | null;
-  readonly alternates: readonly Measured[];
+  readonly alternates: readonly AlternateAmount[];
+  /** The size of the pack is one without the liquid. */
+  readonly drained: boolean;
   readonly additions: readonly Measured[];
   readonly modifiers: readonly LineModifier[];
   readonly notes: readonly string[];
@@ -31,10 +34,12 @@ export const measuredOf = ({ low, high }: Ends, unit: ReadUnit | null): Measured
 
 const OR = /\s*(?:[/|=]|\s(?:or|oder|ou|o|lub)\s)\s*/iy;
 const PLUS = /\s*(?:\+|(?:plus|and|und|et|más|y|i)\s)\s*/iy;
-const SMALL = /^\s*(?:about|approx\.?|ca\.?|circa|etwa|environ|around|total(?:ing)?|or)\s+/i;
+const SMALL = /^\s*(?:(?:about|approx\.?|ca\.?|circa|etwa|environ|around|roughly|około|ok\.|total(?:ing)?|or)\s*)+/i;
 const EACH = /^[\s-]*(?:each|apiece|je|chacun|chacune|cada una|cada uno|każda|każdy)\s*$/i;
-const EACH_BEFORE = /^\s*(?:each|je)\s+(?:about\s+)?/i;
-const TAIL = /^\s*(?:each|total|in total|drained|net|drained weight|worth)?\s*$/i;
+const EACH_BEFORE = /^\s*(?:each|je|à|po)\s*/i;
+const TAIL =
+  /^\s*(?:each|total|in total|net|worth|(drained(?: weight)?|abtropfgewicht|égouttée?s?|poids égoutté|escurrid[oa]s?|po odsączeniu))?\s*$/i;
+const DRAINED_BEFORE = /^\s*(?:drained(?: weight)?|abtropfgewicht|poids égoutté|peso escurrido)[:\s]+/i;
 
 const after = (pattern: RegExp, text: string, at: number): number | null => {
   const sticky = pattern;
@@ -58,19 +63,41 @@ export interface Bracket {
   readonly ends: Ends;
   /** "(15 oz each)" */
   readonly each: boolean;
+  /** "(240 g drained weight)" */
+  readonly drained: boolean;
+  /** "(about 1 cup chopped)" */
+  readonly form: string | null;
 }
 
 /** The amount a bracket holds, if it holds nothing else. */
 export const bracketAmount = (content: string, context: LineContext): Bracket | null => {
   const before = EACH_BEFORE.exec(content);
-  const inner = content.slice(before?.[0].length ?? 0).replace(SMALL, "");
+  const drained = DRAINED_BEFORE.exec(content);
+  const inner = content.slice(before?.[0].length ?? drained?.[0].length ?? 0).replace(SMALL, "");
   const found = withUnitAt(inner, 0, context);
   if (found === null || found.unit === null || found.size !== null) return null;
   const tail = inner.slice(found.end);
-  if (!TAIL.test(tail) && !EACH.test(tail)) return null;
+  const said = TAIL.exec(tail);
+  const form = said === null ? formSaid(tail) : null;
   const each = before !== null || EACH.test(tail);
-  return { measured: measuredOf(found, found.unit), unit: found.unit, ends: found, each };
+  if (said === null && form === null && !each) return null;
+  const isDrained = drained !== null || said?.[1] !== undefined;
+  return { measured: measuredOf(found, found.unit), unit: found.unit, ends: found, each, drained: isDrained, form };
 };
+
+/** "finely chopped", where nothing else is said. */
+const formSaid = (tail: string): string | null => {
+  const words = tail
+    .trim()
+    .toLowerCase()
+    .split(/[\s,]+/);
+  if (!words.every((word) => formWords.has(word) || formAdverbs.has(word))) return null;
+  const forms = words.flatMap((word) => formWords.get(word) ?? []);
+  return forms.length === 0 ? null : forms.join(", ");
+};
+
+export const alternateOf = ({ measured, form }: Bracket): AlternateAmount =>
+  form === null ? measured : { ...measured, form };
 
 interface Step {
   readonly whole: WholeMeasure;
@@ -87,9 +114,20 @@ const bracketStep = (text: string, open: number, whole: WholeMeasure, context: L
   const end = close + 1;
   const isSize = isSizeUnit(found.unit) && (whole.unit?.kind === "CONTAINER" || found.each);
   if (isSize && whole.size === null) {
-    return { whole: { ...whole, size: { ...found.ends, unit: found.unit }, end }, more: true };
+    return { whole: { ...whole, size: { ...found.ends, unit: found.unit }, drained: found.drained, end }, more: true };
   }
-  return { whole: { ...whole, alternates: [...whole.alternates, found.measured], end }, more: true };
+  return { whole: { ...whole, alternates: [...whole.alternates, alternateOf(found)], end }, more: true };
+};
+
+/** "3 cups/384 g plus 3 tbsp": the pair was of the first amount, and grows with it. */
+const grown = ({ amount, alternates }: WholeMeasure, sum: Measured): readonly AlternateAmount[] => {
+  const factor = alternates.length > 0 && amount.low === amount.high ? divideRationals(sum.low, amount.low) : null;
+  return factor === null
+    ? alternates
+    : alternates.flatMap((each) => {
+        const larger = scaleMeasured(each, factor);
+        return larger === null ? [] : [{ ...each, ...larger }];
+      });
 };
 
 /** Adds where both units convert by definition; else keeps the addition apart and says so. */
@@ -99,6 +137,7 @@ export const withAddition = (whole: WholeMeasure, added: Measured, end: number):
   return {
     ...whole,
     amount: sum ?? whole.amount,
+    alternates: sum === null ? whole.alternates : grown(whole, sum),
     additions: [...whole.additions, added],
     reasons: sum === null ? [...whole.reasons, reason] : whole.reasons,
     end,
@@ -126,11 +165,25 @@ const smallerStep = (text: string, at: number, whole: WholeMeasure, context: Lin
   return { whole: withAddition(whole, measuredOf(next, next.unit), next.end), more: true };
 };
 
+const OF_SIZE = /\s*(?:de|à|a|of|von|zu|je|po)\s+(?=\d)/iy;
+
+/** "1 boîte de 400 g de pois chiches": the size behind its container. */
+const sizeBehind = (text: string, whole: WholeMeasure, context: LineContext): Step | null => {
+  const found = withUnitAt(text, after(OF_SIZE, text, whole.end), context);
+  if (found === null || found.unit === null || found.size !== null || !isSizeUnit(found.unit)) return null;
+  return {
+    whole: { ...whole, size: { low: found.low, high: found.high, unit: found.unit }, end: found.end },
+    more: true,
+  };
+};
+
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 const step = (text: string, whole: WholeMeasure, context: LineContext, mayRange: boolean): Step => {
   const at = skipSpaces(text, whole.end);
   if (text[at] === "(") return bracketStep(text, at, whole, context);
+  const sized = whole.unit?.kind === "CONTAINER" && whole.size === null ? sizeBehind(text, whole, context) : null;
+  if (sized !== null) return sized;
   const code = text.charCodeAt(at);
   if (isDigit(code)) return smallerStep(text, at, whole, context);
   const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
@@ -146,7 +199,7 @@ const step = (text: string, whole: WholeMeasure, context: LineContext, mayRange:
   return mayRange ? rangeStep(text, whole, context) : stop(whole);
 };
 
-const NONE: readonly Measured[] = [];
+const NONE: readonly AlternateAmount[] = [];
 
 /** Most alternates and additions read of one line; more stay in its words. */
 const STEPS_MAX = 8;
@@ -157,6 +210,7 @@ const follow = (text: string, first: ReadMeasure, context: LineContext, mayRange
     unit: first.unit,
     size: first.size,
     alternates: NONE,
+    drained: false,
     additions: NONE,
     modifiers: first.modifiers,
     notes: first.notes,

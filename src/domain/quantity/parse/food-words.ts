@@ -50,8 +50,10 @@ export const foodWords = (segment: string, keepsForms: boolean): FoodWords => {
     if (sizeWords.has(word)) notes.push(words[from] ?? "");
     else if (!(isForm && !keepsForms) && !(from > 0 && JOINERS.has(word))) break;
   }
-  const to = keepsForms ? words.length : Math.max(formsBehind(words), from + 1);
-  const forms = keepsForms ? [] : [...formsOf(words.slice(0, from)), ...formsOf(words.slice(to))];
+  let last = words.length;
+  for (; last > from + 1 && sizeWords.has(bare(words[last - 1] ?? "")); last -= 1) notes.push(words[last - 1] ?? "");
+  const to = keepsForms ? last : Math.max(formsBehind(words.slice(0, last)), from + 1);
+  const forms = keepsForms ? [] : [...formsOf(words.slice(0, from)), ...formsOf(words.slice(to, last))];
   return {
     food: words.slice(from, to).join(" "),
     form: forms.length === 0 ? null : [...new Set(forms)].join(", "),

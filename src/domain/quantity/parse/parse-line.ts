@@ -1,7 +1,7 @@
 import type { Measured } from "../../model/amount.js";
-import { multiplyRationals } from "../rational.js";
+import { multiplyRationals, toNumber } from "../rational.js";
 import { findUnit, standardUnit } from "../unit.js";
-import { measuredOf, wholeMeasure, withAddition, type WholeMeasure } from "./after-measure.js";
+import { alternateOf, measuredOf, wholeMeasure, withAddition, type WholeMeasure } from "./after-measure.js";
 import { cleanLine } from "./clean-line.js";
 import { LINE_MAX } from "./limits.js";
 import { lineContext, type LineContext, type LineOptions } from "./line-context.js";
@@ -54,7 +54,7 @@ interface Started {
 
 /** "juice of 2 lemons": the part, then where its fruit begins. */
 const startOf = (text: string): Started => {
-  if (!/^[fjzstagrp]/i.test(text)) return { part: null, parts: null, at: 0 };
+  if (!/^[fjzstagrpled]/i.test(text)) return { part: null, parts: null, at: 0 };
   const both = partsOf.exec(text);
   if (both !== null) return { part: null, parts: both[0].trim(), at: both[0].length };
   for (const [part, pattern] of partOf) {
@@ -103,6 +103,12 @@ interface Settled {
 
 const withUnit = (whole: WholeMeasure, unit: string): WholeMeasure => ({ ...whole, amount: { ...whole.amount, unit } });
 
+/** "2 gr. Karotten" are large ones, "200 gr. Mehl" grams: below so many, only the food tells. */
+const GRAMS_OR_LARGE = /^gr\.?$/i;
+const FEW = 20;
+
+const fewer = ({ high }: Measured, than: number): boolean => toNumber(high) < than;
+
 /** Sizes that only the food decides: a pint of berries, an ounce of milk, a stick of butter. */
 const settleUnit = (whole: WholeMeasure, food: string, context: LineContext): Settled => {
   const { unit } = whole;
@@ -116,6 +122,10 @@ const settleUnit = (whole: WholeMeasure, food: string, context: LineContext): Se
   if (unit.unit === "own:stick" && context.measures === "US_CUSTOMARY" && /^(?:(?:un)?salted )?butter$/i.test(food)) {
     return { whole: withUnit(whole, "stick-butter"), choices: [], reasons: [] };
   }
+  if (unit.unit === "g" && GRAMS_OR_LARGE.test(unit.word) && context.language === "de" && fewer(whole.amount, FEW)) {
+    const choices = [whole.amount, { ...whole.amount, unit: "piece" }];
+    return { whole, choices, reasons: [{ code: "SIZE_OR_GRAMS", about: unit.word }] };
+  }
   const again = unit.kind === "STANDARD" && form !== null ? findUnit(unit.word, { ...context, form }) : null;
   if (again?.kind === "FOUND") return { whole: withUnit(whole, again.id), choices: [], reasons: [] };
   if (unit.candidates.length < 2) return { whole, choices: [], reasons: [] };
@@ -123,11 +133,12 @@ const settleUnit = (whole: WholeMeasure, food: string, context: LineContext): Se
   return { whole, choices, reasons: [{ code: "AMBIGUOUS_UNIT", about: unit.word }] };
 };
 
-const packOf = ({ amount, size }: WholeMeasure): WrittenPack | null => {
+const packOf = ({ amount, size, drained }: WholeMeasure): WrittenPack | null => {
   if (size === null) return null;
   const one = measuredOf(size, size.unit);
   const [low, high] = [multiplyRationals(one.low, amount.low), multiplyRationals(one.high, amount.high)];
-  return low === null || high === null ? null : { size: one, net: { low, high, unit: one.unit } };
+  if (low === null || high === null) return null;
+  return { size: one, net: { low, high, unit: one.unit }, ...(drained ? { drained } : {}) };
 };
 
 /** Author pairs are soft ("1 lb (500 g)"); further apart than a quarter they are not one amount. */
@@ -178,12 +189,14 @@ const measuredLine = (
   const [itself, food] = foodItself(summed, rest);
   const each = rest.brackets.find((bracket) => (bracket.each || packed) && isSizeUnit(bracket.unit));
   const sized =
-    itself.size === null && each !== undefined ? { ...itself, size: { ...each.ends, unit: each.unit } } : itself;
+    itself.size === null && each !== undefined
+      ? { ...itself, size: { ...each.ends, unit: each.unit }, drained: each.drained }
+      : itself;
   const named = partIn(food, rest.preparation, part);
   const { whole, choices, reasons: unitReasons } = settleUnit(sized, named.food, context);
   const sizeIsNew = itself.size === null;
   const others = rest.brackets.filter((bracket) => !(sizeIsNew && bracket === each));
-  const alternates = [...whole.alternates, ...others.map(({ measured }) => measured)];
+  const alternates = [...whole.alternates, ...others.map(alternateOf)];
   const reasons = [
     ...whole.reasons,
     ...unitReasons,

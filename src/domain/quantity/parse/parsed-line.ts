@@ -46,7 +46,19 @@ export const lineReasons = {
   MARK_OF_OTHER_LOCALE: 0.7,
   SIZE_BY_LENGTH: 0.7,
   NUMBER_LEFT_OVER: 0.6,
+  SIZE_OR_GRAMS: 0.4,
+  NOT_SOLD_SO: 0.4,
+  AMOUNTS_CONTRADICT: 0.4,
+  UNIT_NOT_OF_FOOD: 0.4,
+  DRY_OR_DRAINED: 0.4,
+  DRY_OR_COOKED: 0.4,
+  READY_OR_NOT: 0.4,
+  IMPLAUSIBLE_AMOUNT: 0.4,
+  NOTHING: 0.4,
 } as const;
+
+/** The same amount written another way, and the form it is said of ("about 1 cup chopped"). */
+export type AlternateAmount = Measured & { readonly form?: string };
 
 export type LineReasonCode = keyof typeof lineReasons;
 
@@ -55,6 +67,8 @@ export interface WrittenPack {
   readonly size: Measured;
   /** Count times size, exactly. */
   readonly net: Measured;
+  /** The size is said to be without the liquid. */
+  readonly drained?: true;
 }
 
 /** A line as written, taken apart. What was not understood stays in the words, with a reason. */
@@ -69,7 +83,7 @@ export interface ParsedLine {
   readonly choices: readonly Measured[];
   readonly pack: WrittenPack | null;
   /** The same amount written another way ("1 cup / 240 ml"). Never added, never used to correct the first. */
-  readonly alternates: readonly Measured[];
+  readonly alternates: readonly AlternateAmount[];
   /** Amounts joined with "plus": already in `amount` where units allowed, else a reason says so. */
   readonly additions: readonly Measured[];
   /** Words of the food, without amount, form and preparation. */

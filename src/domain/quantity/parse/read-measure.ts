@@ -81,6 +81,8 @@ interface Before {
   readonly forms: readonly string[];
 }
 
+const none: Before = { at: 0, modifiers: [], notes: [], forms: [] };
+
 const NO_COUNTS: ReadonlyMap<string, CountWord> = new Map();
 
 /** Digits, brackets and signs; NaN is the end of the text. */
@@ -98,12 +100,15 @@ const describing = (text: string, start: number, sizes: boolean, counts = NO_COU
     const word = bareWord(text, at, end);
     const fill = end === at ? undefined : fillWords.get(word);
     if (fill !== undefined) modifiers.push(fill);
-    else if (sizes && sizeWords.has(word)) notes.push(text.slice(at, end));
+    else if (sizes && sizeWords.has(word) && !isUnitAsWritten(text.slice(at, end))) notes.push(text.slice(at, end));
     else if (sizes && formWords.has(word) && !counts.has(word)) forms.push(formWords.get(word) ?? word);
     else if (!(sizes && formAdverbs.has(word))) return { at, modifiers, notes, forms };
     at = skipSpaces(text, end);
   }
 };
+
+/** "KL" is a spoon in capitals, and "kl." small. */
+const isUnitAsWritten = (word: string): boolean => /^KL\.?$/.test(word);
 
 /** A length is no amount: "2-inch piece". */
 const LENGTH = /[ -]?(?:inch(?:es)?|in\.|cm|mm|["″])(?![a-z])[ -]*/iy;
@@ -197,6 +202,9 @@ export const readMeasure = (text: string, start: number, context: LineContext): 
     const { end } = container;
     return { kind: "MEASURE", low: ONE, high: ONE, unit: container, size, modifiers, notes, forms, reasons, end };
   }
+  // "1 cuillère à soupe bombée": how full the spoon is may stand behind it.
+  const fill = unit?.kind === "STANDARD" ? describing(text, unit.end, false) : none;
+  const filledEnd = fill.modifiers.length > 0 ? fill.at : (unit?.end ?? from);
   const isCount = unit !== null && (sized.size === null || unit.kind !== "STANDARD" || unit.unit === "piece");
   return {
     kind: "MEASURE",
@@ -204,11 +212,11 @@ export const readMeasure = (text: string, start: number, context: LineContext): 
     high: length === null ? found.high : ONE,
     unit: isCount ? unit : null,
     size: sized.size,
-    modifiers,
+    modifiers: joined(modifiers, fill.modifiers),
     notes,
     forms,
     reasons: joined(mark, sized.reasons),
-    end: isCount ? unit.end : sized.end,
+    end: isCount ? filledEnd : sized.end,
   };
 };
 

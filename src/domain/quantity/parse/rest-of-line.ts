@@ -95,6 +95,22 @@ const takeAddition = (text: string, context: LineContext): Added => {
   };
 };
 
+const SIZED = /\s(?:de|à|a|je|zu|of|von|po)\s+(?=\d[^,;()]*$)/i;
+
+interface Sized {
+  readonly text: string;
+  readonly size: readonly Bracket[];
+}
+
+/** "2 Dosen Kichererbsen à 400 g": the size of a pack behind its food. */
+const takeSize = (text: string, packed: boolean, context: LineContext): Sized => {
+  const [first = "", ...rest] = packed ? text.split(/(?=,)/) : [];
+  const found = SIZED.exec(first);
+  const size = found === null ? null : bracketAmount(first.slice(found.index + found[0].length), context);
+  if (found === null || size === null) return { text, size: [] };
+  return { text: first.slice(0, found.index) + rest.join(""), size: [size] };
+};
+
 /** Segments up to the one that names the food, and those behind it. */
 const splitSegments = (text: string): readonly [food: string, behind: readonly string[]] => {
   const segments = text.split(/\s*[,;]\s*|\s+[-–—]\s+/u).filter((segment) => segment !== "");
@@ -107,7 +123,8 @@ const splitSegments = (text: string): readonly [food: string, behind: readonly s
 export const restOfLine = (text: string, packed: boolean, context: LineContext): RestOfLine => {
   const cut = cutPhrases(text);
   const open = takeBrackets(cut.text, context);
-  const added = takeAddition(open.text, context);
+  const sized = takeSize(open.text, packed, context);
+  const added = takeAddition(sized.text, context);
   const [segment, after] = splitSegments(tidy(added.text));
   const amounts = after.flatMap((each) => bracketAmount(each, context) ?? []);
   const behind = amounts.length === 0 ? after : after.filter((each) => bracketAmount(each, context) === null);
@@ -119,7 +136,7 @@ export const restOfLine = (text: string, packed: boolean, context: LineContext):
     notes: [...words.notes, ...open.notes, ...cut.notes],
     modifiers: cut.modifiers,
     asNeeded: cut.asNeeded,
-    brackets: amounts.length === 0 ? open.brackets : [...open.brackets, ...amounts],
+    brackets: [...open.brackets, ...sized.size, ...amounts],
     additions: added.additions,
   };
 };

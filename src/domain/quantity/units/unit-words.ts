@@ -86,9 +86,9 @@ const fr: Words = {
   "metric-pound": "livre livres",
   "cup?": "tasse tasses",
   "tbsp?":
-    "c._à_s c_à_s càs cas cs c._à_soupe c_à_soupe cuillère_à_soupe cuillères_à_soupe cuillere_a_soupe cuilleres_a_soupe cuillerée_à_soupe cuillerées_à_soupe",
+    "c._à_s c_à_s càs cas cs c._à_soupe c_à_soupe cuil._à_soupe cuil_à_soupe cuillère_à_soupe cuillères_à_soupe cuillere_a_soupe cuilleres_a_soupe cuillerée_à_soupe cuillerées_à_soupe",
   "tsp?":
-    "c._à_c c_à_c càc cac cc c._à_café c_à_café cuillère_à_café cuillères_à_café cuillere_a_cafe cuilleres_a_cafe cuillerée_à_café cuillerées_à_café",
+    "c._à_c c_à_c càc cac cc c._à_café c_à_café cuil._à_café cuil_à_café cuillère_à_café cuillères_à_café cuillere_a_cafe cuilleres_a_cafe cuillerée_à_café cuillerées_à_café",
   "pint?": "pinte pintes",
   [NO_UNIT]: "quart quarts",
   piece: "pièce pièces",

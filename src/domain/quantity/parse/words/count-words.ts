@@ -51,7 +51,8 @@ const deContainers: Rows = [
   "dose dosen",
   "glas gläser",
   "flasche flaschen",
-  "packung packungen pck pkg päckchen",
+  "packung packungen pkg",
+  "päckchen pck",
   "beutel",
   "becher",
   "tüte tüten",
@@ -59,9 +60,9 @@ const deContainers: Rows = [
 ];
 
 const deCounts: Rows = [
-  "bund bunde",
+  "bund bunde bd",
   "zehe zehen",
-  "stange stangen",
+  "stange stangen stg",
   "zweig zweige",
   "scheibe scheiben",
   "kopf köpfe",

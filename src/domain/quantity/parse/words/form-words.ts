@@ -48,8 +48,8 @@ export const formAdverbs: ReadonlySet<string> = new Set(
 export const sizeWords: ReadonlySet<string> = new Set(
   (
     "large medium small big extra-large medium-sized ripe overripe firm fat " +
-    "groß große großen großer großes grosse grossen klein kleine kleinen kleiner kleines mittelgroß mittelgroße reif reife reifen reifer " +
-    "grand grande grands grandes gros petit petite petits petites moyen moyenne moyens moyennes mûr mûre mûrs mûres " +
+    "groß große großen großer großes grosse grossen klein kleine kleinen kleiner kleines mittelgroß mittelgroße mittelgroßen mittel mittlere mittleren mittelgr mittl m.-gr kl reif reife reifen reifer " +
+    "grand grande grands grandes gros grosse grosses petit petite petits petites moyen moyenne moyens moyennes mûr mûre mûrs mûres " +
     "grandes pequeño pequeña pequeños pequeñas mediano mediana medianos medianas maduro madura maduros maduras " +
     "duży duża duże dużych mały mała małe małych średni średnia średnie średnich dojrzały dojrzała dojrzałe dojrzałych"
   ).split(" "),
@@ -65,9 +65,11 @@ export const fillWords: ReadonlyMap<string, "HEAPED" | "LEVEL" | "SCANT" | "APPR
   ...("heaped heaping rounded gehäufter gehäufte gehäuften gehäuft bombée bombées colmada colmadas czubata czubate czubatych"
     .split(" ")
     .map((word) => [word, "HEAPED"] as const)),
+  ["geh", "HEAPED"],
   ...("level gestrichener gestrichene gestrichen rase rases rasa rasas płaska płaskie płaskich"
     .split(" ")
     .map((word) => [word, "LEVEL"] as const)),
+  ["gestr", "LEVEL"],
   ...("scant knapp knapper knappe escasa escasas".split(" ").map((word) => [word, "SCANT"] as const)),
   ...("generous good about approximately approx around roughly circa ca etwa ungefähr environ unos aproximadamente około ok"
     .split(" ")

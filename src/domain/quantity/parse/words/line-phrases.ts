@@ -35,8 +35,8 @@ export const noAmountOf = (modifiers: readonly LineModifier[], needed: boolean):
 
 /** "juice of 2 lemons": the part, then the whole fruit that is counted. */
 export const partOf: readonly (readonly [string, RegExp])[] = [
-  ["juice", /^(?:the )?(?:juice (?:of|from)|saft (?:von|einer|eines)|jus (?:de|d[’'])|(?:zumo|jugo) de|sok z)\s*/i],
-  ["zest", /^(?:the )?(?:(?:grated )?(?:zest|rind|peel) (?:of|from)|(?:abgeriebene )?schale (?:von|einer|eines)|zestes? (?:de|d[’'])|ralladura de|skórka z)\s*/i],
+  ["juice", /^(?:the |le |el |der )?(?:juice (?:of|from)|saft(?: von| eine[rs](?=\s*\d)|(?= eine[rs]))|jus (?:de|d[’'])|(?:zumo|jugo) de|sok z)\s*/i],
+  ["zest", /^(?:the |le |der |die )?(?:(?:(?:finely )?grated )?(?:zest|rind|peel) (?:of|from)|(?:abgeriebene )?schale(?: von| eine[rs](?=\s*\d)|(?= eine[rs]))|zestes? (?:de|d[’'])|ralladura de|skórka z)\s*/i],
 ]; // prettier-ignore
 
 /** Two parts of one fruit: the fruit is counted once, and a person says how the parts are listed. */

@@ -1,0 +1,142 @@
+import type { FoodMatch, FoodNames, NamedFood } from "../food-name.js";
+import { matchFood } from "../food-name.js";
+import type { ParsedLine } from "../parse.js";
+import { ownMeasureName } from "../unit.js";
+import { countedOne, ownMeasureOf, sameMeasure, tellsFood } from "./measure-words.js";
+import { spokenParts } from "./spoken-part.js";
+
+/** Which food a line names, with what its words say besides. */
+export interface LineFood {
+  readonly match: FoodMatch;
+  readonly part: string | null;
+  /** "garlic cloves": a counting word within the food's words. */
+  readonly counted: string | null;
+  /** "feuille de laurier": the counting word was part of the name, and the line counts pieces. */
+  readonly isWhole: boolean;
+  /** A container was said, and no food of that name is sold so. */
+  readonly notSoldSo: boolean;
+}
+
+export interface LineReader {
+  readonly names: FoodNames;
+  readonly language: string;
+  readonly region: string | null;
+}
+
+const NONE: FoodMatch = { kind: "NONE" };
+
+const look = ({ names, language, region }: LineReader, words: string): FoodMatch =>
+  words === "" ? NONE : matchFood(names, words, language, region);
+
+/** What a food kept in a container is called beside its plain name. */
+const keptNames: Readonly<Record<string, readonly ((words: string) => string)[]>> = {
+  en: [(words) => `canned ${words}`, (words) => `tinned ${words}`, (words) => `tinned ${words}, drained`],
+  de: [(words) => `${words} aus der Dose`, (words) => `Dosen${words}`],
+  fr: [(words) => `${words} en conserve`, (words) => `${words} en boîte`],
+  es: [(words) => `${words} en conserva`, (words) => `${words} en lata`, (words) => `${words} de lata`],
+  pl: [(words) => `${words} z puszki`],
+};
+
+/** Whether a food is known to be sold in such a container: by a measure, a pack or its name. */
+export function isSoldIn(food: NamedFood, container: string): boolean {
+  const words = [
+    ...(food.measures ?? []).map(({ name }) => name),
+    ...(food.packs ?? []).map(({ name }) => name.toLowerCase()),
+  ];
+  return words.some((word) => sameMeasure(container, word));
+}
+
+const soldIn = (reader: LineReader, match: FoodMatch, container: string): FoodMatch => {
+  const slugs = match.kind === "FOUND" ? [match.slug] : match.kind === "AMBIGUOUS" ? match.slugs : [];
+  const foods = slugs.flatMap((slug) => reader.names.foods.get(slug) ?? []);
+  const direct = foods.filter((food) => isSoldIn(food, container));
+  // A dry food is boiled into the one that is sold so.
+  const turned = foods
+    .flatMap((food) => food.yields ?? [])
+    .flatMap(({ food }) => reader.names.foods.get(food) ?? [])
+    .filter((food) => isSoldIn(food, container));
+  const found = [...new Set((direct.length > 0 ? direct : turned).map(({ slug }) => slug))].toSorted();
+  const [first] = found;
+  if (first === undefined) return NONE;
+  return found.length === 1 ? { kind: "FOUND", slug: first } : { kind: "AMBIGUOUS", slugs: found };
+};
+
+/** In a container only what is sold so: first what is called so, then what the plain name means or turns into. */
+function contained(reader: LineReader, words: string, container: string): FoodMatch {
+  const called = sameMeasure(container, "tin") ? (keptNames[reader.language] ?? []) : [];
+  for (const name of called) {
+    const match = look(reader, name(words));
+    if (match.kind !== "NONE") return match;
+  }
+  return soldIn(reader, look(reader, words), container);
+}
+
+/** "garlic cloves", "Knoblauchzehen": the food, and what of it is counted. */
+function countedWithin(
+  reader: LineReader,
+  words: string,
+): { readonly match: FoodMatch; readonly counted: string } | null {
+  const has = (match: FoodMatch, word: string): boolean =>
+    match.kind === "FOUND" && ownMeasureOf(word, reader.names.foods.get(match.slug)?.measures ?? []) !== null;
+  const at = words.lastIndexOf(" ");
+  const apart = at < 0 ? null : countedOne(words.slice(at + 1).toLowerCase(), reader.language);
+  if (apart !== null) {
+    const match = look(reader, words.slice(0, at));
+    if (has(match, apart)) return { match, counted: apart };
+  }
+  if (at >= 0 && /^(?:leaf|leaves)$/i.test(words.slice(at + 1))) {
+    const match = look(reader, words.slice(0, at));
+    if (has(match, "leaf")) return { match, counted: "leaf" };
+  }
+  if (reader.language !== "de") return null;
+  for (let cut = words.length - 3; cut > 2; cut -= 1) {
+    const one = countedOne(words.slice(cut).toLowerCase(), "de");
+    if (one === null) continue;
+    const match = look(reader, words.slice(0, cut).replace(/s$/, ""));
+    if (has(match, one)) return { match, counted: one };
+  }
+  return null;
+}
+
+/** Longest words in which a compound is looked for. */
+const COMPOUND_MAX = 60;
+
+const comesInPieces = ({ names }: LineReader, match: FoodMatch): boolean =>
+  match.kind === "FOUND" && (names.foods.get(match.slug)?.measures ?? []).some(({ name }) => name === "piece");
+
+/** "feuille de laurier", "hoja de laurel": the counting word may belong to the name. */
+const namedWhole: Readonly<Record<string, readonly string[]>> = { fr: [" de ", " d'"], es: [" de "] };
+
+/** The food that a line names. A container that tells of another food matches only what is sold so. */
+export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
+  const container = line.amount === null ? null : ownMeasureName(line.amount.unit);
+  const plain = { part: line.part, counted: null, isWhole: false, notSoldSo: false };
+  if (container !== null && tellsFood(container)) {
+    const match = contained(reader, line.food, container);
+    return match.kind === "NONE" ? { ...plain, match: look(reader, line.food), notSoldSo: true } : { ...plain, match };
+  }
+  if (
+    line.food.length <= COMPOUND_MAX &&
+    line.amount?.unit === "piece" &&
+    !comesInPieces(reader, look(reader, line.food))
+  ) {
+    const within = countedWithin(reader, line.food);
+    if (within !== null) return { ...plain, ...within };
+  }
+  // "firm tofu": a word that describes may belong to the name.
+  const whole = line.notes.length === 0 ? NONE : look(reader, `${line.notes[0] ?? ""} ${line.food}`);
+  const match = whole.kind === "FOUND" ? whole : look(reader, line.food);
+  if (match.kind !== "NONE" || line.food.length > COMPOUND_MAX) return { ...plain, match };
+  const joined =
+    container === null ? [] : (namedWhole[reader.language] ?? []).map((joint) => `${container}${joint}${line.food}`);
+  for (const name of joined) {
+    const called = look(reader, name);
+    if (called.kind === "FOUND") return { ...plain, match: called, isWhole: true };
+  }
+  for (const { part, food } of spokenParts(line.food)) {
+    const of = look(reader, food);
+    const parts = of.kind === "FOUND" ? (reader.names.foods.get(of.slug)?.parts ?? []) : [];
+    if (parts.some(({ name }) => name === part)) return { ...plain, match: of, part };
+  }
+  return { ...plain, match };
+}
