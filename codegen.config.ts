@@ -63,6 +63,7 @@ const config: CodegenConfig = {
           Line: "../parents.js#LineParent",
           Meal: "../parents.js#MealParent",
           Node: "../parents.js#NodeParent",
+          NotEaten: "../parents.js#NotEatenParent",
           NutrientFigure: "../parents.js#NutrientFigureParent",
           NutritionPerServing: "../parents.js#NutritionParent",
           Pack: "../parents.js#PackParent",

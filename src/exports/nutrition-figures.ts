@@ -9,10 +9,12 @@ export interface NutritionFigure {
   readonly perServing: string;
   /** null where the dish cannot be weighed. */
   readonly per100g: string | null;
-  /** Share of the weighed food that has a figure, 0..1. */
+  /** Share of the food with energy in it that has a figure, 0..1. */
   readonly coverage: number;
   /** false: there may be more of it. */
   readonly complete: boolean;
+  /** There is no less of it. */
+  readonly atLeast: boolean;
 }
 
 /** Those the scheme has a rule for, in the order of the codes. Sodium comes as salt, in grams, where the scheme says salt. */
@@ -24,6 +26,8 @@ export function nutritionFigures({ nutrients }: Nutrition, scheme: LabelScheme):
     const perServing = label(code, amount.perServing);
     if (perServing === null) return [];
     const per100g = amount.per100g === null ? null : label(code, amount.per100g);
-    return [{ code, perServing, per100g, coverage: amount.coverage, complete: amount.complete }];
+    return [
+      { code, perServing, per100g, coverage: amount.coverage, complete: amount.complete, atLeast: amount.atLeast },
+    ];
   });
 }

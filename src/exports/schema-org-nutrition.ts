@@ -2,7 +2,9 @@ import type { NutritionInformation } from "schema-dts";
 import type { NutrientCode } from "../domain/model/food.js";
 import { labelScheme } from "../domain/nutrition/label-figure.js";
 import type { Nutrition } from "../domain/nutrition/nutrients.js";
+import { oneLine } from "./legible.js";
 import type { NameBook } from "./name-book.js";
+import { nutritionNotes } from "./nutrition-notes.js";
 import { nutritionFigures } from "./nutrition-figures.js";
 
 /** schema.org 27: what NutritionInformation has a property for. */
@@ -25,8 +27,9 @@ const properties = {
 export function schemaOrgNutrition(
   nutrition: Nutrition,
   region: string | null,
-  { words, number }: Pick<NameBook, "words" | "number">,
+  book: Pick<NameBook, "words" | "number" | "foods" | "food">,
 ): Exclude<NutritionInformation, string> | null {
+  const { words, number } = book;
   const scheme = labelScheme(region);
   const figures = nutritionFigures(nutrition, scheme).flatMap(({ code, perServing, complete }): [string, string][] => {
     if (!complete || (code === "sodiumMg" && scheme === "EU") || !isNamed(code)) return [];
@@ -39,7 +42,9 @@ export function schemaOrgNutrition(
   return {
     "@type": "NutritionInformation",
     servingSize: grams === null ? words.servings("1") : `${words.servings("1")} (${number(grams.low, 0)} g)`,
-    description: `${words.basis[nutrition.basis]} ${words.roundedBy[scheme]}`,
+    description: oneLine(
+      [words.basis[nutrition.basis], words.roundedBy[scheme], ...nutritionNotes(nutrition, book)].join(" "),
+    ),
     ...Object.fromEntries(figures),
   };
 }

@@ -91,10 +91,20 @@ export interface Words {
   readonly dietUnknown: string;
   readonly nutrition: string;
   readonly nutrient: string;
-  readonly oneServing: string;
+  /** One person's share of so many meals. */
+  readonly perPersonAll: (meals: number) => string;
+  readonly meal: string;
   readonly hundredGrams: string;
   readonly coverage: string;
   readonly atLeast: (figure: string) => string;
+  readonly aboutFigure: (figure: string) => string;
+  readonly missingEnergy: (foods: string) => string;
+  readonly plusWhatYouAdd: (foods: string) => string;
+  readonly shareOf: (share: string, food: string) => string;
+  readonly notEaten: (foods: string) => string;
+  readonly pouredAway: (shares: string) => string;
+  readonly drainedByClass: string;
+  readonly drainedUnweighed: (foods: string) => string;
   readonly basis: Readonly<Record<Nutrition["basis"], string>>;
   readonly roundedBy: Readonly<Record<LabelScheme, string>>;
   readonly unweighed: (foods: string) => string;

@@ -49,6 +49,7 @@ export function lineRows(owner: Owner, lines: readonly Line[]): LineRows {
       rule: line.rule,
       exponent: line.exponent,
       optional: line.optional,
+      eaten: line.eaten ?? null,
       mark: line.mark,
     })),
     swaps: rows.flatMap(({ id: lineId, line }) =>
@@ -88,6 +89,7 @@ export const lineOf = (row: LineRow): Line => ({
   rule: row.rule,
   exponent: row.exponent,
   optional: row.optional,
+  ...(row.eaten === null ? {} : { eaten: row.eaten }),
   mark: row.mark,
   swaps: row.swaps.map(({ food, ratio, diets, note }) => ({ food, ratio, diets, note })),
 });
@@ -119,4 +121,5 @@ export const stepOf = (row: StepRow): Step => ({
   lines: row.lines,
   ...(row.leaves === null ? {} : { leaves: row.leaves }),
   ...(row.washMinutes === null ? {} : { washMinutes: row.washMinutes }),
+  ...(row.drains === null ? {} : { drains: row.drains }),
 });

@@ -36,6 +36,8 @@ export interface Step {
   readonly leaves?: string;
   /** Hands-on minutes of that wash; absent: none is needed. */
   readonly washMinutes?: number;
+  /** Whether it pours off the water of the steps before it, with its share of their salt. Absent: not said. */
+  readonly drains?: boolean;
 }
 
 /** Another way to come by one batch of the component: a tin, a jar, a quicker method. */

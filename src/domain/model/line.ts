@@ -37,6 +37,8 @@ export interface Line {
   /** Only with POWER: 0 < exponent <= 1. */
   readonly exponent: number | null;
   readonly optional: boolean;
+  /** Share 0..1 of it that is eaten: "0" of what is thrown away. Absent: all that is not poured away (plan/drained.ts). */
+  readonly eaten?: RationalText;
   /** A short mark beside the line ("keep the liquid"). */
   readonly mark: string | null;
   readonly swaps: readonly Swap[];

@@ -1,24 +1,37 @@
 import { nutritionOf, type Nutrition, type NutritionInput, type Span } from "../nutrition/nutrients.js";
 import { inDimension } from "../quantity/convert.js";
+import { toNumber } from "../quantity/rational.js";
+import { gramsOf, isWater } from "./eaten-grams.js";
 import { eatenFoods, type EatenMeal } from "./eaten.js";
 import { lineContext } from "./line-context.js";
-import type { ScaledLine, ScaledPlan } from "./scaled.js";
+import type { ScaledLine, ScaledMeal, ScaledPlan } from "./scaled.js";
 
 /** Grams a line adds to the plate; null where its amount cannot be weighed. A line to taste weighs next to nothing. */
-function weight(line: ScaledLine, scaled: ScaledPlan): Span | null {
+function weight(line: ScaledLine, scaled: ScaledPlan, drained: boolean): Span | null {
   if (line.amount === null) return { low: 0, high: 0 };
   const { foods, components } = lineContext(scaled.bundle);
   const { item } = line;
-  const facts = item.kind === "FOOD" ? foods.get(item.food) : components.get(item.component)?.component;
-  const mass = facts === undefined ? null : inDimension(line.amount, "MASS", facts, line.line.form);
-  return mass?.ok === true ? { low: mass.amount.low, high: mass.amount.high } : null;
+  const { form } = line.line;
+  const eaten = line.line.eaten === undefined ? 1 : toNumber(line.line.eaten);
+  if (eaten === 0) return { low: 0, high: 0 };
+  const share = (grams: Span | null): Span | null => grams && { low: grams.low * eaten, high: grams.high * eaten };
+  if (item.kind === "COMPONENT") {
+    const component = components.get(item.component)?.component;
+    const mass = component === undefined ? null : inDimension(line.amount, "MASS", component, form);
+    return share(mass?.ok === true ? mass.amount : null);
+  }
+  const food = foods.get(item.food);
+  // Nobody knows how much of drained water the food takes up.
+  if (food === undefined || (drained && line.line.eaten === undefined && isWater(food))) return null;
+  return share(gramsOf(line.amount, food, form));
 }
 
 /** What a meal weighs as it is put together; null unless every line can be weighed. Finishing steps are taken to lose nothing. */
-function plateGrams(lines: readonly ScaledLine[], scaled: ScaledPlan): Span | null {
+function plateGrams({ meal, lines }: ScaledMeal, scaled: ScaledPlan): Span | null {
   const sum = { low: 0, high: 0 };
+  const drained = meal.steps.some(({ drains }) => drains === true);
   for (const line of lines) {
-    const grams = weight(line, scaled);
+    const grams = weight(line, scaled, drained);
     if (grams === null) return null;
     sum.low += grams.low;
     sum.high += grams.high;
@@ -27,29 +40,34 @@ function plateGrams(lines: readonly ScaledLine[], scaled: ScaledPlan): Span | nu
 }
 
 /** A part is not the whole: zest and juice have figures of their own, which the whole fruit's are not. */
-const inputOf = ({ food, part, grams }: EatenMeal["foods"][number]): NutritionInput => ({
+const inputOf = ({ food, part, ...eaten }: EatenMeal["foods"][number]): NutritionInput => ({
+  ...eaten,
   food: part === null ? food : { slug: food.slug, nutrients: null },
-  grams,
 });
+
+/** Figures of one meal, or of several together. */
+export interface NutritionOfMeals extends Nutrition {
+  readonly mealCount: number;
+}
 
 export interface MealNutrition {
   readonly meal: string;
-  readonly nutrition: Nutrition;
+  readonly nutrition: NutritionOfMeals;
 }
 
 /**
- * Nutrition of each meal and of one serving of all meals together, from raw foods through the components. Water and other
- * things that are always there count where they have figures and are passed over where they have none.
+ * Nutrition of each meal and of one person's share of all meals together, from raw foods through the components, without what is
+ * thrown or poured away. Water counts where it has figures and is passed over where it has none.
  *
  * @param servings that share each meal
  */
 export function planNutrition(
   scaled: ScaledPlan,
   servings: number,
-): { readonly meals: readonly MealNutrition[]; readonly plan: Nutrition } {
+): { readonly meals: readonly MealNutrition[]; readonly plan: NutritionOfMeals } {
   const eaten = eatenFoods(scaled);
-  const counts = ({ food }: EatenMeal["foods"][number]): boolean => !food.alwaysThere || food.nutrients !== null;
-  const plates = scaled.meals.map(({ lines }) => plateGrams(lines, scaled));
+  const counts = ({ food }: EatenMeal["foods"][number]): boolean => food.nutrients !== null || !isWater(food);
+  const plates = scaled.meals.map((meal) => plateGrams(meal, scaled));
   const inputs = eaten.map(({ foods }) => foods.filter(counts).map(inputOf));
   const whole = plates.reduce<Span | null>(
     (sum, plate) => (sum === null || plate === null ? null : { low: sum.low + plate.low, high: sum.high + plate.high }),
@@ -58,8 +76,14 @@ export function planNutrition(
   return {
     meals: eaten.map(({ meal }, at) => ({
       meal: meal.slug,
-      nutrition: nutritionOf({ inputs: inputs[at] ?? [], cookedGrams: plates[at] ?? null, servings }),
+      nutrition: {
+        ...nutritionOf({ inputs: inputs[at] ?? [], cookedGrams: plates[at] ?? null, servings }),
+        mealCount: 1,
+      },
     })),
-    plan: nutritionOf({ inputs: inputs.flat(), cookedGrams: whole !== null && whole.low > 0 ? whole : null, servings }),
+    plan: {
+      ...nutritionOf({ inputs: inputs.flat(), cookedGrams: whole !== null && whole.low > 0 ? whole : null, servings }),
+      mealCount: eaten.length,
+    },
   };
 }

@@ -1,17 +1,31 @@
-import { edibleShare } from "../component/edible.js";
 import type { BaseAmount } from "../model/amount.js";
+import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { Meal } from "../model/plan.js";
-import { inDimension, toBase } from "../quantity/convert.js";
+import type { NotEatenReason, Span } from "../nutrition/nutrients.js";
+import { inDimension } from "../quantity/convert.js";
+import { toNumber } from "../quantity/rational.js";
+import { pouredAway, type Pot, type PouredAway, type PutIn } from "./drained.js";
+import { gramsPutIn } from "./eaten-grams.js";
 import { lineContext } from "./line-context.js";
+import { onceMade } from "./once-made.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "./scaled.js";
 
-/** Grams of a food's edible portion, raw, that are eaten of it; null where nobody can say how much. */
+/** Why there is more of a food than was weighed: the reader adds it, or nobody knows what an amount of it weighs. */
+export type Rest = "TO_TASTE" | "EXTRA" | "UNWEIGHED";
+
+/** Of one food or part. Grams are of its edible portion, raw. */
 export interface EatenFood {
   readonly food: Food;
   readonly part: string | null;
   readonly optional: boolean;
-  readonly grams: { readonly low: number; readonly high: number } | null;
+  /** Some of the grams come by a line that may be left out. */
+  readonly mayBeLeftOut: boolean;
+  /** What is known of it, whatever else is not; null where no line of it can be weighed. */
+  readonly grams: Span | null;
+  readonly rest: readonly Rest[];
+  readonly notEaten: Span;
+  readonly why: readonly NotEatenReason[];
 }
 
 export interface EatenMeal {
@@ -20,50 +34,32 @@ export interface EatenMeal {
   readonly foods: readonly EatenFood[];
 }
 
-type Grams = EatenFood["grams"];
+const none: Span = { low: 0, high: 0 };
+const plus = (a: Span, b: Span): Span => ({ low: a.low + b.low, high: a.high + b.high });
+const times = ({ low, high }: Span, share: Span): Span => ({ low: low * share.low, high: high * share.high });
+const union = <T>(a: readonly T[], b: readonly T[]): readonly T[] => [...new Set([...a, ...b])];
 
-const plus = (a: Grams, b: Grams): Grams =>
-  a === null || b === null ? null : { low: a.low + b.low, high: a.high + b.high };
+/** What is known of either is known of both: a line that nobody can weigh hides no other. */
+const known = (a: Span | null, b: Span | null): Span | null => (a === null ? b : b === null ? a : plus(a, b));
 
-/** Grams of a whole food's edible portion in an amount of it: what was weighed ready is eaten, of what was bought a share. */
-function edibleGrams(amount: BaseAmount, line: ScaledLine, food: Food): Grams {
-  const mass = inDimension(amount, "MASS", food, line.line.form);
-  if (!mass.ok) return null;
-  const { low, high } = mass.amount;
-  // A food nobody gives an edible portion for is eaten as it is bought: flour, oil, lentils.
-  const ready = line.line.measured === "READY" && amount.dimension !== "COUNT";
-  const share = ready ? 1 : (edibleShare(food, line.line.form) ?? 1);
-  return { low: low * share, high: high * share };
-}
-
-/** Grams of a part: by weight as it is, by the piece through what one piece gives. */
-function partGrams(amount: BaseAmount, partName: string, food: Food): Grams {
-  const mass = inDimension(amount, "MASS", food, partName);
-  if (amount.dimension !== "COUNT") return mass.ok ? { low: mass.amount.low, high: mass.amount.high } : null;
-  const part = food.parts.find(({ name }) => name === partName);
-  const gives = part === undefined ? null : toBase(part.perPiece, food, partName);
-  if (gives === null || !gives.ok) return null;
-  const one = inDimension(gives.amount, "MASS", food, partName);
-  return one.ok ? { low: one.amount.low * amount.low, high: one.amount.high * amount.high } : null;
-}
-
-function gramsOf(line: ScaledLine, food: Food, part: string | null): Grams {
-  if (line.amount === null) return null;
-  return part === null ? edibleGrams(line.amount, line, food) : partGrams(line.amount, part, food);
-}
+const together = (a: EatenFood, b: EatenFood): EatenFood => ({
+  food: a.food,
+  part: a.part,
+  optional: a.optional && b.optional,
+  mayBeLeftOut: a.mayBeLeftOut || b.mayBeLeftOut,
+  grams: known(a.grams, b.grams),
+  rest: union(a.rest, b.rest),
+  notEaten: plus(a.notEaten, b.notEaten),
+  why: union(a.why, b.why),
+});
 
 class Tally {
   private readonly byKey = new Map<string, EatenFood>();
 
-  add({ food, part, optional, grams }: EatenFood): void {
-    const key = JSON.stringify([food.slug, part]);
-    const known = this.byKey.get(key);
-    this.byKey.set(
-      key,
-      known === undefined
-        ? { food, part, optional, grams }
-        : { food, part, optional: known.optional && optional, grams: plus(known.grams, grams) },
-    );
+  add(eaten: EatenFood): void {
+    const key = JSON.stringify([eaten.food.slug, eaten.part]);
+    const before = this.byKey.get(key);
+    this.byKey.set(key, before === undefined ? eaten : together(before, eaten));
   }
 
   foods(): readonly EatenFood[] {
@@ -71,44 +67,143 @@ class Tally {
   }
 }
 
-/** What share of a component's batches an amount of it is. Both ends; null when none of it was made (all was on hand). */
-function shareOf(amount: BaseAmount | null, made: BaseAmount): Grams {
-  if (amount === null || !(made.low > 0)) return null;
-  return { low: amount.low / made.high, high: amount.high / made.low };
+/** What share of a component's batches an amount of it is. Both ends. */
+const shareOf = (amount: BaseAmount, made: BaseAmount): Span => ({
+  low: amount.low / made.high,
+  high: amount.high / made.low,
+});
+
+/** What of a line is eaten, 0..1: the writer's word, else what is not poured away. */
+interface LineShare {
+  readonly eaten: Span;
+  readonly why: readonly NotEatenReason[];
 }
 
-const times = (grams: Grams, share: Grams): Grams =>
-  grams === null || share === null ? null : { low: grams.low * share.low, high: grams.high * share.high };
+function lineShare({ line }: ScaledLine, poured: ReadonlyMap<string, PouredAway>): LineShare {
+  if (line.eaten !== undefined) {
+    const share = toNumber(line.eaten);
+    return { eaten: { low: share, high: share }, why: ["STATED"] };
+  }
+  const away = poured.get(line.id);
+  if (away === undefined) return { eaten: { low: 1, high: 1 }, why: [] };
+  return { eaten: { low: 1 - away.share.high, high: 1 - away.share.low }, why: [away.why] };
+}
+
+const complement = ({ low, high }: Span): Span => ({ low: 1 - high, high: 1 - low });
+
+function restOf(line: ScaledLine, grams: Span | null): readonly Rest[] {
+  if (line.amount === null) return ["TO_TASTE"];
+  return [...(grams === null ? (["UNWEIGHED"] as const) : []), ...(line.line.extra ? (["EXTRA"] as const) : [])];
+}
+
+function ofFood(line: ScaledLine, food: Food, part: string | null, { eaten, why }: LineShare): EatenFood {
+  const whole = gramsPutIn(line, food, part);
+  const { optional } = line.line;
+  const thrown = eaten.high === 0;
+  // Nothing of what is thrown away is eaten, whatever it weighs.
+  const grams = thrown ? none : whole && times(whole, eaten);
+  return {
+    food,
+    part,
+    optional,
+    mayBeLeftOut: optional,
+    grams,
+    rest: thrown ? [] : restOf(line, whole),
+    notEaten: whole === null ? none : times(whole, complement(eaten)),
+    why,
+  };
+}
+
+/** A food of a component, in the share of the component that a line takes. */
+function ofTaken(each: EatenFood, line: ScaledLine, made: BaseAmount, { eaten, why }: LineShare): EatenFood {
+  const optional = line.line.optional || each.optional;
+  const mayBeLeftOut = line.line.optional || each.mayBeLeftOut;
+  if (eaten.high === 0) return { ...each, optional, mayBeLeftOut, grams: none, rest: [], why: union(each.why, why) };
+  if (line.amount === null) return { ...each, optional, mayBeLeftOut, grams: null, rest: ["TO_TASTE"], notEaten: none };
+  const share = shareOf(line.amount, made);
+  const whole = each.grams && times(each.grams, share);
+  return {
+    ...each,
+    optional,
+    mayBeLeftOut,
+    grams: whole && times(whole, eaten),
+    rest: line.line.extra ? union(each.rest, ["EXTRA"]) : each.rest,
+    notEaten: plus(times(each.notEaten, share), whole === null ? none : times(whole, complement(eaten))),
+    why: union(each.why, why),
+  };
+}
+
+interface Making {
+  readonly lines: readonly ScaledLine[];
+  readonly steps: readonly Step[];
+  readonly keepsAs: string | null;
+  readonly weighs: Span | null;
+}
+
+/** @returns what drained water takes with it, by id of the line */
+function pouredIn({ lines, steps, keepsAs, weighs }: Making, scaled: ScaledPlan): ReturnType<typeof pouredAway> {
+  const { foods, components } = lineContext(scaled.bundle);
+  const putIn = lines.map((line): PutIn => {
+    const { item } = line;
+    if (item.kind === "COMPONENT") {
+      const component = components.get(item.component)?.component;
+      const mass = component && line.amount ? inDimension(line.amount, "MASS", component, line.line.form) : null;
+      return { line, food: null, grams: mass?.ok === true ? mass.amount : null };
+    }
+    const food = foods.get(item.food) ?? null;
+    if (food === null) return { line, food, grams: null };
+    return { line, food, grams: line.line.eaten === "0" ? none : gramsPutIn(line, food, item.part) };
+  });
+  return pouredAway({ lines: putIn, steps, keepsAs, weighs } satisfies Pot);
+}
+
+function makingOf({
+  component,
+  route,
+  lines,
+  made,
+}: Pick<ScaledComponent, "component" | "route" | "lines" | "made">): Making {
+  const mass = inDimension(made, "MASS", component, null);
+  return {
+    lines,
+    steps: (route ?? component).steps,
+    keepsAs: route?.keepsAs ?? component.keepsAs,
+    weighs: mass.ok ? mass.amount : null,
+  };
+}
 
 /**
  * What the eaters of each meal eat, as raw food: through every component down to the foods, in the share of the
- * component that the meal takes. What is left over is not eaten. Foods without an amount are there all the same.
+ * component that the meal takes. What is left over, thrown away or poured away is not eaten. Foods without an amount are there
+ * all the same, and take nothing from what is known of them by other lines.
  */
 export function eatenFoods(scaled: ScaledPlan): readonly EatenMeal[] {
   const { foods } = lineContext(scaled.bundle);
-  const ofComponent = new Map<string, { scaled: ScaledComponent; foods: readonly EatenFood[] }>();
-  const tally = (lines: readonly ScaledLine[]): readonly EatenFood[] => {
+  const ofComponent = new Map<string, { readonly made: BaseAmount; readonly foods: readonly EatenFood[] }>();
+  const tally = (making: Making): readonly EatenFood[] => {
     const sum = new Tally();
-    for (const line of lines) {
+    const poured = pouredIn(making, scaled);
+    for (const line of making.lines) {
       const { item } = line;
-      const { optional } = line.line;
+      const share = lineShare(line, poured);
       if (item.kind === "FOOD") {
         const food = foods.get(item.food);
-        if (food !== undefined) sum.add({ food, part: item.part, optional, grams: gramsOf(line, food, item.part) });
+        if (food !== undefined) sum.add(ofFood(line, food, item.part, share));
         continue;
       }
       const taken = ofComponent.get(item.component);
       if (taken === undefined) continue;
-      const share = shareOf(line.amount, taken.scaled.made);
-      for (const each of taken.foods) {
-        sum.add({ ...each, optional: optional || each.optional, grams: times(each.grams, share) });
-      }
+      for (const each of taken.foods) sum.add(ofTaken(each, line, taken.made, share));
     }
     return sum.foods();
   };
   // Inputs come before what uses them, so every component a line takes is there already.
   for (const each of scaled.components) {
-    ofComponent.set(each.component.slug, { scaled: each, foods: tally(each.lines) });
+    const once = onceMade(each, scaled.compiled);
+    ofComponent.set(each.component.slug, { made: once.made, foods: tally(makingOf(once)) });
   }
-  return scaled.meals.map(({ meal, lines }) => ({ meal, foods: tally(lines) }));
+  return scaled.meals.map(({ meal, lines }) => ({
+    meal,
+    foods: tally({ lines, steps: meal.steps, keepsAs: null, weighs: null }),
+  }));
 }

@@ -9,7 +9,8 @@ import { effectiveServings } from "./eaters.js";
 import { servingsMore } from "./left-over.js";
 import type { ScaledComponent, ScaledLine, ScaledMeal, ScaledPlan } from "./scaled.js";
 
-const grown = (line: CompiledLine, growth: number): ScaledLine => ({
+/** A line grown so many times. */
+export const grown = (line: CompiledLine, growth: number): ScaledLine => ({
   line: line.line,
   item: line.item,
   amount:

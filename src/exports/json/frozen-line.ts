@@ -39,6 +39,10 @@ export const frozenLineSchema = named(
     rule: z.enum(["PROPORTIONAL", "PER_BATCH", "POWER", "TO_TASTE"]).describe("How it grows."),
     exponent: z.number().nullable().describe("Only with `POWER`."),
     optional: z.boolean().describe("May be left out."),
+    eaten: text(
+      "Share of it that is eaten, such as `2/5`; `0`: thrown away. Left out: all that is not poured away.",
+      80,
+    ).exactOptional(),
     mark: text("A short mark beside the line.").nullable(),
     swaps: list(
       z.object({
@@ -71,6 +75,7 @@ export const frozenStepSchema = named(
     lines: texts("Lines it uses."),
     leaves: text("What it leaves in its appliance.").exactOptional(),
     washMinutes: z.number().exactOptional(),
+    drains: z.boolean().describe("Pours off the water of the steps before it. Left out: not said.").exactOptional(),
   }),
 );
 

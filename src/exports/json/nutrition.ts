@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { nutrientCodes, type Nutrition, type Span } from "../../domain/nutrition/nutrients.js";
+import { nutrientCodes, type Span } from "../../domain/nutrition/nutrients.js";
+import type { NutritionOfMeals } from "../../domain/plan/contents.js";
 import { list, named, type Json } from "./named-schema.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 
@@ -7,7 +8,7 @@ const upToOf = ({ low, high }: Span): number | null => (high > low ? high : null
 
 export const nutritionSchema = named(
   "Nutrition",
-  "What one serving gives, from figures of the raw foods. A nutrient that no food has a figure for is left out: unknown, never zero.",
+  "What one person eats: a serving of one meal, or of all of them together. From figures of the raw foods. A nutrient that no food has a figure for is left out: unknown, never zero.",
   z.object({
     basis: z
       .enum(["RAW_FOODS_OVER_COOKED_WEIGHT", "RAW_FOODS_OVER_SERVINGS"])
@@ -23,24 +24,60 @@ export const nutritionSchema = named(
         perServingUpTo: z.number().nullable().describe("The upper end. Null: no range."),
         per100g: z.number().nullable().describe("In 100 g as eaten. Null where the dish cannot be weighed."),
         per100gUpTo: z.number().nullable().describe("The upper end. Null: no range."),
-        coverage: z.number().min(0).max(1).describe("Share of the weighed food that has a figure."),
+        coverage: z
+          .number()
+          .min(0)
+          .max(1)
+          .describe("Share of the food with energy in it that has a figure, by weight without water."),
         complete: z.boolean().describe("Every food was weighed and has a figure. False: there may be more of it."),
-        unknown: list(namedThingSchema, "Foods without a figure."),
+        atLeast: z
+          .boolean()
+          .describe(
+            "Not complete, and what is not known can only add to it. False where something counted may be left out or is an estimate, too.",
+          ),
+        raw: z.boolean().describe("Of the raw foods: what cooking destroys of it is not taken off. True of vitamins."),
+        unknown: list(namedThingSchema, "Foods without a figure, or with some that nobody weighed."),
       }),
       "One entry for every nutrient that some food has a figure for.",
     ),
-    unweighed: list(namedThingSchema, "Foods that count in no sum, because nobody knows what they weigh."),
+    unweighed: list(
+      namedThingSchema,
+      "Foods of which some or all counts in no sum, because nobody knows what it weighs: what is only added to taste, too.",
+    ),
+    added: list(
+      namedThingSchema,
+      "Foods of which more goes in than was weighed: to taste, or more for serving. What you add comes on top.",
+    ),
+    missing: list(namedThingSchema, "Foods whose energy nobody gives, so that they are missing from the figures."),
+    notEaten: list(
+      z.object({
+        food: namedThingSchema.describe("Which."),
+        share: z
+          .number()
+          .min(0)
+          .max(1)
+          .nullable()
+          .describe("Share of it that is not eaten; the lower end of a range. Null: nobody knows what it weighs."),
+        reasons: z
+          .array(z.enum(["STATED", "DRAINED", "DRAINED_BY_CLASS", "DRAINED_UNWEIGHED"]))
+          .describe(
+            "`STATED`: its writer says so. `DRAINED`: a step drains it; dissolved salt goes in the share of the water that is poured away. `DRAINED_BY_CLASS`: the same of a boiled pulse or grain whose steps do not say. `DRAINED_UNWEIGHED`: nobody can say how much, so nothing is taken off.",
+          ),
+      }),
+      "Foods that are not eaten whole: thrown away, or poured away with the water they were boiled in.",
+    ),
+    mealCount: z.number().int().min(0).describe("How many meals the figures are the sum of."),
   }),
 );
 export type NutritionJson = Json<typeof nutritionSchema>;
 
-export const nutritionJson = (nutrition: Nutrition, things: ThingsOfPlan): NutritionJson => ({
+export const nutritionJson = (nutrition: NutritionOfMeals, things: ThingsOfPlan): NutritionJson => ({
   basis: nutrition.basis,
   gramsPerServing: nutrition.gramsPerServing?.low ?? null,
   nutrients: nutrientCodes.flatMap((nutrient) => {
     const figure = nutrition.nutrients[nutrient];
     if (figure === undefined) return [];
-    const { perServing, per100g, coverage, complete, unknown } = figure;
+    const { perServing, per100g, coverage, complete, atLeast, raw, unknown } = figure;
     return [
       {
         nutrient,
@@ -50,9 +87,19 @@ export const nutritionJson = (nutrition: Nutrition, things: ThingsOfPlan): Nutri
         per100gUpTo: per100g && upToOf(per100g),
         coverage,
         complete,
+        atLeast,
+        raw,
         unknown: things.foods(unknown),
       },
     ];
   }),
   unweighed: things.foods(nutrition.unweighed),
+  added: things.foods(nutrition.added),
+  missing: things.foods(nutrition.missing),
+  notEaten: nutrition.notEaten.map(({ food, share, why }) => ({
+    food: things.named({ kind: "FOOD", slug: food }),
+    share: share?.low ?? null,
+    reasons: [...why],
+  })),
+  mealCount: nutrition.mealCount,
 });

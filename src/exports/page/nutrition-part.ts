@@ -1,5 +1,6 @@
 import type { NutrientCode } from "../../domain/model/food.js";
 import type { NutrientAmount, Nutrition, Span } from "../../domain/nutrition/nutrients.js";
+import { nutritionNotes } from "../nutrition-notes.js";
 import { markup, type Content } from "./markup.js";
 import { folded, part, type PlanView } from "./plan-view.js";
 
@@ -19,7 +20,7 @@ const nutrients = [
   ["cholesterolMg", "Cholesterol", "mg", 0],
 ] as const satisfies readonly (readonly [NutrientCode, string, string, number])[];
 
-const inMeals: readonly NutrientCode[] = ["energyKcal", "proteinG", "fatG", "carbohydrateG"];
+const inMeals: readonly NutrientCode[] = ["energyKcal", "proteinG", "fatG", "carbohydrateG", "sodiumMg"];
 
 const bases = {
   RAW_FOODS_OVER_COOKED_WEIGHT:
@@ -35,53 +36,50 @@ function spanText({ low, high }: Span, unit: string, places: number): string {
 
 const percent = (share: number): string => `${Math.floor(share * 100)} %`;
 
-/** Figures of one serving of all meals together, then of each meal, with how much of the weight they cover. */
+/** Figures of a serving of each meal, then of all of them for one person, with what is missing and what they rest on. */
 export function nutritionPart({ answer, book }: PlanView): Content {
   const { plan, meals } = answer.nutrition;
+  const all = book.words.perPersonAll(plan.mealCount);
   return part(
     "figures",
-    "One serving of every meal, in figures",
+    "Nutrition",
     [
-      table(plan),
-      plan.unweighed.length > 0 &&
-        markup`<p class="aside">In no figure, because nobody knows what they weigh: ${book.foods(plan.unweighed)}.</p>`,
-      folded(
-        "Meal by meal",
-        markup`<dl class="stack">${meals.map(
-          ({ meal, nutrition }) => markup`<div><dt>${book.meal(meal)}</dt><dd>${mealText(nutrition)}</dd></div>`,
-        )}</dl>`,
-      ),
+      markup`<dl class="stack">${meals.map(
+        ({ meal, nutrition }) => markup`<div><dt>${book.meal(meal)}</dt><dd>${mealText(nutrition)}</dd></div>`,
+      )}<div><dt>${all}</dt><dd>${mealText(plan)}</dd></div></dl>`,
+      nutritionNotes(plan, book).map((note) => markup`<p class="aside">${note}</p>`),
+      folded("All figures", table(plan, all)),
     ],
     bases[plan.basis],
   );
 }
 
-function table({ nutrients: known }: Nutrition): Content {
-  return markup`<table class="figures"><caption class="unseen">Figures of one serving of every meal</caption>
-<thead><tr><th scope="col">What</th><th scope="col">A serving</th><th scope="col">100 g</th><th scope="col">Known for</th></tr></thead>
+function table({ nutrients: known }: Nutrition, all: string): Content {
+  return markup`<table class="figures"><caption class="unseen">${all}, in figures</caption>
+<thead><tr><th scope="col">What</th><th scope="col">${all}</th><th scope="col">100 g</th><th scope="col">Known for</th></tr></thead>
 <tbody>${nutrients.map(([code, name, unit, places]) => {
     const amount = known[code];
     return markup`<tr><th scope="row">${name}</th>${
       amount === undefined
         ? markup`<td colspan="3">not known</td>`
         : [
-            markup`<td>${atLeast(amount)}${spanText(amount.perServing, unit, places)}</td>`,
+            markup`<td>${qualified(amount)}${spanText(amount.perServing, unit, places)}</td>`,
             markup`<td>${amount.per100g === null ? "not known" : spanText(amount.per100g, unit, places)}</td>`,
-            markup`<td>${amount.complete ? "all of it" : `${percent(amount.coverage)} of the weight`}</td>`,
+            markup`<td>${amount.complete ? "all of it" : `${percent(amount.coverage)} of the food`}</td>`,
           ]
     }</tr>`;
   })}</tbody></table>`;
 }
 
-/** What is not known can only add to it. */
-const atLeast = ({ complete }: NutrientAmount): string => (complete ? "" : "at least ");
+/** Whether what is not known can only add to it. */
+const qualified = ({ complete, atLeast }: NutrientAmount): string => (complete ? "" : atLeast ? "at least " : "about ");
 
 function mealText({ nutrients: known }: Nutrition): string {
   const texts = nutrients.flatMap(([code, name, unit, places]) => {
     const amount = inMeals.includes(code) ? known[code] : undefined;
     return amount === undefined
       ? []
-      : [`${name.toLowerCase()} ${atLeast(amount)}${spanText(amount.perServing, unit, places)}`];
+      : [`${name.toLowerCase()} ${qualified(amount)}${spanText(amount.perServing, unit, places)}`];
   });
   return texts.length === 0 ? "not known" : texts.join(", ");
 }

@@ -85,10 +85,20 @@ export const english: Words = {
   dietUnknown: "Not known",
   nutrition: "Nutrition",
   nutrient: "Nutrient",
-  oneServing: "One serving",
+  perPersonAll: (meals) => (meals === 1 ? "Per person" : `Per person, all ${meals} meals`),
+  meal: "One serving of",
   hundredGrams: "100 g",
   coverage: "Share of the food known",
   atLeast: (figure) => `at least ${figure}`,
+  aboutFigure: (figure) => `about ${figure}`,
+  missingEnergy: (foods) => `Missing from the figures, because nobody gives its energy: ${foods}.`,
+  plusWhatYouAdd: (foods) => `Plus what you add: ${foods}.`,
+  shareOf: (share, food) => `${share} of the ${food}`,
+  notEaten: (foods) => `Thrown away or left, in part or whole: ${foods}.`,
+  pouredAway: (shares) =>
+    `Taken to leave with drained water: ${shares}. Salt goes in the share of the water that is poured away; what boils off is not allowed for.`,
+  drainedByClass: "No step says that it drains: that is taken from its being a boiled pulse or grain.",
+  drainedUnweighed: (foods) => `Counted whole although some is poured away, nobody can say how much: ${foods}.`,
   basis: {
     RAW_FOODS_OVER_COOKED_WEIGHT:
       "Computed from figures of the raw foods, over the weight of the finished dish and its servings.",

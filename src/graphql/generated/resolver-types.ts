@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -1408,6 +1408,8 @@ export type Line = {
   readonly code: Scalars['String']['output'];
   /** The component, if it is one. */
   readonly component: Maybe<Component>;
+  /** Share of it that is eaten, as an exact fraction; `0`: thrown away. Null: all that is not poured away. */
+  readonly eaten: Maybe<Scalars['String']['output']>;
   /** Only with `POWER`. */
   readonly exponent: Maybe<Scalars['Float']['output']>;
   /** There is more beside it, not measured: plus more for serving. */
@@ -1846,6 +1848,28 @@ export type Node = {
   readonly id: Scalars['ID']['output'];
 };
 
+/** How much of a food is not eaten, and how that is known. */
+export type NotEaten = {
+  readonly __typename?: 'NotEaten';
+  /** The food. */
+  readonly food: Food;
+  /** Why. Several, where it goes in by several lines. */
+  readonly reasons: ReadonlyArray<NotEatenReason>;
+  /** Share of it that is not eaten, from 0 to 1; the lower end of a range. Null: nobody knows what it weighs. */
+  readonly share: Maybe<Scalars['Float']['output']>;
+};
+
+/** Why some of a food is not eaten. */
+export type NotEatenReason =
+  /** A step drains it. Dissolved salt goes in the share of the water that is poured away; nothing is allowed for what boils off. */
+  | 'DRAINED'
+  /** The same of a boiled pulse or grain, whose steps do not say whether they drain. */
+  | 'DRAINED_BY_CLASS'
+  /** A step drains it, but nobody can say how much: nothing is taken off. */
+  | 'DRAINED_UNWEIGHED'
+  /** The writer says what of the line is eaten, or that it is thrown away. */
+  | 'STATED';
+
 /** A nutrient; the letters at the end are its unit. */
 export type Nutrient =
   /** Calcium, milligrams. */
@@ -1880,9 +1904,11 @@ export type Nutrient =
 /** How much of one nutrient. */
 export type NutrientFigure = {
   readonly __typename?: 'NutrientFigure';
+  /** Not complete, and what is not known can only add to it. False where something counted may be left out or is an estimate, too. */
+  readonly atLeast: Scalars['Boolean']['output'];
   /** Every food was weighed and has a figure. False: there may be more of it. */
   readonly complete: Scalars['Boolean']['output'];
-  /** Share of the weighed food that has a figure, from 0 to 1. */
+  /** Share of the food with energy in it that has a figure, from 0 to 1, by weight without water. */
   readonly coverage: Scalars['Float']['output'];
   /** As a label may print one serving. Null: the scheme has no rule for it. */
   readonly label: Maybe<Scalars['String']['output']>;
@@ -1896,7 +1922,9 @@ export type NutrientFigure = {
   readonly perServing: Scalars['Float']['output'];
   /** The upper end. Null: no range. */
   readonly perServingUpTo: Maybe<Scalars['Float']['output']>;
-  /** Foods without a figure. */
+  /** Of the raw foods: what cooking destroys of it is not taken off. True of vitamins. */
+  readonly raw: Scalars['Boolean']['output'];
+  /** Foods without a figure, or with some that nobody weighed. */
   readonly unknown: ReadonlyArray<Food>;
 };
 
@@ -1916,13 +1944,21 @@ export type NutritionBasis =
 /** Nutrition, from figures of the raw foods. */
 export type NutritionPerServing = {
   readonly __typename?: 'NutritionPerServing';
+  /** Foods of which more goes in than was weighed: to taste, or more for serving. What you add comes on top of the figures. */
+  readonly added: ReadonlyArray<Food>;
   /** What the sums stand on. */
   readonly basis: NutritionBasis;
   /** What one serving weighs. Null where not everything can be weighed. */
   readonly gramsPerServing: Maybe<Scalars['Float']['output']>;
+  /** How many meals the figures are the sum of: 1 for a meal's own, all of them for a plan's. */
+  readonly mealCount: Scalars['Int']['output'];
+  /** Foods whose energy nobody gives, so that they are missing from the figures. */
+  readonly missing: ReadonlyArray<Food>;
+  /** Foods that are not eaten whole: thrown away, or poured away with the water they were boiled in. */
+  readonly notEaten: ReadonlyArray<NotEaten>;
   /** One entry for every nutrient that some food has a figure for; others are unknown, never zero. */
   readonly nutrients: ReadonlyArray<NutrientFigure>;
-  /** Foods that count in no sum, because nobody knows what they weigh. */
+  /** Foods of which some or all counts in no sum, because nobody knows what it weighs: what is only added to taste, too. */
   readonly unweighed: ReadonlyArray<Food>;
 };
 
@@ -3044,7 +3080,7 @@ export type ScaledPlan = {
   readonly diets: ReadonlyArray<Diet>;
   /** The meals, in the order of their days. */
   readonly meals: ReadonlyArray<ScaledMeal>;
-  /** What one serving of all meals together gives. */
+  /** What all meals together give one person: a serving of each. */
   readonly nutrition: NutritionPerServing;
   /** How many it was computed for. */
   readonly servings: Scalars['Int']['output'];
@@ -3291,6 +3327,8 @@ export type Step = {
   readonly attention: Attention;
   /** Unique inside its meal or component, and stable. */
   readonly code: Scalars['String']['output'];
+  /** Pours off the water of the steps before it, with its share of their salt. Null: not said. */
+  readonly drains: Maybe<Scalars['Boolean']['output']>;
   /** May be done the evening before. */
   readonly eveningBefore: Scalars['Boolean']['output'];
   /** How its length grows. */
@@ -3843,6 +3881,8 @@ export type ResolversTypes = {
   MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']> }>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
   Node: ResolverTypeWrapper<NodeParent>;
+  NotEaten: ResolverTypeWrapper<NotEatenParent>;
+  NotEatenReason: NotEatenReason;
   Nutrient: Nutrient;
   NutrientFigure: ResolverTypeWrapper<NutrientFigureParent>;
   NutritionBasis: NutritionBasis;
@@ -4040,6 +4080,7 @@ export type ResolversParentTypes = {
   MorningReport: Omit<MorningReport, 'imports'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']> };
   Mutation: Record<PropertyKey, never>;
   Node: NodeParent;
+  NotEaten: NotEatenParent;
   NutrientFigure: NutrientFigureParent;
   NutritionPerServing: NutritionParent;
   OnHandInput: OnHandInput;
@@ -4616,6 +4657,7 @@ export type LineResolvers<ContextType = Context, ParentType extends ResolversPar
   amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  eaten: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   exponent: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   extra: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   food: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType>;
@@ -4699,7 +4741,14 @@ export type NodeResolvers<ContextType = Context, ParentType extends ResolversPar
   __resolveType: TypeResolveFn<'Component' | 'Food' | 'Meal' | 'Plan' | 'Publisher', ParentType, ContextType>;
 };
 
+export type NotEatenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NotEaten'] = ResolversParentTypes['NotEaten']> = {
+  food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  reasons: Resolver<ReadonlyArray<ResolversTypes['NotEatenReason']>, ParentType, ContextType>;
+  share: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+};
+
 export type NutrientFigureResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NutrientFigure'] = ResolversParentTypes['NutrientFigure']> = {
+  atLeast: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   complete: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   coverage: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   label: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType, RequireFields<NutrientFigureLabelArgs, 'scheme'>>;
@@ -4708,12 +4757,17 @@ export type NutrientFigureResolvers<ContextType = Context, ParentType extends Re
   per100gUpTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   perServing: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   perServingUpTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  raw: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
 };
 
 export type NutritionPerServingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NutritionPerServing'] = ResolversParentTypes['NutritionPerServing']> = {
+  added: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   basis: Resolver<ResolversTypes['NutritionBasis'], ParentType, ContextType>;
   gramsPerServing: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  mealCount: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  missing: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  notEaten: Resolver<ReadonlyArray<ResolversTypes['NotEaten']>, ParentType, ContextType>;
   nutrients: Resolver<ReadonlyArray<ResolversTypes['NutrientFigure']>, ParentType, ContextType>;
   unweighed: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
 };
@@ -5064,6 +5118,7 @@ export type StepResolvers<ContextType = Context, ParentType extends ResolversPar
   appliance: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   attention: Resolver<ResolversTypes['Attention'], ParentType, ContextType>;
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  drains: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
   eveningBefore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   grows: Resolver<ResolversTypes['StepGrowth'], ParentType, ContextType>;
   leaves: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -5267,6 +5322,7 @@ export type Resolvers<ContextType = Context> = {
   MorningReport: MorningReportResolvers<ContextType>;
   Mutation: MutationResolvers<ContextType>;
   Node: NodeResolvers<ContextType>;
+  NotEaten: NotEatenResolvers<ContextType>;
   NutrientFigure: NutrientFigureResolvers<ContextType>;
   NutritionPerServing: NutritionPerServingResolvers<ContextType>;
   Pack: PackResolvers<ContextType>;

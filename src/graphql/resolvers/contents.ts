@@ -4,6 +4,7 @@ import type {
   AllergenStatementResolvers,
   CautionResolvers,
   DietResolvers,
+  NotEatenResolvers,
   NutrientFigureResolvers,
   NutritionPerServingResolvers,
 } from "../generated/resolver-types.js";
@@ -12,11 +13,14 @@ import type {
   AllergenStatementParent,
   CautionParent,
   DietParent,
+  NotEatenParent,
   NutrientFigureParent,
   NutritionParent,
 } from "../parents.js";
+import { foodIn } from "../frozen-plan.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { foodsIn, keepable } from "./keepable.js";
+import { foodParent } from "./parents-of.js";
 
 export const allergenStatementResolvers: FieldsBeyond<AllergenStatementResolvers, AllergenStatementParent> = {
   lists: ({ lists }) => lists.map(({ id, region, law }) => ({ code: id, region, law })),
@@ -45,6 +49,15 @@ export const nutritionResolvers: FieldsBeyond<NutritionPerServingResolvers, Nutr
       frozen,
     })),
   unweighed: ({ frozen, unweighed }) => foodsIn(frozen, unweighed),
+  added: ({ frozen, added }) => foodsIn(frozen, added),
+  missing: ({ frozen, missing }) => foodsIn(frozen, missing),
+  notEaten: ({ frozen, notEaten }) => notEaten.map((each) => ({ ...each, frozen })),
+};
+
+export const notEatenResolvers: FieldsBeyond<NotEatenResolvers, NotEatenParent> = {
+  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+  share: ({ share }) => share?.low ?? null,
+  reasons: ({ why }) => why,
 };
 
 const upTo = ({ low, high }: { readonly low: number; readonly high: number }): number | null =>
@@ -57,6 +70,8 @@ export const nutrientFigureResolvers: FieldsBeyond<NutrientFigureResolvers, Nutr
   per100gUpTo: ({ figure }) => figure.per100g && upTo(figure.per100g),
   coverage: ({ figure }) => figure.coverage,
   complete: ({ figure }) => figure.complete,
+  atLeast: ({ figure }) => figure.atLeast,
+  raw: ({ figure }) => figure.raw,
   unknown: ({ figure, frozen }) => foodsIn(frozen, figure.unknown),
   label: ({ nutrient, figure }, { scheme }) => labelFigure(nutrient, figure.perServing, scheme),
 };

@@ -12,6 +12,7 @@ export const lineResolvers: FieldsBeyond<LineResolvers, LineParent> = {
   component: (line) => componentOf(line.frozen, line.item),
   amount: (line) =>
     line.amount && showWritten(line.amount, factsOf(line.frozen, line.item), writersShow(line.frozen.bundle.plan)),
+  eaten: (line) => line.eaten ?? null,
   swaps: (line) => line.swaps.map((swap) => ({ ...swap, frozen: line.frozen })),
 };
 
@@ -23,4 +24,5 @@ export const stepResolvers: FieldsBeyond<StepResolvers, StepParent> = {
   code: (step) => step.id,
   leaves: (step) => step.leaves ?? null,
   washMinutes: (step) => step.washMinutes ?? null,
+  drains: (step) => step.drains ?? null,
 };

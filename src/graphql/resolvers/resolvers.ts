@@ -27,6 +27,7 @@ import {
   cautionResolvers,
   dietResolvers,
   nutrientFigureResolvers,
+  notEatenResolvers,
   nutritionResolvers,
 } from "./contents.js";
 import { criticalTaskResolvers, prepSessionResolvers, sessionTaskResolvers } from "./session.js";
@@ -60,6 +61,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Meal: mealResolvers,
   Mutation: mutationResolvers,
   Node: { __resolveType: (node) => node.__typename },
+  NotEaten: notEatenResolvers,
   NutrientFigure: nutrientFigureResolvers,
   NutritionPerServing: nutritionResolvers,
   Pack: packResolvers,

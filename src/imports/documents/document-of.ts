@@ -1,9 +1,11 @@
+import type { RationalText } from "../../domain/model/amount.js";
 import type { Component, Route, Step } from "../../domain/model/component.js";
 import type { Food, FoodDensity, FoodName, NutrientCode, OwnMeasure, Pack } from "../../domain/model/food.js";
 import type { KeepingRule } from "../../domain/model/keeping.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Meal, Plan } from "../../domain/model/plan.js";
 import type { Source } from "../../domain/model/source.js";
+import { toNumber } from "../../domain/quantity/rational.js";
 import { amountText } from "./amount-text.js";
 import { routeKindWords } from "./component-schema.js";
 import { dimensionWords, nutrientKeys, presenceWords } from "./food-schema.js";
@@ -155,9 +157,13 @@ const lineOf = (line: Line): PlainDocument =>
     preparation: line.preparation,
     rule: line.rule === "POWER" ? `power ${line.exponent}` : ruleWords[line.rule],
     optional: line.optional ? "yes" : null,
+    eaten: line.eaten === undefined || line.eaten === "0" ? null : percentText(line.eaten),
+    "thrown-away": line.eaten === "0" ? "yes" : null,
     mark: line.mark,
     swaps: line.swaps.map(({ food, ratio, diets, note }) => filled({ food, ratio, diets, note })),
   });
+
+const percentText = (share: RationalText): string => `${toNumber(share) * 100} %`;
 
 const stepOf = (step: Step): PlainDocument => ({
   ...filled({
@@ -175,6 +181,7 @@ const stepOf = (step: Step): PlainDocument => ({
     uses: step.lines,
     leaves: step.leaves ?? null,
     "wash-time": step.washMinutes ?? null,
+    drains: step.drains === undefined ? null : yesNo(step.drains),
   }),
   after: step.after,
 });

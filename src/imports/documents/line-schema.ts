@@ -7,6 +7,7 @@ import {
   minutesSchema,
   nameSchema,
   numberSchema,
+  percentSchema,
   slugSchema,
   textSchema,
 } from "./scalar-schemas.js";
@@ -75,6 +76,8 @@ export const lineSchema = z
     preparation: textSchema.nullable().default(null),
     rule: ruleSchema.default({ rule: "PROPORTIONAL", exponent: null }),
     optional: yesNoSchema.default(false),
+    eaten: percentSchema.nullable().default(null),
+    "thrown-away": yesNoSchema.default(false),
     mark: textSchema.nullable().default(null),
     swaps: listSchema(swapSchema).default([]),
   })
@@ -86,6 +89,9 @@ export const lineSchema = z
   })
   .refine((line) => (line.rule.rule === "TO_TASTE") === (line.amount === null), {
     params: { expected: "an amount, or the rule to taste", got: "both or neither" },
+  })
+  .refine((line) => line.eaten === null || !line["thrown-away"], {
+    params: { expected: "eaten or thrown-away, one of the two", got: "both" },
   });
 
 /** A piece of work. Steps follow one another unless `after` says otherwise. */
@@ -105,6 +111,7 @@ export const stepSchema = z.strictObject({
   uses: listSchema(nameSchema).default([]),
   leaves: nameSchema.nullable().default(null),
   "wash-time": minutesSchema.nullable().default(null),
+  drains: yesNoSchema.nullable().default(null),
 });
 
 export const linesSchema = listSchema(lineSchema);

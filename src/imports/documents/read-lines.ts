@@ -61,10 +61,17 @@ function readLine(line: LineDocument, id: string, known: KnownItems, reading: Re
     rule: line.rule.rule,
     exponent: line.rule.exponent,
     optional: line.optional,
+    ...eatenOf(line),
     mark: line.mark,
     swaps,
   }));
 }
+
+/** All of it is what a line without a word on it means. */
+const eatenOf = (line: LineDocument): Pick<Line, "eaten"> => {
+  const eaten = line["thrown-away"] ? "0" : line.eaten;
+  return eaten === null || eaten === "1" ? {} : { eaten };
+};
 
 const itemOf = ({ food, part, component }: LineDocument): LineItem =>
   component === undefined ? { kind: "FOOD", food: food ?? "", part: part } : { kind: "COMPONENT", component };

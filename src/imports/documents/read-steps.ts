@@ -67,5 +67,6 @@ function readStep(step: StepDocument, index: number, ids: readonly string[], pat
     lines: step.uses,
     ...(step.leaves === null ? {} : { leaves: step.leaves }),
     ...(step["wash-time"] === null ? {} : { washMinutes: step["wash-time"] }),
+    ...(step.drains === null ? {} : { drains: step.drains }),
   }));
 }

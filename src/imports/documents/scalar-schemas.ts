@@ -1,5 +1,7 @@
+import { Fraction } from "fraction.js";
 import { z } from "zod";
 import { regionCode, regionInstead } from "../../domain/model/region-codes.js";
+import type { RationalText } from "../../domain/model/amount.js";
 
 /** Most entries of any one list, and letters of any one text. */
 export const documentLimits = { entries: 300, words: 200, text: 4000 } as const;
@@ -52,6 +54,23 @@ export const regionSchema = z
     const code = regionCode(written);
     if (code !== null) return code;
     context.issues.push({ code: "custom", input: written, params: { expected: regionInstead(written), got: written } });
+    return z.NEVER;
+  });
+
+const percent = /^(\d{1,3}(?:\.\d{1,4})?)\s*%$/;
+
+/** A share of a whole: `40 %` is `"2/5"`. From 0 % to 100 %. */
+export const percentSchema = z
+  .string()
+  .meta({ description: "a share from 0 % to 100 %, such as 40 %" })
+  .transform((written, context): RationalText => {
+    const share = percent.exec(written.trim())?.[1];
+    if (share !== undefined && Number(share) <= 100) return new Fraction(share).div(100).toFraction();
+    context.issues.push({
+      code: "custom",
+      input: written,
+      params: { expected: "a share from 0 % to 100 %, such as 40 %", got: written },
+    });
     return z.NEVER;
   });
 

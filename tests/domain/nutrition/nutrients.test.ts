@@ -8,11 +8,11 @@ const input = (
   slug: string,
   per100g: Partial<Record<NutrientCode, number>> | null,
   grams: NutritionInput["grams"] | number,
-  discarded?: number,
+  facts: Partial<NutritionInput> = {},
 ): NutritionInput => ({
   food: { slug, nutrients: per100g === null ? null : { per100g, source: invented } },
   grams: typeof grams === "number" ? exactly(grams) : grams,
-  ...(discarded === undefined ? {} : { discarded }),
+  ...facts,
 });
 
 describe("nutrition of a dish", () => {
@@ -38,11 +38,17 @@ describe("nutrition of a dish", () => {
     expect(rice.nutrients.energyKcal).toMatchObject({ per100g: null, perServing: exactly(182.5) });
   });
 
-  it("leaves out what is poured away, and names it", () => {
-    const beans = input("tinned-beans", { sodiumMg: 300 }, 400, 0.4);
+  it("leaves out what is not eaten, and says of which food, how much and why", () => {
+    const beans = input("tinned-beans", { sodiumMg: 300 }, 240, { notEaten: exactly(160), why: ["STATED"] });
     const found = nutritionOf({ inputs: [beans], cookedGrams: exactly(240), servings: 2 });
     expect(found.nutrients.sodiumMg?.total.low).toBeCloseTo(720, 9);
-    expect(found.discarded).toEqual([{ food: "tinned-beans", share: 0.4 }]);
+    expect(found.notEaten).toEqual([{ food: "tinned-beans", share: exactly(0.4), why: ["STATED"] }]);
+  });
+
+  it("knows no share of what nobody can weigh", () => {
+    const leaf = input("bay-leaf", null, 0, { notEaten: exactly(0), why: ["STATED"] });
+    const found = nutritionOf({ inputs: [leaf], cookedGrams: null, servings: 1 });
+    expect(found).toMatchObject({ notEaten: [{ food: "bay-leaf", share: null }], missing: [], unweighed: [] });
   });
 
   it("shows both ends of a range: least over the heaviest dish, most over the lightest", () => {
@@ -69,19 +75,62 @@ describe("nutrition of a dish", () => {
     expect(nutritionOf({ inputs: [], cookedGrams: null, servings: 1 }).nutrients).toEqual({});
   });
 
-  it("names the foods that nobody can weigh, and calls nothing complete", () => {
-    const inputs = [input("kale", { energyKcal: 49 }, 300), input("salt", { energyKcal: 0 }, null)];
+  it("names the foods that nobody can weigh, and calls nothing complete that they may add to", () => {
+    const inputs = [
+      input("kale", { energyKcal: 49, sodiumMg: 38 }, 300),
+      input("salt", { energyKcal: 0, sodiumMg: 38_758 }, null),
+    ];
     const found = nutritionOf({ inputs, cookedGrams: null, servings: 1 });
     expect(found.unweighed).toEqual(["salt"]);
-    expect(found.nutrients.energyKcal).toMatchObject({ coverage: 1, complete: false, unknown: ["salt"] });
+    expect(found.nutrients.sodiumMg).toMatchObject({ coverage: 1, complete: false, atLeast: true, unknown: ["salt"] });
+    // Salt has no energy, however much of it goes in.
+    expect(found.nutrients.energyKcal).toMatchObject({ complete: true, atLeast: false, unknown: [] });
   });
 
-  it("refuses servings, shares and weights that are none", () => {
+  it("adds up what was weighed of a food that is also added to taste", () => {
+    const salt = input("salt", { energyKcal: 0, sodiumMg: 38_758 }, 5, { rest: ["TO_TASTE"] });
+    const found = nutritionOf({ inputs: [salt], cookedGrams: null, servings: 1 });
+    expect(found.nutrients.sodiumMg?.total.low).toBeCloseTo(1937.9, 9);
+    expect(found.nutrients.sodiumMg).toMatchObject({ complete: false, atLeast: true, unknown: ["salt"] });
+    expect(found).toMatchObject({ added: ["salt"], unweighed: [] });
+  });
+
+  it("counts coverage by the dry weight of what bears energy, so that water and leaves hide no packet of pasta", () => {
+    const inputs = [
+      input("water", { energyKcal: 0, waterG: 99.9 }, 1000),
+      input("leaves", { energyKcal: 20, waterG: 90 }, 400),
+      input("pasta", null, 160),
+    ];
+    const found = nutritionOf({ inputs, cookedGrams: null, servings: 1 });
+    expect(found.nutrients.energyKcal?.coverage).toBeCloseTo(40 / 200, 9);
+    expect(found.missing).toEqual(["pasta"]);
+  });
+
+  it("says at least only where nothing counted can be less", () => {
+    const mystery = input("pasta", null, 100);
+    const energy = (facts: Partial<NutritionInput>) =>
+      nutritionOf({
+        inputs: [input("cheese", { energyKcal: 300 }, 50, facts), mystery],
+        cookedGrams: null,
+        servings: 1,
+      }).nutrients.energyKcal?.atLeast;
+    expect(energy({})).toBe(true);
+    expect(energy({ mayBeLeftOut: true })).toBe(false);
+    expect(energy({ why: ["DRAINED"] })).toBe(false);
+    expect(energy({ why: ["STATED"] })).toBe(true);
+    const { vitaminCMg } = nutritionOf({
+      inputs: [input("kale", { vitaminCMg: 93 }, 100), mystery],
+      cookedGrams: null,
+      servings: 1,
+    }).nutrients;
+    expect(vitaminCMg).toMatchObject({ atLeast: false, raw: true });
+  });
+
+  it("refuses servings and weights that are none", () => {
     const rice = input("rice", { energyKcal: 365 }, 400);
     const ask = (facts: object) => () => nutritionOf({ inputs: [rice], cookedGrams: null, servings: 1, ...facts });
     expect(ask({ servings: 0 })).toThrow(RangeError);
     expect(ask({ cookedGrams: exactly(0) })).toThrow(RangeError);
-    expect(ask({ inputs: [{ ...rice, discarded: 1.2 }] })).toThrow(/rice/);
     expect(ask({ inputs: [{ ...rice, grams: { low: 2, high: 1 } }] })).toThrow(/rice/);
     expect(ask({ inputs: [{ ...rice, grams: exactly(-1) }] })).toThrow(RangeError);
   });

@@ -92,11 +92,12 @@ describe("the grams that are eaten", () => {
     expect(of_("1-2 piece", "juice")?.high).toBeCloseTo(92.7, 9);
   });
 
-  it("add up over lines, and are not known where one of them is not", () => {
+  it("add up over lines, and one that nobody can weigh takes nothing from the others", () => {
     const sum = (second: string | null) =>
       eatenFoods(scaled(bundle([meal("m", [line("100 g", "it"), line(second, "it")])])))[0]?.foods;
     expect(sum("20-30 g")).toMatchObject([{ grams: { low: 120, high: 130 } }]);
-    expect(sum(null)).toMatchObject([{ grams: null }]);
+    expect(sum(null)).toMatchObject([{ grams: exactly(100), rest: ["TO_TASTE"] }]);
+    expect(sum("3 us-tsp")).toMatchObject([{ grams: exactly(100), rest: ["UNWEIGHED"] }]);
   });
 
   it("are optional only where every line that brings them is", () => {
@@ -147,7 +148,7 @@ describe("the grams that are eaten", () => {
 
 describe("the nutrition of a plan", () => {
   const barley = food("barley", { nutrients: energy(350) });
-  const water = food("water", { alwaysThere: true });
+  const water = food("water", { alwaysThere: true, shoppedBy: "VOLUME" });
 
   it("is that of each meal, and of one serving of all of them", () => {
     const week = scaled(
@@ -225,6 +226,8 @@ describe("the nutrition of a plan", () => {
     expect(of200({})).toMatchObject({ complete: true, coverage: 1 });
     expect(of200({ nutrients: energy(1) })?.total).toEqual(exactly(351));
     expect(of200({ alwaysThere: false })).toMatchObject({ complete: false, coverage: 0.5, unknown: ["water"] });
+    // Oil of the house, or its salt, is not water.
+    expect(of200({ shoppedBy: "MASS" })).toMatchObject({ complete: false, unknown: ["water"] });
   });
 
   it("knows nothing of a part from the figures of the whole", () => {
