@@ -3,6 +3,7 @@ import type { FoodMatch, FoodNames, NamedFood } from "./food-name.js";
 import { matchFood } from "./food-name.js";
 import { lineAmount, type LineAmount } from "./line/line-amount.js";
 import { lineFood, type LineFood } from "./line/line-food.js";
+import { sizeOf } from "./line/measure-words.js";
 import { partAfterComma } from "./line/spoken-part.js";
 import { lineReasons, parseLine, type LineOptions, type LineReason, type ParsedLine } from "./parse.js";
 
@@ -49,7 +50,8 @@ const cookedWords = /(?<!\p{L})(?:cooked|boiled|gekocht\p{L}*|cuite?s?|cocid[oa]
 
 const weightWords = /(?<!\p{L})(?:weight|\p{L}*gewicht|poids|peso|wag[ai]|prepared|once peeled|when peeled)(?!\p{L})/iu;
 /** "fresh or frozen": one of two foods. */
-const orWords = /\p{L}\s+(?:or|oder|ou|o|u|lub|albo)\s+\p{L}/iu;
+const orWords =
+  /(?:^|\p{L}\s+)(?:or|oder|ou|o|u|lub|albo)\s+(?!(?:more|less|so|as|to|mehr|weniger|plus|moins|más|menos|więcej|mniej)(?!\p{L}))\p{L}/iu;
 
 const isDry = (food: NamedFood): boolean => food.aisle === "dry-goods" || (food.yields ?? []).length > 0;
 
@@ -99,10 +101,13 @@ const settledBy = (line: ParsedLine, amount: LineAmount): ReadonlySet<string> =>
  * before a table.
  */
 export function readLine(raw: string, options: LineReaderOptions): ReadLine {
-  const line = parseLine(raw, options);
+  const parsed = parseLine(raw, options);
   const language = options.locale === null ? "en" : options.locale.slice(0, 2).toLowerCase();
   const reader = { names: options.foods, language, region: options.region };
-  const named = lineFood(line, reader);
+  const named = lineFood(parsed, reader);
+  const line = named.isDescribed
+    ? { ...parsed, form: null, notes: parsed.notes.filter((note) => sizeOf(note) === null) }
+    : parsed;
   const food = named.match.kind === "FOUND" ? options.foods.foods.get(named.match.slug) : undefined;
   const left = (reasons: readonly LineReason[]): ReadLine => ({ line, match: named.match, taken: null, reasons });
   if (named.notSoldSo) return left([...line.reasons, { code: "NOT_SOLD_SO", about: line.amount?.unit.slice(4) ?? "" }]);

@@ -99,6 +99,7 @@ function inPieces(line: ParsedLine, amount: Measured, food: NamedFood): LineAmou
     pieceOf(food)?.grams ?? null,
     line.pack === null ? null : grams(line.pack.size, food, null),
   ];
+  if (usual !== null && written !== null && apart(usual, written)) return open("AMOUNTS_CONTRADICT", size ?? "");
   const isUsual = usual === null || written === null || Math.max(usual / written, written / usual) <= SAME_SIZE;
   return { amount: isUsual ? amount : (line.pack?.net ?? amount), size, reasons: [] };
 }

@@ -13,6 +13,8 @@ export interface LineFood {
   readonly counted: string | null;
   /** "feuille de laurier": the counting word was part of the name, and the line counts pieces. */
   readonly isWhole: boolean;
+  /** "firm tofu": form and size are of the name, and say nothing of this line. */
+  readonly isDescribed: boolean;
   /** A container was said, and no food of that name is sold so. */
   readonly notSoldSo: boolean;
 }
@@ -110,11 +112,14 @@ const namedWhole: Readonly<Record<string, readonly string[]>> = { fr: [" de ", "
 /** The food that a line names. A container that tells of another food matches only what is sold so. */
 export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
   const container = line.amount === null ? null : ownMeasureName(line.amount.unit);
-  const plain = { part: line.part, counted: null, isWhole: false, notSoldSo: false };
+  const plain = { part: line.part, counted: null, isWhole: false, isDescribed: false, notSoldSo: false };
   if (container !== null && tellsFood(container)) {
     const match = contained(reader, line.food, container);
     return match.kind === "NONE" ? { ...plain, match: look(reader, line.food), notSoldSo: true } : { ...plain, match };
   }
+  // "firm tofu", "pan rallado": words that describe may belong to the name.
+  const whole = line.whole === undefined ? NONE : look(reader, line.whole);
+  if (whole.kind === "FOUND") return { ...plain, match: whole, isDescribed: true };
   if (
     line.food.length <= COMPOUND_MAX &&
     line.amount?.unit === "piece" &&
@@ -123,9 +128,10 @@ export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
     const within = countedWithin(reader, line.food);
     if (within !== null) return { ...plain, ...within };
   }
-  // "firm tofu": a word that describes may belong to the name.
-  const whole = line.notes.length === 0 ? NONE : look(reader, `${line.notes[0] ?? ""} ${line.food}`);
-  const match = whole.kind === "FOUND" ? whole : look(reader, line.food);
+  // "Erbsen (TK)": a remark may belong to the name.
+  const [note] = line.notes;
+  const remarked = note === undefined ? NONE : look(reader, `${note} ${line.food}`);
+  const match = remarked.kind === "FOUND" ? remarked : look(reader, line.food);
   if (match.kind !== "NONE" || line.food.length > COMPOUND_MAX) return { ...plain, match };
   const joined =
     container === null ? [] : (namedWhole[reader.language] ?? []).map((joint) => `${container}${joint}${line.food}`);

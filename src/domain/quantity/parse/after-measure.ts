@@ -65,6 +65,8 @@ export interface Bracket {
   readonly each: boolean;
   /** "(240 g drained weight)" */
   readonly drained: boolean;
+  /** "small (2 pound) cabbage": before the food, where it says what one is like. */
+  readonly beforeFood?: true;
   /** "(about 1 cup chopped)" */
   readonly form: string | null;
 }
@@ -112,7 +114,7 @@ const bracketStep = (text: string, open: number, whole: WholeMeasure, context: L
   const found = bracketAmount(text.slice(open + 1, close), context);
   if (found === null) return stop(whole);
   const end = close + 1;
-  const isSize = isSizeUnit(found.unit) && (whole.unit?.kind === "CONTAINER" || found.each);
+  const isSize = isSizeUnit(found.unit) && (whole.unit === null || whole.unit.kind === "CONTAINER" || found.each);
   if (isSize && whole.size === null) {
     return { whole: { ...whole, size: { ...found.ends, unit: found.unit }, drained: found.drained, end }, more: true };
   }

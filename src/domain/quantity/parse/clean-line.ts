@@ -13,9 +13,22 @@ const plainDigits = (text: string): string =>
     .replace(/[₀-₉]/gu, (digit) => String(LOWERED.indexOf(digit)))
     .replaceAll("⅟", "1/");
 
-/** The line without list marks, with ordinary digits and single spaces. */
+/** Marks of a footnote behind the last word: "flour*", "flour¹", "flour [1]". */
+const FOOTNOTE = /(?<=\p{L})(?: ?(?:[*†‡§]|\[\d{1,2}\])|[¹²³⁴-⁹])+$/u;
+
+/** Spaces without width, soft hyphens and the like. */
+const UNSEEN = /[\u00ad\u200b-\u200d\u2060\ufeff]/g;
+
+/** Digits, letters and marks of double width as ordinary ones; nothing that cannot be seen. */
+const narrow = (text: string): string =>
+  text
+    .replace(/[\uff01-\uff5e]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
+    .replace(/\u3000/g, " ")
+    .replace(UNSEEN, "");
+
+/** The line without list marks and footnotes, with ordinary digits and single spaces. */
 export const cleanLine = (raw: string): string => {
-  const bare = raw.replace(BULLETS, "").trimEnd();
+  const bare = narrow(raw).replace(BULLETS, "").trimEnd().replace(FOOTNOTE, "");
   const plain = ODD_DIGITS.test(bare) ? plainDigits(bare) : bare;
   return /[\t\n\r]|\s\s/.test(plain) ? plain.replace(/[\t\n\r]|\s\s+/g, " ") : plain;
 };

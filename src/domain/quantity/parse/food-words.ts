@@ -3,6 +3,8 @@ import { describingWords, formAdverbs, formWords, sizeWords } from "./words/form
 
 export interface FoodWords {
   readonly food: string;
+  /** With forms and sizes, which may belong to its name ("firm tofu"); null where nothing was taken. */
+  readonly whole: string | null;
   readonly form: string | null;
   readonly notes: readonly string[];
 }
@@ -54,8 +56,11 @@ export const foodWords = (segment: string, keepsForms: boolean): FoodWords => {
   for (; last > from + 1 && sizeWords.has(bare(words[last - 1] ?? "")); last -= 1) notes.push(words[last - 1] ?? "");
   const to = keepsForms ? last : Math.max(formsBehind(words.slice(0, last)), from + 1);
   const forms = keepsForms ? [] : [...formsOf(words.slice(0, from)), ...formsOf(words.slice(to, last))];
+  const food = words.slice(from, to).join(" ");
+  const whole = words.join(" ");
   return {
-    food: words.slice(from, to).join(" "),
+    food,
+    whole: whole === food ? null : whole,
     form: forms.length === 0 ? null : [...new Set(forms)].join(", "),
     notes,
   };

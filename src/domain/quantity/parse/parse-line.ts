@@ -187,7 +187,10 @@ const measuredLine = (
   const rest = restOfLine(words, packed, context);
   const summed = rest.additions.reduce((sum, added) => withAddition(sum, added, sum.end), first);
   const [itself, food] = foodItself(summed, rest);
-  const each = rest.brackets.find((bracket) => (bracket.each || packed) && isSizeUnit(bracket.unit));
+  const each = rest.brackets.find(
+    (bracket) =>
+      (bracket.each || packed || (bracket.beforeFood === true && first.unit === null)) && isSizeUnit(bracket.unit),
+  );
   const sized =
     itself.size === null && each !== undefined
       ? { ...itself, size: { ...each.ends, unit: each.unit }, drained: each.drained }
@@ -213,6 +216,7 @@ const measuredLine = (
     alternates,
     additions: whole.additions,
     food: named.food,
+    ...(rest.whole === null ? {} : { whole: rest.whole }),
     part: named.part,
     form: formOf(whole.forms, rest.form),
     preparation: rest.preparation,
@@ -248,6 +252,7 @@ const amountlessLine = (
     additions: [],
     alternates: rest.brackets.map(({ measured }) => measured),
     food: named.food,
+    ...(rest.whole === null ? {} : { whole: rest.whole }),
     part: named.part,
     form: rest.form,
     preparation: rest.preparation,

@@ -88,6 +88,8 @@ export interface ParsedLine {
   readonly additions: readonly Measured[];
   /** Words of the food, without amount, form and preparation. */
   readonly food: string;
+  /** The same with forms and sizes, which may belong to its name ("firm tofu"); left out where there are none. */
+  readonly whole?: string;
   /** "juice", "zest", "white", "yolk": a part of the food that is counted. */
   readonly part: string | null;
   /** Words before the food that change what is measured ("chopped almonds"): canonical English, comma-separated. */

@@ -5,11 +5,13 @@ import type { LineContext } from "./line-context.js";
 import type { LineModifier } from "./parsed-line.js";
 import { readMeasure } from "./read-measure.js";
 import { trimEndOf, trimStartOf } from "./trim-marks.js";
+import { sizeWords } from "./words/form-words.js";
 import { anyPhrase, asNeeded, linePhrases, plusMore } from "./words/line-phrases.js";
 
 /** All that stands beside the measure. */
 export interface RestOfLine {
   readonly food: string;
+  readonly whole: string | null;
   readonly form: string | null;
   readonly preparation: string | null;
   readonly notes: readonly string[];
@@ -62,14 +64,17 @@ interface Unbracketed {
   readonly notes: readonly string[];
 }
 
+const onlySizes = (text: string): boolean =>
+  text.split(" ").every((word) => word === "" || sizeWords.has(word.toLowerCase().replace(/\.$/, "")));
+
 /** Brackets hold another amount or a remark. */
 const takeBrackets = (text: string, context: LineContext): Unbracketed => {
   if (!text.includes("(")) return { text, brackets: [], notes: [] };
   const brackets: Bracket[] = [];
   const notes: string[] = [];
-  const left = text.replace(/\s*\(([^()]*)\)/g, (_, content: string) => {
+  const left = text.replace(/\s*\(([^()]*)\)/g, (_, content: string, at: number) => {
     const found = bracketAmount(content, context);
-    if (found !== null) brackets.push(found);
+    if (found !== null) brackets.push(onlySizes(text.slice(0, at)) ? { ...found, beforeFood: true } : found);
     else if (tidy(content) !== "") notes.push(tidy(content));
     return "";
   });
@@ -131,6 +136,7 @@ export const restOfLine = (text: string, packed: boolean, context: LineContext):
   const words = foodWords(segment.replace(/\s+/g, " "), packed);
   return {
     food: trimEndOf(words.food, ".:"),
+    whole: words.whole === null ? null : trimEndOf(words.whole, ".:"),
     form: words.form,
     preparation: behind.length === 0 ? null : behind.join(", "),
     notes: [...words.notes, ...open.notes, ...cut.notes],

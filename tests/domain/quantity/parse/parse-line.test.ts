@@ -41,7 +41,8 @@ const understood = (
   locale: string | null = "en",
   measures?: MeasureSystem,
 ) => {
-  expect(line(raw, locale, measures)).toEqual(clear(raw, parts));
+  const { whole: _, ...read } = line(raw, locale, measures);
+  expect(read).toEqual(clear(raw, parts));
 };
 
 describe("O-01: one half, written six ways", () => {
