@@ -143,32 +143,36 @@ const line = (foods: readonly Food[], components: readonly Pick<Component, "slug
     fc.constantFrom(0.5, 0.85, 1).map((exponent) => ({ rule: "POWER" as const, exponent })),
     fc.constant({ rule: "TO_TASTE" as const, exponent: null }),
   );
-  return fc.tuple(fc.constantFrom(...items), rules).chain(([{ item, measures }, rule]) =>
-    fc.record({
-      item: fc.constant(item),
-      written: words,
-      amount:
-        rule.rule === "TO_TASTE"
-          ? fc.constant(null)
-          : measured([...standard, "batch", ...measures.map(({ name }) => `own:${name}`)]),
-      extra: fc.boolean(),
-      measured: fc.constantFrom("AS_BOUGHT" as const, "READY" as const),
-      form: maybe(words),
-      preparation: maybe(words),
-      rule: fc.constant(rule.rule),
-      exponent: fc.constant(rule.exponent),
-      optional: fc.boolean(),
-      mark: maybe(words),
-      swaps: few(
-        fc.record({
-          food: fc.constantFrom(...foods.map((each) => each.slug)),
-          ratio: rational.map(({ text }) => text),
-          diets: few(slug),
-          note: maybe(words),
-        }),
-      ),
-    }),
-  );
+  return fc
+    .tuple(fc.constantFrom(...items), rules, fc.constantFrom({}, { eaten: "0" }, { eaten: "2/5" }, { eaten: "1/8" }))
+    .chain(([{ item, measures }, rule, eaten]) =>
+      fc
+        .record({
+          item: fc.constant(item),
+          written: words,
+          amount:
+            rule.rule === "TO_TASTE"
+              ? fc.constant(null)
+              : measured([...standard, "batch", ...measures.map(({ name }) => `own:${name}`)]),
+          extra: fc.boolean(),
+          measured: fc.constantFrom("AS_BOUGHT" as const, "READY" as const),
+          form: maybe(words),
+          preparation: maybe(words),
+          rule: fc.constant(rule.rule),
+          exponent: fc.constant(rule.exponent),
+          optional: fc.boolean(),
+          mark: maybe(words),
+          swaps: few(
+            fc.record({
+              food: fc.constantFrom(...foods.map((each) => each.slug)),
+              ratio: rational.map(({ text }) => text),
+              diets: few(slug),
+              note: maybe(words),
+            }),
+          ),
+        })
+        .map((each) => ({ ...each, ...eaten })),
+    );
 };
 
 const lines = (...of: Parameters<typeof line>): fc.Arbitrary<Line[]> =>
@@ -189,7 +193,10 @@ const steps = (ids: readonly string[]): fc.Arbitrary<Step[]> =>
         maxWait: maybe(fc.integer({ min: 90, max: 900 })),
         eveningBefore: fc.boolean(),
         lines: fc.subarray([...ids]),
-        wash: fc.record({ leaves: slug, washMinutes: fc.integer({ min: 0, max: 30 }) }, { requiredKeys: [] }),
+        wash: fc.record(
+          { leaves: slug, washMinutes: fc.integer({ min: 0, max: 30 }), drains: fc.boolean() },
+          { requiredKeys: [] },
+        ),
       })
       .map(({ wash, ...step }) => ({ ...step, ...wash })),
   ).map((list) =>
