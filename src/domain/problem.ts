@@ -1,3 +1,5 @@
+import type { CodeListName } from "./code-list-name.js";
+
 /** Where in a document: `["components", "dal", "lines", "l2"]`. Slugs and ids, or indexes where nothing has a name. */
 export type Path = readonly (string | number)[];
 
@@ -28,6 +30,14 @@ type ProblemFacts =
       readonly path: Path;
       readonly unit: string;
       readonly candidates: readonly string[];
+    }
+  /** A word that its closed list does not have. */
+  | {
+      readonly code: "UNKNOWN_CODE";
+      readonly path: Path;
+      readonly list: CodeListName;
+      readonly written: string;
+      readonly nearest: readonly string[];
     }
   | { readonly code: "UNKNOWN_FOOD"; readonly path: Path; readonly food: string }
   | { readonly code: "UNKNOWN_COMPONENT"; readonly path: Path; readonly component: string }

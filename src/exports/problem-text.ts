@@ -1,5 +1,6 @@
 import type { DraftKind, Path, Problem, Warning } from "../domain/problem.js";
 import { claimSentence } from "./claim-sentence.js";
+import { unknownCodeSentence } from "./unknown-code-sentence.js";
 import { openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "./fact-words.js";
 
@@ -54,6 +55,8 @@ function problemSentence(problem: Problem): string {
       );
     case "AMBIGUOUS_UNIT":
       return `"${problem.unit}" has more than one size here. Write one of: ${list(problem.candidates)}.`;
+    case "UNKNOWN_CODE":
+      return unknownCodeSentence(problem);
     case "UNKNOWN_FOOD":
       return `There is no food "${problem.food}". Check the slug, or save the food first.`;
     case "UNKNOWN_COMPONENT":

@@ -41,7 +41,7 @@ export async function checkDocuments(
   const read = readTexts(texts, []);
   if (!read.ok) return refused(read.problems);
   const documents = read.value.documents.map(({ document }) => document);
-  const known = await gatherKnown(data, publisher, documents);
+  const known = await gatherKnown(deps, publisher, documents);
   const by = { rules: await rulesToday(deps), clock, readRules: (date: string) => findKeepingRules(deps, date) };
   const checked = await checkTexts(read.value, known, by);
   // Whoever may save foods may also try them.

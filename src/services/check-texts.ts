@@ -1,10 +1,9 @@
 import { checkBundle } from "../domain/plan/check-bundle.js";
 import type { PlacedFinding } from "../domain/plan/finding.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
-import { checkDocuments, type DocumentsChecked } from "../imports/documents/check-documents.js";
+import { checkDocuments, type DocumentsChecked, type KnownBeside } from "../imports/documents/check-documents.js";
 import { locatePath, locateProblem } from "../imports/documents/locate-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../imports/documents/read-documents.js";
-import type { KnownThings } from "../imports/documents/resolve-documents.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Clock } from "./deps.js";
 import type { RuleReader } from "./guide-storage.js";
@@ -23,7 +22,7 @@ export interface TextsCheck {
 }
 
 /** The writer's check of documents as they were written, with what is known beside them. Needs no database. */
-export async function checkTexts(read: DocumentsRead, known: KnownThings, by: CheckedBy): Promise<TextsCheck> {
+export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: CheckedBy): Promise<TextsCheck> {
   const checked = checkDocuments(read, known);
   const plans: TextsCheck[] = [];
   for (const plan of checked.plans) plans.push(await checkOne(plan, checked, by));

@@ -69,7 +69,7 @@ async function planOf(
 ): Promise<PlanBundle | null> {
   const documents = [...components, text].flatMap((each) => readDocuments(each, "document").documents);
   const known = await gatherKnown(
-    deps.data,
+    deps,
     publisher,
     documents.map(({ document }) => document),
   );

@@ -3,7 +3,7 @@ import { checkDocuments } from "../imports/documents/check-documents.js";
 import { namedInDocuments } from "../imports/documents/named-in-documents.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { ReadDocument } from "../imports/documents/read-documents.js";
-import type { Data } from "./deps.js";
+import type { RuleDeps } from "./find-rules.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
 import { gatherKnown } from "./gather-known.js";
 
@@ -17,11 +17,12 @@ const batchSize = 200;
 
 /** Says of every row, in the order they are to be loaded, what loading it would do; nothing is written. */
 export async function judgeDrafts(
-  data: Data,
+  deps: RuleDeps,
   publisher: string,
   publishes: boolean,
   rows: DraftRows,
 ): Promise<readonly Verdict[]> {
+  const { data } = deps;
   const verdicts: Verdict[] = [];
   const file: FileSoFar = { components: new Map(), aside: new Set(), moved: new Set() };
   for await (const batch of batches(rows())) {
@@ -44,7 +45,7 @@ export async function judgeDrafts(
         const isSame = draft?.text === state.text;
         const verdict = isSame
           ? judgeSame(state, file, publishes, published !== null)
-          : await judgeText(data, publisher, state, file, draft !== null);
+          : await judgeText(deps, publisher, state, file, draft !== null);
         note(file, state, verdict);
         verdicts.push(verdict);
       }
@@ -80,7 +81,7 @@ function judgeSame(text: NewText, { moved }: FileSoFar, publishes: boolean, isPu
 }
 
 async function judgeText(
-  data: Data,
+  deps: RuleDeps,
   publisher: string,
   text: NewText,
   { components, aside }: FileSoFar,
@@ -93,11 +94,13 @@ async function judgeText(
   }
   const documents = [...reached(text.read, components), text.read];
   const known = await gatherKnown(
-    data,
+    deps,
     publisher,
     documents.map(({ document }) => document),
   );
-  const { problems } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
+  // A feed's unknown code is kept and told of, so that a night's import goes on; whoever reads it takes it at its strictest.
+  const { problems: all } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
+  const problems = all.filter(({ problem }) => problem.code !== "UNKNOWN_CODE");
   if (problems.length > 0) {
     const placed = problems.map((problem) => placedInFile(placedProblem(problem), text.firstLine));
     return { kind: "QUARANTINED", problems: placed, offer: text.offer };

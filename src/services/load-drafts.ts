@@ -16,7 +16,7 @@ const chunkSize = 200;
  */
 export async function loadDrafts(deps: Deps, job: RunningImport, publisher: string, rows: DraftRows): Promise<Loaded> {
   const { run, worker, settings } = job;
-  const verdicts = await judgeDrafts(deps.data, publisher, settings.publish, rows);
+  const verdicts = await judgeDrafts(deps, publisher, settings.publish, rows);
   const count = (...kinds: readonly Verdict["kind"][]) => verdicts.filter(({ kind }) => kinds.includes(kind)).length;
   const changed = count("CHANGED", "PUBLISH");
   const unchanged = count("UNCHANGED");

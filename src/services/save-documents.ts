@@ -6,6 +6,7 @@ import type { DocumentsRead, ReadDocument } from "../imports/documents/read-docu
 import type { DocumentsResolved } from "../imports/documents/resolve-documents.js";
 import { mayUse, type Actor, type Caller } from "./actor.js";
 import type { Data, Deps, DraftKind, DraftWriting } from "./deps.js";
+import type { RuleDeps } from "./find-rules.js";
 import { foreignDocuments } from "./foreign-documents.js";
 import { gatherKnown } from "./gather-known.js";
 import { readTexts, type GivenText } from "./read-texts.js";
@@ -57,7 +58,14 @@ export async function saveDocuments(
       idempotencyKey,
       input: { texts: texts.map(({ name, text }) => ({ name, text })), expected: expected ?? [] },
     },
-    ({ data }) => saveTexts(data, caller.actor, { publisher, texts, expected: expected ?? [], path: ["input"] }),
+    (inside) =>
+      saveTexts(inside, caller.actor, {
+        publisher,
+        texts,
+        expected: expected ?? [],
+        path: ["input"],
+        codes: "REFUSED",
+      }),
   );
 }
 
@@ -67,21 +75,24 @@ export interface TextsToSave {
   readonly expected: readonly ExpectedDraft[];
   /** Where the input stands among the caller's arguments. */
   readonly path: Path;
+  /** What becomes of a code that its closed list does not have: of a person's it is refused; a feed's is kept as it is. */
+  readonly codes: "REFUSED" | "KEPT";
 }
 
 /** The work of it, inside a transaction. */
 export async function saveTexts(
-  data: Data,
+  deps: RuleDeps,
   actor: Actor,
-  { publisher, texts, expected, path }: TextsToSave,
+  { publisher, texts, expected, path, codes }: TextsToSave,
 ): Promise<Result<Written<SavedDocuments>>> {
+  const { data } = deps;
   const read = readTexts(texts, path);
   if (!read.ok) return read;
   await data.publishers.lock(publisher);
   const { documents } = read.value;
   const foreign = foreignDocuments(documents, publisher, mayUse(actor, "WRITE", null));
   const known = await gatherKnown(
-    data,
+    deps,
     publisher,
     documents.map(({ document }) => document),
   );
@@ -91,13 +102,13 @@ export async function saveTexts(
   const refused: readonly Problem[] = [
     ...staleDrafts(names, expected, versions, path),
     ...foreign,
-    ...problems.map(placedProblem),
+    ...problems.filter(({ problem }) => codes === "REFUSED" || problem.code !== "UNKNOWN_CODE").map(placedProblem),
   ];
   if (refused.length > 0) return failed(refused);
   return ok(await saveResolved(data, publisher, resolved, expected, signatureOf(actor)));
 }
 
-const draftNames = (written: DocumentsRead["faulty"]): readonly DraftName[] =>
+const draftNames = (written: readonly Pick<DocumentsRead["faulty"][number], "kind" | "slug">[]): readonly DraftName[] =>
   written.flatMap(({ kind, slug }): readonly DraftName[] =>
     kind === "food" ? [] : [{ kind: kind === "plan" ? "PLAN" : "COMPONENT", slug }],
   );

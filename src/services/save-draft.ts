@@ -32,15 +32,16 @@ async function saveDraft(deps: Deps, caller: Caller, kind: DraftKind, input: Dra
   return write(
     deps,
     { caller, scope: "WRITE", publisher, action: "SAVE_DRAFTS", idempotencyKey, input: asked },
-    async ({ data }) => {
+    async (inside) => {
       const one = readOne(kind, name, text);
       if (!one.ok) return one;
       const expected = expectedVersion === null ? [] : [{ kind, slug: one.value, version: expectedVersion }];
-      const saved = await saveTexts(data, caller.actor, {
+      const saved = await saveTexts(inside, caller.actor, {
         publisher,
         texts: [{ name, text }],
         expected,
         path: ["input"],
+        codes: "REFUSED",
       });
       if (!saved.ok) return failed(saved.problems.map(asOneField));
       const [draft] = saved.value.value.drafts;

@@ -3,6 +3,7 @@ import { checkDocuments } from "../imports/documents/check-documents.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "./deps.js";
+import { listsOfToday } from "./gather-known.js";
 import { readTexts, type GivenText } from "./read-texts.js";
 import { write } from "./write.js";
 
@@ -31,12 +32,18 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
       idempotencyKey,
       input: { texts: texts.map(({ name, text }) => ({ name, text })) },
     },
-    async ({ data }) => {
+    async (inside) => {
+      const { data } = inside;
       const read = readTexts(texts, ["input"]);
       if (!read.ok) return read;
       const foods = read.value.documents.filter(({ document }) => document.kind === "food");
       const others = read.value.documents.filter(({ document }) => document.kind !== "food");
-      const { resolved, problems } = checkDocuments({ ...read.value, documents: foods }, { foods: [], components: [] });
+      const codes = await listsOfToday(
+        inside,
+        foods.map(({ document }) => document),
+      );
+      const known = { foods: [], components: [], codes };
+      const { resolved, problems } = checkDocuments({ ...read.value, documents: foods }, known);
       const refused: readonly Problem[] = [
         ...problems.map(placedProblem),
         ...others.map(({ document, file, place }): Problem => ({

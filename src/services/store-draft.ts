@@ -57,11 +57,12 @@ export async function storeDraft(
       const changes: ImportChange[] = [];
       let version = before?.version ?? null;
       if (!onlyPublish) {
-        const saved = await saveTexts(data, caller.actor, {
+        const saved = await saveTexts(inside, caller.actor, {
           publisher,
           texts: [{ name: fileName, text: text.text }],
           expected: version === null ? [] : [{ kind: draft, slug, version }],
           path: ["document"],
+          codes: "KEPT",
         });
         if (!saved.ok) return saved;
         subjects.push(...[saved.value.subject].flat());

@@ -1,4 +1,6 @@
 import type { Food } from "../../domain/model/food.js";
+import type { CodeLists } from "../../domain/model/code-lists.js";
+import { codeListsOf, numbersThatAre } from "../../domain/plan/code-lists-of.js";
 import type { Problem } from "../../domain/problem.js";
 import { placedProblem } from "../../imports/documents/placed-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
@@ -25,11 +27,9 @@ export interface CheckedAlone {
 export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
   const rules = await readShipped("rules", projectRoot());
   const by = { rules, clock: () => new Date(), readRules: () => Promise.resolve(rules.safety) };
-  const { problems, findings } = await checkTexts(
-    read,
-    { foods: [], components: [], inherit: await inheritanceOf(read) },
-    by,
-  );
+  const { inherit, numbers } = await openTableFor(read);
+  const codes = { ...codeListsOf(rules), ...numbers };
+  const { problems, findings } = await checkTexts(read, { foods: [], components: [], inherit, codes }, by);
   const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));
   const own = problems.filter(({ problem }: DocumentProblem) => nameOf(problem).length === 0);
   return {
@@ -42,17 +42,25 @@ export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
   };
 }
 
-/** What the foods among the documents inherit. The table is large, and read only where one names a number in it. */
-async function inheritanceOf({ documents }: DocumentsRead): Promise<(food: Food) => Food> {
+interface OpenTable {
+  readonly inherit: (food: Food) => Food;
+  readonly numbers: CodeLists;
+}
+
+/** What the foods among the documents inherit, and which numbers there are. The table is large, and read only where one names a number in it. */
+async function openTableFor({ documents }: DocumentsRead): Promise<OpenTable> {
   const wanted = new Set(documents.flatMap(({ document }) => (document.kind === "food" ? [document.usda] : [])));
-  if (![...wanted].some((ndbNo) => ndbNo !== null)) return (food) => food;
+  if (![...wanted].some((ndbNo) => ndbNo !== null)) return { inherit: (food) => food, numbers: {} };
   const root = projectRoot();
   const { edition } = await readShipped("catalogue-edition", root);
   const rows = (await readShipped("catalogue", root)).filter(({ ndbNo }) => wanted.has(ndbNo));
   const facts = new Map(rows.map((row) => [row.ndbNo, catalogueFacts(row, edition)]));
-  return (food) => {
-    const inherited = food.ndbNo === null ? undefined : facts.get(food.ndbNo);
-    return inherited === undefined ? food : mergeCatalogueFood(food, inherited);
+  return {
+    inherit: (food) => {
+      const inherited = food.ndbNo === null ? undefined : facts.get(food.ndbNo);
+      return inherited === undefined ? food : mergeCatalogueFood(food, inherited);
+    },
+    numbers: { "usda-number": numbersThatAre((ndbNo) => facts.has(ndbNo)) },
   };
 }
 

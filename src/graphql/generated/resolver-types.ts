@@ -2341,6 +2341,8 @@ export type ProblemCode =
   | 'STEPS_IN_A_CIRCLE'
   /** More than is taken. */
   | 'TOO_LARGE'
+  /** A word that its closed list (allergens, keeping classes, aisles ...) does not have; the message offers the nearest. */
+  | 'UNKNOWN_CODE'
   /** There is no such component. */
   | 'UNKNOWN_COMPONENT'
   /** There is no such delivery. */

@@ -6,6 +6,8 @@ import { bundleOf } from "../../domain/plan/bundle-of.js";
 import { checkBundle } from "../../domain/plan/check-bundle.js";
 import { checkFood } from "../../domain/plan/check-facts.js";
 import type { Problem } from "../../domain/problem.js";
+import type { CodeLists } from "../../domain/model/code-lists.js";
+import { checkCodes } from "./check-codes.js";
 import { locateProblem } from "./locate-problem.js";
 import type { DocumentProblem, DocumentsRead, ReadDocument } from "./read-documents.js";
 import { resolveDocuments, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
@@ -18,12 +20,17 @@ export interface DocumentsChecked {
   readonly problems: readonly DocumentProblem[];
 }
 
+/** What documents may name beside one another, and the closed lists that their codes are of. */
+export interface KnownBeside extends KnownThings {
+  readonly codes: CodeLists;
+}
+
 /**
  * Resolves documents and checks that everything they refer to fits together, among them and with what is `known`: every
  * plan, and every component also where no plan draws on it. All problems at once, each where it is to be mended, and
  * none that only follows from another: what names a document at fault is not at fault itself.
  */
-export function checkDocuments({ documents, faulty, problems }: DocumentsRead, known: KnownThings): DocumentsChecked {
+export function checkDocuments({ documents, faulty, problems }: DocumentsRead, known: KnownBeside): DocumentsChecked {
   const resolved = resolveDocuments(documents, known);
   const absent = absentNames(documents, faulty, resolved);
   const components = together(
@@ -39,7 +46,8 @@ export function checkDocuments({ documents, faulty, problems }: DocumentsRead, k
   const whole = checkTogether(resolved, bundle);
   const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));
   const plans = resolved.plans.map(({ value, read }) => ({ bundle: bundle(value), read }));
-  return { resolved, plans, problems: distinct([...problems, ...own]) };
+  const codes = checkCodes([...documents, ...faulty], known.codes);
+  return { resolved, plans, problems: distinct([...problems, ...codes, ...own]) };
 }
 
 function checkTogether(resolved: DocumentsResolved, bundle: (plan: Plan) => PlanBundle): readonly DocumentProblem[] {

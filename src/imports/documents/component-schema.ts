@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Route } from "../../domain/model/component.js";
+import { codeSchema } from "./code-schema.js";
 import { linesSchema, stepsSchema } from "./line-schema.js";
 import { amountSchema, listSchema, localeSchema, nameSchema, schemaAddress, slugSchema } from "./scalar-schemas.js";
 import {
@@ -29,7 +30,7 @@ const routeSchema = z.strictObject({
   kind: wordSchema(routeKindWords),
   lines: linesSchema,
   steps: stepsSchema,
-  "keeps-as": slugSchema.nullable().default(null),
+  "keeps-as": codeSchema("keeping-class").nullable().default(null),
   keeping: keepingListSchema,
 });
 
@@ -48,10 +49,10 @@ export const componentSchema = z.strictObject({
   batches: batchSchema.default("ANY"),
   densities: densitiesSchema,
   measures: ownMeasuresSchema,
-  "keeps-as": slugSchema.nullable().default(null),
+  "keeps-as": codeSchema("keeping-class").nullable().default(null),
   keeping: keepingListSchema,
   routes: listSchema(routeSchema).default([]),
-  cautions: listSchema(slugSchema).default([]),
+  cautions: listSchema(codeSchema("caution")).default([]),
 });
 
 export type ComponentDocument = z.output<typeof componentSchema>;

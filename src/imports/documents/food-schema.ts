@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Dimension } from "../../domain/model/amount.js";
 import type { AllergenPresence, NutrientCode } from "../../domain/model/food.js";
+import { codeFields, codeSchema } from "./code-schema.js";
 import {
   amountSchema,
   listSchema,
@@ -103,11 +104,12 @@ export const foodSchema = z.strictObject({
   names: z.record(localeSchema, foodNameSchema).refine((names) => Object.keys(names).length > 0, {
     params: { expected: "a name in at least one language", got: "none" },
   }),
-  aisle: slugSchema,
+  aisle: codeSchema("aisle"),
   "shopped-by": wordSchema(dimensionWords),
   usda: z
     .string()
     .regex(/^\d{5}$/)
+    .register(codeFields, { list: "usda-number" })
     .nullable()
     .default(null),
   locale: localeSchema.default("en"),
@@ -120,7 +122,7 @@ export const foodSchema = z.strictObject({
       name: slugSchema,
       "per-piece": amountSchema,
       after: listSchema(slugSchema).default([]),
-      "keeps-as": slugSchema.nullable().default(null),
+      "keeps-as": codeSchema("keeping-class").nullable().default(null),
       keeping: keepingListSchema,
       source: sourceSchema,
     }),
@@ -132,14 +134,14 @@ export const foodSchema = z.strictObject({
     z.strictObject({ food: slugSchema, "grams-per-gram": numberSchema(0.001, 1000), source: sourceSchema }),
   ).default([]),
   allergens: listSchema(
-    z.strictObject({ code: slugSchema, presence: wordSchema(presenceWords), source: sourceSchema }),
+    z.strictObject({ code: codeSchema("allergen"), presence: wordSchema(presenceWords), source: sourceSchema }),
   ).default([]),
-  diets: listSchema(z.strictObject({ diet: slugSchema, fits, source: sourceSchema })).default([]),
+  diets: listSchema(z.strictObject({ diet: codeSchema("diet"), fits, source: sourceSchema })).default([]),
   nutrients: z
     .strictObject({ "per-100g": z.strictObject(nutrientShape), source: sourceSchema })
     .nullable()
     .default(null),
-  "keeps-as": slugSchema.nullable().default(null),
+  "keeps-as": codeSchema("keeping-class").nullable().default(null),
   keeping: keepingListSchema,
   packs: listSchema(packSchema).default([]),
   "always-there": yesNoSchema.default(false),

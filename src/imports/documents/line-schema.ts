@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Step } from "../../domain/model/component.js";
 import type { Line, ScalingRule } from "../../domain/model/line.js";
+import { codeSchema } from "./code-schema.js";
 import {
   amountSchema,
   listSchema,
@@ -57,7 +58,7 @@ const ruleSchema = z
 const swapSchema = z.strictObject({
   food: slugSchema,
   ratio: amountSchema.default("1"),
-  diets: listSchema(slugSchema).default([]),
+  diets: listSchema(codeSchema("diet")).default([]),
   note: textSchema.nullable().default(null),
 });
 
@@ -100,7 +101,7 @@ export const stepSchema = z.strictObject({
   do: textSchema,
   time: minutesSchema,
   hands: wordSchema(handsWords).default("HANDS_ON"),
-  appliance: slugSchema.nullable().default(null),
+  appliance: codeSchema("appliance").nullable().default(null),
   celsius: numberSchema(-30, 400).nullable().default(null),
   after: listSchema(nameSchema).optional(),
   grows: wordSchema(growsWords).default("FIXED"),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { codeSchema } from "./code-schema.js";
 import { linesSchema, stepsSchema } from "./line-schema.js";
 import {
   listSchema,
@@ -36,11 +37,11 @@ export const planSchema = z.strictObject({
   kitchen: z
     .strictObject({
       cooks: wholeNumberSchema(1, 20).default(1),
-      appliances: z.record(slugSchema, wholeNumberSchema(0, 100)).default({}),
+      appliances: z.record(codeSchema("appliance"), wholeNumberSchema(0, 100)).default({}),
     })
     .default({ cooks: 1, appliances: {} }),
   "promised-time": minutesSchema.nullable().default(null),
-  claims: listSchema(slugSchema).default([]),
+  claims: listSchema(codeSchema("diet")).default([]),
 });
 
 export type PlanDocument = z.output<typeof planSchema>;

@@ -5,6 +5,7 @@ import type { AnyDocument, DocumentKind } from "./document-kinds.js";
 import { nearestWords } from "./nearest-words.js";
 import { shapeProblems, shown } from "./shape-problems.js";
 import { readYaml } from "./yaml-text.js";
+import { writtenCodes, type WrittenCode } from "./written-codes.js";
 import type { Place, YamlDocument } from "./yaml-text.js";
 
 /** A problem and the place to mend it. `path` leads through the document as written. */
@@ -21,12 +22,17 @@ export interface ReadDocument {
   /** As it was written, with its remarks. */
   readonly text: string;
   readonly place: YamlDocument["place"];
+  /** The codes in it as they were written; `checkCodes` holds them against their lists. */
+  readonly codes: readonly WrittenCode[];
 }
 
 export interface DocumentsRead {
   readonly documents: readonly ReadDocument[];
   /** Kind and slug of those whose shape is wrong, as far as they say; what names them is not at fault for that. */
-  readonly faulty: readonly { readonly kind: DocumentKind; readonly slug: string }[];
+  readonly faulty: readonly (Pick<ReadDocument, "file" | "place" | "codes"> & {
+    readonly kind: DocumentKind;
+    readonly slug: string;
+  })[];
   readonly problems: readonly DocumentProblem[];
   /** Documents found, good and bad. */
   readonly count: number;
@@ -68,14 +74,16 @@ function checkShape({ value, text, place }: YamlDocument, file: string): Omit<Do
   const kind = kindOf(value);
   if (typeof kind !== "string") return { documents: [], faulty: [], problems: [at(kind, "VALUE")] };
   const checked = documentSchemas[kind].safeParse(value);
-  if (checked.success) return { documents: [{ file, document: checked.data, text, place }], faulty: [], problems: [] };
+  const codes = writtenCodes(kind, value);
+  if (checked.success)
+    return { documents: [{ file, document: checked.data, text, place, codes }], faulty: [], problems: [] };
   const problems = checked.error.issues.flatMap((issue) =>
     shapeProblems(issue, value, (path) => allowedKeys(kind, path)),
   );
   const slug = slugOf(value);
   return {
     documents: [],
-    faulty: slug === null ? [] : [{ kind, slug }],
+    faulty: slug === null ? [] : [{ kind, slug, file, place, codes }],
     problems: problems.map((found) => at(found.problem, found.at)),
   };
 }

@@ -2,6 +2,7 @@ import { Fraction } from "fraction.js";
 import { z } from "zod";
 import { regionCode, regionInstead } from "../../domain/model/region-codes.js";
 import type { RationalText } from "../../domain/model/amount.js";
+import { codeFields } from "./code-schema.js";
 
 /** Most entries of any one list, and letters of any one text. */
 export const documentLimits = { entries: 300, words: 200, text: 4000 } as const;
@@ -43,7 +44,8 @@ export const listSchema = <T extends z.ZodType>(item: T) => z.array(item).max(do
 export const localeSchema = z
   .string()
   .regex(/^[a-z]{2,3}(-[A-Z][a-z]{3})?(-([A-Z]{2}|\d{3}))?$/)
-  .meta({ description: "a language tag such as en, en-GB or de" });
+  .meta({ description: "a language tag such as en, en-GB or de" })
+  .register(codeFields, { list: "language" });
 
 /** An assigned or user-assigned ISO 3166-1 code, or a part of such a country: `GB`, `US-WA`. */
 export const regionSchema = z

@@ -1,0 +1,30 @@
+/** The closed list of parts of a shop, in the order a round through one often takes. Common practice, no source. */
+export const aisles = [
+  "vegetables",
+  "fruit",
+  "fresh-herbs",
+  "bread",
+  "dairy-and-eggs",
+  "chilled",
+  "delicatessen",
+  "meat-and-fish",
+  "meat",
+  "poultry",
+  "fish",
+  "dry-goods",
+  "breakfast",
+  "baking",
+  "nuts-and-seeds",
+  "spices",
+  "oils-and-vinegars",
+  "sauces-and-condiments",
+  "tins",
+  "jars",
+  "sweets-and-snacks",
+  "drinks",
+  "frozen",
+  "house",
+  "other",
+] as const;
+
+export type Aisle = (typeof aisles)[number];
