@@ -123,7 +123,7 @@ type ProblemFacts =
   | { readonly code: "STEPS_IN_A_CIRCLE"; readonly path: Path; readonly steps: readonly string[] }
   /** Greatest waits or evening times of which no order keeps all: task ids of the session. */
   | { readonly code: "WAITS_CANNOT_BE_KEPT"; readonly path: Path; readonly steps: readonly string[] }
-  | ClaimProblem
+  | StoppingProblem
   /** A set of that code is loaded, with other content. */
   | { readonly code: "RULE_SET_EXISTS"; readonly path: Path; readonly set: string }
   | { readonly code: "DUPLICATE"; readonly path: Path; readonly value: string }
@@ -198,6 +198,38 @@ export type ClaimProblem =
       readonly foods: readonly string[];
     }
   | { readonly code: "CLAIM_WITHOUT_RULE"; readonly path: Path; readonly claim: string };
+
+/** A writer's days that no published rule of the class bears out, and food that needs the cold kept on a shelf. Days as the writer's rule and the most lenient published one give them. */
+export type KeepingProblem =
+  | {
+      readonly code: "KEPT_BEYOND_RULES";
+      readonly path: Path;
+      readonly subject: string;
+      readonly keepsAs: string;
+      readonly at: "FRIDGE" | "FREEZER" | "ROOM";
+      readonly days: number;
+      readonly most: number;
+      readonly rule: string;
+    }
+  | {
+      readonly code: "NEEDS_THE_COLD";
+      readonly path: Path;
+      readonly subject: string;
+      readonly keepsAs: string;
+      readonly days: number;
+    };
+
+/** A form that a line names and its food has no fact of. */
+export interface FormProblem {
+  readonly code: "FORM_UNKNOWN";
+  readonly path: Path;
+  readonly food: string;
+  readonly form: string;
+  readonly known: readonly string[];
+}
+
+/** What the writer's check may find that stops publishing. */
+export type StoppingProblem = ClaimProblem | KeepingProblem | FormProblem;
 
 export type ProblemCode = Problem["code"];
 

@@ -1,10 +1,17 @@
 import type { Finding } from "../domain/plan/finding.js";
 import { claimSentence } from "./claim-sentence.js";
+import { stoppingSentence } from "./stopping-sentence.js";
 
 const days = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "day" : "days"}`;
 
 function sentence(finding: Finding): string {
   switch (finding.code) {
+    case "APPLIANCE_NOT_IN_KITCHEN":
+      return `The plan's kitchen has no "${finding.appliance}", so the session reckons with one. Name it in the kitchen, or take another.`;
+    case "KEPT_BEYOND_RULES":
+    case "NEEDS_THE_COLD":
+    case "FORM_UNKNOWN":
+      return stoppingSentence(finding);
     case "LINE_IN_NO_STEP":
       return `No step uses "${finding.item}". Name it in a step, or take the line out.`;
     case "AMOUNT_MISSING":

@@ -1,6 +1,7 @@
 import type { DraftKind, Path, Problem, Warning } from "../domain/problem.js";
 import { claimSentence } from "./claim-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
+import { stoppingSentence } from "./stopping-sentence.js";
 import { openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "./fact-words.js";
 
@@ -118,6 +119,10 @@ function problemSentence(problem: Problem): string {
       return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
     case "WAITS_CANNOT_BE_KEPT":
       return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Allow one of them a longer wait.`;
+    case "KEPT_BEYOND_RULES":
+    case "NEEDS_THE_COLD":
+    case "FORM_UNKNOWN":
+      return stoppingSentence(problem);
     case "CLAIM_BROKEN":
     case "CLAIM_NOT_KNOWN":
     case "CLAIM_WITHOUT_RULE":

@@ -30,6 +30,8 @@ export async function checkPublishedPlan(
     cautions: findCautions(scaled.value, rules),
     session: session.value,
     diets,
+    rules: rules.safety,
+    today: clock().toISOString().slice(0, 10),
   };
   return ok(checkPlan(known));
 }

@@ -3,10 +3,13 @@ import type { PrepSession } from "../prep-session/session.js";
 import type { Caution, CautionsFound } from "../storage/cautions.js";
 import type { StorageAnswer } from "../storage/guidance.js";
 import { checkScaledLines } from "./check-lines.js";
+import { checkKeeping } from "./check-keeping.js";
+import { checkNamed } from "./check-named.js";
 import { checkOvens, isPreheating } from "./check-ovens.js";
 import type { Finding } from "./finding.js";
 import { lineContext } from "./line-context.js";
 import type { ScaledPlan } from "./scaled.js";
+import type { KeepingRules } from "../storage/rule.js";
 
 /** What is known of a plan at its own servings, taken as written. */
 export interface PlanToCheck {
@@ -16,6 +19,9 @@ export interface PlanToCheck {
   readonly session: PrepSession;
   /** One for every claim that a diet rule exists for. */
   readonly diets: readonly DietStatement[];
+  /** The published rules of today, an ISO date. */
+  readonly rules: KeepingRules;
+  readonly today: string;
 }
 
 /** Share of what is made that may be left over before the writer is told. */
@@ -60,7 +66,10 @@ function meals({ scaled }: PlanToCheck): Finding[] {
   return scaled.meals.flatMap(({ meal, lines }) => checkScaledLines(lines, meal.steps, ["meals", meal.slug], foods));
 }
 
-function keeping({ scaled, storage }: PlanToCheck): Finding[] {
+function keeping({ scaled, storage, rules, today }: PlanToCheck): Finding[] {
+  const beyond = scaled.bundle.components.flatMap((component) =>
+    checkKeeping(component, rules, today).map((problem): Finding => ({ ...problem, severity: "STOPS" })),
+  );
   const dayOf = new Map(scaled.meals.map(({ meal }) => [meal.slug, meal.day]));
   const late = storage.guidance
     .filter(({ subject }) => subject.kind !== "FOOD")
@@ -83,7 +92,7 @@ function keeping({ scaled, storage }: PlanToCheck): Finding[] {
       path: ["components", subject.slug],
       subject: subject.slug,
     }));
-  return [...late, ...unknown];
+  return [...beyond, ...late, ...unknown];
 }
 
 /** A caution that the rules find due and the writer did not name is shown to readers all the same; the writer should know. */
@@ -135,6 +144,7 @@ export function checkPlan(plan: PlanToCheck): readonly Finding[] {
   return [
     ...claims(plan),
     ...sessionLength(plan),
+    ...checkNamed(plan.scaled.bundle),
     ...meals(plan),
     ...components(plan),
     ...keeping(plan),

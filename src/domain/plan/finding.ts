@@ -1,5 +1,5 @@
 import type { BaseAmount } from "../model/amount.js";
-import type { ClaimProblem, Path, TextPlace } from "../problem.js";
+import type { FormProblem, Path, StoppingProblem, TextPlace } from "../problem.js";
 
 /** STOPS: must be mended before publishing. LOOK: readers complain about it; the writer decides. */
 export type Severity = "STOPS" | "LOOK";
@@ -11,9 +11,11 @@ interface ToLookAt {
 
 /** What the writer's check found, as facts; sentences are made at the edge. What stops publishing is a problem itself. */
 export type Finding =
-  | (ClaimProblem & { readonly severity: "STOPS" })
+  | (StoppingProblem & { readonly severity: "STOPS" })
   | (ToLookAt &
       (
+        | FormProblem
+        | { readonly code: "APPLIANCE_NOT_IN_KITCHEN"; readonly appliance: string }
         | { readonly code: "LINE_IN_NO_STEP"; readonly item: string }
         | { readonly code: "AMOUNT_MISSING"; readonly item: string }
         | { readonly code: "NOT_MEASURABLE"; readonly item: string; readonly amount: BaseAmount }
@@ -48,5 +50,5 @@ export type Finding =
 export type PlacedFinding = Finding & { readonly place?: TextPlace };
 
 /** The findings that stop publishing, as problems of the plan. */
-export const stopping = (findings: readonly Finding[]): readonly ClaimProblem[] =>
+export const stopping = (findings: readonly Finding[]): readonly StoppingProblem[] =>
   findings.filter((finding) => finding.severity === "STOPS");

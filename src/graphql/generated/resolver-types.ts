@@ -955,6 +955,8 @@ export type Finding = {
 export type FindingCode =
   /** A component is used without an amount. */
   | 'AMOUNT_MISSING'
+  /** A step takes up an appliance that the plan's kitchen does not name. */
+  | 'APPLIANCE_NOT_IN_KITCHEN'
   /** A caution is due that the writer did not name. */
   | 'CAUTION_NOT_NAMED'
   /** The writer names a caution that no rule knows. */
@@ -969,10 +971,16 @@ export type FindingCode =
   | 'COMPONENT_LEFT_OVER'
   /** A component is made and not eaten. */
   | 'COMPONENT_NEVER_EATEN'
+  /** A line names a form of which its food has no fact. */
+  | 'FORM_UNKNOWN'
+  /** Its writer says it keeps longer than any published rule of its class allows. */
+  | 'KEPT_BEYOND_RULES'
   /** A meal is planned for later than something keeps. */
   | 'KEPT_TOO_LONG'
   /** No step uses a line. */
   | 'LINE_IN_NO_STEP'
+  /** Food that needs the cold is said to keep at room temperature. */
+  | 'NEEDS_THE_COLD'
   /** Nobody says how long something keeps. */
   | 'NOBODY_SAYS_HOW_LONG'
   /** No kitchen can measure the amount. */
@@ -2305,18 +2313,24 @@ export type ProblemCode =
   | 'FILE_NOT_HAD'
   /** Foods belong to all publishers; only the operator saves them. */
   | 'FOOD_IS_SHARED'
+  /** A line names a form of which its food has no fact. */
+  | 'FORM_UNKNOWN'
   /** The import has ended already. */
   | 'IMPORT_ENDED'
   /** An import failed on our side. */
   | 'IMPORT_FAULT'
   /** An import of the feed waits or is going on. */
   | 'IMPORT_GOING_ON'
+  /** Its writer says it keeps longer than any published rule of its class allows. */
+  | 'KEPT_BEYOND_RULES'
   /** The write with that idempotency key is still running. */
   | 'KEY_IN_USE'
   /** The idempotency key was sent before with other input. */
   | 'KEY_REUSED'
   /** An import would change or refuse more than its feed allows. */
   | 'LIMIT_PASSED'
+  /** Food that needs the cold is said to keep at room temperature. */
+  | 'NEEDS_THE_COLD'
   /** The revision in force says exactly this already. */
   | 'NOTHING_CHANGED'
   /** An amount cannot be turned into what is needed, because a fact is missing. */

@@ -20,6 +20,8 @@ function look(written: PlanBundle, facts: Partial<PlanToCheck> = {}) {
     storage: { guidance: [], unknown: [], warnings: [] },
     cautions: { cautions: [], unknown: [] },
     diets: [],
+    rules: { classes: [], keeping: [] },
+    today: "2026-03-01",
   };
   return checkPlan({ scaled: scaled.value, session: session.value, ...nothing, ...facts });
 }
