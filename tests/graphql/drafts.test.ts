@@ -293,7 +293,7 @@ describeOnBothDatabases("drafts over GraphQL", (open) => {
   });
 
   it("hold no foods, which all share, unless the operator saves them", async () => {
-    const food = "kind: food\nslug: lovage\nnames: { en: lovage }\naisle: herbs\nshopped-by: mass\n";
+    const food = "kind: food\nslug: lovage\nnames: { en: lovage }\naisle: fresh-herbs\nshopped-by: mass\n";
     const texts = [{ name: "lovage.yaml", text: food }];
     const refused = await change(saveDocuments, { publisher, texts }, writer);
     expect(refused.problems).toMatchObject([
@@ -305,7 +305,7 @@ describeOnBothDatabases("drafts over GraphQL", (open) => {
     expect((await app.ask(`{ food(slug: "lovage") { slug } }`)).data).toEqual({ food: null });
 
     expect(await change(saveFoods, { texts }, operator)).toEqual({
-      foods: [{ slug: "lovage", aisle: "herbs" }],
+      foods: [{ slug: "lovage", aisle: "fresh-herbs" }],
       changed: 1,
       problems: [],
     });
