@@ -51,7 +51,10 @@ describe("the command line without a service", () => {
   it("computes a plan whole where its foods are among the files, with what they inherit from the open food table", async () => {
     const foods = ["pearl-barley", "water", "salt", "carrot", "sunflower-oil", "yoghurt", "parsley", "lemon"];
     const files = foods.map((name) => `seeds/foods/${name}.yaml`);
-    const text = (await readFile(example, "utf8")).replace("cautions: [cool-quickly, keep-cold", "cautions: [keep-cold");
+    const text = (await readFile(example, "utf8")).replace(
+      "cautions: [cool-quickly, keep-cold",
+      "cautions: [keep-cold",
+    );
     const { exit, answer } = await runCliJson(["check", await file("uncautious.yaml", text), ...files]);
     expect([exit, answer.problems, answer.result]).toEqual([
       0,

@@ -79,6 +79,7 @@ const ownWords = new Set([
   ],
   ...[
     "amount",
+    "eaten",
     "content",
     "price",
     "per-piece",
