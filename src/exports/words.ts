@@ -84,6 +84,13 @@ export interface Words {
   readonly contents: string;
   readonly allergenLists: (lists: string) => string;
   readonly presence: Readonly<Record<AllergenPresence, string>>;
+  /** Before foods whose data leave an allergen open. */
+  readonly labelsToRead: string;
+  readonly labelsFor: (foods: string, names: string) => string;
+  /** Before allergens that no food is made with. */
+  readonly noIngredient: string;
+  readonly tracesNotKnown: string;
+  readonly glutenFreeOnly: (foods: string) => string;
   readonly alsoContains: string;
   readonly noLists: string;
   readonly fits: string;

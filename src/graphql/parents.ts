@@ -14,7 +14,8 @@ import type {
 } from "../domain/plan/scaled.js";
 import type { Household } from "../domain/model/household.js";
 import type { NutrientCode } from "../domain/model/food.js";
-import type { AllergenFinding, AllergenStatement } from "../domain/nutrition/allergens.js";
+import type { DishAsIngredient, FoodAsIngredient } from "../domain/nutrition/allergen-finding.js";
+import type { AllergenFinding, AllergenStatement, LabelToRead } from "../domain/nutrition/allergens.js";
 import type { DietStatement } from "../domain/nutrition/diets.js";
 import type { NotEaten, NutrientAmount } from "../domain/nutrition/nutrients.js";
 import type { NutritionOfMeals } from "../domain/plan/contents.js";
@@ -110,6 +111,9 @@ export type PackCountParent = PackCount & { readonly food: Food };
 
 export type AllergenStatementParent = AllergenStatement & InPlan;
 export type AllergenFindingParent = AllergenFinding & InPlan;
+export type AsIngredientParent = DishAsIngredient & InPlan;
+export type FoodAsIngredientParent = FoodAsIngredient & InPlan;
+export type LabelToReadParent = LabelToRead & InPlan;
 export type DietParent = DietStatement & InPlan;
 export type NutritionParent = NutritionOfMeals & InPlan;
 export type NotEatenParent = NotEaten & InPlan;

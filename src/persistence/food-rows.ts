@@ -22,7 +22,7 @@ export const wordsOfFood = Prisma.sql`
 export const selectFoods = Prisma.sql`
   SELECT f.id, f.slug, f.aisle, f.shopped_by AS "shoppedBy", f.ndb_no AS "ndbNo", f.keeps_as AS "keepsAs",
     f.always_there AS "alwaysThere", f.densities, f.measures, f.parts, f.edible, f.yields, f.allergens, f.diets,
-    f.nutrients, f.keeping,
+    f.single_ingredient AS "singleIngredient", f.nutrients, f.keeping,
     ${wordsOfFood} AS words,
     COALESCE((SELECT jsonb_agg(jsonb_build_object(
         'id', k.id, 'name', k.name, 'region', k.region, 'seen', k.seen,
@@ -44,8 +44,8 @@ export const selectFoods = Prisma.sql`
         ORDER BY p.pack_id, p.seen DESC, d.slug) l), '[]') AS packs
   FROM foods f`;
 
-export function foodOf({ id: _id, words, slug, ...facts }: FoodRow): Food {
-  return { slug, names: namesOf(words), ...facts };
+export function foodOf({ id: _id, words, slug, singleIngredient, ...facts }: FoodRow): Food {
+  return { slug, names: namesOf(words), ...facts, ...(singleIngredient ? { singleIngredient } : {}) };
 }
 
 /** Word forms in order of entry and place: one, many, then the other words. */
@@ -74,6 +74,7 @@ export const foodColumns = (food: Food) => ({
   yields: food.yields,
   allergens: food.allergens,
   diets: food.diets,
+  single_ingredient: food.singleIngredient ?? null,
   nutrients: food.nutrients,
   keeping: food.keeping,
 });

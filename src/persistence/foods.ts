@@ -68,15 +68,15 @@ async function saveFoods(session: Session, given: readonly Food[]): Promise<{ re
     const rows = JSON.stringify(foods.map((food) => ({ ...foodColumns(food), content_hash: checksumOf(food) })));
     const changed = await db.$queryRaw<{ id: string; slug: string }[]>`
       INSERT INTO foods AS f (slug, aisle, shopped_by, ndb_no, keeps_as, always_there, densities, measures, parts, edible,
-        yields, allergens, diets, nutrients, keeping, content_hash)
+        yields, allergens, diets, single_ingredient, nutrients, keeping, content_hash)
       SELECT slug, aisle, shopped_by, ndb_no, keeps_as, always_there, densities, measures, parts, edible,
-        yields, allergens, diets, nutrients, keeping, content_hash
+        yields, allergens, diets, single_ingredient, nutrients, keeping, content_hash
       FROM jsonb_populate_recordset(NULL::foods, ${rows}::jsonb)
       ON CONFLICT (slug) DO UPDATE SET
         aisle = excluded.aisle, shopped_by = excluded.shopped_by, ndb_no = excluded.ndb_no, keeps_as = excluded.keeps_as,
         always_there = excluded.always_there, densities = excluded.densities, measures = excluded.measures,
         parts = excluded.parts, edible = excluded.edible, yields = excluded.yields, allergens = excluded.allergens,
-        diets = excluded.diets, nutrients = excluded.nutrients, keeping = excluded.keeping,
+        diets = excluded.diets, single_ingredient = excluded.single_ingredient, nutrients = excluded.nutrients, keeping = excluded.keeping,
         content_hash = excluded.content_hash, updated_at = now()
       WHERE f.content_hash <> excluded.content_hash
       RETURNING id, slug`;

@@ -59,16 +59,17 @@ export function ingredientInClaims(claims: FoodClaims, code: string, diets: read
   if (ofGroup?.presence === "DOES_NOT_CONTAIN" && noneMeansNoMember(group)) return absent("DERIVED", ofGroup.source);
   if (ofGroup?.presence === "UNKNOWN") return unknown;
   // A group that is contained may be any of its members, unless it is said which.
-  if (ofGroup?.presence === "CONTAINS" && !groupMembers(group ?? "").some((each) => contained(claims, each))) {
-    return unknown;
-  }
+  if (ofGroup?.presence === "CONTAINS" && !isSaidWhich(claims, group)) return unknown;
   const derived = derivedAbsence(claims, code, diets);
   if (derived !== null) return absent("DERIVED", derived);
   return absentByNature(claims, code) ?? unknown;
 }
 
-const contained = (claims: FoodClaims, code: string): boolean =>
-  statedIngredient(claims, code)?.presence === "CONTAINS";
+const isSaidWhich = (claims: FoodClaims, group: string | null): boolean =>
+  groupMembers(group ?? "").some(
+    (each) =>
+      statedIngredient(claims, each)?.presence === "CONTAINS" || claims.singleIngredient?.is.includes(each) === true,
+  );
 
 /** A carrot is no milk. What the ingredient is itself, and codes that nobody knew of when it was said, stay open. */
 function absentByNature({ singleIngredient }: FoodClaims, code: string): AsIngredient | null {

@@ -25,13 +25,36 @@ export const allergenStatementSchema = named(
         name: text("As it must be declared."),
         presence: z
           .enum(["CONTAINS", "MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"])
-          .describe("What is known, over all foods. Unknown spreads."),
+          .describe("What is known, over all foods: the least safe of `asIngredient` and `traces`. Unknown spreads."),
+        asIngredient: z
+          .object({
+            presence: z.enum(["CONTAINS", "DOES_NOT_CONTAIN", "UNKNOWN"]),
+            basis: z
+              .enum(["STATED", "DERIVED", "BY_NATURE"])
+              .nullable()
+              .describe(
+                "What it rests on: said of this very allergen, following from a diet or a group, or from the nature of a single ingredient. Null: not known.",
+              ),
+            source: sourceSchema.nullable().describe("Who says so. Null: not known."),
+            unknown: foods("Foods that say nothing of it: look at their labels."),
+            glutenFreeOnly: foods(
+              "Those of them that are called gluten-free, which says nothing of wheat, rye, barley or oats as such.",
+            ),
+          })
+          .describe("Whether any of the foods is made with it. Says nothing of traces."),
+        traces: z
+          .enum(["MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"])
+          .describe("Whether traces are possible; not known until it is stated of every food."),
         contains: foods("Foods that contain it."),
         mayContain: foods("Foods whose own data say they may contain it."),
         unknown: foods("Foods of which it is not known."),
         threshold: text("The amount from which it must be declared. Null: any.").nullable(),
       }),
       "One entry for every allergen on the lists.",
+    ),
+    labelsToRead: list(
+      z.object({ food: namedThingSchema, allergens: texts("Codes of the allergens it may have as ingredients.") }),
+      "Foods whose labels are to be read, without the allergens that the dish contains anyway.",
     ),
     alsoContains: texts("Contained, but on none of the lists."),
   }),
@@ -46,6 +69,9 @@ export const dietSchema = named(
     fits: z.boolean().nullable().describe("Null: not known."),
     breaks: foods("Foods that break it."),
     unknown: foods("Foods of which it is not known."),
+    traces: z
+      .enum(["MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"])
+      .describe("Traces of what breaks it; not known until stated of every food. `fits` is about ingredients."),
     claims: list(
       z.object({ law: text("The law."), threshold: text("The number it sets."), source: sourceSchema }),
       "What the law of the region ties the claim to.",
@@ -58,25 +84,38 @@ export const contentsJson = ({ allergens, diets }: Contents, things: ThingsOfPla
     asked: allergens.asked,
     reach: allergens.reach,
     lists: allergens.lists.map(({ id, region, law }) => ({ code: id, region, law })),
-    findings: allergens.findings.map(({ code, name, presence, contains, mayContain, unknown, threshold }) => ({
+    findings: allergens.findings.map(({ code, name, presence, contains, mayContain, unknown, threshold, ...more }) => ({
       code,
       name,
       presence,
+      asIngredient: {
+        presence: more.asIngredient.presence,
+        basis: more.asIngredient.basis,
+        source: more.asIngredient.source,
+        unknown: things.foods(more.asIngredient.unknown),
+        glutenFreeOnly: things.foods(more.asIngredient.glutenFreeOnly),
+      },
+      traces: more.traces,
       contains: things.foods(contains),
       mayContain: things.foods(mayContain),
       unknown: things.foods(unknown),
       threshold,
     })),
+    labelsToRead: allergens.labelsToRead.map(({ food, allergens: codes }) => ({
+      food: things.named({ kind: "FOOD", slug: food }),
+      allergens: [...codes],
+    })),
     alsoContains: allergens.alsoContains.map(({ code }) => code),
   } satisfies Json<typeof allergenStatementSchema>,
   diets: diets.map(
-    ({ diet, name, fits, breaks, unknown, claims }) =>
+    ({ diet, name, fits, breaks, unknown, traces, claims }) =>
       ({
         code: diet,
         name,
         fits,
         breaks: things.foods(breaks),
         unknown: things.foods(unknown),
+        traces,
         claims: claims.map(({ law, threshold, source }) => ({ law, threshold, source })),
       }) satisfies Json<typeof dietSchema>,
   ),

@@ -52,6 +52,10 @@ export const frozenFoodSchema = named(
       z.object({
         code: text("Code of the allergen."),
         presence: z.enum(["CONTAINS", "MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"]),
+        traces: z
+          .enum(["MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"])
+          .describe("What is said of traces, where that is not what `presence` says.")
+          .exactOptional(),
         source: sourceSchema,
       }),
       "What is known. An allergen that is not listed is not known; it is never absent.",
@@ -64,6 +68,14 @@ export const frozenFoodSchema = named(
       }),
       "What is known about diets.",
     ),
+    singleIngredient: z
+      .object({
+        is: texts("Codes of the allergens that the ingredient is itself."),
+        source: sourceSchema,
+      })
+      .nullable()
+      .describe("One ingredient with nothing added: no other allergen is an ingredient of it, by nature.")
+      .exactOptional(),
     nutrients: z
       .object({
         per100g: z

@@ -1,4 +1,5 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { allergenGroups, type AllergenGroups } from "../allergen-groups.js";
 import { minutesText } from "../minutes-text.js";
 import { moneyText } from "../money-text.js";
 import { nameBook } from "../name-book.js";
@@ -6,7 +7,7 @@ import { byAisle } from "../shopping-text.js";
 import { sourceText } from "../source-text.js";
 import { writingDirection } from "../writing-direction.js";
 import type { PlanCard } from "./card-shape.js";
-import { presenceWords } from "./contents-part.js";
+import { groupTerms } from "./contents-part.js";
 import { dayName } from "./plan-view.js";
 import { aisleName, shelfLine } from "./shopping-part.js";
 
@@ -14,7 +15,9 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
   const { publication, scaled, reader, session, list } = answer;
   const { plan } = scaled.bundle;
   const book = nameBook(scaled.bundle, reader);
-  const { findings } = answer.contents.plan.allergens;
+  const groups = allergenGroups(answer.contents.plan.allergens);
+  const labelled = ({ labels }: AllergenGroups, names: readonly string[]): readonly string[] =>
+    labels.length === 0 ? names : labels.map(({ food }) => book.food(food));
   return {
     title: plan.title,
     language: plan.locale,
@@ -37,9 +40,9 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
         return { id: line.food.slug, food, take: take ?? "", notes: notes.join("; ") };
       }),
     })),
-    allergens: presenceWords.flatMap(([presence, term]) => {
-      const names = findings.filter((each) => each.presence === presence).map(({ name }) => name);
-      return names.length === 0 ? [] : [{ presence: term, names }];
+    allergens: groupTerms.flatMap(([group, term]) => {
+      const names = groups[group].map(({ name }) => name);
+      return names.length === 0 ? [] : [{ presence: term, names: group === "open" ? labelled(groups, names) : names }];
     }),
     cautions: answer.cautions.cautions.map(({ text, source }) => ({ text, source: sourceText(source) })),
   };

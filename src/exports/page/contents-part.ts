@@ -1,17 +1,18 @@
-import type { AllergenPresence } from "../../domain/model/food.js";
 import type { AllergenFinding, AllergenStatement } from "../../domain/nutrition/allergens.js";
 import type { DietStatement } from "../../domain/nutrition/diets.js";
+import { allergenGroups, byWhatFor, type AllergenGroups } from "../allergen-groups.js";
 import { markup, type Content } from "./markup.js";
 import { folded, part, type PlanView } from "./plan-view.js";
 import type { NameBook } from "../name-book.js";
 
-/** From the one that must be said first; every value is said in words. */
-export const presenceWords = [
-  ["CONTAINS", "Contains"],
-  ["MAY_CONTAIN", "May contain"],
-  ["UNKNOWN", "Not known"],
-  ["DOES_NOT_CONTAIN", "Does not contain"],
-] as const satisfies readonly (readonly [AllergenPresence, string])[];
+/** Terms of the groups of allergens, from the one that must be said first. */
+export const groupTerms = [
+  ["contains", "Contains"],
+  ["mayContain", "May contain"],
+  ["open", "Look at the label"],
+  ["noIngredient", "Not an ingredient, traces not known"],
+  ["absent", "Does not contain"],
+] as const satisfies readonly (readonly [keyof AllergenGroups, string])[];
 
 /** Allergens of the whole plan and of each meal, in the four values. */
 export function allergensPart({ answer, book }: PlanView): Content {
@@ -36,15 +37,15 @@ function basisText({ lists, asked, reach }: AllergenStatement): string {
   return `${why}, so everything on any list in force is named: ${laws}.`;
 }
 
-function statementMarkup({ findings, alsoContains }: AllergenStatement, book: NameBook): Content {
-  const of = (presence: AllergenPresence): readonly AllergenFinding[] =>
-    findings.filter((each) => each.presence === presence);
-  const groups = presenceWords.map(
-    ([presence, term]) =>
-      of(presence).length > 0 &&
-      markup`<div class="${presence.toLowerCase().replaceAll("_", "-")}"><dt>${term}</dt>${groupMarkup(presence, of(presence), book)}</div>`,
+function statementMarkup(statement: AllergenStatement, book: NameBook): Content {
+  const groups = allergenGroups(statement);
+  const { alsoContains } = statement;
+  const shown = groupTerms.map(
+    ([group, term]) =>
+      groups[group].length > 0 &&
+      markup`<div class="${group.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}"><dt>${term}</dt>${groupMarkup(group, groups, book)}</div>`,
   );
-  return markup`<dl class="presence">${groups}${
+  return markup`<dl class="presence">${shown}${
     alsoContains.length > 0 &&
     markup`<div class="contains"><dt>Contains, on none of these lists</dt>${alsoContains.map(
       ({ code, foods }) => markup`<dd>${code} <span class="quiet">in ${book.foods(foods)}</span></dd>`,
@@ -52,39 +53,39 @@ function statementMarkup({ findings, alsoContains }: AllergenStatement, book: Na
   }</dl>`;
 }
 
-/** What is there is said one by one, with the foods it comes in; what is open or absent in a row. */
-function groupMarkup(presence: AllergenPresence, found: readonly AllergenFinding[], book: NameBook): Content {
-  switch (presence) {
-    case "CONTAINS":
+/** What is there is said one by one, with the foods it comes in; what is open by the foods that leave it so; what is absent in a row. */
+function groupMarkup(group: (typeof groupTerms)[number][0], groups: AllergenGroups, book: NameBook): Content {
+  const found = groups[group];
+  switch (group) {
+    case "contains":
       return found.map(({ name, contains, threshold }) => {
         const limit = threshold === null ? "" : `; to be named from ${threshold}`;
         return markup`<dd><b>${name}</b> <span class="quiet">in ${book.foods(contains)}${limit}</span></dd>`;
       });
-    case "MAY_CONTAIN":
+    case "mayContain":
       return found.map(
         ({ name, mayContain }) =>
           markup`<dd><b>${name}</b> <span class="quiet">on the label of ${book.foods(mayContain)}</span></dd>`,
       );
-    case "UNKNOWN":
-      return [
-        markup`<dd>${names(found)}</dd>`,
-        markup`<dd>${folded(
-          "Which foods leave it open",
-          markup`<ul>${bySameFoods(found).map(([allergens, unknown]) => markup`<li><b>${allergens}</b>: ${unknown.length > 0 ? book.foods(unknown) : "nobody says"}</li>`)}</ul>`,
-        )}</dd>`,
-      ];
-    case "DOES_NOT_CONTAIN":
+    case "open":
+      return labelsMarkup(groups, book);
+    case "noIngredient":
+    case "absent":
       return markup`<dd>${names(found)}</dd>`;
   }
 }
 
-/** Allergens that the same foods leave open, said together. */
-function bySameFoods(found: readonly AllergenFinding[]): readonly (readonly [string, readonly string[]])[] {
-  const keys = [...new Set(found.map(({ unknown }) => unknown.join()))];
-  return keys.map((key) => {
-    const alike = found.filter(({ unknown }) => unknown.join() === key);
-    return [names(alike), alike[0]?.unknown ?? []];
-  });
+function labelsMarkup({ open, labels, glutenFreeOnly }: AllergenGroups, book: NameBook): Content {
+  if (labels.length === 0) return markup`<dd>${names(open)}</dd>`;
+  return [
+    markup`<dd>of ${book.foods(labels.map(({ food }) => food))}</dd>`,
+    markup`<dd>${folded(
+      "What for",
+      markup`<ul>${byWhatFor(labels).map(({ foods, names: of }) => markup`<li><b>${book.foods(foods)}</b>: ${of.join(", ")}</li>`)}</ul>`,
+    )}</dd>`,
+    glutenFreeOnly.length > 0 &&
+      markup`<dd class="quiet">Gluten-free, as ${book.foods(glutenFreeOnly)} is called, says nothing of wheat, rye, barley or oats as such.</dd>`,
+  ];
 }
 
 const names = (found: readonly AllergenFinding[]): string => found.map(({ name }) => name).join(", ");
@@ -103,20 +104,32 @@ export function dietsPart({ answer, book }: PlanView): Content {
     "Diets",
     markup`<dl class="presence">${[
       group("Fits", fitting, fitting.map(one)),
-      group("Not known", open, [
-        markup`<dd>${open.map(({ diet }) => diet).join(", ")}</dd>`,
-        markup`<dd>${folded("Which foods leave it open", markup`<ul>${open.map((diet) => markup`<li>${dietMarkup(diet, book)}</li>`)}</ul>`)}</dd>`,
-      ]),
+      group(
+        "Not known",
+        open,
+        bySameFoods(open).map(
+          ([alike, unknown]) =>
+            markup`<dd><b>${alike}</b> <span class="quiet">${unknown.length > 0 ? `look at the label of ${book.foods(unknown)}` : "nobody says"}</span></dd>`,
+        ),
+      ),
       group("Does not fit", broken, broken.map(one)),
     ]}</dl>`,
-    "As the plan is worked out here, swaps included. It says what the ingredients are, and claims nothing.",
+    "As the plan is worked out here, swaps included. It says what the ingredients are, not what traces there may be, and claims nothing.",
   );
 }
 
-function dietMarkup({ diet, name, fits, breaks, unknown, claims }: DietStatement, book: NameBook): Content {
+/** Diets that the same foods leave open, said together. */
+function bySameFoods(open: readonly DietStatement[]): readonly (readonly [string, readonly string[]])[] {
+  const keys = [...new Set(open.map(({ unknown }) => unknown.join()))];
+  return keys.map((key) => {
+    const alike = open.filter(({ unknown }) => unknown.join() === key);
+    return [alike.map(({ diet }) => diet).join(", "), alike[0]?.unknown ?? []];
+  });
+}
+
+function dietMarkup({ diet, name, fits, breaks, claims }: DietStatement, book: NameBook): Content {
   const why = [
     fits === false ? `because of ${book.foods(breaks)}` : name,
-    fits === null ? `nobody says so of ${book.foods(unknown)}` : null,
     ...(fits === true ? claims.map(({ law, threshold }) => `as a claim it is tied to ${threshold} by ${law}`) : []),
   ].filter((each) => each !== null);
   return [markup`<b>${diet}</b>`, markup` <span class="quiet">${why.join("; ")}</span>`];

@@ -1,7 +1,7 @@
-import type { AllergenPresence } from "../../domain/model/food.js";
-import type { AllergenStatement } from "../../domain/nutrition/allergens.js";
+import type { AllergenFinding, AllergenStatement } from "../../domain/nutrition/allergens.js";
 import type { DietStatement } from "../../domain/nutrition/diets.js";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { allergenGroups, byWhatFor } from "../allergen-groups.js";
 import { listOf, paragraph, section, strong, text, type Block, type Lines } from "../document.js";
 import type { NameBook } from "../name-book.js";
 
@@ -15,51 +15,59 @@ export function contentsSection({ contents }: Pick<PlanAnswer, "contents">, book
   ]);
 }
 
-const values = [
-  "CONTAINS",
-  "MAY_CONTAIN",
-  "UNKNOWN",
-  "DOES_NOT_CONTAIN",
-] as const satisfies readonly AllergenPresence[];
-
-function allergenItems({ findings, alsoContains }: AllergenStatement, book: NameBook): readonly Lines[] {
+function allergenItems(statement: AllergenStatement, book: NameBook): readonly Lines[] {
   const { words, foods } = book;
-  const also = alsoContains.map((each) => `${each.code} (${foods(each.foods)})`).join(", ");
+  const groups = allergenGroups(statement);
+  const also = statement.alsoContains.map((each) => `${each.code} (${foods(each.foods)})`).join(", ");
+  const because = (found: readonly AllergenFinding[], of: (finding: AllergenFinding) => readonly string[]) =>
+    found.map((finding) => `${finding.name}${becauseOf(of(finding), book)}`);
+  const labels = byWhatFor(groups.labels).map((each) => words.labelsFor(foods(each.foods), each.names.join(", ")));
+  const called = groups.glutenFreeOnly.length === 0 ? [] : [words.glutenFreeOnly(foods(groups.glutenFreeOnly))];
+  const noIngredient = groups.noIngredient.map(({ name }) => name).join(", ");
   return [
-    ...values.flatMap((presence) => {
-      const named = findings
-        .filter((finding) => finding.presence === presence)
-        .map(({ name, contains, mayContain, unknown }) => {
-          const because = { CONTAINS: contains, MAY_CONTAIN: mayContain, UNKNOWN: unknown, DOES_NOT_CONTAIN: [] }[
-            presence
-          ];
-          return [name, becauseOf(because, book)].join("");
-        });
-      return named.length === 0 ? [] : [said(words.presence[presence], named.join(", "))];
-    }),
+    ...item(
+      words.presence.CONTAINS,
+      because(groups.contains, ({ contains }) => contains),
+    ),
     ...(also === "" ? [] : [said(words.alsoContains, also)]),
+    ...item(
+      words.presence.MAY_CONTAIN,
+      because(groups.mayContain, ({ mayContain }) => mayContain),
+    ),
+    ...item(words.labelsToRead, labels.length === 0 ? [] : [[labels.join("; "), ...called].join("; ")]),
+    // Open for another reason than a food's silence: there is no food at all.
+    ...item(
+      words.presence.UNKNOWN,
+      groups.open.flatMap(({ name, unknown }) => (unknown.length === 0 ? [name] : [])),
+    ),
+    ...item(words.noIngredient, noIngredient === "" ? [] : [`${noIngredient}; ${words.tracesNotKnown}`]),
+    ...item(
+      words.presence.DOES_NOT_CONTAIN,
+      groups.absent.map(({ name }) => name),
+    ),
   ];
 }
 
+/** What the same foods leave open is said once. */
 function dietItems(diets: readonly DietStatement[], book: NameBook): readonly Lines[] {
-  const { words } = book;
-  const item = (title: string, named: readonly string[]): readonly Lines[] =>
-    named.length === 0 ? [] : [said(title, named.join(", "))];
-  const because = (fits: boolean | null, of: (diet: DietStatement) => readonly string[]): readonly string[] =>
-    diets.filter((diet) => diet.fits === fits).map((diet) => [diet.name, becauseOf(of(diet), book)].join(""));
+  const { words, foods } = book;
+  const open = diets.filter(({ fits }) => fits === null);
+  const leaving = [...new Set(open.map(({ unknown }) => unknown.join()))].map((key) => {
+    const alike = open.filter(({ unknown }) => unknown.join() === key);
+    const names = alike.map(({ name }) => name).join(", ");
+    const slugs = alike[0]?.unknown ?? [];
+    return slugs.length === 0 ? names : `${names} (${words.labelsToRead.toLowerCase()} ${foods(slugs)})`;
+  });
   return [
     ...item(
       words.fits,
-      because(true, () => []),
+      diets.filter(({ fits }) => fits === true).map(({ name }) => name),
     ),
     ...item(
       words.breaks,
-      because(false, ({ breaks }) => breaks),
+      diets.filter(({ fits }) => fits === false).map(({ name, breaks }) => `${name}${becauseOf(breaks, book)}`),
     ),
-    ...item(
-      words.dietUnknown,
-      because(null, ({ unknown }) => unknown),
-    ),
+    ...item(words.dietUnknown, leaving, "; "),
   ];
 }
 
@@ -70,5 +78,8 @@ const becauseOf = (slugs: readonly string[], { words, foods }: NameBook): string
   if (slugs.length === 0) return "";
   return ` (${slugs.length > mostNamed ? words.foods(String(slugs.length)) : foods(slugs)})`;
 };
+
+const item = (title: string, named: readonly string[], between = ", "): readonly Lines[] =>
+  named.length === 0 ? [] : [said(title, named.join(between))];
 
 const said = (title: string, words: string): Lines => [[strong(`${title}:`), text(words)]];

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -60,6 +60,8 @@ export type AccessTokenEdge = {
 /** One allergen of the lists. */
 export type AllergenFinding = {
   readonly __typename?: 'AllergenFinding';
+  /** Whether any of the foods is made with it. Says nothing of traces. */
+  readonly asIngredient: AsIngredient;
   /** Code of the allergen. */
   readonly code: Scalars['String']['output'];
   /** Foods that contain it. */
@@ -68,10 +70,12 @@ export type AllergenFinding = {
   readonly mayContain: ReadonlyArray<Food>;
   /** As it must be declared. */
   readonly name: Scalars['String']['output'];
-  /** What is known, over all foods. Unknown spreads. */
+  /** What is known, over all foods: the least safe of `asIngredient` and `traces`. Unknown spreads. */
   readonly presence: AllergenPresence;
   /** The amount from which it must be declared. Null: any. */
   readonly threshold: Maybe<Scalars['String']['output']>;
+  /** Whether traces are possible: UNKNOWN until it is stated of every food, never CONTAINS. */
+  readonly traces: AllergenPresence;
   /** Foods of which it is not known. */
   readonly unknown: ReadonlyArray<Food>;
 };
@@ -119,6 +123,8 @@ export type AllergenStatement = {
   readonly asked: Maybe<Scalars['String']['output']>;
   /** One entry for every allergen on the lists. */
   readonly findings: ReadonlyArray<AllergenFinding>;
+  /** Foods whose labels are to be read, and for which allergens: what is not known as an ingredient, by food. */
+  readonly labelsToRead: ReadonlyArray<LabelToRead>;
   /** The lists that are answered to. */
   readonly lists: ReadonlyArray<AllergenList>;
   /** Whose list was used. */
@@ -142,6 +148,23 @@ export type Amount = {
   readonly upTo: Maybe<Scalars['Float']['output']>;
   /** The number, in `unit`. For a range, its lower end. */
   readonly value: Scalars['Float']['output'];
+};
+
+/** Whether a dish or a food is made with an allergen, what that rests on, and who says so. */
+export type AsIngredient = {
+  readonly __typename?: 'AsIngredient';
+  /** What the answer rests on; of a dish without it, the foundation that is least directly said. Null where it is not known. */
+  readonly basis: Maybe<IngredientBasis>;
+  /** The answer for each food, in the order of the dish. */
+  readonly foods: ReadonlyArray<FoodAsIngredient>;
+  /** Those of `unknown` that are called gluten-free, which says nothing of wheat, rye, barley or oats as such. Elsewhere empty. */
+  readonly glutenFreeOnly: ReadonlyArray<Food>;
+  /** CONTAINS, DOES_NOT_CONTAIN or UNKNOWN. Never MAY_CONTAIN, which is about traces. */
+  readonly presence: AllergenPresence;
+  /** Who says so. Null where it is not known. */
+  readonly source: Maybe<Source>;
+  /** Foods that say nothing of it: look at their labels. */
+  readonly unknown: ReadonlyArray<Food>;
 };
 
 /** Whether a step needs the cook. */
@@ -595,6 +618,8 @@ export type Diet = {
   readonly fits: Maybe<Scalars['Boolean']['output']>;
   /** What is stated; never a promise. */
   readonly name: Scalars['String']['output'];
+  /** Traces of what breaks it: UNKNOWN until stated of every food. `fits` is about ingredients; where a label warns of traces it is null. */
+  readonly traces: AllergenPresence;
   /** Foods of which it is not known. */
   readonly unknown: ReadonlyArray<Food>;
 };
@@ -1039,6 +1064,8 @@ export type Food = Node & {
   readonly parts: ReadonlyArray<FoodPart>;
   /** What a shopper asks for it by. */
   readonly shoppedBy: Dimension;
+  /** One ingredient with nothing added: other allergens are no ingredient of it, by nature. Null: nobody says so. */
+  readonly singleIngredient: Maybe<SingleIngredient>;
   /** Short name, the same for the food of today and for every frozen copy of it. */
   readonly slug: Scalars['String']['output'];
   /**
@@ -1077,6 +1104,21 @@ export type FoodAllergen = {
   readonly presence: AllergenPresence;
   /** Who says so. */
   readonly source: Source;
+  /** What is said of traces, where that is not what `presence` says. Null: nothing else. */
+  readonly traces: Maybe<AllergenPresence>;
+};
+
+/** One allergen as an ingredient of one food. */
+export type FoodAsIngredient = {
+  readonly __typename?: 'FoodAsIngredient';
+  /** What the answer rests on. Null where it is not known. */
+  readonly basis: Maybe<IngredientBasis>;
+  /** The food. */
+  readonly food: Food;
+  /** CONTAINS, DOES_NOT_CONTAIN or UNKNOWN. */
+  readonly presence: AllergenPresence;
+  /** Who says so. Null where it is not known. */
+  readonly source: Maybe<Source>;
 };
 
 /** A page of foods. */
@@ -1361,6 +1403,15 @@ export type ImportRunState =
   /** A limit of its feed stopped it, and nothing was loaded. */
   | 'STOPPED';
 
+/** What is known of an ingredient rests on this. */
+export type IngredientBasis =
+  /** The food is one ingredient with nothing added, and that ingredient is another: a carrot has no milk. */
+  | 'BY_NATURE'
+  /** It follows from what is stated of a diet or a group: vegan food has no milk. */
+  | 'DERIVED'
+  /** The food's data say it of this very allergen. */
+  | 'STATED';
+
 /** Anything that keeps: a food, a component or a meal. */
 export type Keepable = Component | Food | Meal;
 
@@ -1406,6 +1457,15 @@ export type LabelScheme =
   | 'EU'
   /** 21 CFR 101.9(c). Sodium in milligrams. */
   | 'US';
+
+/** A food whose label is to be read. */
+export type LabelToRead = {
+  readonly __typename?: 'LabelToRead';
+  /** Codes of the allergens that it may have as ingredients, without those that the dish contains anyway. */
+  readonly allergens: ReadonlyArray<Scalars['String']['output']>;
+  /** The food. */
+  readonly food: Food;
+};
 
 /** An amount of a food, a part of one, or a component. */
 export type Line = {
@@ -3277,6 +3337,15 @@ export type ShoppingList = {
   readonly warnings: ReadonlyArray<Warning>;
 };
 
+/** A food of one ingredient: a carrot, dry lentils. */
+export type SingleIngredient = {
+  readonly __typename?: 'SingleIngredient';
+  /** Codes of the allergens that the ingredient is itself: `egg` of an egg. */
+  readonly is: ReadonlyArray<Scalars['String']['output']>;
+  /** Who says so. */
+  readonly source: Source;
+};
+
 /** Who says so. */
 export type Source = {
   readonly __typename?: 'Source';
@@ -3789,6 +3858,7 @@ export type ResolversTypes = {
   AllergenReach: AllergenReach;
   AllergenStatement: ResolverTypeWrapper<AllergenStatementParent>;
   Amount: ResolverTypeWrapper<AmountParent>;
+  AsIngredient: ResolverTypeWrapper<AsIngredientParent>;
   Attention: Attention;
   AuditAction: AuditAction;
   AuditAuthor: ResolverTypeWrapper<AuditAuthor>;
@@ -3856,6 +3926,7 @@ export type ResolversTypes = {
   Float: ResolverTypeWrapper<Scalars['Float']['output']>;
   Food: ResolverTypeWrapper<FoodParent>;
   FoodAllergen: ResolverTypeWrapper<FoodAllergen>;
+  FoodAsIngredient: ResolverTypeWrapper<FoodAsIngredientParent>;
   FoodConnection: ResolverTypeWrapper<Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['FoodEdge']> }>;
   FoodDensity: ResolverTypeWrapper<FoodDensity>;
   FoodDiet: ResolverTypeWrapper<FoodDiet>;
@@ -3878,6 +3949,7 @@ export type ResolversTypes = {
   ImportRunKind: ImportRunKind;
   ImportRunPayload: ResolverTypeWrapper<Omit<ImportRunPayload, 'problems' | 'run'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, run: Maybe<ResolversTypes['ImportRun']> }>;
   ImportRunState: ImportRunState;
+  IngredientBasis: IngredientBasis;
   Int: ResolverTypeWrapper<Scalars['Int']['output']>;
   Keepable: ResolverTypeWrapper<KeepableParent>;
   KeepingCount: KeepingCount;
@@ -3885,6 +3957,7 @@ export type ResolversTypes = {
   KeepingRule: ResolverTypeWrapper<KeepingRule>;
   KitchenKind: KitchenKind;
   LabelScheme: LabelScheme;
+  LabelToRead: ResolverTypeWrapper<LabelToReadParent>;
   Line: ResolverTypeWrapper<LineParent>;
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: ResolverTypeWrapper<Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, ruleSet: Maybe<ResolversTypes['RuleSet']> }>;
@@ -3967,6 +4040,7 @@ export type ResolversTypes = {
   ShoppingAisle: ResolverTypeWrapper<Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversTypes['ShoppingLine']> }>;
   ShoppingLine: ResolverTypeWrapper<ShoppingLineParent>;
   ShoppingList: ResolverTypeWrapper<ShoppingListParent>;
+  SingleIngredient: ResolverTypeWrapper<SingleIngredient>;
   Source: ResolverTypeWrapper<Source>;
   SourceKind: SourceKind;
   StartImportInput: StartImportInput;
@@ -4009,6 +4083,7 @@ export type ResolversParentTypes = {
   AllergenList: AllergenList;
   AllergenStatement: AllergenStatementParent;
   Amount: AmountParent;
+  AsIngredient: AsIngredientParent;
   AuditAuthor: AuditAuthor;
   AuditEntry: AuditEntryParent;
   AuditEntryConnection: Omit<AuditEntryConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['AuditEntryEdge']> };
@@ -4063,6 +4138,7 @@ export type ResolversParentTypes = {
   Float: Scalars['Float']['output'];
   Food: FoodParent;
   FoodAllergen: FoodAllergen;
+  FoodAsIngredient: FoodAsIngredientParent;
   FoodConnection: Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['FoodEdge']> };
   FoodDensity: FoodDensity;
   FoodDiet: FoodDiet;
@@ -4086,6 +4162,7 @@ export type ResolversParentTypes = {
   Int: Scalars['Int']['output'];
   Keepable: KeepableParent;
   KeepingRule: KeepingRule;
+  LabelToRead: LabelToReadParent;
   Line: LineParent;
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, ruleSet: Maybe<ResolversParentTypes['RuleSet']> };
@@ -4155,6 +4232,7 @@ export type ResolversParentTypes = {
   ShoppingAisle: Omit<ShoppingAisle, 'lines'> & { lines: ReadonlyArray<ResolversParentTypes['ShoppingLine']> };
   ShoppingLine: ShoppingLineParent;
   ShoppingList: ShoppingListParent;
+  SingleIngredient: SingleIngredient;
   Source: Source;
   StartImportInput: StartImportInput;
   Step: StepParent;
@@ -4204,12 +4282,14 @@ export type AccessTokenEdgeResolvers<ContextType = Context, ParentType extends R
 };
 
 export type AllergenFindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AllergenFinding'] = ResolversParentTypes['AllergenFinding']> = {
+  asIngredient: Resolver<ResolversTypes['AsIngredient'], ParentType, ContextType>;
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   contains: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   mayContain: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
   threshold: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  traces: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
   unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
 };
 
@@ -4223,6 +4303,7 @@ export type AllergenStatementResolvers<ContextType = Context, ParentType extends
   alsoContains: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   asked: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   findings: Resolver<ReadonlyArray<ResolversTypes['AllergenFinding']>, ParentType, ContextType>;
+  labelsToRead: Resolver<ReadonlyArray<ResolversTypes['LabelToRead']>, ParentType, ContextType>;
   lists: Resolver<ReadonlyArray<ResolversTypes['AllergenList']>, ParentType, ContextType>;
   reach: Resolver<ResolversTypes['AllergenReach'], ParentType, ContextType>;
 };
@@ -4235,6 +4316,15 @@ export type AmountResolvers<ContextType = Context, ParentType extends ResolversP
   unit: Resolver<ResolversTypes['Unit'], ParentType, ContextType>;
   upTo: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   value: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+};
+
+export type AsIngredientResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AsIngredient'] = ResolversParentTypes['AsIngredient']> = {
+  basis: Resolver<Maybe<ResolversTypes['IngredientBasis']>, ParentType, ContextType>;
+  foods: Resolver<ReadonlyArray<ResolversTypes['FoodAsIngredient']>, ParentType, ContextType>;
+  glutenFreeOnly: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
+  presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+  source: Resolver<Maybe<ResolversTypes['Source']>, ParentType, ContextType>;
+  unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
 };
 
 export type AuditAuthorResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AuditAuthor'] = ResolversParentTypes['AuditAuthor']> = {
@@ -4392,6 +4482,7 @@ export type DietResolvers<ContextType = Context, ParentType extends ResolversPar
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   fits: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  traces: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
   unknown: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
 };
 
@@ -4529,6 +4620,7 @@ export type FoodResolvers<ContextType = Context, ParentType extends ResolversPar
   packs: Resolver<ReadonlyArray<ResolversTypes['Pack']>, ParentType, ContextType>;
   parts: Resolver<ReadonlyArray<ResolversTypes['FoodPart']>, ParentType, ContextType>;
   shoppedBy: Resolver<ResolversTypes['Dimension'], ParentType, ContextType>;
+  singleIngredient: Resolver<Maybe<ResolversTypes['SingleIngredient']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType, RequireFields<FoodStorageArgs, 'kitchen'>>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
@@ -4538,6 +4630,14 @@ export type FoodAllergenResolvers<ContextType = Context, ParentType extends Reso
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  traces: Resolver<Maybe<ResolversTypes['AllergenPresence']>, ParentType, ContextType>;
+};
+
+export type FoodAsIngredientResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodAsIngredient'] = ResolversParentTypes['FoodAsIngredient']> = {
+  basis: Resolver<Maybe<ResolversTypes['IngredientBasis']>, ParentType, ContextType>;
+  food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  presence: Resolver<ResolversTypes['AllergenPresence'], ParentType, ContextType>;
+  source: Resolver<Maybe<ResolversTypes['Source']>, ParentType, ContextType>;
 };
 
 export type FoodConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodConnection'] = ResolversParentTypes['FoodConnection']> = {
@@ -4667,6 +4767,11 @@ export type KeepingRuleResolvers<ContextType = Context, ParentType extends Resol
   days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
+export type LabelToReadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LabelToRead'] = ResolversParentTypes['LabelToRead']> = {
+  allergens: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
 };
 
 export type LineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Line'] = ResolversParentTypes['Line']> = {
@@ -5123,6 +5228,11 @@ export type ShoppingListResolvers<ContextType = Context, ParentType extends Reso
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
 };
 
+export type SingleIngredientResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SingleIngredient'] = ResolversParentTypes['SingleIngredient']> = {
+  is: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+};
+
 export type SourceResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Source'] = ResolversParentTypes['Source']> = {
   kind: Resolver<ResolversTypes['SourceKind'], ParentType, ContextType>;
   section: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -5272,6 +5382,7 @@ export type Resolvers<ContextType = Context> = {
   AllergenList: AllergenListResolvers<ContextType>;
   AllergenStatement: AllergenStatementResolvers<ContextType>;
   Amount: AmountResolvers<ContextType>;
+  AsIngredient: AsIngredientResolvers<ContextType>;
   AuditAuthor: AuditAuthorResolvers<ContextType>;
   AuditEntry: AuditEntryResolvers<ContextType>;
   AuditEntryConnection: AuditEntryConnectionResolvers<ContextType>;
@@ -5312,6 +5423,7 @@ export type Resolvers<ContextType = Context> = {
   Finding: FindingResolvers<ContextType>;
   Food: FoodResolvers<ContextType>;
   FoodAllergen: FoodAllergenResolvers<ContextType>;
+  FoodAsIngredient: FoodAsIngredientResolvers<ContextType>;
   FoodConnection: FoodConnectionResolvers<ContextType>;
   FoodDensity: FoodDensityResolvers<ContextType>;
   FoodDiet: FoodDietResolvers<ContextType>;
@@ -5330,6 +5442,7 @@ export type Resolvers<ContextType = Context> = {
   ImportRunPayload: ImportRunPayloadResolvers<ContextType>;
   Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;
+  LabelToRead: LabelToReadResolvers<ContextType>;
   Line: LineResolvers<ContextType>;
   LoadRuleSetPayload: LoadRuleSetPayloadResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
@@ -5379,6 +5492,7 @@ export type Resolvers<ContextType = Context> = {
   ShoppingAisle: ShoppingAisleResolvers<ContextType>;
   ShoppingLine: ShoppingLineResolvers<ContextType>;
   ShoppingList: ShoppingListResolvers<ContextType>;
+  SingleIngredient: SingleIngredientResolvers<ContextType>;
   Source: SourceResolvers<ContextType>;
   Step: StepResolvers<ContextType>;
   StorageGuidance: StorageGuidanceResolvers<ContextType>;

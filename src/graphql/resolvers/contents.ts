@@ -2,18 +2,24 @@ import { labelFigure } from "../../services/label-figure.js";
 import type {
   AllergenFindingResolvers,
   AllergenStatementResolvers,
+  AsIngredientResolvers,
   CautionResolvers,
   DietResolvers,
   NotEatenResolvers,
+  FoodAsIngredientResolvers,
+  LabelToReadResolvers,
   NutrientFigureResolvers,
   NutritionPerServingResolvers,
 } from "../generated/resolver-types.js";
 import type {
   AllergenFindingParent,
   AllergenStatementParent,
+  AsIngredientParent,
   CautionParent,
   DietParent,
   NotEatenParent,
+  FoodAsIngredientParent,
+  LabelToReadParent,
   NutrientFigureParent,
   NutritionParent,
 } from "../parents.js";
@@ -25,13 +31,29 @@ import { foodParent } from "./parents-of.js";
 export const allergenStatementResolvers: FieldsBeyond<AllergenStatementResolvers, AllergenStatementParent> = {
   lists: ({ lists }) => lists.map(({ id, region, law }) => ({ code: id, region, law })),
   findings: ({ findings, frozen }) => findings.map((finding) => ({ ...finding, frozen })),
+  labelsToRead: ({ labelsToRead, frozen }) => labelsToRead.map((label) => ({ ...label, frozen })),
   alsoContains: ({ alsoContains }) => alsoContains.map(({ code }) => code),
 };
 
 export const allergenFindingResolvers: FieldsBeyond<AllergenFindingResolvers, AllergenFindingParent> = {
+  asIngredient: ({ asIngredient, frozen }) => ({ ...asIngredient, frozen }),
   contains: ({ frozen, contains }) => foodsIn(frozen, contains),
   mayContain: ({ frozen, mayContain }) => foodsIn(frozen, mayContain),
   unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
+};
+
+export const asIngredientResolvers: FieldsBeyond<AsIngredientResolvers, AsIngredientParent> = {
+  unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
+  glutenFreeOnly: ({ frozen, glutenFreeOnly }) => foodsIn(frozen, glutenFreeOnly),
+  foods: ({ frozen, foods }) => foods.map((each) => ({ ...each, frozen })),
+};
+
+export const foodAsIngredientResolvers: FieldsBeyond<FoodAsIngredientResolvers, FoodAsIngredientParent> = {
+  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+};
+
+export const labelToReadResolvers: FieldsBeyond<LabelToReadResolvers, LabelToReadParent> = {
+  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
 };
 
 export const dietResolvers: FieldsBeyond<DietResolvers, DietParent> = {

@@ -12,6 +12,8 @@ import { guidanceOfFood } from "./storage-guidance.js";
 export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: food.slug }),
   name: (food, { locale }) => foodNameFor(food, locale ?? null),
+  allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
+  singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,
   storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
     const given = { region, from: boughtAt, fromName: "boughtAt", audience: kitchen };
     return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);

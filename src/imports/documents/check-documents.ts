@@ -8,9 +8,10 @@ import { checkFood } from "../../domain/plan/check-facts.js";
 import type { Problem } from "../../domain/problem.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { checkCodes } from "./check-codes.js";
+import { checkAllergens } from "./check-allergens.js";
 import { locateProblem } from "./locate-problem.js";
 import type { DocumentProblem, DocumentsRead, ReadDocument } from "./read-documents.js";
-import { resolveDocuments, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
+import { problemAt, resolveDocuments, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
 
 /** What documents come to. */
 export interface DocumentsChecked {
@@ -59,6 +60,7 @@ function checkTogether(resolved: DocumentsResolved, bundle: (plan: Plan) => Plan
     ...resolved.foods.flatMap(({ value, read }) =>
       checkFood(value).map((problem) => locateProblem(problem, resolved, read)),
     ),
+    ...resolved.foods.flatMap(({ value, read }) => checkAllergens(value).map((problem) => problemAt(read, problem))),
     ...resolved.plans.flatMap(({ value, read }) => check(value, read)),
     ...made.filter(({ problem }) => problem.path[0] === "components" || problem.path[0] === "foods"),
   ];

@@ -49,11 +49,15 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
       "grams-per-gram": each.gramsPerGram,
       source: sourceOf(each.source),
     })),
-    allergens: food.allergens.map(({ code, presence, source }) => ({
-      code,
-      presence: presenceWords[presence],
-      source: sourceOf(source),
-    })),
+    allergens: food.allergens.map(({ code, presence, traces, source }) =>
+      filled({
+        code,
+        presence: presenceWords[presence],
+        traces: traces === undefined ? null : presenceWords[traces],
+        source: sourceOf(source),
+      }),
+    ),
+    "single-ingredient": food.singleIngredient ? { source: sourceOf(food.singleIngredient.source) } : null,
     diets: food.diets.map(({ diet, fits, source }) => ({
       diet,
       fits: fits === null ? "unknown" : yesNo(fits),

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Dimension } from "../../domain/model/amount.js";
-import type { AllergenPresence, NutrientCode } from "../../domain/model/food.js";
+import type { AllergenPresence, NutrientCode, TracesPresence } from "../../domain/model/food.js";
 import { codeFields, codeSchema } from "./code-schema.js";
 import {
   amountSchema,
@@ -31,6 +31,12 @@ export const presenceWords = {
   DOES_NOT_CONTAIN: "does not contain",
   UNKNOWN: "unknown",
 } satisfies Record<AllergenPresence, string>;
+
+export const tracesWords = {
+  MAY_CONTAIN: presenceWords.MAY_CONTAIN,
+  DOES_NOT_CONTAIN: presenceWords.DOES_NOT_CONTAIN,
+  UNKNOWN: presenceWords.UNKNOWN,
+} satisfies Record<TracesPresence, string>;
 
 /** The key of each nutrient in a document: its name and its unit. */
 export const nutrientKeys = {
@@ -80,6 +86,13 @@ const fits = z.union([
     .transform(() => null)
     .or(z.null()),
 ]);
+
+/** `yes`, or who says so: `{ source: common practice }`. */
+const singleIngredientSchema = z
+  .union([yesNoSchema, z.strictObject({ source: sourceSchema })])
+  .nullable()
+  .default(null)
+  .transform((written) => (written === true ? { source: "writer" } : written || null));
 
 const packSchema = z.strictObject({
   id: slugSchema,
@@ -134,8 +147,14 @@ export const foodSchema = z.strictObject({
     z.strictObject({ food: slugSchema, "grams-per-gram": numberSchema(0.001, 1000), source: sourceSchema }),
   ).default([]),
   allergens: listSchema(
-    z.strictObject({ code: codeSchema("allergen"), presence: wordSchema(presenceWords), source: sourceSchema }),
+    z.strictObject({
+      code: codeSchema("allergen"),
+      presence: wordSchema(presenceWords),
+      traces: wordSchema(tracesWords).optional(),
+      source: sourceSchema,
+    }),
   ).default([]),
+  "single-ingredient": singleIngredientSchema,
   diets: listSchema(z.strictObject({ diet: codeSchema("diet"), fits, source: sourceSchema })).default([]),
   nutrients: z
     .strictObject({ "per-100g": z.strictObject(nutrientShape), source: sourceSchema })

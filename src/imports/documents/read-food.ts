@@ -1,4 +1,4 @@
-import type { Food, FoodName, FoodNutrients, NutrientCode, Pack } from "../../domain/model/food.js";
+import type { Food, FoodName, FoodNutrients, NutrientCode, Pack, SingleIngredient } from "../../domain/model/food.js";
 import { ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
@@ -19,7 +19,12 @@ export function readFood(document: FoodDocument): Result<Food> {
       food: each.food,
       gramsPerGram: each["grams-per-gram"],
     })),
-    allergens: withSources(document.allergens, reading, ["allergens"], ({ code, presence }) => ({ code, presence })),
+    allergens: withSources(document.allergens, reading, ["allergens"], ({ code, presence, traces }) => ({
+      code,
+      presence,
+      ...(traces === undefined ? {} : { traces }),
+    })),
+    singleIngredient: readSingleIngredient(document, reading),
     diets: withSources(document.diets, reading, ["diets"], ({ diet, fits }) => ({ diet, fits })),
     nutrients: readNutrients(document.nutrients, reading),
     keeping: readKeeping(document.keeping, reading, ["keeping"]),
@@ -29,13 +34,15 @@ export function readFood(document: FoodDocument): Result<Food> {
     parts: every(document.parts.map((part, index) => readPart(part, reading, ["parts", index]))),
     packs: every(document.packs.map((pack, index) => readPack(pack, facts.value.measures, reading, ["packs", index]))),
   });
+  const { singleIngredient, ...others } = facts.value;
   return mapResult(amounts, ({ parts, packs }) => ({
     slug: document.slug,
     names: Object.entries(document.names).map(readName),
     aisle: document.aisle,
     shoppedBy: document["shopped-by"],
     ndbNo: document.usda,
-    ...facts.value,
+    ...others,
+    ...(singleIngredient === null ? {} : { singleIngredient }),
     parts,
     packs,
     keepsAs: document["keeps-as"],
@@ -69,6 +76,14 @@ const withSources = <D extends { readonly source: Parameters<Reading["source"]>[
       })),
     ),
   );
+
+/** What the ingredient is itself is what the food is said to contain. */
+function readSingleIngredient(document: FoodDocument, reading: Reading): Result<SingleIngredient | null> {
+  const written = document["single-ingredient"];
+  if (written === null) return ok(null);
+  const is = document.allergens.flatMap(({ code, presence }) => (presence === "CONTAINS" ? [code] : []));
+  return mapResult(reading.source(written.source, ["single-ingredient", "source"]), (source) => ({ is, source }));
+}
 
 function readNutrients(written: FoodDocument["nutrients"], reading: Reading): Result<FoodNutrients | null> {
   if (written === null) return ok(null);

@@ -72,7 +72,8 @@ function resolved<T>(read: ReadDocument, result: Result<T>) {
     : { values: [], problems: result.problems.map((problem) => problemAt(read, problem)) };
 }
 
-const problemAt = (read: ReadDocument, problem: Problem): DocumentProblem => ({
+/** A problem at its place in the document it is about. */
+export const problemAt = (read: ReadDocument, problem: Problem): DocumentProblem => ({
   file: read.file,
   ...read.place(problem.path, "VALUE"),
   path: problem.path,

@@ -1,0 +1,8 @@
+-- AlterTable
+ALTER TABLE "changes" ADD COLUMN     "because" JSONB;
+
+-- AlterTable
+ALTER TABLE "draft_swaps" ADD COLUMN     "own" JSONB;
+
+-- AlterTable
+ALTER TABLE "foods" ADD COLUMN     "single_ingredient" JSONB;
