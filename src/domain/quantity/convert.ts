@@ -1,12 +1,16 @@
 import type { BaseAmount, Dimension, Measured } from "../model/amount.js";
-import type { FoodDensity, OwnMeasure } from "../model/food.js";
+import type { FoodDensity, FoodName, OwnMeasure } from "../model/food.js";
 import { toNumber } from "./rational.js";
 import { ownMeasureName, standardUnit } from "./unit.js";
 
-/** What a food or a component says about its own measures. Both have these two fields. */
+/** What a food or a component says about its own measures. Both have the first two fields. */
 export interface MeasureFacts {
   readonly densities: readonly FoodDensity[];
   readonly measures: readonly OwnMeasure[];
+  /** Of a food: what is shopped for by volume is poured, and never weighed for a reader who pours. */
+  readonly shoppedBy?: Dimension;
+  /** Of a food: a piece that bears its name bears the reader's name for it. */
+  readonly names?: readonly FoodName[];
 }
 
 /** Which fact a conversion lacks. `missingText` writes it as one code. */

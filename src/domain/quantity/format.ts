@@ -1,10 +1,14 @@
 import type { BaseAmount, MeasureSystem, RationalText, UnitRef } from "../model/amount.js";
 import { amountText, shownOn } from "./amount-text.js";
 import { inDimension, toDimensionOf, type MeasureFacts } from "./convert.js";
-import { kitchenScales, scaleOfUnit, type Scale } from "./kitchen-scales.js";
+import { onLadder, type OnLadder } from "./kitchen-amount.js";
+import { measuresFor } from "./piece-words.js";
 import { nearestFraction, rationalText } from "./rational.js";
 import { readerLocale } from "./reader-locale.js";
 import { unitName } from "./unit-name.js";
+import { standardUnit } from "./unit.js";
+import { writersLadder } from "./writers-amount.js";
+import { writtenScales } from "./written-scales.js";
 
 export interface AmountReader {
   readonly measures: MeasureSystem;
@@ -22,6 +26,10 @@ export interface PresentedAmount {
   readonly exact: RationalText | null;
   readonly unit: { readonly id: UnitRef; readonly name: string };
   readonly text: string;
+  /** The unit that `text` begins with, which may be another of the ladder. */
+  readonly saidIn: UnitRef;
+  /** The lower end as `text` rounds it, in that unit. */
+  readonly rounded: number;
   /** The same as `value` by mass and by volume, through the food's own facts as bought; null where one is missing. */
   readonly grams: number | null;
   readonly millilitres: number | null;
@@ -47,30 +55,30 @@ const lowIn = (amount: BaseAmount | null, dimension: "MASS" | "VOLUME", facts: M
   return converted?.ok === true ? converted.amount.low : null;
 };
 
-interface Ends {
-  readonly low: number;
-  readonly high: number;
+interface Weights {
+  readonly grams: number | null;
+  readonly millilitres: number | null;
 }
 
-const present = (
-  scales: readonly Scale[],
-  { low, high }: Ends,
-  weights: { readonly grams: number | null; readonly millilitres: number | null },
+/** Text and unit of an amount on its ladder. */
+const said = (
+  { scales, low, high }: OnLadder,
   facts: MeasureFacts,
   reader: AmountReader,
-): PresentedAmount => {
-  const textReader = { measures: reader.measures, locale: readerLocale(reader.locale) };
+): Pick<PresentedAmount, "unit" | "text" | "saidIn" | "rounded"> & { readonly size: number } => {
+  const locale = readerLocale(reader.locale);
+  const textReader = { measures: reader.measures, locale };
+  const own = measuresFor(facts, locale.tag.language, locale.tag.region);
   const from = shownOn(scales, low);
   const { scale, rounded } = from;
-  const bare = scale.unit === "piece" && !facts.measures.some(({ name }) => name === "piece");
+  const bare = scale.unit === "piece" && !own.some(({ name }) => name === "piece");
   const counted = { value: rounded.main, asFraction: scale.style === "FRACTION" && !Number.isInteger(rounded.main) };
   return {
-    value: low / scale.size,
-    upTo: high === low ? null : high / scale.size,
-    exact: exactText(low / scale.size),
-    unit: { id: scale.unit, name: unitName(scale.unit, counted, facts.measures, textReader) },
-    text: amountText(scales, from, low, high, facts.measures, textReader, bare),
-    ...weights,
+    size: scale.size,
+    unit: { id: scale.unit, name: unitName(scale.unit, counted, own, textReader) },
+    text: amountText(scales, from, low, high, own, textReader, bare),
+    saidIn: scale.unit,
+    rounded: from.tiny ? low / scale.size : rounded.value,
   };
 };
 
@@ -78,7 +86,7 @@ const present = (
 const SPOON_GRAMS = 14;
 
 /** Small weights become spoons for readers of ounces, where the food's density is known. */
-const kitchenAmount = (amount: BaseAmount, facts: MeasureFacts, measures: MeasureSystem): BaseAmount => {
+const inSpoons = (amount: BaseAmount, facts: MeasureFacts, measures: MeasureSystem): BaseAmount => {
   const weighsInOunces = measures === "US_CUSTOMARY" || measures === "UK_IMPERIAL";
   if (!weighsInOunces || amount.dimension !== "MASS" || amount.high >= SPOON_GRAMS) return amount;
   const poured = inDimension(amount, "VOLUME", facts, null);
@@ -88,18 +96,63 @@ const kitchenAmount = (amount: BaseAmount, facts: MeasureFacts, measures: Measur
 /**
  * A computed amount in the units this reader cooks with: kilograms and litres, or the cups, spoons, pounds and ounces of
  * the reader's measures. Bounds of the rounding: docs/amounts.md. A count without a piece measure of its own is a bare
- * number. Throws a RangeError for negative, reversed or non-finite amounts, which the engine never makes.
+ * number. `form` is that which the amount is measured in. Throws a RangeError for negative, reversed or non-finite amounts,
+ * which the engine never makes.
  */
-export const presentAmount = (amount: BaseAmount, facts: MeasureFacts, reader: AmountReader): PresentedAmount => {
+export const presentAmount = (
+  amount: BaseAmount,
+  facts: MeasureFacts,
+  reader: AmountReader,
+  form: string | null = null,
+): PresentedAmount => {
   checked(amount.low, amount.high);
-  const shown = kitchenAmount(amount, facts, reader.measures);
-  const weights = { grams: lowIn(amount, "MASS", facts), millilitres: lowIn(amount, "VOLUME", facts) };
-  return present(kitchenScales(reader.measures, shown.dimension), shown, weights, facts, reader);
+  const ladder = onLadder(inSpoons(amount, facts, reader.measures), facts, form, reader.measures);
+  const { size, ...shown } = said(ladder, facts, reader);
+  return {
+    value: ladder.low / size,
+    upTo: ladder.high === ladder.low ? null : ladder.high / size,
+    exact: exactText(ladder.low / size),
+    ...shown,
+    grams: lowIn(amount, "MASS", facts),
+    millilitres: lowIn(amount, "VOLUME", facts),
+  };
+};
+
+const weightsInUnit = (low: number, unit: UnitRef, facts: MeasureFacts): Weights => ({
+  grams: lowIn(toDimensionOf(low, unit, "MASS", facts), "MASS", facts),
+  millilitres: lowIn(toDimensionOf(low, unit, "VOLUME", facts), "VOLUME", facts),
+});
+
+/** `value` counts `unit`; the text stands on `ladder`. */
+const inWritersUnit = (
+  low: number,
+  high: number,
+  unit: UnitRef,
+  ladder: OnLadder,
+  facts: MeasureFacts,
+  reader: AmountReader,
+): PresentedAmount => {
+  const { unit: shown, text, saidIn, rounded } = said(ladder, facts, reader);
+  const asFraction = low % 1 !== 0 && standardUnit(unit)?.dimension !== "MASS";
+  const textReader = { measures: reader.measures, locale: readerLocale(reader.locale) };
+  return {
+    value: low,
+    upTo: high === low ? null : high,
+    exact: exactText(low),
+    unit:
+      shown.id === unit
+        ? shown
+        : { id: unit, name: unitName(unit, { value: low, asFraction }, facts.measures, textReader) },
+    text,
+    saidIn,
+    rounded,
+    ...weightsInUnit(low, unit, facts),
+  };
 };
 
 /**
- * An amount in the writer's own unit (a standard unit, `own:…` or `batch`), which it keeps. `low` and `high` count that
- * unit. Same errors as `presentAmount`.
+ * A scaled amount in the writer's own unit (a standard unit, `own:…` or `batch`). `low` and `high` count that unit, and so does
+ * `value`; the text moves along the ladder the unit belongs to, so that 1,050 g read 1.05 kg. Same errors as `presentAmount`.
  */
 export const presentInUnit = (
   low: number,
@@ -107,11 +160,20 @@ export const presentInUnit = (
   unit: UnitRef,
   facts: MeasureFacts,
   reader: AmountReader,
+  form: string | null = null,
 ): PresentedAmount => {
   checked(low, high);
-  const weights = {
-    grams: lowIn(toDimensionOf(low, unit, "MASS", facts), "MASS", facts),
-    millilitres: lowIn(toDimensionOf(low, unit, "VOLUME", facts), "VOLUME", facts),
-  };
-  return present([scaleOfUnit(unit)], { low, high }, weights, facts, reader);
+  return inWritersUnit(low, high, unit, writersLadder(low, high, unit, facts, form, reader.measures), facts, reader);
+};
+
+/** An amount as it was written or printed on a label: its unit stays, and it is not rounded. Same errors as `presentAmount`. */
+export const presentWritten = (
+  low: number,
+  high: number,
+  unit: UnitRef,
+  facts: MeasureFacts,
+  reader: AmountReader,
+): PresentedAmount => {
+  checked(low, high);
+  return inWritersUnit(low, high, unit, { scales: writtenScales(unit), low, high }, facts, reader);
 };

@@ -8,6 +8,8 @@ const isAmountLanguage = (language: string): language is AmountLanguage => langu
 /** Numbers and plurals of one reader's locale. */
 export interface ReaderLocale {
   readonly language: AmountLanguage;
+  /** Subtags of the reader's own tag, for the names of foods; `language` may be one that has no unit words. */
+  readonly tag: { readonly language: string; readonly region: string | null };
   /** A number with at most this many decimals, in Latin digits. */
   readonly decimal: (value: number, places: number) => string;
   /** CLDR category of a shown number: "one", "few", "many", "other". */
@@ -34,8 +36,10 @@ const build = (locale: string): ReaderLocale => {
   );
   const fine = new Intl.NumberFormat(tag, { maximumSignificantDigits: 2, numberingSystem: "latn" });
   const plurals = new Intl.PluralRules(known);
+  const region = tag.slice(tag.indexOf("-") + 1);
   return {
     language: known,
+    tag: { language, region: tag.includes("-") ? region : null },
     decimal: (value, places) => {
       const format = formats[places];
       // Up to where digits are grouped, whole numbers look the same in every locale; most amounts are such.

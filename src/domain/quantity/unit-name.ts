@@ -3,7 +3,7 @@ import type { OwnMeasure } from "../model/food.js";
 import type { ReaderLocale } from "./reader-locale.js";
 import { ownMeasureName, standardUnit } from "./unit.js";
 import { genericUnits, type GenericUnit } from "./units/generic-units.js";
-import { systemNames, unitNames, vesselName, type NameForms } from "./units/unit-names.js";
+import { measureNames, systemNames, unitNames, vesselName, type NameForms } from "./units/unit-names.js";
 
 /** A number as it will be shown. Below one, a vulgar fraction takes the singular in all languages but Polish. */
 export interface ShownNumber {
@@ -57,5 +57,7 @@ export const unitName = (
   const measure = name === null ? undefined : own.find((each) => each.name === name);
   if (measure === undefined)
     return name === null || ref === "piece" ? standardName(ref, shown, reader.measures, reader.locale) : name;
+  const known = reader.locale.language === "en" ? undefined : measureNames.get(measure.one);
+  if (known !== undefined) return pick(known[reader.locale.language], shown, reader.locale);
   return category(shown, reader.locale) === "one" ? measure.one : measure.many;
 };

@@ -73,6 +73,7 @@ export const unitNames: ReadonlyMap<string, NamesByLanguage> = new Map<string, N
   ["tsp", forms("tsp", "TL", "c. à c.", "cdta.|cdtas.", "łyżeczka|łyżeczki|łyżeczek|łyżeczki")],
   ["tbsp", forms("tbsp", "EL", "c. à s.", "cda.|cdas.", "łyżka|łyżki|łyżek|łyżki")],
   ["cup", forms("cup|cups", "Tasse|Tassen", "tasse|tasses", "taza|tazas", "szklanka|szklanki|szklanek|szklanki")],
+  ["pinch", forms("pinch|pinches", "Prise|Prisen", "pincée|pincées", "pizca|pizcas", "szczypta|szczypty|szczypt|szczypty")],
   ["floz", same("fl oz")],
   ["pint", forms("pint|pints", "Pint|Pints", "pinte|pintes", "pinta|pintas", "pinta|pinty|pint|pinty")],
   ["quart", forms("quart|quarts", "Quart|Quarts", "qt", "qt", "kwarta|kwarty|kwart|kwarty")],
@@ -89,6 +90,19 @@ export const unitNames: ReadonlyMap<string, NamesByLanguage> = new Map<string, N
   ["piece", forms("piece|pieces", "Stück", "pièce|pièces", "unidad|unidades", "sztuka|sztuki|sztuk|sztuki")],
   ["dozen", forms("dozen", "Dutzend", "douzaine|douzaines", "docena|docenas", "tuzin|tuziny|tuzinów|tuzina")],
   ["batch", forms("batch|batches", "Ansatz|Ansätze", "fournée|fournées", "tanda|tandas", "partia|partie|partii|partii")],
+]); // prettier-ignore
+
+/** The trade's words for measures that foods name most, by the English word of one: writers name measures once, in theirs. */
+export const measureNames: ReadonlyMap<string, NamesByLanguage> = new Map<string, NamesByLanguage>([
+  ["clove", forms("clove|cloves", "Zehe|Zehen", "gousse|gousses", "diente|dientes", "ząbek|ząbki|ząbków|ząbka")],
+  ["head", forms("head|heads", "Kopf|Köpfe", "tête|têtes", "cabeza|cabezas", "główka|główki|główek|główki")],
+  ["slice", forms("slice|slices", "Scheibe|Scheiben", "tranche|tranches", "rebanada|rebanadas", "kromka|kromki|kromek|kromki")],
+  ["stick", forms("stick|sticks", "Stange|Stangen", "branche|branches", "rama|ramas", "łodyga|łodygi|łodyg|łodygi")],
+  ["sprig", forms("sprig|sprigs", "Zweig|Zweige", "brin|brins", "ramita|ramitas", "gałązka|gałązki|gałązek|gałązki")],
+  ["bunch", forms("bunch|bunches", "Bund", "botte|bottes", "manojo|manojos", "pęczek|pęczki|pęczków|pęczka")],
+  ["tin", forms("tin|tins", "Dose|Dosen", "boîte|boîtes", "lata|latas", "puszka|puszki|puszek|puszki")],
+  ["can", forms("can|cans", "Dose|Dosen", "boîte|boîtes", "lata|latas", "puszka|puszki|puszek|puszki")],
+  ["ladle", forms("ladle|ladles", "Schöpfkelle|Schöpfkellen", "louche|louches", "cucharón|cucharones", "chochla|chochle|chochli|chochli")],
 ]); // prettier-ignore
 
 /** Said beside a unit whose size is not the reader's own. English puts it first, the others in brackets behind. */

@@ -1,0 +1,30 @@
+import type { OwnMeasure } from "../model/food.js";
+import type { MeasureFacts } from "./convert.js";
+import { readersFoodName } from "./food-name.js";
+
+const pieceOf = ({ measures }: MeasureFacts): OwnMeasure | undefined => measures.find(({ name }) => name === "piece");
+
+/** The word for a whole piece is the food's own name: an egg, never a head of garlic. */
+export const isNamedAfterFood = (facts: MeasureFacts): boolean => {
+  const piece = pieceOf(facts);
+  return piece !== undefined && (facts.names ?? []).some(({ one }) => one === piece.one);
+};
+
+const known = new WeakMap<readonly OwnMeasure[], Map<string, readonly OwnMeasure[]>>();
+
+/** Measures with the piece in the reader's words, where the writer's word for it is the food's name: 7 Eier. */
+export const measuresFor = (facts: MeasureFacts, language: string, region: string | null): readonly OwnMeasure[] => {
+  const { measures, names } = facts;
+  if (names === undefined || measures.length === 0 || !isNamedAfterFood(facts)) return measures;
+  const locales = known.get(measures) ?? new Map<string, readonly OwnMeasure[]>();
+  known.set(measures, locales);
+  const key = `${language}-${region ?? ""}`;
+  const found = locales.get(key);
+  if (found !== undefined) return found;
+  const name = readersFoodName({ slug: "", names }, language, region);
+  const local = measures.map((each) =>
+    each.name === "piece" && name !== null ? { ...each, one: name.one, many: name.many } : each,
+  );
+  locales.set(key, local);
+  return local;
+};
