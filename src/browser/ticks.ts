@@ -7,14 +7,15 @@ function remember(list: HTMLFormElement, key: string): void {
   if (store === null) return;
   const boxes = [...list.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
   const show = (): void => {
-    const got = new Set((store.getItem(key) ?? "").split("\n"));
-    for (const box of boxes) box.checked = got.has(box.value);
+    const kept = store.getItem(key);
+    const got = new Set((kept ?? "").split("\n"));
+    // What is in the house is ticked until the reader says otherwise.
+    for (const box of boxes) box.checked = kept === null ? box.defaultChecked : got.has(box.value);
   };
   show();
   list.addEventListener("change", () => {
     const got = boxes.filter(({ checked }) => checked).map(({ value }) => value);
-    if (got.length === 0) store.removeItem(key);
-    else store.setItem(key, got.join("\n"));
+    store.setItem(key, got.join("\n"));
   });
   list.addEventListener("reset", () => store.removeItem(key));
   // The same list in another window.

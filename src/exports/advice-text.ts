@@ -16,6 +16,36 @@ const days = (count: number): string => (count === 1 ? "1 day" : `${shortNumber(
 
 const shortNumber = (value: number): string => String(Number(value.toFixed(1)));
 
+/** "Eat it" is plain where only one meal comes too late. */
+function wayText(advice: Advice, words: AdviceWords, [only, ...others]: readonly string[]): string {
+  if (advice.code !== "EAT_EARLIER" || others.length > 0 || advice.meal !== only) return adviceText(advice, words);
+  return `Eat it by day ${advice.latestDay}.`;
+}
+
+/** The simplest first; what is not listed is no way out but a thing to know, and stands last. */
+const waysOut: readonly Advice["code"][] = ["EAT_EARLIER", "SWAP_DAYS", "FREEZE", "MAKE_LATER", "SHOP_TWICE"];
+
+/**
+ * Ways out, the simplest first, each after the first with an "or"; then what to know.
+ *
+ * @param tooLateFor the meals that it is about, which stand beside it
+ */
+export function adviceTexts(
+  advice: readonly Advice[],
+  words: AdviceWords,
+  tooLateFor: readonly string[] = [],
+): readonly string[] {
+  const ways = waysOut.flatMap((code) => advice.filter((each) => each.code === code));
+  const known = advice.filter(({ code }) => !waysOut.includes(code));
+  return [
+    ...ways.map((each, at) => {
+      const said = wayText(each, words, tooLateFor);
+      return at === 0 ? said : `Or ${said.charAt(0).toLowerCase()}${said.slice(1)}`;
+    }),
+    ...known.map((each) => adviceText(each, words)),
+  ];
+}
+
 /** One or two sentences in English: what to do, for which meal, on which day after the session. */
 export function adviceText(advice: Advice, words: AdviceWords): string {
   switch (advice.code) {
@@ -33,12 +63,12 @@ export function adviceText(advice: Advice, words: AdviceWords): string {
       const meals = advice.meals.map(
         ({ meal, day, notBefore }) => `"${words.meal(meal)}" (day ${day}) not before day ${notBefore}`,
       );
-      return `Or make the share of ${words.component(advice.component)} for ${joined(meals)}.`;
+      return `Make the share of ${words.component(advice.component)} for ${joined(meals)}.`;
     }
     case "SWAP_DAYS":
-      return `Or eat "${words.meal(advice.meal)}" and "${words.meal(advice.with)}" on each other's days.`;
+      return `Eat "${words.meal(advice.meal)}" and "${words.meal(advice.with)}" on each other's days.`;
     case "EAT_EARLIER":
-      return `Or eat "${words.meal(advice.meal)}" on day ${advice.latestDay} at the latest.`;
+      return `Eat "${words.meal(advice.meal)}" by day ${advice.latestDay}.`;
     case "SHOP_TWICE": {
       const meals = advice.meals.map((meal) => `"${words.meal(meal)}"`);
       return `Buy the ${words.food(advice.food)} for ${joined(meals)} later, not before day ${advice.notBefore}.`;

@@ -24,9 +24,13 @@ function tagOf(locale: string): string {
 /** Editions of the locale data differ in which space they write. */
 const spaced = (text: string): string => text.replace(/[\u00a0\u202f]/g, " ");
 
-/** "09:30", of an ISO instant, in a zone. */
-export const timeText = (instant: string, zone: string, locale: string): string =>
-  spaced(formatOf(locale, zone, { hour: "2-digit", minute: "2-digit" }).format(new Date(instant)));
+/** "09:30", of an ISO instant, in a zone; "9:30 AM" where the clock has twelve hours. */
+export const timeText = (instant: string, zone: string, locale: string): string => {
+  const both = formatOf(locale, zone, { hour: "2-digit", minute: "2-digit" });
+  const twelve = both.resolvedOptions().hour12 === true;
+  const format = twelve ? formatOf(locale, zone, { hour: "numeric", minute: "2-digit" }) : both;
+  return spaced(format.format(new Date(instant)));
+};
 
 /** "Sunday, 1 March 2026" of an ISO date. Put together here: editions of the locale data differ in what joins the parts. */
 export const dateText = (date: string, locale: string): string => {

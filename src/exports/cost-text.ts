@@ -15,5 +15,5 @@ export function costText(cost: Cost, servings: number | null, words: Words, food
     cost.perServing === null || servings === null
       ? []
       : [words.perServing(moneyText(cost.perServing), String(servings))];
-  return [[words.atTill(moneyText(cost.atTill)), ...each].join(", "), ...unpriced].join("; ");
+  return [`${[words.atTill(moneyText(cost.atTill)), ...each].join(", ")}.`, ...unpriced].join(" ");
 }

@@ -11,6 +11,9 @@ export type Line = readonly Inline[];
 /** Lines that belong together, each begun anew. */
 export type Lines = readonly Line[];
 
+/** TICKS: things to tick off. TICKED: those that are ticked already. STEPS: in order. */
+export type ListKind = "ITEMS" | "TICKS" | "TICKED" | "STEPS";
+
 /**
  * A document before it is Markdown or HTML: what is said and in what order. Every way out for reading is drawn from the same
  * blocks, so that all say the same words; drawing escapes every text.
@@ -18,8 +21,7 @@ export type Lines = readonly Line[];
 export type Block =
   | { readonly kind: "HEADING"; readonly level: 1 | 2 | 3; readonly text: string }
   | { readonly kind: "PARAGRAPH"; readonly lines: Lines }
-  /** TICKS: things to tick off. STEPS: in order. */
-  | { readonly kind: "LIST"; readonly of: "ITEMS" | "TICKS" | "STEPS"; readonly items: readonly Lines[] }
+  | { readonly kind: "LIST"; readonly of: ListKind; readonly items: readonly Lines[] }
   /** The first cell of a row names it. Every row is as long as `head`. */
   | { readonly kind: "TABLE"; readonly head: readonly string[]; readonly rows: readonly (readonly Lines[])[] };
 
@@ -35,7 +37,7 @@ export const heading = (level: 1 | 2 | 3, words: string): Block => ({ kind: "HEA
 export const paragraph = (...lines: Lines): Block => ({ kind: "PARAGRAPH", lines });
 
 /** No block where there is no item. */
-export const listOf = (of: "ITEMS" | "TICKS" | "STEPS", items: readonly Lines[]): readonly Block[] =>
+export const listOf = (of: ListKind, items: readonly Lines[]): readonly Block[] =>
   items.length === 0 ? [] : [{ kind: "LIST", of, items }];
 
 /** No block where there is no row. */

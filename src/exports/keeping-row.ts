@@ -1,6 +1,7 @@
 import { daysAfter } from "../domain/plan/session-date.js";
 import type { Basis, StorageGuidance } from "../domain/storage/guidance.js";
 import { dateText, momentText } from "./clock-text.js";
+import { degreeText } from "./degree-text.js";
 import type { NameBook } from "./name-book.js";
 import { sourceText } from "./source-text.js";
 
@@ -29,7 +30,7 @@ export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: stri
       ...(purpose === "QUALITY" ? [words.forQuality] : []),
       ...(limitedBy === null ? [] : [words.limitedBy(book.subject(limitedBy))]),
     ].join(", "),
-    how: [container, condition].filter((each) => each !== null).join(", "),
+    how: degreeText([container, condition].filter((each) => each !== null).join(", ")),
     // A meal keeps as its parts do, and each of those has a row of its own.
     whoSays: basis.filter(({ decides }) => decides || subject.kind !== "MEAL").map((each) => basisText(each, book)),
   };
@@ -57,7 +58,7 @@ function basisText(basis: Basis, { words, number }: NameBook): string {
     ...(note === null ? [] : [note]),
     ...(decides ? [words.decides] : []),
   ];
-  return `${says}: ${sourceText(source)}${beside.length === 0 ? "" : ` (${beside.join("; ")})`}`;
+  return degreeText(`${says}: ${sourceText(source)}${beside.length === 0 ? "" : ` (${beside.join("; ")})`}`);
 }
 
 /** The local date of a day after the session, where there is one: "Tuesday 3 March 2026". */

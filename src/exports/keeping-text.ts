@@ -1,5 +1,6 @@
 import type { StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
-import { adviceText, type AdviceWords } from "./advice-text.js";
+import { degreeText } from "./degree-text.js";
+import { adviceTexts, type AdviceWords } from "./advice-text.js";
 
 const places = { FRIDGE: "in the fridge", FREEZER: "in the freezer", ROOM: "at room temperature" } as const;
 
@@ -26,7 +27,7 @@ export function lateLines({ guidance }: StorageAnswer, words: AdviceWords): read
   const late = guidance.filter(({ tooLateFor }) => tooLateFor.length > 0);
   return late.map((each) => {
     const meals = each.tooLateFor.map((meal) => `"${words.meal(meal)}"`).join(", ");
-    const advice = each.advice.map((one) => adviceText(one, words)).join(" ");
+    const advice = adviceTexts(each.advice, words, each.tooLateFor).join(" ");
     return `Too late for ${meals}: ${nameOf(each.subject, words)} keeps ${days(each)}. ${advice}`.trimEnd();
   });
 }
@@ -36,7 +37,7 @@ function placeText(guidance: StorageGuidance): string {
   const until = guidance.keepUntil === null ? "" : ` (until ${guidance.keepUntil})`;
   const parts = [guidance.container, guidance.condition].filter((part) => part !== null).map((part) => `, ${part}`);
   const source = deciding === undefined ? "" : ` [${deciding.source.title}]`;
-  return `${days(guidance)} ${places[guidance.place]}${until}${parts.join("")}${source}`;
+  return degreeText(`${days(guidance)} ${places[guidance.place]}${until}${parts.join("")}${source}`);
 }
 
 const days = ({ days: count }: StorageGuidance): string =>

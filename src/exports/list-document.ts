@@ -12,7 +12,7 @@ import { wordsFor } from "./words.js";
 export interface ListInput {
   readonly list: ShoppingList;
   /** The plans it is for, in the order asked for. */
-  readonly plans: readonly Pick<PlanBundle, "plan">[];
+  readonly plans: readonly Pick<PlanBundle, "plan" | "components">[];
   readonly reader: Reader;
   /** Servings, where the list is for one plan; null for several. */
   readonly servings: number | null;
@@ -24,12 +24,18 @@ export function listDocument({ list, plans, reader, servings }: ListInput): read
   const titles = plans.map(({ plan }) => plan.title).join(", ");
   const names = new Map(list.lines.map(({ food }) => [food.slug, foodWords(food, reader.locale).one]));
   const name = (slug: string): string => names.get(slug) ?? slug;
+  const titlesMade = new Map(
+    plans.flatMap(({ components }) => components.map((made): [string, string] => [made.slug, made.title])),
+  );
   const titlesOfMeals = new Map(plans.flatMap(({ plan }) => plan.meals.map(({ slug, title }) => [slug, title])));
   return [
     heading(1, words.shoppingListFor(titles)),
     ...(servings === null ? [] : [paragraph([text(`${words.forServings(String(servings))}.`)])]),
     ...listBlocks(list, reader, plans.length > 1, 2),
     paragraph([text(costText(list.cost, servings, words, name))]),
-    ...warningsSection(list.warnings, words, { thing: name, meal: (slug) => titlesOfMeals.get(slug) ?? slug }),
+    ...warningsSection(list.warnings, words, {
+      thing: (slug) => titlesMade.get(slug) ?? name(slug),
+      meal: (slug) => titlesOfMeals.get(slug) ?? slug,
+    }),
   ];
 }

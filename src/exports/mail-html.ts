@@ -27,7 +27,7 @@ const styles: Readonly<Record<HtmlElement, string>> = {
 /** Mail programs know left and right, not start. */
 const skinOf = (direction: "ltr" | "rtl"): HtmlSkin => ({
   attributes: (element) => ` style="${styles[element].replace("START", direction === "ltr" ? "left" : "right")}"`,
-  tick: (label) => `&#9744; ${label}`,
+  tick: (label, done) => `${done ? "&#9745;" : "&#9744;"} ${label}`,
   headingsBelow: 0,
 });
 

@@ -19,5 +19,6 @@ export function namedWarning(warning: Warning, { thing, meal }: WarningNames): W
       const slug = facts[key];
       return typeof slug === "string" ? [[key, name(slug)] as [string, string]] : [];
     });
-  return { ...warning, ...Object.fromEntries([...renamed(things, thing), ...renamed(meals, meal)]), path: [] };
+  const named = { ...warning, ...Object.fromEntries([...renamed(things, thing), ...renamed(meals, meal)]), path: [] };
+  return named.code === "BUY_LATER" ? { ...named, meals: named.meals.map(meal) } : named;
 }

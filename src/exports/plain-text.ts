@@ -5,8 +5,9 @@ import { costText } from "./cost-text.js";
 import { keepingLines } from "./keeping-text.js";
 import { lineText } from "./line-text.js";
 import { nameBook } from "./name-book.js";
-import { warningText } from "./problem-text.js";
-import { byAisle, shoppingText } from "./shopping-text.js";
+import { byAisle, codeWords, coveredLines, shoppingText } from "./shopping-text.js";
+import { warningLines } from "./warning-lines.js";
+import { wordsFor } from "./words.js";
 
 /** What is written out, and for whom. */
 export type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
@@ -14,7 +15,11 @@ export type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "r
 /** A plan computed, as text for a terminal: components, meals, list by aisle, keeping, warnings. Lines end in \n. */
 export function plainText({ scaled, list, storage, reader }: PlainTextInput): string {
   const book = nameBook(scaled.bundle, reader);
-  const warnings = [...scaled.warnings, ...list.warnings, ...storage.warnings].map(warningText);
+  const told = [...scaled.warnings, ...list.warnings, ...storage.warnings];
+  const warnings = warningLines(
+    told.filter(({ code }) => code !== "PRICE_UNKNOWN"),
+    book,
+  );
   return [
     `${scaled.bundle.plan.title}, for ${scaled.servings}`,
     ...section(
@@ -31,9 +36,13 @@ export function plainText({ scaled, list, storage, reader }: PlainTextInput): st
     ...section(
       "Buy",
       byAisle(list.lines).flatMap(([aisle, lines]) => [
-        `  ${aisle}`,
+        `  ${codeWords(aisle)}`,
         ...lines.map((line) => `    ${buyText(line, reader)}`),
       ]),
+    ),
+    ...section(
+      book.words.inTheHouse,
+      coveredLines(list.lines).map((line) => `    ${buyText(line, reader)}`),
     ),
     ...section("", [`  ${costText(list.cost, scaled.servings, book.words, book.food)}`]),
     ...section(
@@ -49,9 +58,10 @@ export function plainText({ scaled, list, storage, reader }: PlainTextInput): st
 }
 
 function buyText(line: ShoppingLine, reader: PlainTextInput["reader"]): string {
-  const { food, need, onHand, packs, price } = shoppingText(line, reader, false);
-  const bought = packs === null ? "" : `  →  ${packs}${price === null ? "" : ` = ${price}`}`;
-  return `${food}: ${[need, onHand].filter((each) => each !== null).join(", ")}${bought}`;
+  const { food, need, onHand, take, price, optional } = shoppingText(line, reader, false);
+  const bought = take === null || take === need ? "" : `  →  ${take}${price === null ? "" : ` = ${price}`}`;
+  const said = [need, onHand, optional ? wordsFor(reader.locale).optional : null];
+  return `${food}: ${said.filter((each) => each !== null).join(", ")}${bought}`;
 }
 
 const section = (title: string, lines: readonly string[]): readonly string[] =>

@@ -5,8 +5,8 @@ import { markupText } from "./markup-text.js";
 export interface HtmlSkin {
   /** Attributes of an element, from a leading space on; empty where it has none. */
   readonly attributes: (element: HtmlElement) => string;
-  /** What stands before the text of a thing to tick off; `label` is escaped already. */
-  readonly tick: (label: string) => string;
+  /** A thing to tick off, or one that is ticked already; `label` is escaped already. */
+  readonly tick: (label: string, done: boolean) => string;
   /** Added to the level of every heading. */
   readonly headingsBelow: number;
 }
@@ -31,7 +31,7 @@ function blockHtml(block: Block, skin: HtmlSkin): string {
       const element = block.of === "STEPS" ? "ol" : "ul";
       const items = block.items.map((item) => {
         const said = linesHtml(item, skin);
-        return `<li${attributes("li")}>${block.of === "TICKS" ? skin.tick(said) : said}</li>`;
+        return `<li${attributes("li")}>${block.of === "TICKS" || block.of === "TICKED" ? skin.tick(said, block.of === "TICKED") : said}</li>`;
       });
       return `<${element}${attributes(element)}>\n${items.join("\n")}\n</${element}>`;
     }

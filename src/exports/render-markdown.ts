@@ -1,4 +1,4 @@
-import type { Block, Inline, Line, Lines } from "./document.js";
+import type { Block, Inline, Line, Lines, ListKind } from "./document.js";
 import { markdownAddress, markdownText } from "./markdown-text.js";
 
 /** Blocks as CommonMark. A table becomes a list, because CommonMark has none and newsletters differ in theirs. Lines end in \n. */
@@ -37,9 +37,17 @@ function blockText(block: Block, marks: ListMarks): string {
   }
 }
 
-function markOf(of: "ITEMS" | "TICKS" | "STEPS", at: number, { bullet, after }: ListMarks): string {
-  if (of === "STEPS") return `${at + 1}${after} `;
-  return of === "TICKS" ? `${bullet} [ ] ` : `${bullet} `;
+function markOf(of: ListKind, at: number, { bullet, after }: ListMarks): string {
+  switch (of) {
+    case "STEPS":
+      return `${at + 1}${after} `;
+    case "TICKS":
+      return `${bullet} [ ] `;
+    case "TICKED":
+      return `${bullet} [x] `;
+    case "ITEMS":
+      return `${bullet} `;
+  }
 }
 
 /** What hangs under an item is indented by the width of its mark. */

@@ -3,7 +3,7 @@ import { renderHtml, type HtmlSkin } from "./render-html.js";
 
 const skin: HtmlSkin = {
   attributes: () => "",
-  tick: (label) => `<label><input type="checkbox"> ${label}</label>`,
+  tick: (label, done) => `<label><input type="checkbox"${done ? " checked" : ""}> ${label}</label>`,
   headingsBelow: 1,
 };
 

@@ -4,7 +4,7 @@ import type { Plan } from "../domain/model/plan.js";
 import type { Reader } from "../domain/plan/plan-answer.js";
 import type { ScaledLine } from "../domain/plan/scaled.js";
 import type { MeasureFacts } from "../domain/quantity/convert.js";
-import { presentAmount, presentInUnit, type PresentedAmount } from "../domain/quantity/format.js";
+import { presentAmount, presentInUnit, presentWritten, type PresentedAmount } from "../domain/quantity/format.js";
 import { toNumber } from "../domain/quantity/rational.js";
 import { standardUnit } from "../domain/quantity/unit.js";
 
@@ -45,13 +45,26 @@ export const showAmount = (amount: BaseAmount, facts: MeasureFacts, show: Show):
 
 /** A written amount, in the writer's own unit. */
 export const showWritten = ({ low, high, unit }: Measured, facts: MeasureFacts, show: Show): ShownAmount =>
-  shown(presentInUnit(toNumber(low), toNumber(high), unit, facts, show));
+  shown(presentWritten(toNumber(low), toNumber(high), unit, facts, show));
 
 /** A scaled line, in the writer's own unit unless the reader cooks with others; null for TO_TASTE. */
-export function showScaledLine({ amount, inUnit }: ScaledLine, facts: MeasureFacts, show: Show): ShownAmount | null {
+export function showScaledLine(line: ScaledLine, facts: MeasureFacts, show: Show): ShownAmount | null {
+  const presented = presentScaledLine(line, facts, show);
+  return presented === null ? null : shown(presented);
+}
+
+/** The same with what only words are made from. */
+export function presentScaledLine(
+  { amount, inUnit, item, line }: ScaledLine,
+  facts: MeasureFacts,
+  show: Show,
+): PresentedAmount | null {
   if (amount === null) return null;
-  if (inUnit === null || show.converts) return showAmount(amount, facts, show);
-  return shown(presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, show));
+  // The form is that of the food written, not of one that took its place.
+  const swapped = item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food;
+  const form = swapped ? null : line.form;
+  if (inUnit === null || show.converts) return presentAmount(amount, facts, show, form);
+  return presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, show, form);
 }
 
 /** An exact ratio as the nearest double. */

@@ -6,7 +6,7 @@ import { english } from "./words/english.js";
 
 /** Column names of the shopping list as a table. */
 export type CsvColumn =
-  "aisle" | "food" | "need" | "unit" | "onHand" | "toBuy" | "packs" | "price" | "currency" | "uses";
+  "aisle" | "food" | "need" | "unit" | "onHand" | "toBuy" | "packs" | "price" | "currency" | "uses" | "optional";
 
 /**
  * Every fixed word of every way out, for one language. Numbers and amounts arrive as text, written for the reader's locale.
@@ -20,7 +20,7 @@ export interface Words {
   readonly days: (count: string) => string;
   readonly hours: (count: string) => string;
   readonly foods: (count: string) => string;
-  readonly batches: (count: string) => string;
+  readonly roughly: (amount: string) => string;
   readonly dayOfPlan: (day: number) => string;
   readonly by: string;
   readonly revision: (number: number, date: string) => string;
@@ -46,6 +46,8 @@ export interface Words {
   readonly shoppingListFor: (plans: string) => string;
   readonly packOf: (count: string, pack: string, content: string) => string;
   readonly buy: string;
+  /** Title over what need not be bought. */
+  readonly inTheHouse: string;
   readonly uses: string;
   readonly partsOver: (parts: string) => string;
   readonly cost: string;

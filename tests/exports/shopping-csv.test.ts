@@ -8,7 +8,19 @@ import { shoppingCsv } from "../../src/exports/shopping-csv.js";
 import { answerOf, demoBundle, sundayHousehold } from "./demo-answer.js";
 import { hostileText } from "./hostile-text.js";
 
-const columns = ["aisle", "food", "need", "unit", "on hand", "to buy", "packs", "price", "currency", "uses"];
+const columns = [
+  "aisle",
+  "food",
+  "need",
+  "unit",
+  "on hand",
+  "to buy",
+  "packs",
+  "price",
+  "currency",
+  "uses",
+  "optional",
+];
 
 type Row = Readonly<Record<string, string>>;
 

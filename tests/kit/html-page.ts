@@ -59,3 +59,17 @@ export function byId(html: string, id: string): Element {
   if (found === undefined) throw new Error(`there is no element with the id ${id}`);
   return found;
 }
+
+const linesOf = new Set(
+  "li p td th dt dd h1 h2 h3 h4 label legend option caption summary figcaption time title text".split(" "),
+);
+
+const holdsLines = (node: Node): boolean =>
+  "childNodes" in node &&
+  node.childNodes.some((child) => (isElement(child) && linesOf.has(child.tagName)) || holdsLines(child));
+
+/** What a reader sees, a line for every element that holds no other line; a break parts lines. */
+export const htmlLines = (html: string): readonly string[] =>
+  elementsOf(html.replaceAll("<br>", " | "))
+    .filter((element) => linesOf.has(element.tagName) && !holdsLines(element))
+    .map((element) => textOf(element).replace(/\s+/g, " ").trim());

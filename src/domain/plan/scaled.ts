@@ -73,6 +73,8 @@ export interface Use {
   readonly part: string | null;
   readonly asWritten: string;
   readonly amount: BaseAmount | null;
+  /** Its line may be left out. */
+  readonly optional: boolean;
 }
 
 export interface ShoppingLine {

@@ -40,6 +40,7 @@ const useOf = ({ source, part, dimension, low, high }: Contribution<Source>): Us
   part,
   asWritten: source.line.line.written,
   amount: dimension === null ? null : { dimension, low, high },
+  optional: source.line.line.optional,
 });
 
 interface Bought {

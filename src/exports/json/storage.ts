@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Basis, StorageAnswer, StorageGuidance } from "../../domain/storage/guidance.js";
-import { adviceText, type AdviceWords } from "../advice-text.js";
+import { adviceTexts, type AdviceWords } from "../advice-text.js";
 import { showAmount } from "../shown-amount.js";
 import { sourceSchema } from "./amount.js";
 import { day, instant, list, named, text, texts, type Json } from "./named-schema.js";
@@ -110,7 +110,7 @@ const guidanceJson = (
   limitedBy: guidance.limitedBy && things.named(guidance.limitedBy),
   scope: guidance.scope,
   tooLateFor: guidance.tooLateFor.map((meal) => things.named({ kind: "MEAL", slug: meal })),
-  advice: guidance.advice.map((advice) => adviceText(advice, words)),
+  advice: adviceTexts(guidance.advice, words, guidance.tooLateFor),
 });
 
 export function storageJson({ guidance, unknown, warnings }: StorageAnswer, things: ThingsOfPlan): StorageJson {

@@ -3,13 +3,12 @@ import { allergenGroups, type AllergenGroups } from "../allergen-groups.js";
 import { minutesText } from "../minutes-text.js";
 import { moneyText } from "../money-text.js";
 import { nameBook } from "../name-book.js";
-import { byAisle } from "../shopping-text.js";
 import { sourceText } from "../source-text.js";
 import { writingDirection } from "../writing-direction.js";
 import type { PlanCard } from "./card-shape.js";
 import { groupTerms } from "./contents-part.js";
 import { dayName } from "./plan-view.js";
-import { aisleName, shelfLine } from "./shopping-part.js";
+import { aislesOf, shelfLine } from "./shopping-part.js";
 
 export function planCard(answer: PlanAnswer, page: string): PlanCard {
   const { publication, scaled, reader, session, list } = answer;
@@ -33,8 +32,8 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
     meals: scaled.meals
       .toSorted((a, b) => a.meal.day - b.meal.day)
       .map(({ meal }) => ({ day: dayName(meal.day, answer), title: meal.title })),
-    aisles: byAisle(list.lines).map(([aisle, lines]) => ({
-      title: aisleName(aisle),
+    aisles: aislesOf(list.lines, book.words).map(({ title, lines }) => ({
+      title,
       lines: lines.map((line) => {
         const { food, take, notes } = shelfLine(line, book);
         return { id: line.food.slug, food, take: take ?? "", notes: notes.join("; ") };

@@ -1,7 +1,7 @@
 import type { Warning } from "../../domain/problem.js";
 import type { Caution } from "../../domain/storage/cautions.js";
-import { namedWarning, type WarningNames } from "../named-warning.js";
-import { warningText } from "../problem-text.js";
+import type { WarningNames } from "../named-warning.js";
+import { warningLines } from "../warning-lines.js";
 import { sourcesText } from "../source-text.js";
 import { markup, type Content } from "./markup.js";
 import { part, type PlanView } from "./plan-view.js";
@@ -19,7 +19,7 @@ ${about.length > 0 && markup`<p class="aside">Here for: ${about.map(book.subject
 <p class="quiet">${sourcesText([source, ...restsOn])}</p></li>`,
   )}</ul>`;
 
-/** What the reader should know beside an answer that stands, in the order in which it was found, each once. */
+/** What the reader should know beside an answer that stands, in the order in which it was found, one line a kind. */
 export function warningsPart({ answer, book }: PlanView): Content {
   const texts = warningTexts([...answer.scaled.warnings, ...answer.list.warnings, ...answer.storage.warnings], book);
   return (
@@ -28,6 +28,9 @@ export function warningsPart({ answer, book }: PlanView): Content {
   );
 }
 
-export const warningTexts = (warnings: readonly Warning[], names: WarningNames): readonly string[] => [
-  ...new Set(warnings.map((warning) => warningText(namedWarning(warning, names)))),
-];
+/** Prices that nobody knows are named with the cost. */
+export const warningTexts = (warnings: readonly Warning[], names: WarningNames): readonly string[] =>
+  warningLines(
+    warnings.filter(({ code }) => code !== "PRICE_UNKNOWN"),
+    names,
+  );

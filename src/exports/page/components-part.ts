@@ -1,9 +1,8 @@
 import type { ScaledComponent } from "../../domain/plan/scaled.js";
+import { batchesText } from "../component-text.js";
 import { lineParts } from "./line-parts.js";
 import { markup, type Content } from "./markup.js";
 import { folded, lineMarkup, part, type PlanView } from "./plan-view.js";
-
-const shortNumber = (value: number): string => String(Number(value.toFixed(2)));
 
 /** What is made in the session: how much, in how many batches, for what, and what stays over. */
 export function componentsPart(view: PlanView): Content {
@@ -21,7 +20,14 @@ function componentMarkup(scaled: ScaledComponent, view: PlanView): Content {
   const nothing = batches === 0;
   const facts: readonly (readonly [string, Content])[] = [
     ["Make", nothing ? "nothing: it is in the house" : show(made)],
-    ...(nothing ? [] : [["Batches", `${shortNumber(batches)}${loads > 1 ? `, in ${loads} goes` : ""}`] as const]),
+    ...(nothing
+      ? []
+      : [
+          [
+            "Batches",
+            `${batchesText(batches, book.reader, book.words)}${loads > 1 ? `, in ${loads} goes` : ""}`,
+          ] as const,
+        ]),
     ...(onHand.high > 0 ? [["In the house", show(onHand)] as const] : []),
     ["Eaten", show(used)],
     ["Left over", leftOver.high > 0 ? show(leftOver) : "nothing"],

@@ -2,12 +2,11 @@ import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import { nameBook, type NameBook } from "../name-book.js";
-import { byAisle } from "../shopping-text.js";
 import { warningTexts } from "./care-part.js";
 import { attributes, markup, type Content } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import type { PageLinks } from "./page-links.js";
-import { aisleName, costMarkup, shelfLine } from "./shopping-part.js";
+import { aislesOf, costMarkup, shelfLine } from "./shopping-part.js";
 
 /** A plan on a list, and for how many it was worked out. */
 export interface ListedPlan {
@@ -56,9 +55,9 @@ export function listPage({ plans, list, reader, links, address }: ListPageInput)
         markup`<li><a href="${each.address}">${each.bundle.plan.title}</a> <b>${people(each.servings)}</b></li>`,
     )}</ul></header>
 <form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-list": address })}>
-<div class="aisles">${byAisle(list.lines).map(
-      ([aisle, lines]) => markup`<fieldset class="aisle"><legend>${aisleName(aisle)}</legend>
-<ul>${lines.map((line) => tickMarkup(line, book, several))}</ul></fieldset>`,
+<div class="aisles">${aislesOf(list.lines, book.words).map(
+      ({ title, lines, covered }) => markup`<fieldset class="aisle"><legend>${title}</legend>
+<ul>${lines.map((line) => tickMarkup(line, book, several, covered))}</ul></fieldset>`,
     )}</div>
 <p class="onward"><button type="reset">Take all ticks away</button></p></form>
 <section class="sum" aria-labelledby="cost-title"><h2 id="cost-title">What it costs</h2>${costMarkup(
@@ -73,8 +72,8 @@ ${
   });
 }
 
-function tickMarkup(line: ShoppingLine, book: NameBook, several: boolean): Content {
+function tickMarkup(line: ShoppingLine, book: NameBook, several: boolean, covered: boolean): Content {
   const { food, take, price, notes } = shelfLine(line, book, several);
-  return markup`<li><label><input type="checkbox"${attributes({ name: "got", value: line.food.slug })}>
+  return markup`<li><label><input type="checkbox"${attributes({ name: "got", value: line.food.slug, checked: covered })}>
 <span class="thing"><b>${food}</b>${take !== null && ` ${take}`}${price !== null && markup` <span class="price">${price}</span>`}${notes.length > 0 && markup`<span class="quiet"> ${notes.join("; ")}</span>`}</span></label></li>`;
 }

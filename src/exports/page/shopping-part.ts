@@ -1,10 +1,10 @@
-import type { Money } from "../../domain/model/amount.js";
+import type { BaseAmount, Money } from "../../domain/model/amount.js";
 import type { Cost, ShoppingLine } from "../../domain/plan/scaled.js";
 import { moneyText } from "../money-text.js";
-import type { NameBook } from "../name-book.js";
-import { byAisle, codeWords, shoppingText } from "../shopping-text.js";
+import { noFacts, type NameBook } from "../name-book.js";
+import { byAisle, codeWords, coveredLines, isCovered, shoppingText } from "../shopping-text.js";
 import { markup, type Content } from "./markup.js";
-import { packsText } from "./packs-text.js";
+import type { Words } from "../words.js";
 import { part, type PlanView } from "./plan-view.js";
 
 /** What to take from the shelf, as a reader stands before it. */
@@ -26,27 +26,31 @@ export function shelfLine(
   severalPlans = false,
 ): ShelfLine {
   const { food } = line;
-  const { food: name, need, onHand, price } = shoppingText(line, book.reader, severalPlans);
-  const packs = packsText(line, book.reader);
-  const enough = onHand !== null && line.toBuy !== null && line.toBuy.high === 0;
-  const bare = line.toBuy === null || enough ? null : book.show(line.toBuy, food);
+  const { food: name, need, onHand, take, packs, price, optional } = shoppingText(line, book.reader, severalPlans);
   const users = line.uses.map(({ bundle, component, meal }) =>
     [severalPlans ? bundle.plan.title : null, component?.title ?? meal?.title].filter((each) => each).join(": "),
   );
   return {
     food: name,
-    take: packs ?? bare,
+    take,
     price,
     notes: [
-      ...(enough ? ["nothing to buy"] : []),
-      ...(line.need === null ? [need] : packs === null ? [] : [`${book.show(line.need, food)} needed`]),
+      ...(isCovered(line) ? ["nothing to buy"] : []),
+      ...(line.need === null
+        ? [need]
+        : packs === null && onHand === null
+          ? []
+          : [`${book.show(line.need, food)} needed`]),
       ...(line.need !== null && line.open ? [book.words.plusMore] : []),
       ...(onHand === null ? [] : [onHand]),
-      ...line.partsOver.map(({ part: piece, pieces }) => `${piece} of ${Number(pieces.toFixed(2))} left over`),
+      ...(optional ? [book.words.optional] : []),
+      ...line.partsOver.map(({ part: piece, pieces }) => `${piece} of ${book.show(count(pieces), noFacts)} left over`),
     ],
     users: [...new Set(users)],
   };
 }
+
+const count = (pieces: number): BaseAmount => ({ dimension: "COUNT", low: pieces, high: pieces });
 
 /** `dairy-and-eggs` to `Dairy and eggs`. */
 export function aisleName(aisle: string): string {
@@ -54,13 +58,31 @@ export function aisleName(aisle: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
+/** Aisles of the shop, and after them what is in the house already. */
+export interface ListedAisle {
+  readonly title: string;
+  readonly lines: readonly ShoppingLine[];
+  readonly covered: boolean;
+}
+
+export function aislesOf(
+  lines: readonly ShoppingLine[],
+  { inTheHouse }: Pick<Words, "inTheHouse">,
+): readonly ListedAisle[] {
+  const covered = coveredLines(lines);
+  return [
+    ...byAisle(lines).map(([aisle, here]) => ({ title: aisleName(aisle), lines: here, covered: false })),
+    ...(covered.length === 0 ? [] : [{ title: inTheHouse, lines: covered, covered: true }]),
+  ];
+}
+
 /** The list by aisle, with the uses of every line. */
 export function shoppingPart({ answer, book }: PlanView, listAddress: string): Content {
   return part(
     "bought",
     "What to buy",
-    markup`<div class="aisles">${byAisle(answer.list.lines).map(
-      ([aisle, lines]) => markup`<section class="aisle"><h3>${aisleName(aisle)}</h3>
+    markup`<div class="aisles">${aislesOf(answer.list.lines, book.words).map(
+      ({ title, lines }) => markup`<section class="aisle"><h3>${title}</h3>
 <ul class="lines">${lines.map((line) => lineMarkup(line, book))}</ul></section>`,
     )}</div>
 <p class="onward"><a href="${listAddress}">The same list to tick and print</a></p>`,
@@ -94,6 +116,6 @@ export function costMarkup(
     markup`<dl class="tally">${rows.map(
       ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money)}</dd></div>`,
     )}</dl>`,
-    unpriced.length > 0 && markup`<p class="aside">Without a price, and in no sum: ${foods(unpriced)}.</p>`,
+    unpriced.length > 0 && markup`<p class="aside">Not in the total: ${foods(unpriced)}.</p>`,
   ];
 }

@@ -1,5 +1,7 @@
 import type { Basis, StorageGuidance, Subject } from "../../domain/storage/guidance.js";
-import { adviceText } from "../advice-text.js";
+import { adviceTexts } from "../advice-text.js";
+import { degreeText } from "../degree-text.js";
+import { sourceText } from "../source-text.js";
 import { dayText, momentText } from "./dates.js";
 import { markup, type Content } from "./markup.js";
 import { folded, part, type PlanView } from "./plan-view.js";
@@ -58,14 +60,14 @@ function row(guidance: StorageGuidance, before: StorageGuidance | undefined, vie
   return markup`<tr><th scope="row">${same(subject, before?.subject) ? markup`<span class="quiet">${book.subject(subject)}</span>` : book.subject(subject)}</th>
 <td><b>${lengthOf(guidance)}</b> ${places[place]}${until !== null && markup`, <b>until ${until}</b>`}${kept
     .filter((each) => each !== null)
-    .map((each) => markup`<span class="quiet">, ${each}</span>`)}${
+    .map((each) => markup`<span class="quiet">, ${degreeText(each)}</span>`)}${
     limitedBy !== null && markup`<span class="quiet">; ${book.subject(limitedBy)} in it decides</span>`
   }</td>
 <td>${basesMarkup(guidance, view)}</td></tr>
 ${
   guidance.tooLateFor.length > 0 &&
   markup`<tr class="late"><td colspan="3"><p class="flag">Too late for ${guidance.tooLateFor.map((meal) => `“${book.meal(meal)}”`).join(", ")}.</p>
-<ul>${guidance.advice.map((advice) => markup`<li>${adviceText(advice, book)}</li>`)}</ul></td></tr>`
+<ul>${adviceTexts(guidance.advice, book, guidance.tooLateFor).map((advice) => markup`<li>${advice}</li>`)}</ul></td></tr>`
 }`;
 }
 
@@ -88,15 +90,14 @@ const lengthOf = ({ days, counts }: Pick<StorageGuidance, "days" | "counts">): s
 function basisMarkup(basis: Basis, { subject, counts, basis: all }: StorageGuidance, { book }: PlanView): Content {
   const whose = basis.kind === "WRITER" ? "Writer" : `Published${basis.region === null ? "" : ` (${basis.region})`}`;
   const length = basis.printed ?? lengthOf({ days: basis.days, counts });
-  const { title, section } = basis.source;
   const notes = [
     same(basis.of, subject) ? null : `of ${book.subject(basis.of)}`,
     basis.byAnalogy ? "stands in: no figure is published for this very food" : null,
     basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? "the day of making is day 1" : null,
     basis.temperature,
     basis.condition,
-  ].filter((note) => note !== null);
+  ].flatMap((note) => (note === null ? [] : [degreeText(note)]));
   const body = markup`<b>${whose}: ${length}</b>${basis.decides && all.length > 1 && markup` <strong class="decides">decides</strong>`}
-<span class="quiet">${[title, section].filter((each) => each !== null).join(", ")}${notes.map((note) => `; ${note}`)}</span>`;
+<span class="quiet">${sourceText(basis.source)}${notes.map((note) => `; ${note}`)}</span>`;
   return markup`<li>${body}</li>`;
 }

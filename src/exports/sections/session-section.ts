@@ -13,7 +13,10 @@ export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Blo
   const { words } = book;
   if (session === null) {
     return section(2, words.session, [
-      paragraph([text(words.noOrder)], ...sessionProblems.map((problem) => [text(problemText(problem))])),
+      paragraph(
+        [text(words.noOrder)],
+        ...sessionProblems.map((problem) => [text(problemText({ ...problem, path: [] }))]),
+      ),
     ]);
   }
   if (session.tasks.length === 0) return [];

@@ -1,13 +1,14 @@
 import type { Warning } from "../../domain/problem.js";
 import { listOf, plain, section, type Block } from "../document.js";
-import { namedWarning, type WarningNames } from "../named-warning.js";
-import { warningText } from "../problem-text.js";
+import type { WarningNames } from "../named-warning.js";
+import { warningLines } from "../warning-lines.js";
 import type { Words } from "../words.js";
 
-/** What a reader should know beside the answer, each once. Prices that nobody knows are named with the cost. */
+/** What a reader should know beside the answer, one line a kind. Prices that nobody knows are named with the cost. */
 export function warningsSection(warnings: readonly Warning[], words: Words, names: WarningNames): readonly Block[] {
-  const said = warnings
-    .filter(({ code }) => code !== "PRICE_UNKNOWN")
-    .map((warning) => warningText(namedWarning(warning, names)));
-  return section(2, words.warnings, listOf("ITEMS", [...new Set(said)].map(plain)));
+  const said = warningLines(
+    warnings.filter(({ code }) => code !== "PRICE_UNKNOWN"),
+    names,
+  );
+  return section(2, words.warnings, listOf("ITEMS", said.map(plain)));
 }

@@ -1,6 +1,6 @@
 import type { Food } from "../../domain/model/food.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
-import { adviceText, warningText } from "../../services/explain.js";
+import { adviceTexts, warningText } from "../../services/explain.js";
 import type { KeptAlone } from "../../services/guide-alone.js";
 import { showAmount, writersShow, type Show } from "../../services/show-amount.js";
 import { componentIn, foodIn, mealIn, type FrozenPlan } from "../frozen-plan.js";
@@ -14,7 +14,7 @@ export const guidanceInPlan = ({ guidance }: StorageAnswer, plan: ScaledPlanPare
   guidance.map((each) => ({
     guidance: each,
     find: (subject) => keepable(plan.frozen, subject),
-    advice: each.advice.map((advice) => adviceText(advice, wordsOf(plan.frozen, plan.show))),
+    advice: adviceTexts(each.advice, wordsOf(plan.frozen, plan.show), each.tooLateFor),
     plan,
   }));
 
@@ -27,7 +27,7 @@ export const guidanceOfComponent = (
   return guidance.map((each, place) => ({
     guidance: each,
     find: (subject) => keepable(frozen, subject),
-    advice: [...each.advice.map((advice) => adviceText(advice, words)), ...(place === 0 ? notes.map(warningText) : [])],
+    advice: [...adviceTexts(each.advice, words, each.tooLateFor), ...(place === 0 ? notes.map(warningText) : [])],
     plan: null,
   }));
 };
