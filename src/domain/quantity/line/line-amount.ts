@@ -111,12 +111,16 @@ function counted(line: ParsedLine, word: string, amount: Measured, food: NamedFo
   return { amount: { ...amount, unit: ownMeasureRef(own.name) }, size: shownSize(line) ?? sizeNote(line), reasons: [] };
 }
 
+/** So many are no longer counted out in a household; they may be grams. */
+const LARGE_ONES = 20;
+
 /** "2 gr. Karotten": large ones where the food comes in pieces, else grams. */
 function grammesOrLarge(line: ParsedLine, food: NamedFood): LineAmount {
   const [asGrams, asPieces] = line.choices;
   if (asGrams === undefined || asPieces === undefined) return open("SIZE_OR_GRAMS", line.food);
   const comesInPieces = (food.measures ?? []).some(({ name }) => name === "piece") || food.shoppedBy === "COUNT";
   if (!comesInPieces) return { amount: asGrams, size: null, reasons: [] };
+  if (toNumber(asGrams.high) >= LARGE_ONES) return open("SIZE_OR_GRAMS", line.food);
   return inPieces({ ...line, notes: ["groß", ...line.notes] }, asPieces, food);
 }
 
@@ -135,9 +139,6 @@ function implausible(amount: Measured, food: NamedFood, part: string | null): bo
   );
   return base > Math.max(MOST, ...packs.map((pack) => pack * MOST_PACKS));
 }
-
-/** Below so many, a German "gr." beside something that comes in pieces may still mean large ones. */
-const LARGE_ONES = 100;
 
 /** What a line's amount is of this food. A stated weight goes before a table; what contradicts itself is left open. */
 export function lineAmount(line: ParsedLine, named: LineFood, food: NamedFood): LineAmount {
@@ -169,10 +170,7 @@ export function lineAmount(line: ParsedLine, named: LineFood, food: NamedFood): 
   const stated =
     weighed !== null && dimensionOf(found.amount) !== "MASS" && named.part === null ? plain(weighed) : null;
   const taken = stated ?? found.amount;
-  const gramsOfGerman =
-    /\d\s*gr\b/iu.test(line.raw) && pieceOf(food) !== null && toNumber(taken.high) < LARGE_ONES && taken.unit === "g";
-  if (gramsOfGerman || implausible(taken, food, named.part))
-    return open("IMPLAUSIBLE_AMOUNT", formatRationalUnit(taken));
+  if (implausible(taken, food, named.part)) return open("IMPLAUSIBLE_AMOUNT", formatRationalUnit(taken));
   return { ...found, amount: taken };
 }
 

@@ -105,7 +105,7 @@ const withUnit = (whole: WholeMeasure, unit: string): WholeMeasure => ({ ...whol
 
 /** "2 gr. Karotten" are large ones, "200 gr. Mehl" grams: below so many, only the food tells. */
 const GRAMS_OR_LARGE = /^gr\.?$/i;
-const FEW = 20;
+const FEW = 100;
 
 const fewer = ({ high }: Measured, than: number): boolean => toNumber(high) < than;
 

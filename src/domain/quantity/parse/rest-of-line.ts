@@ -65,7 +65,7 @@ interface Unbracketed {
 }
 
 const onlySizes = (text: string): boolean =>
-  text.split(" ").every((word) => word === "" || sizeWords.has(word.toLowerCase().replace(/\.$/, "")));
+  text.split(/\s/).every((word) => word === "" || sizeWords.has(word.toLowerCase().replace(/\.$/, "")));
 
 /** Brackets hold another amount or a remark. */
 const takeBrackets = (text: string, context: LineContext): Unbracketed => {
