@@ -42,7 +42,7 @@ await data.foods.save(
 async function* list(): AsyncGenerator<Uint8Array> {
   let text = "food,pack,name,content,price,currency,region,seen\n";
   for (let at = 0; at < rows; at += 1) {
-    const price = `${String(1 + (at % 900))}.${String(10 + (at % 90))}`;
+    const price = `${String(1 + Math.floor((at % 50) / 10))}.${String(10 + (at % 90))}`;
     text += `food-${String(at % 1000)},pack-${String(at)},bag,${String(100 + (at % 50) * 10)} g,${price},XTS,XA,2026-03-01\n`;
     if (text.length < 65_536) continue;
     yield Buffer.from(text);

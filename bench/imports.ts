@@ -62,7 +62,7 @@ async function plainCopy(url: string, rows: number): Promise<number> {
     let text = "";
     for (let at = 0; at < rows; at += 1) {
       const size = String(100 + (at % 50) * 10);
-      const price = `${String(1 + (at % 900))}.${String(10 + (at % 90))}`;
+      const price = `${String(1 + Math.floor((at % 50) / 10))}.${String(10 + (at % 90))}`;
       text += `${id}\tfood-${String(at % 1000)}\tpack-${String(at)}\tbag\t${size}\t${size}\tg\t${price}\tXTS\tXA\t2026-03-01\t${id}\t${id}\n`;
       if (text.length < 65_536) continue;
       yield text;

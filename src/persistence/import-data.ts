@@ -195,11 +195,30 @@ export interface Compared {
 }
 
 /** Price lists, a transaction of their own each time. */
+/** A staged price far from those of its food's other packs; `ratio`: what it costs through what they cost for as much. */
+export interface PriceOutlier {
+  readonly line: number;
+  readonly food: string;
+  /** With its currency. */
+  readonly price: string;
+  readonly ratio: number;
+  /** Some of the packs it is held against. */
+  readonly packs: readonly string[];
+}
+
 export interface ListedPackData {
   /** Puts a chunk of rows aside together with its progress. false: the run is not this worker's any more. */
   stage(run: string, worker: string, rows: readonly ListedPack[], chunk: Omit<RunChunk, "changes">): Promise<boolean>;
   /** Of several rows of one pack only the last stays. What the rest would change, counted. */
   compare(run: string, feed: string): Promise<Compared>;
+  /** Staged prices more than `factor` times, or less than one `factor`th of, what is usual for their food. */
+  outliers(
+    run: string,
+    units: readonly (readonly [unit: string, dimension: string, factor: number])[],
+    factor: number,
+  ): Promise<readonly PriceOutlier[]>;
+  /** Takes staged rows back out for a person to look at. false: the run is not this worker's any more. */
+  setAside(run: string, worker: string, quarantine: RunChunk["quarantine"]): Promise<boolean>;
   /** Writes down how each pack that would change was and would be, and changes none. */
   note(run: string, feed: string): Promise<void>;
   /** Loads what was put aside and ends the run, all at once. false: the run is not this worker's any more. */

@@ -1,5 +1,6 @@
 import { copyLine, type BulkSession, type BulkSql } from "./bulk-sql.js";
 import { quarantineRows } from "./import-runs.js";
+import { outlyingPrices, setAside } from "./outlying-prices.js";
 import type { Compared, ListedPack, ListedPackData, RunChunk, RunCounts, RunEnd } from "./import-data.js";
 
 /** So that only one process at a time waits for the table. */
@@ -30,6 +31,8 @@ export function listedPackData(bulk: BulkSql): ListedPackData {
         return true;
       }),
     compare: (run, feed) => bulk.transaction((session) => compare(session, run, feed)),
+    outliers: (run, units, factor) => bulk.transaction((session) => outlyingPrices(session, run, units, factor)),
+    setAside: (run, worker, rows) => bulk.transaction((session) => setAside(session, run, worker, rows)),
     note: (run, feed) => bulk.transaction((session) => noteChanges(session, run, feed)),
     merge: (run, feed, worker, end) => bulk.transaction((session) => merge(session, run, feed, worker, end)),
     sweep: async () => {

@@ -4,6 +4,7 @@ import { readTable, type TableRow } from "../imports/tables/read-table.js";
 import type { ListedPack, QuarantinedRow } from "../persistence/import-data.js";
 import { calledHere } from "./called-here.js";
 import type { Deps } from "./deps.js";
+import { putOutliersAside } from "./put-outliers-aside.js";
 import { RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
 /** Rows put aside at a time, each time in one transaction with the run's progress. */
@@ -51,6 +52,9 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
   if (chunk.read > 0) await flush();
   await writing;
 
+  // First of several rows of one pack only the last stays, then what nobody should believe is put aside.
+  await data.listedPacks.compare(run.id, feed.id);
+  await putOutliersAside(deps, job);
   const { known, ...compared } = await data.listedPacks.compare(run.id, feed.id);
   const staged = await data.importRuns.byId(run.id);
   const counts = { read: staged?.read ?? 0, quarantined: staged?.quarantined ?? 0, ...compared };

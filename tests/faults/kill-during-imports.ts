@@ -20,7 +20,7 @@ async function* list(night: number): AsyncGenerator<Uint8Array> {
       const at = from + step;
       if (at % 997 === 0) return `nobody-knows,p${String(at)},500 g,1\n`;
       const pack = at % 101 === 0 ? "again" : `p${String(at)}`;
-      return `egg,${pack},${String(6 + (at % 5))} piece,${String((at * 7 + night) % 90)}.50\n`;
+      return `egg,${pack},${String(6 + (at % 5))} piece,${String(20 + ((at * 7 + night) % 60))}.50\n`;
     });
     yield Buffer.from(rows.join(""));
   }

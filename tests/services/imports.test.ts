@@ -128,6 +128,49 @@ describeOnBothDatabases("imports", (open) => {
       expect((await pricesOf(deps, "egg"))?.filter(([id]) => id === "a")).toEqual([["a", "1.10"]]);
     });
 
+    it("put aside a price of nothing, and one far from what the food's other packs cost, until a person has looked", async () => {
+      const { feed, run } = await feedOf(deps, "PRICES", "odd-shop", {
+        locale: "de",
+        limits: { changed: 1, quarantined: 1 },
+      });
+      // Pearl barley of the demo costs some 2 XTS a kilogram; "1.500 kg" is a tonne and a half in German.
+      const odd = await run(
+        `food;pack;content;price\negg;free;6 piece;0,00\npearl-barley;slip;1.500 kg;3,30\npearl-barley;fine;1,5 kg;3,30\negg;dear;6 piece;180,00\n`,
+      );
+      expect([odd.state, ...counts(odd)]).toEqual(["DONE", 4, 1, 0, 0, 3, 0]);
+      const page = await deps.data.importRuns.quarantined(odd.id, { first: 10, after: null, last: null, before: null });
+      expect(
+        page.items.map(({ item: { line, raw, problems } }) => [line, raw.trim(), problems.map(({ code }) => code)]),
+      ).toEqual([
+        [2, "egg;free;6 piece;0,00", ["BAD_SHAPE"]],
+        [3, "pearl-barley;slip;1.500 kg;3,30", ["PRICE_OUT_OF_LINE"]],
+        [5, "egg;dear;6 piece;180,00", ["PRICE_OUT_OF_LINE"]],
+      ]);
+      const settled = await settleRow(deps, operator, { run: odd.id, line: 5, text: "egg;dear;6 piece;180,00" });
+      expect([settled.ok, feed === odd.feed]).toEqual([true, true]);
+      await runImports(deps, "worker-1");
+      expect((await pricesOf(deps, "egg"))?.find(([id]) => id === "dear")).toEqual(["dear", "180.00"]);
+    });
+
+    it("put aside the one of several packs of a new food that disagrees, wherever it stands, and both of two", async () => {
+      const { run } = await feedOf(deps, "PRICES", "new-shop", { limits: { changed: 1, quarantined: 1 } });
+      const bare = demo.foods.find(({ slug }) => slug === "millet");
+      if (bare === undefined) throw new Error("no such food");
+      await deps.data.foods.save([
+        { ...bare, slug: "moon-millet", packs: [] },
+        { ...bare, slug: "sun-millet", packs: [] },
+      ]);
+      const many = await run(
+        `${header}moon-millet,a,1500 kg,3\nmoon-millet,b,1.5 kg,3\nmoon-millet,c,500 g,1.20\nsun-millet,a,1500 kg,3\nsun-millet,b,1.5 kg,3\n`,
+      );
+      expect([many.state, ...counts(many)]).toEqual(["DONE", 5, 2, 0, 0, 3, 0]);
+      expect(await pricesOf(deps, "moon-millet")).toEqual([
+        ["b", "3"],
+        ["c", "1.20"],
+      ]);
+      expect(await pricesOf(deps, "sun-millet")).toEqual([]);
+    });
+
     it("stop, and load nothing, where more changes than the feed allows, unless told to go on", async () => {
       const { run } = await feedOf(deps, "PRICES", "steady-shop");
       const list = (price: string) =>

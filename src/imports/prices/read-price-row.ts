@@ -92,6 +92,8 @@ function readPrice(written: string, currency: string | null, locale: string | nu
   const amount = decimalCell(written, locale);
   if (amount === null || !/^\d{1,9}(?:\.\d{1,4})?$/.test(amount))
     return bad("price", "a plain decimal number with at most four places, without a sign", written);
+  if (Number(amount) === 0)
+    return bad("price", "more than nothing; leave the cell empty where nobody knows the price", written);
   if (currency === null || !/^[A-Z]{3}$/.test(currency)) {
     return bad("currency", "an ISO 4217 code of three letters, in the row or declared by the feed", currency ?? "");
   }

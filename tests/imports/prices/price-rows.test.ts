@@ -187,3 +187,19 @@ describe("a list of prices", () => {
     );
   });
 });
+
+describe("a price of nothing", () => {
+  it.each(["0", "0.00", "00", "0.0000"])("%s is no price: it would win every list", async (price) => {
+    const [row] = await rowsOf(`food,pack,content,price\negg,free,6 piece,${price}\n`);
+    expect(row?.ok === false && row.problems.map(({ code, path }) => [code, ...path])).toEqual([
+      ["BAD_SHAPE", "price"],
+    ]);
+  });
+
+  it("0,00 in a language with a comma neither; an empty cell says that nobody knows", async () => {
+    const [zero, empty] = await rowsOf("food;pack;content;price\negg;free;6 piece;0,00\negg;box;6 piece;\n", {
+      locale: "de",
+    });
+    expect([zero?.ok, empty?.ok === true && empty.value.pack.price]).toEqual([false, null]);
+  });
+});
