@@ -327,6 +327,8 @@ export type Warning =
       readonly days: number;
     }
   | { readonly code: "KEEPING_UNKNOWN"; readonly path: Path; readonly item: string }
+  /** Its keeping class is none that the rules know, as in documents of old: it is read as the strictest of all. */
+  | { readonly code: "KEEPING_CLASS_UNKNOWN"; readonly path: Path; readonly item: string; readonly keepsAs: string }
   | { readonly code: "REGION_NOT_GIVEN"; readonly path: Path; readonly used: string };
 
 export type WarningCode = Warning["code"];

@@ -249,6 +249,11 @@ function warningSentence(warning: Warning): string {
       );
     case "KEEPING_UNKNOWN":
       return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
+    case "KEEPING_CLASS_UNKNOWN":
+      return (
+        `"${warning.item}" is kept as "${warning.keepsAs}", which is no class of food that the published rules know.` +
+        ` So the shortest time of any class is given: follow it, or local food-safety advice.`
+      );
     case "REGION_NOT_GIVEN":
       return `No region was given, so the strictest rule was taken: that of ${warning.used}.`;
   }

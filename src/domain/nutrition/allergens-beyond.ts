@@ -1,3 +1,4 @@
+import { usualSpelling } from "../model/code-lists.js";
 import { groupMembers } from "./allergen-codes.js";
 import { claimsOf, type AllergenFood } from "./claims.js";
 
@@ -18,7 +19,7 @@ export function allergensBeyond(
   const contained = foods.flatMap((food) => {
     const codes = new Set(
       claimsOf(food).flatMap(({ allergens }) =>
-        allergens.flatMap(({ code, presence }) => (presence === "CONTAINS" ? [code] : [])),
+        allergens.flatMap(({ code, presence }) => (presence === "CONTAINS" ? [usualSpelling("allergen", code)] : [])),
       ),
     );
     const isNamed = (code: string): boolean => groupMembers(code).some((each) => codes.has(each) && listed.has(each));

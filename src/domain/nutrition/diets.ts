@@ -3,7 +3,7 @@ import { regionCovers } from "../model/region.js";
 import type { AllergenRules, DietBreak, DietClaim, DietRule } from "./allergen-rules.js";
 import { claimsOf, type AllergenFood } from "./claims.js";
 import { anyIngredientInClaims, ingredientInClaims } from "./ingredient.js";
-import { gravest } from "./statements.js";
+import { gravest, namesUnknownAllergen } from "./statements.js";
 import { tracesInClaims, tracesOfAny } from "./traces.js";
 
 export type DietFood = AllergenFood & Pick<Food, "diets">;
@@ -108,8 +108,10 @@ function fitsInClaims(
   const breaks = breaksIn(diet, region);
   const contained = breaks.filter(({ code }) => ingredientInClaims(claims, code, all).presence === "CONTAINS");
   if (contained.some(({ when }) => when === "ALWAYS" || (when === "UNLESS_STATED" && stated !== true))) return false;
+  // What is in it and has no code may be what breaks the diet.
+  const doubted = breaks.length > 0 && namesUnknownAllergen(claims);
   const warned = diet.settledBy === "ABSENCE" && tracesInClaims(claims, codesOf(breaks)) === "MAY_CONTAIN";
-  if (stated === true) return warned ? null : true;
+  if (stated === true) return warned || doubted ? null : true;
   if (stated === null || diet.settledBy === "STATED" || contained.length > 0 || warned) return null;
   return anyIngredientInClaims(claims, codesOf(breaks), all).presence === "DOES_NOT_CONTAIN" ? true : null;
 }

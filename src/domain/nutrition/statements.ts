@@ -1,5 +1,7 @@
 import type { AllergenPresence, FoodAllergen, FoodClaims, TracesPresence } from "../model/food.js";
+import { usualSpelling } from "../model/code-lists.js";
 import { onceFor } from "../once-for.js";
+import { isAllergenCode } from "./allergen-codes.js";
 
 /** From the one that must be said first. */
 export const presenceOrder = [
@@ -17,9 +19,28 @@ export const gravest = <P extends AllergenPresence>(presences: readonly P[], emp
 /** By the list itself: a food is asked the same for every dish that it goes into. */
 const byCode = onceFor((allergens: FoodClaims["allergens"]): ReadonlyMap<string, readonly FoodAllergen[]> => {
   const said = new Map<string, FoodAllergen[]>();
-  for (const each of allergens) said.set(each.code, [...(said.get(each.code) ?? []), each]);
+  for (const each of allergens) {
+    const code = usualSpelling("allergen", each.code);
+    said.set(code, [...(said.get(code) ?? []), each]);
+  }
   return said;
 });
+
+/**
+ * A statement of a code that no list has, as old documents and feeds may hold it: it may mean any allergen, so that of all of
+ * them nothing is known but what is said to be in it. One that something unknown is absent leaves nothing open.
+ */
+const ofUnknownCode = onceFor((allergens: FoodClaims["allergens"]): { readonly found: FoodAllergen | undefined } => ({
+  found: allergens.find(
+    ({ code, presence, traces }) =>
+      !isAllergenCode(usualSpelling("allergen", code)) &&
+      (presence !== "DOES_NOT_CONTAIN" || (traces !== undefined && traces !== "DOES_NOT_CONTAIN")),
+  ),
+}));
+
+/** Whether something is said to be in it, or may be, that no list has a code for. */
+export const namesUnknownAllergen = ({ allergens }: Pick<FoodClaims, "allergens">): boolean =>
+  ofUnknownCode(allergens).found !== undefined;
 
 const nothing: readonly FoodAllergen[] = [];
 const saidOf = (claims: Pick<FoodClaims, "allergens">, code: string): readonly FoodAllergen[] =>
@@ -31,6 +52,8 @@ export function statedIngredient(claims: Pick<FoodClaims, "allergens">, code: st
   for (const wanted of ["CONTAINS", "UNKNOWN", "DOES_NOT_CONTAIN"] as const) {
     const found = said.find(({ presence }) => presence === wanted);
     if (found !== undefined) return found;
+    const doubt = ofUnknownCode(claims.allergens).found;
+    if (doubt !== undefined) return { ...doubt, presence: "UNKNOWN" };
   }
   return null;
 }
@@ -42,5 +65,6 @@ export function statedTraces(claims: Pick<FoodClaims, "allergens">, code: string
     ...(traces === undefined ? [] : [traces]),
     ...(presence === "CONTAINS" || (traces !== undefined && presence !== "MAY_CONTAIN") ? [] : [presence]),
   ]);
+  if (namesUnknownAllergen(claims)) return gravest([...said, "UNKNOWN"], "UNKNOWN");
   return said.length === 0 ? null : gravest(said, "UNKNOWN");
 }

@@ -114,6 +114,6 @@ export interface StorageAnswer {
   readonly guidance: readonly StorageGuidance[];
   /** Nobody says how long these keep. A thing with an unknown part is unknown itself. */
   readonly unknown: readonly { readonly subject: Subject; readonly part: Subject }[];
-  /** KEEPING_UNKNOWN for components, meals, foods and parts that wait for a later day; PART_TOO_OLD; REGION_NOT_GIVEN once. */
+  /** KEEPING_CLASS_UNKNOWN for whatever names a class that is none; KEEPING_UNKNOWN for components, meals, foods and parts that wait for a later day; PART_TOO_OLD; REGION_NOT_GIVEN once. */
   readonly warnings: readonly Warning[];
 }

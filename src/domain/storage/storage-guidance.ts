@@ -11,7 +11,8 @@ import type {
   StorageGuidance,
   Subject,
 } from "./guidance.js";
-import { componentsIn, inheritedLimits, type Inherited } from "./inherited-limits.js";
+import { componentsIn, factsOfRoute, inheritedLimits, type Inherited } from "./inherited-limits.js";
+import { isKeepingClass } from "./keeping-classes.js";
 import { limitsOf, mainPlace, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
 import { partKeeps, waitingPartWarning, waitingParts, type PartUse } from "./part-keeping.js";
 import { isPast } from "./window.js";
@@ -47,10 +48,39 @@ export function storageGuidance(kept: Kept, question: KeepingQuestion): StorageA
   const guidance = entries.flatMap((entry) => entry.guidance);
   const unknown = entries.flatMap((entry) => entry.unknown ?? []);
   const warnings = [
+    ...unknownClasses(kept.components, foods, question),
     ...warningsOf(guidance, unknown, kept.meals, question),
     ...foods.flatMap((food) => partWarnings(food, kept, question)),
   ];
   return { guidance, unknown, warnings };
+}
+
+/** Classes that the rules do not know: what is said of these is the strictest of all, and readers are told why. */
+function unknownClasses(
+  components: readonly KeptComponent[],
+  foods: readonly KeptFood[],
+  { classes }: KeepingQuestion,
+): readonly Warning[] {
+  const named = [
+    ...components.map(({ component, route }) => ({
+      path: ["components", component.slug],
+      item: component.slug,
+      keepsAs: factsOfRoute(component, route).keepsAs,
+    })),
+    ...foods.map(({ slug, keepsAs }) => ({ path: ["foods", slug], item: slug, keepsAs })),
+    ...foods.flatMap(({ slug, parts }) =>
+      parts.map(({ name, keepsAs = null }) => ({
+        path: ["foods", slug, "parts", name],
+        item: `${slug}, ${name}`,
+        keepsAs,
+      })),
+    ),
+  ];
+  return named.flatMap(({ path, item, keepsAs }): readonly Warning[] =>
+    keepsAs === null || isKeepingClass(keepsAs, classes)
+      ? []
+      : [{ code: "KEEPING_CLASS_UNKNOWN", path, item, keepsAs }],
+  );
 }
 
 /** Parts of a food that wait too long, where no piece is cut late enough for them. */

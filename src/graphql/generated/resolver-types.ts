@@ -3589,6 +3589,8 @@ export type WarningCode =
   | 'DIET_NOT_MET'
   /** How much is lost in trimming is not known. */
   | 'EDIBLE_PORTION_UNKNOWN'
+  /** It is kept as a class of food that the rules do not know, so the strictest rule of any class was taken. */
+  | 'KEEPING_CLASS_UNKNOWN'
   /** Nobody says how long it keeps. */
   | 'KEEPING_UNKNOWN'
   /** More is made than is eaten. */

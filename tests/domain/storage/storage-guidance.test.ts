@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { keptComponent } from "../../../src/domain/storage/storage-guidance.js";
-import { component, line, made } from "../../kit/builders.js";
-import { ask, bought, eaten, guidanceOf, kept, practice, rules, ruled, says, uses } from "./kept-builders.js";
+import { component, line, made, part } from "../../kit/builders.js";
+import { ask, bought, classes, eaten, guidanceOf, kept, practice, rules, ruled, says, uses } from "./kept-builders.js";
 
 const session = { start: "2026-11-29T14:00:00Z", zone: "Europe/London" };
 
@@ -354,6 +354,39 @@ describe("a route", () => {
     expect(guidanceOf(ask({ components: [route({ kind: "MAKE" })] }), "beans", "FRIDGE").days).toBe(3);
     const quick = route({ kind: "MAKE", keeping: [says("FRIDGE", 2)] });
     expect(guidanceOf(ask({ components: [quick] }), "beans", "FRIDGE").days).toBe(2);
+  });
+});
+
+describe("a class that the rules do not know, as in documents of old", () => {
+  const facts = (keepsAs: string, place: "FRIDGE" | "ROOM") => ({
+    components: [kept("carrots", keepsAs, [says(place, 14)])],
+  });
+
+  it("is read as the strictest of all, and readers are told", () => {
+    const answer = ask(facts("cooked-vegetables", "FRIDGE"));
+    const strictest = Math.min(
+      ...classes.map(({ code }) => guidanceOf(ask(facts(code, "FRIDGE")), "carrots", "FRIDGE").days),
+    );
+    expect(guidanceOf(answer, "carrots", "FRIDGE").days).toBe(strictest);
+    expect(answer.warnings).toContainEqual({
+      code: "KEEPING_CLASS_UNKNOWN",
+      path: ["components", "carrots"],
+      item: "carrots",
+      keepsAs: "cooked-vegetables",
+    });
+  });
+
+  it("is named on foods, on their parts and on the route that is taken as well", () => {
+    const lemon = { ...bought("lemon", "citrus"), parts: [{ ...part("juice", "45 ml"), keepsAs: "juices" }] };
+    const route = { kind: "BUY" as const, keepsAs: "tinned", keeping: [] };
+    const answer = ask({ components: [kept("beans", "cooked-legume", [], { route })], foods: [lemon] });
+    const named = answer.warnings.flatMap((each) => (each.code === "KEEPING_CLASS_UNKNOWN" ? [each.keepsAs] : []));
+    expect(named).toEqual(["tinned", "citrus", "juices"]);
+  });
+
+  it("is not what every class is that they know", () => {
+    for (const { code } of classes)
+      expect(ask(facts(code, "FRIDGE")).warnings.map((each) => each.code)).not.toContain("KEEPING_CLASS_UNKNOWN");
   });
 });
 
