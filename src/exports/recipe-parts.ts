@@ -1,6 +1,8 @@
-import type { Step } from "../domain/model/component.js";
 import type { ScaledComponent, ScaledLine, ScaledMeal, ScaledPlan } from "../domain/plan/scaled.js";
-import { loadsOf, stepMinutes } from "../domain/prep-session/task.js";
+import { settledMealSteps, settledSteps } from "../domain/plan/settled-steps.js";
+import { heats } from "../domain/prep-session/heating.js";
+import type { SessionStep } from "../domain/prep-session/session.js";
+import { minutesOf } from "../domain/prep-session/task.js";
 
 /** A stretch of a recipe: a component made for the meal, or the meal's own finishing. */
 export interface RecipePart {
@@ -8,7 +10,7 @@ export interface RecipePart {
   readonly component: ScaledComponent | null;
   /** In the share of the component that this meal takes. A component that is not made, because it is there, is a line itself. */
   readonly lines: readonly ScaledLine[];
-  readonly steps: readonly Step[];
+  readonly steps: readonly SessionStep[];
   readonly batches: number;
   readonly loads: number;
 }
@@ -35,11 +37,11 @@ export function recipeParts(meal: ScaledMeal, { components }: ScaledPlan): reado
     ...components.flatMap((each): readonly RecipePart[] => {
       const share = shares.get(each.component.slug);
       if (share === undefined) return [];
-      const { batches, loads, route, component } = each;
+      const { batches, loads } = each;
       const lines = own(each.lines).map((line) => shareOf(line, share));
-      return [{ component: each, lines, steps: route?.steps ?? component.steps, batches, loads }];
+      return [{ component: each, lines, steps: settledSteps(each), batches, loads }];
     }),
-    { component: null, lines: own(meal.lines), steps: meal.meal.steps, batches: meal.factor, loads: 1 },
+    { component: null, lines: own(meal.lines), steps: settledMealSteps(meal), batches: meal.factor, loads: 1 },
   ];
 }
 
@@ -59,19 +61,12 @@ export interface CookingTimes {
   readonly total: number;
 }
 
-/** Words in appliance codes that mean heat. */
-const hot =
-  /\b(oven|hob|stove|cooktop|ring|burner|grill|broiler|griddle|cooker|steamer|fryer|microwave|kettle|toaster)\b/;
-
-const heats = ({ appliance, temperatureC }: Step): boolean =>
-  temperatureC !== null || (appliance !== null && hot.test(appliance));
-
 /** The times of a recipe, from its steps as they grow with what is made: every load of a step counts. */
 export function cookingTimes(parts: readonly Pick<RecipePart, "steps" | "batches" | "loads">[]): CookingTimes {
   let [prep, cook, total] = [0, 0, 0];
   for (const { steps, batches, loads } of parts) {
     for (const step of steps) {
-      const minutes = stepMinutes(step, batches) * loadsOf(step, { batches, loads });
+      const minutes = minutesOf(step, { batches, loads });
       total += minutes + step.minWait;
       if (heats(step)) cook += minutes;
       else if (step.attention === "HANDS_ON") prep += minutes;

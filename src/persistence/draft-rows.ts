@@ -122,4 +122,7 @@ export const stepOf = (row: StepRow): Step => ({
   ...(row.leaves === null ? {} : { leaves: row.leaves }),
   ...(row.washMinutes === null ? {} : { washMinutes: row.washMinutes }),
   ...(row.drains === null ? {} : { drains: row.drains }),
+  ...(row.growthStated === true ? { growthStated: true } : {}),
+  ...(row.heatUpMinutes === null ? {} : { heatUpMinutes: row.heatUpMinutes }),
+  ...(row.chills === null ? {} : { chills: row.chills }),
 });

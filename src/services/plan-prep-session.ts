@@ -1,10 +1,10 @@
 import type { Household } from "../domain/model/household.js";
 import { latest, onceFor } from "../domain/once-for.js";
 import type { CompiledPlan } from "../domain/plan/compiled-plan.js";
-import { sessionInput } from "../domain/plan/session-input.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
+import { scaledSession } from "../domain/plan/scaled-session.js";
 import { eveningWindow } from "../domain/prep-session/evening.js";
-import { planSession, withClockTimes } from "../domain/prep-session/schedule.js";
+import { withClockTimes } from "../domain/prep-session/schedule.js";
 import type { PrepSession, SessionInput } from "../domain/prep-session/session.js";
 import { ok, type Result } from "../domain/problem.js";
 import type { Clock } from "./deps.js";
@@ -41,8 +41,9 @@ const ordersOf = onceFor((_: CompiledPlan) =>
       ]),
     ({ scaled, household, start, clock }): Result<PrepSession> => {
       const until = clock().getTime() + mostMilliseconds;
-      const input = { ...sessionInput(scaled, household), start };
-      return planSession(input, { shouldStop: () => clock().getTime() > until });
+      const { session } = household;
+      const asked = { ...household, session: start === null ? null : session };
+      return scaledSession(scaled, asked, { shouldStop: () => clock().getTime() > until });
     },
     // A search that was cut short may come further the next time.
     (found) => found.ok && found.value.optimal && found.value.handsFreeOptimal,

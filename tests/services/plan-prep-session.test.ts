@@ -3,8 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Household } from "../../src/domain/model/household.js";
 import { noHousehold } from "../../src/domain/model/household.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
-import { sessionInput } from "../../src/domain/plan/session-input.js";
-import { planSession } from "../../src/domain/prep-session/schedule.js";
+import { scaledSession } from "../../src/domain/plan/scaled-session.js";
 import { planPrepSession } from "../../src/services/plan-prep-session.js";
 import { demo, demoBundle } from "../graphql/open-test-app.js";
 
@@ -36,9 +35,7 @@ describe("the session of a household", () => {
             const household: Household = { ...noHousehold, ...given };
             const scaled = scalePlan(bundle, given.eaters === null ? count : 1, household);
             if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-            expect(planPrepSession(scaled.value, household, clock)).toEqual(
-              planSession(sessionInput(scaled.value, household)),
-            );
+            expect(planPrepSession(scaled.value, household, clock)).toEqual(scaledSession(scaled.value, household));
           }
         },
       ),
@@ -54,7 +51,7 @@ describe("the session of a household", () => {
     const hurried = (): Date => new Date((late += 2_000));
     const first = planPrepSession(scaled.value, noHousehold, hurried);
     const then = planPrepSession(scaled.value, noHousehold, clock);
-    expect(then).toEqual(planSession(sessionInput(scaled.value, noHousehold)));
+    expect(then).toEqual(scaledSession(scaled.value, noHousehold));
     expect(first.ok && then.ok && !first.value.optimal && first.value.totalMinutes >= then.value.totalMinutes).toBe(
       true,
     );

@@ -15,6 +15,7 @@ export interface BatchRule {
 export interface Step {
   readonly id: string;
   readonly text: string;
+  /** Where `heatUpMinutes` is given, from the moment it boils or is hot. */
   readonly minutes: number;
   readonly attention: "HANDS_ON" | "UNATTENDED";
   /** Appliance code ("oven-shelf", "hob-ring", "blender", "sink"), or null. */
@@ -24,6 +25,8 @@ export interface Step {
   readonly after: readonly string[];
   /** FIXED however much is made; PER_BATCH grows with it; PER_LOAD once for every `loadBatches` batches. */
   readonly grows: "FIXED" | "PER_BATCH" | "PER_LOAD";
+  /** The writer says FIXED. Absent: nobody said how it grows, which is written FIXED too; `growthOf` then says how. */
+  readonly growthStated?: true;
   readonly loadBatches: RationalText | null;
   /** Minutes that must, and may at most, pass between the last `after` step and this one. */
   readonly minWait: number;
@@ -38,6 +41,10 @@ export interface Step {
   readonly washMinutes?: number;
   /** Whether it pours off the water of the steps before it, with its share of their salt. Absent: not said. */
   readonly drains?: boolean;
+  /** Minutes until one batch boils or is hot, before `minutes`: they grow with what is in the pot. */
+  readonly heatUpMinutes?: number;
+  /** Whether it puts what is made into the cold: what is eaten warm on the day is taken before it. Absent: see `chillingSteps`. */
+  readonly chills?: boolean;
 }
 
 /** Another way to come by one batch of the component: a tin, a jar, a quicker method. */

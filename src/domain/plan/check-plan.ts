@@ -1,4 +1,5 @@
 import type { DietStatement } from "../nutrition/diets.js";
+import { isPreheating } from "../prep-session/heating.js";
 import type { PrepSession } from "../prep-session/session.js";
 import type { Caution, CautionsFound } from "../storage/cautions.js";
 import type { StorageAnswer } from "../storage/guidance.js";
@@ -6,6 +7,7 @@ import { checkScaledLines } from "./check-lines.js";
 import { checkKeeping } from "./check-keeping.js";
 import { checkNamed } from "./check-named.js";
 import { checkOvens, isPreheating } from "./check-ovens.js";
+import { checkOvens } from "./check-ovens.js";
 import type { Finding } from "./finding.js";
 import { lineContext } from "./line-context.js";
 import type { ScaledPlan } from "./scaled.js";

@@ -16,7 +16,7 @@ export interface Demand {
 }
 
 /** How much a line of a meal grows from factor 1; the factor is servings / meal.serves. */
-export function mealGrowth({ line }: CompiledLine, factor: number): number {
+export function mealGrowth({ line }: Pick<CompiledLine, "line">, factor: number): number {
   switch (line.rule) {
     case "PROPORTIONAL":
       return factor;
@@ -30,7 +30,7 @@ export function mealGrowth({ line }: CompiledLine, factor: number): number {
 }
 
 /** How much a line of a component grows from one batch. */
-export function batchGrowth({ line }: CompiledLine, batches: number): number {
+export function batchGrowth({ line }: Pick<CompiledLine, "line">, batches: number): number {
   switch (line.rule) {
     case "PROPORTIONAL":
       return batches;

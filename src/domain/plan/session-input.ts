@@ -1,37 +1,100 @@
-import type { Step } from "../model/component.js";
 import type { Household } from "../model/household.js";
-import type { SessionInput, SessionWork, StepRef } from "../prep-session/session.js";
+import type { Kitchen } from "../model/plan.js";
+import { chillingSteps, defaultLimits, lastCooking, type ColdRule } from "../prep-session/cooling.js";
+import type { SessionInput, SessionLimit, SessionWork, StepRef } from "../prep-session/session.js";
+import { coldRuleOf } from "./cold-rule.js";
 import { lineContext } from "./line-context.js";
-import type { ScaledLine, ScaledPlan } from "./scaled.js";
+import type { ScaledComponent, ScaledLine, ScaledPlan } from "./scaled.js";
+import { settledMealSteps, settledSteps } from "./settled-steps.js";
 
 interface Worked {
   readonly work: SessionWork;
   readonly lines: readonly ScaledLine[];
+  readonly cold: ColdRule | null;
 }
 
+type Uses = SessionWork["uses"];
+
 /** What is on hand in full is not made, so nothing waits for it. */
-const uses = (lines: readonly ScaledLine[], made: ReadonlySet<string>): SessionWork["uses"] =>
+const uses = (lines: readonly ScaledLine[], made: ReadonlySet<string>): Uses =>
   lines.flatMap(({ line, item }) =>
     item.kind === "COMPONENT" && made.has(item.component) ? [{ line: line.id, component: item.component }] : [],
   );
 
+const takes = (lines: readonly ScaledLine[], slug: string): boolean =>
+  lines.some(({ item }) => item.kind === "COMPONENT" && item.component === slug);
+
+/** Nothing of it is left for another day. */
+const isEatenToday = ({ component: { slug }, leftOver }: ScaledComponent, { components, meals }: ScaledPlan): boolean =>
+  leftOver.low <= 0 &&
+  !components.some(({ batches, lines }) => batches > 0 && takes(lines, slug)) &&
+  meals.every(({ meal, lines }) => meal.day === 0 || !takes(lines, slug));
+
+function componentWork(made: ScaledComponent, scaled: ScaledPlan, slugs: ReadonlySet<string>): Worked {
+  const { component, route, batches, loads, lines } = made;
+  const { slug, title } = component;
+  const cold = coldRuleOf(component, route);
+  const all = settledSteps(made);
+  const chills = chillingSteps(all, cold).map(({ id }) => id);
+  const skipped = isEatenToday(made, scaled) ? chills : [];
+  const steps = all.filter(({ id }) => !skipped.includes(id) || all.some(({ after }) => after.includes(id)));
+  return {
+    work: { kind: "COMPONENT", slug, title, steps, batches, loads, uses: uses(lines, slugs), chills },
+    lines,
+    cold,
+  };
+}
+
+/**
+ * Whether a component can be eaten warm today: its last cooking is done in pots that stand side by side, so that none of
+ * it waits for the others.
+ */
+function comesWarm({ work: { steps } }: Worked, { appliances }: Kitchen): boolean {
+  const last = lastCooking(steps);
+  return (
+    last.length > 0 &&
+    last.every(({ loads, appliance }) => (loads ?? 1) <= (appliance === null ? 1 : (appliances[appliance] ?? 1)))
+  );
+}
+
 /** What is made in the session: every component of which something is made, and the meals that are eaten on its day. */
-function workOf({ components, meals }: ScaledPlan): readonly Worked[] {
+function workOf(scaled: ScaledPlan, kitchen: Kitchen, mayBeWarm: boolean): readonly Worked[] {
+  const { components, meals } = scaled;
   const slugs = new Set(components.flatMap(({ component, batches }) => (batches > 0 ? [component.slug] : [])));
-  const made = components
-    .filter(({ batches }) => batches > 0)
-    .map(({ component, route, batches, loads, lines }): Worked => {
-      const steps: readonly Step[] = route?.steps ?? component.steps;
-      const { slug, title } = component;
-      return { work: { kind: "COMPONENT", slug, title, steps, batches, loads, uses: uses(lines, slugs) }, lines };
-    });
+  const made = components.filter(({ batches }) => batches > 0).map((each) => componentWork(each, scaled, slugs));
+  const warm = new Set(mayBeWarm ? made.flatMap((each) => (comesWarm(each, kitchen) ? [each.work.slug] : [])) : []);
   const eaten = meals
     .filter(({ meal }) => meal.day === 0)
-    .map(({ meal: { slug, title, steps }, factor, lines }): Worked => ({
-      work: { kind: "MEAL", slug, title, steps, batches: factor, loads: 1, uses: uses(lines, slugs) },
-      lines,
-    }));
+    .map((each): Worked => {
+      const { meal, factor, lines } = each;
+      const used = uses(lines, slugs).map((use) => (warm.has(use.component) ? { ...use, warm: true } : use));
+      const steps = settledMealSteps(each);
+      const { slug, title } = meal;
+      return { work: { kind: "MEAL", slug, title, steps, batches: factor, loads: 1, uses: used }, lines, cold: null };
+    });
   return [...made, ...eaten];
+}
+
+/** What is eaten warm is on the table as soon as it would have to be in the fridge. */
+function warmLimits(all: readonly Worked[]): readonly SessionLimit[] {
+  const bySlug = new Map(
+    all.flatMap((each) => (each.work.kind === "COMPONENT" ? [[each.work.slug, each] as const] : [])),
+  );
+  return all.flatMap(({ work }) =>
+    work.uses.flatMap(({ component, warm }) => {
+      const from = bySlug.get(component);
+      if (warm !== true || from === undefined || from.cold === null) return [];
+      const { within: max } = from.cold;
+      return lastCooking(from.work.steps).flatMap((cooked) =>
+        work.steps.map((step): SessionLimit => ({
+          from: { kind: "COMPONENT", slug: component, step: cooked.id },
+          to: { kind: work.kind, slug: work.slug, step: step.id },
+          max,
+          until: "END",
+        })),
+      );
+    }),
+  );
 }
 
 const key = ({ kind, slug, step }: StepRef): string => JSON.stringify([kind, slug, step]);
@@ -100,14 +163,20 @@ function partOrder(all: readonly Worked[], scaled: ScaledPlan): SessionInput["ex
   );
 }
 
-/** The work of a scaled plan's session, for `planSession`. */
-export function sessionInput(scaled: ScaledPlan, { session }: Household): SessionInput {
-  const all = workOf(scaled);
+/**
+ * The work of a scaled plan's session, for `planSession`.
+ *
+ * @param mayBeWarm whether what is eaten today may be taken before it is chilled
+ */
+export function sessionInput(scaled: ScaledPlan, { session }: Household, mayBeWarm = true): SessionInput {
+  const { kitchen } = scaled.bundle.plan;
+  const all = workOf(scaled, kitchen, mayBeWarm);
   return {
     work: all.map(({ work }) => work),
-    kitchen: scaled.bundle.plan.kitchen,
+    kitchen,
     start: session === null ? null : { instant: session.start, zone: session.zone },
     evening: null,
     extraOrder: partOrder(all, scaled),
+    limits: [...all.flatMap(({ work, cold }) => defaultLimits(work, cold)), ...warmLimits(all)],
   };
 }

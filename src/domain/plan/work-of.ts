@@ -1,14 +1,16 @@
-import { loadsOf, stepMinutes } from "../prep-session/task.js";
+import { minutesOf } from "../prep-session/task.js";
 import type { Score } from "./choose-routes.js";
 import type { ScaledPlan } from "./scaled.js";
+import { settledSteps } from "./settled-steps.js";
 
 /** Minutes of work with the hands, then minutes in all, over everything that is made, as a session would count them. */
 export function workOf({ components }: Pick<ScaledPlan, "components">): Score {
   let [handsOn, all] = [0, 0];
-  for (const { component, route, batches, loads } of components) {
+  for (const made of components) {
+    const { batches, loads } = made;
     if (batches === 0) continue;
-    for (const step of route?.steps ?? component.steps) {
-      const minutes = stepMinutes(step, batches) * loadsOf(step, { batches, loads });
+    for (const step of settledSteps(made)) {
+      const minutes = minutesOf(step, { batches, loads });
       all += minutes;
       if (step.attention === "HANDS_ON") handsOn += minutes;
     }

@@ -1,24 +1,48 @@
 import type { Step } from "../model/component.js";
 import type { Kitchen } from "../model/plan.js";
 
+/** A step whose growth is settled: what the writer left open has its default here. */
+export interface SessionStep extends Step {
+  /** Pots or trays it is divided into; absent: as `grows` and `loadBatches` say. */
+  readonly loads?: number;
+}
+
 /** What is made: a component, or the finishing of a meal eaten on the day of the session. */
 export interface SessionWork {
   readonly kind: "COMPONENT" | "MEAL";
   readonly slug: string;
   readonly title: string;
-  readonly steps: readonly Step[];
+  readonly steps: readonly SessionStep[];
   /** Of a component its batches; of a meal servings / serves. Any positive number. */
   readonly batches: number;
   /** Pots or trays it is made in: counts the loads of a PER_LOAD step that does not name its own. */
   readonly loads: number;
   /** Components it draws on, by the line that does. They must be finished before the steps that use the line. */
-  readonly uses: readonly { readonly line: string; readonly component: string }[];
+  readonly uses: readonly {
+    readonly line: string;
+    readonly component: string;
+    /** It is taken warm, before it is put into the cold. */
+    readonly warm?: boolean;
+  }[];
+  /** Steps that put it into the cold. */
+  readonly chills?: readonly string[];
 }
 
 export interface StepRef {
   readonly kind: "COMPONENT" | "MEAL";
   readonly slug: string;
   readonly step: string;
+}
+
+/**
+ * From the end of each load of `from`, at most `max` minutes may pass until the work of `to` on that load begins or ends.
+ * It holds nothing back that is done before `from`.
+ */
+export interface SessionLimit {
+  readonly from: StepRef;
+  readonly to: StepRef;
+  readonly max: number;
+  readonly until: "START" | "END";
 }
 
 export interface SessionInput {
@@ -30,6 +54,8 @@ export interface SessionInput {
   readonly evening: { readonly from: string; readonly to: string } | null;
   /** Orders beyond the steps' own, such as zest before juice. */
   readonly extraOrder: readonly { readonly before: StepRef; readonly after: StepRef }[];
+  /** Greatest waits beyond the steps' own, such as two hours from the heat into the fridge. */
+  readonly limits?: readonly SessionLimit[];
 }
 
 export interface SessionBudget {

@@ -1,6 +1,6 @@
 import { eveningSteps } from "./evening.js";
-import type { SessionInput, SessionWork, StepRef } from "./session.js";
-import { tasksOfStep, washAfter, workKey, type Task } from "./task.js";
+import type { SessionInput, SessionLimit, SessionWork, StepRef } from "./session.js";
+import { handlesSame, tasksOfStep, washAfter, workKey, type Loads, type Task } from "./task.js";
 
 /** `after` starts `min` to `max` minutes after `before` ends (or starts). Indexes into `TaskPlan.tasks`. */
 export interface TaskLink {
@@ -33,9 +33,12 @@ function needsWash(task: Task, steps: readonly Task[]): boolean {
   );
 }
 
-/** The last tasks of a component: those no other step of it waits for; of one without steps, those of what it uses. */
+/**
+ * The last tasks of a component: those no other step of it waits for; of one without steps, those of what it uses. Taken
+ * warm, the steps that put it into the cold do not count.
+ */
 function lastTasks(
-  slug: string,
+  { component: slug, warm = false }: SessionWork["uses"][number],
   works: ReadonlyMap<string, SessionWork>,
   at: StepTasks,
   above: readonly string[] = [],
@@ -43,11 +46,10 @@ function lastTasks(
   const work = works.get(slug);
   if (work === undefined || above.includes(slug)) return [];
   if (work.steps.length === 0)
-    return work.uses.flatMap(({ component }) => lastTasks(component, works, at, [...above, slug]));
-  const waitedFor = new Set(work.steps.flatMap(({ after }) => after));
-  return work.steps
-    .filter(({ id }) => !waitedFor.has(id))
-    .flatMap(({ id }) => at.get(`${slug}/${id}`)?.slice(-1) ?? []);
+    return work.uses.flatMap((use) => lastTasks({ ...use, warm }, works, at, [...above, slug]));
+  const steps = work.steps.filter(({ id }) => !(warm && work.chills?.includes(id) === true));
+  const waitedFor = new Set(steps.flatMap(({ after }) => after));
+  return steps.filter(({ id }) => !waitedFor.has(id)).flatMap(({ id }) => at.get(`${slug}/${id}`) ?? []);
 }
 
 /** Steps that use the line; where no step says so, every step. */
@@ -56,29 +58,98 @@ function stepsUsing(work: SessionWork, line: string): readonly string[] {
   return named.length > 0 ? named : work.steps.map(({ id }) => id);
 }
 
-function linksInside(work: SessionWork, at: StepTasks): Pick<TaskPlan, "links" | "afterLast"> {
+/**
+ * The latest start of a task after another of which it handles loads, counted from the other's end: `max` holds from the
+ * end of each load until the work on it begins or ends. Where either runs its loads in turn, the first and the last decide.
+ */
+function latestAfter(before: Task, after: Task, { max, until }: Pick<SessionLimit, "max" | "until">): number {
+  const [first, last] = until === "START" ? [0, after.minutes - after.round] : [after.round, after.minutes];
+  return Math.floor(max) - Math.max(before.minutes - before.round + first, last);
+}
+
+/** Orders between the steps of one work: loads go on to the next step as they come, as far as its loads need them. */
+function linksInside(work: SessionWork, tasks: readonly Task[], at: StepTasks): Pick<TaskPlan, "links" | "afterLast"> {
   const links: TaskLink[] = [];
   const afterLast: { of: readonly number[]; to: number; max: number }[] = [];
   for (const step of work.steps) {
     const own = at.get(`${workKey(work)}/${step.id}`) ?? [];
-    own.forEach((after, index) => {
-      // Loads go on to the next step as they come, as far as its loads need them.
-      const before = [...new Set(step.after)].map((id) => {
-        const earlier = at.get(`${workKey(work)}/${id}`) ?? [];
-        return earlier[Math.ceil(((index + 1) * earlier.length) / own.length) - 1]!;
-      });
-      const min = Math.ceil(step.minWait);
-      const max = step.maxWait === null ? null : Math.max(min, Math.floor(step.maxWait));
-      const alone = before.length === 1 ? max : null;
-      for (const task of before) links.push({ before: task, after, min, max: alone, counts: "FROM_FINISH" });
-      if (before.length > 1 && max !== null) afterLast.push({ of: before, to: after, max });
-    });
+    const earlier = [...new Set(step.after)];
+    const min = Math.ceil(step.minWait);
+    for (const after of own) {
+      const before = earlier.flatMap((id) =>
+        (at.get(`${workKey(work)}/${id}`) ?? []).filter((task) => handlesSame(tasks[task]!, tasks[after]!)),
+      );
+      const longest = step.maxWait === null ? null : Math.max(min, step.maxWait);
+      for (const task of before) {
+        const alone = longest !== null && earlier.length === 1;
+        const max = alone ? latestAfter(tasks[task]!, tasks[after]!, { max: longest, until: "START" }) : null;
+        links.push({ before: task, after, min, max, counts: "FROM_FINISH" });
+      }
+      if (longest !== null && earlier.length > 1) afterLast.push({ of: before, to: after, max: Math.floor(longest) });
+    }
     // Loads of a step are alike, so taking them in turn loses nothing.
     own.slice(1).forEach((after, index) => {
       links.push({ before: own[index]!, after, min: 0, max: null, counts: "FROM_START" });
     });
   }
   return { links, afterLast };
+}
+
+/** Of two works nobody says which loads go into which, so a limit between them holds for all. */
+const limitLinks = (limits: readonly SessionLimit[], tasks: readonly Task[], at: StepTasks): TaskLink[] =>
+  limits.flatMap((limit) =>
+    (at.get(keyOf(limit.from)) ?? []).flatMap((before) =>
+      (at.get(keyOf(limit.to)) ?? [])
+        .filter((after) => workKey(limit.from) !== workKey(limit.to) || handlesSame(tasks[before]!, tasks[after]!))
+        .map((after): TaskLink => {
+          const max = latestAfter(tasks[before]!, tasks[after]!, limit);
+          return { before, after, min: 0, max, counts: "FROM_FINISH" };
+        }),
+    ),
+  );
+
+/** Steps whose end some greatest wait counts from. */
+function awaitedSteps({ work, limits }: SessionInput): ReadonlySet<string> {
+  const written = work.flatMap((one) =>
+    one.steps.flatMap(({ after, maxWait }) => (maxWait === null ? [] : after.map((id) => `${workKey(one)}/${id}`))),
+  );
+  return new Set([...written, ...(limits ?? []).map(({ from }) => keyOf(from))]);
+}
+
+/** A step after those it follows, as far as they are of the same work; rings are the solver's to find. */
+function inOrder({ steps }: SessionWork): SessionWork["steps"] {
+  const byId = new Map(steps.map((step) => [step.id, step]));
+  const found = new Set<SessionWork["steps"][number]>();
+  const open = new Set<string>();
+  const visit = (id: string): void => {
+    const step = byId.get(id);
+    if (step === undefined || open.has(id)) return;
+    open.add(id);
+    for (const before of step.after) visit(before);
+    found.add(step);
+  };
+  for (const { id } of steps) visit(id);
+  return [...found];
+}
+
+/** All tasks of a work, in the order of its steps. */
+function tasksOfWork(work: SessionWork, input: SessionInput, early: ReadonlySet<string>, awaited: ReadonlySet<string>) {
+  const byStep = new Map<string, readonly Task[]>();
+  const comes = new Map<string, readonly Loads[] | null>();
+  for (const step of inOrder(work)) {
+    const before = step.after.map((id) => comes.get(id) ?? null);
+    const finest = before.reduce((most, loads) => ((loads?.length ?? 0) > (most?.length ?? 0) ? loads : most), null);
+    const own = tasksOfStep(step, work, {
+      kitchen: input.kitchen,
+      eveningBefore: early.has(step.id),
+      awaited: awaited.has(`${workKey(work)}/${step.id}`),
+      comesIn: finest,
+    });
+    byStep.set(step.id, own);
+    const loads = own.flatMap(({ load }) => load ?? []);
+    comes.set(step.id, loads.length > 0 ? loads : null);
+  }
+  return work.steps.map((step) => ({ step, own: byStep.get(step.id) ?? [] }));
 }
 
 /** The wash follows at once, and the loads before it one after another, so that no other use comes between. */
@@ -101,17 +172,17 @@ export function taskPlan(input: SessionInput, evening: boolean): TaskPlan {
   const works = new Map(input.work.filter(({ kind }) => kind === "COMPONENT").map((work) => [work.slug, work]));
   const tasks: Task[] = [];
   const at = new Map<string, readonly number[]>();
+  const awaited = awaitedSteps(input);
   for (const work of input.work) {
     const early = evening ? eveningSteps(work) : new Set<string>();
-    for (const step of work.steps) {
-      const own = tasksOfStep(step, work, input.kitchen, early.has(step.id));
+    for (const { step, own } of tasksOfWork(work, input, early, awaited)) {
       at.set(
         `${workKey(work)}/${step.id}`,
         own.map((task) => tasks.push(task) - 1),
       );
     }
   }
-  const inside = input.work.map((work) => linksInside(work, at));
+  const inside = input.work.map((work) => linksInside(work, tasks, at));
   const afterFinish = (before: number, after: number): TaskLink => ({
     before,
     after,
@@ -120,9 +191,9 @@ export function taskPlan(input: SessionInput, evening: boolean): TaskPlan {
     counts: "FROM_FINISH",
   });
   const between = input.work.flatMap((work) =>
-    work.uses.flatMap(({ line, component }) =>
-      lastTasks(component, works, at).flatMap((before) =>
-        stepsUsing(work, line).flatMap((id) =>
+    work.uses.flatMap((use) =>
+      lastTasks(use, works, at).flatMap((before) =>
+        stepsUsing(work, use.line).flatMap((id) =>
           (at.get(`${workKey(work)}/${id}`) ?? []).map((after) => afterFinish(before, after)),
         ),
       ),
@@ -136,7 +207,13 @@ export function taskPlan(input: SessionInput, evening: boolean): TaskPlan {
   const washed = withWashes(tasks, at);
   return {
     tasks: washed.tasks,
-    links: [...inside.flatMap(({ links }) => links), ...between, ...extra, ...washed.links],
+    links: [
+      ...inside.flatMap(({ links }) => links),
+      ...between,
+      ...extra,
+      ...limitLinks(input.limits ?? [], tasks, at),
+      ...washed.links,
+    ],
     afterLast: inside.flatMap((one) => one.afterLast),
   };
 }

@@ -1,87 +1,137 @@
 import { ceilForgiving } from "../component/batch.js";
-import type { Step } from "../model/component.js";
 import type { Kitchen } from "../model/plan.js";
 import { toNumber } from "../quantity/rational.js";
-import type { SessionWork } from "./session.js";
+import type { SessionStep, SessionWork } from "./session.js";
 
 /** One piece of work without a pause: a step, one or more loads of it, or the washing of its machine. */
 export interface Task {
   readonly id: string;
   readonly kind: "STEP" | "WASH";
   readonly work: SessionWork;
-  readonly step: Step;
+  readonly step: SessionStep;
   /** Whole minutes. */
   readonly minutes: number;
+  /** Minutes until its first loads are done: less than `minutes` where it runs several in turn. */
+  readonly round: number;
   readonly cooks: number;
   readonly appliance: string | null;
   readonly units: number;
-  readonly load: { readonly first: number; readonly last: number; readonly of: number } | null;
+  readonly load: Loads | null;
   readonly eveningBefore: boolean;
+}
+
+/** Loads `first` to `last` of `of`, from 1. */
+export interface Loads {
+  readonly first: number;
+  readonly last: number;
+  readonly of: number;
 }
 
 /** More loads than this of one step are run in blocks, so that a crowd's session stays computable. */
 const mostTasksOfAStep = 8;
+/** What has to be taken off the heat in time is only ever grouped side by side; beyond this many rounds it is no session. */
+const mostRounds = 40;
 
 export const workKey = (work: Pick<SessionWork, "kind" | "slug">): string =>
   work.kind === "MEAL" ? `meal:${work.slug}` : work.slug;
 
 /** How many loads a step is done in; a step that does not go by the load is done once. */
-export const loadsOf = (step: Step, work: Pick<SessionWork, "batches" | "loads">): number => {
+export const loadsOf = (step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): number => {
+  if (step.loads !== undefined) return Math.max(1, step.loads);
   if (step.grows !== "PER_LOAD") return 1;
   if (step.loadBatches === null) return Math.max(1, work.loads);
   return Math.max(1, ceilForgiving(work.batches / toNumber(step.loadBatches)));
 };
 
-/**
- * Minutes of a step done once, or of one load of it. Hands-on work grows with what is made where the step says so;
- * unattended time never does (twice the food does not roast twice as long).
- */
-export const stepMinutes = (step: Step, batches: number): number => {
-  const grows = step.grows === "PER_BATCH" && step.attention === "HANDS_ON";
-  return ceilForgiving(grows ? step.minutes * batches : step.minutes);
-};
+/** Unattended time never grows with what is made: twice the food does not roast twice as long. */
+const growsWithBatches = (step: SessionStep): boolean => step.grows === "PER_BATCH" && step.attention === "HANDS_ON";
+
+/** Minutes of a step over everything that is made, loads one after another. */
+export function minutesOf(step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): number {
+  if (growsWithBatches(step)) return ceilForgiving(step.minutes * work.batches);
+  return ceilForgiving(step.minutes) * loadsOf(step, work);
+}
 
 /** How many loads can run side by side. */
-function sideBySide(step: Step, loads: number, kitchen: Kitchen): number {
+function sideBySide(step: SessionStep, loads: number, kitchen: Kitchen): number {
+  if (growsWithBatches(step)) return 1;
   const hands = step.attention === "HANDS_ON" ? kitchen.cooks : loads;
   const machines = step.appliance === null ? loads : (kitchen.appliances[step.appliance] ?? 1);
   return Math.max(1, Math.min(loads, hands, machines));
 }
 
-/** The tasks of one step: one, or one for each load. */
-export function tasksOfStep(step: Step, work: SessionWork, kitchen: Kitchen, eveningBefore: boolean): Task[] {
+/** Loads taken together: few enough pieces, and where somebody waits for each load only those that run side by side. */
+function blocksOf(loads: number, together: number, awaited: boolean): readonly Loads[] {
+  const most = awaited ? mostRounds : mostTasksOfAStep;
+  const size = loads <= mostTasksOfAStep ? 1 : together * Math.ceil(loads / (together * most));
+  const blocks: Loads[] = [];
+  for (let first = 1; first <= loads; first += size)
+    blocks.push({ first, last: Math.min(loads, first + size - 1), of: loads });
+  return blocks;
+}
+
+interface Division {
+  readonly kitchen: Kitchen;
+  readonly eveningBefore: boolean;
+  /** Some greatest wait counts from its end. */
+  readonly awaited: boolean;
+  /** The loads in which what it works on comes to it; null: all at once. */
+  readonly comesIn: readonly Loads[] | null;
+}
+
+/** The tasks of one step: one, or one for each load. Hands-on work goes on with each load as it comes. */
+export function tasksOfStep(step: SessionStep, work: SessionWork, division: Division): Task[] {
+  const { kitchen, eveningBefore, awaited, comesIn } = division;
   const loads = loadsOf(step, work);
-  const together = loads <= mostTasksOfAStep ? 1 : sideBySide(step, loads, kitchen);
-  const rounds = loads <= mostTasksOfAStep ? 1 : Math.ceil(loads / (together * mostTasksOfAStep));
-  const minutes = stepMinutes(step, work.batches);
   const id = `${workKey(work)}/${step.id}`;
-  const tasks: Task[] = [];
-  for (let first = 1; first <= loads; first += together * rounds) {
-    const last = Math.min(loads, first + together * rounds - 1);
-    const units = Math.min(together, last - first + 1);
-    tasks.push({
-      id: loads === 1 ? id : `${id}/${first}`,
+  const hands = growsWithBatches(step);
+  const together = sideBySide(step, loads, kitchen);
+  const blocks = loads === 1 && hands && comesIn !== null ? comesIn : blocksOf(loads, together, awaited);
+  const all = ceilForgiving(step.minutes * work.batches);
+  const upTo = (load: number, of: number): number => ceilForgiving((all * load) / of);
+  return blocks.map(({ first, last, of }) => {
+    const units = hands ? 1 : Math.min(together, last - first + 1);
+    const one = ceilForgiving(step.minutes);
+    const shared = all === 0 ? 0 : Math.max(1, upTo(last, of) - upTo(first - 1, of));
+    const minutes = hands ? shared : one * Math.ceil((last - first + 1) / units);
+    return {
+      id: of === 1 ? id : `${id}/${first}`,
       kind: "STEP",
       work,
       step,
-      minutes: minutes * Math.ceil((last - first + 1) / units),
+      minutes,
+      round: hands ? minutes : Math.min(one, minutes),
       cooks: step.attention === "HANDS_ON" ? units : 0,
       appliance: step.appliance,
       units: step.appliance === null ? 0 : units,
-      load: loads === 1 ? null : { first, last, of: loads },
+      load: of === 1 ? null : { first, last, of },
       eveningBefore,
-    });
-  }
-  return tasks;
+    };
+  });
+}
+
+/** Of what is made, the share that a task ends with, and the one it begins with. */
+const shareOf = ({ load }: Task): readonly [from: number, to: number] =>
+  load === null ? [0, 1] : [(load.first - 1) / load.of, load.last / load.of];
+
+/** Whether two tasks of one work have some of what is made in common. */
+export function handlesSame(one: Task, other: Task): boolean {
+  const [from, to] = shareOf(one);
+  const [otherFrom, otherTo] = shareOf(other);
+  return from < otherTo - 1e-9 && otherFrom < to - 1e-9;
 }
 
 /** Washing the machine right after a use, because somebody else needs it clean. */
-export const washAfter = (last: Task): Task => ({
-  ...last,
-  id: `${workKey(last.work)}/${last.step.id}/wash`,
-  kind: "WASH",
-  minutes: ceilForgiving(last.step.washMinutes ?? 0),
-  cooks: 1,
-  units: 1,
-  load: null,
-});
+export const washAfter = (last: Task): Task => {
+  const minutes = ceilForgiving(last.step.washMinutes ?? 0);
+  return {
+    ...last,
+    id: `${workKey(last.work)}/${last.step.id}/wash`,
+    kind: "WASH",
+    minutes,
+    round: minutes,
+    cooks: 1,
+    units: 1,
+    load: null,
+  };
+};

@@ -76,6 +76,12 @@ export const frozenStepSchema = named(
     leaves: text("What it leaves in its appliance.").exactOptional(),
     washMinutes: z.number().exactOptional(),
     drains: z.boolean().describe("Pours off the water of the steps before it. Left out: not said.").exactOptional(),
+    growthStated: z
+      .literal(true)
+      .describe("`FIXED` is the writer's own word. Absent: nobody said how it grows.")
+      .exactOptional(),
+    heatUpMinutes: z.number().describe("Minutes until one batch boils, before `minutes`.").exactOptional(),
+    chills: z.boolean().describe("Whether it puts what is made into the cold.").exactOptional(),
   }),
 );
 

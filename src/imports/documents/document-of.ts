@@ -177,7 +177,7 @@ const stepOf = (step: Step): PlainDocument => ({
     hands: handsWords[step.attention],
     appliance: step.appliance,
     celsius: step.temperatureC,
-    grows: growsWords[step.grows],
+    grows: step.grows === "FIXED" && step.growthStated === undefined ? null : growsWords[step.grows],
     "load-batches": step.loadBatches,
     "wait-at-least": step.minWait,
     "wait-at-most": step.maxWait,
@@ -186,6 +186,8 @@ const stepOf = (step: Step): PlainDocument => ({
     leaves: step.leaves ?? null,
     "wash-time": step.washMinutes ?? null,
     drains: step.drains === undefined ? null : yesNo(step.drains),
+    "heat-up": step.heatUpMinutes ?? null,
+    chills: step.chills === undefined ? null : step.chills ? "yes" : "no",
   }),
   after: step.after,
 });

@@ -104,7 +104,7 @@ export const stepSchema = z.strictObject({
   appliance: codeSchema("appliance").nullable().default(null),
   celsius: numberSchema(-30, 400).nullable().default(null),
   after: listSchema(nameSchema).optional(),
-  grows: wordSchema(growsWords).default("FIXED"),
+  grows: wordSchema(growsWords).nullable().default(null),
   "load-batches": amountSchema.nullable().default(null),
   "wait-at-least": minutesSchema.default(0),
   "wait-at-most": minutesSchema.nullable().default(null),
@@ -113,6 +113,8 @@ export const stepSchema = z.strictObject({
   leaves: nameSchema.nullable().default(null),
   "wash-time": minutesSchema.nullable().default(null),
   drains: yesNoSchema.nullable().default(null),
+  "heat-up": minutesSchema.nullable().default(null),
+  chills: yesNoSchema.nullable().default(null),
 });
 
 export const linesSchema = listSchema(lineSchema);

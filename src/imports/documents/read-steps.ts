@@ -59,7 +59,8 @@ function readStep(step: StepDocument, index: number, ids: readonly string[], pat
     appliance: step.appliance,
     temperatureC: step.celsius,
     after: step.after ?? (before === undefined ? [] : [before]),
-    grows: step.grows,
+    grows: step.grows ?? "FIXED",
+    ...(step.grows === "FIXED" ? { growthStated: true as const } : {}),
     loadBatches: batches,
     minWait: step["wait-at-least"],
     maxWait: step["wait-at-most"],
@@ -68,5 +69,7 @@ function readStep(step: StepDocument, index: number, ids: readonly string[], pat
     ...(step.leaves === null ? {} : { leaves: step.leaves }),
     ...(step["wash-time"] === null ? {} : { washMinutes: step["wash-time"] }),
     ...(step.drains === null ? {} : { drains: step.drains }),
+    ...(step["heat-up"] === null ? {} : { heatUpMinutes: step["heat-up"] }),
+    ...(step.chills === null ? {} : { chills: step.chills }),
   }));
 }

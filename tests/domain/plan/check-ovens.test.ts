@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Step } from "../../../src/domain/model/component.js";
-import { checkOvens, isPreheating } from "../../../src/domain/plan/check-ovens.js";
+import { checkOvens } from "../../../src/domain/plan/check-ovens.js";
+import { isPreheating } from "../../../src/domain/prep-session/heating.js";
 import { step } from "../../kit/builders.js";
 
 const heat = (facts: Partial<Step> = {}): Step =>

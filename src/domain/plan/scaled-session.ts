@@ -1,0 +1,23 @@
+import type { Household } from "../model/household.js";
+import { planSession } from "../prep-session/schedule.js";
+import type { PrepSession, SessionBudget } from "../prep-session/session.js";
+import type { Result } from "../problem.js";
+import type { ScaledPlan } from "./scaled.js";
+import { sessionInput } from "./session-input.js";
+
+/**
+ * The prep session of a scaled plan. What is eaten today is taken warm from the pot where that keeps every limit;
+ * otherwise it is put into the cold first, like all the rest. Problems: those of `planSession`.
+ */
+export function scaledSession(
+  scaled: ScaledPlan,
+  household: Household,
+  budget: SessionBudget = {},
+): Result<PrepSession> {
+  const input = sessionInput(scaled, household);
+  const warm = planSession(input, budget);
+  const isWarm = input.work.some(({ uses }) => uses.some((use) => use.warm === true));
+  if (warm.ok || !isWarm) return warm;
+  const chilled = planSession(sessionInput(scaled, household, false), budget);
+  return chilled.ok ? chilled : warm;
+}
