@@ -14,6 +14,14 @@ export type AllergenPresence =
   /** Nobody said. Never treat it as absent. */
   | 'UNKNOWN';
 
+/** How many of an appliance there are. */
+export type ApplianceInput = {
+  /** Code of an appliance that the plan uses, such as `oven-shelf`. */
+  readonly appliance: string;
+  /** How many, from 0 to 100: shelves, rings, blenders. */
+  readonly count: number;
+};
+
 /** So many people who eat the same share of a serving. */
 export type EatersInput = {
   /** How many people. */
@@ -30,6 +38,8 @@ export type HouseholdInput = {
   readonly diets?: ReadonlyArray<string>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
   readonly eaters?: ReadonlyArray<EatersInput> | null | undefined;
+  /** The reader's own kitchen. Left out: the one the plan assumes. */
+  readonly kitchen?: KitchenInput | null | undefined;
   /** BCP 47 tag of the reader's language. */
   readonly locale?: string | null | undefined;
   /** Measures to show amounts in. Left out: those of the plan. */
@@ -44,6 +54,14 @@ export type HouseholdInput = {
   readonly sessionStart?: SessionStartInput | null | undefined;
   /** Foods to swap wherever a line offers it. */
   readonly swaps?: ReadonlyArray<SwapInput>;
+};
+
+/** What differs from the kitchen the plan assumes. */
+export type KitchenInput = {
+  /** Appliances of which there are more or fewer than the plan assumes. */
+  readonly appliances?: ReadonlyArray<ApplianceInput>;
+  /** How many cook together, from 1 to 20. Left out: as many as the plan assumes. */
+  readonly cooks?: number | null | undefined;
 };
 
 /** The measures a plan is written in, or a reader cooks in. They differ in their cups and spoons. */

@@ -19,6 +19,9 @@ export const limits = {
   day: 366,
   /** Minutes of one step or wait: thirty days. */
   minutes: 43_200,
+  /** Pairs of hands, and pieces of one appliance, in one kitchen. */
+  cooks: 20,
+  appliances: 100,
   /** Steps over all meals, components and routes of one plan. */
   steps: 20_000,
 } as const;

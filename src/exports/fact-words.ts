@@ -19,6 +19,7 @@ const why: Readonly<Record<string, string>> = {
 const what: Readonly<Record<string, string>> = {
   EATERS_ARE_NOT_THE_SERVINGS: "the number of servings asked for; the counts of the eaters must add up to it",
   NOT_WHOLE_PEOPLE: "a whole number of people",
+  NOT_WHOLE: "a whole number",
   NOT_AN_INSTANT: "an instant with its offset, such as 2026-03-01T09:00:00Z",
   NOT_A_TIME_ZONE: "the name of a time zone, such as Europe/Lisbon",
   NOT_A_DATE: "a date, such as 2026-03-01",

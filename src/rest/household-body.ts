@@ -69,5 +69,18 @@ export const householdBody = named(
       })
       .describe("When the prep session begins. Give `instant` or `local`.")
       .optional(),
+    kitchen: z
+      .strictObject({
+        cooks: z.number().int().min(1).max(20).describe("How many cook together.").optional(),
+        appliances: many(
+          z.strictObject({
+            appliance: text(80, "Code of an appliance that the plan uses, such as `oven-shelf`."),
+            count: z.number().int().min(0).max(100).describe("How many of it there are."),
+          }),
+          "Appliances of which there are more or fewer than the plan assumes.",
+        ),
+      })
+      .describe("The reader's own kitchen. Left out: the one the plan assumes.")
+      .optional(),
   }),
 );

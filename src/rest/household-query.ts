@@ -58,6 +58,15 @@ export const householdParameters: readonly Parameter[] = [
     z.string().max(60),
     { example: "2026-03-01T10:00" },
   ),
+  inQuery("cooks", "How many cook together. Left out: as many as the plan assumes.", z.string().max(4), {
+    example: "2",
+  }),
+  inQuery(
+    "appliance",
+    "How many of an appliance the kitchen has, where the plan assumes another number: its code, a colon and a count. May be repeated.",
+    z.string().max(100),
+    { repeats: true, example: "oven-shelf:1" },
+  ),
   inQuery("zone", "IANA name of the reader's time zone.", z.string().max(100), { example: "Europe/Lisbon" }),
 ];
 
@@ -111,8 +120,30 @@ export function readHouseholdQuery(query: Query): ReadHousehold {
       readOnHand,
     ),
     sessionStart: readStart(one("start"), one("zone"), problems),
+    kitchen: readKitchen(one("cooks"), query.get("appliance") ?? [], problems),
   };
   return { household, problems };
+}
+
+/** A form sends an empty field where nothing was typed. */
+function readKitchen(
+  cooks: string | null,
+  appliances: readonly string[],
+  problems: Problem[],
+): GivenHousehold["kitchen"] {
+  const counts = appliances
+    .filter((each) => each.trim() !== "")
+    .flatMap((value) => {
+      const [appliance, count] = halves(value);
+      if (appliance !== null && /^\d{1,3}$/.test(count)) return [{ appliance, count: Number(count) }];
+      problems.push(badParameter("appliance", "a code, a colon and a whole number, such as oven-shelf:1", value));
+      return [];
+    });
+  const hands = cooks === null || cooks.trim() === "" ? null : cooks.trim();
+  if (hands !== null && !/^\d{1,3}$/.test(hands))
+    problems.push(badParameter("cooks", "a whole number of cooks, such as 2", hands));
+  if (hands === null && counts.length === 0) return null;
+  return { cooks: hands !== null && /^\d{1,3}$/.test(hands) ? Number(hands) : null, appliances: counts };
 }
 
 type Halves = readonly [string, string] | readonly [null, null];
@@ -178,6 +209,7 @@ export const inAddress = (problem: Problem): Problem => ({ ...problem, path: par
 function parameterPath(path: Path): Path {
   const [first, second, ...rest] = path;
   if (first !== "household" || second === undefined) return path;
+  if (second === "kitchen") return rest[0] === "cooks" ? ["cooks"] : ["appliance", ...rest.slice(1)];
   if (second === "sessionStart" || second === "session") return rest[0] === "zone" ? ["zone"] : ["start"];
   return [names[second] ?? second, ...rest];
 }

@@ -5,7 +5,7 @@ import { readHouseholdQuery } from "./household-query.js";
 import type { Query } from "./parameter.js";
 import { wholeNumber } from "./plan-question.js";
 
-const repeated: ReadonlySet<keyof PlanForm> = new Set(["diets", "eaters", "swaps", "route", "onHand"]);
+const repeated: ReadonlySet<keyof PlanForm> = new Set(["diets", "eaters", "swaps", "route", "onHand", "appliances"]);
 
 /** A form from the query of an address, as it was typed and as a question. Names that it does not know are passed over. */
 export function readPlanForm(query: Query): AskedForm {

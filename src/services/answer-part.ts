@@ -44,8 +44,8 @@ export const answerSession = (
   ref: RevisionRef,
   asked: Asked,
 ): Promise<Result<ScaledForReader & { readonly session: PrepSession }> | null> =>
-  partOf(deps, ref, asked, ({ scaled, household }) => {
-    const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, deps.clock));
+  partOf(deps, ref, asked, ({ scaled, household, rules }) => {
+    const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock));
     return session.ok ? ok({ session: session.value }) : session;
   });
 

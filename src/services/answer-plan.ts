@@ -23,7 +23,7 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   const read = await scaleForReader(deps, published, asked);
   if (!read.ok) return read;
   const { publication, household, reader, rules, scaled, today } = read.value;
-  const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, deps.clock));
+  const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock));
   return ok({
     publication,
     household,

@@ -21,7 +21,7 @@ export async function checkPublishedPlan(
 ): Promise<Result<readonly Finding[]>> {
   const scaled = scalePlan(bundle, Math.max(1, Math.round(bundle.plan.serves)), noHousehold);
   if (!scaled.ok) return scaled;
-  const session = planPrepSession(scaled.value, noHousehold, clock);
+  const session = planPrepSession(scaled.value, noHousehold, rules, clock);
   if (!session.ok) return failed(session.problems);
   const diets = dietStatements(foodsEaten(scaled.value.compiled).plan, rules.allergens, null);
   const known: PlanToCheck = {

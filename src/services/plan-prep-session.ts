@@ -1,6 +1,8 @@
 import type { Household } from "../domain/model/household.js";
+import type { KeepingClass } from "../domain/model/keeping.js";
 import { latest, onceFor } from "../domain/once-for.js";
 import type { CompiledPlan } from "../domain/plan/compiled-plan.js";
+import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { scaledSession } from "../domain/plan/scaled-session.js";
 import { eveningWindow } from "../domain/prep-session/evening.js";
@@ -25,36 +27,51 @@ const usesEvening = onceFor(({ components, meals }: CompiledPlan): boolean =>
 interface Question {
   readonly scaled: ScaledPlan;
   readonly household: Household;
+  readonly classes: readonly KeepingClass[];
   readonly start: SessionInput["start"];
   readonly clock: Clock;
 }
 
 /** Sessions of one plan, by what they hang on: how much is made, not what is in it. */
 const ordersOf = onceFor((_: CompiledPlan) =>
-  latest(
-    keptSessions,
-    ({ scaled: { components, meals }, start }: Question) =>
-      JSON.stringify([
-        components.map(({ batches, loads }) => [batches, loads]),
-        meals.map(({ factor }) => factor),
-        start && eveningWindow({ start, evening: null }),
-      ]),
-    ({ scaled, household, start, clock }): Result<PrepSession> => {
-      const until = clock().getTime() + mostMilliseconds;
-      const { session } = household;
-      const asked = { ...household, session: start === null ? null : session };
-      return scaledSession(scaled, asked, { shouldStop: () => clock().getTime() > until });
-    },
-    // A search that was cut short may come further the next time.
-    (found) => found.ok && found.value.optimal && found.value.handsFreeOptimal,
+  onceFor((_classes: readonly KeepingClass[]) =>
+    latest(
+      keptSessions,
+      ({ scaled: { components, meals }, household: { kitchen }, start }: Question) =>
+        JSON.stringify([
+          components.map(({ batches, loads }) => [batches, loads]),
+          meals.map(({ factor }) => factor),
+          start && eveningWindow({ start, evening: null }),
+          kitchen && [kitchen.cooks, Object.entries(kitchen.appliances).toSorted()],
+        ]),
+      ({ scaled, household, classes, start, clock }): Result<PrepSession> => {
+        const until = clock().getTime() + mostMilliseconds;
+        const { session } = household;
+        const asked = { ...household, session: start === null ? null : session };
+        return scaledSession(scaled, asked, classes, { shouldStop: () => clock().getTime() > until });
+      },
+      // A search that was cut short may come further the next time.
+      (found) => found.ok && found.value.optimal && found.value.handsFreeOptimal,
+    ),
   ),
 );
 
 /** The order of the prep session's work, within a second. Problems: those of `planSession`. */
-export function planPrepSession(scaled: ScaledPlan, household: Household, clock: Clock): Result<PrepSession> {
+export function planPrepSession(
+  scaled: ScaledPlan,
+  household: Household,
+  { safety: { classes } }: Pick<RuleSet, "safety">,
+  clock: Clock,
+): Result<PrepSession> {
   const { session } = household;
   const start = session === null ? null : { instant: session.start, zone: session.zone };
   const { compiled } = scaled;
-  const ordered = ordersOf(compiled)({ scaled, household, start: usesEvening(compiled) ? start : null, clock });
+  const ordered = ordersOf(compiled)(classes)({
+    scaled,
+    household,
+    classes,
+    start: usesEvening(compiled) ? start : null,
+    clock,
+  });
   return ordered.ok && start !== null ? ok(withClockTimes(ordered.value, start)) : ordered;
 }

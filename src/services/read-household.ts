@@ -5,6 +5,7 @@ import type { PlanBundle } from "../domain/model/plan.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { failed, gatherProblems, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { parseAmount } from "../domain/quantity/parse.js";
+import { nearestWords } from "../imports/documents/nearest-words.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 
@@ -25,6 +26,13 @@ export interface GivenHousehold {
   }>;
   readonly onHand?: Maybe<readonly GivenOnHand[]>;
   readonly sessionStart?: Maybe<GivenStart>;
+  readonly kitchen?: Maybe<GivenKitchen>;
+}
+
+/** What differs from the kitchen the plans assume. */
+export interface GivenKitchen {
+  readonly cooks?: Maybe<number>;
+  readonly appliances?: Maybe<readonly { readonly appliance: string; readonly count: number }[]>;
 }
 
 export interface GivenOnHand {
@@ -72,6 +80,7 @@ export function readHousehold(
       const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
       return read === null ? [] : [read];
     }),
+    kitchen: given.kitchen ? note(readKitchen(given.kitchen, bundles)) : null,
     session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
   };
   return problems.length > 0 ? failed(problems) : ok(household);
@@ -149,6 +158,45 @@ function readEaters(
   }
   return ok({ count, portion: read.value.high });
 }
+
+/** An appliance that no plan asks for changes nothing, so naming one is a mistake: most often of spelling. */
+function readKitchen(
+  { cooks, appliances }: GivenKitchen,
+  bundles: readonly PlanBundle[],
+): Result<Household["kitchen"]> {
+  const given = appliances ?? [];
+  const path = ["household", "kitchen", "appliances"];
+  if (given.length > longestHouseholdList) {
+    return failed([{ code: "TOO_LARGE", path, what: "entries", size: given.length, limit: longestHouseholdList }]);
+  }
+  const known = appliancesOf(bundles);
+  const problems = given.flatMap(({ appliance }, index): readonly Problem[] => {
+    const at = [...path, index, "appliance"];
+    if (given.findIndex((each) => each.appliance === appliance) < index)
+      return [{ code: "DUPLICATE", path: at, value: shortened(appliance) }];
+    if (known.includes(appliance)) return [];
+    const nearest = nearestWords(appliance, known);
+    const expected = `one of ${(nearest.length > 0 ? nearest : known).join(", ")}`;
+    return [{ code: "BAD_HOUSEHOLD", path: at, what: expected, value: shortened(appliance) }];
+  });
+  if (problems.length > 0) return failed(problems);
+  return ok({
+    cooks: cooks ?? null,
+    appliances: Object.fromEntries(given.map(({ appliance, count }) => [appliance, count])),
+  });
+}
+
+/** Every appliance that the plans list or that one of their steps uses. */
+const appliancesOf = (bundles: readonly PlanBundle[]): readonly string[] => [
+  ...new Set(
+    bundles.flatMap(({ plan, components }) => [
+      ...Object.keys(plan.kitchen.appliances),
+      ...[...plan.meals, ...components, ...components.flatMap(({ routes }) => routes)].flatMap(({ steps }) =>
+        steps.flatMap(({ appliance }) => appliance ?? []),
+      ),
+    ]),
+  ),
+];
 
 /** The amount and its unit are read as one text, but a caller wrote two fields. */
 const partAtFault = ({ code }: Problem): "unit" | "amount" =>

@@ -4,9 +4,8 @@ import { inForceOn } from "../../src/domain/model/region.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../src/domain/plan/plan-answer.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
-import { sessionInput } from "../../src/domain/plan/session-input.js";
+import { scaledSession } from "../../src/domain/plan/scaled-session.js";
 import { shop } from "../../src/domain/plan/shop.js";
-import { planSession } from "../../src/domain/prep-session/schedule.js";
 import type { Addresses } from "../../src/exports/addresses.js";
 import { guideStorage } from "../../src/services/guide-storage.js";
 import { readHousehold, type GivenHousehold } from "../../src/services/read-household.js";
@@ -63,7 +62,7 @@ export async function answerOf(
   const computed = scalePlan(bundle, servings, household);
   if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
   const scaled = computed.value;
-  const session = planSession(sessionInput(scaled, household), {});
+  const session = scaledSession(scaled, household, rules.safety.classes);
   return {
     publication: { ...publication, slug: bundle.plan.slug, ...facts },
     household,

@@ -6,6 +6,7 @@ import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { scaledSession } from "../../src/domain/plan/scaled-session.js";
 import { planPrepSession } from "../../src/services/plan-prep-session.js";
 import { demo, demoBundle } from "../graphql/open-test-app.js";
+import { shippedRules } from "../kit/answer-of.js";
 
 const clock = (): Date => new Date("2026-03-01T09:00:00Z");
 
@@ -18,6 +19,7 @@ const households = fc.record({
     { start: "2026-03-29T07:00:00Z", zone: "Europe/Berlin" },
   ),
   region: fc.constantFrom(null, "XA"),
+  kitchen: fc.constantFrom(null, { cooks: 2, appliances: { "oven-shelf": 1 } }),
   routes: fc.record({ mode: fc.constantFrom("AS_WRITTEN" as const, "LEAST_WORK" as const), byName: fc.constant([]) }),
   eaters: fc.constantFrom(null, [{ count: 1, portion: "5/2" }]),
 });
@@ -35,7 +37,9 @@ describe("the session of a household", () => {
             const household: Household = { ...noHousehold, ...given };
             const scaled = scalePlan(bundle, given.eaters === null ? count : 1, household);
             if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-            expect(planPrepSession(scaled.value, household, clock)).toEqual(scaledSession(scaled.value, household));
+            expect(planPrepSession(scaled.value, household, shippedRules, clock)).toEqual(
+              scaledSession(scaled.value, household, shippedRules.safety.classes),
+            );
           }
         },
       ),
@@ -49,9 +53,9 @@ describe("the session of a household", () => {
     let late = 0;
     // Each look at this clock finds two seconds gone.
     const hurried = (): Date => new Date((late += 2_000));
-    const first = planPrepSession(scaled.value, noHousehold, hurried);
-    const then = planPrepSession(scaled.value, noHousehold, clock);
-    expect(then).toEqual(scaledSession(scaled.value, noHousehold));
+    const first = planPrepSession(scaled.value, noHousehold, shippedRules, hurried);
+    const then = planPrepSession(scaled.value, noHousehold, shippedRules, clock);
+    expect(then).toEqual(scaledSession(scaled.value, noHousehold, shippedRules.safety.classes));
     expect(first.ok && then.ok && !first.value.optimal && first.value.totalMinutes >= then.value.totalMinutes).toBe(
       true,
     );

@@ -35,6 +35,8 @@ export interface Household {
   readonly onHand: readonly OnHand[];
   /** When the session begins: an instant (ISO, UTC) and an IANA zone. */
   readonly session: { readonly start: string; readonly zone: string } | null;
+  /** What differs from the kitchen the plan assumes; cooks null: as many as there. */
+  readonly kitchen: { readonly cooks: number | null; readonly appliances: Readonly<Record<string, number>> } | null;
 }
 
 export const noHousehold: Household = {
@@ -48,4 +50,5 @@ export const noHousehold: Household = {
   routes: { mode: "AS_WRITTEN", byName: [] },
   onHand: [],
   session: null,
+  kitchen: null,
 };

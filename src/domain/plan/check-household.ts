@@ -47,6 +47,23 @@ function checkOnHand({ item, amount, unit, useBy }: OnHand, path: Path): Problem
   ];
 }
 
+function checkKitchen({ kitchen }: Household): Problem[] {
+  if (kitchen === null) return [];
+  const path: Path = ["household", "kitchen"];
+  const whole = (count: number, least: number, most: number, at: Path): Problem[] =>
+    Number.isInteger(count)
+      ? checkNumber(count, at, { min: least, max: most })
+      : [unfit(at, "NOT_WHOLE", String(count))];
+  const counts = Object.entries(kitchen.appliances);
+  return [
+    ...(kitchen.cooks === null ? [] : whole(kitchen.cooks, 1, limits.cooks, [...path, "cooks"])),
+    ...checkCount(counts.length, mostEntries, "appliances", [...path, "appliances"]),
+    ...counts
+      .slice(0, mostEntries)
+      .flatMap(([code, count]) => whole(count, 0, limits.appliances, [...path, "appliances", code])),
+  ];
+}
+
 /** What a reader sent about the household, before anything is computed from it. */
 export function checkHousehold(servings: number, household: Household): readonly Problem[] {
   const path: Path = ["household"];
@@ -58,6 +75,7 @@ export function checkHousehold(servings: number, household: Household): readonly
     ...checkCount(household.eaters?.length ?? 0, mostEntries, "eaters", [...path, "eaters"]),
     ...household.onHand.slice(0, mostEntries).flatMap((each, index) => checkOnHand(each, [...path, "onHand", index])),
     ...checkSession(household),
+    ...checkKitchen(household),
     ...checkEaters(servings, household),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Household } from "../model/household.js";
+import type { KeepingClass } from "../model/keeping.js";
 import type { Kitchen } from "../model/plan.js";
 import { chillingSteps, defaultLimits, lastCooking, type ColdRule } from "../prep-session/cooling.js";
 import type { SessionInput, SessionLimit, SessionWork, StepRef } from "../prep-session/session.js";
@@ -30,10 +31,15 @@ const isEatenToday = ({ component: { slug }, leftOver }: ScaledComponent, { comp
   !components.some(({ batches, lines }) => batches > 0 && takes(lines, slug)) &&
   meals.every(({ meal, lines }) => meal.day === 0 || !takes(lines, slug));
 
-function componentWork(made: ScaledComponent, scaled: ScaledPlan, slugs: ReadonlySet<string>): Worked {
+function componentWork(
+  made: ScaledComponent,
+  scaled: ScaledPlan,
+  slugs: ReadonlySet<string>,
+  classes: readonly KeepingClass[],
+): Worked {
   const { component, route, batches, loads, lines } = made;
   const { slug, title } = component;
-  const cold = coldRuleOf(component, route);
+  const cold = coldRuleOf(component, route, classes);
   const all = settledSteps(made);
   const chills = chillingSteps(all, cold).map(({ id }) => id);
   const skipped = isEatenToday(made, scaled) ? chills : [];
@@ -58,10 +64,17 @@ function comesWarm({ work: { steps } }: Worked, { appliances }: Kitchen): boolea
 }
 
 /** What is made in the session: every component of which something is made, and the meals that are eaten on its day. */
-function workOf(scaled: ScaledPlan, kitchen: Kitchen, mayBeWarm: boolean): readonly Worked[] {
+function workOf(
+  scaled: ScaledPlan,
+  kitchen: Kitchen,
+  classes: readonly KeepingClass[],
+  mayBeWarm: boolean,
+): readonly Worked[] {
   const { components, meals } = scaled;
   const slugs = new Set(components.flatMap(({ component, batches }) => (batches > 0 ? [component.slug] : [])));
-  const made = components.filter(({ batches }) => batches > 0).map((each) => componentWork(each, scaled, slugs));
+  const made = components
+    .filter(({ batches }) => batches > 0)
+    .map((each) => componentWork(each, scaled, slugs, classes));
   const warm = new Set(mayBeWarm ? made.flatMap((each) => (comesWarm(each, kitchen) ? [each.work.slug] : [])) : []);
   const eaten = meals
     .filter(({ meal }) => meal.day === 0)
@@ -163,14 +176,26 @@ function partOrder(all: readonly Worked[], scaled: ScaledPlan): SessionInput["ex
   );
 }
 
+/** The kitchen the plan assumes, as far as the reader's own is not another. */
+export const kitchenOf = (plan: Kitchen, { kitchen }: Pick<Household, "kitchen">): Kitchen => ({
+  cooks: kitchen?.cooks ?? plan.cooks,
+  appliances: { ...plan.appliances, ...kitchen?.appliances },
+});
+
 /**
  * The work of a scaled plan's session, for `planSession`.
  *
  * @param mayBeWarm whether what is eaten today may be taken before it is chilled
  */
-export function sessionInput(scaled: ScaledPlan, { session }: Household, mayBeWarm = true): SessionInput {
-  const { kitchen } = scaled.bundle.plan;
-  const all = workOf(scaled, kitchen, mayBeWarm);
+export function sessionInput(
+  scaled: ScaledPlan,
+  household: Pick<Household, "session" | "kitchen">,
+  classes: readonly KeepingClass[],
+  mayBeWarm = true,
+): SessionInput {
+  const { session } = household;
+  const kitchen = kitchenOf(scaled.bundle.plan.kitchen, household);
+  const all = workOf(scaled, kitchen, classes, mayBeWarm);
   return {
     work: all.map(({ work }) => work),
     kitchen,

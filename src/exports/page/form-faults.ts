@@ -11,6 +11,7 @@ const fieldOf: ReadonlyMap<string, keyof PlanForm> = new Map([
   ["diets", "diets"],
   ["swaps", "swaps"],
   ["onHand", "onHand"],
+  ["appliances", "appliances"],
   ["local", "start"],
 ]);
 

@@ -34,7 +34,7 @@ const measureNames: Readonly<Record<MeasureSystem, string>> = {
 /** Those that are folded away until they are wanted. */
 const folded: readonly Field[] = [
   ...(["region", "currency", "measures", "diets", "eaters", "swaps"] as const),
-  ...(["routes", "route", "onHand", "start", "zone"] as const),
+  ...(["routes", "route", "onHand", "start", "zone", "cooks", "appliances"] as const),
 ];
 
 /** A reader's side of a plan, as a form that asks again for the same page. What was typed stays, right or wrong. */
@@ -68,6 +68,7 @@ ${routeFields(input)}
     "A food by its code, a colon, how much and a unit. After a semicolon, if you like, use-by= and a day.",
     "carrot:500 g",
   )}</fieldset>
+${kitchenFields(input)}
 <fieldset><legend>When you begin</legend><div class="fields">
 ${textField("start", "Day and time", form, faults, { type: isLocal(form.start) ? "datetime-local" : "text" })}
 ${textField("zone", "Time zone", form, faults, { size: 18, placeholder: "Europe/Lisbon", autocomplete: "off", spellcheck: "false" })}
@@ -88,6 +89,18 @@ ${selectField("measures", "Measures", form.measures, faults, [
   { value: "", text: `as written (${measureNames[plan.measures]})` },
   ...Object.entries(measureNames).map(([value, text]) => ({ value, text })),
 ])}</div></fieldset>`;
+
+const kitchenFields = ({ form, faults }: FormInput): Content =>
+  markup`<fieldset><legend>Your kitchen</legend><div class="fields">
+${textField("cooks", "How many cook", form, faults, { inputmode: "numeric", autocomplete: "off", size: 3, placeholder: "as the plan says" })}</div>
+${textFields(
+  "appliances",
+  "Appliance and how many",
+  form,
+  faults,
+  "Only where you have more or fewer than the plan assumes: the code of an appliance, a colon and how many.",
+  "oven-shelf:1",
+)}</fieldset>`;
 
 const dietFields = ({ form, choices, faults }: FormInput): Content =>
   markup`<fieldset><legend>Who eats</legend>${textFields(

@@ -21,6 +21,9 @@ export interface PlanForm {
   /** What the clock on the kitchen wall says: `2026-03-01T10:00`. */
   readonly start: string;
   readonly zone: string;
+  readonly cooks: string;
+  /** `oven-shelf:1`: how many there are. */
+  readonly appliances: readonly string[];
 }
 
 export const blankForm: PlanForm = {
@@ -38,6 +41,8 @@ export const blankForm: PlanForm = {
   onHand: [],
   start: "",
   zone: "",
+  cooks: "",
+  appliances: [],
 };
 
 /** Names in the address, in the order in which they are written there. */
@@ -56,6 +61,8 @@ export const formFields = {
   onHand: "on-hand",
   start: "start",
   zone: "zone",
+  cooks: "cooks",
+  appliances: "appliance",
 } as const satisfies Record<keyof PlanForm, string>;
 
 /** `?servings=6&diet=vegan`, or nothing for a blank form: one spelling for one question. */

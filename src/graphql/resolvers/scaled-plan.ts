@@ -32,8 +32,8 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
     return { list, plans: [frozen], show };
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
-  session: ({ scaled, household, frozen }, _, { deps }) => ({
-    session: valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, deps.clock))),
+  session: ({ scaled, household, rules, frozen }, _, { deps }) => ({
+    session: valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock))),
     frozen,
   }),
   allergens: ({ scaled, household, rules, frozen }, _, { deps }) => ({

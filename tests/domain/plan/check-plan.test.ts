@@ -4,8 +4,8 @@ import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import type { DietStatement } from "../../../src/domain/nutrition/diets.js";
 import { checkPlan, leftOverLimit, type PlanToCheck } from "../../../src/domain/plan/check-plan.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
-import { sessionInput } from "../../../src/domain/plan/session-input.js";
-import { planSession } from "../../../src/domain/prep-session/schedule.js";
+import { scaledSession } from "../../../src/domain/plan/scaled-session.js";
+import { firstKeepingClasses } from "../../../src/domain/storage/first-keeping-classes.js";
 import type { Caution } from "../../../src/domain/storage/cautions.js";
 import type { StorageGuidance, Subject } from "../../../src/domain/storage/guidance.js";
 import { bundle, component, invented, line, made, meal, plan, route, step } from "../../kit/builders.js";
@@ -14,7 +14,7 @@ import { bundle, component, invented, line, made, meal, plan, route, step } from
 function look(written: PlanBundle, facts: Partial<PlanToCheck> = {}) {
   const scaled = scalePlan(written, 1, noHousehold);
   if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-  const session = planSession(sessionInput(scaled.value, noHousehold));
+  const session = scaledSession(scaled.value, noHousehold, firstKeepingClasses);
   if (!session.ok) throw new Error(JSON.stringify(session.problems));
   const nothing = {
     storage: { guidance: [], unknown: [], warnings: [] },

@@ -4,6 +4,7 @@ import { noHousehold, type Household } from "../../../src/domain/model/household
 import type { Line } from "../../../src/domain/model/line.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
+import { firstKeepingClasses } from "../../../src/domain/storage/first-keeping-classes.js";
 import { sessionInput } from "../../../src/domain/plan/session-input.js";
 import {
   bundle,
@@ -24,7 +25,7 @@ import {
 function sessionOf(written: PlanBundle, servings = 1, who: Household = noHousehold) {
   const scaled = scalePlan(written, servings, who);
   if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-  return sessionInput(scaled.value, who);
+  return sessionInput(scaled.value, who, firstKeepingClasses);
 }
 
 const stock = component("stock", "1 l", [line("500 g", "leek")], { title: "Leek stock", steps: [step("simmer", 45)] });
@@ -37,21 +38,31 @@ describe("the work of a session", () => {
     const today = meal("supper", [line("600 g", made("soup"))], { title: "Soup supper", steps: [step("serve", 3)] });
     const { work } = sessionOf(bundle([today, meal("lunch", [line("10 g", "bread")], { day: 1 })], [soup, stock]), 3);
     expect(work).toEqual([
-      { kind: "COMPONENT", slug: "stock", title: "Leek stock", steps: stock.steps, batches: 1.5, loads: 1, uses: [] },
+      {
+        kind: "COMPONENT",
+        slug: "stock",
+        title: "Leek stock",
+        steps: [{ ...stock.steps[0], grows: "PER_BATCH" }],
+        batches: 1.5,
+        loads: 1,
+        uses: [],
+        chills: [],
+      },
       {
         kind: "COMPONENT",
         slug: "soup",
         title: "soup",
-        steps: soup.steps,
+        steps: [{ ...soup.steps[0], grows: "PER_BATCH" }],
         batches: 3,
         loads: 1,
         uses: [{ line: "l1", component: "stock" }],
+        chills: [],
       },
       {
         kind: "MEAL",
         slug: "supper",
         title: "Soup supper",
-        steps: today.steps,
+        steps: [{ ...today.steps[0], grows: "PER_BATCH" }],
         batches: 3,
         loads: 1,
         uses: [{ line: "l1", component: "soup" }],
@@ -74,7 +85,7 @@ describe("the work of a session", () => {
       1,
       who,
     );
-    expect(work[0]?.steps).toEqual([open]);
+    expect(work[0]?.steps).toEqual([{ ...open, grows: "PER_BATCH" }]);
   });
 
   it("leaves out what is on hand in full, and nothing waits for it", () => {
