@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { noHousehold } from "../../src/domain/model/household.js";
+import { demo } from "../graphql/open-test-app.js";
 import { longestHouseholdList, readHousehold, type GivenHousehold } from "../../src/services/read-household.js";
 
 const diets = [{ code: "vegan" }, { code: "gluten-free" }];
@@ -21,6 +22,27 @@ describe("reading a household", () => {
           path: ["household", "diets", 1],
           what: "one of vegan, gluten-free",
           value: "low-fodmap",
+        },
+      ],
+    });
+  });
+
+  it("reads the reader's own kitchen, and names the appliance that a misspelt one may mean", () => {
+    const { bundles } = demo;
+    const read = (appliance: string) =>
+      readHousehold({ kitchen: { cooks: 2, appliances: [{ appliance, count: 1 }] } }, bundles, diets);
+    expect(read("oven-shelf")).toMatchObject({
+      ok: true,
+      value: { kitchen: { cooks: 2, appliances: { "oven-shelf": 1 } } },
+    });
+    expect(read("oven-shelv")).toEqual({
+      ok: false,
+      problems: [
+        {
+          code: "BAD_HOUSEHOLD",
+          path: ["household", "kitchen", "appliances", 0, "appliance"],
+          what: "one of oven-shelf",
+          value: "oven-shelv",
         },
       ],
     });

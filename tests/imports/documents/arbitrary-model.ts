@@ -197,8 +197,22 @@ const steps = (ids: readonly string[]): fc.Arbitrary<Step[]> =>
           { leaves: slug, washMinutes: fc.integer({ min: 0, max: 30 }), drains: fc.boolean() },
           { requiredKeys: [] },
         ),
+        rare: fc.record(
+          {
+            leaves: slug,
+            washMinutes: fc.integer({ min: 0, max: 30 }),
+            heatUpMinutes: fc.integer({ min: 0, max: 60 }),
+            chills: fc.boolean(),
+          },
+          { requiredKeys: [] },
+        ),
+        stated: fc.boolean(),
       })
-      .map(({ wash, ...step }) => ({ ...step, ...wash })),
+      .map(({ rare, stated, ...step }) => ({
+        ...step,
+        ...rare,
+        ...(stated && step.grows === "FIXED" ? { growthStated: true as const } : {}),
+      })),
   ).map((list) =>
     list.map((each, index) => ({ id: `s${index}`, after: index > 1 ? ["s0", `s${index - 1}`] : [], ...each })),
   );
