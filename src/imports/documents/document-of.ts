@@ -187,7 +187,7 @@ const stepOf = (step: Step): PlainDocument => ({
     "wash-time": step.washMinutes ?? null,
     drains: step.drains === undefined ? null : yesNo(step.drains),
     "heat-up": step.heatUpMinutes ?? null,
-    chills: step.chills === undefined ? null : step.chills ? "yes" : "no",
+    chills: step.chills === undefined ? null : yesNo(step.chills),
   }),
   after: step.after,
 });
