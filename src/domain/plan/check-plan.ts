@@ -6,7 +6,6 @@ import type { StorageAnswer } from "../storage/guidance.js";
 import { checkScaledLines } from "./check-lines.js";
 import { checkKeeping } from "./check-keeping.js";
 import { checkNamed } from "./check-named.js";
-import { checkOvens, isPreheating } from "./check-ovens.js";
 import { checkOvens } from "./check-ovens.js";
 import type { Finding } from "./finding.js";
 import { lineContext } from "./line-context.js";

@@ -150,6 +150,14 @@ export type Amount = {
   readonly value: Scalars['Float']['output'];
 };
 
+/** How many of an appliance there are. */
+export type ApplianceInput = {
+  /** Code of an appliance that the plan uses, such as `oven-shelf`. */
+  readonly appliance: Scalars['String']['input'];
+  /** How many, from 0 to 100: shelves, rings, blenders. */
+  readonly count: Scalars['Int']['input'];
+};
+
 /** Whether a dish or a food is made with an allergen, what that rests on, and who says so. */
 export type AsIngredient = {
   readonly __typename?: 'AsIngredient';
@@ -1239,6 +1247,8 @@ export type HouseholdInput = {
   readonly diets: ReadonlyArray<Scalars['String']['input']>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
   readonly eaters?: InputMaybe<ReadonlyArray<EatersInput>>;
+  /** The reader's own kitchen. Left out: the one the plan assumes. */
+  readonly kitchen?: InputMaybe<KitchenInput>;
   /** BCP 47 tag of the reader's language. */
   readonly locale?: InputMaybe<Scalars['String']['input']>;
   /** Measures to show amounts in. Left out: those of the plan. */
@@ -1442,6 +1452,14 @@ export type KeepingRule = {
   readonly place: StoragePlace;
   /** Who says so. */
   readonly source: Source;
+};
+
+/** What differs from the kitchen the plan assumes. */
+export type KitchenInput = {
+  /** Appliances of which there are more or fewer than the plan assumes. */
+  readonly appliances: ReadonlyArray<ApplianceInput>;
+  /** How many cook together, from 1 to 20. Left out: as many as the plan assumes. */
+  readonly cooks?: InputMaybe<Scalars['Int']['input']>;
 };
 
 /** For whom a published rule was written. */
@@ -3860,6 +3878,7 @@ export type ResolversTypes = {
   AllergenReach: AllergenReach;
   AllergenStatement: ResolverTypeWrapper<AllergenStatementParent>;
   Amount: ResolverTypeWrapper<AmountParent>;
+  ApplianceInput: ApplianceInput;
   AsIngredient: ResolverTypeWrapper<AsIngredientParent>;
   Attention: Attention;
   AuditAction: AuditAction;
@@ -3957,6 +3976,7 @@ export type ResolversTypes = {
   KeepingCount: KeepingCount;
   KeepingPurpose: KeepingPurpose;
   KeepingRule: ResolverTypeWrapper<KeepingRule>;
+  KitchenInput: KitchenInput;
   KitchenKind: KitchenKind;
   LabelScheme: LabelScheme;
   LabelToRead: ResolverTypeWrapper<LabelToReadParent>;
@@ -4085,6 +4105,7 @@ export type ResolversParentTypes = {
   AllergenList: AllergenList;
   AllergenStatement: AllergenStatementParent;
   Amount: AmountParent;
+  ApplianceInput: ApplianceInput;
   AsIngredient: AsIngredientParent;
   AuditAuthor: AuditAuthor;
   AuditEntry: AuditEntryParent;
@@ -4164,6 +4185,7 @@ export type ResolversParentTypes = {
   Int: Scalars['Int']['output'];
   Keepable: KeepableParent;
   KeepingRule: KeepingRule;
+  KitchenInput: KitchenInput;
   LabelToRead: LabelToReadParent;
   Line: LineParent;
   LoadRuleSetInput: LoadRuleSetInput;

@@ -193,16 +193,13 @@ const steps = (ids: readonly string[]): fc.Arbitrary<Step[]> =>
         maxWait: maybe(fc.integer({ min: 90, max: 900 })),
         eveningBefore: fc.boolean(),
         lines: fc.subarray([...ids]),
-        wash: fc.record(
-          { leaves: slug, washMinutes: fc.integer({ min: 0, max: 30 }), drains: fc.boolean() },
-          { requiredKeys: [] },
-        ),
         rare: fc.record(
           {
             leaves: slug,
             washMinutes: fc.integer({ min: 0, max: 30 }),
             heatUpMinutes: fc.integer({ min: 0, max: 60 }),
             chills: fc.boolean(),
+            drains: fc.boolean(),
           },
           { requiredKeys: [] },
         ),
