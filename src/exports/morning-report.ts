@@ -1,10 +1,10 @@
-import type { MorningImport, MorningReport } from "../domain/model/morning-report.js";
+import type { ChangedPlan, MorningImport, MorningReport } from "../domain/model/morning-report.js";
 import { importKindWords, importStateWords } from "./import-report.js";
 import { markdownText } from "./markdown-text.js";
 import { problemText } from "./problem-text.js";
 
 /** The report of a morning as CommonMark: first what waits for somebody, then every import. */
-export function morningReportMarkdown({ from, to, imports, moreImports }: MorningReport): string {
+export function morningReportMarkdown({ from, to, imports, moreImports, plans = [] }: MorningReport): string {
   const waiting = imports.filter(needsSomebody);
   return (
     [
@@ -14,6 +14,8 @@ export function morningReportMarkdown({ from, to, imports, moreImports }: Mornin
       ...part("To look after", waiting.map(importText)),
       ...part("Done", imports.filter((each) => !needsSomebody(each)).map(importText)),
       ...(moreImports ? ["There were more imports than are shown here."] : []),
+      ...part("Published plans that became less safe", plans.filter(({ lessSafe }) => lessSafe).map(planText)),
+      ...part("Published plans that changed for readers", plans.filter(({ lessSafe }) => !lessSafe).map(planText)),
     ].join("\n\n") + "\n"
   );
 }
@@ -46,5 +48,22 @@ function importText({
     ...problems.map((problem) => `  - ${markdownText(problemText(problem))}`),
     ...(superseded.length > 0 ? [`  - ${markdownText(`in place of what was said by ${superseded.join("; ")}`)}`] : []),
     `  - ${run}`,
+  ].join("\n");
+}
+
+/** Differences shown of one plan. */
+const mostDifferences = 10;
+
+function planText({ publisher, slug, title, revision, differences }: ChangedPlan): string {
+  const rest = differences.length - mostDifferences;
+  return [
+    `- ${markdownText(`${title} (${publisher}/${slug}, revision ${revision})`)}`,
+    ...differences
+      .slice(0, mostDifferences)
+      .map(({ path, before, after }) =>
+        markdownText(`${path.join(" > ")}: ${before ?? "not said"}, now ${after ?? "not said"}`),
+      )
+      .map((said) => `  - ${said}`),
+    ...(rest > 0 ? [`  - and ${rest} more`] : []),
   ].join("\n");
 }

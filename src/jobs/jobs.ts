@@ -3,6 +3,7 @@ import { forgetKeysJob } from "./forget-keys.js";
 import type { Job } from "./job.js";
 import { reportImportsJob } from "./report-imports.js";
 import { startDueImportsJob } from "./start-due-imports.js";
+import { reviewRevisionsJob } from "./review-revisions.js";
 import { verifyRevisionsJob } from "./verify-revisions.js";
 
 export const jobs: readonly Job[] = [
@@ -10,5 +11,6 @@ export const jobs: readonly Job[] = [
   forgetKeysJob,
   forgetDeliveriesJob,
   startDueImportsJob,
+  reviewRevisionsJob,
   reportImportsJob,
 ];

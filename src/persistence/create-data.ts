@@ -17,6 +17,7 @@ import { listedPackData } from "./listed-packs.js";
 import { planData } from "./plans.js";
 import { publisherData } from "./publishers.js";
 import { revisionData } from "./revisions.js";
+import { reviewData } from "./reviews.js";
 import { ruleSetData } from "./rule-sets.js";
 import { clientSession, transactionSession, type Db, type Session } from "./session.js";
 import { withoutTurns, type Turns } from "./turns.js";
@@ -47,6 +48,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     plans: planData(session),
     drafts: draftData(session),
     revisions: revisionData(session),
+    reviews: reviewData(session),
     ruleSets: ruleSetData(session),
     accessTokens: accessTokenData(session),
     auditTrail: auditTrailData(session),

@@ -1,3 +1,4 @@
+import type { ReviewedDifference } from "../domain/plan/review-plan.js";
 import type { CatalogueData } from "./catalogue-data.js";
 import type { Component } from "../domain/model/component.js";
 import type { Food, OwnMeasure } from "../domain/model/food.js";
@@ -210,7 +211,17 @@ export interface AuditRecord extends NewAuditRecord {
   readonly tokenPublisher: string | null;
 }
 
-export type ChangeKind = "PLAN_PUBLISHED" | "PLAN_CORRECTED" | "PLAN_WITHDRAWN";
+export type ChangeKind =
+  "PLAN_PUBLISHED" | "PLAN_CORRECTED" | "PLAN_WITHDRAWN" | "PLAN_ANSWER_CHANGED" | "PLAN_LESS_SAFE";
+
+/** What readers of a revision find otherwise than it was frozen, the less safe first. */
+export interface RevisionReview {
+  readonly revisionId: string;
+  readonly differences: readonly ReviewedDifference[];
+  readonly lessSafe: boolean;
+  /** When that was first found. */
+  readonly changedAt: Date;
+}
 
 /** What webhooks tell of: changes of plans, and imports that ended. */
 export type WebhookKind = ChangeKind | "IMPORT_ENDED";
@@ -396,6 +407,19 @@ export interface Data {
     holdingComponents: Batched<OwnedSlug, RevisionSummary>;
     /** Newest revision of each plan that is not withdrawn, in total order (publishedAt descending, id). */
     page(filter: PlanFilter, request: PageRequest): Promise<Page<RevisionSummary>>;
+  };
+  readonly reviews: {
+    /** Ids of revisions that are not withdrawn, in the order of the ids. `after` is an id or null for the start. */
+    inForce(after: string | null, limit: number): Promise<readonly string[]>;
+    /** false: the last review of it found the same. Else it is added to the changes, unless the first review finds nothing. */
+    save(review: {
+      readonly revisionId: string;
+      readonly differences: readonly ReviewedDifference[];
+      readonly lessSafe: boolean;
+      readonly at: Date;
+    }): Promise<boolean>;
+    /** Reviews that found something new after a time, of revisions in force; of one publisher, or (null) all. Less safe first. */
+    changedSince(from: Date, publisher: string | null, limit: number): Promise<readonly RevisionReview[]>;
   };
   readonly ruleSets: {
     /** Adds a set unless there is one of its code, which stays as it is; `same`: it says what the given one says. */

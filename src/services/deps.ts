@@ -32,6 +32,7 @@ export type {
   PublishedRevision,
   Publisher,
   RevisionRef,
+  RevisionReview,
   RevisionSummary,
   Webhook,
   WebhookDelivery,

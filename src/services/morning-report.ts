@@ -1,7 +1,7 @@
-import type { MorningImport, MorningReport } from "../domain/model/morning-report.js";
+import type { ChangedPlan, MorningImport, MorningReport } from "../domain/model/morning-report.js";
 import { failed, ok, type Result } from "../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
-import type { Deps } from "./deps.js";
+import type { Data, Deps, RevisionReview, RevisionSummary } from "./deps.js";
 import type { FoundImport } from "./find-imports.js";
 import { longestReport, summaryOf, supersededBy } from "./report-import.js";
 
@@ -17,6 +17,13 @@ const mostImports = 200;
 export interface FoundMorning {
   readonly report: MorningReport;
   readonly found: readonly FoundImport[];
+  readonly plans: readonly FoundReview[];
+}
+
+/** A published plan of which a review found something new. */
+export interface FoundReview {
+  readonly plan: RevisionSummary;
+  readonly review: RevisionReview;
 }
 
 /**
@@ -33,6 +40,19 @@ export async function morningReport(deps: Deps, actor: Actor, hours: number): Pr
   return ok(await gatherMorning(deps, publisher ?? undefined, hours));
 }
 
+/** The most plans that one report shows. */
+const mostPlans = 100;
+
+/** Published plans whose reviews found something new, with which revision it is. */
+async function changedPlans(data: Data, from: Date, publisher: string | null): Promise<readonly FoundReview[]> {
+  const reviews = await data.reviews.changedSince(from, publisher, mostPlans);
+  const revisions = await data.revisions.summariesByIds(reviews.map(({ revisionId }) => revisionId));
+  return reviews.flatMap((review, at): readonly FoundReview[] => {
+    const plan = revisions[at];
+    return plan ? [{ plan, review }] : [];
+  });
+}
+
 /** @param publisher slug; undefined: every feed */
 export async function gatherMorning(
   { data, clock }: Deps,
@@ -47,6 +67,11 @@ export async function gatherMorning(
     const feed = feeds.get(run.feed);
     return feed === undefined ? [] : [{ run, feed }];
   });
+  const plans = await changedPlans(data, from, publisher ?? null);
+  const shown = plans.map(({ plan: { publisher: of, slug, title, revision }, review }): ChangedPlan => {
+    const { lessSafe, changedAt, differences } = review;
+    return { publisher: of, slug, title, revision, lessSafe, changedAt, differences };
+  });
   const toMend = await data.importRuns.toMend(found.map(({ run }) => run.id));
   const imports: MorningImport[] = [];
   for (const [at, each] of found.entries()) {
@@ -54,5 +79,5 @@ export async function gatherMorning(
     const superseded = changes.map((change) => supersededBy(each.feed, change)).filter((who) => who !== null);
     imports.push({ ...summaryOf(each), superseded: [...new Set(superseded)].toSorted(), toMend: toMend[at] ?? 0 });
   }
-  return { report: { from, to, imports, moreImports: runs.length > mostImports }, found };
+  return { report: { from, to, imports, moreImports: runs.length > mostImports, plans: shown }, found, plans };
 }

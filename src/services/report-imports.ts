@@ -13,6 +13,9 @@ export async function reportImports(
 ): Promise<{ readonly imports: number; readonly toMend: number; readonly told: boolean }> {
   const { log, operator } = deps;
   const { report } = await gatherMorning(deps, undefined, hours);
+  for (const { publisher, slug, revision, differences } of (report.plans ?? []).filter(({ lessSafe }) => lessSafe)) {
+    log.warn({ publisher, slug, revision, differences: differences.length }, "a published plan became less safe");
+  }
   for (const { publisher, feed, run, kind, state, counts, problems, toMend } of report.imports) {
     const say = state === "DONE" && toMend === 0 ? log.info.bind(log) : log.warn.bind(log);
     const facts = { publisher, feed, run, kind, state, ...counts, toMend };

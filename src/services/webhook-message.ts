@@ -10,6 +10,8 @@ const types: Readonly<Record<WebhookKind, string>> = {
   PLAN_PUBLISHED: "plan.published",
   PLAN_CORRECTED: "plan.corrected",
   PLAN_WITHDRAWN: "plan.withdrawn",
+  PLAN_ANSWER_CHANGED: "plan.answer-changed",
+  PLAN_LESS_SAFE: "plan.less-safe",
   IMPORT_ENDED: "import.ended",
 };
 

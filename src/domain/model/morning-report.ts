@@ -10,10 +10,29 @@ export type MorningImport = Pick<
   readonly toMend: number;
 };
 
+/** A published plan of which readers are told something else than before. */
+export interface ChangedPlan {
+  readonly publisher: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly revision: number;
+  readonly lessSafe: boolean;
+  readonly changedAt: Date;
+  readonly differences: readonly {
+    readonly kind: string;
+    readonly path: readonly (string | number)[];
+    readonly before: string | null;
+    readonly after: string | null;
+    readonly lessSafe: boolean;
+  }[];
+}
+
 /** What became of the imports of a night, the newest first. */
 export interface MorningReport {
   readonly from: Date;
   readonly to: Date;
   readonly imports: readonly MorningImport[];
   readonly moreImports: boolean;
+  /** Less safe ones first. Left out: none was looked for. */
+  readonly plans?: readonly ChangedPlan[];
 }

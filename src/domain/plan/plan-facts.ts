@@ -25,6 +25,7 @@ export const factKinds = [
   "KEEPING",
   "ALLERGEN",
   "DIET",
+  "NUTRITION",
   "COST",
 ] as const;
 export type FactKind = (typeof factKinds)[number];

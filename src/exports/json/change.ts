@@ -7,8 +7,10 @@ export const changeSchema = named(
   z.object({
     id: text("Unique; the same in a webhook that tells of it.", 100),
     kind: z
-      .enum(["PLAN_PUBLISHED", "PLAN_CORRECTED", "PLAN_WITHDRAWN"])
-      .describe("A revision was published, published with a note of what it changes, or withdrawn."),
+      .enum(["PLAN_PUBLISHED", "PLAN_CORRECTED", "PLAN_WITHDRAWN", "PLAN_ANSWER_CHANGED", "PLAN_LESS_SAFE"])
+      .describe(
+        "A revision was published, published with a note of what it changes, or withdrawn. `PLAN_ANSWER_CHANGED`: rules or facts of today tell its readers something else than before. `PLAN_LESS_SAFE`: and what was said before is less careful.",
+      ),
     at: instant("When, by the clock of the service. The order of the list is that of commits."),
     plan: z
       .object({
@@ -20,7 +22,7 @@ export const changeSchema = named(
         withdrawnBecause: text("Why it was withdrawn, in its publisher's words.").nullable(),
         address: text("Where that revision is computed."),
       })
-      .describe("The plan, in the revision that was published or withdrawn."),
+      .describe("The plan, in the revision it is about."),
   }),
 );
 

@@ -80,6 +80,27 @@ export const morningReportSchema = named(
       "The newest first; the first 200.",
     ),
     moreImports: z.boolean().describe("There were more."),
+    plans: list(
+      z.object({
+        publisher: text("Slug of its publisher."),
+        slug: text("Slug of the plan."),
+        title: text("Its title."),
+        revision: z.number().int().min(1),
+        lessSafe: z.boolean().describe("What was said before is less careful than what is said now."),
+        changedAt: instant("When that was first found."),
+        differences: list(
+          z.object({
+            kind: text("What kind of thing it is.", 100),
+            path: list(text("A slug, an id or a code."), "Where, from the plan downwards."),
+            before: text("What it said. Null: nothing.").nullable(),
+            after: text("What it says. Null: nothing.").nullable(),
+            lessSafe: z.boolean(),
+          }),
+          "What readers find otherwise than it was frozen, the less safe first; the first 200.",
+        ),
+      }),
+      "Published plans of which a review found something new in that time, the less safe first; the first 100.",
+    ),
   }),
 );
 
@@ -92,6 +113,11 @@ export const morningReportJson = (report: MorningReport): Json<typeof morningRep
     toMend: each.toMend,
   })),
   moreImports: report.moreImports,
+  plans: (report.plans ?? []).map(({ changedAt, differences, ...plan }) => ({
+    ...plan,
+    changedAt: changedAt.toISOString(),
+    differences: differences.map(({ path, ...said }) => ({ ...said, path: path.map(String) })),
+  })),
 });
 
 type Summary = Pick<ImportReport, "feed" | "publisher" | "kind" | "state" | "endedAt" | "counts"> & {

@@ -426,7 +426,7 @@ export type Change = {
   readonly id: Scalars['ID']['output'];
   /** What happened. */
   readonly kind: ChangeKind;
-  /** The plan, in the revision that was published or withdrawn. */
+  /** The plan, in the revision it is about. */
   readonly plan: Plan;
 };
 
@@ -452,12 +452,29 @@ export type ChangeEdge = {
 export type ChangeKind =
   /** An import of a feed of the publisher ended, however it did. Only webhooks tell of it: `changes` lists plans alone. */
   | 'IMPORT_ENDED'
+  /** A review found that rules or facts of today tell readers of a published revision something else than before. */
+  | 'PLAN_ANSWER_CHANGED'
   /** A revision was published that says what it changes. */
   | 'PLAN_CORRECTED'
+  /** The same, and what was said before is less careful: an allergen, a diet, a shorter keeping time, more sodium. */
+  | 'PLAN_LESS_SAFE'
   /** A revision was published. */
   | 'PLAN_PUBLISHED'
   /** A revision was withdrawn. */
   | 'PLAN_WITHDRAWN';
+
+/** A published plan of which readers are told something else than it was frozen, since rules or facts changed. */
+export type ChangedPlan = {
+  readonly __typename?: 'ChangedPlan';
+  /** When that was first found. */
+  readonly changedAt: Scalars['DateTime']['output'];
+  /** What readers find otherwise, the less safe first; the first 200. */
+  readonly differences: ReadonlyArray<PlanDifference>;
+  /** What was said before is less careful than what is said now. */
+  readonly lessSafe: Scalars['Boolean']['output'];
+  /** The plan, in that revision. */
+  readonly plan: Plan;
+};
 
 /** Something made ahead, as one plan revision froze it. */
 export type Component = Node & {
@@ -1623,6 +1640,8 @@ export type MorningReport = {
   readonly markdown: Scalars['String']['output'];
   /** There were more. */
   readonly moreImports: Scalars['Boolean']['output'];
+  /** Published plans of which a review found something new in that time, the less safe first; the first 100. */
+  readonly plans: ReadonlyArray<ChangedPlan>;
   /** … until now. */
   readonly to: Scalars['DateTime']['output'];
 };
@@ -2262,6 +2281,8 @@ export type PlanDifferenceKind =
   | 'MEAL'
   /** How much of a food is needed as bought, at the plan's servings. */
   | 'NEED'
+  /** Sodium of one serving of a meal. Only reviews of published plans name it. */
+  | 'NUTRITION'
   /** The session length it promises, in minutes. */
   | 'PROMISED_TIME'
   /** How many it is written for. */
@@ -3899,6 +3920,7 @@ export type ResolversTypes = {
   ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ChangeEdge']> }>;
   ChangeEdge: ResolverTypeWrapper<Omit<ChangeEdge, 'node'> & { node: ResolversTypes['Change'] }>;
   ChangeKind: ChangeKind;
+  ChangedPlan: ResolverTypeWrapper<Omit<ChangedPlan, 'plan'> & { plan: ResolversTypes['Plan'] }>;
   Component: ResolverTypeWrapper<ComponentParent>;
   CorrectPlanInput: CorrectPlanInput;
   Cost: ResolverTypeWrapper<Cost>;
@@ -3989,7 +4011,7 @@ export type ResolversTypes = {
   MomentInput: MomentInput;
   Money: ResolverTypeWrapper<Money>;
   MorningImport: ResolverTypeWrapper<Omit<MorningImport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
-  MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']> }>;
+  MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports' | 'plans'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']>, plans: ReadonlyArray<ResolversTypes['ChangedPlan']> }>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
   Node: ResolverTypeWrapper<NodeParent>;
   NotEaten: ResolverTypeWrapper<NotEatenParent>;
@@ -4121,6 +4143,7 @@ export type ResolversParentTypes = {
   Change: ChangeParent;
   ChangeConnection: Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ChangeEdge']> };
   ChangeEdge: Omit<ChangeEdge, 'node'> & { node: ResolversParentTypes['Change'] };
+  ChangedPlan: Omit<ChangedPlan, 'plan'> & { plan: ResolversParentTypes['Plan'] };
   Component: ComponentParent;
   CorrectPlanInput: CorrectPlanInput;
   Cost: Cost;
@@ -4194,7 +4217,7 @@ export type ResolversParentTypes = {
   MomentInput: MomentInput;
   Money: Money;
   MorningImport: Omit<MorningImport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
-  MorningReport: Omit<MorningReport, 'imports'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']> };
+  MorningReport: Omit<MorningReport, 'imports' | 'plans'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']>, plans: ReadonlyArray<ResolversParentTypes['ChangedPlan']> };
   Mutation: Record<PropertyKey, never>;
   Node: NodeParent;
   NotEaten: NotEatenParent;
@@ -4446,6 +4469,13 @@ export type ChangeConnectionResolvers<ContextType = Context, ParentType extends 
 export type ChangeEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ChangeEdge'] = ResolversParentTypes['ChangeEdge']> = {
   cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   node: Resolver<ResolversTypes['Change'], ParentType, ContextType>;
+};
+
+export type ChangedPlanResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ChangedPlan'] = ResolversParentTypes['ChangedPlan']> = {
+  changedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  differences: Resolver<ReadonlyArray<ResolversTypes['PlanDifference']>, ParentType, ContextType>;
+  lessSafe: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
 };
 
 export type ComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Component'] = ResolversParentTypes['Component']> = {
@@ -4851,6 +4881,7 @@ export type MorningReportResolvers<ContextType = Context, ParentType extends Res
   imports: Resolver<ReadonlyArray<ResolversTypes['MorningImport']>, ParentType, ContextType>;
   markdown: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   moreImports: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  plans: Resolver<ReadonlyArray<ResolversTypes['ChangedPlan']>, ParentType, ContextType>;
   to: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
 };
 
@@ -5420,6 +5451,7 @@ export type Resolvers<ContextType = Context> = {
   Change: ChangeResolvers<ContextType>;
   ChangeConnection: ChangeConnectionResolvers<ContextType>;
   ChangeEdge: ChangeEdgeResolvers<ContextType>;
+  ChangedPlan: ChangedPlanResolvers<ContextType>;
   Component: ComponentResolvers<ContextType>;
   Cost: CostResolvers<ContextType>;
   CreateTokenPayload: CreateTokenPayloadResolvers<ContextType>;

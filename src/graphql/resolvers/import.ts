@@ -43,7 +43,7 @@ export const importQueries: Pick<QueryResolvers, ImportQuery> = {
     return { ...report, run: found, markdown: importReportMarkdown(report) };
   },
   morningReport: async (_, { hours }, { deps, actor }) => {
-    const { report, found } = valueOf(await morningReport(deps, actor, hours));
+    const { report, found, plans } = valueOf(await morningReport(deps, actor, hours));
     const { from, to, imports, moreImports } = report;
     return {
       ...{ from, to, moreImports, markdown: morningReportMarkdown(report) },
@@ -51,6 +51,10 @@ export const importQueries: Pick<QueryResolvers, ImportQuery> = {
         run,
         superseded: imports[at]?.superseded ?? [],
         toMend: imports[at]?.toMend ?? 0,
+      })),
+      plans: plans.map(({ plan, review: { lessSafe, changedAt, differences } }) => ({
+        ...{ plan, lessSafe, changedAt },
+        differences: differences.map((each) => ({ ...each, path: each.path.map(String) })),
       })),
     };
   },

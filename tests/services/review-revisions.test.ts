@@ -1,0 +1,100 @@
+import request from "supertest";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { reviewRevisions } from "../../src/services/review-revisions.js";
+import { openTestApp, type TestApp } from "../graphql/open-test-app.js";
+import { describeOnBothDatabases } from "../kit/databases.js";
+import { planText, prepareWriting, publisher } from "../kit/plan-writer.js";
+
+const recall = `kind: food
+slug: carrot
+names: { en: { one: carrot, many: carrots } }
+aisle: vegetables
+shopped-by: mass
+allergens:
+  - { code: peanut, presence: contains, source: { kind: published, title: Recall notice of the grower } }
+`;
+
+const saveFoods = `mutation ($input: SaveFoodsInput!) { saveFoods(input: $input) { changed problems { message } } }`;
+const save = `mutation ($input: SaveDraftInput!) { savePlanDraft(input: $input) { problems { message } } }`;
+const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) { problems { message } } }`;
+const changes = `{ changes(first: 100) { edges { node { kind plan { slug revision } } } } }`;
+const morning = `{ morningReport { markdown plans { plan { slug revision } lessSafe changedAt
+  differences { kind path before after } } } }`;
+
+interface Told {
+  readonly changes: {
+    readonly edges: readonly { readonly node: { readonly kind: string; readonly plan: { readonly slug: string } } }[];
+  };
+}
+interface Morning {
+  readonly morningReport: {
+    readonly markdown: string;
+    readonly plans: readonly {
+      readonly plan: { readonly slug: string; readonly revision: number };
+      readonly lessSafe: boolean;
+      readonly differences: readonly {
+        readonly kind: string;
+        readonly path: readonly string[];
+        readonly after: string;
+      }[];
+    }[];
+  };
+}
+
+describeOnBothDatabases("the review of what is published", (open) => {
+  let app: TestApp;
+  let operator: string;
+
+  beforeAll(async () => {
+    const opened = await open();
+    const token = await prepareWriting(opened);
+    app = await openTestApp(opened.data);
+    operator = await app.tokenFor(null, ["ADMIN", "WRITE", "IMPORT"]);
+    const input = { publisher, text: planText("recalled", "Recalled") };
+    expect((await app.ask(save, { input }, token)).data).toMatchObject({ savePlanDraft: { problems: [] } });
+    const published = await app.ask(publish, { input: { publisher, slug: "recalled", expectedVersion: 1 } }, token);
+    expect(published.data).toMatchObject({ publishPlan: { problems: [] } });
+  });
+  afterAll(() => app.close());
+
+  const told = async () =>
+    ((await app.ask(changes)).data as unknown as Told).changes.edges.map(
+      ({ node: { kind, plan } }) => `${kind} ${plan.slug}`,
+    );
+
+  it("tells of a plan that became less safe once: in the changes and in the report, and leaves its document", async () => {
+    const ref = { publisher, slug: "recalled", revision: null };
+    const [before] = await app.deps.data.revisions.summaries([ref]);
+    const first = await reviewRevisions(app.deps);
+    expect(first).toMatchObject({ reviewed: 1, failed: [] });
+    expect(await told()).not.toContain("PLAN_LESS_SAFE recalled");
+
+    const saved = await app.ask(saveFoods, { input: { texts: [{ name: "recall.yaml", text: recall }] } }, operator);
+    expect(saved.data).toMatchObject({ saveFoods: { changed: 1, problems: [] } });
+    expect(await reviewRevisions(app.deps)).toMatchObject({ reviewed: 1, changed: 1, lessSafe: 1 });
+    expect(await reviewRevisions(app.deps)).toMatchObject({ reviewed: 1, changed: 0, lessSafe: 0 });
+    expect((await told()).filter((each) => each === "PLAN_LESS_SAFE recalled")).toHaveLength(1);
+
+    const { morningReport } = (await app.ask(morning, {}, operator)).data as unknown as Morning;
+    expect(morningReport.plans).toMatchObject([{ plan: { slug: "recalled", revision: 1 }, lessSafe: true }]);
+    expect(morningReport.plans[0]?.differences[0]).toMatchObject({
+      kind: "ALLERGEN",
+      path: ["allergens", "peanut"],
+      after: "CONTAINS",
+    });
+    expect(morningReport.markdown).toContain("Published plans that became less safe");
+    const rest = await request(app.app.server).get("/v1/imports/report").set("authorization", `Bearer ${operator}`);
+    expect(rest.body).toMatchObject({ plans: [{ slug: "recalled", lessSafe: true }] });
+    const [after] = await app.deps.data.revisions.summaries([ref]);
+    expect(after?.checksum).toBe(before?.checksum);
+  });
+
+  it("shows a publisher its own plans only, and passes over what is withdrawn", async () => {
+    await app.deps.data.publishers.save({ slug: "other", name: "Other" });
+    const other = await app.tokenFor("other", ["IMPORT"]);
+    expect(((await app.ask(morning, {}, other)).data as unknown as Morning).morningReport.plans).toEqual([]);
+    await app.deps.data.revisions.withdraw({ publisher, slug: "recalled", revision: 1 }, new Date());
+    expect(await reviewRevisions(app.deps)).toMatchObject({ reviewed: 0 });
+    expect(((await app.ask(morning, {}, operator)).data as unknown as Morning).morningReport.plans).toEqual([]);
+  });
+});
