@@ -25,7 +25,7 @@ export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: stri
     what: book.subject(subject),
     where: words.places[place],
     keeps: [
-      lengthText(guidance.days, guidance.counts, book),
+      rangeText(guidance, book),
       ...untilText(guidance, book, zone),
       ...(purpose === "QUALITY" ? [words.forQuality] : []),
       ...(limitedBy === null ? [] : [words.limitedBy(book.subject(limitedBy))]),
@@ -34,6 +34,12 @@ export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: stri
     // A meal keeps as its parts do, and each of those has a row of its own.
     whoSays: basis.filter(({ decides }) => decides || subject.kind !== "MEAL").map((each) => basisText(each, book)),
   };
+}
+
+/** "3 to 4 days, planned as 3": both ends of a printed range, and which of them counts. */
+function rangeText({ days, upToDays, counts }: StorageGuidance, book: NameBook): string {
+  const length = lengthText(days, counts, book);
+  return upToDays === null ? length : book.words.plannedOf(lengthText(upToDays, counts, book), length);
 }
 
 /** Lengths that run by the hour are told in hours up to three days. */

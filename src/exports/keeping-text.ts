@@ -40,8 +40,15 @@ function placeText(guidance: StorageGuidance): string {
   return degreeText(`${days(guidance)} ${places[guidance.place]}${until}${parts.join("")}${source}`);
 }
 
-const days = ({ days: count }: StorageGuidance): string =>
-  count === 1 ? "1 day" : `${String(Number(count.toFixed(2)))} days`;
+const days = ({ days: planned, upToDays, counts }: StorageGuidance): string =>
+  `${lengthText(planned, counts)}${upToDays === null ? "" : ` (its source says up to ${lengthText(upToDays, counts)})`}`;
+
+/** Lengths that run by the hour are told in hours up to three days. */
+const lengthText = (count: number, counts: StorageGuidance["counts"]): string =>
+  counts === "HOURS" && count < 3 ? plural(count * 24, "hour") : plural(count, "day");
+
+const plural = (count: number, one: string): string =>
+  `${String(Number(count.toFixed(2)))} ${one}${count === 1 ? "" : "s"}`;
 
 const nameOf = ({ kind, slug }: Subject, words: AdviceWords): string =>
   kind === "MEAL" ? `"${words.meal(slug)}"` : kind === "COMPONENT" ? words.component(slug) : words.food(slug);

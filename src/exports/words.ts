@@ -82,6 +82,8 @@ export interface Words {
   readonly byAnalogy: string;
   readonly decides: string;
   readonly lastDay: (thing: string) => string;
+  /** Of a range that its source prints, the upper and the lower end. */
+  readonly plannedOf: (upTo: string, planned: string) => string;
   readonly keepsUntilNow: (thing: string) => string;
   readonly contents: string;
   readonly allergenLists: (lists: string) => string;

@@ -10,6 +10,7 @@ import { demo, openTestApp, rules, type TestApp } from "./open-test-app.js";
 interface Guidance {
   readonly place: string;
   readonly days: number;
+  readonly upToDays: number | null;
   readonly counts: string;
   readonly lastDay: string | null;
   readonly keepUntil: string | null;
@@ -26,7 +27,7 @@ interface Guidance {
   readonly advice: readonly string[];
 }
 
-const fields = `{ place days counts lastDay keepUntil limitedBy { ... on Component { slug } ... on Food { slug } }
+const fields = `{ place days upToDays counts lastDay keepUntil limitedBy { ... on Component { slug } ... on Food { slug } }
   scope { asked used reach } tooLateFor { meal { slug } } advice
   basis { of { ... on Component { slug } ... on Food { slug } } days printed decides source { title } } }`;
 
@@ -92,27 +93,30 @@ describeOnBothDatabases("how long a single thing keeps", (open) => {
     expect((here?.lastDay ?? "") <= last, shown).toBe(true);
     expect(here?.scope?.asked, shown).toBe(region);
     if (basis?.decides === true) {
-      expect(here?.lastDay, shown).toBe(last);
+      // A range is planned by its lower end, and its upper end is told.
+      const planned = rule.daysFrom === null ? days : rule.daysFrom - rule.firstDay;
+      const lastPlanned = new Date(Date.UTC(2026, 5, 1, 10) + planned * 86_400_000).toISOString().slice(0, 10);
+      expect(here?.lastDay, shown).toBe(lastPlanned);
       expect(here?.scope?.reach, shown).toBe("REGION");
     }
     expect(here?.tooLateFor).toEqual([]);
   });
 
   it.each([
-    // FSIS, Leftovers and Food Safety: 3 to 4 days. Clocks: IANA tz database.
-    ["leftovers", "US", `local: "2026-06-01T18:00", zone: "UTC"`, "2026-06-05", "2026-06-05T23:59:59Z"],
+    // FSIS, Leftovers and Food Safety: 3 to 4 days, planned as 3. Clocks: IANA tz database.
+    ["leftovers", "US", `local: "2026-06-01T18:00", zone: "UTC"`, "2026-06-04", "2026-06-04T23:59:59Z"],
     // Adelaide is at +10:30 until 5 April 2026, 03:00, and at +09:30 after it.
-    ["leftovers", "US", `local: "2026-04-03T22:00", zone: "Australia/Adelaide"`, "2026-04-07", "2026-04-07T14:29:59Z"],
+    ["leftovers", "US", `local: "2026-04-03T22:00", zone: "Australia/Adelaide"`, "2026-04-06", "2026-04-06T14:29:59Z"],
     // Kathmandu is at +05:45: there it is the next day already.
     [
       "leftovers",
       "US",
       `instant: "2026-06-01T19:00:00Z", zone: "Asia/Kathmandu"`,
-      "2026-06-06",
-      "2026-06-06T18:14:59Z",
+      "2026-06-05",
+      "2026-06-05T18:14:59Z",
     ],
     // New York goes back an hour on 1 November 2026: a day of 25 hours lies between.
-    ["leftovers", "US", `local: "2026-10-29T20:00", zone: "America/New_York"`, "2026-11-02", "2026-11-03T04:59:59Z"],
+    ["leftovers", "US", `local: "2026-10-29T20:00", zone: "America/New_York"`, "2026-11-01", "2026-11-02T04:59:59Z"],
     // FSA, Cooking your food: 48 hours. London goes back an hour on 25 October 2026; hours are hours.
     ["leftovers", "GB", `local: "2026-10-24T18:00", zone: "Europe/London"`, "2026-10-26", "2026-10-26T17:00:00Z"],
     // And forward on 29 March 2026.
@@ -135,7 +139,8 @@ describeOnBothDatabases("how long a single thing keeps", (open) => {
       "is-leftovers",
       `(region: "US", boughtAt: { local: "2023-11-23T18:00", zone: "America/New_York" })`,
     );
-    expect(home.find(({ place }) => place === "FRIDGE")?.lastDay).toBe("2023-11-27");
+    // 3 to 4 days: the plan goes by 3, and the fourth, Monday the 27th, is the upper end of its source.
+    expect(home.find(({ place }) => place === "FRIDGE")).toMatchObject({ lastDay: "2023-11-26", days: 3, upToDays: 4 });
   });
 
   it("without a region takes the strictest of all, and says so in a word and in a sentence", async () => {
@@ -173,7 +178,7 @@ describeOnBothDatabases("how long a single thing keeps", (open) => {
     expect(errors).toEqual([]);
     const path = ["foods", "flat-parsley"];
     const message = expect.stringMatching(
-      /keeps 3 days: buy the share for "day-4", "day-6" later, not before day 3\.$/,
+      /keeps 2 days: buy the share for "day-3", "day-4" later, not before day 2\.$/,
     );
     expect(data).toMatchObject({
       plan: {
@@ -181,8 +186,10 @@ describeOnBothDatabases("how long a single thing keeps", (open) => {
           storage: expect.arrayContaining([
             {
               subject: { slug: "flat-parsley" },
-              tooLateFor: [{ meal: { slug: "day-4" } }, { meal: { slug: "day-6" } }],
-              advice: [expect.stringMatching(/^Buy the flat-parsley for .+ later, not before day 3\.$/)],
+              tooLateFor: [{ meal: { slug: "day-3" } }, { meal: { slug: "day-4" } }, { meal: { slug: "day-6" } }],
+              advice: [2, 4].map((day) =>
+                expect.stringMatching(`^Buy the flat-parsley for .+ later, not before day ${day}\\.$`),
+              ),
             },
           ]),
           shoppingList: {

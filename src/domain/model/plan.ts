@@ -3,12 +3,17 @@ import type { Component, Step } from "./component.js";
 import type { Food } from "./food.js";
 import type { Line } from "./line.js";
 
+/** Supper: where the writer gives a meal no hour. */
+export const usualMealTime = "18:00";
+
 /** An assembly eaten on one day. Its lines are for `serves` people. */
 export interface Meal {
   readonly slug: string;
   readonly title: string;
   /** Days after the prep session; 0 is the day of the session. */
   readonly day: number;
+  /** Hour of that day on which it is eaten, `HH:MM` on the clock of the session's place; left out: `usualMealTime`. */
+  readonly at?: string;
   readonly serves: number;
   readonly lines: readonly Line[];
   readonly steps: readonly Step[];

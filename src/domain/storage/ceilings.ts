@@ -2,7 +2,7 @@ import type { KeepingClass, PublishedKeepingRule, RuleAudience, StoragePlace } f
 import { inForceOn, regionCovers } from "../model/region.js";
 import { classesAround, isKeepingClass } from "./keeping-classes.js";
 import type { KeepingRules } from "./rule.js";
-import { lastingDays } from "./window.js";
+import { lastingDays, plannedSpan } from "./window.js";
 
 /** Whose rules are asked for. */
 export interface RuleScope {
@@ -53,7 +53,7 @@ const strictestOf = (ceilings: readonly Ceiling[]): readonly Ceiling[] =>
   (["SAFETY", "QUALITY"] as const).flatMap((purpose) =>
     ceilings
       .filter(({ rule }) => rule.purpose === purpose)
-      .toSorted((a, b) => lastingDays(a.rule) - lastingDays(b.rule))
+      .toSorted((a, b) => lastingDays(plannedSpan(a.rule)) - lastingDays(plannedSpan(b.rule)))
       .slice(0, 1),
   );
 

@@ -1,13 +1,14 @@
 import type { Food } from "../model/food.js";
 import type { KeepingQuestion } from "./guidance.js";
 import { limitsOf, mainPlace } from "./keeping-limits.js";
+import { lastDayFor } from "./window.js";
 
-/** Whole days that a food keeps once it is bought, out of the freezer; null: nobody says. */
+/** Whole days that a food keeps once it is bought, until supper, out of the freezer; null: nobody says. */
 export function foodKeeps(
   { slug, keepsAs, keeping }: Pick<Food, "slug" | "keepsAs" | "keeping">,
   question: KeepingQuestion,
 ): number | null {
   if (keepsAs === null && keeping.length === 0) return null;
   const main = mainPlace(limitsOf({ subject: { kind: "FOOD", slug }, keepsAs, keeping, madeDay: 0 }, question));
-  return main === null ? null : Math.max(0, Math.floor(main.end.day));
+  return main === null ? null : Math.max(0, lastDayFor(undefined, main.end, question.session));
 }

@@ -33,7 +33,7 @@ export interface KeptComponent {
 
 /** A meal as it will be eaten: a scaled meal is one. */
 export interface KeptMeal {
-  readonly meal: Pick<Meal, "slug" | "day">;
+  readonly meal: Pick<Meal, "slug" | "day" | "at">;
   readonly lines: readonly KeptLine[];
 }
 
@@ -69,8 +69,10 @@ export interface Basis {
   readonly source: Source;
   /** Anybody can look it up. false: common practice, the writer's own experience, or invented. */
   readonly sourced: boolean;
-  /** Days it gives after the day (or moment) of making. */
+  /** Days it gives after the day (or moment) of making; of a printed range the upper end. */
   readonly days: number;
+  /** The lower end of a printed range, by which plans go; null: it prints none. */
+  readonly daysFrom: number | null;
   /** As the rule itself counts: `firstDay` 1 calls the day of making day 1. */
   readonly counted: { readonly days: number; readonly firstDay: 0 | 1; readonly in: "DAYS" | "HOURS" };
   readonly printed: string | null;
@@ -90,6 +92,8 @@ export interface StorageGuidance {
   readonly place: StoragePlace;
   /** After the day it is made (a meal: after the session); fractions where hours count. In the freezer: quality only. */
   readonly days: number;
+  /** "3 to 4 days" is planned as 3, and this is the 4; null where what decides is no range. */
+  readonly upToDays: number | null;
   readonly counts: "DAYS" | "HOURS";
   readonly purpose: "SAFETY" | "QUALITY";
   /** ISO date in the session's zone; null without a session. */
@@ -104,7 +108,7 @@ export interface StorageGuidance {
   readonly limitedBy: Subject | null;
   /** Whose rules were used; null where only the writer speaks. */
   readonly scope: { readonly asked: string | null; readonly used: string; readonly reach: RuleReach } | null;
-  /** Slugs of meals on a later day than it keeps. Never for the freezer. */
+  /** Slugs of meals at a later hour than it keeps until. Never for the freezer. */
   readonly tooLateFor: readonly string[];
   readonly advice: readonly Advice[];
 }

@@ -1,7 +1,7 @@
 import type { KeepingRule, StoragePlace } from "../model/keeping.js";
 import { ceilingsFor, type Ceiling, type RuleReach } from "./ceilings.js";
 import type { Basis, KeepingQuestion, Subject } from "./guidance.js";
-import { compareEnds, dateOfDay, endOf, lastingDays, writerSpan, type End, type Span } from "./window.js";
+import { compareEnds, dateOfDay, endOf, lastingDays, plannedSpan, writerSpan, type End, type Span } from "./window.js";
 
 /** Something with its own rules, and the day (after the session) from which they count. */
 export interface KeptThing {
@@ -16,6 +16,9 @@ export interface Limit {
   readonly basis: Omit<Basis, "decides">;
   readonly place: StoragePlace;
   readonly end: End;
+  /** The length from which the end comes, and the day from which it counts. */
+  readonly span: Span;
+  readonly madeDay: number;
   readonly counts: Span["counts"];
   readonly container: string | null;
   readonly reach: RuleReach | null;
@@ -61,6 +64,7 @@ function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { sess
       source: rule.source,
       sourced: rule.source.kind === "PUBLISHED",
       days: lastingDays(span),
+      daysFrom: null,
       counted: { days: span.days, firstDay: span.firstDay, in: span.counts },
       printed: null,
       purpose: rule.place === "FREEZER" ? "QUALITY" : "SAFETY",
@@ -73,6 +77,8 @@ function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { sess
     },
     place: rule.place,
     end: endOf(span, madeDay, session),
+    span,
+    madeDay,
     counts: span.counts,
     container: rule.container,
     reach: null,
@@ -81,6 +87,7 @@ function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { sess
 
 function publishedLimit({ subject, madeDay }: KeptThing, ceiling: Ceiling, { session }: KeepingQuestion): Limit {
   const { rule, byAnalogy, reach } = ceiling;
+  const span = plannedSpan(rule);
   return {
     basis: {
       of: subject,
@@ -89,6 +96,7 @@ function publishedLimit({ subject, madeDay }: KeptThing, ceiling: Ceiling, { ses
       source: rule.source,
       sourced: true,
       days: lastingDays(rule),
+      daysFrom: rule.daysFrom === null ? null : lastingDays(span),
       counted: { days: rule.days, firstDay: rule.firstDay, in: rule.counts },
       printed: rule.printed,
       purpose: rule.purpose,
@@ -100,7 +108,9 @@ function publishedLimit({ subject, madeDay }: KeptThing, ceiling: Ceiling, { ses
       note: rule.note,
     },
     place: rule.place,
-    end: endOf(rule, madeDay, session),
+    end: endOf(span, madeDay, session),
+    span,
+    madeDay,
     counts: rule.counts,
     container: null,
     reach,

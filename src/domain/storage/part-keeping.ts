@@ -2,6 +2,7 @@ import type { FoodPart } from "../model/food.js";
 import type { Warning } from "../problem.js";
 import type { KeepingQuestion } from "./guidance.js";
 import { limitsOf, mainPlace } from "./keeping-limits.js";
+import { lastDayFor } from "./window.js";
 
 /** One use of a part: in a meal, or in the session (meal null, day 0). */
 export interface PartUse {
@@ -35,7 +36,7 @@ export function partKeeps(part: Pick<FoodPart, "keepsAs" | "keeping">, question:
   if (keepsAs === null && keeping.length === 0) return null;
   const thing = { subject: { kind: "FOOD", slug: "" } as const, keepsAs, keeping, madeDay: 0 };
   const main = mainPlace(limitsOf(thing, question));
-  return main === null ? null : Math.max(0, Math.floor(main.end.day));
+  return main === null ? null : Math.max(0, lastDayFor(undefined, main.end, question.session));
 }
 
 /**

@@ -124,7 +124,7 @@ function componentEntry(
   if (!found.known) return { guidance: [], unknown: { subject, part: found.part } };
   const main = mainPlace(found.limits);
   const uses = mealsWith(meals, ({ lines }) => componentsIn(lines).includes(component.slug));
-  const late = main === null ? [] : uses.filter(({ meal }) => isPast(meal.day, main.end, question.session));
+  const late = main === null ? [] : uses.filter(({ meal }) => isPast(meal, main.end, question.session));
   const keepsAs = route?.keepsAs ?? component.keepsAs;
   const guidance = [...found.limits].map(([place, limits]): StorageGuidance => {
     const here = guidanceAt(subject, place, limits, madeDay, question);
@@ -151,7 +151,7 @@ function mealEntry(
   if ("part" in shortest) return { guidance: [], unknown: { subject, part: shortest.part } };
   const main = strictest(shortest.limits);
   if (main === null) return { guidance: [], unknown: { subject, part: subject } };
-  const late = isPast(kept.meal.day, main.end, question.session);
+  const late = isPast(kept.meal, main.end, question.session);
   const endOfOther = (other: KeptMeal): Limit | null => {
     const limits = shortestOf(other, ofComponent, ofFood);
     return "part" in limits ? null : strictest(limits.limits);
@@ -186,11 +186,11 @@ function foodEntry(slug: string, limits: LimitsByPlace, meals: readonly KeptMeal
   const main = mainPlace(limits);
   if (main === null) return { guidance: [], unknown: { subject, part: subject } };
   const uses = mealsWith(meals, ({ lines }) => foodsIn([{ lines }]).has(slug));
-  const late = uses.filter(({ meal }) => isPast(meal.day, main.end, question.session));
+  const late = uses.filter(({ meal }) => isPast(meal, main.end, question.session));
   const guidance = [...limits].map(([place, here]): StorageGuidance => {
     const plain = guidanceAt(subject, place, here, 0, question);
     if (place !== main.place) return plain;
-    return { ...plain, tooLateFor: late.map(({ meal }) => meal.slug), advice: foodAdvice(slug, late, main) };
+    return { ...plain, tooLateFor: late.map(({ meal }) => meal.slug), advice: foodAdvice(slug, late, main, question) };
   });
   return { guidance: mainFirst(guidance, main) };
 }
@@ -212,11 +212,13 @@ function guidanceAt(
   const container = limits.find((limit) => own(limit) && limit.container !== null)?.container ?? null;
   const { of, purpose, condition } = decides.basis;
   const widest = limits.find(({ reach }) => reach !== null && reach !== "REGION") ?? limits.find(({ reach }) => reach);
+  const upTo = Math.min(...limits.map(({ basis }) => basis.days));
   const ruled = decides.reach === null ? widest : decides;
   return {
     subject,
     place,
     days: Math.max(0, decides.end.day - madeDay),
+    upToDays: decides.basis.daysFrom === null || upTo <= decides.basis.daysFrom ? null : upTo,
     counts: decides.counts,
     purpose,
     lastDay: decides.end.lastDay,

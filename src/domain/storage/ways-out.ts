@@ -3,7 +3,7 @@ import type { Advice } from "./advice.js";
 import type { KeepingQuestion, KeptMeal, Subject } from "./guidance.js";
 import { limitsOf, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
 import { laterTrips } from "./later-trips.js";
-import { isPast } from "./window.js";
+import { endOf, isPast, lastDayFor, lastingDays, type MealTime } from "./window.js";
 
 /** What can be done for the meals a component is too old for: freeze their portions, or make it later. */
 export function componentAdvice(
@@ -17,7 +17,7 @@ export function componentAdvice(
   if (late.length === 0) return [];
   return [
     ...(limits.has("FREEZER") && fridge !== null ? freeze(component, late, fridge, madeDay, question) : []),
-    ...makeLater(component, late, limits, madeDay),
+    ...makeLater(component, late, limits, madeDay, question),
   ];
 }
 
@@ -71,12 +71,29 @@ function makeLater(
   late: readonly KeptMeal[],
   limits: LimitsByPlace,
   madeDay: number,
+  question: KeepingQuestion,
 ): readonly Advice[] {
   const ends = (["FRIDGE", "ROOM"] as const).flatMap((place) => strictest(limits.get(place) ?? [])?.end.day ?? []);
-  const lasting = Math.floor(Math.max(...ends) - madeDay);
-  if (!Number.isFinite(lasting) || lasting < 0) return [];
-  const meals = late.map(({ meal }) => ({ meal: meal.slug, day: meal.day, notBefore: meal.day - lasting }));
+  if (ends.length === 0 || Math.max(...ends) < madeDay) return [];
+  const meals = late.map(({ meal }) => ({
+    meal: meal.slug,
+    day: meal.day,
+    notBefore: firstDayFor(meal, limits, madeDay, question),
+  }));
   return [{ code: "MAKE_LATER", component, meals }];
+}
+
+/** The first day on which it may be made and still keeps until a meal: at the latest, the day of the meal. */
+function firstDayFor(meal: MealTime, limits: LimitsByPlace, madeDay: number, { session }: KeepingQuestion): number {
+  for (let later = 1; madeDay + later < meal.day; later += 1) {
+    const keeps = (["FRIDGE", "ROOM"] as const).some((place) => {
+      const here = limits.get(place) ?? [];
+      const ends = here.map((limit) => endOf(limit.span, limit.madeDay + later, session));
+      return here.length > 0 && ends.every((end) => !isPast(meal, end, session));
+    });
+    if (keeps) return madeDay + later;
+  }
+  return meal.day;
 }
 
 /** What can be done for a meal that comes too late: change places with one that keeps longer, or eat it earlier. */
@@ -88,12 +105,13 @@ export function mealAdvice(
   { session }: KeepingQuestion,
 ): readonly Advice[] {
   const fits = (other: KeptMeal): boolean => {
-    if (other.meal.day >= late.meal.day || isPast(other.meal.day, main.end, session)) return false;
+    if (other.meal.day >= late.meal.day || isPast({ ...late.meal, day: other.meal.day }, main.end, session))
+      return false;
     const end = endOfOther(other)?.end;
-    return end !== undefined && !isPast(late.meal.day, end, session);
+    return end !== undefined && !isPast({ ...other.meal, day: late.meal.day }, end, session);
   };
   const swap = meals.find(fits);
-  const latestDay = Math.floor(main.end.day);
+  const latestDay = lastDayFor(late.meal.at, main.end, session);
   return [
     ...(swap === undefined ? [] : [{ code: "SWAP_DAYS" as const, meal: late.meal.slug, with: swap.meal.slug }]),
     ...(latestDay < 0 ? [] : [{ code: "EAT_EARLIER" as const, meal: late.meal.slug, latestDay }]),
@@ -101,10 +119,15 @@ export function mealAdvice(
 }
 
 /** A fresh food that would not last until its meals is bought a second time, or as often as that takes. */
-export const foodAdvice = (food: string, late: readonly KeptMeal[], main: Limit): readonly Advice[] =>
+export const foodAdvice = (
+  food: string,
+  late: readonly KeptMeal[],
+  main: Limit,
+  { session }: KeepingQuestion,
+): readonly Advice[] =>
   laterTrips(
     late.map(({ meal }) => meal),
-    Math.floor(main.end.day),
+    lastDayFor(undefined, main.end, session),
   ).map(({ meals, notBefore }) => ({ code: "SHOP_TWICE", food, meals: meals.map(({ slug }) => slug), notBefore }));
 
 /** What a reader should know about the limit itself: hours that count, a writer alone or beyond the rule, a region without rules. */
@@ -118,11 +141,11 @@ export function limitAdvice(
   const own = limits.filter(({ basis }) => basis.of.slug === decides.basis.of.slug);
   const rule = strictest(own.filter(({ basis }) => basis.kind === "PUBLISHED"));
   const writer = strictest(own.filter(({ basis }) => basis.kind === "WRITER"));
-  const day = Math.floor(decides.end.day);
-  const lastDayMeal = uses.some(({ meal }) => meal.day === day && !isPast(meal.day, decides.end, session));
+  const day = Math.floor(decides.end.clock);
+  const lastDayMeal = uses.some(({ meal }) => meal.day === day && !isPast(meal, decides.end, session));
   const advice: Advice[] = [];
   if (decides.counts === "HOURS" && lastDayMeal)
-    advice.push({ code: "EAT_BEFORE", day, hours: decides.basis.days * 24, until: decides.end.until });
+    advice.push({ code: "EAT_BEFORE", day, hours: lastingDays(decides.span) * 24, until: decides.end.until });
   if (rule === null) advice.push({ code: "NO_PUBLISHED_RULE", keepsAs });
   else if (writer !== null && strictest([writer, rule]) === rule && writer.basis.days > rule.basis.days)
     advice.push({

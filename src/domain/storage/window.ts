@@ -1,6 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import { onceFor } from "../once-for.js";
 import type { KeepingRule, PublishedKeepingRule } from "../model/keeping.js";
+import { usualMealTime, type Meal } from "../model/plan.js";
 
 /** A length as its rule counts it. */
 export type Span = Pick<PublishedKeepingRule, "days" | "counts" | "firstDay">;
@@ -13,13 +14,31 @@ export interface Moment {
 
 /** Where a length ends. */
 export interface End {
-  /** Days after the session's day, fractions only for HOURS. */
+  /** Days after the session's day (DAYS) or after its start (HOURS, with fractions). */
   readonly day: number;
+  /** The same from midnight before the session: where the last day is over, or the last hour. Without a session's start, from 09:00. */
+  readonly clock: number;
   /** ISO date of the last day, in the zone of the session; null without a session. */
   readonly lastDay: string | null;
   /** The last second, an ISO instant; null without a session. */
   readonly until: string | null;
 }
+
+/** When something is eaten. */
+export type MealTime = Pick<Meal, "day" | "at">;
+
+/** Where a session's start is not given, it is reckoned from nine in the morning. */
+const usualStart = 9 / 24;
+
+/** From midnight to the last second of a day. */
+const wholeDay = 86_399 / 86_400;
+
+/** What plans go by: the lower end where a source prints a range. */
+export const plannedSpan = ({ days, daysFrom, counts, firstDay }: PublishedKeepingRule): Span => ({
+  days: daysFrom ?? days,
+  counts,
+  firstDay,
+});
 
 /** A writer's whole days count from the day after making; anything finer counts as hours. */
 export const writerSpan = ({ days }: Pick<KeepingRule, "days">): Span => ({
@@ -39,6 +58,7 @@ const secondsOfDays = (days: number): number => Math.floor(days * 86_400 + 1e-6)
 const calendarOf = onceFor((session: Moment) => ({
   start: Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone),
   dates: new Map<number, string>(),
+  meals: new Map<string, number>(),
   ends: new Map<string, End>(),
 }));
 
@@ -53,28 +73,37 @@ const endOfDay = (date: Temporal.PlainDate, zone: string): string =>
 export function endOf(span: Span, madeDay: number, session: Moment | null): End {
   const lasting = lastingDays(span);
   const day = madeDay + (span.counts === "HOURS" ? lasting : Math.floor(lasting));
-  if (session === null) return { day, lastDay: null, until: null };
+  if (session === null)
+    return { day, clock: day + (span.counts === "HOURS" ? usualStart : wholeDay), lastDay: null, until: null };
   const { start, ends } = calendarOf(session);
   const key = `${span.counts} ${lasting} ${madeDay}`;
   const known = ends.get(key);
   if (known !== undefined) return known;
   const made = start.add({ days: madeDay });
-  const end = { day, ...(span.counts === "HOURS" ? afterHours(made, lasting) : afterDays(made, lasting)) };
+  const end = { day, ...(span.counts === "HOURS" ? afterHours(made, lasting, start) : afterDays(made, lasting, day)) };
   ends.set(key, end);
   return end;
 }
 
-function afterHours(made: Temporal.ZonedDateTime, lasting: number): Omit<End, "day"> {
+function afterHours(made: Temporal.ZonedDateTime, lasting: number, start: Temporal.ZonedDateTime): Omit<End, "day"> {
   const until = made.add({ seconds: secondsOfDays(lasting) });
-  return { lastDay: until.toPlainDate().toString(), until: until.toInstant().toString() };
+  const days = start.toPlainDate().until(until.toPlainDate(), { largestUnit: "days" }).days;
+  return {
+    clock: days + (until.hour * 60 + until.minute) / 1440,
+    lastDay: until.toPlainDate().toString(),
+    until: until.toInstant().toString(),
+  };
 }
 
-function afterDays(made: Temporal.ZonedDateTime, lasting: number): Omit<End, "day"> {
+function afterDays(made: Temporal.ZonedDateTime, lasting: number, day: number): Omit<End, "day"> {
   const lastDay = made.toPlainDate().add({ days: Math.floor(lasting) });
-  return { lastDay: lastDay.toString(), until: endOfDay(lastDay, made.timeZoneId) };
+  return { clock: day + wholeDay, lastDay: lastDay.toString(), until: endOfDay(lastDay, made.timeZoneId) };
 }
 
-/** Sorts the end that comes first to the front. Without a session the smaller number does, and of equals the one in hours. */
+/** The share of a day that is over at `HH:MM`. */
+const clockOf = (at: string): number => (Number(at.slice(0, 2)) * 60 + Number(at.slice(3, 5))) / 1440;
+
+/** Sorts the end that comes first to the front, and of equals the one in hours. */
 export function compareEnds(
   a: End & { readonly counts: Span["counts"] },
   b: End & { readonly counts: Span["counts"] },
@@ -84,7 +113,7 @@ export function compareEnds(
     if (order !== 0) return order;
   }
   const hoursFirst = Number(a.counts !== "HOURS") - Number(b.counts !== "HOURS");
-  return a.day - b.day || hoursFirst;
+  return a.clock - b.clock || hoursFirst;
 }
 
 /** ISO date of a day after the session, in its zone; null without a session. */
@@ -96,8 +125,26 @@ export function dateOfDay(day: number, session: Moment | null): string | null {
   return date;
 }
 
-/** Whether a day after the session lies past an end. A meal's hour is not known, so its day is what counts. */
-export const isPast = (day: number, end: End, session: Moment | null): boolean => {
-  const date = dateOfDay(day, session);
-  return date !== null && end.lastDay !== null ? date > end.lastDay : day > Math.floor(end.day);
-};
+/** Whether a meal lies past an end: 48 hours from nine in the morning are over before the supper of the second day. */
+export function isPast(meal: MealTime, end: End, session: Moment | null): boolean {
+  if (session === null || end.until === null) return meal.day + clockOf(meal.at ?? usualMealTime) > end.clock + 1e-9;
+  return instantOf(meal, session) > Date.parse(end.until);
+}
+
+function instantOf({ day, at = usualMealTime }: MealTime, session: Moment): number {
+  const { start, meals } = calendarOf(session);
+  const key = `${day} ${at}`;
+  const known = meals.get(key);
+  if (known !== undefined) return known;
+  const date = start.toPlainDate().add({ days: day });
+  const eaten = date.toZonedDateTime({ timeZone: start.timeZoneId, plainTime: Temporal.PlainTime.from(at) });
+  meals.set(key, eaten.epochMilliseconds);
+  return eaten.epochMilliseconds;
+}
+
+/** The last day on which a meal of an hour comes in time; below 0: none. */
+export function lastDayFor(at: string | undefined, end: End, session: Moment | null): number {
+  const last = Math.floor(end.clock);
+  const time = at === undefined ? {} : { at };
+  return [last, last - 1].find((day) => day >= 0 && !isPast({ day, ...time }, end, session)) ?? -1;
+}

@@ -65,6 +65,7 @@ export const frozenPlanSchema = named(
         slug: slug("Short name, unique inside the plan."),
         title: text("Title."),
         day: z.number().int().describe("Days after the prep session."),
+        at: text("The hour at which it is eaten, `HH:MM`. Left out: 18:00.", 5).optional(),
         serves: z.number(),
         lines: list(frozenLineSchema, "What goes into it."),
         steps: list(frozenStepSchema, "How it is finished on the day."),

@@ -16,7 +16,11 @@ export const basisSchema = named(
     of: namedThingSchema.describe("What it is about: the subject, or the part it inherits from."),
     source: sourceSchema,
     sourced: z.boolean().describe("Anybody can look it up. False: practice, the writer's own experience, or invented."),
-    days: z.number().describe("How many days it gives after the day of making."),
+    days: z.number().describe("How many days it gives after the day of making. Of a printed range the upper end."),
+    daysFrom: z
+      .number()
+      .nullable()
+      .describe("The lower end of a printed range, by which plans go. Null: it prints none."),
     printed: text("The length as its source prints it.").nullable(),
     purpose,
     region: text("Region of the authority.").nullable(),
@@ -36,7 +40,13 @@ export const guidanceSchema = named(
     place: z.enum(["FRIDGE", "FREEZER", "ROOM"]).describe("Where."),
     days: z
       .number()
-      .describe("After the day it is made, a meal after the day of the session. Fractions where hours count."),
+      .describe(
+        "After the day it is made, a meal after the day of the session. Fractions where hours count. Of a printed range the lower end, by which plans go.",
+      ),
+    upToDays: z
+      .number()
+      .nullable()
+      .describe("The upper end where what decides is printed as a range: 4 of `3 to 4 days`. Null: it is none."),
     counts: z
       .enum(["DAYS", "HOURS"])
       .describe("Whether the end is that of a calendar day, or so many hours after making."),
@@ -57,7 +67,7 @@ export const guidanceSchema = named(
       })
       .nullable()
       .describe("Whose published rules were used. Null: only the writer speaks."),
-    tooLateFor: list(namedThingSchema, "Meals planned for later than it keeps."),
+    tooLateFor: list(namedThingSchema, "Meals planned for later than it keeps, by the hour at which they are eaten."),
     advice: texts("What to do, in sentences."),
   }),
 );
@@ -81,6 +91,7 @@ const basisJson = (basis: Basis, things: ThingsOfPlan): Json<typeof basisSchema>
   source: basis.source,
   sourced: basis.sourced,
   days: basis.days,
+  daysFrom: basis.daysFrom,
   printed: basis.printed,
   purpose: basis.purpose,
   region: basis.region,
@@ -99,6 +110,7 @@ const guidanceJson = (
   subject: things.named(guidance.subject),
   place: guidance.place,
   days: guidance.days,
+  upToDays: guidance.upToDays,
   counts: guidance.counts,
   purpose: guidance.purpose,
   lastDay: guidance.lastDay,

@@ -58,7 +58,10 @@ function row(guidance: StorageGuidance, before: StorageGuidance | undefined, vie
           : dayText(lastDay);
   const kept = [container, condition, purpose === "QUALITY" ? "for its quality, not its safety" : null];
   return markup`<tr><th scope="row">${same(subject, before?.subject) ? markup`<span class="quiet">${book.subject(subject)}</span>` : book.subject(subject)}</th>
-<td><b>${lengthOf(guidance)}</b> ${places[place]}${until !== null && markup`, <b>until ${until}</b>`}${kept
+<td><b>${lengthOf(guidance)}</b>${
+    guidance.upToDays !== null &&
+    markup` <span class="quiet">(its source says up to ${lengthOf({ days: guidance.upToDays, counts: guidance.counts })})</span>`
+  } ${places[place]}${until !== null && markup`, <b>until ${until}</b>`}${kept
     .filter((each) => each !== null)
     .map((each) => markup`<span class="quiet">, ${degreeText(each)}</span>`)}${
     limitedBy !== null && markup`<span class="quiet">; ${book.subject(limitedBy)} in it decides</span>`

@@ -69,6 +69,7 @@ export const english: Words = {
   ruleSays: (length, region) => `A published rule${region === null ? "" : ` (${region})`} says ${length}`,
   byAnalogy: "a rule for a wider kind of food, by analogy",
   decides: "this one stands",
+  plannedOf: (upTo, planned) => `${planned} (its source says up to ${upTo})`,
   lastDay: (thing) => `Last day: ${thing}`,
   keepsUntilNow: (thing) => `Keeps until now: ${thing}`,
   contents: "Allergens and diets",

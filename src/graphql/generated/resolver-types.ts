@@ -328,8 +328,10 @@ export type Basis = {
   readonly byAnalogy: Scalars['Boolean']['output'];
   /** It holds only then. */
   readonly condition: Maybe<Scalars['String']['output']>;
-  /** How many days it gives after the day of making. */
+  /** How many days it gives after the day of making. Of a printed range the upper end. */
   readonly days: Scalars['Float']['output'];
+  /** The lower end of a printed range, by which plans go: 3 of `3 to 4 days`. Null: it prints none. */
+  readonly daysFrom: Maybe<Scalars['Float']['output']>;
   /** This one decides. */
   readonly decides: Scalars['Boolean']['output'];
   /** What else should be known about it. */
@@ -1559,6 +1561,8 @@ export type LoadRuleSetPayload = {
 /** An assembly eaten on one day. */
 export type Meal = Node & {
   readonly __typename?: 'Meal';
+  /** The hour at which it is eaten, `HH:MM` on the clock of the session's place. `18:00` where its writer gives none. */
+  readonly at: Scalars['String']['output'];
   /** The components its lines name. */
   readonly components: ReadonlyArray<Component>;
   /** Days after the prep session; 0 is the day of the session. */
@@ -3498,7 +3502,10 @@ export type StorageGuidance = {
   readonly container: Maybe<Scalars['String']['output']>;
   /** Whether the end is that of a calendar day, or so many hours after making. */
   readonly counts: KeepingCount;
-  /** How many days after the day it is made, a meal after the day of the session. Fractions where hours count. */
+  /**
+   * How many days after the day it is made, a meal after the day of the session. Fractions where hours count. Of a printed range the
+   * lower end, by which plans go.
+   */
   readonly days: Scalars['Float']['output'];
   /** The last moment, if it is known when it is made: from `sessionStart`, `madeAt` or `boughtAt`. */
   readonly keepUntil: Maybe<Scalars['DateTime']['output']>;
@@ -3514,8 +3521,10 @@ export type StorageGuidance = {
   readonly scope: Maybe<RuleScope>;
   /** What keeps. */
   readonly subject: Keepable;
-  /** Meals planned for later than it keeps. Empty where it was asked for without a plan. */
+  /** Meals planned for later than it keeps, by the hour at which they are eaten. Empty where it was asked for without a plan. */
   readonly tooLateFor: ReadonlyArray<ScaledMeal>;
+  /** The upper end where what decides is printed as a range: 4 of `3 to 4 days`. Null: it is none. */
+  readonly upToDays: Maybe<Scalars['Float']['output']>;
 };
 
 /** Where something is kept. */
@@ -4407,6 +4416,7 @@ export type BasisResolvers<ContextType = Context, ParentType extends ResolversPa
   byAnalogy: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   condition: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  daysFrom: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   decides: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   note: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   of: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
@@ -4853,6 +4863,7 @@ export type LoadRuleSetPayloadResolvers<ContextType = Context, ParentType extend
 };
 
 export type MealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Meal'] = ResolversParentTypes['Meal']> = {
+  at: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
   day: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
@@ -5326,6 +5337,7 @@ export type StorageGuidanceResolvers<ContextType = Context, ParentType extends R
   scope: Resolver<Maybe<ResolversTypes['RuleScope']>, ParentType, ContextType>;
   subject: Resolver<ResolversTypes['Keepable'], ParentType, ContextType>;
   tooLateFor: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
+  upToDays: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
 };
 
 export type SwapResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Swap'] = ResolversParentTypes['Swap']> = {

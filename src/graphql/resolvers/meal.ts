@@ -1,3 +1,4 @@
+import { mealTime } from "../../services/meal-time.js";
 import type { MealResolvers } from "../generated/resolver-types.js";
 import { componentIn } from "../frozen-plan.js";
 import { globalId } from "../global-id.js";
@@ -7,6 +8,7 @@ import { componentParent } from "./parents-of.js";
 
 export const mealResolvers: FieldsBeyond<MealResolvers, MealParent> = {
   id: ({ frozen, slug }) => globalId({ kind: "Meal", revision: frozen.published.id, slug }),
+  at: mealTime,
   plan: ({ frozen }) => frozen.published,
   lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
   components: ({ frozen, lines }) => {

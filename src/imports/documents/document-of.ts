@@ -208,6 +208,7 @@ const mealOf = (meal: Meal): PlainDocument => ({
     slug: meal.slug,
     title: meal.title,
     day: meal.day,
+    at: meal.at,
     serves: meal.serves,
     steps: meal.steps.map(stepOf),
   }),

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { codeSchema } from "./code-schema.js";
 import { linesSchema, stepsSchema } from "./line-schema.js";
 import {
+  hourSchema,
   listSchema,
   localeSchema,
   minutesSchema,
@@ -17,6 +18,7 @@ const mealSchema = z.strictObject({
   slug: slugSchema,
   title: nameSchema,
   day: wholeNumberSchema(0, 60),
+  at: hourSchema.optional(),
   serves: wholeNumberSchema(1, 10_000).optional(),
   lines: linesSchema,
   steps: stepsSchema,

@@ -44,6 +44,7 @@ function readMeal(
     slug: meal.slug,
     title: meal.title,
     day: meal.day,
+    ...(meal.at === undefined ? {} : { at: meal.at }),
     serves: meal.serves ?? planServes,
     ...values,
   }));

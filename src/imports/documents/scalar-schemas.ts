@@ -76,6 +76,13 @@ export const percentSchema = z
     return z.NEVER;
   });
 
+/** An hour of the day on a clock of 24 hours: `7:30` is `07:30`. */
+export const hourSchema = z
+  .string()
+  .regex(/^([01]?\d|2[0-3]):[0-5]\d$/)
+  .meta({ description: "an hour from 00:00 to 23:59, such as 12:30" })
+  .transform((written) => written.padStart(5, "0"));
+
 const hours = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?$/;
 
 /** Minutes: a bare number, or `45 min`, `12 h`, `1 h 30 min`. At most ten days. */

@@ -32,6 +32,7 @@ const keeps = (about: Subject, days: number, tooLateFor: readonly string[]): Sto
   subject: about,
   place: "FRIDGE",
   days,
+  upToDays: null,
   counts: "DAYS",
   purpose: "SAFETY",
   lastDay: null,

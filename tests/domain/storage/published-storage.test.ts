@@ -26,7 +26,8 @@ const onlyHeld = new Set([
 
 const daysOf: Readonly<Record<string, number>> = { day: 1, week: 7, month: 30, hour: 1 / 24 };
 const unitOf = (row: Row): string => (row["unit"] ?? "").split(" ")[0] ?? "";
-const lengthOf = (row: Row): number => Number(row["max_value"]) * (daysOf[unitOf(row)] ?? Number.NaN);
+const lengthOf = (row: Row, end: "min_value" | "max_value" = "max_value"): number =>
+  Number(row[end]) * (daysOf[unitOf(row)] ?? Number.NaN);
 const regions: readonly (readonly [start: string, region: string])[] = [
   ["US retail, Washington", "US-WA"],
   ["US", "US"],
@@ -94,7 +95,9 @@ describe("the table of published storage times", () => {
     );
     const found = answer.guidance.find(({ place }) => place === rule.place);
     const hours = unitOf(row) === "hour";
-    const lasts = hours ? lengthOf(row) : lengthOf(row) - firstDay;
+    // A range is planned by its lower end.
+    const planned = lengthOf(row, row["min_value"] === "" ? "max_value" : "min_value");
+    const lasts = hours ? planned : planned - firstDay;
     const last = new Date(start + lasts * 86_400_000).toISOString();
     if (rule.place === "FREEZER") expect(answer.unknown).toHaveLength(1);
     else {
@@ -132,10 +135,10 @@ describe("a dataset that contradicts itself", () => {
       { rules: keeping.filter(({ purpose }) => purpose === "QUALITY") },
     );
     const [found] = answer.guidance;
-    expect(found?.days).toBe(10);
-    expect(found?.basis.map(({ rule, days }) => [rule, days])).toEqual([
-      ["fsd-sprouts-bean", 10],
-      ["fsd-sprouts-mung", 42],
+    expect(found?.days).toBe(5);
+    expect(found?.basis.map(({ rule, days, daysFrom }) => [rule, daysFrom, days])).toEqual([
+      ["fsd-sprouts-bean", 5, 10],
+      ["fsd-sprouts-mung", 28, 42],
     ]);
     expect(found?.basis.every(({ note }) => note !== null)).toBe(true);
   });

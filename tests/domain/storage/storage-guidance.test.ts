@@ -6,13 +6,13 @@ import { ask, bought, classes, eaten, guidanceOf, kept, practice, rules, ruled, 
 const session = { start: "2026-11-29T14:00:00Z", zone: "Europe/London" };
 
 describe("the writer's word and the published ceiling", () => {
-  it("are both shown, and the stricter stands: a writer's 6 days for cooked beans give way to 4", () => {
+  it("are both shown, and the stricter stands: a writer's 6 days for cooked beans give way to 3 (of 3 to 4)", () => {
     const found = guidanceOf(
       ask({ components: [kept("beans", "cooked-legume", [says("FRIDGE", 6)])] }),
       "beans",
       "FRIDGE",
     );
-    expect(found.days).toBe(4);
+    expect(found).toMatchObject({ days: 3, upToDays: 4 });
     const shown = found.basis.map(({ kind, rule, days, sourced }) => ({ kind, rule, days, sourced }));
     expect(shown).toContainEqual({ kind: "WRITER", rule: null, days: 6, sourced: false });
     // University of Maine Cooperative Extension, How to Store and Cook Dried Beans
@@ -25,10 +25,10 @@ describe("the writer's word and the published ceiling", () => {
 
   it("leave a stricter writer alone", () => {
     const beans = kept("beans", "cooked-legume", [
-      says("FRIDGE", 3, { container: "shallow box", condition: "drained" }),
+      says("FRIDGE", 2, { container: "shallow box", condition: "drained" }),
     ]);
     const found = guidanceOf(ask({ components: [beans] }), "beans", "FRIDGE");
-    expect(found).toMatchObject({ days: 3, container: "shallow box", condition: "drained" });
+    expect(found).toMatchObject({ days: 2, container: "shallow box", condition: "drained" });
     expect(found.basis.find(({ decides }) => decides)?.kind).toBe("WRITER");
     expect(found.advice).toEqual([]);
   });
@@ -40,7 +40,7 @@ describe("the writer's word and the published ceiling", () => {
       what: "baked roots",
       keepsAs: "cooked-vegetable",
       word: 5,
-      stands: 4,
+      stands: 3,
       by: "PUBLISHED",
       rule: "fsd-leftovers-veg",
     },
@@ -48,11 +48,11 @@ describe("the writer's word and the published ceiling", () => {
       what: "a herb sauce of blanched herbs",
       keepsAs: "raw-herb-sauce",
       word: 5,
-      stands: 3,
+      stands: 2,
       by: "PUBLISHED",
-      rule: "pesto-3",
+      rule: "herb-oil-2-3",
     },
-    { what: "a nut cream", keepsAs: "nut-cream", word: 7, stands: 4, by: "PUBLISHED", rule: "leftovers-fridge" },
+    { what: "a nut cream", keepsAs: "nut-cream", word: 7, stands: 3, by: "PUBLISHED", rule: "leftovers-fridge" },
   ])("meet over $what: $word days by common practice, $stands stand", ({ keepsAs, word, stands, by, rule }) => {
     const found = guidanceOf(
       ask({ components: [kept("it", keepsAs, [says("FRIDGE", word, { source: practice })])] }),
@@ -97,7 +97,7 @@ describe("the writer's word and the published ceiling", () => {
       }
   });
 
-  it("are compared by their ends where the session is known, by their numbers where it is not", () => {
+  it("are compared by their ends, from 09:00 where the session is not known", () => {
     // One day from 08:00 ends after 40 hours, 36 hours end before.
     const morning = { start: "2026-11-29T08:00:00Z", zone: "UTC" };
     const evening = { start: "2026-11-29T20:00:00Z", zone: "UTC" };
@@ -106,7 +106,7 @@ describe("the writer's word and the published ceiling", () => {
       const answer = ask({ components: [stew] }, { rules: [ruled({ days: 1 })], session: at });
       return guidanceOf(answer, "stew").counts;
     };
-    expect([counts(morning), counts(evening), counts(null)]).toEqual(["HOURS", "DAYS", "DAYS"]);
+    expect([counts(morning), counts(evening), counts(null)]).toEqual(["HOURS", "DAYS", "HOURS"]);
   });
 
   it("send nothing to the shelf that its writer does not keep there", () => {
@@ -169,13 +169,17 @@ describe("published values", () => {
     expect(guidanceOf(early, "x").days).toBe(4);
   });
 
-  it("differ by region: cooked rice is 24 hours in the UK and 4 days in the US", () => {
+  it("differ by region: cooked rice is 24 hours in the UK and 3 days in the US", () => {
     // Food Standards Agency (UK), Home food fact checker; USDA FSIS home food storage dataset, id 174
     const rice = (region: string | null) =>
       guidanceOf(ask({ components: [kept("rice", "cooked-rice")] }, { region, session }), "rice", "FRIDGE");
     expect(rice("GB")).toMatchObject({ days: 1, counts: "HOURS", keepUntil: "2026-11-30T14:00:00Z" });
-    expect(rice("US")).toMatchObject({ days: 4, counts: "DAYS", keepUntil: "2026-12-03T23:59:59Z" });
-    expect(rice("US").basis.find(({ rule }) => rule === "fsd-rice")).toMatchObject({ days: 6, decides: false });
+    expect(rice("US")).toMatchObject({ days: 3, upToDays: 4, counts: "DAYS", keepUntil: "2026-12-02T23:59:59Z" });
+    expect(rice("US").basis.find(({ rule }) => rule === "fsd-rice")).toMatchObject({
+      days: 6,
+      daysFrom: 4,
+      decides: false,
+    });
   });
 
   it("are the strictest of all regions when none is named, and the answer says so", () => {
@@ -206,7 +210,7 @@ describe("published values", () => {
     const stew = kept("stew", "leftovers", [says("FREEZER", 400)]);
     const answer = ask({ components: [stew], meals: [eaten("supper", 300, "stew")] });
     const frozen = guidanceOf(answer, "stew", "FREEZER");
-    expect(frozen).toMatchObject({ purpose: "QUALITY", days: 120, tooLateFor: [] }); // 3 to 4 months, USDA FSIS
+    expect(frozen).toMatchObject({ purpose: "QUALITY", days: 90, upToDays: 120, tooLateFor: [] }); // 3 to 4 months, USDA FSIS
     expect(guidanceOf(answer, "stew", "FRIDGE").tooLateFor).toEqual(["supper"]);
   });
 
@@ -284,7 +288,7 @@ describe("what nobody speaks about", () => {
     expect(answer.warnings).toContainEqual({ code: "KEEPING_UNKNOWN", path: ["components", "stew"], item: "mystery" });
     expect(answer.warnings).toContainEqual({ code: "KEEPING_UNKNOWN", path: ["meals", "bowl"], item: "mystery" });
     expect(answer.guidance.map(({ subject }) => subject.slug)).not.toContain("stew");
-    expect(guidanceOf(answer, "plain").days).toBe(4);
+    expect(guidanceOf(answer, "plain").days).toBe(3);
   });
 
   it("is not settled by the freezer alone, and a circle of components ends in unknown", () => {
@@ -306,7 +310,7 @@ describe("what nobody speaks about", () => {
       meals: [eaten("bowl", 3, "stew", "food:salt")],
       foods: [salt],
     });
-    expect(guidanceOf(answer, "bowl")).toMatchObject({ days: 4, tooLateFor: [] });
+    expect(guidanceOf(answer, "bowl")).toMatchObject({ days: 3, tooLateFor: [] });
     expect(answer.guidance.map(({ subject }) => subject.slug)).not.toContain("salt");
   });
 
@@ -345,7 +349,7 @@ describe("a route", () => {
     expect(bought.basis.map(({ kind }) => kind)).not.toContain("WRITER");
     expect(bought.days).toBeLessThan(9);
     const tinned = route({ keepsAs: "opened-refried-beans" });
-    expect(guidanceOf(ask({ components: [tinned] }), "beans", "FRIDGE").days).toBe(3);
+    expect(guidanceOf(ask({ components: [tinned] }), "beans", "FRIDGE").days).toBe(2);
     const jar = route({ keepsAs: "opened-hummus" });
     expect(guidanceOf(ask({ components: [jar] }), "beans", "FRIDGE").days).toBe(7);
   });

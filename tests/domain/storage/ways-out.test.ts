@@ -18,15 +18,15 @@ describe("a component that is too old for a meal", () => {
           { meal: "saturday", day: 6, amount: { dimension: "MASS", low: 200, high: 240 } },
         ],
         thawDaysBefore: 1,
-        daysAfterThawing: 4,
+        daysAfterThawing: 3,
         thawRule: null,
       },
       {
         code: "MAKE_LATER",
         component: "beans",
         meals: [
-          { meal: "friday", day: 5, notBefore: 1 },
-          { meal: "saturday", day: 6, notBefore: 2 },
+          { meal: "friday", day: 5, notBefore: 2 },
+          { meal: "saturday", day: 6, notBefore: 3 },
         ],
       },
     ]);
@@ -62,7 +62,7 @@ describe("a component that is too old for a meal", () => {
   it("made on a later day keeps from that day", () => {
     const later = { ...beans, madeDay: 2 };
     const found = guidanceOf(ask({ components: [later], meals }), "beans", "FRIDGE");
-    expect(found).toMatchObject({ days: 4, tooLateFor: [] });
+    expect(found).toMatchObject({ days: 3, upToDays: 4, tooLateFor: ["saturday"] });
   });
 });
 
@@ -73,7 +73,7 @@ describe("a meal that comes too late", () => {
     const found = guidanceOf(ask({ components: [beans, crumb], meals }), "last");
     expect(found.advice).toEqual([
       { code: "SWAP_DAYS", meal: "last", with: "first" },
-      { code: "EAT_EARLIER", meal: "last", latestDay: 4 },
+      { code: "EAT_EARLIER", meal: "last", latestDay: 3 },
     ]);
   });
 
@@ -92,8 +92,8 @@ describe("fresh food bought for a later meal", () => {
       foods: [bought("parsley", "fresh-parsley"), bought("unused", "fresh-basil")],
     });
     const found = guidanceOf(answer, "parsley");
-    expect(found).toMatchObject({ days: 3, purpose: "QUALITY", tooLateFor: ["late"] });
-    expect(found.advice).toEqual([{ code: "SHOP_TWICE", food: "parsley", meals: ["late"], notBefore: 2 }]);
+    expect(found).toMatchObject({ days: 2, upToDays: 3, purpose: "QUALITY", tooLateFor: ["late"] });
+    expect(found.advice).toEqual([{ code: "SHOP_TWICE", food: "parsley", meals: ["late"], notBefore: 3 }]);
     expect(answer.guidance.map(({ subject }) => subject.slug)).not.toContain("unused");
   });
 });
@@ -102,7 +102,8 @@ describe("a rule that counts hours", () => {
   it("says at what hour of its last day it ends", () => {
     const rice = kept("rice", "cooked-rice");
     const session = { start: "2026-11-29T14:00:00Z", zone: "Europe/London" };
-    const meals = [eaten("monday", 1, "rice"), eaten("tuesday", 2, "rice")];
+    const monday = eaten("monday", 1, "rice");
+    const meals = [{ ...monday, meal: { ...monday.meal, at: "12:30" } }, eaten("tuesday", 2, "rice")];
     const found = guidanceOf(ask({ components: [rice], meals }, { region: "GB", session }), "rice", "FRIDGE");
     expect(found.tooLateFor).toEqual(["tuesday"]);
     expect(found.advice).toContainEqual({ code: "EAT_BEFORE", day: 1, hours: 24, until: "2026-11-30T14:00:00Z" });
