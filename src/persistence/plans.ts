@@ -73,13 +73,14 @@ async function replaceMeals(
   const meals = given.map((meal, position) => ({ id: randomUUID(), meal, position }));
   if (meals.length === 0) return;
   await db.draftMeal.createMany({
-    data: meals.map(({ id, position, meal: { slug, title, day, serves } }) => ({
+    data: meals.map(({ id, position, meal: { slug, title, day, at = null, serves } }) => ({
       ...key,
       id,
       position,
       slug,
       title,
       day,
+      at,
       serves,
     })),
   });
@@ -112,10 +113,11 @@ const draftOf = (row: PlanRow): Draft<Plan> => ({
     locale: row.locale,
     measures: row.measures,
     serves: row.serves,
-    meals: row.meals.map(({ slug, title, day, serves, lines, steps }) => ({
+    meals: row.meals.map(({ slug, title, day, at, serves, lines, steps }) => ({
       slug,
       title,
       day,
+      ...(at === null ? {} : { at }),
       serves,
       lines: lines.map(lineOf),
       steps: steps.map(stepOf),

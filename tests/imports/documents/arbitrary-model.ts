@@ -266,13 +266,15 @@ export const plan = (foods: readonly Food[], components: readonly Component[]): 
     serves: fc.integer({ min: 1, max: 200 }),
     meals: fc.array(
       withSteps(
-        fc.record<Unworked<Meal>>({
-          slug,
-          title: words,
-          day: fc.integer({ min: 0, max: 14 }),
-          serves: fc.integer({ min: 1, max: 200 }),
-          lines: lines(foods, components),
-        }),
+        fc
+          .record<Unworked<Meal>>({
+            slug,
+            title: words,
+            day: fc.integer({ min: 0, max: 14 }),
+            serves: fc.integer({ min: 1, max: 200 }),
+            lines: lines(foods, components),
+          })
+          .chain((meal) => fc.constantFrom(meal, { ...meal, at: "07:30" }, { ...meal, at: "21:05" })),
       ),
       { minLength: 1, maxLength: 3 },
     ),

@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "draft_meals" ADD COLUMN     "at" TEXT;
