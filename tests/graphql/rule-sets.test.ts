@@ -15,7 +15,9 @@ const stricter = (code: string, inForceFrom: string): RuleSet => ({
   safety: {
     ...rules.safety,
     keeping: rules.safety.keeping.map((rule) =>
-      rule.place === "FRIDGE" && rule.purpose === "SAFETY" ? { ...rule, days: Math.min(rule.days, 1), daysFrom: null } : rule,
+      rule.place === "FRIDGE" && rule.purpose === "SAFETY"
+        ? { ...rule, days: Math.min(rule.days, 1), daysFrom: null }
+        : rule,
     ),
     cautions: [
       ...rules.safety.cautions,
