@@ -46,7 +46,7 @@ export type HouseholdInput = {
   readonly measures?: MeasureSystem | null | undefined;
   /** What is already in the kitchen. */
   readonly onHand?: ReadonlyArray<OnHandInput>;
-  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. */
+  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
   readonly region?: string | null | undefined;
   /** How to come by components that can be made or bought. */
   readonly routes?: RoutesInput | null | undefined;

@@ -1,7 +1,8 @@
 import type { PlanAnswer } from "../domain/plan/plan-answer.js";
 import type { Addresses } from "./addresses.js";
 import { costText } from "./cost-text.js";
-import { heading, paragraph, section, text, type Block } from "./document.js";
+import { heading, paragraph, section, strong, text, type Block } from "./document.js";
+import { besideRegion, regionLine } from "./region-line.js";
 import { nameBook } from "./name-book.js";
 import { attributionSection } from "./sections/attribution-section.js";
 import { cautionsSection } from "./sections/cautions-section.js";
@@ -24,10 +25,12 @@ export function planDocument(answer: PlanAnswer, addresses: Addresses, changeNot
   const { plan } = scaled.bundle;
   const book = nameBook(scaled.bundle, reader);
   const { words } = book;
+  const region = regionLine(answer, words);
   return [
     heading(1, plan.title),
     ...(plan.summary === null ? [] : [paragraph([text(plan.summary)])]),
     paragraph([text(`${words.forServings(String(scaled.servings))}.`)]),
+    ...(region === null ? [] : [paragraph([strong(region)])]),
     ...(changeNote === null ? [] : section(2, words.changed, [paragraph([text(changeNote)])])),
     ...mealsSection(answer, book),
     ...makeAheadSection(answer, book),
@@ -38,7 +41,7 @@ export function planDocument(answer: PlanAnswer, addresses: Addresses, changeNot
     ...contentsSection(answer, book),
     ...nutritionSection(answer, book),
     ...cautionsSection(answer, book),
-    ...warningsSection([...scaled.warnings, ...list.warnings, ...storage.warnings], words, book),
+    ...warningsSection([...scaled.warnings, ...list.warnings, ...besideRegion(storage.warnings)], words, book),
     ...attributionSection(answer, addresses, book),
   ];
 }

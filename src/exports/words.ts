@@ -1,5 +1,6 @@
 import type { AllergenPresence, NutrientCode } from "../domain/model/food.js";
 import type { StoragePlace } from "../domain/model/keeping.js";
+import type { RegionOwner } from "../domain/model/region.js";
 import type { LabelScheme } from "../domain/nutrition/label-rounding.js";
 import type { Nutrition } from "../domain/nutrition/nutrients.js";
 import { english } from "./words/english.js";
@@ -69,6 +70,10 @@ export interface Words {
   readonly load: (first: number, last: number, of: number) => string;
   readonly wash: (machine: string) => string;
   readonly machine: string;
+  /** Said at the top where neither the reader, the plan nor its publisher names a region. */
+  readonly regionUnknown: string;
+  readonly regionNamed: (region: string, by: Exclude<RegionOwner, "READER">) => string;
+  readonly regionStandsIn: (region: string, others: string) => string;
   readonly keeping: string;
   readonly where: string;
   readonly keeps: string;

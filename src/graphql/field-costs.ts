@@ -80,6 +80,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "ScaledPlan.components": 12,
   "ScaledPlan.diets": 20,
   "ScaledPlan.meals": 8,
+  "ScaledPlan.regions": 3,
   "ScaledPlan.storage": 40,
   "ScaledPlan.warnings": 30,
   "ShoppingAisle.lines": 12,

@@ -23,6 +23,7 @@ import { findRuleSets } from "../services/find-rule-sets.js";
 import { keepingQuestion, type RuleReader } from "../services/guide-storage.js";
 import type { Actor } from "../services/actor.js";
 import { readDrafts, type DraftRead } from "../services/read-drafts.js";
+import type { PublisherReader } from "../services/settle-region.js";
 import { loadDocuments } from "../services/load-documents.js";
 import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 
@@ -30,6 +31,7 @@ import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 export interface Loaders {
   readonly publishers: DataLoader<string, Publisher | null>;
   readonly publishersById: DataLoader<string, Publisher | null>;
+  readonly readPublishers: PublisherReader;
   readonly plans: DataLoader<RevisionRef, RevisionSummary | null, string>;
   readonly plansById: DataLoader<string, RevisionSummary | null>;
   readonly componentHomes: DataLoader<OwnedSlug, RevisionSummary | null, string>;
@@ -62,8 +64,10 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
   const readFoods: FoodReader = (slugs) => foodLists.load(slugs);
   const readRules: RuleReader = async (date) => (await rules.load(date)).safety;
   const frozen = new Map<string, Promise<FrozenPlan>>();
+  const publishers = new DataLoader<string, Publisher | null>((slugs) => findPublishers(deps, slugs));
   return {
-    publishers: new DataLoader((slugs) => findPublishers(deps, slugs)),
+    publishers,
+    readPublishers: (slugs) => Promise.all(slugs.map((slug) => publishers.load(slug))),
     publishersById: new DataLoader((ids) => findPublishersById(deps, ids)),
     plans: new DataLoader((refs) => findPlans(deps, refs), {
       cacheKeyFn: (ref) => JSON.stringify([ref.publisher, ref.slug, ref.revision]),

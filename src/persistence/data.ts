@@ -1,4 +1,5 @@
 import type { ReviewedDifference } from "../domain/plan/review-plan.js";
+import type { PublisherFacts } from "../domain/model/publisher.js";
 import type { CatalogueData } from "./catalogue-data.js";
 import type { Component } from "../domain/model/component.js";
 import type { Food, OwnMeasure } from "../domain/model/food.js";
@@ -16,7 +17,7 @@ import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { DraftKind } from "../domain/problem.js";
 
 /** The tenant: a writer or a title. */
-export interface Publisher {
+export interface Publisher extends PublisherFacts {
   readonly id: string;
   readonly slug: string;
   readonly name: string;
@@ -333,6 +334,8 @@ export interface Data {
     create(publisher: { slug: string; name: string }): Promise<boolean>;
     /** false: there is none. */
     rename(slug: string, name: string): Promise<boolean>;
+    /** Takes over what its document says. false: there is none. */
+    describe(slug: string, facts: PublisherFacts): Promise<boolean>;
     bySlugs: Batched<string, Publisher>;
     byIds: Batched<string, Publisher>;
   };

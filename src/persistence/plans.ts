@@ -100,6 +100,7 @@ const columnsOf = (plan: Plan) => ({
   cooks: plan.kitchen.cooks,
   appliances: toJson(plan.kitchen.appliances),
   promisedMinutes: plan.promisedMinutes,
+  region: plan.region ?? null,
   claims: [...plan.claims],
 });
 
@@ -124,6 +125,7 @@ const draftOf = (row: PlanRow): Draft<Plan> => ({
     })),
     kitchen: { cooks: row.cooks, appliances: fromJson(row.appliances) },
     promisedMinutes: row.promisedMinutes,
+    ...(row.region !== null && { region: row.region }),
     claims: row.claims,
   },
 });

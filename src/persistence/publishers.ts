@@ -4,7 +4,10 @@ import { inOrder, isId } from "./keys.js";
 import type { Db, Session } from "./session.js";
 import { isStorable, storable } from "./storable.js";
 
-const columns = { id: true, slug: true, name: true } as const;
+const columns = {
+  ...{ id: true, slug: true, name: true },
+  ...{ region: true, currency: true, languages: true, description: true },
+} as const;
 
 export function publisherData({ db }: Session): Data["publishers"] {
   return {
@@ -25,6 +28,11 @@ export function publisherData({ db }: Session): Data["publishers"] {
     },
     rename: async (slug, name) => {
       const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable({ name }) });
+      return count > 0;
+    },
+    describe: async (slug, { region, currency, languages, description }) => {
+      const facts = { region, currency, languages: [...languages], description };
+      const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable(facts) });
       return count > 0;
     },
     bySlugs: async (slugs) => {

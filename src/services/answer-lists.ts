@@ -10,6 +10,7 @@ import { rulesToday } from "./find-rules.js";
 import { loadPlan } from "./load-plan.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
 import { readToday } from "./scale-for-reader.js";
+import { publisherReader, settleRegion } from "./settle-region.js";
 import { inStage } from "./stage.js";
 import { showFor } from "./show-amount.js";
 
@@ -47,7 +48,7 @@ export async function answerLists(
   const wrong = [...unknown, ...(read.ok ? [] : read.problems)];
   const first = bundles[0];
   if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);
-  const household = read.value;
+  const household = await settleRegion(read.value, bundles, rules, publisherReader(deps));
   const today = await readToday(deps, bundles, household, rules);
   const scaled = inStage(deps, "scale", () => scalePlans(plans, household, today));
   if (!scaled.ok) return scaled;

@@ -10,6 +10,7 @@ import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { planPrepSession } from "./plan-prep-session.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
+import { publisherReader, settleRegion } from "./settle-region.js";
 import { inStage } from "./stage.js";
 import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
 
@@ -71,6 +72,7 @@ export async function answerServings(
   const rules = await rulesToday(deps);
   const read = readHousehold(asked.household, [bundle], rules.allergens.diets);
   if (!read.ok) return read;
-  const today = await readToday(deps, [bundle], read.value, rules);
-  return servingsTable(bundle, asked.from, asked.to, read.value, today);
+  const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
+  const today = await readToday(deps, [bundle], household, rules);
+  return servingsTable(bundle, asked.from, asked.to, household, today);
 }

@@ -3,7 +3,7 @@ export { componentJson, componentSchema } from "../exports/json/component.js";
 export { foodJson, foodSchema } from "../exports/json/food.js";
 export { revisionJson, revisionSchema } from "../exports/json/frozen-plan.js";
 export { thingsOf } from "../exports/json/named-thing.js";
-export { planJson, planSchema, publisherSchema } from "../exports/json/plan.js";
+export { describedPublisherSchema, planJson, planSchema, publisherSchema } from "../exports/json/plan.js";
 export {
   pageSchema,
   planSummaryJson,

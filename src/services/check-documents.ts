@@ -8,6 +8,7 @@ import { rulesToday } from "./find-rules.js";
 import { foreignDocuments } from "./foreign-documents.js";
 import { gatherKnown } from "./gather-known.js";
 import { findKeepingRules } from "./guide-storage.js";
+import { readRegion } from "./read-region.js";
 import { readTexts, type GivenText } from "./read-texts.js";
 import { isStorable } from "./storable.js";
 
@@ -15,6 +16,8 @@ export interface DocumentsToCheck {
   /** Slug. */
   readonly publisher: string;
   readonly texts: readonly GivenText[];
+  /** ISO 3166 code to check for; left out: that of each plan, or else of its publisher. */
+  readonly region?: string | null | undefined;
 }
 
 /** What saving documents and publishing their plans would meet. */
@@ -31,18 +34,26 @@ export interface DocumentsCheck {
 export async function checkDocuments(
   deps: Deps,
   actor: Actor,
-  { publisher, texts }: DocumentsToCheck,
+  { publisher, texts, region }: DocumentsToCheck,
 ): Promise<DocumentsCheck> {
   requireScope(actor, "READ_DRAFTS", publisher);
   const { data, clock } = deps;
   const refused = (problems: readonly Problem[]): DocumentsCheck => ({ problems, findings: [] });
   const [owner] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
   if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
+  const asked = readRegion(region, ["region"]);
+  if (!asked.ok) return refused(asked.problems);
   const read = readTexts(texts, []);
   if (!read.ok) return refused(read.problems);
   const documents = read.value.documents.map(({ document }) => document);
   const known = await gatherKnown(deps, publisher, documents);
-  const by = { rules: await rulesToday(deps), clock, readRules: (date: string) => findKeepingRules(deps, date) };
+  const described = read.value.documents.find(({ document }) => document.kind === "publisher");
+  const by = {
+    ...{ rules: await rulesToday(deps), clock, region: asked.value },
+    readRules: (date: string) => findKeepingRules(deps, date),
+    // What is to be saved with the plans goes before what is known.
+    readPublishers: () => Promise.resolve([{ ...owner, ...described?.document }]),
+  };
   const checked = await checkTexts(read.value, known, by);
   // Whoever may save foods may also try them.
   const foreign = foreignDocuments(read.value.documents, publisher, mayUse(actor, "WRITE", null));

@@ -1,12 +1,14 @@
 import type { PlacedFinding } from "../domain/plan/finding.js";
 import { checkBundle } from "../domain/plan/check-bundle.js";
-import type { Problem } from "../domain/problem.js";
+import { ok, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, OwnedSlug } from "./deps.js";
 import { gatherPlan, placesIn } from "./gather-plan.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules } from "./guide-storage.js";
+import { readRegion } from "./read-region.js";
+import { noHousehold, publisherReader, settleRegion } from "./settle-region.js";
 import { isStorable } from "./storable.js";
 
 /** What publishing a draft now would meet. */
@@ -17,12 +19,22 @@ export interface DraftCheck {
   readonly findings: readonly PlacedFinding[];
 }
 
-/** The writer's check of a draft plan with its component drafts and the foods of today; null: there is none. @throws NotAllowed */
-export async function checkDraft(deps: Deps, actor: Actor, name: OwnedSlug): Promise<DraftCheck | null> {
+/**
+ * The writer's check of a draft plan with its component drafts and the foods of today; null: there is none. By the rules
+ * of a region (`region`), or else of the plan or its publisher. @throws NotAllowed
+ */
+export async function checkDraft(
+  deps: Deps,
+  actor: Actor,
+  name: OwnedSlug,
+  region: string | null = null,
+): Promise<Result<DraftCheck | null>> {
   requireScope(actor, "READ_DRAFTS", name.publisher);
-  if (!isStorable(name.slug)) return null;
+  const asked = readRegion(region, ["region"]);
+  if (!asked.ok) return asked;
+  if (!isStorable(name.slug)) return ok(null);
   const gathered = await gatherPlan(deps.data, name);
-  if (gathered === null) return null;
+  if (gathered === null) return ok(null);
   const { draft, bundle } = gathered;
   const places = placesIn(gathered);
   const refused = (problems: readonly Problem[]): DraftCheck => ({
@@ -31,11 +43,15 @@ export async function checkDraft(deps: Deps, actor: Actor, name: OwnedSlug): Pro
     findings: [],
   });
   const problems = checkBundle(bundle);
-  if (problems.length > 0) return refused(problems);
-  const checked = await checkPublishedPlan(bundle, await rulesToday(deps), deps.clock, (date) =>
+  if (problems.length > 0) return ok(refused(problems));
+  const rules = await rulesToday(deps);
+  const household = await settleRegion({ ...noHousehold, region: asked.value }, [bundle], rules, publisherReader(deps));
+  const checked = await checkPublishedPlan(bundle, household, rules, deps.clock, (date) =>
     findKeepingRules(deps, date),
   );
-  return checked.ok
-    ? { version: draft.version, problems: [], findings: checked.value.map(places.finding) }
-    : refused(checked.problems);
+  return ok(
+    checked.ok
+      ? { version: draft.version, problems: [], findings: checked.value.map(places.finding) }
+      : refused(checked.problems),
+  );
 }

@@ -1,4 +1,4 @@
-import { noHousehold } from "../domain/model/household.js";
+import type { Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import { dietStatements } from "../domain/nutrition/diets.js";
 import { checkPlan, type PlanToCheck } from "../domain/plan/check-plan.js";
@@ -12,21 +12,25 @@ import { guideStorage, type RuleReader } from "./guide-storage.js";
 import { planPrepSession } from "./plan-prep-session.js";
 import { findCautions } from "./state-contents.js";
 
-/** The writer's check of a plan at its own servings. Fails where it cannot be computed at all. */
+/**
+ * The writer's check of a plan at its own servings, by the rules of the household's region. Fails where it cannot be computed at
+ * all.
+ */
 export async function checkPublishedPlan(
   bundle: PlanBundle,
+  household: Household,
   rules: RuleSet,
   clock: Clock,
   readRules: RuleReader,
 ): Promise<Result<readonly Finding[]>> {
-  const scaled = scalePlan(bundle, Math.max(1, Math.round(bundle.plan.serves)), noHousehold);
+  const scaled = scalePlan(bundle, Math.max(1, Math.round(bundle.plan.serves)), household);
   if (!scaled.ok) return scaled;
-  const session = planPrepSession(scaled.value, noHousehold, rules, clock);
+  const session = planPrepSession(scaled.value, household, rules, clock);
   if (!session.ok) return failed(session.problems);
-  const diets = dietStatements(foodsEaten(scaled.value.compiled).plan, rules.allergens, null);
+  const diets = dietStatements(foodsEaten(scaled.value.compiled).plan, rules.allergens, household.region);
   const known: PlanToCheck = {
     scaled: scaled.value,
-    storage: await guideStorage(scaled.value, noHousehold, clock, readRules),
+    storage: await guideStorage(scaled.value, household, clock, readRules),
     cautions: findCautions(scaled.value, rules),
     session: session.value,
     diets,

@@ -6,6 +6,7 @@ import { locatePath, locateProblem } from "../imports/documents/locate-problem.j
 import type { DocumentProblem, DocumentsRead } from "../imports/documents/read-documents.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Clock } from "./deps.js";
+import { noHousehold, settleRegion, type PublisherReader } from "./settle-region.js";
 import type { RuleReader } from "./guide-storage.js";
 
 /** What plans are held against. */
@@ -13,6 +14,9 @@ export interface CheckedBy {
   readonly rules: RuleSet;
   readonly clock: Clock;
   readonly readRules: RuleReader;
+  /** ISO 3166 code to check for; null: that of each plan, or else of its publisher. */
+  readonly region: string | null;
+  readonly readPublishers: PublisherReader;
 }
 
 export interface TextsCheck {
@@ -35,11 +39,12 @@ export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: Ch
 async function checkOne(
   { bundle, read }: DocumentsChecked["plans"][number],
   { resolved }: DocumentsChecked,
-  { rules, clock, readRules }: CheckedBy,
+  { rules, clock, readRules, region, readPublishers }: CheckedBy,
 ): Promise<TextsCheck> {
   // These are among the problems of the documents already.
   if (checkBundle(bundle).length > 0) return { problems: [], findings: [] };
-  const found = await checkPublishedPlan(bundle, rules, clock, readRules);
+  const household = await settleRegion({ ...noHousehold, region }, [bundle], rules, readPublishers);
+  const found = await checkPublishedPlan(bundle, household, rules, clock, readRules);
   if (!found.ok) {
     return { problems: found.problems.map((problem) => locateProblem(problem, resolved, read)), findings: [] };
   }

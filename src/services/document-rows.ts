@@ -51,6 +51,17 @@ function readPiece({ text, line }: DocumentPiece, fileName: string, publisher: s
   if (text.includes(unreadable)) return refused([{ code: "NOT_TEXT", path: [], encoding: "UTF-8" }]);
   const read = readDocuments(text, fileName);
   const problems = [...read.problems.map(placedProblem), ...foreignDocuments(read.documents, publisher, false)];
+  for (const { document, place } of read.documents) {
+    // What readers see of a publisher is said by a person, not by a feed.
+    if (document.kind === "publisher")
+      problems.push({
+        code: "BAD_SHAPE",
+        path: ["kind"],
+        expected: "component | plan",
+        got: "publisher",
+        place: { file: fileName, ...place(["kind"], "VALUE") },
+      });
+  }
   // A mark that only this reader knows would make two of what the file says is one.
   if (problems.length === 0 && read.documents.length !== 1) {
     problems.push({ code: "BAD_SHAPE", path: [], expected: "one document", got: `${read.documents.length} documents` });

@@ -1,7 +1,7 @@
 import type { Path, Problem } from "../domain/problem.js";
 import type { ReadDocument } from "../imports/documents/read-documents.js";
 
-/** Problems of documents that are not this writer's to save: foods, which all share, and plans of another publisher. */
+/** Problems of documents that are not this writer's to save: foods, which all share, plans of another publisher, and what another says of itself. */
 export function foreignDocuments(
   documents: readonly ReadDocument[],
   publisher: string,
@@ -14,6 +14,9 @@ export function foreignDocuments(
     }
     if (document.kind === "plan" && document.publisher !== publisher) {
       return [{ code: "BAD_SHAPE", expected: publisher, got: document.publisher, ...at(["publisher"]) }];
+    }
+    if (document.kind === "publisher" && document.slug !== publisher) {
+      return [{ code: "BAD_SHAPE", expected: publisher, got: document.slug, ...at(["slug"]) }];
     }
     return [];
   });

@@ -16,7 +16,7 @@ export const findKeepingRules = async (deps: Deps, date: string): Promise<Keepin
 
 /** What is asked of the keeping rules for one household: those of today, or of the session's day where that is later. */
 export async function keepingQuestion(
-  { session, region }: Household,
+  { session, region, regions }: Household,
   clock: Clock,
   readRules: RuleReader,
 ): Promise<KeepingQuestion> {
@@ -26,7 +26,7 @@ export async function keepingQuestion(
       ? today
       : Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
   const { keeping: rules, classes } = await readRules(sessionDay > today ? sessionDay : today);
-  return { rules, classes, region, today, session };
+  return { rules, classes, region, ...(regions && { regions }), today, session };
 }
 
 /** How long everything of a scaled plan keeps for one household. */

@@ -6,6 +6,7 @@ import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, RevisionSummary } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules } from "./guide-storage.js";
+import { noHousehold, publisherReader, settleRegion } from "./settle-region.js";
 import { inheritFacts } from "./inherit-facts.js";
 
 export interface Published {
@@ -30,7 +31,10 @@ export async function publishPlan(
   const problems = checkBundle(bundle);
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);
-  const checked = await checkPublishedPlan(bundle, rules, deps.clock, (date) => findKeepingRules(deps, date));
+  const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));
+  const checked = await checkPublishedPlan(bundle, household, rules, deps.clock, (date) =>
+    findKeepingRules(deps, date),
+  );
   if (!checked.ok) return checked;
   const stops = stopping(checked.value);
   if (stops.length > 0) return failed(stops);

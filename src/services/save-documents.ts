@@ -4,7 +4,7 @@ import { documentFormat } from "../imports/documents/document-format.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { DocumentsRead, ReadDocument } from "../imports/documents/read-documents.js";
 import type { DocumentsResolved } from "../imports/documents/resolve-documents.js";
-import { mayUse, type Actor, type Caller } from "./actor.js";
+import { mayUse, requireScope, type Actor, type Caller } from "./actor.js";
 import type { Data, Deps, DraftKind, DraftWriting } from "./deps.js";
 import type { RuleDeps } from "./find-rules.js";
 import { foreignDocuments } from "./foreign-documents.js";
@@ -36,11 +36,14 @@ export type SavedDocuments = {
   readonly drafts: readonly SavedDraft[];
   /** Slugs of the foods among the documents; only the operator has any. */
   readonly foods: readonly string[];
+  /** The publisher's own document was among them. */
+  readonly described?: boolean;
 };
 
 /**
  * Saves the documents of some texts as drafts, in any order, all of them or none. Problems are those of all texts at once,
- * each with its place; a draft that somebody saved since is one of them.
+ * each with its place; a draft that somebody saved since is one of them. A publisher's own document is in force at once, so it
+ * takes the scope PUBLISH beside WRITE. @throws NotAllowed
  */
 export async function saveDocuments(
   deps: Deps,
@@ -90,6 +93,8 @@ export async function saveTexts(
   if (!read.ok) return read;
   await data.publishers.lock(publisher);
   const { documents } = read.value;
+  // Readers have it at once, so saving it is publishing it.
+  if (documents.some(({ document }) => document.kind === "publisher")) requireScope(actor, "PUBLISH", publisher);
   const foreign = foreignDocuments(documents, publisher, mayUse(actor, "WRITE", null));
   const known = await gatherKnown(
     deps,
@@ -110,13 +115,13 @@ export async function saveTexts(
 
 const draftNames = (written: readonly Pick<DocumentsRead["faulty"][number], "kind" | "slug">[]): readonly DraftName[] =>
   written.flatMap(({ kind, slug }): readonly DraftName[] =>
-    kind === "food" ? [] : [{ kind: kind === "plan" ? "PLAN" : "COMPONENT", slug }],
+    kind === "food" || kind === "publisher" ? [] : [{ kind: kind === "plan" ? "PLAN" : "COMPONENT", slug }],
   );
 
 async function saveResolved(
   data: Data,
   publisher: string,
-  { foods, components, plans }: DocumentsResolved,
+  { foods, components, plans, publishers }: DocumentsResolved,
   expected: readonly ExpectedDraft[],
   by: string,
 ): Promise<Written<SavedDocuments>> {
@@ -124,6 +129,7 @@ async function saveResolved(
     expected.find((each) => each.kind === kind && each.slug === slug)?.version ?? null;
   const writing = ({ text }: ReadDocument): DraftWriting => ({ document: { text, format: documentFormat(text) }, by });
   await data.foods.save(foods.map(({ value }) => value));
+  for (const { value } of publishers) await data.publishers.describe(publisher, value);
   const saved: (SavedDraft & { readonly before: number | null })[] = [];
   for (const { value, read } of components) {
     const before = versionOf("COMPONENT", value.slug);
@@ -137,6 +143,7 @@ async function saveResolved(
   }
   const subject: readonly AuditSubject[] = [
     ...foods.map(({ value }): AuditSubject => ({ kind: "FOOD", name: value.slug, before: null, after: null })),
+    ...publishers.map((): AuditSubject => ({ kind: "PUBLISHER", name: publisher, before: null, after: null })),
     ...saved.map(({ kind, slug, before, version }): AuditSubject => ({
       kind: `${kind}_DRAFT`,
       name: slug,
@@ -149,6 +156,7 @@ async function saveResolved(
       publisher,
       drafts: saved.map(({ kind, slug, version }) => ({ kind, slug, version })),
       foods: foods.map(({ value }) => value.slug),
+      described: publishers.length > 0,
     },
     subject,
   };

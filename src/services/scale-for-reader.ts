@@ -12,6 +12,7 @@ import { findSynonyms, foodsToday } from "./foods-today.js";
 import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
+import { publisherReader, settleRegion } from "./settle-region.js";
 import { showFor } from "./show-amount.js";
 import { inStage } from "./stage.js";
 
@@ -57,7 +58,7 @@ export async function scaleForReader(
   const rules = await rulesToday(deps);
   const read = readHousehold(asked.household, [bundle], rules.allergens.diets);
   if (!read.ok) return read;
-  const household = read.value;
+  const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
   const scaled = inStage(deps, "scale", () =>
     scalePlan(bundle, asked.servings ?? bundle.plan.serves, household, today),

@@ -1,5 +1,6 @@
 import type { Food } from "../domain/model/food.js";
 import type { Household } from "../domain/model/household.js";
+import { askedRegion, regionsOf, type RegionOwner } from "../domain/model/region.js";
 import { latest, onceFor } from "../domain/once-for.js";
 import { allergenStatement, type AllergenStatement } from "../domain/nutrition/allergens.js";
 import type { AllergenRules } from "../domain/nutrition/allergen-rules.js";
@@ -23,22 +24,34 @@ interface Statements {
   diets(foods: readonly Food[]): readonly DietStatement[];
 }
 
+interface StatedFor {
+  readonly region: string | null;
+  readonly asked: string | null;
+  readonly whose: RegionOwner | null;
+  /** ISO date. */
+  readonly today: string;
+}
+
 /** Regions of readers, each on its day. */
 const keptRegions = 32;
 
 const statementsBy = onceFor((rules: AllergenRules) =>
   latest(
     keptRegions,
-    ({ region, today }) => JSON.stringify([region, today]),
-    ({ region, today }: { readonly region: string | null; readonly today: string }): Statements => ({
-      allergens: onceFor((foods) => allergenStatement(foods, rules, region, today)),
+    ({ region, asked, whose, today }) => JSON.stringify([region, asked, whose, today]),
+    ({ region, asked, whose, today }: StatedFor): Statements => ({
+      allergens: onceFor((foods) => ({ ...allergenStatement(foods, rules, region, today), asked, whose })),
       diets: onceFor((foods) => dietStatements(foods, rules, region)),
     }),
   ),
 );
 
-const statementsFor = ({ region }: Household, { allergens: rules }: RuleSet, clock: Clock): Statements =>
-  statementsBy(rules)({ region, today: clock().toISOString().slice(0, 10) });
+function statementsFor(household: Household, { allergens: rules }: RuleSet, clock: Clock): Statements {
+  const today = clock().toISOString().slice(0, 10);
+  const [first] = regionsOf(household);
+  const { region } = household;
+  return statementsBy(rules)({ region, asked: askedRegion(household), whose: first?.owner ?? null, today });
+}
 
 /** Allergens and diets of the whole plan and of each meal by slug, by the lists in force today in the reader's region. */
 export function stateContents(

@@ -4,6 +4,7 @@ import type { Food } from "../../src/domain/model/food.js";
 import type { Line } from "../../src/domain/model/line.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { Finding } from "../../src/domain/plan/finding.js";
+import { noHousehold } from "../../src/domain/model/household.js";
 import { checkPublishedPlan } from "../../src/services/check-plan.js";
 import { findingText } from "../../src/services/explain.js";
 import { publishedRules } from "../imports/rules/published-rules.js";
@@ -12,7 +13,9 @@ import { bundle, component, food, line, made, meal, plan, step } from "../kit/bu
 const clock = () => new Date("2026-12-01T09:00:00Z");
 
 async function check(given: PlanBundle): Promise<readonly Finding[]> {
-  const found = await checkPublishedPlan(given, publishedRules, clock, () => Promise.resolve(publishedRules.safety));
+  const found = await checkPublishedPlan(given, noHousehold, publishedRules, clock, () =>
+    Promise.resolve(publishedRules.safety),
+  );
   if (!found.ok) throw new Error(JSON.stringify(found.problems));
   return found.value;
 }
@@ -181,7 +184,7 @@ describe("the writer's check", () => {
 
   it("refuses a plan that cannot be computed", async () => {
     const circle = pot({ steps: [step("a", 1, { after: ["b"] }), step("b", 1, { after: ["a"] })] });
-    const found = await checkPublishedPlan(eaten(circle), publishedRules, clock, () =>
+    const found = await checkPublishedPlan(eaten(circle), noHousehold, publishedRules, clock, () =>
       Promise.resolve({ keeping: [], classes: [] }),
     );
     expect(found).toMatchObject({ ok: false, problems: [{ code: "STEPS_IN_A_CIRCLE" }] });

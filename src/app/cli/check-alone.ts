@@ -7,6 +7,7 @@ import type { DocumentProblem, DocumentsRead } from "../../imports/documents/rea
 import { catalogueFacts } from "../../imports/usda/catalogue-facts.js";
 import { mergeCatalogueFood } from "../../imports/usda/merge-catalogue-food.js";
 import { checkTexts } from "../../services/check-texts.js";
+import type { PublisherReader } from "../../services/settle-region.js";
 import { projectRoot } from "../project-root.js";
 import { readShipped } from "../shipped-data.js";
 import type { ShownFinding, ShownProblem } from "./outcome.js";
@@ -24,9 +25,13 @@ export interface CheckedAlone {
  * Checks documents with nothing beside them but the published rules and the open food table that come with the program. What they name and is not
  * among them is no fault: the service may know it.
  */
-export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
+export async function checkAlone(read: DocumentsRead, region: string | null): Promise<CheckedAlone> {
   const rules = await readShipped("rules", projectRoot());
-  const by = { rules, clock: () => new Date(), readRules: () => Promise.resolve(rules.safety) };
+  const by = {
+    ...{ rules, clock: () => new Date(), region },
+    readRules: () => Promise.resolve(rules.safety),
+    readPublishers: publishersAmong(read),
+  };
   const { inherit, numbers } = await openTableFor(read);
   const codes = { ...codeListsOf(rules), ...numbers };
   const { problems, findings } = await checkTexts(read, { foods: [], components: [], inherit, codes }, by);
@@ -41,6 +46,17 @@ export async function checkAlone(read: DocumentsRead): Promise<CheckedAlone> {
     },
   };
 }
+
+/** What a publisher's document among them says of it; what the service knows of it is not at hand. */
+const publishersAmong =
+  ({ documents }: DocumentsRead): PublisherReader =>
+  (slugs) =>
+    Promise.resolve(
+      slugs.map((slug) => {
+        const found = documents.find(({ document }) => document.kind === "publisher" && document.slug === slug);
+        return found?.document.kind === "publisher" ? { id: slug, name: slug, ...found.document } : null;
+      }),
+    );
 
 interface OpenTable {
   readonly inherit: (food: Food) => Food;

@@ -10,7 +10,13 @@ export async function publisherOf(
   service: Service,
 ): Promise<string> {
   if (told !== undefined) return told;
-  const named = [...new Set(documents.flatMap(({ document }) => (document.kind === "plan" ? document.publisher : [])))];
+  const named = [
+    ...new Set(
+      documents.flatMap(({ document }) =>
+        document.kind === "plan" ? document.publisher : document.kind === "publisher" ? document.slug : [],
+      ),
+    ),
+  ];
   const [only] = named;
   if (named.length > 1) {
     throw new CommandFailed(

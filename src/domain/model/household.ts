@@ -1,3 +1,4 @@
+import type { OwnedRegion } from "./region.js";
 import type { MeasureSystem, RationalText, UnitRef } from "./amount.js";
 
 export interface OnHand {
@@ -17,10 +18,16 @@ export type RouteMode = "AS_WRITTEN" | "CHEAPEST" | "LEAST_WORK";
 /** A reader's side, sent with the query and never stored. Every part is optional to the reader; absent parts are null or empty here. */
 export interface Household {
   readonly measures: MeasureSystem | null;
-  /** ISO 3166 code: picks packs, rules and allergen lists. */
+  /** ISO 3166 code: picks rules and allergen lists. The reader's own, or else that of the plan or its publisher (`regions`). */
   readonly region: string | null;
+  /** Whose regions those are, nearest first; left out: `region` is the reader's own. */
+  readonly regions?: readonly OwnedRegion[];
+  /** Where the reader shops, to the part of a country; left out: in `region`. */
+  readonly shopsIn?: string;
   /** ISO 4217 code. */
   readonly currency: string | null;
+  /** The publisher's, for prices where the reader names neither a currency nor a region. */
+  readonly usualCurrency?: string;
   /** BCP 47 tag. */
   readonly locale: string | null;
   readonly diets: readonly string[];

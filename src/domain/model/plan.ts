@@ -38,6 +38,8 @@ export interface Plan {
   readonly kitchen: Kitchen;
   /** The session length the writer promises, or null. */
   readonly promisedMinutes: number | null;
+  /** ISO 3166 code of where it is written for; left out: nobody said. */
+  readonly region?: string;
   /** Claims the writer makes ("gluten-free"); a check holds them against the facts. */
   readonly claims: readonly string[];
 }

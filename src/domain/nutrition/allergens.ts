@@ -1,4 +1,4 @@
-import { inForceOn, regionCovers } from "../model/region.js";
+import { inForceOn, regionCovers, type RegionOwner } from "../model/region.js";
 import { allergenFinding, type AllergenFinding } from "./allergen-finding.js";
 import type { AllergenEntry, AllergenList, AllergenRules } from "./allergen-rules.js";
 import { allergensBeyond, type AllergenBeyond } from "./allergens-beyond.js";
@@ -17,6 +17,8 @@ export interface AllergenStatement {
   /** The lists it answers to. Several, when no region was named or the named one has no list here. */
   readonly lists: readonly Pick<AllergenList, "id" | "region" | "law">[];
   readonly asked: string | null;
+  /** Who named the region whose lists were used; null: nobody. */
+  readonly whose?: RegionOwner | null;
   /** REGION_NOT_GIVEN and REGION_WITHOUT_LIST: everything on any list in force. */
   readonly reach: "REGION" | "REGION_NOT_GIVEN" | "REGION_WITHOUT_LIST";
   readonly findings: readonly AllergenFinding[];

@@ -18,7 +18,8 @@ const guidanceOf = onceFor((plan: CompiledPlan) =>
     onceFor((_classes: readonly KeepingClass[]) =>
       latest(
         keptQuestions,
-        ({ region, audience, today, session }: KeepingQuestion) => JSON.stringify([region, audience, today, session]),
+        ({ region, regions, audience, today, session }: KeepingQuestion) =>
+          JSON.stringify([region, regions, audience, today, session]),
         (question) => {
           const components = plan.makeOrder.map((index) => plan.components[index]!);
           return storageGuidance(

@@ -1,5 +1,6 @@
 import { restOf } from "../limits.js";
 import type { Food } from "../model/food.js";
+import { regionsOf } from "../model/region.js";
 import type { Household } from "../model/household.js";
 import type { Warning, WarningCode } from "../problem.js";
 import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
@@ -110,6 +111,17 @@ function frozenFoods(plans: readonly ScaledPlan[]): ReadonlyMap<string, Food> {
   return found;
 }
 
+/** Where a household shops; a plan's or publisher's region is only a guess at it. */
+function shopOf(household: Household): Shop {
+  const { shopsIn, region, currency, usualCurrency } = household;
+  return {
+    region: shopsIn ?? region,
+    currency,
+    anywhereElse: regionsOf(household)[0]?.owner !== "READER",
+    ...(usualCurrency !== undefined && { usualCurrency }),
+  };
+}
+
 /**
  * One list for any number of scaled plans: needs merged over all of them, then what is on hand, then whole packs, each
  * rounded once and last. Every line names its uses, which account for its need.
@@ -123,7 +135,7 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
     .map((each) => restated(each, current(each.food.slug) ?? each.food));
   const needs = mergeNeeds(all.map(({ contribution }) => contribution));
   const stock = useFoodStock(needs, household, today.canonical, find, today.date);
-  const place: Shop = { region: household.region, currency: household.currency };
+  const place = shopOf(household);
   const currency = currencyFor(
     needs.map(({ food }) => food),
     place,

@@ -1,20 +1,26 @@
 import type { Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
+import { ruledRegion } from "../model/region.js";
 import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 
 /** Shops remembered for one food; readers come from many places, foods live long. */
 export const keptPerFood = 16;
 const shelves = new WeakMap<Food, Map<string, PackShelf>>();
 
+/** A part of a country is that country for a food that nobody sells in that part alone. */
+const regionOnShelf = ({ packs }: Food, { region }: Shop): string | null =>
+  region === null ? null : ruledRegion(region, new Set(packs.flatMap((pack) => pack.region ?? [])));
+
 /** `packShelf`, remembered as long as the food lives: a list asks for the same few shelves at every number of servings. */
 export function knownShelf(food: Food, dimension: Dimension, shop: Shop): PackShelf {
   const kept = shelves.get(food) ?? new Map<string, PackShelf>();
   shelves.set(food, kept);
-  const key = `${dimension} ${shop.region ?? ""} ${shop.currency ?? ""}`;
+  const region = regionOnShelf(food, shop);
+  const key = `${dimension} ${region ?? ""} ${shop.currency ?? ""} ${String(shop.anywhereElse ?? false)}`;
   const known = kept.get(key);
   if (known !== undefined) return known;
   if (kept.size >= keptPerFood) kept.clear();
-  const shelf = packShelf(food, dimension, shop);
+  const shelf = packShelf(food, dimension, { ...shop, region });
   kept.set(key, shelf);
   return shelf;
 }

@@ -1,5 +1,6 @@
 import type { Dimension } from "../model/amount.js";
 import type { Food, Pack } from "../model/food.js";
+import { regionCovers } from "../model/region.js";
 import { missingText, toDimension } from "../quantity/convert.js";
 import { moneyParts } from "./money.js";
 import type { PackOption } from "./packs.js";
@@ -8,6 +9,10 @@ import type { PackOption } from "./packs.js";
 export interface Shop {
   readonly region: string | null;
   readonly currency: string | null;
+  /** The region is not the reader's own: a food of which nothing is sold there is taken from anywhere. */
+  readonly anywhereElse?: boolean;
+  /** Where none is asked for, the currency of the list if anything is priced in it. */
+  readonly usualCurrency?: string;
 }
 
 export interface PackShelf {
@@ -18,7 +23,13 @@ export interface PackShelf {
 }
 
 const soldHere = (pack: Pack, { region }: Shop): boolean =>
-  region === null || pack.region === null || pack.region === region;
+  region === null || pack.region === null || regionCovers(pack.region, region);
+
+/** The packs of a food that this shop may have. */
+function packsHere({ packs }: Food, shop: Shop): readonly Pack[] {
+  const here = packs.filter((pack) => soldHere(pack, shop));
+  return here.length === 0 && shop.anywhereElse === true ? packs : here;
+}
 
 interface Shelved {
   readonly pack: Pack;
@@ -44,8 +55,7 @@ const latest = (packs: readonly Shelved[]): readonly Shelved[] => {
 export function packShelf(food: Food, dimension: Dimension, shop: Shop): PackShelf {
   const comparable: Shelved[] = [];
   const notComparable: { pack: Pack; missing: string }[] = [];
-  for (const pack of food.packs) {
-    if (!soldHere(pack, shop)) continue;
+  for (const pack of packsHere(food, shop)) {
     const content = toDimension(pack.content, dimension, food, null);
     if (content.ok) comparable.push({ pack, content: content.amount.low });
     else notComparable.push({ pack, missing: missingText(content.missing) });
@@ -67,13 +77,10 @@ export function currencyFor(foods: readonly Food[], shop: Shop): string | null {
   if (shop.currency !== null) return shop.currency;
   const priced = new Map<string, number>();
   for (const food of foods) {
-    const currencies = new Set(
-      food.packs
-        .filter((pack) => soldHere(pack, shop))
-        .flatMap(({ price }) => (price === null ? [] : [price.currency])),
-    );
+    const currencies = new Set(packsHere(food, shop).flatMap(({ price }) => (price === null ? [] : [price.currency])));
     for (const currency of currencies) priced.set(currency, (priced.get(currency) ?? 0) + 1);
   }
+  if (shop.usualCurrency !== undefined && priced.has(shop.usualCurrency)) return shop.usualCurrency;
   const [first] = [...priced].toSorted(([a, m], [b, n]) => n - m || (a < b ? -1 : 1));
   return first?.[0] ?? null;
 }

@@ -1,21 +1,19 @@
 import type { KeepingClass, PublishedKeepingRule, RuleAudience, StoragePlace } from "../model/keeping.js";
-import { inForceOn, regionCovers } from "../model/region.js";
+import { inForceOn, regionCovers, regionsOf, type RegionOwner, type Regions } from "../model/region.js";
 import { classesAround, isKeepingClass } from "./keeping-classes.js";
 import type { KeepingRules } from "./rule.js";
 import { lastingDays, plannedSpan } from "./window.js";
 
 /** Whose rules are asked for. */
-export interface RuleScope {
-  /** ISO 3166 code; null: the strictest of all regions. */
-  readonly region: string | null;
+export interface RuleScope extends Regions {
   readonly audience: Exclude<RuleAudience, "ANY">;
   /** ISO date on which the rules must be in force. */
   readonly date: string;
 }
 
 /**
- * How far one had to look: rules of the region asked for, of all regions because none was named, of all regions
- * because the named one has none, or also those written for other kitchens.
+ * How far one had to look: rules of the nearest region, of all regions because none was named, of a further one or of all
+ * because the nearest has none, or also those written for other kitchens.
  */
 export type RuleReach = "REGION" | "REGION_NOT_GIVEN" | "REGION_WITHOUT_RULE" | "OTHER_AUDIENCE";
 
@@ -24,11 +22,14 @@ export interface Ceiling {
   readonly rule: PublishedKeepingRule;
   readonly byAnalogy: boolean;
   readonly reach: RuleReach;
+  /** Whose region it holds in; null: the rules of all regions stand in. */
+  readonly whose: RegionOwner | null;
 }
 
 /**
  * The published rules that hold for a class of food at a place: those in force, of the class and of every wider one.
- * A region without a rule is not a region without a limit: then the rules of all regions stand in, and after them
+ * The reader's region goes first, then the plan's, then its
+ * publisher's. A region without a rule is not a region without a limit: then the rules of all regions stand in, and after them
  * those for other kitchens. Leaving a region out therefore never makes an answer longer. A class that the set does not
  * know is read as the strictest of all at that place, never as one without a limit.
  */
@@ -66,19 +67,28 @@ function ofClasses(
   const here = rules.filter((rule) => around.has(rule.keepsAs) && rule.place === place && inForceOn(rule, scope.date));
   // Each on its own: a region's word on quality must not hide that its safety rule is missing.
   return (["SAFETY", "QUALITY"] as const).flatMap((purpose) => {
-    const { found, reach } = nearest(
+    const { found, reach, whose } = nearest(
       here.filter((rule) => rule.purpose === purpose),
       scope,
     );
-    return found.map((rule) => ({ rule, reach, byAnalogy: around.get(rule.keepsAs) ?? false }));
+    return found.map((rule) => ({ rule, reach, whose, byAnalogy: around.get(rule.keepsAs) ?? false }));
   });
 }
 
-function nearest(rules: readonly PublishedKeepingRule[], { region, audience }: RuleScope) {
+interface Nearest {
+  readonly found: readonly PublishedKeepingRule[];
+  readonly reach: RuleReach;
+  readonly whose: RegionOwner | null;
+}
+
+function nearest(rules: readonly PublishedKeepingRule[], { audience, ...scope }: RuleScope): Nearest {
   const forUs = rules.filter((rule) => rule.audience === "ANY" || rule.audience === audience);
-  const inRegion = region === null ? [] : forUs.filter((rule) => regionCovers(rule.region, region));
-  if (inRegion.length > 0) return { found: inRegion, reach: "REGION" as const };
-  const widened = region === null ? ("REGION_NOT_GIVEN" as const) : ("REGION_WITHOUT_RULE" as const);
-  if (forUs.length > 0) return { found: forUs, reach: widened };
-  return { found: rules, reach: "OTHER_AUDIENCE" as const };
+  const regions = regionsOf(scope);
+  for (const [at, { region, owner }] of regions.entries()) {
+    const found = forUs.filter((rule) => regionCovers(rule.region, region));
+    if (found.length > 0) return { found, reach: at === 0 ? "REGION" : "REGION_WITHOUT_RULE", whose: owner };
+  }
+  const reach = regions.length === 0 ? "REGION_NOT_GIVEN" : "REGION_WITHOUT_RULE";
+  if (forUs.length > 0) return { found: forUs, reach, whose: null };
+  return { found: rules, reach: "OTHER_AUDIENCE", whose: null };
 }

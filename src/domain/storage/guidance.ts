@@ -4,6 +4,7 @@ import type { Food } from "../model/food.js";
 import type { KeepingClass, PublishedKeepingRule, RuleAudience, StoragePlace } from "../model/keeping.js";
 import type { LineItem } from "../model/line.js";
 import type { Meal } from "../model/plan.js";
+import type { RegionOwner, Regions } from "../model/region.js";
 import type { Source } from "../model/source.js";
 import type { Warning } from "../problem.js";
 import type { Advice } from "./advice.js";
@@ -46,12 +47,11 @@ export interface Kept {
   readonly foods: readonly KeptFood[];
 }
 
-export interface KeepingQuestion {
+/** Without any region: the strictest of all, and the answer says so. */
+export interface KeepingQuestion extends Regions {
   readonly rules: readonly PublishedKeepingRule[];
   /** The kinds of food that the rules speak of. */
   readonly classes: readonly KeepingClass[];
-  /** ISO 3166 code; null: the strictest of all regions, and the answer says so. */
-  readonly region: string | null;
   /** Left out: people at home. */
   readonly audience?: Exclude<RuleAudience, "ANY">;
   /** ISO date. Rules must be in force on the later of this day and the day of the session. */
@@ -87,6 +87,16 @@ export interface Basis {
   readonly decides: boolean;
 }
 
+export interface StorageScope {
+  /** The reader's own region; null: none was given. */
+  readonly asked: string | null;
+  /** Region of the authority that decides. */
+  readonly used: string;
+  readonly reach: RuleReach;
+  /** Who named the region whose rules were used; null: nobody, the strictest of all regions stand in. */
+  readonly whose: RegionOwner | null;
+}
+
 export interface StorageGuidance {
   readonly subject: Subject;
   readonly place: StoragePlace;
@@ -107,7 +117,7 @@ export interface StorageGuidance {
   /** The part that decides, when it is not the subject itself. */
   readonly limitedBy: Subject | null;
   /** Whose rules were used; null where only the writer speaks. */
-  readonly scope: { readonly asked: string | null; readonly used: string; readonly reach: RuleReach } | null;
+  readonly scope: StorageScope | null;
   /** Slugs of meals at a later hour than it keeps until. Never for the freezer. */
   readonly tooLateFor: readonly string[];
   readonly advice: readonly Advice[];

@@ -1,4 +1,5 @@
 import type { KeepingRule, StoragePlace } from "../model/keeping.js";
+import { regionsOf, type RegionOwner } from "../model/region.js";
 import { ceilingsFor, type Ceiling, type RuleReach } from "./ceilings.js";
 import type { Basis, KeepingQuestion, Subject } from "./guidance.js";
 import { compareEnds, dateOfDay, endOf, lastingDays, plannedSpan, writerSpan, type End, type Span } from "./window.js";
@@ -22,6 +23,7 @@ export interface Limit {
   readonly counts: Span["counts"];
   readonly container: string | null;
   readonly reach: RuleReach | null;
+  readonly whose: RegionOwner | null;
 }
 
 /** Limits of one thing by place. A place without any is left out. */
@@ -50,8 +52,8 @@ function ceilings({ keepsAs }: KeptThing, place: StoragePlace, question: Keeping
   if (keepsAs === null) return [];
   const sessionDay = dateOfDay(0, question.session) ?? question.today;
   const date = sessionDay > question.today ? sessionDay : question.today;
-  const { region, audience = "HOUSEHOLD", rules: keeping, classes } = question;
-  return ceilingsFor({ keeping, classes }, keepsAs, place, { region, audience, date });
+  const { region, regions = regionsOf(question), audience = "HOUSEHOLD", rules: keeping, classes } = question;
+  return ceilingsFor({ keeping, classes }, keepsAs, place, { region, regions, audience, date });
 }
 
 function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { session }: KeepingQuestion): Limit {
@@ -82,6 +84,7 @@ function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { sess
     counts: span.counts,
     container: rule.container,
     reach: null,
+    whose: null,
   };
 }
 
@@ -114,6 +117,7 @@ function publishedLimit({ subject, madeDay }: KeptThing, ceiling: Ceiling, { ses
     counts: rule.counts,
     container: null,
     reach,
+    whose: ceiling.whose,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Component } from "../model/component.js";
+import { askedRegion } from "../model/region.js";
 import type { Warning } from "../problem.js";
 import { componentAdvice, foodAdvice, limitAdvice, mealAdvice } from "./ways-out.js";
 import type {
@@ -204,7 +205,7 @@ function guidanceAt(
   place: Limit["place"],
   limits: readonly Limit[],
   madeDay: number,
-  { region }: KeepingQuestion,
+  question: KeepingQuestion,
 ): StorageGuidance {
   const decides = strictest(limits);
   if (decides === null) throw new RangeError(`no limits at ${place} for ${subject.slug}`);
@@ -227,7 +228,14 @@ function guidanceAt(
     condition,
     basis: limits.map((limit) => ({ ...limit.basis, decides: limit === decides })),
     limitedBy: own(decides) ? null : of,
-    scope: ruled?.reach ? { asked: region, used: ruled.basis.region ?? "INT", reach: ruled.reach } : null,
+    scope: ruled?.reach
+      ? {
+          asked: askedRegion(question),
+          used: ruled.basis.region ?? "INT",
+          reach: ruled.reach,
+          whose: ruled.whose,
+        }
+      : null,
     tooLateFor: [],
     advice: [],
   };
@@ -246,13 +254,13 @@ function warningsOf(
   );
   const used = guidance.flatMap(({ scope }) => (scope?.reach === "REGION_NOT_GIVEN" ? [scope.used] : []));
   return [
+    ...(region === null && used.length > 0
+      ? [{ code: "REGION_NOT_GIVEN" as const, path: [], used: [...new Set(used)].sort().join(", ") }]
+      : []),
     ...told.map(({ subject, part }): Warning => ({
       code: "KEEPING_UNKNOWN",
       path: [folder[subject.kind], subject.slug],
       item: part.slug,
     })),
-    ...(region === null && used.length > 0
-      ? [{ code: "REGION_NOT_GIVEN" as const, path: [], used: [...new Set(used)].sort().join(", ") }]
-      : []),
   ];
 }

@@ -3,6 +3,7 @@ import type { Contents } from "../../domain/plan/plan-answer.js";
 import type { CautionsFound } from "../../domain/storage/cautions.js";
 import { sourceSchema } from "./amount.js";
 import { list, named, slug, text, texts, type Json } from "./named-schema.js";
+import { regionOwnerSchema } from "./owned-region.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 
 const foods = (description: string) => list(namedThingSchema, description);
@@ -11,7 +12,10 @@ export const allergenStatementSchema = named(
   "AllergenStatement",
   'Allergens, as far as the foods\' own data say. Unknown is never "free from": read the labels of what you buy, and follow your local rules for declaring allergens.',
   z.object({
-    asked: text("Region asked for. Null: none.").nullable(),
+    asked: text("Region the reader asked for. Null: none.").nullable(),
+    whose: regionOwnerSchema
+      .nullable()
+      .describe("Who named the region whose list was used. Null: nobody; everything on any list is answered."),
     reach: z
       .enum(["REGION", "REGION_NOT_GIVEN", "REGION_WITHOUT_LIST"])
       .describe("Whose list was used. Without a region, or a list of its own: everything on any list."),
@@ -82,6 +86,7 @@ export const dietSchema = named(
 export const contentsJson = ({ allergens, diets }: Contents, things: ThingsOfPlan) => ({
   allergens: {
     asked: allergens.asked,
+    whose: allergens.whose ?? null,
     reach: allergens.reach,
     lists: allergens.lists.map(({ id, region, law }) => ({ code: id, region, law })),
     findings: allergens.findings.map(({ code, name, presence, contains, mayContain, unknown, threshold, ...more }) => ({

@@ -75,6 +75,7 @@ export const frozenPlanSchema = named(
     kitchen: z
       .object({ cooks: z.number(), appliances: z.record(z.string().max(200), z.number()) })
       .describe("What the session assumes."),
+    region: text("ISO 3166 code of where it is written for. Left out: nobody said.", 10).optional(),
     promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
     claims: texts("What its writer claims of it."),
   }),

@@ -7,6 +7,7 @@ import { allergenStatementSchema, cautionSchema, cautionsJson, contentsJson, die
 import { instant, list, named, slug, text, texts, type Json } from "./named-schema.js";
 import { thingsOf, type ThingsOfPlan } from "./named-thing.js";
 import { nutritionJson, nutritionSchema } from "./nutrition.js";
+import { regionsJson, regionsSchema } from "./owned-region.js";
 import { scaledLineJson, scaledLineSchema, stepJson, stepSchema } from "./scaled-line.js";
 import { sessionJson, sessionSchema } from "./session.js";
 import { shoppingListJson, shoppingListSchema } from "./shopping-list.js";
@@ -17,6 +18,18 @@ export const publisherSchema = named(
   "Publisher",
   "Whoever publishes plans: a writer or a title.",
   z.object({ slug: slug("Short name used in addresses; never changes."), name: text("Name shown to readers.") }),
+);
+
+/** A publisher, and what its own document says. */
+export const describedPublisherSchema = named(
+  "DescribedPublisher",
+  "A publisher, and what it says of itself.",
+  publisherSchema.extend({
+    region: text("ISO 3166 code of where it publishes. Null: it does not say.", 10).nullable(),
+    currency: text("ISO 4217 code of its prices. Null: it does not say.", 3).nullable(),
+    languages: texts("BCP 47 tags of the languages it publishes in."),
+    description: text("A few sentences about it. Null: none.").nullable(),
+  }),
 );
 
 const contents = {
@@ -76,7 +89,9 @@ export const planSchema = named(
     serves: z.number().describe("How many people it is written for."),
     promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
     claims: texts("What its writer claims of it, such as a diet."),
+    region: text("ISO 3166 code of where it is written for. Null: its publisher's.", 10).nullable(),
     servings: z.number().int().min(1).describe("How many it was computed for."),
+    regions: regionsSchema,
     meals: list(scaledMealSchema, "In the order of their days."),
     components: list(scaledComponentSchema, "In an order in which they can be made."),
     shoppingList: shoppingListSchema,
@@ -110,7 +125,9 @@ export function planJson(answer: PlanAnswer): PlanJson {
     serves: plan.serves,
     promisedMinutes: plan.promisedMinutes,
     claims: plan.claims,
+    region: plan.region ?? null,
     servings: scaled.servings,
+    regions: regionsJson(answer.household.regions),
     meals: scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map((meal) => mealJson(meal, answer, things)),
     components: scaled.components.map((made) => componentJson(made, things)),
     shoppingList: shoppingListJson(answer.list, reader),

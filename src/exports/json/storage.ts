@@ -4,6 +4,7 @@ import { adviceTexts, type AdviceWords } from "../advice-text.js";
 import { showAmount } from "../shown-amount.js";
 import { sourceSchema } from "./amount.js";
 import { day, instant, list, named, text, texts, type Json } from "./named-schema.js";
+import { regionOwnerSchema } from "./owned-region.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 import { warningJson, warningSchema } from "./warning.js";
 
@@ -59,11 +60,16 @@ export const guidanceSchema = named(
     limitedBy: namedThingSchema.nullable().describe("The part that decides, if it is not the subject itself."),
     scope: z
       .object({
-        asked: text("The region asked for.").nullable(),
+        asked: text("The region the reader asked for. Null: none.").nullable(),
         used: text("The region whose rules were used."),
         reach: z
           .enum(["REGION", "REGION_NOT_GIVEN", "REGION_WITHOUT_RULE", "OTHER_AUDIENCE"])
           .describe("How the two belong together."),
+        whose: regionOwnerSchema
+          .nullable()
+          .describe(
+            "Who named the region whose rules were used. Null: nobody; the strictest of all regions were used.",
+          ),
       })
       .nullable()
       .describe("Whose published rules were used. Null: only the writer speaks."),

@@ -2,6 +2,7 @@ import type { Warning } from "../../domain/problem.js";
 import type { Caution } from "../../domain/storage/cautions.js";
 import type { WarningNames } from "../named-warning.js";
 import { warningLines } from "../warning-lines.js";
+import { besideRegion } from "../region-line.js";
 import { sourcesText } from "../source-text.js";
 import { markup, type Content } from "./markup.js";
 import { part, type PlanView } from "./plan-view.js";
@@ -21,7 +22,10 @@ ${about.length > 0 && markup`<p class="aside">Here for: ${about.map(book.subject
 
 /** What the reader should know beside an answer that stands, in the order in which it was found, one line a kind. */
 export function warningsPart({ answer, book }: PlanView): Content {
-  const texts = warningTexts([...answer.scaled.warnings, ...answer.list.warnings, ...answer.storage.warnings], book);
+  const texts = warningTexts(
+    [...answer.scaled.warnings, ...answer.list.warnings, ...besideRegion(answer.storage.warnings)],
+    book,
+  );
   return (
     texts.length > 0 &&
     part("notes", "Worth knowing", markup`<ul class="notes">${texts.map((text) => markup`<li>${text}</li>`)}</ul>`)

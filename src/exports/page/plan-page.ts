@@ -4,6 +4,8 @@ import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
 import type { Problem } from "../../domain/problem.js";
 import { minutesText } from "../minutes-text.js";
 import { moneyText } from "../money-text.js";
+import { regionLine } from "../region-line.js";
+import type { Words } from "../words.js";
 import { nameBook } from "../name-book.js";
 import { writersShow } from "../shown-amount.js";
 import { cautionsPart, warningsPart } from "./care-part.js";
@@ -74,6 +76,7 @@ export function planPage(input: PlanPageInput): string {
 <h1>${plan.title}</h1>
 ${plan.summary !== null && markup`<p class="summary">${plan.summary}</p>`}
 ${publication.withdrawnAt !== null && markup`<p class="flag">The writer withdrew this revision on ${longDate(publication.withdrawnAt)}.${publication.withdrawnBecause !== null && ` The reason given: ${publication.withdrawnBecause}`} It is kept so that old letters still lead somewhere; do not begin with it.</p>`}
+${answer !== null && regionFlag(answer, book.words)}
 ${answer !== null && glance(answer)}
 </header>
 <aside class="side">
@@ -101,6 +104,11 @@ ${warningsPart(view)}
 ${editionPart(publication, plan, form, where)}
 </div>`;
   }
+}
+
+function regionFlag(answer: PlanAnswer, words: Words): Content {
+  const line = regionLine(answer, words);
+  return line !== null && markup`<p class="flag">${line}</p>`;
 }
 
 /** The few figures by which one decides. */

@@ -57,6 +57,12 @@ export const english: Words = {
   load: (first, last, of) => (first === last ? `load ${first} of ${of}` : `loads ${first} to ${last} of ${of}`),
   wash: (machine) => `Wash the ${machine}`,
   machine: "machine",
+  regionUnknown:
+    "No country is named for this plan, so the strictest rules of all regions hold and every list of allergens is answered. Name yours to have its own.",
+  regionNamed: (region, by) =>
+    `The rules and the list of allergens are those of ${region}, which ${by === "PLAN" ? "the plan" : "the publisher"} names. Name your own country to have its own.`,
+  regionStandsIn: (region, others) =>
+    `For some of this no rule of ${region} is known here; there those of ${others} stand in. Ask your local authority.`,
   keeping: "How it keeps",
   where: "Where",
   keeps: "Keeps",

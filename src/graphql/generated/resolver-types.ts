@@ -119,7 +119,7 @@ export type AllergenStatement = {
   readonly __typename?: 'AllergenStatement';
   /** Contained, but on none of the lists. */
   readonly alsoContains: ReadonlyArray<Scalars['String']['output']>;
-  /** Region asked for. Null: none. */
+  /** Region the reader asked for. Null: none. */
   readonly asked: Maybe<Scalars['String']['output']>;
   /** One entry for every allergen on the lists. */
   readonly findings: ReadonlyArray<AllergenFinding>;
@@ -129,6 +129,8 @@ export type AllergenStatement = {
   readonly lists: ReadonlyArray<AllergenList>;
   /** Whose list was used. */
   readonly reach: AllergenReach;
+  /** Who named the region whose list was used. Null: nobody; everything on any list is answered. */
+  readonly whose: Maybe<RegionOwner>;
 };
 
 /** How much of something. */
@@ -1274,7 +1276,7 @@ export type HouseholdInput = {
   readonly measures?: InputMaybe<MeasureSystem>;
   /** What is already in the kitchen. */
   readonly onHand: ReadonlyArray<OnHandInput>;
-  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. */
+  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
   readonly region?: InputMaybe<Scalars['String']['input']>;
   /** How to come by components that can be made or bought. */
   readonly routes?: InputMaybe<RoutesInput>;
@@ -2087,6 +2089,15 @@ export type OnHandInput = {
   readonly useBy?: InputMaybe<Scalars['Date']['input']>;
 };
 
+/** A region, and who named it. */
+export type OwnedRegion = {
+  readonly __typename?: 'OwnedRegion';
+  /** Who named it. */
+  readonly owner: RegionOwner;
+  /** ISO 3166 code. A part of a country of which no rule speaks is its country. */
+  readonly region: Scalars['String']['output'];
+};
+
 /** Something a shop sells. */
 export type Pack = {
   readonly __typename?: 'Pack';
@@ -2189,6 +2200,8 @@ export type Plan = Node & {
   readonly publishedAt: Scalars['DateTime']['output'];
   /** Who published it. */
   readonly publisher: Publisher;
+  /** ISO 3166 code of where it is written for: whose rules hold where a reader gives no region. Null: its publisher's. */
+  readonly region: Maybe<Scalars['String']['output']>;
   /** Counts from 1 for each plan. */
   readonly revision: Scalars['Int']['output'];
   /** Every revision of the plan, withdrawn ones too, the newest number first. */
@@ -2519,10 +2532,18 @@ export type PublishPlanPayload = {
 /** Whoever publishes plans: a writer or a title. */
 export type Publisher = Node & {
   readonly __typename?: 'Publisher';
+  /** ISO 4217 code of its prices. Null: it does not say. */
+  readonly currency: Maybe<Scalars['String']['output']>;
+  /** A few sentences about it, for readers. Null: none. */
+  readonly description: Maybe<Scalars['String']['output']>;
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
+  /** BCP 47 tags of the languages it publishes in. */
+  readonly languages: ReadonlyArray<Scalars['String']['output']>;
   /** Name shown to readers. */
   readonly name: Scalars['String']['output'];
+  /** ISO 3166 code of where it publishes: for its plans that name none, where a reader gives none. Null: it does not say. */
+  readonly region: Maybe<Scalars['String']['output']>;
   /** Short name used in addresses; never changes. */
   readonly slug: Scalars['String']['output'];
 };
@@ -2692,6 +2713,7 @@ export type QueryChangesArgs = {
 /** Everything that can be asked. */
 export type QueryCheckDocumentsArgs = {
   publisher: Scalars['String']['input'];
+  region: InputMaybe<Scalars['String']['input']>;
   texts: ReadonlyArray<DocumentTextInput>;
 };
 
@@ -2699,6 +2721,7 @@ export type QueryCheckDocumentsArgs = {
 /** Everything that can be asked. */
 export type QueryCheckDraftArgs = {
   publisher: Scalars['String']['input'];
+  region: InputMaybe<Scalars['String']['input']>;
   slug: Scalars['String']['input'];
 };
 
@@ -2880,6 +2903,15 @@ export type QueryWebhooksArgs = {
   publisher: InputMaybe<Scalars['String']['input']>;
 };
 
+/** Who named a region. Each goes before those below it. */
+export type RegionOwner =
+  /** The plan. */
+  | 'PLAN'
+  /** The publisher of the plan. */
+  | 'PUBLISHER'
+  /** The reader, in the household. */
+  | 'READER';
+
 /** Which feed to remove. */
 export type RemoveFeedInput = {
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
@@ -2997,18 +3029,20 @@ export type RuleReach =
   | 'REGION'
   /** No region was given; the strictest rules were used. */
   | 'REGION_NOT_GIVEN'
-  /** The region has no rule of its own for this; the strictest others were used. */
+  /** The region has no rule of its own for this; those of the plan's or the publisher's region were used (`whose`), or the strictest of all. */
   | 'REGION_WITHOUT_RULE';
 
 /** Whose published rules were used. */
 export type RuleScope = {
   readonly __typename?: 'RuleScope';
-  /** The region asked for. */
+  /** The region the reader asked for. Null: none. */
   readonly asked: Maybe<Scalars['String']['output']>;
   /** How the two belong together. */
   readonly reach: RuleReach;
   /** The region whose rules were used. */
   readonly used: Scalars['String']['output'];
+  /** Who named the region whose rules were used. Null: nobody; the strictest of all regions were used. */
+  readonly whose: Maybe<RegionOwner>;
 };
 
 /**
@@ -3201,6 +3235,11 @@ export type ScaledPlan = {
   readonly meals: ReadonlyArray<ScaledMeal>;
   /** What all meals together give one person: a serving of each. */
   readonly nutrition: NutritionPerServing;
+  /**
+   * Where it holds: keeping rules, allergen lists, prices and units are those of the first region, and each further one counts where those
+   * before it have no rule of their own. Empty: neither the reader, the plan nor its publisher says; the strictest of all regions holds.
+   */
+  readonly regions: ReadonlyArray<OwnedRegion>;
   /** How many it was computed for. */
   readonly servings: Scalars['Int']['output'];
   /** The order of the prep session. Null, with an error that says why, where the steps cannot be put in any order. */
@@ -4030,6 +4069,7 @@ export type ResolversTypes = {
   NutritionBasis: NutritionBasis;
   NutritionPerServing: ResolverTypeWrapper<NutritionParent>;
   OnHandInput: OnHandInput;
+  OwnedRegion: ResolverTypeWrapper<OwnedRegion>;
   Pack: ResolverTypeWrapper<PackParent>;
   PackCount: ResolverTypeWrapper<PackCountParent>;
   PageInfo: ResolverTypeWrapper<PageInfo>;
@@ -4055,6 +4095,7 @@ export type ResolversTypes = {
   QuarantinedRowConnection: ResolverTypeWrapper<Omit<QuarantinedRowConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['QuarantinedRowEdge']> }>;
   QuarantinedRowEdge: ResolverTypeWrapper<Omit<QuarantinedRowEdge, 'node'> & { node: ResolversTypes['QuarantinedRow'] }>;
   Query: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  RegionOwner: RegionOwner;
   RemoveFeedInput: RemoveFeedInput;
   RemoveFeedPayload: ResolverTypeWrapper<Omit<RemoveFeedPayload, 'problems'> & { problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   ReplayImportInput: ReplayImportInput;
@@ -4233,6 +4274,7 @@ export type ResolversParentTypes = {
   NutrientFigure: NutrientFigureParent;
   NutritionPerServing: NutritionParent;
   OnHandInput: OnHandInput;
+  OwnedRegion: OwnedRegion;
   Pack: PackParent;
   PackCount: PackCountParent;
   PageInfo: PageInfo;
@@ -4362,6 +4404,7 @@ export type AllergenStatementResolvers<ContextType = Context, ParentType extends
   labelsToRead: Resolver<ReadonlyArray<ResolversTypes['LabelToRead']>, ParentType, ContextType>;
   lists: Resolver<ReadonlyArray<ResolversTypes['AllergenList']>, ParentType, ContextType>;
   reach: Resolver<ResolversTypes['AllergenReach'], ParentType, ContextType>;
+  whose: Resolver<Maybe<ResolversTypes['RegionOwner']>, ParentType, ContextType>;
 };
 
 export type AmountResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Amount'] = ResolversParentTypes['Amount']> = {
@@ -4959,6 +5002,11 @@ export type NutritionPerServingResolvers<ContextType = Context, ParentType exten
   unweighed: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
 };
 
+export type OwnedRegionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['OwnedRegion'] = ResolversParentTypes['OwnedRegion']> = {
+  owner: Resolver<ResolversTypes['RegionOwner'], ParentType, ContextType>;
+  region: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type PackResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Pack'] = ResolversParentTypes['Pack']> = {
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   content: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
@@ -5007,6 +5055,7 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   promisedMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   publishedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   revision: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   revisions: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<PlanRevisionsArgs>>;
   scaled: Resolver<ResolversTypes['ScaledPlan'], ParentType, ContextType, RequireFields<PlanScaledArgs, 'servings'>>;
@@ -5068,8 +5117,12 @@ export type PublishPlanPayloadResolvers<ContextType = Context, ParentType extend
 };
 
 export type PublisherResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Publisher'] = ResolversParentTypes['Publisher']> = {
+  currency: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  description: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  languages: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -5156,6 +5209,7 @@ export type RuleScopeResolvers<ContextType = Context, ParentType extends Resolve
   asked: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   reach: Resolver<ResolversTypes['RuleReach'], ParentType, ContextType>;
   used: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  whose: Resolver<Maybe<ResolversTypes['RegionOwner']>, ParentType, ContextType>;
 };
 
 export type RuleSetResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RuleSet'] = ResolversParentTypes['RuleSet']> = {
@@ -5228,6 +5282,7 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   diets: Resolver<ReadonlyArray<ResolversTypes['Diet']>, ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
   nutrition: Resolver<ResolversTypes['NutritionPerServing'], ParentType, ContextType>;
+  regions: Resolver<ReadonlyArray<ResolversTypes['OwnedRegion']>, ParentType, ContextType>;
   servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   session: Resolver<Maybe<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
@@ -5522,6 +5577,7 @@ export type Resolvers<ContextType = Context> = {
   NotEaten: NotEatenResolvers<ContextType>;
   NutrientFigure: NutrientFigureResolvers<ContextType>;
   NutritionPerServing: NutritionPerServingResolvers<ContextType>;
+  OwnedRegion: OwnedRegionResolvers<ContextType>;
   Pack: PackResolvers<ContextType>;
   PackCount: PackCountResolvers<ContextType>;
   PageInfo: PageInfoResolvers<ContextType>;

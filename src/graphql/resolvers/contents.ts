@@ -29,6 +29,7 @@ import { foodsIn, keepable } from "./keepable.js";
 import { foodParent } from "./parents-of.js";
 
 export const allergenStatementResolvers: FieldsBeyond<AllergenStatementResolvers, AllergenStatementParent> = {
+  whose: ({ whose }) => whose ?? null,
   lists: ({ lists }) => lists.map(({ id, region, law }) => ({ code: id, region, law })),
   findings: ({ findings, frozen }) => findings.map((finding) => ({ ...finding, frozen })),
   labelsToRead: ({ labelsToRead, frozen }) => labelsToRead.map((label) => ({ ...label, frozen })),

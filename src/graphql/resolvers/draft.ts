@@ -35,7 +35,8 @@ export const draftQueries: Pick<
       ...found,
       path: found.path.map(String),
     })),
-  checkDraft: (_, name, { deps, actor }) => checkDraft(deps, actor, name),
+  checkDraft: async (_, { region, ...name }, { deps, actor }) =>
+    valueOf(await checkDraft(deps, actor, name, region ?? null)),
   checkDocuments: (_, documents, { deps, actor }) => checkDocuments(deps, actor, documents),
 };
 

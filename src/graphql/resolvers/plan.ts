@@ -4,6 +4,7 @@ import { guideStorage } from "../../services/guide-storage.js";
 import { listRevisions } from "../../services/list-revisions.js";
 import { listServings } from "../../services/list-servings.js";
 import { readHousehold } from "../../services/read-household.js";
+import { noHousehold, settleRegion } from "../../services/settle-region.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
 import { inStage } from "../../services/stage.js";
 import { stateNutrition } from "../../services/state-contents.js";
@@ -33,6 +34,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   summary: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.summary,
   measures: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.measures,
   promisedMinutes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.promisedMinutes,
+  region: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.region ?? null,
   claims: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.claims,
   meals: async (plan, _, { loaders }) => {
     const frozen = await loaders.frozen(plan);
@@ -49,7 +51,8 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
     const frozen = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
-    const household = valueOf(readHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets));
+    const read = valueOf(readHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets));
+    const household = await settleRegion(read, [frozen.bundle], rules, loaders.readPublishers);
     const today = await loaders.today([frozen.bundle], household);
     const scaled = valueOf(inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, today)));
     return {
@@ -65,14 +68,17 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   },
   servingsTable: async (plan, { from, to, household: given }, { loaders }) => {
     const { bundle } = await loaders.frozen(plan);
-    const { diets } = (await loaders.rulesToday()).allergens;
-    const household = valueOf(readHousehold(given ?? {}, [bundle], diets));
+    const rules = await loaders.rulesToday();
+    const read = valueOf(readHousehold(given ?? {}, [bundle], rules.allergens.diets));
+    const household = await settleRegion(read, [bundle], rules, loaders.readPublishers);
     return valueOf(listServings(bundle, from, to, household, await loaders.today([bundle], household)));
   },
   checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
   check: async (plan, _, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
-    return valueOf(await checkPublishedPlan(bundle, await loaders.rulesToday(), deps.clock, loaders.readRules));
+    const rules = await loaders.rulesToday();
+    const household = await settleRegion(noHousehold, [bundle], rules, loaders.readPublishers);
+    return valueOf(await checkPublishedPlan(bundle, household, rules, deps.clock, loaders.readRules));
   },
 };
 

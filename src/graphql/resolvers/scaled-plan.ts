@@ -25,6 +25,7 @@ import { componentOf, componentParent, factsOf, foodOf, mealParent } from "./par
 
 export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanParent> = {
   servings: ({ scaled }) => scaled.servings,
+  regions: ({ household }) => household.regions ?? [],
   meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
   shoppingList: ({ scaled, household, frozen, show, today }, _, { deps }) => {
@@ -45,7 +46,11 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   nutrition: ({ nutrition, frozen }) => ({ ...nutrition().plan, frozen }),
   cautions: ({ scaled, frozen, rules }) =>
     findCautions(scaled, rules).cautions.map((caution) => ({ ...caution, frozen })),
-  warnings: async ({ scaled, keeping }) => [...scaled.warnings, ...(await keeping()).warnings],
+  // Whose rules all of it goes by comes first.
+  warnings: async ({ scaled, keeping }) =>
+    [...scaled.warnings, ...(await keeping()).warnings].toSorted(
+      (a, b) => Number(b.code === "REGION_NOT_GIVEN") - Number(a.code === "REGION_NOT_GIVEN"),
+    ),
 };
 
 export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {

@@ -2,9 +2,15 @@ import { z } from "zod";
 import { componentSchema } from "./component-schema.js";
 import { foodSchema } from "./food-schema.js";
 import { planSchema } from "./plan-schema.js";
+import { publisherSchema } from "./publisher-schema.js";
 
 /** Every kind of document a writer can hand in. */
-export const documentSchemas = { food: foodSchema, component: componentSchema, plan: planSchema } as const;
+export const documentSchemas = {
+  food: foodSchema,
+  component: componentSchema,
+  plan: planSchema,
+  publisher: publisherSchema,
+} as const;
 
 export type DocumentKind = keyof typeof documentSchemas;
 export type AnyDocument = z.output<(typeof documentSchemas)[DocumentKind]>;
@@ -16,6 +22,7 @@ export const jsonSchemas = (): Readonly<Record<DocumentKind, z.core.JSONSchema.B
   food: jsonSchema("food"),
   component: jsonSchema("component"),
   plan: jsonSchema("plan"),
+  publisher: jsonSchema("publisher"),
 });
 
 // What a check does beyond the shape (a known word, a fraction) has no JSON Schema; it is left open there.

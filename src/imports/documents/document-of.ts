@@ -4,6 +4,7 @@ import type { Food, FoodDensity, FoodName, NutrientCode, OwnMeasure, Pack } from
 import type { KeepingRule } from "../../domain/model/keeping.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Meal, Plan } from "../../domain/model/plan.js";
+import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Source } from "../../domain/model/source.js";
 import { toNumber } from "../../domain/quantity/rational.js";
 import { amountText } from "./amount-text.js";
@@ -103,6 +104,7 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
     title: plan.title,
     summary: plan.summary,
     locale: plan.locale,
+    region: plan.region,
     "measured-in": measureSystemWords[plan.measures],
     serves: plan.serves,
     meals: plan.meals.map(mealOf),
@@ -110,6 +112,10 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
     "promised-time": plan.promisedMinutes,
     claims: plan.claims,
   });
+
+/** The document that reads back as what this publisher says of itself. */
+export const publisherDocumentOf = (slug: string, facts: PublisherFacts): PlainDocument =>
+  filled({ kind: "publisher", slug, ...facts });
 
 const yesNo = (value: boolean): string => (value ? "yes" : "no");
 

@@ -20,6 +20,7 @@ export function namedInDocuments(documents: readonly AnyDocument[]): NamedThings
 function linesOf(document: AnyDocument): readonly LineDocument[] {
   switch (document.kind) {
     case "food":
+    case "publisher":
       return [];
     case "component":
       return [...document.lines, ...document.routes.flatMap(({ lines }) => lines)];

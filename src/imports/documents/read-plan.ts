@@ -25,6 +25,7 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
     meals: read,
     kitchen: document.kitchen,
     promisedMinutes: document["promised-time"],
+    ...(document.region !== null && { region: document.region }),
     claims: document.claims,
   }));
 }

@@ -1,10 +1,12 @@
 import type { Component } from "../../domain/model/component.js";
 import type { Food, OwnMeasure } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
+import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Problem, Result } from "../../domain/problem.js";
 import type { ComponentDocument } from "./component-schema.js";
 import type { FoodDocument } from "./food-schema.js";
 import type { PlanDocument } from "./plan-schema.js";
+import type { PublisherDocument } from "./publisher-schema.js";
 import { componentMeasures, readComponent } from "./read-component.js";
 import type { DocumentProblem, ReadDocument } from "./read-documents.js";
 import { readFood } from "./read-food.js";
@@ -24,10 +26,14 @@ export interface Resolved<T> {
   readonly read: ReadDocument;
 }
 
+/** Its slug, and what its document says. */
+export type DescribedPublisher = PublisherFacts & { readonly slug: string };
+
 export interface DocumentsResolved {
   readonly foods: readonly Resolved<Food>[];
   readonly components: readonly Resolved<Component>[];
   readonly plans: readonly Resolved<Plan>[];
+  readonly publishers: readonly Resolved<DescribedPublisher>[];
   readonly problems: readonly DocumentProblem[];
 }
 
@@ -57,6 +63,7 @@ export function resolveDocuments(documents: readonly ReadDocument[], known: Know
     foods: foods.flatMap(({ values }) => values),
     components: components.flatMap(({ values }) => values),
     plans: plans.flatMap(({ values }) => values),
+    publishers: ofKind<PublisherDocument>(documents, "publisher").map((read) => ({ value: read.document, read })),
     problems: [...repeated(documents), ...parts.flatMap(({ problems }) => problems)],
   };
 }

@@ -83,6 +83,12 @@ export const hourSchema = z
   .meta({ description: "an hour from 00:00 to 23:59, such as 12:30" })
   .transform((written) => written.padStart(5, "0"));
 
+/** Three letters of ISO 4217, such as `EUR`. */
+export const currencySchema = z
+  .string()
+  .regex(/^[A-Z]{3}$/)
+  .meta({ description: "an ISO 4217 code, such as EUR" });
+
 const hours = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?$/;
 
 /** Minutes: a bare number, or `45 min`, `12 h`, `1 h 30 min`. At most ten days. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { publisherSchema } from "../../services/as-json.js";
+import { describedPublisherSchema } from "../../services/as-json.js";
 import { atomFeed, jsonFeed, type Feed } from "../../services/as-text.js";
 import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/find-publishers.js";
@@ -28,7 +28,8 @@ export const publisherEndpoint = endpoint(
     operationId: "getPublisher",
     tag: "publishers",
     summary: "A publisher",
-    description: "The name readers know it by.",
+    description:
+      "The name readers know it by, and what it says of itself: where it publishes, in which languages and what money.",
     parameters,
     refusals: ["not-found"],
     caching: "LIVE",
@@ -38,7 +39,16 @@ export const publisherEndpoint = endpoint(
     const publisher = await publisherOf(question.deps, question);
     return publisher ? found(publisher) : refused(unknown);
   },
-  [asJson(publisherSchema, "The publisher.", ({ slug, name }: Publisher) => ({ slug, name }))],
+  [
+    asJson(
+      describedPublisherSchema,
+      "The publisher.",
+      ({ slug, name, region, currency, languages, description }: Publisher) => ({
+        ...{ slug, name, region, currency, description },
+        languages: [...languages],
+      }),
+    ),
+  ],
 );
 
 interface Followed {

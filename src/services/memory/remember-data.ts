@@ -59,6 +59,7 @@ export function rememberData(
       save: afterwards(publishers.save),
       create: afterwards(publishers.create),
       rename: afterwards(publishers.rename),
+      describe: afterwards(publishers.describe),
       bySlugs: keep("pointers", "publisher", publishers.bySlugs, {
         keyOf: String,
         dependenceOf: on("publishers"),

@@ -38,7 +38,7 @@ describe("a shelf that is asked for again", () => {
 
   it("is forgotten when very many other shops have asked, and only then", () => {
     const vinegar = food("vinegar", { packs: [pack("1 l", "2.00")] });
-    const shopAt = (n: number): Shop => ({ region: `R${n}`, currency: "XTS" });
+    const shopAt = (n: number): Shop => ({ region: `X${String.fromCharCode(65 + n)}`, currency: "XTS" });
     const first = knownShelf(vinegar, "VOLUME", shopAt(0));
     for (let n = 1; n < keptPerFood; n++) knownShelf(vinegar, "VOLUME", shopAt(n));
     expect(knownShelf(vinegar, "VOLUME", shopAt(0))).toBe(first);

@@ -256,32 +256,35 @@ export const component = (foods: readonly Food[]): fc.Arbitrary<Component> =>
   );
 
 export const plan = (foods: readonly Food[], components: readonly Component[]): fc.Arbitrary<Plan> =>
-  fc.record({
-    publisher: slug,
-    slug,
-    title: words,
-    summary: maybe(words),
-    locale: fc.constantFrom("en", "en-US", "de", "fr-CA"),
-    measures: fc.constantFrom("US_CUSTOMARY", "METRIC_CUP", "AUSTRALIAN", "UK_IMPERIAL", "METRIC"),
-    serves: fc.integer({ min: 1, max: 200 }),
-    meals: fc.array(
-      withSteps(
-        fc
-          .record<Unworked<Meal>>({
-            slug,
-            title: words,
-            day: fc.integer({ min: 0, max: 14 }),
-            serves: fc.integer({ min: 1, max: 200 }),
-            lines: lines(foods, components),
-          })
-          .chain((meal) => fc.constantFrom(meal, { ...meal, at: "07:30" }, { ...meal, at: "21:05" })),
+  fc
+    .record({
+      publisher: slug,
+      slug,
+      title: words,
+      summary: maybe(words),
+      locale: fc.constantFrom("en", "en-US", "de", "fr-CA"),
+      measures: fc.constantFrom("US_CUSTOMARY", "METRIC_CUP", "AUSTRALIAN", "UK_IMPERIAL", "METRIC"),
+      serves: fc.integer({ min: 1, max: 200 }),
+      meals: fc.array(
+        withSteps(
+          fc
+            .record<Unworked<Meal>>({
+              slug,
+              title: words,
+              day: fc.integer({ min: 0, max: 14 }),
+              serves: fc.integer({ min: 1, max: 200 }),
+              lines: lines(foods, components),
+            })
+            .chain((meal) => fc.constantFrom(meal, { ...meal, at: "07:30" }, { ...meal, at: "21:05" })),
+        ),
+        { minLength: 1, maxLength: 3 },
       ),
-      { minLength: 1, maxLength: 3 },
-    ),
-    kitchen: fc.record({
-      cooks: fc.integer({ min: 1, max: 4 }),
-      appliances: fc.dictionary(slug, fc.integer({ min: 0, max: 8 }), { maxKeys: 3 }),
-    }),
-    promisedMinutes: maybe(fc.integer({ min: 1, max: 600 })),
-    claims: few(slug),
-  });
+      kitchen: fc.record({
+        cooks: fc.integer({ min: 1, max: 4 }),
+        appliances: fc.dictionary(slug, fc.integer({ min: 0, max: 8 }), { maxKeys: 3 }),
+      }),
+      promisedMinutes: maybe(fc.integer({ min: 1, max: 600 })),
+      claims: few(slug),
+      region: maybe(fc.constantFrom("GB", "US-WA", "XA")),
+    })
+    .map(({ region, ...plan }) => ({ ...plan, ...(region !== null && { region }) }));

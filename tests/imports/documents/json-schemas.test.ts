@@ -2,7 +2,12 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { readSeeds } from "../../../seeds/load-seeds.js";
 import { allowedKeys } from "../../../src/imports/documents/allowed-keys.js";
-import { componentDocumentOf, foodDocumentOf, planDocumentOf } from "../../../src/imports/documents/document-of.js";
+import {
+  componentDocumentOf,
+  foodDocumentOf,
+  planDocumentOf,
+  publisherDocumentOf,
+} from "../../../src/imports/documents/document-of.js";
 import { documentKinds, jsonSchemas } from "../../../src/imports/documents/document-kinds.js";
 import type { DocumentKind } from "../../../src/imports/documents/document-kinds.js";
 
@@ -11,7 +16,12 @@ const seeds = await readSeeds(path.resolve(import.meta.dirname, "../../../seeds"
 const written: Readonly<Record<DocumentKind, readonly unknown[]>> = {
   food: seeds.foods.map(foodDocumentOf),
   component: seeds.components.map(componentDocumentOf),
-  plan: seeds.plans.map(planDocumentOf),
+  plan: seeds.plans.map((plan) => planDocumentOf({ ...plan, region: "XA" })),
+  publisher: [
+    publisherDocumentOf("allotment-society", {
+      ...{ region: "US-WA", currency: "XTS", languages: ["en-US", "de"], description: "News of the allotments." },
+    }),
+  ],
 };
 
 type Visit = (path: readonly (string | number)[], keys: readonly string[]) => void;

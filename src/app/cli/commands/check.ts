@@ -1,10 +1,11 @@
+import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
 import { readTexts } from "../../../services/read-texts.js";
 import { readClientSettings } from "../../environment.js";
 import { checkAlone } from "../check-alone.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countOf } from "../count-of.js";
 import { CheckDocumentsDocument } from "../generated/operations.js";
-import { exitCodes, type Outcome } from "../outcome.js";
+import { exitCodes, usage, type Outcome } from "../outcome.js";
 import { publisherOf } from "../publisher-of.js";
 import { readFiles } from "../read-files.js";
 import { shownProblem } from "../shown-problem.js";
@@ -12,6 +13,7 @@ import { shownProblem } from "../shown-problem.js";
 interface CheckOptions extends ServiceOptions {
   readonly publisher?: string;
   readonly offline?: boolean;
+  readonly region?: string;
 }
 
 export const addCheck: AddCommand = (program, run) => {
@@ -19,18 +21,23 @@ export const addCheck: AddCommand = (program, run) => {
     .description("say what is wrong with documents, and what readers would complain about; change nothing")
     .argument("<files...>", "YAML or JSON documents, in any order")
     .option("--publisher <slug>", "whose documents they are, where no plan among them says so")
+    .option(
+      "--region <code>",
+      "by the rules of which region, as ISO 3166 has it; left out: as the plan or its publisher says",
+    )
     .option("--offline", "ask no service, even where one is set")
     .action((files: string[], options: CheckOptions) => run("check", options, () => check(files, options)));
 };
 
 async function check(names: readonly string[], options: CheckOptions): Promise<Outcome> {
+  const region = regionFrom(options);
   const texts = await readFiles(names);
   const read = readTexts(texts, []);
   if (!read.ok) return { exit: exitCodes.problems, problems: read.problems.map(shownProblem), result: null };
   const documents = read.value.count;
   const isSet = (options.server ?? readClientSettings().server) !== null;
   if (options.offline === true || !isSet) {
-    const { problems, findings, notAtHand } = await checkAlone(read.value);
+    const { problems, findings, notAtHand } = await checkAlone(read.value, region);
     const missing = [...notAtHand.foods, ...notAtHand.components];
     const unseen =
       missing.length === 0
@@ -40,9 +47,16 @@ async function check(names: readonly string[], options: CheckOptions): Promise<O
   }
   return asking(options, async (service) => {
     const publisher = await publisherOf(read.value, options.publisher, service);
-    const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts });
+    const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts, region });
     return outcome(documents, { ...checkDocuments, notes: [], notAtHand: { foods: [], components: [] } });
   });
+}
+
+function regionFrom({ region }: CheckOptions): string | null {
+  if (region === undefined) return null;
+  const code = regionCode(region);
+  if (code === null) throw usage(`"${region}" is no region: --region takes ${regionInstead(region)}.`);
+  return code;
 }
 
 interface Found extends Required<Pick<Outcome, "problems" | "findings" | "notes">> {

@@ -358,6 +358,7 @@ export type ViewerQuery = { readonly viewer: { readonly id: string, readonly sco
 export type CheckDocumentsQueryVariables = Exact<{
   publisher: string;
   texts: ReadonlyArray<DocumentTextInput> | DocumentTextInput;
+  region?: string | null | undefined;
 }>;
 
 
@@ -521,8 +522,8 @@ export const ViewerDocument = new TypedDocumentString(`
 }
     `) as unknown as TypedDocumentString<ViewerQuery, ViewerQueryVariables>;
 export const CheckDocumentsDocument = new TypedDocumentString(`
-    query CheckDocuments($publisher: String!, $texts: [DocumentTextInput!]!) {
-  checkDocuments(publisher: $publisher, texts: $texts) {
+    query CheckDocuments($publisher: String!, $texts: [DocumentTextInput!]!, $region: String) {
+  checkDocuments(publisher: $publisher, texts: $texts, region: $region) {
     problems {
       ...ProblemParts
     }
