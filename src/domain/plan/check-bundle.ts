@@ -42,6 +42,7 @@ function checkLine(line: Line, path: Path, checking: Checking): Problem[] {
     ...checkCount(line.swaps.length, factLimits.entries, "swaps", [...path, "swaps"]),
     ...checkRule(line, path),
     ...(line.amount === null ? [] : checkMeasured(line.amount, path, 0)),
+    ...(line.eaten === undefined ? [] : checkRational(line.eaten, [...path, "eaten"], { min: 0, max: 1 })),
     ...line.swaps.flatMap((swap) => checkRational(swap.ratio, [...path, "swaps", swap.food], anyAmount)),
   ];
   if (problems.length > 0 || leansOnFault(line, checking)) return problems;

@@ -158,6 +158,10 @@ describe("units and amounts", () => {
   });
 
   it("refuses a ratio of a swap that cannot be reckoned with", () => {
+    const eaten = (text: string) => problemsOf([line("1 g", "oats", { eaten: text })]);
+    expect([eaten("0"), eaten("2/5"), eaten("1")]).toEqual([[], [], []]);
+    expect(eaten("0.4")).toMatchObject([{ code: "BAD_AMOUNT", path: [...at, "eaten"] }]);
+    expect(eaten("7/5")).toMatchObject([{ code: "AMOUNT_OUT_OF_RANGE", path: [...at, "eaten"], max: 1 }]);
     const ratio = (text: string) => problemsOf([line("1/3 g", "oats", { swaps: [swap("rye", text)] })]);
     expect(ratio("one")).toMatchObject([{ code: "BAD_AMOUNT", path: [...at, "swaps", "rye"], why: "NOT_A_NUMBER" }]);
     expect(ratio("1/9007199254740991")).toMatchObject([

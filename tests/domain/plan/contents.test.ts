@@ -12,11 +12,13 @@ import {
   density,
   edible,
   food,
+  household,
   invented,
   line,
   made,
   meal,
   of,
+  onHand,
   own,
   part,
 } from "../../kit/builders.js";
@@ -126,6 +128,40 @@ describe("the grams that are eaten", () => {
       scaled(bundle([meal("m", [line("50 g", made("dressing"), { optional: true })])], [dressing])),
     );
     expect(perhaps?.foods.every(({ optional }) => optional)).toBe(true);
+  });
+
+  it("are the writer's share of a line, of a food or of a component, and none of what is thrown away", () => {
+    const marinade = component("marinade", "100 g", [
+      line("60 g", "oil"),
+      line("40 g", "vinegar"),
+      line("1 piece", "bay-leaf", { eaten: "0" }),
+    ]);
+    const [eaten] = eatenFoods(
+      scaled(bundle([meal("m", [line("50 g", made("marinade"), { eaten: "2/5" }), line("10 g", "oil")])], [marinade])),
+    );
+    expect(eaten?.foods.map((each) => [each.food.slug, each.grams?.high, each.rest, each.why])).toEqual([
+      ["oil", 22, [], ["STATED"]],
+      ["vinegar", 8, [], ["STATED"]],
+      ["bay-leaf", 0, [], ["STATED"]],
+    ]);
+  });
+
+  it("are known of a component that was all on hand, as of one that is made", () => {
+    const paste = component("paste", "100 g", [line("50 g", "garlic"), line("2 g", "salt", { rule: "PER_BATCH" })]);
+    const plan = bundle([meal("m", [line("20 g", made("paste"))])], [paste]);
+    const at = (grams: string) => {
+      const result = scalePlan(
+        plan,
+        1,
+        household({ onHand: [onHand("", `${grams} g`, { item: { kind: "COMPONENT", component: "paste" } })] }),
+      );
+      if (!result.ok) throw new Error(JSON.stringify(result.problems));
+      return eatenFoods(result.value)[0]?.foods.map((each) => [each.food.slug, each.grams?.high, each.rest]);
+    };
+    expect(at("20")).toEqual([
+      ["garlic", 10, []],
+      ["salt", 0.4, []],
+    ]);
   });
 
   it("come through a component of components", () => {
