@@ -7,7 +7,7 @@ import { lineFoods, meantLines, type MeantLine } from "../kit/line-fixtures.js";
 
 const catalogue = lineFoods();
 const foods = compileFoodNames(catalogue);
-const lines = ["en.txt", "de.txt", "fr.txt", "second.txt"].flatMap(meantLines);
+const lines = ["en.txt", "de.txt", "fr.txt", "second.txt", "third.txt"].flatMap(meantLines);
 
 type Way = Pick<MeantLine, "locale" | "measures">;
 

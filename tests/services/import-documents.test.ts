@@ -1,8 +1,11 @@
 import { beforeAll, expect, it } from "vitest";
+import { shippedEdition } from "../../src/imports/usda/read-usda.js";
 import type { Deps } from "../../src/services/deps.js";
+import { loadCatalogue } from "../../src/services/load-catalogue.js";
 import { loadShippedRules } from "../../src/services/load-rule-set.js";
 import { demo, rules } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
+import { openFoodTable } from "../kit/open-food-table.js";
 import { ending, nightClock, openFeed, silentLog } from "./open-feed.js";
 
 const publisher = "third-gate-allotments";
@@ -207,6 +210,56 @@ describeOnBothDatabases("imports of recipes", (open) => {
     ]);
     expect(rows[1]?.offer).toContain("How many it serves");
     expect(rows[2]?.offer).toContain("moon root");
+  });
+
+  it("take each line for what a cook means, with what the foods inherit, or leave it to a person", async () => {
+    const rows = [...openFoodTable.values()];
+    await loadCatalogue(deps, { edition: shippedEdition, hash: "shipped" }, () => Promise.resolve(rows));
+    const feed = await openFeed(deps, {
+      publisher,
+      kind: "RECIPES",
+      slug: "lines",
+      settings: { measures: "US_CUSTOMARY" },
+    });
+    const read = [
+      ["1 (15 oz) can red kidney beans", "food: tinned-red-kidney-beans", "amount: 1 tin"],
+      ["2 x 400g tins chickpeas, drained", "food: tinned-chickpeas", "amount: 2 tin"],
+      ["1 large onion (about 1 cup chopped)", "food: onion", "amount: 1 large"],
+      ["1 cup (160 g) wheat flour", "food: wheat-flour", "amount: 160 g"],
+      ["4 (6-ounce) potatoes", "food: potato", "amount: 4 piece", "preparation: 6 oz each"],
+      ["1 lb peeled, diced butternut squash", "food: butternut-squash", "amount: 1 lb", "measured: ready"],
+      ["3 cups/384 g plus 3 tbsp wheat flour", "food: wheat-flour", "amount: 408 g"],
+    ] as const;
+    const page = (written: readonly string[], id: string) =>
+      JSON.stringify(
+        recipe({ "@id": `https://society.example/${id}`, name: id, recipeIngredient: written, inLanguage: "en-US" }),
+      );
+    expect(
+      ending(
+        await feed.run(
+          page(
+            read.map(([written]) => written),
+            "read-lines",
+          ),
+        ),
+      ),
+    ).toEqual(["DONE", 1, 1, 0, 0, 0, 0]);
+    const text = (await textOf("read-lines")) ?? "";
+    const lines = text
+      .split("- food: ")
+      .slice(1)
+      .map((line) => `food: ${line}`);
+    for (const [at, [, ...facts]] of read.entries()) for (const fact of facts) expect(lines[at]).toContain(fact);
+
+    const asked = [
+      "1 (15 oz) can white beans",
+      "400 g chickpeas, drained",
+      "1 cup (300 g) wheat flour",
+      "1 kl. Zwiebel",
+    ];
+    const run = await feed.run(page(asked, "asked-lines"));
+    const [row] = await feed.quarantined(run);
+    expect(row?.problems.map((problem) => problem.code === "RECIPE_OPEN" && problem.written)).toEqual(asked);
   });
 
   it("leave alone what a writer made of a draft, and offer what the page says now", async () => {

@@ -48,7 +48,13 @@ const cutForms =
 const drainedWords = /(?<!\p{L})(?:drained|abgetropft|abgegossen|égouttée?s?|escurrid[oa]s?|odsączon\p{L}*)(?!\p{L})/iu;
 const cookedWords = /(?<!\p{L})(?:cooked|boiled|gekocht\p{L}*|cuite?s?|cocid[oa]s?|ugotowan\p{L}*)(?!\p{L})/iu;
 
-const weightWords = /(?<!\p{L})(?:weight|\p{L}*gewicht|poids|peso|wag[ai]|prepared|once peeled|when peeled)(?!\p{L})/iu;
+const undrainedWords =
+  /(?<!\p{L})(?:undrained|not drained|with (?:the |their |its )?(?:liquid|juices?)|nicht abgetropft|mit (?:der )?(?:flüssigkeit|saft)|non égouttée?s?|avec (?:le |leur )?(?:liquide|jus))(?!\p{L})/iu;
+const amountOf = ({ measures, names }: NamedFood): string =>
+  [...(measures ?? []).map(({ one }) => one), ...names.map(({ one }) => one)].join(", ");
+
+const weightWords =
+  /(?<!\p{L})(?:weight|weighed|measured|\p{L}*gewogen|pesée?s?|\p{L}*gewicht|poids|peso|wag[ai]|prepared|once peeled|when peeled)(?!\p{L})/iu;
 /** "fresh or frozen": one of two foods. */
 const orWords =
   /(?:^|\p{L}\s+)(?:or|oder|ou|o|u|lub|albo)\s+(?!(?:more|less|so|as|to|mehr|weniger|plus|moins|más|menos|więcej|mniej)(?!\p{L}))\p{L}/iu;
@@ -68,6 +74,8 @@ function doubts(
   const isCount = line.amount !== null && (line.amount.unit === "piece" || line.amount.unit.startsWith("own:"));
   const reasons: LineReason[] = [];
   if (isDry(food) && !isCount && drainedWords.test(words)) reasons.push({ code: "DRY_OR_DRAINED", about: said });
+  if (undrainedWords.test(words) && /drained/.test(amountOf(food)))
+    reasons.push({ code: "DRY_OR_DRAINED", about: said });
   if (isDry(food) && !isCount && cookedWords.test(words)) reasons.push({ code: "DRY_OR_COOKED", about: said });
   const isPart = line.part === null && (food.parts ?? []).length > 0 && partAfterComma.test(words);
   if (isPart) reasons.push({ code: "SEVERAL_PARTS", about: words });

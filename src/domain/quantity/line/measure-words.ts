@@ -46,15 +46,14 @@ export const sameMeasure = (one: string, other: string): boolean =>
 /** Whether a container tells of another food; one with several meanings does if any of them does. */
 export const tellsFood = (word: string): boolean => groupsOf(word).some(([name = ""]) => telling.has(name));
 
-const firstWord = (words: string): string => /^[\p{L}-]+/u.exec(words.toLowerCase())?.[0] ?? "";
+/** Measures of the open table ("can (12 oz)", "slice, thin") are of a size of their own, and no plain can or slice. */
+const called = ({ name, one }: OwnMeasure): readonly string[] => [name, one.toLowerCase()];
 
 /** The food's own measure that this counting word means; null where it has none, or several it may be. */
 export function ownMeasureOf(word: string, measures: readonly OwnMeasure[]): OwnMeasure | null {
-  const exact = measures.filter(({ name, one }) => name === word || firstWord(one) === word);
+  const exact = measures.filter((measure) => called(measure).includes(word));
   const found =
-    exact.length > 0
-      ? exact
-      : measures.filter(({ name, one }) => sameMeasure(word, name) || sameMeasure(word, firstWord(one)));
+    exact.length > 0 ? exact : measures.filter((measure) => called(measure).some((each) => sameMeasure(word, each)));
   return found.length === 1 ? (found[0] ?? null) : null;
 }
 

@@ -157,9 +157,22 @@ const rangeStep = (text: string, whole: WholeMeasure, context: LineContext): Ste
   return { whole: { ...whole, amount, alternates, end: upper.end }, more: false };
 };
 
+const smallerOf = (last: AlternateAmount, next: Measured): AlternateAmount | null => {
+  const [large, small] = [standardUnit(last.unit), standardUnit(next.unit)];
+  const follows = large?.dimension === small?.dimension && (small?.factor ?? 0) < (large?.factor ?? 0);
+  const sum = follows ? addMeasured(last, next) : null;
+  return sum === null ? null : { ...last, ...sum };
+};
+
 /** "1 lb 4 oz": a smaller unit of the same kind straight behind belongs to the amount. */
 const smallerStep = (text: string, at: number, whole: WholeMeasure, context: LineContext): Step => {
   const next = withUnitAt(text, at, context);
+  // "1kg/2lb 4oz": the ounces are those of the pounds.
+  const last = whole.alternates.at(-1);
+  const pair = last === undefined || next === null ? null : smallerOf(last, measuredOf(next, next.unit));
+  if (pair !== null && next !== null && next.size === null) {
+    return { whole: { ...whole, alternates: [...whole.alternates.slice(0, -1), pair], end: next.end }, more: true };
+  }
   const [large, small] = [standardUnit(whole.unit?.unit ?? ""), standardUnit(next?.unit?.unit ?? "")];
   const follows =
     large !== null && small !== null && large.dimension === small.dimension && small.factor < large.factor;
@@ -191,6 +204,18 @@ const step = (text: string, whole: WholeMeasure, context: LineContext, mayRange:
   const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
   if (isLetter && !/[aombdluetpiy]/i.test(text[at] ?? "")) return stop(whole);
   const other = withUnitAt(text, after(OR, text, whole.end), context);
+  if (
+    other !== null &&
+    other.size !== null &&
+    other.unit?.kind === "CONTAINER" &&
+    whole.unit !== null &&
+    isSizeUnit(whole.unit)
+  ) {
+    // "400g/14oz tin": both are what is in one.
+    const amount: Measured = { low: "1", high: "1", unit: other.unit.unit };
+    const reasons = [...whole.reasons, { code: "COUNT_ASSUMED", about: text.slice(0, other.end).trim() } as const];
+    return { whole: { ...whole, amount, unit: other.unit, size: other.size, reasons, end: other.end }, more: true };
+  }
   if (other !== null) {
     const alternates = [...whole.alternates, measuredOf(other, other.unit)];
     return { whole: { ...whole, alternates, end: other.end }, more: true };

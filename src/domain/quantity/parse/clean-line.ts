@@ -19,6 +19,10 @@ const FOOTNOTE = /(?<=\p{L})(?: ?(?:[*†‡§]|\[\d{1,2}\])|[¹²³⁴-⁹])+$/
 /** Spaces without width, soft hyphens and the like. */
 const UNSEEN = /[\u00ad\u200b-\u200d\u2060\ufeff]/g;
 
+const FOOTNOTE_END = /[*†‡§\]¹²³⁴-⁹]$/u;
+/** Most lines hold nothing that needs a second look. */
+const PLAIN = /^[\t -~]*$/;
+
 /** Digits, letters and marks of double width as ordinary ones; nothing that cannot be seen. */
 const narrow = (text: string): string =>
   text
@@ -28,7 +32,9 @@ const narrow = (text: string): string =>
 
 /** The line without list marks and footnotes, with ordinary digits and single spaces. */
 export const cleanLine = (raw: string): string => {
-  const bare = narrow(raw).replace(BULLETS, "").trimEnd().replace(FOOTNOTE, "");
+  const shown = PLAIN.test(raw) ? raw : narrow(raw);
+  const whole = shown.replace(BULLETS, "").trimEnd();
+  const bare = FOOTNOTE_END.test(whole) ? whole.replace(FOOTNOTE, "") : whole;
   const plain = ODD_DIGITS.test(bare) ? plainDigits(bare) : bare;
   return /[\t\n\r]|\s\s/.test(plain) ? plain.replace(/[\t\n\r]|\s\s+/g, " ") : plain;
 };

@@ -159,6 +159,10 @@ const disagreeing = (amount: Measured, alternates: readonly Measured[]): readonl
     return apart > SAME_AMOUNT ? [{ code: "ALTERNATES_DISAGREE" as const, about: alternate.unit }] : [];
   });
 
+/** A remark that holds another amount: "or 2", "Abtr.gew. 240 g". */
+const LEFT_OVER =
+  /^(?:or|oder|ou|o|lub|albo) \d|\d\s?(?:g|kg|mg|ml|cl|dl|l|oz|lbs?|cups?|tbsp|tsp|el|tl|gramm?|grammes?)(?![\p{L}\d])/iu;
+
 const OR_FOOD = /(?:^|\s)(?:or|oder|ou|o|lub|albo)\s/i;
 const AND_FOOD = /\s(?:and|&|und|et|y|i)\s/i;
 
@@ -204,7 +208,15 @@ const measuredLine = (
     ...whole.reasons,
     ...unitReasons,
     ...foodReasons(named.food, true),
-    ...rest.notes.filter((note) => /^or \d/i.test(note)).map((about) => ({ code: "NUMBER_LEFT_OVER" as const, about })),
+    ...rest.notes.filter((note) => LEFT_OVER.test(note)).map((about) => ({ code: "NUMBER_LEFT_OVER" as const, about })),
+    ...(rest.additions.length > 0 && others.length > 0
+      ? [
+          {
+            code: "ADDITION_NOT_SUMMED" as const,
+            about: rest.additions.map(({ low, unit }) => `${low} ${unit}`).join(", "),
+          },
+        ]
+      : []),
     ...disagreeing(whole.amount, alternates),
   ];
   return {

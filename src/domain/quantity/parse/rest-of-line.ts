@@ -133,13 +133,15 @@ export const restOfLine = (text: string, packed: boolean, context: LineContext):
   const [segment, after] = splitSegments(tidy(added.text));
   const amounts = after.flatMap((each) => bracketAmount(each, context) ?? []);
   const behind = amounts.length === 0 ? after : after.filter((each) => bracketAmount(each, context) === null);
+  const sizes = behind.filter((each) => sizeWords.has(each.toLowerCase()));
+  const done = sizes.length === 0 ? behind : behind.filter((each) => !sizes.includes(each));
   const words = foodWords(segment.replace(/\s+/g, " "), packed);
   return {
     food: trimEndOf(words.food, ".:"),
     whole: words.whole === null ? null : trimEndOf(words.whole, ".:"),
     form: words.form,
-    preparation: behind.length === 0 ? null : behind.join(", "),
-    notes: [...words.notes, ...open.notes, ...cut.notes],
+    preparation: done.length === 0 ? null : done.join(", "),
+    notes: [...words.notes, ...sizes, ...open.notes, ...cut.notes],
     modifiers: cut.modifiers,
     asNeeded: cut.asNeeded,
     brackets: [...open.brackets, ...sized.size, ...amounts],
