@@ -12,7 +12,7 @@ const routeModes: readonly RouteMode[] = ["AS_WRITTEN", "CHEAPEST", "LEAST_WORK"
 export const householdParameters: readonly Parameter[] = [
   inQuery(
     "region",
-    "ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists.",
+    "ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions.",
     z.string().max(6),
     { example: "GB" },
   ),

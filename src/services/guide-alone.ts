@@ -1,6 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
+import type { OwnedRegion } from "../domain/model/region.js";
 import { failed, ok, type Result, type Warning } from "../domain/problem.js";
 import type { Kept, StorageGuidance, Subject } from "../domain/storage/guidance.js";
 import { keptComponent, storageGuidance } from "../domain/storage/storage-guidance.js";
@@ -13,6 +14,8 @@ import { readSessionStart, type GivenStart } from "./read-session-start.js";
 export interface GivenKeeping {
   /** ISO 3166 code; left out: the strictest rules of all regions. */
   readonly region?: string | null | undefined;
+  /** Of the plan it belongs to, and that plan's publisher, where the caller names none. */
+  readonly regions?: readonly OwnedRegion[];
   /** When it was made or bought. */
   readonly from?: GivenStart | null | undefined;
   /** Where `from` stands among the caller's arguments. */
@@ -69,7 +72,10 @@ async function guideAlone(
     session && Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
   const { keeping: rules, classes } = await readRules(made !== null && made > today ? made : today);
   const { audience } = given;
-  const answer = storageGuidance(kept, { rules, classes, region: region.value, audience, today, session });
+  const own: readonly OwnedRegion[] = region.value === null ? [] : [{ region: region.value, owner: "READER" }];
+  const regions = [...own, ...(given.regions ?? [])];
+  const where = { region: regions[0]?.region ?? null, regions };
+  const answer = storageGuidance(kept, { rules, classes, ...where, audience, today, session });
   const guidance = answer.guidance.filter(({ subject }) => subject.kind === kind && subject.slug === slug);
   const used = guidance.flatMap(({ scope }) => (scope?.reach === "REGION_NOT_GIVEN" ? [scope.used] : []));
   const note: Warning = { code: "REGION_NOT_GIVEN", path: [], used: [...new Set(used)].sort().join(", ") };

@@ -64,6 +64,32 @@ describe("the command line without a service", () => {
     expect(answer.findings).toMatchObject([{ code: "CAUTION_NOT_NAMED", severity: "LOOK" }]);
   });
 
+  it("checks for the region that is asked for, the plan's, or the publisher's whose document is among the files", async () => {
+    const foods = ["pearl-barley", "water", "salt", "carrot", "sunflower-oil", "yoghurt", "parsley", "lemon"];
+    const files = foods.map((name) => `seeds/foods/${name}.yaml`);
+    // Rice keeps a day in Britain and three or four in the United States.
+    const text = (await readFile(example, "utf8")).replaceAll(/keeps-as: \S+/g, "keeps-as: cooked-rice");
+    const late = async (...words: readonly string[]): Promise<number> => {
+      const { answer } = await runCliJson(["check", ...words, ...files]);
+      return answer.findings.filter(({ code }: { readonly code: string }) => code === "KEPT_TOO_LONG").length;
+    };
+    const plain = await file("plain.yaml", text);
+    const inUs = await file(
+      "in-us.yaml",
+      text.replace("measured-in: metric\nserves", "region: US\nmeasured-in: metric\nserves"),
+    );
+    const gb = await late(plain, "--region", "GB");
+    const us = await late(plain, "--region", "US");
+    expect(gb).toBeGreaterThan(us);
+    // Without any region the strictest of all holds.
+    expect(await late(plain)).toBeGreaterThanOrEqual(gb);
+    expect(await late(inUs)).toBe(us);
+    expect(await late(inUs, "--region", "gb")).toBe(gb);
+    const slug = /publisher: (\S+)/.exec(text)?.[1] ?? "";
+    const publisher = await file("publisher.yaml", `kind: publisher\nslug: ${slug}\nregion: US\n`);
+    expect(await late(plain, publisher)).toBe(us);
+  });
+
   it("says where each problem is, all at once, and ends with 1", async () => {
     const text =
       "kind: component\nslug: dip\ntitle: Dip\nyeild: { amount: 1 kg }\nlines:\n  - { food: carrot, amount: 3 wibbles }\n";
@@ -80,6 +106,7 @@ describe("the command line without a service", () => {
     [["token", "crate"], /unknown command 'crate'\n\(Did you mean create\?\)/],
     [["check"], /missing required argument 'files'/],
     [["check", example, "--ofline"], /unknown option '--ofline'\n\(Did you mean --offline\?\)/],
+    [["check", example, "--region", "UK"], /"UK" is no region: --region takes .*the nearest is GB/],
     [["withdraw", "a/b", "--reason", "x"], /--revision/],
     [["withdraw", "a/b", "--revision", "two", "--reason", "x"], /--revision must be the number/],
     [["pull", "third-gate-allotments"], /A plan is named PUBLISHER\/SLUG/],

@@ -27,11 +27,10 @@ export interface Ceiling {
 }
 
 /**
- * The published rules that hold for a class of food at a place: those in force, of the class and of every wider one.
- * The reader's region goes first, then the plan's, then its
- * publisher's. A region without a rule is not a region without a limit: then the rules of all regions stand in, and after them
- * those for other kitchens. Leaving a region out therefore never makes an answer longer. A class that the set does not
- * know is read as the strictest of all at that place, never as one without a limit.
+ * The published rules that hold for a class of food at a place: those in force, of the class and of every wider one. The reader's
+ * region goes first, then the plan's, then its publisher's. A region without a rule is not a region without a limit: then the
+ * rules of all regions stand in, and after them those for other kitchens. Leaving a region out therefore never makes an answer
+ * longer. A class that the set does not know is read as the strictest of all at that place, never as one without a limit.
  */
 export function ceilingsFor(
   { keeping, classes }: KeepingRules,

@@ -1,4 +1,5 @@
 import { guideComponent } from "../../services/guide-alone.js";
+import { noHousehold, settleRegion } from "../../services/settle-region.js";
 import { ratioValue, showWritten, writersShow } from "../../services/show-amount.js";
 import { valueOf } from "../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../generated/resolver-types.js";
@@ -22,7 +23,14 @@ export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParen
   routes: ({ frozen, routes }) => routes.map((route) => ({ ...route, frozen })),
   storage: async (component, { region, madeAt, kitchen }, { deps, loaders }) => {
     const { frozen } = component;
-    const given = { region, from: madeAt, fromName: "madeAt", audience: kitchen };
+    const bundles = [frozen.bundle];
+    const { regions = [] } = await settleRegion(
+      noHousehold,
+      bundles,
+      await loaders.rulesToday(),
+      loaders.readPublishers,
+    );
+    const given = { region, regions, from: madeAt, fromName: "madeAt", audience: kitchen };
     const kept = guideComponent(component, frozen.bundle.components, given, deps.clock, loaders.readRules);
     return guidanceOfComponent(valueOf(await kept), frozen);
   },

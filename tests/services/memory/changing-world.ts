@@ -3,6 +3,7 @@ import type { Sql } from "../../../src/persistence/opened-database.js";
 import type { Deps } from "../../../src/services/deps.js";
 import { loadSeeds } from "../../../src/services/load-seeds.js";
 import { publishPlan } from "../../../src/services/publish-plan.js";
+import { saveDocuments } from "../../../src/services/save-documents.js";
 import { updatePublisher } from "../../../src/services/save-publisher.js";
 import { withdrawPlan } from "../../../src/services/withdraw-plan.js";
 import { demo, demoBundle, rules } from "../../graphql/open-test-app.js";
@@ -45,6 +46,10 @@ export const changes: Readonly<Record<string, Change>> = {
   },
   "a publisher is renamed": async ({ deps }, n) =>
     must(await updatePublisher(deps, caller, { slug: publisher, name: `Third Gate ${String(n)}` })),
+  "a publisher says where it publishes": async ({ deps }, n) => {
+    const text = `kind: publisher\nslug: ${publisher}\nregion: ${n % 2 === 0 ? "GB" : "US"}\ndescription: Edition ${String(n)}\n`;
+    must(await saveDocuments(deps, caller, { publisher, texts: [{ name: "publisher.yaml", text }] }));
+  },
   "foods are saved": async ({ deps }, n) => {
     const foods = demo.foods.map((food) => (food.slug === "onion" ? { ...food, aisle: `crate-${String(n)}` } : food));
     await deps.data.transaction((data) => data.foods.save(foods));
