@@ -43,6 +43,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Food.parts": 4,
   "Food.storage": 8,
   "FoodPart.keeping": 4,
+  "FoodPart.nutrients": 16,
   "ImportChange.differences": 20,
   "ImportReport.changes": 100,
   "Line.swaps": 4,

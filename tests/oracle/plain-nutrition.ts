@@ -145,7 +145,7 @@ function edible(line: Line, times: number, measuredIn: string): number | null {
   const food = foods.get(line.food!)!;
   if (line.amount === undefined) return null;
   const taken = amount(line.amount, food, measuredIn);
-  if (line.part !== undefined) return null;
+  if (line.part !== undefined) return partWeight(line, taken, food) * times;
   const weighs = weight(taken, food, line.form);
   if (weighs === null) return null;
   const isReady = line.measured === "ready" && taken.pieces === undefined;
@@ -154,13 +154,32 @@ function edible(line: Line, times: number, measuredIn: string): number | null {
   return weighs * times * (isReady || share === undefined ? 1 : percent(share.share));
 }
 
+/** Rows of the open table for parts: NDB numbers of its "Egg, white", "Egg, yolk", "Lemon peel", "Lemon juice" and "Orange juice, raw". */
+const partRows: Readonly<Record<string, string>> = {
+  "egg white": "01124",
+  "egg yolk": "01125",
+  "lemon zest": "09156",
+  "lemon juice": "09152",
+  "orange juice": "09206",
+};
+
+/** By weight as it is, by the piece what one piece gives. */
+function partWeight({ part }: Line, taken: Amount, food: Food): number {
+  const given = food.parts!.find(({ name }) => name === part)!["per-piece"];
+  const of = (each: Amount): number => weight(each, food, part) ?? NaN;
+  return taken.pieces === undefined ? of(taken) : taken.pieces * of(amount(given, food, "metric"));
+}
+
 function figures(slug: string): PlainFigures {
-  const food = foods.get(slug)!;
-  const row = food.usda === undefined ? undefined : table.get(food.usda);
+  const food: Partial<Food> = foods.get(slug) ?? {};
+  const numbered = partRows[slug] ?? food.usda;
+  const row = numbered === undefined ? undefined : table.get(numbered);
   const of = (code: PlainNutrient): number =>
     row === undefined ? Number(food.nutrients?.["per-100g"][keys[code]] ?? 0) : Number(row[columns[code]]);
   return { energyKcal: of("energyKcal"), proteinG: of("proteinG"), sodiumMg: of("sodiumMg"), fibreG: of("fibreG") };
 }
+
+const nameOf = ({ food, part }: Line): string => (part === undefined ? food! : `${food} ${part}`);
 
 const growth = ({ rule }: Line, batches: number): number => {
   if (rule === "per batch") return Math.ceil(batches - 1e-9);
@@ -258,7 +277,7 @@ export function plainMeals(plan: Plan, servings: number): ReadonlyMap<string, Pl
       const times = growth(line, made);
       const share = water.has(line) ? stays : eatenShare(line);
       if (line.food !== undefined)
-        add(all, line.food, ((edible(line, times, component["measured-in"]) ?? 0) * share) / made);
+        add(all, nameOf(line), ((edible(line, times, component["measured-in"]) ?? 0) * share) / made);
       else if (line.amount !== undefined) {
         const part = (inYield(line, component["measured-in"], "low") * times * share) / made;
         for (const [food, each] of contentsOf(line.component!)) add(all, food, each * part);
@@ -273,7 +292,7 @@ export function plainMeals(plan: Plan, servings: number): ReadonlyMap<string, Pl
         const times = line.rule?.startsWith("power")
           ? (servings / plan.serves) ** Number(line.rule.slice(6))
           : servings / plan.serves;
-        if (line.food !== undefined) add(all, line.food, edible(line, times, plan["measured-in"]) ?? 0);
+        if (line.food !== undefined) add(all, nameOf(line), edible(line, times, plan["measured-in"]) ?? 0);
         else if (line.amount !== undefined) {
           const part = inYield(line, plan["measured-in"], "low") * times;
           for (const [food, each] of contentsOf(line.component!)) add(all, food, each * part);

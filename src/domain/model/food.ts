@@ -41,6 +41,8 @@ export interface FoodPart {
   readonly keepsAs?: string | null;
   /** The same in the writer's word. Without either, nobody knows how long the part waits for its use. */
   readonly keeping?: readonly KeepingRule[];
+  /** Figures of the part by itself: those of the whole are not its own. Absent: nobody gives any. */
+  readonly nutrients?: FoodNutrients;
 }
 
 /** Share (0..1] of the food as bought that is left once prepared in this way. `form` null is the usual trimming. */

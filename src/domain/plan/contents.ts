@@ -1,7 +1,7 @@
 import { nutritionOf, type Nutrition, type NutritionInput, type Span } from "../nutrition/nutrients.js";
 import { inDimension } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
-import { gramsOf, isWater } from "./eaten-grams.js";
+import { gramsOf, isWater, partNutrients } from "./eaten-grams.js";
 import { eatenFoods, type EatenMeal } from "./eaten.js";
 import { lineContext } from "./line-context.js";
 import type { ScaledLine, ScaledMeal, ScaledPlan } from "./scaled.js";
@@ -42,7 +42,7 @@ function plateGrams({ meal, lines }: ScaledMeal, scaled: ScaledPlan): Span | nul
 /** A part is not the whole: zest and juice have figures of their own, which the whole fruit's are not. */
 const inputOf = ({ food, part, ...eaten }: EatenMeal["foods"][number]): NutritionInput => ({
   ...eaten,
-  food: part === null ? food : { slug: food.slug, nutrients: null },
+  food: part === null ? food : { slug: food.slug, nutrients: partNutrients(food, part) },
 });
 
 /** Figures of one meal, or of several together. */

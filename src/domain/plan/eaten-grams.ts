@@ -40,6 +40,10 @@ function partGrams(amount: BaseAmount, partName: string, food: Food): Grams {
   return one.ok ? { low: one.amount.low * amount.low, high: one.amount.high * amount.high } : null;
 }
 
+/** Figures of one part of a food; null where nobody gives any. */
+export const partNutrients = ({ parts }: Food, part: string): Food["nutrients"] =>
+  parts.find(({ name }) => name === part)?.nutrients ?? null;
+
 /** Grams of edible portion, raw, that a line puts in; null where it has no amount or nobody knows what that weighs. */
 export function gramsPutIn(line: ScaledLine, food: Food, part: string | null): Grams {
   if (line.amount === null) return null;

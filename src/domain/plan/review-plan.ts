@@ -1,7 +1,7 @@
 import type { AllergenPresence } from "../model/food.js";
 import { comparePlans, type PlanDifference } from "./compare-plans.js";
 import type { EatenFood, EatenMeal } from "./eaten.js";
-import { isWater } from "./eaten-grams.js";
+import { isWater, partNutrients } from "./eaten-grams.js";
 import type { ComputedPlan } from "./plan-facts.js";
 
 /** Something that readers of a published plan find otherwise than it was published. */
@@ -70,8 +70,10 @@ function sodiumOf010({ food, part, grams, rest, notEaten }: EatenFood): number {
   return ((grams.low + notEaten.low) * (food.nutrients?.per100g.sodiumMg ?? 0)) / 100;
 }
 
-const sodiumToday = ({ food, part, grams }: EatenFood): number =>
-  part !== null ? 0 : ((grams?.low ?? 0) * (food.nutrients?.per100g.sodiumMg ?? 0)) / 100;
+const sodiumToday = ({ food, part, grams }: EatenFood): number => {
+  const figures = part === null ? food.nutrients : partNutrients(food, part);
+  return ((grams?.low ?? 0) * (figures?.per100g.sodiumMg ?? 0)) / 100;
+};
 
 /** What a serving of each meal is said to have of sodium, where it was said otherwise; more than was said is less safe. */
 function sodium({ after, servings }: ReviewQuestion): readonly ReviewedDifference[] {

@@ -5,6 +5,13 @@ import { densitySchema, keepingRuleSchema, measuredSchema, ownMeasureSchema } fr
 import { day, list, named, slug, text, texts } from "./named-schema.js";
 
 /** A food with every fact that is known about it. */
+const nutrientsSchema = z.object({
+  per100g: z
+    .partialRecord(z.enum(nutrientCodes), z.number())
+    .describe("What is missing was not measured; it is never zero."),
+  source: sourceSchema,
+});
+
 export const frozenFoodSchema = named(
   "FoodFacts",
   "Something bought, with every fact that is known about it and who says so.",
@@ -33,6 +40,7 @@ export const frozenFoodSchema = named(
         source: sourceSchema,
         keepsAs: text("Class of published keeping rules of the part by itself.").nullable().exactOptional(),
         keeping: list(keepingRuleSchema, "How long the part by itself keeps.").exactOptional(),
+        nutrients: nutrientsSchema.describe("Per 100 g of the part by itself.").exactOptional(),
       }),
       "What one piece gives besides the rest of it.",
     ),
@@ -76,15 +84,7 @@ export const frozenFoodSchema = named(
       .nullable()
       .describe("One ingredient with nothing added: no other allergen is an ingredient of it, by nature.")
       .exactOptional(),
-    nutrients: z
-      .object({
-        per100g: z
-          .partialRecord(z.enum(nutrientCodes), z.number())
-          .describe("What is missing was not measured; it is never zero."),
-        source: sourceSchema,
-      })
-      .nullable()
-      .describe("Per 100 g of edible portion."),
+    nutrients: nutrientsSchema.nullable().describe("Per 100 g of edible portion."),
     keepsAs: text("Class of published keeping rules.").nullable(),
     keeping: list(keepingRuleSchema, "How long it keeps, as its writer or its label says."),
     packs: list(

@@ -1254,6 +1254,8 @@ export type FoodPart = {
   readonly keepsAs: Maybe<Scalars['String']['output']>;
   /** Name of the part. */
   readonly name: Scalars['String']['output'];
+  /** Nutrients in 100 g of the part by itself. Empty: nobody gives any, and those of the whole are not its own. */
+  readonly nutrients: ReadonlyArray<FoodNutrient>;
   /** What one piece gives. */
   readonly perPiece: Amount;
   /** Who says so. */
@@ -4798,6 +4800,7 @@ export type FoodPartResolvers<ContextType = Context, ParentType extends Resolver
   keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
   keepsAs: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  nutrients: Resolver<ReadonlyArray<ResolversTypes['FoodNutrient']>, ParentType, ContextType>;
   perPiece: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
 };

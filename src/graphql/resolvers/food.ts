@@ -27,6 +27,7 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
 export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> = {
   keepsAs: (part) => part.keepsAs ?? null,
   keeping: (part) => part.keeping ?? [],
+  nutrients: (part) => foodNutrients(part.nutrients ?? null),
   perPiece: (part) => showWritten(part.perPiece, part.food, asWritten(part.food)),
 };
 

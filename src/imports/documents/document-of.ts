@@ -34,13 +34,14 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
     usda: food.ndbNo,
     densities: food.densities.map(densityOf),
     measures: food.measures.map(measureOf),
-    parts: food.parts.map(({ name, perPiece, after, keepsAs, keeping = [], source }) =>
+    parts: food.parts.map(({ name, perPiece, after, keepsAs, keeping = [], nutrients, source }) =>
       filled({
         name,
         "per-piece": amountText(perPiece),
         after,
         "keeps-as": keepsAs,
         keeping: keeping.map(keepingOf),
+        nutrients: nutrients === undefined ? null : nutrientsOf(nutrients),
         source: sourceOf(source),
       }),
     ),

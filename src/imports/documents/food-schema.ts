@@ -109,6 +109,11 @@ const packSchema = z.strictObject({
   source: sourceSchema,
 });
 
+const nutrientsSchema = z
+  .strictObject({ "per-100g": z.strictObject(nutrientShape), source: sourceSchema })
+  .nullable()
+  .default(null);
+
 /** A food: something bought. */
 export const foodSchema = z.strictObject({
   $schema: schemaAddress,
@@ -137,6 +142,7 @@ export const foodSchema = z.strictObject({
       after: listSchema(slugSchema).default([]),
       "keeps-as": codeSchema("keeping-class").nullable().default(null),
       keeping: keepingListSchema,
+      nutrients: nutrientsSchema,
       source: sourceSchema,
     }),
   ).default([]),
@@ -156,10 +162,7 @@ export const foodSchema = z.strictObject({
   ).default([]),
   "single-ingredient": singleIngredientSchema,
   diets: listSchema(z.strictObject({ diet: codeSchema("diet"), fits, source: sourceSchema })).default([]),
-  nutrients: z
-    .strictObject({ "per-100g": z.strictObject(nutrientShape), source: sourceSchema })
-    .nullable()
-    .default(null),
+  nutrients: nutrientsSchema,
   "keeps-as": codeSchema("keeping-class").nullable().default(null),
   keeping: keepingListSchema,
   packs: listSchema(packSchema).default([]),

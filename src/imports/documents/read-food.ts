@@ -85,14 +85,18 @@ function readSingleIngredient(document: FoodDocument, reading: Reading): Result<
   return mapResult(reading.source(written.source, ["single-ingredient", "source"]), (source) => ({ is, source }));
 }
 
-function readNutrients(written: FoodDocument["nutrients"], reading: Reading): Result<FoodNutrients | null> {
+function readNutrients(
+  written: FoodDocument["nutrients"],
+  reading: Reading,
+  path: Path = ["nutrients"],
+): Result<FoodNutrients | null> {
   if (written === null) return ok(null);
   const codes = Object.keys(nutrientKeys) as NutrientCode[];
   const given = codes.flatMap((code) => {
     const value = written["per-100g"][nutrientKeys[code]];
     return value === undefined ? [] : [[code, value] as const];
   });
-  return mapResult(reading.source(written.source, ["nutrients", "source"]), (source) => ({
+  return mapResult(reading.source(written.source, [...path, "source"]), (source) => ({
     per100g: Object.fromEntries(given),
     source,
   }));
@@ -103,14 +107,16 @@ function readPart(part: FoodDocument["parts"][number], reading: Reading, path: P
     perPiece: reading.amount(part["per-piece"], [], [...path, "per-piece"]),
     source: reading.source(part.source, [...path, "source"]),
     keeping: readKeeping(part.keeping, reading, [...path, "keeping"]),
+    nutrients: readNutrients(part.nutrients, reading, [...path, "nutrients"]),
   });
   const keepsAs = part["keeps-as"];
-  return mapResult(read, ({ keeping, ...values }) => ({
+  return mapResult(read, ({ keeping, nutrients, ...values }) => ({
     name: part.name,
     after: part.after,
     ...values,
     ...(keepsAs === null ? {} : { keepsAs }),
     ...(keeping.length === 0 ? {} : { keeping }),
+    ...(nutrients === null ? {} : { nutrients }),
   }));
 }
 

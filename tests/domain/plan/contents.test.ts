@@ -273,5 +273,11 @@ describe("the nutrition of a plan", () => {
       1,
     ).plan.nutrients.energyKcal;
     expect(cake).toMatchObject({ total: exactly(329), complete: false, unknown: ["lemon"] });
+    const peeled = { ...lemon, parts: [{ ...part("zest", "6 g"), nutrients: energy(50)! }] };
+    const known = planNutrition(
+      scaled(bundle([meal("m", [line("94 g", "barley"), line("6 g", of("lemon", "zest"))])], [], [barley, peeled])),
+      1,
+    ).plan.nutrients.energyKcal;
+    expect(known).toMatchObject({ total: exactly(332), complete: true, unknown: [] });
   });
 });

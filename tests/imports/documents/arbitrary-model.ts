@@ -87,6 +87,7 @@ export const food: fc.Arbitrary<Food> = ownMeasures.chain((measures) =>
           source,
           keepsAs: slug,
           keeping: fc.array(keeping, { minLength: 1, maxLength: 2 }),
+          nutrients: fc.record({ per100g: fc.record({ proteinG: amountNumber }), source }),
         },
         { requiredKeys: ["name", "perPiece", "after", "source"] },
       ),
