@@ -73,7 +73,7 @@ describeOnBothDatabases("importing from the command line", (open) => {
   });
 
   it("ends with 1 where a limit of the feed stops it, and loads it by force", async () => {
-    const file = await prices("tuesday.csv", ...list("9.50"));
+    const file = await prices("tuesday.csv", ...list("4.50"));
     const stopped = await runCliJson(["import", "corner-shop", file], operator);
     expect([stopped.exit, stopped.answer.problems.map(({ code }) => code)]).toEqual([1, ["LIMIT_PASSED"]]);
     expect(stopped.answer.result).toMatchObject({ state: "STOPPED" });
