@@ -1,4 +1,10 @@
-import type { ImportReport, ReportedChange, ReportedDifference, ReportedRow } from "../domain/model/import-report.js";
+import type {
+  ImportReport,
+  ReportedChange,
+  ReportedDifference,
+  ReportedRow,
+  RowWarning,
+} from "../domain/model/import-report.js";
 import { markdownText } from "./markdown-text.js";
 import { problemText } from "./problem-text.js";
 
@@ -37,6 +43,7 @@ export function importReportMarkdown(report: ImportReport): string {
         "Why",
         report.problems.map((problem) => `- ${markdownText(problemText(problem))}`),
       ),
+      ...part("Taken, and to be mended", report.warnings.map(warningText)),
       ...part("What changes for readers", report.changes.map(changeText), report.moreChanges),
       ...part("Put aside", report.rows.map(rowText), report.moreRows),
     ].join("\n\n") + "\n"
@@ -54,6 +61,9 @@ function changeText({ what, isNew, differences, superseded }: ReportedChange): s
 
 const differenceText = ({ what, before, after }: ReportedDifference): string =>
   markdownText(`${what}: ${before ?? "nothing"} → ${after ?? "nothing"}`);
+
+const warningText = ({ line, part: at, problem }: RowWarning): string =>
+  `- line ${line}${at === 0 ? "" : `, part ${at + 1}`}: ${markdownText(problemText(problem))}`;
 
 const rowText = ({ line, part: at, problems, isSettled }: ReportedRow): string =>
   `- line ${line}${at === 0 ? "" : `, part ${at + 1}`}${isSettled ? " (settled)" : ""}: ${problems.map((problem) => markdownText(problemText(problem))).join(" ")}`;

@@ -1,5 +1,6 @@
 import type { Pack } from "../domain/model/food.js";
 import type { Problem } from "../domain/problem.js";
+import type { RowWarning } from "../domain/model/import-report.js";
 import type { Page, PageRequest } from "./data.js";
 
 export type FeedKind = "CATALOGUE" | "DOCUMENTS" | "FOODS" | "PRICES" | "RECIPES";
@@ -52,6 +53,8 @@ export interface ImportRun extends RunCounts {
   readonly lastLine: number;
   /** Why it stopped or failed; while it waits for its file, why that could not be had. */
   readonly problems: readonly Problem[];
+  /** What is to be said of rows that were taken all the same; the first of them. */
+  readonly warnings: readonly RowWarning[];
   /** How often its file could not be had for a passing reason. */
   readonly fetchesFailed: number;
   /** While it waits: not taken up before; null: at once. */
@@ -175,6 +178,7 @@ export interface RunChunk extends RunCounts {
   readonly lastLine: number;
   readonly quarantine: readonly Omit<QuarantinedRow, "settledAt">[];
   readonly changes: readonly ImportChange[];
+  readonly warnings?: readonly RowWarning[];
 }
 
 export interface RunEnd {

@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Problem } from "../domain/problem.js";
 import { Prisma } from "./generated/client.js";
 import type { ImportChange, ImportRun, ImportRunData, QuarantinedRow, RunChunk, RunEnd } from "./import-data.js";
+import type { RowWarning } from "../domain/model/import-report.js";
 import { isId } from "./keys.js";
 import { instantKey, readPage } from "./read-page.js";
 import type { Db, Session } from "./session.js";
@@ -11,7 +12,7 @@ import { tellOfEndedRun } from "./webhook-deliveries.js";
 const runColumns = Prisma.sql`r.id, r.feed_id AS feed, r.file_id AS file, r.kind::text, r.state::text, r.asked_by AS "askedBy",
   r.force, r.undoes, r.created_at AS "createdAt", r.started_at AS "startedAt", r.ended_at AS "endedAt",
   r.heartbeat_at AS "heartbeatAt", r.rows_read AS read, r.last_line AS "lastLine", r.created, r.changed, r.unchanged,
-  r.quarantined, r.repeated, r.problems, r.fetches_failed AS "fetchesFailed", r.due_at AS "dueAt"`;
+  r.quarantined, r.repeated, r.problems, r.warnings, r.fetches_failed AS "fetchesFailed", r.due_at AS "dueAt"`;
 
 const rowColumns = Prisma.sql`q.line, q.part, q.raw, q.problems, q.offer, q.settled_at AS "settledAt"`;
 
@@ -177,9 +178,25 @@ const countColumns = (counts: RunEnd["counts"]) => {
   return { rowsRead: read, ...others };
 };
 
+/** The most rows of one import that are kept to be warned of, and as many again: a file that spells one word wrong does so in each. */
+const mostWarnings = 200;
+
+const shownWarning = ({ line, part, problem }: RowWarning) => ({ line, part, problem: shownProblem(problem) });
+
 /** Inside a transaction. */
 async function advance(db: Db, id: string, worker: string, chunk: RunChunk): Promise<boolean> {
-  const { read, created, changed, unchanged, quarantined, repeated, lastLine, quarantine, changes } = chunk;
+  const {
+    read,
+    created,
+    changed,
+    unchanged,
+    quarantined,
+    repeated,
+    lastLine,
+    quarantine,
+    changes,
+    warnings = [],
+  } = chunk;
   const { count } = await db.importRun.updateMany({
     where: running(id, worker),
     data: {
@@ -197,6 +214,12 @@ async function advance(db: Db, id: string, worker: string, chunk: RunChunk): Pro
     const rows = JSON.stringify(quarantineRows(id, quarantine));
     await db.$executeRaw`
       INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, ${rows}::jsonb)`;
+  }
+  if (warnings.length > 0) {
+    const added = JSON.stringify(warnings.slice(0, mostWarnings).map(shownWarning));
+    await db.$executeRaw`
+      UPDATE import_runs SET warnings = warnings || ${added}::jsonb
+      WHERE id = ${id}::uuid AND jsonb_array_length(warnings) < ${mostWarnings}`;
   }
   if (changes.length > 0) {
     const rows = JSON.stringify(changes.map(({ key, before, after }) => ({ run_id: id, key, before, after })));

@@ -4,7 +4,8 @@ import { ok, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, OwnedSlug } from "./deps.js";
-import { gatherPlan, placesIn } from "./gather-plan.js";
+import { listsOfToday } from "./gather-known.js";
+import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules } from "./guide-storage.js";
 import { readRegion } from "./read-region.js";
@@ -42,6 +43,9 @@ export async function checkDraft(
     problems: problems.map(places.problem),
     findings: [],
   });
+  const unknown = unknownCodesIn(gathered, await listsOfToday(deps, []));
+  // These have their places already.
+  if (unknown.length > 0) return { version: draft.version, problems: unknown, findings: [] };
   const problems = checkBundle(bundle);
   if (problems.length > 0) return ok(refused(problems));
   const rules = await rulesToday(deps);

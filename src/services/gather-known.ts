@@ -29,12 +29,15 @@ export async function gatherKnown(
     ...found.map(({ ndbNo }) => ndbNo),
     ...documents.flatMap((document) => (document.kind === "food" ? [document.usda] : [])),
   ]);
-  return { foods: found.map(inherit), components, inherit, codes: await listsOfToday(deps, documents) };
+  return { foods: found.map(inherit), components, inherit, codes: await listsOfToday(deps, numbersIn(documents)) };
 }
 
-/** The closed lists of today, with those numbers of the open table that the documents name and it has. */
-export async function listsOfToday(deps: RuleDeps, documents: readonly AnyDocument[]): Promise<CodeLists> {
-  const named = documents.flatMap((document) => (document.kind === "food" ? (document.usda ?? []) : []));
+/** The numbers of the open table that documents name. */
+export const numbersIn = (documents: readonly AnyDocument[]): readonly string[] =>
+  documents.flatMap((document) => (document.kind === "food" ? (document.usda ?? []) : []));
+
+/** The closed lists of today, with those of some numbers of the open table that it has. */
+export async function listsOfToday(deps: RuleDeps, named: readonly string[]): Promise<CodeLists> {
   const rows = named.length === 0 ? [] : await findCatalogueFoods(deps, [...new Set(named)]);
   const known = new Set(rows.flatMap((entry) => entry?.row.ndbNo ?? []));
   return { ...codeListsOf(await rulesToday(deps)), "usda-number": numbersThatAre((ndbNo) => known.has(ndbNo)) };

@@ -3,6 +3,9 @@ import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../domain/plan/bundle-of.js";
 import type { PlacedFinding, Finding } from "../domain/plan/finding.js";
 import type { Path, Problem, TextPlace } from "../domain/problem.js";
+import type { CodeLists } from "../domain/model/code-lists.js";
+import { checkCodes } from "../imports/documents/check-codes.js";
+import { placedProblem } from "../imports/documents/placed-problem.js";
 import { locatePath, type ResolvedValues } from "../imports/documents/locate-problem.js";
 import { readDocuments, type ReadDocument } from "../imports/documents/read-documents.js";
 import type { Data, Draft, DraftDocument, OwnedSlug } from "./deps.js";
@@ -63,6 +66,18 @@ export function placesIn({ draft, components }: GatheredPlan): {
       return found === null ? finding : { ...finding, place: found.place };
     },
   };
+}
+
+/** The codes of its drafts that no list has, at their places: drafts saved before the lists were closed may hold some. */
+export function unknownCodesIn({ draft, components }: GatheredPlan, lists: CodeLists): readonly Problem[] {
+  const read = [
+    readBack(planDocument(draft), `plan ${draft.value.slug}`),
+    ...components.map((each) => readBack(componentDocument(each), `component ${each.value.slug}`)),
+  ];
+  return checkCodes(
+    read.filter((each) => each !== null),
+    lists,
+  ).map(placedProblem);
 }
 
 /** null: this version of the program reads the text no more; then nothing can be shown in it. */

@@ -15,11 +15,17 @@ export type Verdict =
 /** Rows looked at with one read of what is there. */
 const batchSize = 200;
 
+export interface HowTaken {
+  readonly publishes: boolean;
+  /** A person has looked at the rows, and is not to misspell a code. */
+  readonly answeredFor: boolean;
+}
+
 /** Says of every row, in the order they are to be loaded, what loading it would do; nothing is written. */
 export async function judgeDrafts(
   deps: RuleDeps,
   publisher: string,
-  publishes: boolean,
+  { publishes, answeredFor }: HowTaken,
   rows: DraftRows,
 ): Promise<readonly Verdict[]> {
   const { data } = deps;
@@ -45,7 +51,7 @@ export async function judgeDrafts(
         const isSame = draft?.text === state.text;
         const verdict = isSame
           ? judgeSame(state, file, publishes, published !== null)
-          : await judgeText(deps, publisher, state, file, draft !== null);
+          : await judgeText(deps, publisher, state, file, draft !== null, answeredFor);
         note(file, state, verdict);
         verdicts.push(verdict);
       }
@@ -86,6 +92,7 @@ async function judgeText(
   text: NewText,
   { components, aside }: FileSoFar,
   isThere: boolean,
+  answeredFor: boolean,
 ): Promise<Verdict> {
   const missing = componentsOf(text).filter((each) => aside.has(each));
   if (missing.length > 0) {
@@ -100,7 +107,7 @@ async function judgeText(
   );
   // A feed's unknown code is kept and told of, so that a night's import goes on; whoever reads it takes it at its strictest.
   const { problems: all } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
-  const problems = all.filter(({ problem }) => problem.code !== "UNKNOWN_CODE");
+  const problems = all.filter(({ problem }) => answeredFor || problem.code !== "UNKNOWN_CODE");
   if (problems.length > 0) {
     const placed = problems.map((problem) => placedInFile(placedProblem(problem), text.firstLine));
     return { kind: "QUARANTINED", problems: placed, offer: text.offer };

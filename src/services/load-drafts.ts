@@ -1,8 +1,14 @@
 import { ok, type Problem } from "../domain/problem.js";
 import type { ImportChange, RunChunk } from "../persistence/import-data.js";
+import type { CodeLists } from "../domain/model/code-lists.js";
+import type { RowWarning } from "../domain/model/import-report.js";
+import { checkCodes } from "../imports/documents/check-codes.js";
+import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { Deps, DraftText } from "./deps.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
+import { listsOfToday } from "./gather-known.js";
 import { judgeDrafts, type Verdict } from "./judge-drafts.js";
+import { isMended } from "./mended-row.js";
 import { countsOf, noCounts, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 import { storeDraft } from "./store-draft.js";
 
@@ -16,7 +22,12 @@ const chunkSize = 200;
  */
 export async function loadDrafts(deps: Deps, job: RunningImport, publisher: string, rows: DraftRows): Promise<Loaded> {
   const { run, worker, settings } = job;
-  const verdicts = await judgeDrafts(deps, publisher, settings.publish, rows);
+  const verdicts = await judgeDrafts(
+    deps,
+    publisher,
+    { publishes: settings.publish, answeredFor: isMended(job) },
+    rows,
+  );
   const count = (...kinds: readonly Verdict["kind"][]) => verdicts.filter(({ kind }) => kinds.includes(kind)).length;
   const changed = count("CHANGED", "PUBLISH");
   const unchanged = count("UNCHANGED");
@@ -34,14 +45,15 @@ export async function loadDrafts(deps: Deps, job: RunningImport, publisher: stri
     if (!(await deps.data.importRuns.advance(run.id, worker, chunk))) throw new RunLost(run.id);
     chunk = emptyChunk();
   };
+  const lists = await listsOfToday(deps, []);
   let step = 0;
   for await (const row of rows()) {
     step += 1;
     const verdict = verdicts[step - 1];
     if (verdict === undefined) throw new Error("a file has more rows than before");
     if (step <= run.lastLine) continue;
-    const next = after(chunk, step);
     const { state } = row;
+    const next = after(chunk, step, verdict.kind === "QUARANTINED" ? [] : warningsOf(row, lists));
     if (
       state.kind === "TEXT" &&
       verdict.kind !== "QUARANTINED" &&
@@ -66,7 +78,22 @@ export async function loadDrafts(deps: Deps, job: RunningImport, publisher: stri
 
 const emptyChunk = (): RunChunk => ({ ...noCounts, lastLine: 0, quarantine: [], changes: [] });
 
-const after = (chunk: RunChunk, step: number): RunChunk => ({ ...chunk, read: chunk.read + 1, lastLine: step });
+const after = (chunk: RunChunk, step: number, warnings: readonly RowWarning[]): RunChunk => ({
+  ...chunk,
+  read: chunk.read + 1,
+  lastLine: step,
+  warnings: [...(chunk.warnings ?? []), ...warnings],
+});
+
+/** A feed's codes that no list has: kept as they are, told of, and read at their strictest. */
+const warningsOf = ({ line, part, state }: DraftRow, lists: CodeLists): readonly RowWarning[] =>
+  state.kind !== "TEXT"
+    ? []
+    : checkCodes([state.read], lists).map((problem) => ({
+        line,
+        part,
+        problem: placedInFile(placedProblem(problem), state.firstLine),
+      }));
 
 const quarantining = (
   chunk: RunChunk,

@@ -25,6 +25,8 @@ export interface ComparedRows<T> {
   readonly known: number;
   /** Rows that read well and cannot be taken all the same. */
   readonly refused: ReadonlyMap<T, readonly Problem[]>;
+  /** Rows that are taken all the same, and what is to be said of them. */
+  readonly warnings?: ReadonlyMap<T, readonly Problem[]>;
   readonly changes: readonly ImportChange[];
   readonly save: () => Promise<void>;
 }
@@ -90,7 +92,7 @@ async function compareChunk<T>(
   last: ReadonlyMap<string, number>,
 ) {
   const read = rows.flatMap((row) => (row.ok && last.get(keyOf(row.value)) === row.line ? [row.value] : []));
-  const { created, changed, known, refused, changes, save } = await compare(data, read);
+  const { created, changed, known, refused, warnings, changes, save } = await compare(data, read);
   const quarantine = rows.flatMap((row) => {
     const problems = row.ok ? refused.get(row.value) : row.problems;
     return problems === undefined ? [] : [{ line: row.line, part: 0, raw: row.raw, problems, offer: null }];
@@ -102,6 +104,9 @@ async function compareChunk<T>(
     repeated: rows.length - quarantine.length - (read.length - refused.size),
     lastLine: rows.at(-1)?.line ?? 0,
     ...{ quarantine, changes },
+    warnings: rows.flatMap((row) =>
+      row.ok ? (warnings?.get(row.value) ?? []).map((problem) => ({ line: row.line, part: 0, problem })) : [],
+    ),
   };
   return { chunk, known, save };
 }

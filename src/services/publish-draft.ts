@@ -1,8 +1,10 @@
 import { failed, ok, type Result } from "../domain/problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "./deps.js";
-import { gatherPlan, placesIn } from "./gather-plan.js";
+import { listsOfToday } from "./gather-known.js";
+import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
 import { publishPlan } from "./publish-plan.js";
+import type { TextsToSave } from "./save-documents.js";
 import { write, type Written } from "./write.js";
 
 export interface PublishInput {
@@ -30,7 +32,7 @@ export async function publishDraft(deps: Deps, caller: Caller, input: PublishInp
   return write(
     deps,
     { caller, scope: "PUBLISH", publisher, action: "PUBLISH_PLAN", idempotencyKey, input: { slug, expectedVersion } },
-    (inside) => freezeDraft(inside, input, null),
+    (inside) => freezeDraft(inside, input, null, "REFUSED"),
   );
 }
 
@@ -39,6 +41,7 @@ export async function freezeDraft(
   deps: Deps,
   { publisher, slug, expectedVersion }: PublishInput,
   changeNote: string | null,
+  codes: TextsToSave["codes"],
 ): Promise<Result<Written<PublishedDraft>>> {
   const { data } = deps;
   await data.publishers.lock(publisher);
@@ -49,6 +52,8 @@ export async function freezeDraft(
     const path = ["input", "expectedVersion"];
     return failed([{ code: "STALE_DRAFT", path, draft: "PLAN", slug, expected: expectedVersion, actual: version }]);
   }
+  const unknown = codes === "KEPT" ? [] : unknownCodesIn(gathered, await listsOfToday(deps, []));
+  if (unknown.length > 0) return failed(unknown);
   const [before] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
   const published = await publishPlan(deps, gathered.bundle, changeNote);
   if (!published.ok) return failed(published.problems.map(placesIn(gathered).problem));

@@ -41,7 +41,7 @@ export async function reportImport(deps: Deps, { run, feed }: FoundImport): Prom
 /** An import without what it did. */
 export const summaryOf = ({ run, feed }: FoundImport) => ({
   ...{ feed: feed.slug, publisher: feed.publisher, run: run.id, kind: run.kind, state: run.state },
-  ...{ endedAt: run.endedAt, counts: countsOf(run), problems: run.problems },
+  ...{ endedAt: run.endedAt, counts: countsOf(run), problems: run.problems, warnings: run.warnings },
 });
 
 async function reportedChange(

@@ -3,7 +3,7 @@ import { checkDocuments } from "../imports/documents/check-documents.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "./deps.js";
-import { listsOfToday } from "./gather-known.js";
+import { listsOfToday, numbersIn } from "./gather-known.js";
 import { readTexts, type GivenText } from "./read-texts.js";
 import { write } from "./write.js";
 
@@ -38,10 +38,7 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
       if (!read.ok) return read;
       const foods = read.value.documents.filter(({ document }) => document.kind === "food");
       const others = read.value.documents.filter(({ document }) => document.kind !== "food");
-      const codes = await listsOfToday(
-        inside,
-        foods.map(({ document }) => document),
-      );
+      const codes = await listsOfToday(inside, numbersIn(foods.map(({ document }) => document)));
       const known = { foods: [], components: [], codes };
       const { resolved, problems } = checkDocuments({ ...read.value, documents: foods }, known);
       const refused: readonly Problem[] = [

@@ -73,7 +73,7 @@ export async function storeDraft(
       let isPublished = false;
       if (settings.publish && draft === "PLAN" && version !== null) {
         const [inForce] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
-        const frozen = await freezeDraft(inside, { publisher, slug, expectedVersion: version }, null);
+        const frozen = await freezeDraft(inside, { publisher, slug, expectedVersion: version }, null, "KEPT");
         if (!frozen.ok) return failed(frozen.problems);
         const { created, revision } = frozen.value.value;
         if (created) {

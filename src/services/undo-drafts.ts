@@ -131,7 +131,7 @@ async function retell(
   if (inForce?.revision !== revision) return false;
   const [version] = await data.drafts.versions([{ kind: "PLAN", publisher, slug }]);
   if (change.before !== null && isDraftBack && version !== null && version !== undefined) {
-    const frozen = await freezeDraft(deps, { publisher, slug, expectedVersion: version }, undoneNote);
+    const frozen = await freezeDraft(deps, { publisher, slug, expectedVersion: version }, undoneNote, "KEPT");
     if (frozen.ok && frozen.value.value.created) {
       subjects.push(...[frozen.value.subject].flat());
       return true;

@@ -3,10 +3,11 @@ import type { FeedKind, RunKind } from "../../src/persistence/import-data.js";
 import type { Caller } from "../../src/services/actor.js";
 import type { Deps } from "../../src/services/deps.js";
 import { feedSettingsSchema } from "../../src/services/feed-settings.js";
+import { loadShippedRules } from "../../src/services/load-rule-set.js";
 import { settleRow } from "../../src/services/settle-row.js";
 import { runImports } from "../../src/services/run-imports.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../kit/databases.js";
-import { demo } from "../graphql/open-test-app.js";
+import { demo, rules } from "../graphql/open-test-app.js";
 
 const clock = () => new Date("2026-03-01T04:00:00Z");
 const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
@@ -18,7 +19,9 @@ async function* bytesOf(text: string): AsyncGenerator<Uint8Array> {
 async function opened(open: () => Promise<TestDatabase>): Promise<Deps> {
   const { data } = await open();
   await data.foods.save(demo.foods);
-  return { data, clock, log, knownRules: new Map() };
+  const deps: Deps = { data, clock, log, knownRules: new Map() };
+  await loadShippedRules(deps, rules);
+  return deps;
 }
 
 interface Asked {

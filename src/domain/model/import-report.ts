@@ -18,6 +18,13 @@ export interface ReportedChange {
   readonly superseded: string | null;
 }
 
+/** A row that was taken although something is wrong with it, such as a code that no list has. `part`: from 0. */
+export interface RowWarning {
+  readonly line: number;
+  readonly part: number;
+  readonly problem: Problem;
+}
+
 export interface ReportedRow {
   readonly line: number;
   readonly part: number;
@@ -48,6 +55,7 @@ export interface ImportReport {
   /** The first of them. */
   readonly changes: readonly ReportedChange[];
   readonly moreChanges: boolean;
+  readonly warnings: readonly RowWarning[];
   readonly rows: readonly ReportedRow[];
   readonly moreRows: boolean;
 }

@@ -52,6 +52,14 @@ export const importReportSchema = named(
       "What it changed for readers, or in a dry run would; the first 200.",
     ),
     moreChanges: z.boolean().describe("There are more changes."),
+    warnings: list(
+      z.object({
+        line: count("The line it begins on."),
+        part: count("From 0: several recipes may begin on one line."),
+        problem: warningSchema.describe("What is wrong with it."),
+      }),
+      "Rows that were taken although something is wrong with them, such as a code that no list has; the first of them.",
+    ),
     rows: list(
       z.object({
         line: count("The line it begins on."),
@@ -141,6 +149,7 @@ export const importReportJson = (report: ImportReport): Json<typeof importReport
   fileName: report.fileName,
   changes: report.changes,
   moreChanges: report.moreChanges,
+  warnings: report.warnings.map(({ line, part, problem }) => ({ line, part, problem: problemJson(problem) })),
   rows: report.rows.map(({ line, part, problems, isSettled }) => ({
     ...{ line, part, isSettled },
     problems: problems.map(problemJson),

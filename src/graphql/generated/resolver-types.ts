@@ -1340,6 +1340,8 @@ export type ImportReport = {
   readonly moreChanges: Scalars['Boolean']['output'];
   /** The import. */
   readonly run: ImportRun;
+  /** Rows that were taken although something is wrong with them, such as a code that no closed list has; the first of them. Safety reads such a code at its strictest. */
+  readonly warnings: ReadonlyArray<RowWarning>;
 };
 
 /** One import of a file. */
@@ -3015,6 +3017,17 @@ export type RoutesInput = {
   readonly mode: RouteMode;
 };
 
+/** A row of a file that was taken although something is wrong with it. */
+export type RowWarning = {
+  readonly __typename?: 'RowWarning';
+  /** The line it begins on, from 1. */
+  readonly line: Scalars['Int']['output'];
+  /** From 0: several recipes may begin on one line. */
+  readonly part: Scalars['Int']['output'];
+  /** What is wrong with it, and what it may have meant. */
+  readonly problem: Problem;
+};
+
 /** A file of published rules. */
 export type RuleFileInput = {
   /** Its name, to tell where a problem is. */
@@ -4034,7 +4047,7 @@ export type ResolversTypes = {
   ImportChange: ResolverTypeWrapper<ImportChange>;
   ImportCounts: ResolverTypeWrapper<ImportCounts>;
   ImportDifference: ResolverTypeWrapper<ImportDifference>;
-  ImportReport: ResolverTypeWrapper<Omit<ImportReport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
+  ImportReport: ResolverTypeWrapper<Omit<ImportReport, 'run' | 'warnings'> & { run: ResolversTypes['ImportRun'], warnings: ReadonlyArray<ResolversTypes['RowWarning']> }>;
   ImportRun: ResolverTypeWrapper<ImportRunParent>;
   ImportRunConnection: ResolverTypeWrapper<Omit<ImportRunConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ImportRunEdge']> }>;
   ImportRunEdge: ResolverTypeWrapper<Omit<ImportRunEdge, 'node'> & { node: ResolversTypes['ImportRun'] }>;
@@ -4109,6 +4122,7 @@ export type ResolversTypes = {
   RouteKind: RouteKind;
   RouteMode: RouteMode;
   RoutesInput: RoutesInput;
+  RowWarning: ResolverTypeWrapper<Omit<RowWarning, 'problem'> & { problem: ResolversTypes['Problem'] }>;
   RuleFileInput: RuleFileInput;
   RuleReach: RuleReach;
   RuleScope: ResolverTypeWrapper<RuleScope>;
@@ -4251,7 +4265,7 @@ export type ResolversParentTypes = {
   ImportChange: ImportChange;
   ImportCounts: ImportCounts;
   ImportDifference: ImportDifference;
-  ImportReport: Omit<ImportReport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
+  ImportReport: Omit<ImportReport, 'run' | 'warnings'> & { run: ResolversParentTypes['ImportRun'], warnings: ReadonlyArray<ResolversParentTypes['RowWarning']> };
   ImportRun: ImportRunParent;
   ImportRunConnection: Omit<ImportRunConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ImportRunEdge']> };
   ImportRunEdge: Omit<ImportRunEdge, 'node'> & { node: ResolversParentTypes['ImportRun'] };
@@ -4309,6 +4323,7 @@ export type ResolversParentTypes = {
   Route: RouteParent;
   RouteChoiceInput: RouteChoiceInput;
   RoutesInput: RoutesInput;
+  RowWarning: Omit<RowWarning, 'problem'> & { problem: ResolversParentTypes['Problem'] };
   RuleFileInput: RuleFileInput;
   RuleScope: RuleScope;
   RuleSet: RuleSetSummary;
@@ -4832,6 +4847,7 @@ export type ImportReportResolvers<ContextType = Context, ParentType extends Reso
   markdown: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   moreChanges: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   run: Resolver<ResolversTypes['ImportRun'], ParentType, ContextType>;
+  warnings: Resolver<ReadonlyArray<ResolversTypes['RowWarning']>, ParentType, ContextType>;
 };
 
 export type ImportRunResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportRun'] = ResolversParentTypes['ImportRun']> = {
@@ -5206,6 +5222,12 @@ export type RouteResolvers<ContextType = Context, ParentType extends ResolversPa
   lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+};
+
+export type RowWarningResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RowWarning'] = ResolversParentTypes['RowWarning']> = {
+  line: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  part: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  problem: Resolver<ResolversTypes['Problem'], ParentType, ContextType>;
 };
 
 export type RuleScopeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RuleScope'] = ResolversParentTypes['RuleScope']> = {
@@ -5603,6 +5625,7 @@ export type Resolvers<ContextType = Context> = {
   RemoveFeedPayload: RemoveFeedPayloadResolvers<ContextType>;
   RevokeTokenPayload: RevokeTokenPayloadResolvers<ContextType>;
   Route: RouteResolvers<ContextType>;
+  RowWarning: RowWarningResolvers<ContextType>;
   RuleScope: RuleScopeResolvers<ContextType>;
   RuleSet: RuleSetResolvers<ContextType>;
   SaveDocumentsPayload: SaveDocumentsPayloadResolvers<ContextType>;

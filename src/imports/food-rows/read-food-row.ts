@@ -3,6 +3,7 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { nutrientKeys } from "../documents/food-schema.js";
 import { readDocumentValue } from "../documents/read-documents.js";
 import { resolveDocuments } from "../documents/resolve-documents.js";
+import type { WrittenCode } from "../documents/written-codes.js";
 import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import { spreadsheetDate } from "../tables/spreadsheet-date.js";
@@ -22,6 +23,8 @@ export interface FoodRowOptions {
 export interface FoodRow {
   readonly food: Food;
   readonly given: ReadonlySet<string>;
+  /** The codes it has written, each under the name of its column. */
+  readonly codes: readonly WrittenCode[];
 }
 
 const nutrientColumns = Object.values(nutrientKeys);
@@ -71,7 +74,8 @@ export function foodRowReader(options: FoodRowOptions): (cells: Cells) => Result
     const faults = [...read.problems, ...found].map(({ problem }) => ({ ...problem, path: [columnOf(problem.path)] }));
     const [food] = foods;
     if (faults.length > 0 || food === undefined) return failed(faults);
-    return ok({ food: food.value, given: new Set(columnNames.filter((column) => cells.get(column) !== "")) });
+    const codes = food.read.codes.map((code) => ({ ...code, path: [columnOf(code.path)] }));
+    return ok({ food: food.value, given: new Set(columnNames.filter((column) => cells.get(column) !== "")), codes });
   };
 }
 
