@@ -45,7 +45,7 @@ export async function checkDraft(
   });
   const unknown = unknownCodesIn(gathered, await listsOfToday(deps, []));
   // These have their places already.
-  if (unknown.length > 0) return { version: draft.version, problems: unknown, findings: [] };
+  if (unknown.length > 0) return ok({ version: draft.version, problems: unknown, findings: [] });
   const problems = checkBundle(bundle);
   if (problems.length > 0) return ok(refused(problems));
   const rules = await rulesToday(deps);
