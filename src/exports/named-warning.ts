@@ -20,5 +20,5 @@ export function namedWarning(warning: Warning, { thing, meal }: WarningNames): W
       return typeof slug === "string" ? [[key, name(slug)] as [string, string]] : [];
     });
   const named = { ...warning, ...Object.fromEntries([...renamed(things, thing), ...renamed(meals, meal)]), path: [] };
-  return named.code === "BUY_LATER" ? { ...named, meals: named.meals.map(meal) } : named;
+  return "meals" in named ? { ...named, meals: named.meals.map(meal) } : named;
 }

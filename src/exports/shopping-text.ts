@@ -79,7 +79,8 @@ function partOfPieces(part: string, amount: BaseAmount | null, food: Food, reade
 }
 
 /** Whatever takes it may be left out. */
-const isOptional = ({ uses }: ShoppingLine): boolean => uses.length > 0 && uses.every(({ optional }) => optional);
+export const isOptional = ({ uses }: ShoppingLine): boolean =>
+  uses.length > 0 && uses.every(({ optional }) => optional);
 
 /** What is on hand is enough. */
 export const isCovered = ({ onHand, toBuy }: ShoppingLine): boolean =>

@@ -39,6 +39,9 @@ const gathered: { readonly [C in WarningCode]?: Gathered<C> } = {
     text: (all) =>
       `On hand and not taken off, because ${missingWords(all[0].missing)} is not known: ${each(all, ({ item }) => item)}.`,
   },
+  ON_HAND_TOO_OLD: {
+    text: (all) => `On hand, past its date and not counted: ${each(all, ({ item, useBy }) => `${item} (${useBy})`)}.`,
+  },
   ON_HAND_NOT_NEEDED: { text: (all) => `On hand and not needed here: ${each(all, ({ item }) => item)}.` },
   DIET_NOT_MET: {
     apart: ({ diet, known }) => `${diet} ${known}`,

@@ -20,7 +20,7 @@ const smallCount = ({ low, high }: BaseAmount, { measures }: MeasureFacts): OnLa
   const smaller = measures.find(
     ({ name, pieces }) => name !== "piece" && pieces !== null && pieces > 0 && pieces < HALF,
   );
-  if (smaller?.pieces == null) return null;
+  if (smaller === undefined || smaller.pieces === null) return null;
   const { pieces, name } = smaller;
   return { scales: [countedIn(ownMeasureRef(name))], low: low / pieces, high: high / pieces };
 };

@@ -4,6 +4,8 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList, Use } from "../../domain/plan/scaled.js";
 import { foodNameFor } from "../food-name.js";
+import { takenText } from "../packs-text.js";
+import { isOptional } from "../shopping-text.js";
 import { showAmount, showWritten } from "../shown-amount.js";
 import { amountSchema, moneySchema, sourceSchema } from "./amount.js";
 import { costSchema } from "./cost.js";
@@ -39,6 +41,7 @@ export const useSchema = named(
     part: text("The part of the food it takes; `amount` then counts the pieces it needs.").nullable(),
     asWritten: text("The line in the writer's own words."),
     amount: amountSchema.nullable().describe("How much, in the unit of the need. Null: to taste."),
+    optional: z.boolean().describe("The line that takes it may be left out."),
   }),
 );
 
@@ -70,6 +73,10 @@ export const shoppingLineSchema = named(
       "What is left of the pieces that parts are taken from, such as the yolks of a meringue.",
     ),
     open: z.boolean().describe("Some use asks for an amount to taste, or for an open extra."),
+    optional: z.boolean().describe("Every line that takes it may be left out."),
+    toTake: text(
+      "What to take from the shelf, ready to show: packs, or the amount itself, of pieces whole ones. Null: nothing, or nobody can say how much.",
+    ).nullable(),
   }),
 );
 
@@ -107,13 +114,14 @@ export const packJson = (pack: Pack, food: Food): Json<typeof packSchema> => ({
   source: pack.source,
 });
 
-const useJson = ({ bundle, meal, component, part, asWritten, amount }: Use, food: Food, reader: Reader) => ({
+const useJson = ({ bundle, meal, component, part, asWritten, amount, optional }: Use, food: Food, reader: Reader) => ({
   plan: { publisher: bundle.plan.publisher, slug: bundle.plan.slug, title: bundle.plan.title },
   meal: meal && { kind: "MEAL" as const, slug: meal.slug, name: meal.title },
   component: component && { kind: "COMPONENT" as const, slug: component.slug, name: component.title },
   part,
   asWritten,
   amount: amount && showAmount(amount, food, reader),
+  optional,
 });
 
 const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"][number] => {
@@ -130,6 +138,8 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
     // The food's own words and densities are those of whole pieces.
     partsOver: partsOver.map((over) => ({ ...over, amount: over.amount && showAmount(over.amount, noFacts, reader) })),
     open,
+    optional: isOptional(line),
+    toTake: takenText(line, reader),
   };
 };
 

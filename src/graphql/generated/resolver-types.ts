@@ -3413,10 +3413,14 @@ export type ShoppingLine = {
   readonly onHand: Maybe<Amount>;
   /** Some use asks for an amount to taste, or for an open extra. */
   readonly open: Scalars['Boolean']['output'];
+  /** Every line that takes it may be left out. */
+  readonly optional: Scalars['Boolean']['output'];
   /** What is left of the pieces that parts are taken from, such as the yolks of a meringue. Empty where no part is used. */
   readonly partsOver: ReadonlyArray<PartOver>;
   /** How much the packs must cover. */
   readonly toBuy: Maybe<Amount>;
+  /** What to take from the shelf, ready to show: packs, or the amount itself, of pieces whole ones. Null: nothing, or nobody can say how much. */
+  readonly toTake: Maybe<Scalars['String']['output']>;
   /** Who takes how much of it. */
   readonly uses: ReadonlyArray<Use>;
 };
@@ -3666,6 +3670,8 @@ export type Use = {
   readonly component: Maybe<Component>;
   /** The meal, if a meal takes it. */
   readonly meal: Maybe<Meal>;
+  /** The line that takes it may be left out. */
+  readonly optional: Scalars['Boolean']['output'];
   /** The part of the food it takes; `amount` then counts the pieces it needs. */
   readonly part: Maybe<Scalars['String']['output']>;
   /** The plan. */
@@ -5362,8 +5368,10 @@ export type ShoppingLineResolvers<ContextType = Context, ParentType extends Reso
   need: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   onHand: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   open: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  optional: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   partsOver: Resolver<ReadonlyArray<ResolversTypes['PartOver']>, ParentType, ContextType>;
   toBuy: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
+  toTake: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   uses: Resolver<ReadonlyArray<ResolversTypes['Use']>, ParentType, ContextType>;
 };
 
@@ -5445,6 +5453,7 @@ export type UseResolvers<ContextType = Context, ParentType extends ResolversPare
   asWritten: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
   meal: Resolver<Maybe<ResolversTypes['Meal']>, ParentType, ContextType>;
+  optional: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
 };

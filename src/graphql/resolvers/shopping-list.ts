@@ -1,5 +1,5 @@
 import type { PlanBundle } from "../../domain/model/plan.js";
-import { showAmount } from "../../services/show-amount.js";
+import { isOptional, showAmount, takenText } from "../../services/show-amount.js";
 import type { FrozenPlan } from "../frozen-plan.js";
 import type {
   PackCountResolvers,
@@ -46,6 +46,8 @@ export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, Shopping
     // The food's own words and densities are those of whole pieces.
     line.partsOver.map((over) => ({ ...over, amount: over.amount && showAmount(over.amount, noFacts, show) })),
   open: ({ line }) => line.open,
+  optional: ({ line }) => isOptional(line),
+  toTake: ({ line, show }) => takenText(line, show),
 };
 
 export const packCountResolvers: FieldsBeyond<PackCountResolvers, PackCountParent> = {
@@ -59,6 +61,7 @@ export const useResolvers: FieldsBeyond<UseResolvers, UseParent> = {
   part: ({ use }) => use.part,
   asWritten: ({ use }) => use.asWritten,
   amount: ({ use, show, food }) => use.amount && showAmount(use.amount, food, show),
+  optional: ({ use }) => use.optional,
 };
 
 function planOf(plans: readonly FrozenPlan[], bundle: PlanBundle): FrozenPlan {
