@@ -46,7 +46,7 @@ function named(scaled: ScaledLine, shown: PresentedAmount | null, book: NameBook
   return { amount: shown.text, name: isSeveral(shown) && !hasPieceWord(facts) ? many : one };
 }
 
-const isSeveral = ({ upTo, value }: PresentedAmount): boolean => (upTo ?? value) > 1;
+const isSeveral = ({ upTo, rounded }: PresentedAmount): boolean => upTo !== null || rounded > 1;
 
 const hasPieceWord = ({ measures }: MeasureFacts): boolean => measures.some(({ name }) => name === "piece");
 

@@ -1,4 +1,4 @@
-import type { BaseAmount, Dimension, Measured, RationalText } from "../domain/model/amount.js";
+import type { BaseAmount, Dimension, Measured, RationalText, UnitRef } from "../domain/model/amount.js";
 import type { Household } from "../domain/model/household.js";
 import type { Plan } from "../domain/model/plan.js";
 import type { Reader } from "../domain/plan/plan-answer.js";
@@ -63,9 +63,17 @@ export function presentScaledLine(
   // The form is that of the food written, not of one that took its place.
   const swapped = item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food;
   const form = swapped ? null : line.form;
-  if (inUnit === null || show.converts) return presentAmount(amount, facts, show, form);
-  return presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, show, form);
+  if (inUnit === null) return presentAmount(amount, facts, show, form);
+  const asWritten = presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, show, form);
+  if (!show.converts) return asWritten;
+  const converted = presentAmount(amount, facts, show, form);
+  // Pieces, cloves and slices are the same in every kitchen.
+  if (!isCounted(inUnit.unit)) return converted;
+  const { text, saidIn, rounded } = asWritten;
+  return { ...converted, text, saidIn, rounded };
 }
+
+const isCounted = (unit: UnitRef): boolean => (standardUnit(unit)?.dimension ?? "COUNT") === "COUNT";
 
 /** An exact ratio as the nearest double. */
 export const ratioValue = (ratio: RationalText): number => toNumber(ratio);

@@ -106,6 +106,8 @@ export const amountText = (
   const last = endText(to, high / to.scale.size, own, reader);
   const lastText = withUnit(last, own, reader, bare);
   if (firstText === lastText) return lastText;
+  // Nothing has no unit: 0 – ⅓ cup, never 0 tsp – ⅓ cup.
+  if (low === 0) return `${reader.locale.decimal(0, 0)} – ${lastText}`;
   const simple = first.unit === last.unit && first.rest === "" && last.rest === "";
   return simple ? `${first.number}–${lastText}` : `${firstText} – ${lastText}`;
 };

@@ -42,7 +42,7 @@ const cups = (cup: UnitRef, tbsp: UnitRef, tsp: UnitRef, until: number): Scale =
     until,
     [
       shares([0, 1 / 2], 0.02),
-      shares(cupShares, 0.03),
+      shares(cupShares, 0.04),
       sharesWithRest(cupShares, perCup, tablespoons, 0.05),
       sharesWithRest(cupShares, perCup, [...tablespoons, ...teaspoons], 0.05),
       sharesWithRest(cupShares, perCup, [...tablespoons, ...teaspoons, ...halfTablespoons], 0),

@@ -192,6 +192,11 @@ describe("ranges", () => {
     expect([shown.value, shown.upTo, shown.exact, shown.unit.id]).toEqual([1, cup / tsp, "1", "us-tsp"]);
   });
 
+  it("name no unit of nothing", () => {
+    expect(text(of("VOLUME", 0, cup / 3), "US_CUSTOMARY")).toBe("0 – ⅓ cup");
+    expect(text(of("MASS", 0, 250), "METRIC", "de")).toBe("0 – 250 g");
+  });
+
   it("become one number where both ends are shown alike", () => {
     expect(text(of("MASS", 250, 250.4), "METRIC")).toBe("250 g");
   });
@@ -343,6 +348,36 @@ describe("languages", () => {
     const reader = { measures: "METRIC_CUP", locale } as const;
     const texts = [0.5, 1, 1.5, 2, 5].map((count) => presentWritten(count, count, "metric-cup", noFacts, reader).text);
     expect(texts).toEqual(expected);
+  });
+
+  it.each([
+    ["en-GB", "7 eggs", "1 egg", "2½ cloves"],
+    ["de", "7 Eier", "1 Ei", "2½ Zehen"],
+    ["fr", "7 œufs", "1 œuf", "2½ gousses"],
+    ["es", "7 huevos", "1 huevo", "2½ dientes"],
+    ["pl", "7 jajka", "1 jajko", "2½ ząbka"],
+    ["it", "7 eggs", "1 egg", "2½ cloves"],
+  ])("%s names pieces by the food's name there, and the trade's measures: %s, %s, %s", (locale, seven, one, cloves) => {
+    const name = (language: string, single: string, many: string) => ({
+      language,
+      region: null,
+      one: single,
+      many,
+      also: [],
+    });
+    const names = [
+      name("en", "egg", "eggs"),
+      name("de", "Ei", "Eier"),
+      name("fr", "œuf", "œufs"),
+      name("es", "huevo", "huevos"),
+      name("pl", "jajko", "jajka"),
+    ];
+    const egg = { ...facts([], [measure("piece", { one: "egg", many: "eggs" })]), names };
+    const garlic = facts([], [measure("clove", { pieces: 0.1 })]);
+    const reader = { measures: "METRIC", locale } as const;
+    expect(presentAmount(of("COUNT", 7), egg, reader).text).toBe(seven);
+    expect(presentInUnit(1, 1, "piece", egg, reader).text).toBe(one);
+    expect(presentInUnit(2.5, 2.5, "own:clove", garlic, reader).text).toBe(cloves);
   });
 
   it.each([
