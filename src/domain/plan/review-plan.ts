@@ -1,4 +1,5 @@
 import type { AllergenPresence } from "../model/food.js";
+import { growthOf } from "../prep-session/growth.js";
 import { comparePlans, type PlanDifference } from "./compare-plans.js";
 import type { EatenFood, EatenMeal } from "./eaten.js";
 import { isWater, partNutrients } from "./eaten-grams.js";
@@ -31,6 +32,7 @@ export function reviewPlan(question: ReviewQuestion): readonly ReviewedDifferenc
     ...comparePlans(question.before, question.after).map((each) => ({ ...each, lessSafe: isLessSafe(each) })),
     ...unknownClasses(question),
     ...sodium(question),
+    ...growths(question),
   ];
   return [...found.filter(({ lessSafe }) => lessSafe), ...found.filter(({ lessSafe }) => !lessSafe)];
 }
@@ -61,6 +63,24 @@ function unknownClasses({ after, isClass }: ReviewQuestion): readonly ReviewedDi
     const path = ["components", component.slug, "keeps-as"];
     return [{ kind: "KEEPING", path, before: null, after: `${code}, which no published rule knows`, lessSafe: true }];
   });
+}
+
+const growthWords = {
+  FIXED: "takes the same however much is made",
+  PER_BATCH: "grows with the batches",
+  PER_LOAD: "once for every load",
+};
+
+/** Steps of components that 0.1.0 counted as fixed, since nobody had said how they grow. */
+function growths({ after }: ReviewQuestion): readonly ReviewedDifference[] {
+  return after.scaled.components.flatMap(({ component, route }) =>
+    (route ?? component).steps.flatMap((step): readonly ReviewedDifference[] => {
+      const grows = growthOf(step);
+      if (step.grows !== "FIXED" || grows === "FIXED") return [];
+      const path = ["components", component.slug, "steps", step.id, "grows"];
+      return [{ kind: "STEP", path, before: growthWords.FIXED, after: growthWords[grows], lessSafe: false }];
+    }),
+  );
 }
 
 /** Milligrams of sodium that 0.1.0 counted: a line to taste erased what was weighed of its food, nothing was poured away, water had no weight. */
