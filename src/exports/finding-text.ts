@@ -30,6 +30,12 @@ function sentence(finding: Finding): string {
       return `Step "${finding.step}" bakes and gives no temperature.`;
     case "OVEN_NOT_PREHEATED":
       return `Step "${finding.step}" bakes at ${finding.temperatureC} °C, and nothing heats the oven before it.`;
+    case "FIXED_FOR_MORE":
+      return `Step "${finding.step}" takes the same however much is made, and ${Number(finding.batches.toFixed(2))} batches are. Leave \`grows\` out, or write \`per batch\` or \`per load\`.`;
+    case "CUT_IN_NO_STEP":
+      return `"${finding.item}" is said to be cut, and no step that uses it cuts it. Say so in a step, so that its time counts.`;
+    case "HOT_MAY_WAIT":
+      return `Nothing says how long what step "${finding.step}" heats may stand after it. Write \`wait-at-most\` in the step that drains or chills it.`;
     case "CAUTION_NOT_NAMED":
       return `The caution "${finding.caution}" is due for "${finding.subject}". Readers are shown it; say so in your text too.`;
     case "CAUTION_UNKNOWN":

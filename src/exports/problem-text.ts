@@ -118,7 +118,7 @@ function problemSentence(problem: Problem): string {
     case "STEPS_IN_A_CIRCLE":
       return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
     case "WAITS_CANNOT_BE_KEPT":
-      return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Allow one of them a longer wait.`;
+      return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Make fewer servings at a time, take one of the things on another day, or cook with another shelf, ring or pair of hands; a writer may allow a longer wait.`;
     case "KEPT_BEYOND_RULES":
     case "NEEDS_THE_COLD":
     case "FORM_UNKNOWN":

@@ -7,6 +7,8 @@ import { checkScaledLines } from "./check-lines.js";
 import { checkKeeping } from "./check-keeping.js";
 import { checkNamed } from "./check-named.js";
 import { checkOvens } from "./check-ovens.js";
+import { checkMealSteps, checkSessionSteps } from "./check-session-steps.js";
+import { coldRuleOf } from "./cold-rule.js";
 import type { Finding } from "./finding.js";
 import { lineContext } from "./line-context.js";
 import type { ScaledPlan } from "./scaled.js";
@@ -28,7 +30,7 @@ export interface PlanToCheck {
 /** Share of what is made that may be left over before the writer is told. */
 export const leftOverLimit = 0.2;
 
-function components({ scaled }: PlanToCheck): Finding[] {
+function components({ scaled, rules }: PlanToCheck): Finding[] {
   const { foods } = lineContext(scaled.bundle);
   const preheated = new Set(
     scaled.components.flatMap(({ component, route }) =>
@@ -46,6 +48,7 @@ function components({ scaled }: PlanToCheck): Finding[] {
     return [
       ...checkScaledLines(lines, steps, path, foods),
       ...checkOvens(steps, component.slug, path, preheated),
+      ...checkSessionSteps({ steps, lines, batches: each.batches }, coldRuleOf(component, route, rules.classes), path),
       ...(share > leftOverLimit
         ? [
             {
@@ -64,7 +67,10 @@ function components({ scaled }: PlanToCheck): Finding[] {
 
 function meals({ scaled }: PlanToCheck): Finding[] {
   const { foods } = lineContext(scaled.bundle);
-  return scaled.meals.flatMap(({ meal, lines }) => checkScaledLines(lines, meal.steps, ["meals", meal.slug], foods));
+  return scaled.meals.flatMap(({ meal, lines, factor }) => [
+    ...checkScaledLines(lines, meal.steps, ["meals", meal.slug], foods),
+    ...checkMealSteps({ steps: meal.steps, lines, batches: factor }, ["meals", meal.slug]),
+  ]);
 }
 
 function keeping({ scaled, storage, rules, today }: PlanToCheck): Finding[] {

@@ -41,6 +41,9 @@ export type Finding =
             readonly step: string;
             readonly temperatureC: number;
           }
+        | { readonly code: "FIXED_FOR_MORE"; readonly step: string; readonly batches: number }
+        | { readonly code: "CUT_IN_NO_STEP"; readonly item: string }
+        | { readonly code: "HOT_MAY_WAIT"; readonly step: string }
         | { readonly code: "CAUTION_NOT_NAMED"; readonly subject: string; readonly caution: string }
         | { readonly code: "CAUTION_UNKNOWN"; readonly subject: string; readonly caution: string }
         | { readonly code: "SESSION_TOO_LONG"; readonly minutes: number; readonly promised: number }

@@ -19,9 +19,8 @@ export function scaledSession(
   budget: SessionBudget = {},
 ): Result<PrepSession> {
   const input = sessionInput(scaled, household, classes);
-  const warm = planSession(input, budget);
   const isWarm = input.work.some(({ uses }) => uses.some((use) => use.warm === true));
-  if (warm.ok || !isWarm) return warm;
-  const chilled = planSession(sessionInput(scaled, household, classes, false), budget);
-  return chilled.ok ? chilled : warm;
+  if (!isWarm) return planSession(input, budget);
+  const warm = planSession(input, { ...budget, explain: false });
+  return warm.ok ? warm : planSession(sessionInput(scaled, household, classes, false), budget);
 }

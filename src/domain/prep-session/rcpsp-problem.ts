@@ -49,6 +49,8 @@ export interface SolveOptions {
   /** Starts of a known feasible schedule to begin from. */
   readonly knownStarts?: readonly number[];
   readonly seed?: number;
+  /** Whether to look for the few obstacles of an impossible problem, which takes longer than to see that it is; absent: yes. */
+  readonly explain?: boolean;
 }
 
 /** `finish` is the last finish of the tasks asked for; `lowerBound` is proved. */

@@ -7,6 +7,7 @@ import type { Obstacle, RcpspAnswer, RcpspProblem } from "./rcpsp-problem.js";
 import { checkSession, workPath } from "./session-problem.js";
 import type { PrepSession, SessionBudget, SessionInput, SessionTask } from "./session.js";
 import { solveRcpsp } from "./solve-rcpsp.js";
+import { startLate } from "./start-late.js";
 import { tightened } from "./start-schedule.js";
 import { taskNetwork } from "./task-network.js";
 import { taskPlan, type TaskPlan } from "./task-plan.js";
@@ -28,7 +29,7 @@ interface Timetable {
 /**
  * Orders the work of a session. First the session is as short as it can be; then, of all sessions that short, one that
  * frees the hands earliest (the last hands-on task ends as early as possible); then every task is moved as early as
- * its order allows. Tasks that may be done the evening before are done then, unless their waits forbid it.
+ * its order allows, and what runs alone as late as the next step allows. Tasks that may be done the evening before are done then, unless their waits forbid it.
  * Problems: broken input, steps in a circle, waits that no order keeps, more work than fits five weeks.
  */
 export function planSession(input: SessionInput, budget: SessionBudget = {}): Result<PrepSession> {
@@ -67,9 +68,10 @@ function attempt(plan: TaskPlan, input: SessionInput, budget: SessionBudget): Re
   return ok(sessionOf(plan, input, kitchen, timetable(plan, kitchen, answer, budget)));
 }
 
-const limitsOf = ({ conflictLimit, shouldStop }: SessionBudget, tasks: number) => ({
+const limitsOf = ({ conflictLimit, shouldStop, explain }: SessionBudget, tasks: number) => ({
   conflictLimit: conflictLimit ?? conflictsOf(tasks),
   ...(shouldStop === undefined ? {} : { shouldStop }),
+  ...(explain === undefined ? {} : { explain }),
 });
 
 /** The second aim: within the length found, the last hands-on task of the day ends as early as it can. */
@@ -116,7 +118,9 @@ const isCircle = (obstacles: readonly Obstacle[]): boolean =>
 function sessionOf(plan: TaskPlan, input: SessionInput, kitchen: KitchenProblem, timetable: Timetable): PrepSession {
   const { tasks } = plan;
   const { sessionStart, problem } = kitchen;
-  const starts = timetable.starts.map((start) => start - sessionStart);
+  const early = timetable.starts.map((start) => start - sessionStart);
+  const late = [...tasks.keys()].filter((index) => tasks[index]!.cooks === 0 && !tasks[index]!.eveningBefore);
+  const starts = startLate(problem, timetable.starts, late).map((start) => start - sessionStart);
   const capacityOf = (appliance: string) => input.kitchen.appliances[appliance] ?? 1;
   const given = handOut(plan, starts, capacityOf, input.kitchen.cooks);
   const sessionTasks = tasks.map((task, index): SessionTask => {
@@ -151,7 +155,7 @@ function sessionOf(plan: TaskPlan, input: SessionInput, kitchen: KitchenProblem,
     totalMinutes: total,
     handsOnMinutes: tasks.reduce((sum, task) => sum + task.minutes * task.cooks, 0),
     handsFreeMinute: Math.max(0, ...hands.map(({ endMinute }) => endMinute)),
-    criticalPath: criticalPath({ plan, starts, earliest, cooks: input.kitchen.cooks, capacityOf }),
+    criticalPath: criticalPath({ plan, starts: early, earliest, cooks: input.kitchen.cooks, capacityOf }),
     order: plan.links
       .filter(({ counts }) => counts === "FROM_FINISH")
       .map(({ before, after, min, max }) => ({

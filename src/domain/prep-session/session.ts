@@ -62,6 +62,8 @@ export interface SessionBudget {
   /** Dead ends the search may meet for each of its two aims; absent: enough for a proof up to 30 tasks, 5,000 beyond. */
   readonly conflictLimit?: number;
   readonly shouldStop?: () => boolean;
+  /** Whether to find out which waits stand in the way where not all can be kept; absent: yes. */
+  readonly explain?: boolean;
 }
 
 /** Minutes count from the start of the session; work of the evening before has negative ones. */

@@ -19,7 +19,7 @@ export function solveRcpsp(problem: RcpspProblem, options: SolveOptions = {}): R
     return { status: "INFEASIBLE", obstacles, conflicts: 0 };
   }
   const answer = searched(laid.network, options);
-  if (answer.status !== "INFEASIBLE") return answer;
+  if (answer.status !== "INFEASIBLE" || options.explain === false) return answer;
   return { ...answer, obstacles: obstaclesOf(problem, options) };
 }
 

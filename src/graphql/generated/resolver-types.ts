@@ -1025,8 +1025,14 @@ export type FindingCode =
   | 'COMPONENT_LEFT_OVER'
   /** A component is made and not eaten. */
   | 'COMPONENT_NEVER_EATEN'
+  /** A food is said to be cut, and no step that uses it cuts it. */
+  | 'CUT_IN_NO_STEP'
+  /** A heating or cutting step takes the same however much is made, with more than one batch. */
+  | 'FIXED_FOR_MORE'
   /** A line names a form of which its food has no fact. */
   | 'FORM_UNKNOWN'
+  /** Nothing says how long something hot may stand. */
+  | 'HOT_MAY_WAIT'
   /** Its writer says it keeps longer than any published rule of its class allows. */
   | 'KEPT_BEYOND_RULES'
   /** A meal is planned for later than something keeps. */
@@ -3511,14 +3517,18 @@ export type Step = {
   readonly appliance: Maybe<Scalars['String']['output']>;
   /** Whether it needs the cook. */
   readonly attention: Attention;
+  /** Whether it puts what is made into the cold, so that what is eaten warm on the day is taken before it. Null: its writer does not say. */
+  readonly chills: Maybe<Scalars['Boolean']['output']>;
   /** Unique inside its meal or component, and stable. */
   readonly code: Scalars['String']['output'];
   /** Pours off the water of the steps before it, with its share of their salt. Null: not said. */
   readonly drains: Maybe<Scalars['Boolean']['output']>;
   /** May be done the evening before. */
   readonly eveningBefore: Scalars['Boolean']['output'];
-  /** How its length grows. */
+  /** How its length grows: as its writer says, or as is usual for such a step where nobody says. */
   readonly grows: StepGrowth;
+  /** Minutes until one batch boils or is hot, before `minutes`: they grow with what is in the pot. Null: `minutes` is all. */
+  readonly heatUpMinutes: Maybe<Scalars['Float']['output']>;
   /** What it leaves in its appliance: another use that leaves something else waits for a wash. */
   readonly leaves: Maybe<Scalars['String']['output']>;
   /** Minutes that may pass at most. Null: any. */
@@ -5397,10 +5407,12 @@ export type StepResolvers<ContextType = Context, ParentType extends ResolversPar
   after: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   appliance: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   attention: Resolver<ResolversTypes['Attention'], ParentType, ContextType>;
+  chills: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   drains: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
   eveningBefore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   grows: Resolver<ResolversTypes['StepGrowth'], ParentType, ContextType>;
+  heatUpMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   leaves: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   maxWait: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;

@@ -26,6 +26,8 @@ function look(written: PlanBundle, facts: Partial<PlanToCheck> = {}) {
   return checkPlan({ scaled: scaled.value, session: session.value, ...nothing, ...facts });
 }
 
+const ofOvens = (found: ReturnType<typeof look>) => found.filter(({ code }) => code.startsWith("OVEN"));
+
 const subject = (kind: Subject["kind"], slug: string): Subject => ({ kind, slug });
 
 const keeps = (about: Subject, days: number, tooLateFor: readonly string[]): StorageGuidance => ({
@@ -138,6 +140,7 @@ describe("a component in the writer's check", () => {
     if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
     expect(look(bundle([bowl], [bought]), { scaled: scaled.value }).map(({ code }) => code)).toEqual([
       "OVEN_WITHOUT_TEMPERATURE",
+      "HOT_MAY_WAIT",
     ]);
     expect(look(bundle([bowl], [bought]))).toEqual([]);
   });
@@ -154,15 +157,50 @@ describe("a component in the writer's check", () => {
     ["with an oven that is heated to nobody knows what does", null, ["OVEN_NOT_PREHEATED"]],
   ])("beside another %s", (_, celsius, codes) => {
     const lit = { ...barley, steps: [heat(celsius)] };
-    expect(look(bundle([both], [lit, roots])).map(({ code }) => code)).toEqual(codes);
+    expect(ofOvens(look(bundle([both], [lit, roots]))).map(({ code }) => code)).toEqual(codes);
   });
 
   it("lights no oven for others by baking in it", () => {
     const baked = { ...barley, steps: [step("bake", 30, { appliance: "oven", temperatureC: 200 })] };
-    expect(look(bundle([both], [baked, roots])).map(({ code, path }) => [code, path[1]])).toEqual([
+    expect(ofOvens(look(bundle([both], [baked, roots]))).map(({ code, path }) => [code, path[1]])).toEqual([
       ["OVEN_NOT_PREHEATED", "barley"],
       ["OVEN_NOT_PREHEATED", "roots"],
     ]);
+  });
+});
+
+describe("the steps of a session in the writer's check", () => {
+  const codes = (steps: Parameters<typeof component>[3], of = "250 g") =>
+    look(bundle([meal("bowl", [line(of, made("pot"))])], [component("pot", "250 g", [leek], steps)])).map(
+      ({ code, path }) => [code, path.at(-1)],
+    );
+  const leek = line("200 g", "leek", { preparation: "sliced" });
+  const slice = step("slice", 5, { lines: ["l1"] });
+
+  it("may be fixed for one batch, and heat or cut no more than that in the same time", () => {
+    const boil = step("boil", 9, { attention: "UNATTENDED", appliance: "hob-ring", growthStated: true });
+    const cut = { ...slice, text: "Slice the leeks.", growthStated: true as const };
+    const drain = step("drain", 2, { after: ["boil"], maxWait: 5 });
+    expect(codes({ steps: [cut, boil, drain] })).toEqual([]);
+    expect(codes({ steps: [cut, boil, drain] }, "1 kg")).toEqual([
+      ["FIXED_FOR_MORE", "slice"],
+      ["FIXED_FOR_MORE", "boil"],
+    ]);
+  });
+
+  it.each(["Slice the leeks.", "Die Stangen in Ringe schneiden.", "Émincer les poireaux."])(
+    "cut what is cut: %s",
+    (text) => {
+      expect(codes({ steps: [{ ...slice, text }] })).toEqual([]);
+      expect(codes({ steps: [{ ...slice, text: "Do it." }] })).toEqual([["CUT_IN_NO_STEP", "l1"]]);
+    },
+  );
+
+  it("say how long something hot may stand", () => {
+    const boil = step("boil", 9, { appliance: "hob-ring" });
+    expect(codes({ steps: [{ ...slice, text: "Slice." }, boil] })).toEqual([["HOT_MAY_WAIT", "boil"]]);
+    const tipped = { ...step("tip", 1, { after: ["boil"] }), text: "Tip them out at once." };
+    expect(codes({ steps: [{ ...slice, text: "Slice." }, boil, tipped] })).toEqual([]);
   });
 });
 

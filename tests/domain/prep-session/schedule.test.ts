@@ -223,3 +223,20 @@ describe("A larger session", () => {
     expect(planned(session(works))).toEqual(planned(session(works)));
   });
 });
+
+describe("An oven", () => {
+  it("is lit no earlier than it has to be for what goes in", () => {
+    const heat = inOven("heat", 15, 200);
+    const bake = inOven("bake", 30, 200, { after: ["heat", "cut"], lines: ["l1"] });
+    const plan = planned(session([work("roots", [heat, step("cut", 50), bake])]));
+    expect(timesOf(plan, "roots/heat")).toEqual([35, 50]);
+    expect(plan.totalMinutes).toBe(80);
+  });
+
+  it("takes a tray as late as the hands that box it are busy", () => {
+    const tray = work("roots", [inOven("bake", 30, 200), step("box", 5, { after: ["bake"], maxWait: 90 })]);
+    const plan = planned(session([tray, work("dough", [step("knead", 80)])]));
+    const [, baked] = timesOf(plan, "roots/bake");
+    expect(timesOf(plan, "roots/box")[0]).toBe(baked);
+  });
+});

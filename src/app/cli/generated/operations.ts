@@ -106,8 +106,14 @@ export type FindingCode =
   | 'COMPONENT_LEFT_OVER'
   /** A component is made and not eaten. */
   | 'COMPONENT_NEVER_EATEN'
+  /** A food is said to be cut, and no step that uses it cuts it. */
+  | 'CUT_IN_NO_STEP'
+  /** A heating or cutting step takes the same however much is made, with more than one batch. */
+  | 'FIXED_FOR_MORE'
   /** A line names a form of which its food has no fact. */
   | 'FORM_UNKNOWN'
+  /** Nothing says how long something hot may stand. */
+  | 'HOT_MAY_WAIT'
   /** Its writer says it keeps longer than any published rule of its class allows. */
   | 'KEPT_BEYOND_RULES'
   /** A meal is planned for later than something keeps. */
