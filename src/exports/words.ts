@@ -61,6 +61,8 @@ export interface Words {
   readonly eveningBefore: string;
   readonly eveningTaskOf: (title: string) => string;
   readonly sessionTakes: (all: string, hands: string) => string;
+  readonly longerThanPromised: (promised: string) => string;
+  readonly moreThanADay: string;
   readonly noOrder: string;
   readonly time: string;
   readonly what: string;

@@ -124,6 +124,8 @@ export interface NutrientFigureParent extends InPlan {
 export type CautionParent = Caution & InPlan;
 export interface PrepSessionParent extends InPlan {
   readonly session: PrepSession;
+  /** Who share the work. */
+  readonly cooks: number;
 }
 export interface SessionTaskParent extends InPlan {
   readonly task: SessionTask;

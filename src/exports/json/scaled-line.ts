@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Step } from "../../domain/model/component.js";
+import { writtenMinutes } from "../../domain/prep-session/growth.js";
 import type { ScaledLine } from "../../domain/plan/scaled.js";
 import { showScaledLine } from "../shown-amount.js";
 import { amountSchema } from "./amount.js";
@@ -59,7 +60,7 @@ export type StepJson = Json<typeof stepSchema>;
 export const stepJson = (step: Step): StepJson => ({
   code: step.id,
   text: step.text,
-  minutes: step.minutes,
+  minutes: writtenMinutes(step),
   attention: step.attention,
   appliance: step.appliance,
   temperatureC: step.temperatureC,

@@ -1,3 +1,4 @@
+import { writtenMinutes } from "../../domain/prep-session/growth.js";
 import { minutesText } from "../minutes-text.js";
 import { lineParts } from "./line-parts.js";
 import { markup, type Content } from "./markup.js";
@@ -24,7 +25,7 @@ ${late && markup`<p class="flag">Something in it does not keep this long: see <a
 ${
   meal.steps.length > 0 &&
   markup`<ol class="steps">${meal.steps.map(
-    ({ text, minutes }) => markup`<li>${text} <span class="quiet time">${minutesText(minutes)}</span></li>`,
+    (step) => markup`<li>${step.text} <span class="quiet time">${minutesText(writtenMinutes(step))}</span></li>`,
   )}</ol>`
 }
 </li>`;

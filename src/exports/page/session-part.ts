@@ -1,6 +1,9 @@
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
+import { kitchenOf } from "../../domain/plan/session-input.js";
+import { sessionLength } from "../../domain/plan/session-length.js";
 import { minutesText } from "../minutes-text.js";
 import { problemText } from "../problem-text.js";
+import { english } from "../words/english.js";
 import { criticalText } from "../session-text.js";
 import { clockText, dateOfDay, dayText } from "./dates.js";
 import { markup, type Content } from "./markup.js";
@@ -32,7 +35,8 @@ export function sessionPart({ answer }: PlanView): Content {
 }
 
 function summary(session: PrepSession, { household, scaled }: PlanView["answer"]): Content {
-  const { kitchen } = scaled.bundle.plan;
+  const kitchen = kitchenOf(scaled.bundle.plan.kitchen, household);
+  const { promised, overDay } = sessionLength(session, scaled, kitchen.cooks);
   const date = dateOfDay(0, household.session);
   const proved = session.optimal
     ? "No order of this work is shorter."
@@ -42,6 +46,8 @@ function summary(session: PrepSession, { household, scaled }: PlanView["answer"]
       ? "Times count from the start; give a starting time above to see them on the clock."
       : `${dayText(date)}, from ${clockText(0, household.session)} to ${clockText(session.totalMinutes, household.session)} (${household.session.zone}).`,
     `${minutesText(session.totalMinutes)} in all, ${minutesText(session.handsOnMinutes)} of them with your hands, which are free after ${minutesText(session.handsFreeMinute)}.`,
+    promised !== null && english.longerThanPromised(minutesText(promised)),
+    overDay && english.moreThanADay,
     kitchen.cooks === 1 ? "For one cook." : `For ${kitchen.cooks} cooks.`,
     proved,
     session.assumedAppliances.length > 0 &&

@@ -4,6 +4,7 @@ import { sessionDate } from "../../domain/plan/session-date.js";
 import { aside, heading, listOf, paragraph, plain, section, text, type Block, type Lines } from "../document.js";
 import { dayText } from "../keeping-row.js";
 import { lineText } from "../line-text.js";
+import { writtenMinutes } from "../../domain/prep-session/growth.js";
 import { minutesText } from "../minutes-text.js";
 import type { NameBook } from "../name-book.js";
 
@@ -27,10 +28,10 @@ export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook):
 }
 
 /** A step in the writer's words, and how long it takes. */
-export const stepLines = (step: Pick<Step, "text" | "minutes" | "temperatureC">): Lines => [
+export const stepLines = (step: Pick<Step, "text" | "minutes" | "heatUpMinutes" | "temperatureC">): Lines => [
   [
     text(step.text),
-    ...(step.minutes > 0 ? [aside(minutesText(step.minutes))] : []),
+    ...(writtenMinutes(step) > 0 ? [aside(minutesText(writtenMinutes(step)))] : []),
     ...(step.temperatureC === null ? [] : [aside(`${step.temperatureC} °C`)]),
   ],
 ];

@@ -1,5 +1,7 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
-import type { SessionTask } from "../../domain/prep-session/session.js";
+import { kitchenOf } from "../../domain/plan/session-input.js";
+import { sessionLength } from "../../domain/plan/session-length.js";
+import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
 import { momentText, timeText } from "../clock-text.js";
 import { paragraph, plain, section, tableOf, text, type Block, type Lines } from "../document.js";
 import { minutesText } from "../minutes-text.js";
@@ -22,7 +24,10 @@ export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Blo
   if (session.tasks.length === 0) return [];
   const zone = household.session?.zone ?? null;
   return section(2, words.session, [
-    paragraph([text(words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)))]),
+    paragraph(
+      [text(words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)))],
+      ...lengthLines(answer, session, book),
+    ),
     ...tableOf(
       [words.time, words.what, words.how],
       session.tasks.map((task) => [
@@ -32,6 +37,15 @@ export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Blo
       ]),
     ),
   ]);
+}
+
+function lengthLines({ scaled, household }: PlanAnswer, session: PrepSession, { words }: NameBook): Lines {
+  const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
+  const { promised, overDay } = sessionLength(session, scaled, cooks);
+  return [
+    ...(promised === null ? [] : [[text(words.longerThanPromised(minutesText(promised)))]]),
+    ...(overDay ? [[text(words.moreThanADay)]] : []),
+  ];
 }
 
 /** "09:00 – 09:12"; without a start, hours and minutes from it. */

@@ -48,6 +48,9 @@ export const english: Words = {
   eveningBefore: "the evening before",
   eveningTaskOf: (title) => `The evening before: ${title}`,
   sessionTakes: (all, hands) => `It takes ${all}, ${hands} of it with the hands.`,
+  longerThanPromised: (promised) => `That is longer than the ${promised} its writer promises for the plan as written.`,
+  moreThanADay:
+    "That is more work than one day holds for so few hands. Cook with somebody, make fewer servings at a time, or make on another day what is eaten later.",
   noOrder: "The steps of this plan fit no order.",
   time: "Time",
   what: "What",

@@ -2369,8 +2369,12 @@ export type PrepSession = {
   readonly handsFreeMinute: Scalars['Float']['output'];
   /** Minutes of work with the hands, on the day and the evening before. */
   readonly handsOnMinutes: Scalars['Float']['output'];
+  /** The length its writer promises, in minutes, if the session takes longer. Null: it does not, or nothing is promised. */
+  readonly longerThanPromised: Maybe<Scalars['Float']['output']>;
   /** No session can be shorter than this many minutes. */
   readonly lowerBoundMinutes: Scalars['Float']['output'];
+  /** Whether the hands have more to do than a day holds: over six hours for each cook. */
+  readonly moreThanADay: Scalars['Boolean']['output'];
   /** No session is shorter. */
   readonly optimal: Scalars['Boolean']['output'];
   /** What must come before what. */
@@ -3527,7 +3531,7 @@ export type Step = {
   readonly eveningBefore: Scalars['Boolean']['output'];
   /** How its length grows: as its writer says, or as is usual for such a step where nobody says. */
   readonly grows: StepGrowth;
-  /** Minutes until one batch boils or is hot, before `minutes`: they grow with what is in the pot. Null: `minutes` is all. */
+  /** The part of `minutes` until one batch boils or is hot, which grows with what is in the pot. Null: its writer does not say. */
   readonly heatUpMinutes: Maybe<Scalars['Float']['output']>;
   /** What it leaves in its appliance: another use that leaves something else waits for a wash. */
   readonly leaves: Maybe<Scalars['String']['output']>;
@@ -3535,7 +3539,7 @@ export type Step = {
   readonly maxWait: Maybe<Scalars['Float']['output']>;
   /** Minutes that must pass after the last step before it. */
   readonly minWait: Scalars['Float']['output'];
-  /** How long, as written. */
+  /** How long, as written for one batch, coming to the boil included. */
   readonly minutes: Scalars['Float']['output'];
   /** Oven or liquid temperature, in degrees Celsius. */
   readonly temperatureC: Maybe<Scalars['Float']['output']>;
@@ -5129,7 +5133,9 @@ export type PrepSessionResolvers<ContextType = Context, ParentType extends Resol
   gap: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   handsFreeMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   handsOnMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  longerThanPromised: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   lowerBoundMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  moreThanADay: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   optimal: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   order: Resolver<ReadonlyArray<ResolversTypes['TaskOrder']>, ParentType, ContextType>;
   tasks: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;

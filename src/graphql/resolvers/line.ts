@@ -1,5 +1,5 @@
 import { showWritten, writersShow } from "../../services/show-amount.js";
-import { growthOf } from "../../domain/prep-session/growth.js";
+import { growthOf, writtenMinutes } from "../../domain/prep-session/growth.js";
 import type { LineResolvers, StepResolvers, SwapResolvers } from "../generated/resolver-types.js";
 import { foodIn } from "../frozen-plan.js";
 import type { LineParent, StepParent, SwapParent } from "../parents.js";
@@ -25,6 +25,7 @@ export const stepResolvers: FieldsBeyond<StepResolvers, StepParent> = {
   code: (step) => step.id,
   leaves: (step) => step.leaves ?? null,
   washMinutes: (step) => step.washMinutes ?? null,
+  minutes: writtenMinutes,
   grows: growthOf,
   heatUpMinutes: (step) => step.heatUpMinutes ?? null,
   chills: (step) => step.chills ?? null,

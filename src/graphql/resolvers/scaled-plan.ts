@@ -1,3 +1,4 @@
+import { kitchenOf } from "../../domain/plan/session-input.js";
 import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
 import { planPrepSession } from "../../services/plan-prep-session.js";
@@ -34,6 +35,7 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
   session: ({ scaled, household, rules, frozen }, _, { deps }) => ({
+    cooks: kitchenOf(scaled.bundle.plan.kitchen, household).cooks,
     session: valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock))),
     frozen,
   }),

@@ -1,3 +1,4 @@
+import { sessionLength } from "../../domain/plan/session-length.js";
 import { criticalText } from "../../services/explain.js";
 import type { CriticalTaskResolvers, PrepSessionResolvers, SessionTaskResolvers } from "../generated/resolver-types.js";
 import type { CriticalTaskParent, PrepSessionParent, SessionTaskParent } from "../parents.js";
@@ -10,6 +11,8 @@ const tasksOf = ({ session, frozen }: PrepSessionParent, ids: readonly string[])
 export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessionParent> = {
   tasks: ({ session, frozen }) => session.tasks.map((task) => ({ task, frozen })),
   totalMinutes: ({ session }) => session.totalMinutes,
+  longerThanPromised: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).promised,
+  moreThanADay: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).overDay,
   handsOnMinutes: ({ session }) => session.handsOnMinutes,
   handsFreeMinute: ({ session }) => session.handsFreeMinute,
   criticalPath: (parent) => parent.session.criticalPath.map((critical) => ({ critical, parent })),
