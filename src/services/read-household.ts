@@ -1,11 +1,14 @@
 import type { MeasureSystem } from "../domain/model/amount.js";
 import type { OwnMeasure } from "../domain/model/food.js";
 import type { Household, OnHand, RouteMode } from "../domain/model/household.js";
+import { usualSpelling } from "../domain/model/code-lists.js";
+import { currencyCodes } from "../domain/model/currency-codes.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { failed, gatherProblems, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { parseAmount } from "../domain/quantity/parse.js";
 import { nearestWords } from "../imports/documents/nearest-words.js";
+import { nearestCodes } from "../imports/documents/nearest-words.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 
@@ -70,7 +73,7 @@ export function readHousehold(
   const household: Household = {
     measures: given.measures ?? null,
     region: note(readRegion(given.region, ["household", "region"])),
-    currency: note(code(given.currency, /^[A-Z]{3}$/, "currency", "an ISO 4217 code of three letters, such as EUR")),
+    currency: note(readCurrency(given.currency)),
     locale: note(readLocale(given.locale ?? null)),
     diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),
     eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
@@ -86,18 +89,22 @@ export function readHousehold(
   return problems.length > 0 ? failed(problems) : ok(household);
 }
 
-function knownDiet(diet: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {
+function knownDiet(given: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {
+  const diet = usualSpelling("diet", given);
   if (rules.some(({ code: known }) => known === diet)) return ok(diet);
-  const what = `one of ${rules.map(({ code: known }) => known).join(", ")}`;
-  return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "diets", index], what, value: shortened(diet) }]);
+  const codes = rules.map(({ code: known }) => known);
+  const near = nearestCodes(given, codes);
+  const what = `one of ${codes.join(", ")}${near.length > 0 ? `; near it: ${near.join(", ")}` : ""}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "diets", index], what, value: shortened(given) }]);
 }
 
-function code(given: Maybe<string>, shape: RegExp, name: string, what: string): Result<string | null> {
+function readCurrency(given: Maybe<string>): Result<string | null> {
   if (given === null || given === undefined) return ok(null);
   const upper = given.toUpperCase();
-  return shape.test(upper)
-    ? ok(upper)
-    : failed([{ code: "BAD_HOUSEHOLD", path: ["household", name], what, value: shortened(given) }]);
+  if (currencyCodes.includes(upper)) return ok(upper);
+  const near = nearestCodes(upper, currencyCodes);
+  const what = `an ISO 4217 code${near.length > 0 ? `; near it: ${near.join(", ")}` : ", such as EUR"}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "currency"], what, value: shortened(given) }]);
 }
 
 function readLocale(given: string | null): Result<string | null> {

@@ -1,4 +1,6 @@
 import { regionCode, regionInstead } from "../domain/model/region-codes.js";
+import { currencyCodes } from "../domain/model/currency-codes.js";
+import { nearestCodes } from "../imports/documents/nearest-words.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Caller } from "./actor.js";
 import type { Deps, FeedKind } from "./deps.js";
@@ -79,6 +81,12 @@ function readSettings(kind: FeedKind, given: unknown): Result<FeedSettings> {
     return failed([
       { code: "BAD_SHAPE", path: ["input", "settings"], expected: "text", got: "a NUL or half a character" },
     ]);
+  }
+  const { currency } = parsed.data;
+  if (currency !== null && !currencyCodes.includes(currency)) {
+    const nearest = nearestCodes(currency, currencyCodes);
+    const path = ["input", "settings", "currency"];
+    return failed([{ code: "UNKNOWN_CODE", path, list: "currency", written: currency, nearest }]);
   }
   return ok(parsed.data);
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Dimension } from "../../domain/model/amount.js";
 import type { AllergenPresence, NutrientCode, TracesPresence } from "../../domain/model/food.js";
+import { currencyCodes } from "../../domain/model/currency-codes.js";
 import { codeFields, codeSchema } from "./code-schema.js";
 import {
   amountSchema,
@@ -101,6 +102,9 @@ const packSchema = z.strictObject({
   price: z
     .string()
     .regex(/^\d{1,9}(\.\d{1,4})? [A-Z]{3}$/)
+    .refine((price) => currencyCodes.includes(price.slice(-3)), {
+      params: { expected: "an amount and a currency code of ISO 4217, such as 1.25 XTS" },
+    })
     .meta({ description: "an amount and a currency code, such as 1.25 XTS" })
     .nullable()
     .default(null),

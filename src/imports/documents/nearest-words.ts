@@ -33,7 +33,10 @@ export function nearestCodes(written: string, known: readonly string[]): readonl
 export function nearestWords(written: string, known: readonly string[]): readonly string[] {
   const allowed = Math.max(1, Math.floor(written.length / 3));
   return known
-    .map((word) => ({ word, edits: written.length > 40 ? Infinity : distance(written.toLowerCase(), word) }))
+    .map((word) => ({
+      word,
+      edits: written.length > 40 ? Infinity : distance(written.toLowerCase(), word.toLowerCase()),
+    }))
     .filter(({ edits }) => edits <= allowed)
     .sort((a, b) => a.edits - b.edits)
     .slice(0, 3)

@@ -87,7 +87,8 @@ export const hourSchema = z
 export const currencySchema = z
   .string()
   .regex(/^[A-Z]{3}$/)
-  .meta({ description: "an ISO 4217 code, such as EUR" });
+  .meta({ description: "an ISO 4217 code, such as EUR" })
+  .register(codeFields, { list: "currency" });
 
 const hours = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?$/;
 

@@ -79,6 +79,8 @@ const ownWords = new Set([
   ],
   ...[
     "amount",
+    "at",
+    "description",
     "eaten",
     "content",
     "price",
@@ -146,7 +148,7 @@ describe("a misspelt code in a document", () => {
       written.filter((each) => each.kind === kind).map(({ path, at }) => general(path, at === "KEY")),
     );
     const fields = codeFieldsOf(kind).map(({ way }) => wayOf(way));
-    expect(fields.length).toBeGreaterThan(3);
+    expect(fields.length).toBeGreaterThan(1);
     expect(fields.filter((way) => ![...tried].some((each) => each === way))).toEqual([]);
   });
 
@@ -159,7 +161,9 @@ describe("a misspelt code in a document", () => {
           ? "xq"
           : list === "usda-number"
             ? "99999"
-            : (slips(word).find((slip) => isNew(list, slip)) ?? "");
+            : list === "currency"
+              ? `${word.slice(0, 2)}Q`
+              : (slips(word).find((slip) => isNew(list, slip)) ?? "");
       const text = stringify(changed(ofKind(kind), path, to, at === "KEY"));
       const others = whole.filter((document) => document.kind !== kind).map((document) => stringify(document));
       const found = problemsOf([text, ...others].join("---\n")).filter(
