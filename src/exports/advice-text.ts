@@ -26,7 +26,7 @@ function wayText(advice: Advice, words: AdviceWords, [only, ...others]: readonly
 const waysOut: readonly Advice["code"][] = ["EAT_EARLIER", "SWAP_DAYS", "FREEZE", "MAKE_LATER", "SHOP_TWICE"];
 
 /**
- * Ways out, the simplest first, each after the first with an "or"; then what to know.
+ * Ways out, the simplest first, each kind after the first with an "or"; then what to know.
  *
  * @param tooLateFor the meals that it is about, which stand beside it
  */
@@ -35,13 +35,16 @@ export function adviceTexts(
   words: AdviceWords,
   tooLateFor: readonly string[] = [],
 ): readonly string[] {
-  const ways = waysOut.flatMap((code) => advice.filter((each) => each.code === code));
+  const ways = waysOut.map((code) => advice.filter((each) => each.code === code)).filter(({ length }) => length > 0);
   const known = advice.filter(({ code }) => !waysOut.includes(code));
   return [
-    ...ways.map((each, at) => {
-      const said = wayText(each, words, tooLateFor);
-      return at === 0 ? said : `Or ${said.charAt(0).toLowerCase()}${said.slice(1)}`;
-    }),
+    // What is of one kind is about other meals each, and belongs together; only another kind is another way.
+    ...ways.flatMap((kind, at) =>
+      kind.map((each, within) => {
+        const said = wayText(each, words, tooLateFor);
+        return at === 0 || within > 0 ? said : `Or ${said.charAt(0).toLowerCase()}${said.slice(1)}`;
+      }),
+    ),
     ...known.map((each) => adviceText(each, words)),
   ];
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Advice } from "../../src/domain/storage/advice.js";
-import { adviceText } from "../../src/exports/advice-text.js";
+import { adviceText, adviceTexts } from "../../src/exports/advice-text.js";
 
 const words = {
   meal: (slug: string) => `meal ${slug}`,
@@ -43,6 +43,22 @@ describe("the text of advice", () => {
       'Freeze 350 g for "meal soup" (day 5) and the share for "meal stew" (day 6) on the day it is made;' +
         " move it to the fridge 1 day before. Once thawed it keeps 2 days.",
     );
+  });
+
+  it("begins with the simplest way out, and never with an or", () => {
+    const texts = adviceTexts(every.slice(0, 4), words, ["soup"]);
+    expect(texts[0]).toBe("Eat it by day 3.");
+    expect(texts.slice(1).every((text) => text.startsWith("Or "))).toBe(true);
+    expect(adviceTexts(every.slice(3, 4), words, ["soup", "stew"])).toEqual(['Eat "meal soup" by day 3.']);
+  });
+
+  it("tells things of one kind together: two trips are not one or the other", () => {
+    const trips = [2, 4].map((notBefore): Advice => ({ code: "SHOP_TWICE", food: "kale", meals: ["soup"], notBefore }));
+    for (const text of adviceTexts(trips, words)) expect(text).toMatch(/^Buy the food kale/);
+    expect(adviceTexts([every[8]!, every[2]!], words)).toEqual([
+      `Eat "meal soup" and "meal stew" on each other's days.`,
+      "No rule for XA is known here; those of US were used. Ask your local authority.",
+    ]);
   });
 
   it("never promises that food is safe", () => {
