@@ -35,6 +35,6 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
     storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)),
     contents: stateContents(scaled, household, rules, deps.clock),
     nutrition: stateNutrition(scaled, household),
-    cautions: findCautions(scaled, rules),
+    cautions: findCautions(scaled, household, rules),
   });
 }

@@ -31,7 +31,7 @@ export async function checkPublishedPlan(
   const known: PlanToCheck = {
     scaled: scaled.value,
     storage: await guideStorage(scaled.value, household, clock, readRules),
-    cautions: findCautions(scaled.value, rules),
+    cautions: findCautions(scaled.value, household, rules),
     session: session.value,
     diets,
     rules: rules.safety,

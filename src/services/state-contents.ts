@@ -89,11 +89,20 @@ export const stateNutrition = (scaled: ScaledPlan, household: Household) =>
   planNutrition(scaled, effectiveServings(scaled.servings, household));
 
 /** The cautions that are due, with the routes and foods as they were taken. */
-export const findCautions = ({ compiled }: ScaledPlan, { safety }: RuleSet): CautionsFound =>
-  cautionsOf(compiled)(safety);
+export const findCautions = (
+  { compiled }: ScaledPlan,
+  { region }: Pick<Household, "region">,
+  { safety }: RuleSet,
+): CautionsFound => cautionsOf(compiled)(safety)(region);
 
 const cautionsOf = onceFor((plan: CompiledPlan) => {
   const made = plan.makeOrder.map((index) => plan.components[index]!);
   const things = cautionedThings(made, plan.meals, plan.bundle.foods);
-  return onceFor((safety: RuleSet["safety"]) => cautionsFor(things, safety));
+  return onceFor((safety: RuleSet["safety"]) =>
+    latest(
+      keptRegions,
+      (region: string | null) => region ?? "",
+      (region) => cautionsFor(things, safety, region),
+    ),
+  );
 });

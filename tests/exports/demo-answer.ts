@@ -76,6 +76,6 @@ export async function answerOf(
     ),
     contents: stateContents(scaled, household, rules, clock),
     nutrition: stateNutrition(scaled, household),
-    cautions: findCautions(scaled, rules),
+    cautions: findCautions(scaled, household, rules),
   };
 }

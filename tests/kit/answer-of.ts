@@ -49,6 +49,6 @@ export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Ho
     ),
     contents: stateContents(scaled, household, shippedRules, clock),
     nutrition: stateNutrition(scaled, household),
-    cautions: findCautions(scaled, shippedRules),
+    cautions: findCautions(scaled, household, shippedRules),
   };
 }

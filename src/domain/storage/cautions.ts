@@ -1,10 +1,11 @@
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { KeepingClass } from "../model/keeping.js";
+import { regionCovers } from "../model/region.js";
 import type { Source } from "../model/source.js";
 import type { Subject } from "./guidance.js";
 import { classesAround } from "./keeping-classes.js";
-import type { CautionRule, FoodSafetyRules } from "./rule.js";
+import type { CautionRule, FoodSafetyRules, RegionalCaution } from "./rule.js";
 
 /** A caution that is due. Its text is that of the rule data, the same in every output. */
 export interface Caution {
@@ -37,25 +38,38 @@ export interface CautionsFound {
 
 /**
  * The cautions that are due for these things: by the classes they keep as, by their foods, by words in the names of
- * foods and in steps that the data lists, and by the codes their writers named. Words can only add a caution.
+ * foods and in steps that the data lists, and by the codes their writers named. Words can only add a caution. Of two about the
+ * same thing that the rules call stricter and laxer, only the stricter is printed.
+ *
+ * @param region of the reader; null: not known, and the strictest is printed
  */
 export function cautionsFor(
   things: readonly CautionedThing[],
   rules: Pick<FoodSafetyRules, "cautions" | "classes" | "keeping" | "handling">,
+  region: string | null = null,
 ): CautionsFound {
   const sources = new Map([...rules.keeping, ...rules.handling].map(({ id, source }) => [id, source]));
   const known = new Set(rules.cautions.map(({ code }) => code));
   const cautions = rules.cautions.flatMap((rule): Caution[] => {
-    const about = things.filter((thing) => isDue(rule, thing, rules.classes)).map(({ subject }) => subject);
+    const stricter = rules.cautions.filter(({ code }) => rule.givesWayTo?.includes(code));
+    const about = things
+      .filter((thing) => isDue(rule, thing, rules.classes))
+      .filter((thing) => !stricter.some((other) => isDue(other, thing, rules.classes)))
+      .map(({ subject }) => subject);
     if (about.length === 0 && !rule.when.always) return [];
-    const restsOn = rule.rules.flatMap((id) => sources.get(id) ?? []);
-    return [{ code: rule.code, text: rule.text, source: rule.source, restsOn, about: rule.when.always ? [] : about }];
+    const { text, source, rules: ids } = inRegion(rule, region);
+    const restsOn = ids.flatMap((id) => sources.get(id) ?? []);
+    return [{ code: rule.code, text, source, restsOn, about: rule.when.always ? [] : about }];
   });
   const unknown = things.flatMap(({ subject, codes }) =>
     codes.flatMap((code) => (known.has(code) ? [] : [{ subject, code }])),
   );
   return { cautions, unknown };
 }
+
+/** Thresholds and units of the reader's region only; of all of them where it is not known. */
+const inRegion = (rule: CautionRule, region: string | null): Pick<RegionalCaution, "text" | "rules" | "source"> =>
+  (region === null ? undefined : rule.byRegion?.find((each) => regionCovers(each.region, region))) ?? rule;
 
 function isDue({ code, when }: CautionRule, thing: CautionedThing, known: readonly KeepingClass[]): boolean {
   if (thing.codes.includes(code)) return true;

@@ -57,10 +57,25 @@ export interface CautionTrigger {
   readonly stepWords: readonly string[];
 }
 
+/** A caution in the words, thresholds and units of one region. */
+export interface RegionalCaution {
+  /** ISO 3166 code, "EU", "ANZ", or "INT" for all others. */
+  readonly region: string;
+  readonly text: string;
+  /** Ids of the published rules it rests on there. */
+  readonly rules: readonly string[];
+  readonly source: Source;
+}
+
 /** A caution as data: its words are the same in every output. */
 export interface CautionRule {
   readonly code: string;
+  /** For a reader of no known region: the strictest thresholds, in all units. */
   readonly text: string;
+  /** The first that covers a reader's region is printed instead. Left out: none, as in the sets of 0.1.0. */
+  readonly byRegion?: readonly RegionalCaution[];
+  /** Codes of stricter cautions: where one is due for the same thing, this one is not printed for it. Left out: none. */
+  readonly givesWayTo?: readonly string[];
   readonly when: CautionTrigger;
   /** Ids of the published rules it rests on. */
   readonly rules: readonly string[];

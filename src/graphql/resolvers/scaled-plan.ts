@@ -46,8 +46,8 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   diets: ({ scaled, household, rules, frozen }, _, { deps }) =>
     stateDiets(scaled, null, household, rules, deps.clock).map((diet) => ({ ...diet, frozen })),
   nutrition: ({ nutrition, frozen }) => ({ ...nutrition().plan, frozen }),
-  cautions: ({ scaled, frozen, rules }) =>
-    findCautions(scaled, rules).cautions.map((caution) => ({ ...caution, frozen })),
+  cautions: ({ scaled, household, frozen, rules }) =>
+    findCautions(scaled, household, rules).cautions.map((caution) => ({ ...caution, frozen })),
   // Whose rules all of it goes by comes first.
   warnings: async ({ scaled, keeping }) =>
     [...scaled.warnings, ...(await keeping()).warnings].toSorted(

@@ -89,6 +89,15 @@ export const cautionsSchema = z.strictObject({
       text: textSchema,
       rules: listSchema(slugSchema).default([]),
       source: sourceSchema,
+      "by-region": listSchema(
+        z.strictObject({
+          region: datedFields.region,
+          text: textSchema,
+          rules: listSchema(slugSchema).default([]),
+          source: sourceSchema,
+        }),
+      ).optional(),
+      "gives-way-to": listSchema(slugSchema).optional(),
       when: z
         .strictObject({
           always: yesNoSchema.default(false),

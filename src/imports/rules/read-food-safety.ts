@@ -1,7 +1,7 @@
 import type { KeepingClass, PublishedKeepingRule } from "../../domain/model/keeping.js";
-import type { Problem } from "../../domain/problem.js";
+import type { Path, Problem } from "../../domain/problem.js";
 import { isKeepingClass } from "../../domain/storage/keeping-classes.js";
-import type { CautionRule, HandlingRule } from "../../domain/storage/rule.js";
+import type { CautionRule, HandlingRule, RegionalCaution } from "../../domain/storage/rule.js";
 import type { CautionsDocument, FoodSafetyDocument } from "./food-safety-schema.js";
 import { sourceReader } from "./rule-sources.js";
 import { duplicateIds, unknownWord } from "./rule-texts.js";
@@ -84,10 +84,21 @@ export function readCautions(
   ];
   const issued = sourceReader(document.sources, problems);
   const codes = known.classes.map(({ code }) => code);
-  const cautions = document.cautions.map(({ code, text, rules, source, when }, index): CautionRule => {
+  const cautionCodes = document.cautions.map(({ code }) => code);
+  const check = (words: readonly string[], among: readonly string[], path: Path): void => {
+    for (const [at, word] of words.entries())
+      if (!among.includes(word)) problems.push(unknownWord([...path, at], word, among));
+  };
+  const cautions = document.cautions.map((written, index): CautionRule => {
+    const { code, text, rules, source, when, "by-region": byRegion, "gives-way-to": givesWayTo } = written;
     const path = ["cautions", index] as const;
-    for (const [at, id] of rules.entries())
-      if (!known.rules.includes(id)) problems.push(unknownWord([...path, "rules", at], id, known.rules));
+    check(rules, known.rules, [...path, "rules"]);
+    check(givesWayTo ?? [], cautionCodes, [...path, "gives-way-to"]);
+    const regional = byRegion?.map((each, at): RegionalCaution => {
+      const here = [...path, "by-region", at] as const;
+      check(each.rules, known.rules, [...here, "rules"]);
+      return { ...each, source: issued(each.source, [...here, "source"]).source };
+    });
     for (const [at, keepsAs] of when["keeps-as"].entries())
       if (!isKeepingClass(keepsAs, known.classes))
         problems.push(unknownWord([...path, "when", "keeps-as", at], keepsAs, codes));
@@ -97,6 +108,8 @@ export function readCautions(
       text,
       rules,
       source: issued(source, [...path, "source"]).source,
+      ...(regional === undefined ? {} : { byRegion: regional }),
+      ...(givesWayTo === undefined ? {} : { givesWayTo }),
       when: {
         always,
         perishable,

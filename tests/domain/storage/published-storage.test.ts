@@ -4,6 +4,8 @@ import { publishedRules } from "../../imports/rules/published-rules.js";
 import { ask, bought } from "./kept-builders.js";
 
 const table = referenceTable("storage");
+/** Rows of the same dataset for food as it is bought. */
+const fresh = referenceTable("home-storage");
 const { keeping, handling } = publishedRules.safety;
 const idOf = (row: Row): string => row["rule_id"] ?? "";
 const keepingRows = table.filter((row) => keeping.some(({ id }) => id === idOf(row)));
@@ -53,8 +55,8 @@ describe("the table of published storage times", () => {
     expect(keepingRows.length + handlingRows.length + left.length).toBe(127);
   });
 
-  it("has no rule in the set that is not in the table, but for the two on thawing", () => {
-    const inTable = new Set(table.map(idOf));
+  it("has no rule in the set that is not in the table or in that of fresh food, but for the two on thawing", () => {
+    const inTable = new Set([...table, ...fresh].map(idOf));
     const more = [...keeping, ...handling].map(({ id }) => id).filter((id) => !inTable.has(id));
     // Leftovers and Food Safety (USDA FSIS), as told in a food-safety news report
     expect(more).toEqual(["us-thawed", "us-thawed-fast"]);
@@ -125,6 +127,46 @@ describe("the table of published storage times", () => {
       expect(rule?.limit === null, shown).toBe(onlyHeld.has(id));
     },
   );
+});
+
+describe("the table of fresh food and opened packs", () => {
+  const scale: Readonly<Record<string, number>> = { Days: 1, Weeks: 7, Months: 30, Years: 360, Year: 360 };
+
+  it.each(fresh.map((row) => ({ id: idOf(row), row })))("is in the rules as printed: $id", ({ id, row }) => {
+    const shown = sourceOf(row);
+    const days = (end: string): number => Number(row[end]) * (scale[row["unit"] ?? ""] ?? Number.NaN);
+    const isRange = row["min"] !== "" && row["min"] !== row["max"];
+    expect(
+      keeping.find((rule) => rule.id === id),
+      shown,
+    ).toMatchObject({
+      keepsAs: row["keeps_as"],
+      place: places[row["place"] ?? ""],
+      days: days("max"),
+      daysFrom: isRange ? days("min") : null,
+      purpose: row["safety_or_quality"]?.toUpperCase(),
+      region: "US",
+      source: { section: `id ${row["id"]}` },
+    });
+  });
+
+  it("gives every fresh animal food a limit by which plans go", () => {
+    // USDA FSIS home food storage dataset, ids 40, 43, 117, 144, 157, 21: the lower ends
+    const lasting = (code: string) => {
+      const [found] = ask({ foods: [bought("it", code)] }, { region: "US" }).guidance;
+      return [found?.place, found?.days];
+    };
+    expect(["raw-meat", "raw-mince", "raw-poultry", "raw-fish", "raw-shellfish", "eggs-in-shell"].map(lasting)).toEqual(
+      [
+        ["FRIDGE", 3],
+        ["FRIDGE", 1],
+        ["FRIDGE", 1],
+        ["FRIDGE", 1],
+        ["FRIDGE", 1],
+        ["FRIDGE", 21],
+      ],
+    );
+  });
 });
 
 describe("a dataset that contradicts itself", () => {

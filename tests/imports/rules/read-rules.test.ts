@@ -17,7 +17,8 @@ const changed = (name: string, from: string, to: string) => {
 describe("the rules that come with the program", () => {
   it("are read whole, with an id, a version and a date", () => {
     expect(readRules(ruleFiles)).toMatchObject({ problems: [], count: 5 });
-    for (const set of [safety, allergens]) expect(set).toMatchObject({ id: expect.any(String), date: "2026-11-25" });
+    expect(safety).toMatchObject({ id: "food-safety", version: "2", date: "2026-11-29" });
+    expect(allergens).toMatchObject({ id: expect.any(String), date: expect.stringMatching(/^2026-11-/) });
   });
 
   it("give every figure a publisher, a title and a region", () => {
@@ -92,6 +93,20 @@ describe("a rule file with a fault", () => {
     ["a claim for an unknown diet", "allergens.yaml", "diet: gluten-free", "diet: glutenfree", "BAD_SHAPE"],
     ["a set without a day", "rule-set.yaml", `in-force-from: ${publishedRules.inForceFrom}`, "", "BAD_SHAPE"],
     ["a set without a code", "rule-set.yaml", `code: "${publishedRules.code}"`, 'code: ""', "BAD_SHAPE"],
+    [
+      "a caution that gives way to none",
+      "cautions.yaml",
+      "gives-way-to: [raw-egg]",
+      "gives-way-to: [raw-eggs]",
+      "BAD_SHAPE",
+    ],
+    [
+      "a region's caution resting on no rule",
+      "cautions.yaml",
+      "rules: [uk-cool, cperf]",
+      "rules: [uk-cool, c]",
+      "BAD_SHAPE",
+    ],
     ["a class used twice", "keeping-classes.yaml", "code: cooked-rice", "code: cooked-quinoa", "DUPLICATE"],
     ["a class within none", "keeping-classes.yaml", "within: plant-leftovers", "within: plant", "BAD_SHAPE"],
     [
