@@ -284,6 +284,8 @@ export type Warning =
       readonly diet: string;
       readonly item: string;
       readonly known: boolean;
+      /** Swaps that the line offers and that were not taken; absent: none is offered. */
+      readonly offered?: readonly string[];
     }
   | { readonly code: "SWAP_NOT_OFFERED"; readonly path: Path; readonly from: string; readonly to: string }
   | {

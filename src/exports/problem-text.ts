@@ -222,7 +222,7 @@ function warningSentence(warning: Warning): string {
       return `What you have of "${warning.item}" is past its date, ${warning.useBy}, when ${list(warning.meals)} ${warning.meals.length === 1 ? "is" : "are"} eaten, so it was not counted there.`;
     case "DIET_NOT_MET":
       return warning.known
-        ? `"${warning.item}" does not fit the diet "${warning.diet}", and no swap for it is offered.`
+        ? `"${warning.item}" does not fit the diet "${warning.diet}", and ${warning.offered === undefined ? "no swap for it is offered" : `of the swaps that are offered (${list(warning.offered)}) none was taken`}.`
         : `Whether "${warning.item}" fits the diet "${warning.diet}" is not known. Check the label.`;
     case "SWAP_NOT_OFFERED":
       return `No line offers "${warning.to}" in place of "${warning.from}", so nothing was swapped.`;

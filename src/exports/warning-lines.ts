@@ -44,10 +44,12 @@ const gathered: { readonly [C in WarningCode]?: Gathered<C> } = {
   },
   ON_HAND_NOT_NEEDED: { text: (all) => `On hand and not needed here: ${each(all, ({ item }) => item)}.` },
   DIET_NOT_MET: {
-    apart: ({ diet, known }) => `${diet} ${known}`,
+    apart: ({ diet, known, offered }) => `${diet} ${known} ${known && offered === undefined}`,
     text: (all) =>
       all[0].known
-        ? `Not ${all[0].diet}, and no swap is offered: ${each(all, ({ item }) => item)}.`
+        ? all[0].offered === undefined
+          ? `Not ${all[0].diet}, and no swap is offered: ${each(all, ({ item }) => item)}.`
+          : `Not ${all[0].diet}, and no swap that is offered was taken: ${each(all, ({ item }) => item)}.`
         : `Not known to be ${all[0].diet}: ${each(all, ({ item }) => item)}. Check the labels.`,
   },
   SWAP_NOT_OFFERED: {

@@ -74,6 +74,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "SaveDocumentsPayload.drafts": 20,
   "SaveDocumentsPayload.foods": 20,
   "SaveFoodsPayload.foods": 20,
+  "Swap.steps": 2,
   "ScaledComponent.lines": 12,
   "ScaledMeal.diets": 20,
   "ScaledMeal.lines": 12,

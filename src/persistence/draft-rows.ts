@@ -1,8 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Measured } from "../domain/model/amount.js";
 import type { Step } from "../domain/model/component.js";
-import type { Line, LineItem } from "../domain/model/line.js";
+import type { Line, LineItem, SwapOwn } from "../domain/model/line.js";
 import type { Prisma } from "./generated/client.js";
+import { fromJson, toJson } from "./json-column.js";
 
 /** What a line or a step belongs to: exactly one of a component, one of its routes, or a meal. */
 export interface Owner {
@@ -53,7 +54,7 @@ export function lineRows(owner: Owner, lines: readonly Line[]): LineRows {
       mark: line.mark,
     })),
     swaps: rows.flatMap(({ id: lineId, line }) =>
-      line.swaps.map(({ food, ratio, diets, note }, position) => ({
+      line.swaps.map(({ food, ratio, diets, note, own }, position) => ({
         publisherId: owner.publisherId,
         lineId,
         position,
@@ -61,6 +62,7 @@ export function lineRows(owner: Owner, lines: readonly Line[]): LineRows {
         ratio,
         diets: [...diets],
         note,
+        ...(own === undefined ? {} : { own: toJson(own) }),
       })),
     ),
   };
@@ -91,7 +93,10 @@ export const lineOf = (row: LineRow): Line => ({
   optional: row.optional,
   ...(row.eaten === null ? {} : { eaten: row.eaten }),
   mark: row.mark,
-  swaps: row.swaps.map(({ food, ratio, diets, note }) => ({ food, ratio, diets, note })),
+  swaps: row.swaps.map(({ food, ratio, diets, note, own }) => ({
+    ...{ food, ratio, diets, note },
+    ...(own === null ? {} : { own: fromJson<SwapOwn>(own) }),
+  })),
 });
 
 function itemOf({ food, foodPart, component, id }: LineRow): LineItem {

@@ -1,5 +1,6 @@
 import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { reviewRevisions } from "../../src/services/review-revisions.js";
 import { openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { planText, prepareWriting, publisher } from "../kit/plan-writer.js";
@@ -52,6 +53,11 @@ describeOnBothDatabases("a food that is corrected after plans with it were publi
       .get(`/v1/plans/${publisher}/recalled?region=GB&servings=2`)
       .set("accept", "text/markdown");
     expect(text.text).toMatch(/\*\*Contains:\*\*.*peanuts? \(carrots?\)/);
+    expect(await reviewRevisions(app.deps)).toMatchObject({ reviewed: 1, changed: 1, lessSafe: 1 });
+    const changes = await app.ask("{ changes(last: 1) { edges { node { kind plan { slug } } } } }");
+    expect(changes.data).toEqual({
+      changes: { edges: [{ node: { kind: "PLAN_LESS_SAFE", plan: { slug: "recalled" } } }] },
+    });
     const after = await app.deps.data.revisions.summaries([{ publisher, slug: "recalled", revision: null }]);
     expect(after[0]?.checksum).toBe(before[0]?.checksum);
   });

@@ -10,12 +10,27 @@ export type LineItem =
   | { readonly kind: "FOOD"; readonly food: string; readonly part: string | null }
   | { readonly kind: "COMPONENT"; readonly component: string };
 
+/** What is otherwise with a swap than with the food it stands in for. What it does not say stays. */
+export interface SwapOwn {
+  /** How this food is prepared. The other's preparation never goes along. */
+  readonly preparation?: string;
+  /** The form it is measured in. */
+  readonly form?: string;
+  /** What one batch of the component then gives, by the writer's word. */
+  readonly yield?: Measured;
+  /** Class of published keeping ceilings of the component, or of the route, that is then made. */
+  readonly keepsAs?: string;
+  /** Words and minutes of steps, by their ids. */
+  readonly steps?: readonly { readonly id: string; readonly text?: string; readonly minutes?: number }[];
+}
+
 /** Another food for a line: ratio × the line's amount, in the line's unit where the unit is standard, else by mass. */
 export interface Swap {
   readonly food: string;
   readonly ratio: RationalText;
   readonly diets: readonly string[];
   readonly note: string | null;
+  readonly own?: SwapOwn;
 }
 
 export interface Line {

@@ -7,6 +7,7 @@ import type { PlanBundle } from "../model/plan.js";
 import type { Path, Problem } from "../problem.js";
 import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js";
 import { checkSteps } from "./check-steps.js";
+import { checkSwaps } from "./check-swaps.js";
 import { checkCount, checkMeasured, checkNumber, checkRational, checkText, checkUnique } from "./check-text.js";
 import { compileLine, type LineContext } from "./compile-line.js";
 import { lineContext } from "./line-context.js";
@@ -106,9 +107,11 @@ function checkComponent(component: Component, checking: Checking): Problem[] {
       (name) => [...path, "routes", name],
     ),
     ...checkSteps(component.steps, path),
+    ...checkSwaps({ ...component, yield: component.yield.amount, isKept: true }, path),
     ...component.routes.flatMap(({ name, lines, steps }) => [
       ...checkLines(lines, [...path, "routes", name], checking),
       ...checkSteps(steps, [...path, "routes", name]),
+      ...checkSwaps({ lines, steps, yield: null, isKept: true }, [...path, "routes", name]),
     ]),
   ];
 }
@@ -143,6 +146,7 @@ function checkMeals({ plan }: PlanBundle, checking: Checking): Problem[] {
       ...checkNumber(meal.serves, [...path, "serves"], { min: 1, max: limits.servings }),
       ...checkNumber(meal.day, [...path, "day"], { min: 0, max: limits.day }),
       ...checkLines(meal.lines, path, checking),
+      ...checkSwaps({ ...meal, yield: null, isKept: false }, path),
       ...checkSteps(meal.steps, path),
     ];
   });

@@ -44,9 +44,23 @@ export function chooseSwap(
   const serving = (swap: Swap): boolean => household.diets.every((diet) => mayServe(swap, diet, foods, fitsDiet));
   const swap = asked(line, household) ?? (fits ? null : (line.swaps.find(serving) ?? null));
   const food = swap === null ? own : foods.get(swap.food);
+  // "No swap is offered" is said only where none is.
+  const others = line.swaps.flatMap((each) => (each === swap ? [] : [each.food]));
+  const offered = { offered: others };
   const warnings = household.diets.flatMap((diet): Warning[] => {
     const known = food === undefined ? null : fitsDiet(food, diet);
-    return known === true ? [] : [{ code: "DIET_NOT_MET", path, diet, item: food?.slug ?? "", known: known === false }];
+    return known === true
+      ? []
+      : [
+          {
+            code: "DIET_NOT_MET",
+            path,
+            diet,
+            item: food?.slug ?? "",
+            known: known === false,
+            ...(known === false && others.length > 0 ? offered : {}),
+          },
+        ];
   });
   return { swap, warnings };
 }

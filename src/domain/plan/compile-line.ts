@@ -9,6 +9,7 @@ import { multiplyRationals, toNumber } from "../quantity/rational.js";
 import { nearestUnits, standardUnit } from "../quantity/unit.js";
 import type { CompiledLine } from "./compiled-plan.js";
 import type { PurchasedNeed } from "./scaled.js";
+import { standIn } from "./stand-in.js";
 
 /** What the names in a line stand for. */
 export interface LineContext {
@@ -134,7 +135,8 @@ function needWarnings(
   return warnings;
 }
 
-function onFood(line: Line, swap: Swap | null, path: Path, context: LineContext): Result<CompiledWithWarnings> {
+function onFood(written: Line, swap: Swap | null, path: Path, context: LineContext): Result<CompiledWithWarnings> {
+  const line = swap === null ? written : standIn(written, swap);
   if (line.item.kind !== "FOOD") throw new TypeError("a component line is compiled by onComponent");
   const original = context.foods.get(line.item.food);
   if (original === undefined) return failed([{ code: "UNKNOWN_FOOD", path, food: line.item.food }]);
@@ -149,7 +151,7 @@ function onFood(line: Line, swap: Swap | null, path: Path, context: LineContext)
     ]);
   }
   const item: LineItem = { kind: "FOOD", food: food.slug, part: partName };
-  const stands = swap === null ? ok({ measured: line.amount, grams: null }) : swapped(line, swap, original, path);
+  const stands = swap === null ? ok({ measured: line.amount, grams: null }) : swapped(written, swap, original, path);
   if (!stands.ok) return stands;
   const { measured, grams } = stands.value;
   const noAmount = { food, part: partName, dimension: null, low: 0, high: 0 };

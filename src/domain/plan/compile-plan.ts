@@ -11,6 +11,7 @@ import { checkBundle } from "./check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
 import { compileLine } from "./compile-line.js";
 import type { CompiledComponent, CompiledLine, CompiledMeal, CompiledPlan } from "./compiled-plan.js";
+import { bundleWithSwaps } from "./stand-in.js";
 import { lineContext } from "./line-context.js";
 
 /** For each component of the bundle, by slug, the route to take instead of making it as written. */
@@ -67,13 +68,14 @@ export function compilePlan(
 }
 
 function compile(
-  bundle: PlanBundle,
+  written: PlanBundle,
   household: Household,
   routes: RouteChoice,
   fitsDiet: DietJudge,
 ): Result<CompiledPlan> {
-  const problems = checkBundle(bundle);
+  const problems = checkBundle(written);
   if (problems.length > 0) return failed(problems);
+  const bundle = bundleWithSwaps(written, household, fitsDiet);
   const context = lineContext(bundle);
   const faults: Problem[] = [];
   const linesOf = (lines: readonly Line[], path: Path): Lines => {
@@ -95,7 +97,7 @@ function compile(
     warnings.push(...lines.warnings);
     return { meal, lines: lines.lines, takes: lines.lines.filter(({ component }) => component >= 0) };
   });
-  const made = bundle.components.map((component) => routed(component, routes.get(component.slug) ?? null));
+  const made = bundle.components.map((component) => routed(component, routes.get(component.slug)?.name ?? null));
   // A component that only an abandoned route's lines led to is not made, and its warnings do not matter.
   const graph = componentGraph(
     made.map(({ lines, component }) => ({ ...component, lines, routes: [] })),
@@ -130,9 +132,10 @@ function compile(
 
 function routed(
   component: Component,
-  route: Route | null,
+  name: string | null,
 ): { component: Component; route: Route | null; lines: readonly Line[]; path: Path } {
   const path = ["components", component.slug];
+  const route = component.routes.find((each) => each.name === name) ?? null;
   return route === null
     ? { component, route, lines: component.lines, path }
     : { component, route, lines: route.lines, path: [...path, "routes", route.name] };

@@ -139,7 +139,10 @@ function told({ storage, contents, list }: ComputedPlan): readonly PlanFact[] {
         exactNumber(days),
       ),
     ),
-    ...contents.plan.allergens.findings.map(({ code, presence }) => fact("ALLERGEN", ["allergens", code], presence)),
+    ...contents.plan.allergens.findings.flatMap(({ code, presence, asIngredient }) => [
+      fact("ALLERGEN", ["allergens", code], presence),
+      fact("ALLERGEN", ["allergens", code, "as-ingredient"], asIngredient.presence),
+    ]),
     ...contents.plan.diets.map(({ diet, fits }) => fact("DIET", ["diets", diet], dietWord(fits))),
     ...(atTill === null ? [] : [fact("COST", ["cost", "at-till"], `${atTill.amount} ${atTill.currency}`)]),
   ];

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { sourceSchema } from "./amount.js";
 import { list, named, slug, slugs, text, texts } from "./named-schema.js";
 
+/** Put before it is used below. */
 /** The document of a revision holds the engine's own values, as they were frozen. */
 export const measuredSchema = named(
   "FrozenAmount",
@@ -23,6 +24,23 @@ const itemSchema = z
     z.object({ kind: z.literal("COMPONENT"), component: slug("Slug of the component.") }),
   ])
   .describe("What the line takes.");
+
+const swapOwnSchema = z
+  .object({
+    preparation: text("How this food is prepared.").exactOptional(),
+    form: text("The form it is measured in.").exactOptional(),
+    yield: measuredSchema.describe("What one batch of the component then gives.").exactOptional(),
+    keepsAs: text("Class of published keeping rules of what is then made.").exactOptional(),
+    steps: list(
+      z.object({
+        id: text("Of the step."),
+        text: text("What is done.").exactOptional(),
+        minutes: z.number().describe("How long.").exactOptional(),
+      }),
+      "Steps that are then done otherwise.",
+    ).exactOptional(),
+  })
+  .describe("What is otherwise with it. The preparation of the other food never goes along.");
 
 export const frozenLineSchema = named(
   "FrozenLine",
@@ -50,6 +68,7 @@ export const frozenLineSchema = named(
         ratio: text("How much of it for one of the line's.", 80),
         diets: slugs("Codes of the diets it serves."),
         note: text("A word on it.").nullable(),
+        own: swapOwnSchema.exactOptional(),
       }),
       "Foods that may take its place.",
     ),

@@ -3615,10 +3615,18 @@ export type Swap = {
   readonly diets: ReadonlyArray<Scalars['String']['output']>;
   /** The food that takes the place. */
   readonly food: Food;
+  /** The form it is measured in. Null: as the line says. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** Class of published keeping rules of what is then made. Null: as without the swap. */
+  readonly keepsAs: Maybe<Scalars['String']['output']>;
   /** A word on it. */
   readonly note: Maybe<Scalars['String']['output']>;
+  /** How this food is prepared. Null: nobody says; the preparation of the other food never goes along. */
+  readonly preparation: Maybe<Scalars['String']['output']>;
   /** How much of it for one of the line's, as an exact fraction. */
   readonly ratio: Scalars['String']['output'];
+  /** Steps that are then done otherwise. */
+  readonly steps: ReadonlyArray<SwapStep>;
 };
 
 /** Take one food for another, wherever a line offers that swap. */
@@ -3627,6 +3635,17 @@ export type SwapInput = {
   readonly from: Scalars['String']['input'];
   /** Slug of the food to take. */
   readonly to: Scalars['String']['input'];
+};
+
+/** A step that is done otherwise where a swap is taken. */
+export type SwapStep = {
+  readonly __typename?: 'SwapStep';
+  /** Code of the step. */
+  readonly code: Scalars['String']['output'];
+  /** Minutes. Null: those of the step. */
+  readonly minutes: Maybe<Scalars['Float']['output']>;
+  /** What is done. Null: what the step says. */
+  readonly text: Maybe<Scalars['String']['output']>;
 };
 
 /** One order between two tasks, for machines to read. */
@@ -4182,6 +4201,7 @@ export type ResolversTypes = {
   String: ResolverTypeWrapper<Scalars['String']['output']>;
   Swap: ResolverTypeWrapper<SwapParent>;
   SwapInput: SwapInput;
+  SwapStep: ResolverTypeWrapper<SwapStep>;
   TaskOrder: ResolverTypeWrapper<TaskOrder>;
   Unit: ResolverTypeWrapper<UnitParent>;
   UpdatePublisherInput: UpdatePublisherInput;
@@ -4375,6 +4395,7 @@ export type ResolversParentTypes = {
   String: Scalars['String']['output'];
   Swap: SwapParent;
   SwapInput: SwapInput;
+  SwapStep: SwapStep;
   TaskOrder: TaskOrder;
   Unit: UnitParent;
   UpdatePublisherInput: UpdatePublisherInput;
@@ -5449,8 +5470,18 @@ export type StorageGuidanceResolvers<ContextType = Context, ParentType extends R
 export type SwapResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Swap'] = ResolversParentTypes['Swap']> = {
   diets: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  keepsAs: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   note: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  preparation: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   ratio: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  steps: Resolver<ReadonlyArray<ResolversTypes['SwapStep']>, ParentType, ContextType>;
+};
+
+export type SwapStepResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SwapStep'] = ResolversParentTypes['SwapStep']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  minutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
+  text: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
 export type TaskOrderResolvers<ContextType = Context, ParentType extends ResolversParentTypes['TaskOrder'] = ResolversParentTypes['TaskOrder']> = {
@@ -5674,6 +5705,7 @@ export type Resolvers<ContextType = Context> = {
   Step: StepResolvers<ContextType>;
   StorageGuidance: StorageGuidanceResolvers<ContextType>;
   Swap: SwapResolvers<ContextType>;
+  SwapStep: SwapStepResolvers<ContextType>;
   TaskOrder: TaskOrderResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;

@@ -19,6 +19,10 @@ export const lineResolvers: FieldsBeyond<LineResolvers, LineParent> = {
 
 export const swapResolvers: FieldsBeyond<SwapResolvers, SwapParent> = {
   food: (swap) => foodParent(foodIn(swap.frozen, swap.food), swap.frozen.published),
+  preparation: ({ own }) => own?.preparation ?? null,
+  form: ({ own }) => own?.form ?? null,
+  keepsAs: ({ own }) => own?.keepsAs ?? null,
+  steps: ({ own }) => (own?.steps ?? []).map(({ id, text = null, minutes = null }) => ({ code: id, text, minutes })),
 };
 
 export const stepResolvers: FieldsBeyond<StepResolvers, StepParent> = {

@@ -171,7 +171,17 @@ const lineOf = (line: Line): PlainDocument =>
     eaten: line.eaten === undefined || line.eaten === "0" ? null : percentText(line.eaten),
     "thrown-away": line.eaten === "0" ? "yes" : null,
     mark: line.mark,
-    swaps: line.swaps.map(({ food, ratio, diets, note }) => filled({ food, ratio, diets, note })),
+    swaps: line.swaps.map(({ food, ratio, diets, note, own = {} }) =>
+      filled({
+        ...{ food, ratio, diets, note, preparation: own.preparation, form: own.form, "keeps-as": own.keepsAs },
+        yield: own.yield === undefined ? null : amountText(own.yield),
+        steps: own.steps?.map(({ id, text, minutes }) => ({
+          id,
+          ...(text === undefined ? {} : { do: text }),
+          ...(minutes === undefined ? {} : { time: minutes }),
+        })),
+      }),
+    ),
   });
 
 const percentText = (share: RationalText): string => `${toNumber(share) * 100} %`;

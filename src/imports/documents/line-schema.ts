@@ -60,6 +60,13 @@ const swapSchema = z.strictObject({
   ratio: amountSchema.default("1"),
   diets: listSchema(codeSchema("diet")).default([]),
   note: textSchema.nullable().default(null),
+  preparation: textSchema.optional(),
+  form: textSchema.optional(),
+  yield: amountSchema.optional(),
+  "keeps-as": codeSchema("keeping-class").optional(),
+  steps: listSchema(
+    z.strictObject({ id: nameSchema, do: textSchema.optional(), time: minutesSchema.optional() }),
+  ).default([]),
 });
 
 /** An amount of a food, a part of a food, or a component. */

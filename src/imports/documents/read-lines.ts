@@ -1,5 +1,6 @@
+import type { Measured } from "../../domain/model/amount.js";
 import type { OwnMeasure } from "../../domain/model/food.js";
-import type { Line, LineItem, Swap } from "../../domain/model/line.js";
+import type { Line, LineItem, Swap, SwapOwn } from "../../domain/model/line.js";
 import { failed, ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
@@ -47,7 +48,7 @@ function readLine(line: LineDocument, id: string, known: KnownItems, reading: Re
   if (!measures.ok) return measures;
   const read = combine({
     amount: line.amount === null ? ok(null) : reading.amount(line.amount, measures.value, [...path, "amount"]),
-    swaps: every(line.swaps.map((swap, index) => readSwap(swap, known, [...path, "swaps", index]))),
+    swaps: every(line.swaps.map((swap, index) => readSwap(swap, known, reading, [...path, "swaps", index]))),
   });
   return mapResult(read, ({ amount, swaps }) => ({
     id,
@@ -88,13 +89,40 @@ function itemMeasures(line: LineDocument, known: KnownItems, path: Path): Result
   return failed([{ code: "UNKNOWN_FOOD", path: [...path, "food"], food: food ?? "" }]);
 }
 
-function readSwap(swap: LineDocument["swaps"][number], known: KnownItems, path: Path): Result<Swap> {
+function readSwap(swap: LineDocument["swaps"][number], known: KnownItems, reading: Reading, path: Path): Result<Swap> {
   if (known.foodMeasures(swap.food) === null)
     return failed([{ code: "UNKNOWN_FOOD", path: [...path, "food"], food: swap.food }]);
-  return mapResult(readRatio(swap.ratio, [...path, "ratio"]), (ratio) => ({
-    food: swap.food,
-    ratio,
-    diets: swap.diets,
-    note: swap.note,
-  }));
+  const read = combine({
+    ratio: readRatio(swap.ratio, [...path, "ratio"]),
+    yields: swap.yield === undefined ? ok(null) : reading.amount(swap.yield, [], [...path, "yield"]),
+  });
+  return mapResult(read, ({ ratio, yields }) => {
+    const own = ownOf(swap, yields);
+    return {
+      food: swap.food,
+      ratio,
+      diets: swap.diets,
+      note: swap.note,
+      ...(Object.keys(own).length === 0 ? {} : { own }),
+    };
+  });
 }
+
+const ownOf = (
+  { preparation, form, "keeps-as": keepsAs, steps }: LineDocument["swaps"][number],
+  yields: Measured | null,
+): SwapOwn => ({
+  ...(preparation === undefined ? {} : { preparation }),
+  ...(form === undefined ? {} : { form }),
+  ...(yields === null ? {} : { yield: yields }),
+  ...(keepsAs === undefined ? {} : { keepsAs }),
+  ...(steps.length === 0
+    ? {}
+    : {
+        steps: steps.map(({ id, do: text, time: minutes }) => ({
+          id,
+          ...(text === undefined ? {} : { text }),
+          ...(minutes === undefined ? {} : { minutes }),
+        })),
+      }),
+});

@@ -113,6 +113,7 @@ describe("what a list says besides", () => {
       diet: "vegan",
       item: "milk",
       known: true,
+      offered: ["cream"],
     });
     expect(warnings).toContainEqual({
       code: "SWAP_NOT_OFFERED",

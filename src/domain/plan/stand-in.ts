@@ -1,0 +1,57 @@
+import type { Component, Step } from "../model/component.js";
+import type { Household } from "../model/household.js";
+import type { Line, Swap, SwapOwn } from "../model/line.js";
+import type { PlanBundle } from "../model/plan.js";
+import type { DietJudge } from "../nutrition/diets.js";
+import { chooseSwap } from "./choose-swap.js";
+import { lineContext } from "./line-context.js";
+
+/** A line with the words of the food that stands in: "beaten" was said of the egg. */
+export function standIn(line: Line, { own = {} }: Swap): Line {
+  return { ...line, preparation: own.preparation ?? null, form: own.form ?? line.form };
+}
+
+/** The plan with the steps, yields and classes that the swaps taken bring along; the same where they bring none. */
+export function bundleWithSwaps(bundle: PlanBundle, household: Household, fitsDiet: DietJudge): PlanBundle {
+  const owners = [...bundle.plan.meals, ...bundle.components, ...bundle.components.flatMap(({ routes }) => routes)];
+  if (!owners.some(({ lines }) => lines.some(({ swaps }) => swaps.some(({ own }) => own !== undefined)))) return bundle;
+  const { foods } = lineContext(bundle);
+  const taken = (lines: readonly Line[]): readonly SwapOwn[] =>
+    lines.flatMap((line) => chooseSwap(line, household, foods, fitsDiet, []).swap?.own ?? []);
+  return {
+    ...bundle,
+    plan: {
+      ...bundle.plan,
+      meals: bundle.plan.meals.map((meal) => ({ ...meal, steps: stepsWith(meal.steps, taken(meal.lines)) })),
+    },
+    components: bundle.components.map((component): Component => {
+      const own = taken(component.lines);
+      const amount = last(own, (each) => each.yield);
+      return {
+        ...component,
+        steps: stepsWith(component.steps, own),
+        keepsAs: last(own, (each) => each.keepsAs) ?? component.keepsAs,
+        yield: amount === undefined ? component.yield : { amount, source: byWriter },
+        routes: component.routes.map((route) => {
+          const ofRoute = taken(route.lines);
+          return {
+            ...route,
+            steps: stepsWith(route.steps, ofRoute),
+            keepsAs: last(ofRoute, (each) => each.keepsAs) ?? route.keepsAs,
+          };
+        }),
+      };
+    }),
+  };
+}
+
+const byWriter = { kind: "WRITER", title: "The writer's own measure", section: "with the swap" } as const;
+
+const last = <T>(own: readonly SwapOwn[], of: (each: SwapOwn) => T | undefined): T | undefined =>
+  own.map(of).findLast((each) => each !== undefined);
+
+const stepsWith = (steps: readonly Step[], own: readonly SwapOwn[]): readonly Step[] =>
+  steps.map((step) => {
+    const changes = own.flatMap((each) => each.steps ?? []).filter(({ id }) => id === step.id);
+    return changes.reduce<Step>((now, { text = now.text, minutes = now.minutes }) => ({ ...now, text, minutes }), step);
+  });
