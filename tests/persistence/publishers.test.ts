@@ -7,11 +7,25 @@ describeOnBothDatabases("publishers", (open) => {
     database = await open();
   });
 
+  it("keep what their own document says when they are renamed, and take back what it leaves out", async () => {
+    const { publishers } = database.data;
+    await publishers.save({ slug: "south-field", name: "South Field" });
+    const facts = { region: "US-WA", currency: "XTS", languages: ["en-US", "de"], description: "Of the beds." };
+    expect(await publishers.describe("south-field", facts)).toBe(true);
+    await publishers.rename("south-field", "The South Field");
+    const [kept] = await publishers.bySlugs(["south-field"]);
+    expect(kept).toMatchObject({ name: "The South Field", ...facts });
+    const none = { region: null, currency: null, languages: [], description: null };
+    await publishers.describe("south-field", none);
+    expect((await publishers.bySlugs(["south-field"]))[0]).toMatchObject(none);
+    expect(await publishers.describe("nobody", facts)).toBe(false);
+  });
+
   it("keep their id when they are renamed", async () => {
     const { publishers } = database.data;
     const first = await publishers.save({ slug: "north-field", name: "North Field" });
     const second = await publishers.save({ slug: "north-field", name: "The North Field" });
-    expect(second).toEqual({ id: first.id, slug: "north-field", name: "The North Field" });
+    expect(second).toMatchObject({ id: first.id, slug: "north-field", name: "The North Field" });
     expect(await publishers.byIds([first.id])).toEqual([second]);
   });
 
