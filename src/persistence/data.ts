@@ -412,8 +412,11 @@ export interface Data {
     page(filter: PlanFilter, request: PageRequest): Promise<Page<RevisionSummary>>;
   };
   readonly reviews: {
-    /** Ids of revisions that are not withdrawn, in the order of the ids. `after` is an id or null for the start. */
-    inForce(after: string | null, limit: number): Promise<readonly string[]>;
+    /** Revisions that are not withdrawn, in the order of the ids. `after` is an id or null for the start. `asBy010`: 0.1.0 froze it. */
+    inForce(
+      after: string | null,
+      limit: number,
+    ): Promise<readonly { readonly id: string; readonly asBy010: boolean }[]>;
     /** false: the last review of it found the same. Else it is added to the changes, unless the first review finds nothing. */
     save(review: {
       readonly revisionId: string;

@@ -10,6 +10,9 @@ import { lockPlan, type LockedPlan } from "./lock-plan.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "./session.js";
 
+/** How plans are computed since 0.1.0, which left this out: by what is eaten, and steps grow unless their writer says otherwise. */
+const meaning = 2;
+
 /** Inside a transaction. @throws UnknownPublisher */
 export async function publishRevision(
   db: Db,
@@ -31,10 +34,10 @@ export async function publishRevision(
   await db.$executeRaw`
     INSERT INTO revisions
       (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document,
-       rule_set_id)
+       rule_set_id, meaning)
     VALUES (${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}, ${title}, ${serves}, ${locale},
       ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb,
-      ${ruleSet}::uuid)`;
+      ${ruleSet}::uuid, ${meaning})`;
   const links = { publisherId, revisionId: id, publishedAt };
   await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs(document.foods), links);
   await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);

@@ -15,9 +15,9 @@ export function reviewData(session: Session): Data["reviews"] {
         where: { withdrawnAt: null, ...(after !== null && isId(after) ? { id: { gt: after } } : {}) },
         orderBy: { id: "asc" },
         take: limit,
-        select: { id: true },
+        select: { id: true, meaning: true },
       });
-      return rows.map(({ id }) => id);
+      return rows.map(({ id, meaning }) => ({ id, asBy010: meaning === null }));
     },
     save: ({ revisionId, differences, lessSafe, at }) =>
       session.transaction(async (inside) => {

@@ -42,13 +42,14 @@ export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
   let [reviewed, changed, lessSafe] = [0, 0, 0];
   let after: string | null = null;
   do {
-    const ids: readonly string[] = await data.reviews.inForce(after, pageSize);
+    const page: Awaited<ReturnType<typeof data.reviews.inForce>> = await data.reviews.inForce(after, pageSize);
+    const ids = page.map(({ id }) => id);
     const [summaries, bundles] = await Promise.all([data.revisions.summariesByIds(ids), data.revisions.bundles(ids)]);
     for (const [at, summary] of summaries.entries()) {
       const bundle = bundles[at];
       if (summary === null || bundle === null || bundle === undefined) continue;
       const { id: revision, publisher, slug } = summary;
-      const found = await review(deps, summary, bundle, rules);
+      const found = await review(deps, summary, bundle, rules, page[at]?.asBy010 === true);
       if (!found.ok) {
         failed.push(revision);
         log.error({ revision, publisher, slug, problems: found.problems }, "a published plan cannot be computed");
@@ -76,6 +77,7 @@ async function review(
   { ruleSet }: RevisionSummary,
   bundle: PlanBundle,
   rules: KnownRules,
+  asBy010: boolean,
 ): Promise<Result<readonly ReviewedDifference[]>> {
   const then = ruleSet === null ? rules : ((await rulesOf(deps, ruleSet)) ?? rules);
   const today = await readToday(deps, [bundle], noHousehold, rules);
@@ -88,6 +90,7 @@ async function review(
       before: before.value,
       after: { ...after.value, eaten: eatenFoods(after.value.scaled) },
       servings: bundle.plan.serves,
+      asBy010,
       isClass: (code) => isKeepingClass(code, rules.safety.classes),
     }),
   );

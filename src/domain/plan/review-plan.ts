@@ -24,6 +24,8 @@ export interface ReviewQuestion {
   /** Persons that share each meal. */
   readonly servings: number;
   readonly isClass: (code: string) => boolean;
+  /** It was published when 0.1.0 computed it. */
+  readonly asBy010: boolean;
 }
 
 /** Less safe differences first; within them as they stand in the plan. */
@@ -31,8 +33,7 @@ export function reviewPlan(question: ReviewQuestion): readonly ReviewedDifferenc
   const found = [
     ...comparePlans(question.before, question.after).map((each) => ({ ...each, lessSafe: isLessSafe(each) })),
     ...unknownClasses(question),
-    ...sodium(question),
-    ...growths(question),
+    ...(question.asBy010 ? [...sodium(question), ...growths(question)] : []),
   ];
   return [...found.filter(({ lessSafe }) => lessSafe), ...found.filter(({ lessSafe }) => !lessSafe)];
 }

@@ -46,13 +46,20 @@ function saying(
   };
 }
 
-function reviewed(before: Said, after: Said, slug = "roots-and-barley", servings = 4): readonly ReviewedDifference[] {
+function reviewed(
+  before: Said,
+  after: Said,
+  slug = "roots-and-barley",
+  servings = 4,
+  asBy010 = true,
+): readonly ReviewedDifference[] {
   const now = saying(slug, servings, after);
   return reviewPlan({
     before: saying(slug, servings, before),
     after: { ...now, eaten: eatenFoods(now.scaled) },
     servings,
     isClass: () => true,
+    asBy010,
   });
 }
 
@@ -99,6 +106,7 @@ describe("the review of a published plan", () => {
       after: { ...now, eaten: [] },
       servings: 4,
       isClass: (code) => code !== "cooked-vegetable",
+      asBy010: false,
     });
     expect(found.filter(({ kind }) => kind === "KEEPING")).toEqual([
       {
@@ -146,5 +154,6 @@ describe("the review of a published plan", () => {
     const meals = reviewed({}, {}, "lentils-and-greens").map(({ path: at }) => at[1]);
     expect(meals).toContain("lentil-broth");
     expect(meals).not.toContain("greens-omelette");
+    expect(reviewed({}, {}, "lentils-and-greens", 4, false)).toEqual([]);
   });
 });

@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "revisions" ADD COLUMN     "meaning" INTEGER;
