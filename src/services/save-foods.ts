@@ -1,9 +1,12 @@
+import { checkFoodKeeping } from "../domain/plan/check-keeping.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { checkDocuments } from "../imports/documents/check-documents.js";
+import { locateProblem } from "../imports/documents/locate-problem.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "./deps.js";
 import { listsOfToday, numbersIn } from "./gather-known.js";
+import { rulesToday } from "./find-rules.js";
 import { readTexts, type GivenText } from "./read-texts.js";
 import { write } from "./write.js";
 
@@ -41,7 +44,13 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
       const codes = await listsOfToday(inside, numbersIn(foods.map(({ document }) => document)));
       const known = { foods: [], components: [], codes };
       const { resolved, problems } = checkDocuments({ ...read.value, documents: foods }, known);
+      const { safety } = await rulesToday(inside);
+      const today = inside.clock().toISOString().slice(0, 10);
+      const kept = resolved.foods.flatMap(({ value, read: from }) =>
+        checkFoodKeeping(value, safety, today).map((problem) => locateProblem(problem, resolved, from)),
+      );
       const refused: readonly Problem[] = [
+        ...kept.map(placedProblem),
         ...problems.map(placedProblem),
         ...others.map(({ document, file, place }): Problem => ({
           code: "BAD_SHAPE",

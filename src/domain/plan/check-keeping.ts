@@ -1,4 +1,5 @@
 import type { Component, Route } from "../model/component.js";
+import type { Food } from "../model/food.js";
 import type { KeepingRule, PublishedKeepingRule } from "../model/keeping.js";
 import { inForceOn } from "../model/region.js";
 import type { KeepingProblem, Path } from "../problem.js";
@@ -73,5 +74,18 @@ export const checkKeeping = (component: Component, rules: KeepingRules, date: st
         date,
       ),
     ),
+  ];
+};
+
+/** The same for a food and each of its parts, as it is bought. */
+export const checkFoodKeeping = (food: Food, rules: KeepingRules, date: string): readonly KeepingProblem[] => {
+  const path: Path = ["foods", food.slug];
+  const { slug: subject, keepsAs, keeping } = food;
+  return [
+    ...keepingProblems({ subject, keepsAs, keeping, path }, rules, date),
+    ...food.parts.flatMap(({ name, keepsAs: partKeepsAs = null, keeping: partKeeping = [] }) => {
+      const at: Path = [...path, "parts", name];
+      return keepingProblems({ subject, keepsAs: partKeepsAs, keeping: partKeeping, path: at }, rules, date);
+    }),
   ];
 };

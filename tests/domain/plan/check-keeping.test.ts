@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import { readShipped } from "../../../src/app/shipped-data.js";
 import type { StoragePlace } from "../../../src/domain/model/keeping.js";
 import { inForceOn } from "../../../src/domain/model/region.js";
-import { checkKeeping } from "../../../src/domain/plan/check-keeping.js";
+import { checkFoodKeeping, checkKeeping } from "../../../src/domain/plan/check-keeping.js";
 import { classesAround, needsCold } from "../../../src/domain/storage/keeping-classes.js";
 import { lastingDays } from "../../../src/domain/storage/window.js";
-import { component, keeps, line, of, route } from "../../kit/builders.js";
+import { component, food, keeps, line, of, part, route } from "../../kit/builders.js";
 
 // The published rules that come with the program; each names its own source.
 const { safety } = await readShipped("rules", process.cwd());
@@ -93,5 +93,19 @@ describe("a route", () => {
       { code: "KEPT_BEYOND_RULES", path: ["components", "dish", "routes", "bought", "keeping", 0] },
     ]);
     expect(checkKeeping(dish("opened-tahini"), safety, today)).toEqual([]);
+  });
+});
+
+describe("a food as it is bought", () => {
+  it("is held against its class, and each of its parts against its own", () => {
+    const tofu = food("tofu", {
+      keepsAs: "tofu",
+      keeping: [keeps(3, "ROOM")],
+      parts: [part("whey", "10 ml", [], { keepsAs: "lemon-juice", keeping: [keeps(400)] })],
+    });
+    expect(checkFoodKeeping(tofu, safety, today)).toMatchObject([
+      { code: "NEEDS_THE_COLD", path: ["foods", "tofu", "keeping", 0] },
+      { code: "KEPT_BEYOND_RULES", path: ["foods", "tofu", "parts", "whey", "keeping", 0] },
+    ]);
   });
 });
