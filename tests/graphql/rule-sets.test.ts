@@ -1,6 +1,7 @@
 import { beforeAll, afterAll, expect, it } from "vitest";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { publishPlan } from "../../src/services/publish-plan.js";
+import type { KeepingRule } from "../../src/domain/model/keeping.js";
 import type { RuleSet } from "../../src/domain/plan/rule-set.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { ruleFiles } from "../imports/rules/published-rules.js";
@@ -104,7 +105,13 @@ describeOnBothDatabases("a later set of published rules", (open) => {
   it("is what plans published from then on are checked against", async () => {
     now = new Date("2027-01-02T12:00:00Z");
     const bundle = renamed(demoBundle("lentils-and-greens"), "published-later");
-    expect(await publishPlan(one.deps, bundle)).toMatchObject({ ok: true });
+    // Beyond the tightened rules it would be refused.
+    const aDay = <T extends { readonly keeping: readonly KeepingRule[] }>(thing: T): T => ({
+      ...thing,
+      keeping: thing.keeping.map((rule) => ({ ...rule, days: Math.min(rule.days, 1) })),
+    });
+    const components = bundle.components.map((each) => aDay({ ...each, routes: each.routes.map(aDay) }));
+    expect(await publishPlan(one.deps, { ...bundle, components })).toMatchObject({ ok: true });
     expect(await keeping(other, "published-later")).toMatchObject({ checkedAgainst: "tightened" });
     expect(await keeping(other)).toMatchObject({ checkedAgainst: rules.code });
   });
