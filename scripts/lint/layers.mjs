@@ -11,8 +11,8 @@ export const folders = {
   persistence: { imports: ["persistence", "domain"], types: [] },
   services: { imports: ["services", "domain", "exports", "imports", "persistence"], types: [] },
   http: { imports: ["http"], types: [] },
-  graphql: { imports: ["graphql", "http", "services"], types: ["domain"] },
-  rest: { imports: ["rest", "http", "services"], types: ["domain"] },
+  graphql: { imports: ["graphql", "http", "services", "exports", "domain"], types: [] },
+  rest: { imports: ["rest", "http", "services", "exports", "domain"], types: [] },
   browser: { imports: ["browser"], types: ["exports"] },
   jobs: { imports: ["jobs", "services"], types: ["domain"] },
   app: {

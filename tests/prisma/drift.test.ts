@@ -58,6 +58,7 @@ describe("the committed migrations", () => {
       WHERE table_schema = 'public' AND data_type IN ('double precision', 'real') ORDER BY 1`);
     expect(rows.map(({ name }) => name)).toEqual([
       "draft_lines.exponent",
+      "draft_steps.heat_up_minutes",
       "draft_steps.max_wait",
       "draft_steps.min_wait",
       "draft_steps.minutes",

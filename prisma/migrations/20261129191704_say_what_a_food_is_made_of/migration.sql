@@ -1,7 +1,4 @@
 -- AlterTable
-ALTER TABLE "changes" ADD COLUMN     "because" JSONB;
-
--- AlterTable
 ALTER TABLE "draft_swaps" ADD COLUMN     "own" JSONB;
 
 -- AlterTable

@@ -152,7 +152,7 @@ describe("the least work", () => {
   it("O-14: hands grow with the pot where the writer says so, what boils by itself does not, and loads come one by one", () => {
     const steps = [
       step("chop", 6, { grows: "PER_BATCH" }),
-      step("sort", 4),
+      step("sort", 4, { growthStated: true }),
       step("boil", 40, { attention: "UNATTENDED", grows: "PER_BATCH" }),
       step("roast", 25, { attention: "UNATTENDED", grows: "PER_LOAD", loadBatches: "1" }),
       step("blend", 3, { grows: "PER_LOAD" }),
