@@ -3,8 +3,10 @@ import type { KeepingClass } from "../model/keeping.js";
 import type { Kitchen } from "../model/plan.js";
 import { chillingSteps, defaultLimits, lastCooking, type ColdRule } from "../prep-session/cooling.js";
 import type { SessionInput, SessionLimit, SessionWork, StepRef } from "../prep-session/session.js";
+import { byTheLoad, rawLimits, rawSteps } from "../prep-session/raw-food.js";
 import { coldRuleOf } from "./cold-rule.js";
 import { lineContext } from "./line-context.js";
+import { rawLines } from "./raw-lines.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "./scaled.js";
 import { settledMealSteps, settledSteps } from "./settled-steps.js";
 
@@ -12,6 +14,8 @@ interface Worked {
   readonly work: SessionWork;
   readonly lines: readonly ScaledLine[];
   readonly cold: ColdRule | null;
+  /** Lines of raw meat, poultry or fish. */
+  readonly raw: ReadonlySet<string>;
 }
 
 type Uses = SessionWork["uses"];
@@ -43,11 +47,14 @@ function componentWork(
   const all = settledSteps(made);
   const chills = chillingSteps(all, cold).map(({ id }) => id);
   const skipped = isEatenToday(made, scaled) ? chills : [];
-  const steps = all.filter(({ id }) => !skipped.includes(id) || all.some(({ after }) => after.includes(id)));
+  const kept = all.filter(({ id }) => !skipped.includes(id) || all.some(({ after }) => after.includes(id)));
+  const raw = rawLines(lines, scaled, classes);
+  const steps = byTheLoad(kept, rawSteps(kept, raw));
   return {
     work: { kind: "COMPONENT", slug, title, steps, batches, loads, uses: uses(lines, slugs), chills },
     lines,
     cold,
+    raw,
   };
 }
 
@@ -81,9 +88,12 @@ function workOf(
     .map((each): Worked => {
       const { meal, factor, lines } = each;
       const used = uses(lines, slugs).map((use) => (warm.has(use.component) ? { ...use, warm: true } : use));
-      const steps = settledMealSteps(each);
+      const raw = rawLines(lines, scaled, classes);
+      const settled = settledMealSteps(each);
+      const steps = byTheLoad(settled, rawSteps(settled, raw));
       const { slug, title } = meal;
-      return { work: { kind: "MEAL", slug, title, steps, batches: factor, loads: 1, uses: used }, lines, cold: null };
+      const work = { kind: "MEAL" as const, slug, title, steps, batches: factor, loads: 1, uses: used };
+      return { work, lines, cold: null, raw };
     });
   return [...made, ...eaten];
 }
@@ -202,6 +212,9 @@ export function sessionInput(
     start: session === null ? null : { instant: session.start, zone: session.zone },
     evening: null,
     extraOrder: partOrder(all, scaled),
-    limits: [...all.flatMap(({ work, cold }) => defaultLimits(work, cold)), ...warmLimits(all)],
+    limits: [
+      ...all.flatMap(({ work, cold, raw }) => [...defaultLimits(work, cold), ...rawLimits(work, raw)]),
+      ...warmLimits(all),
+    ],
   };
 }

@@ -5,6 +5,8 @@ import type { Kitchen } from "../model/plan.js";
 export interface SessionStep extends Step {
   /** Pots or trays it is divided into; absent: as `grows` and `loadBatches` say. */
   readonly loads?: number;
+  /** Work with the hands that is done for each load of what follows, close before it. */
+  readonly byLoad?: boolean;
 }
 
 /** What is made: a component, or the finishing of a meal eaten on the day of the session. */
@@ -35,13 +37,16 @@ export interface StepRef {
 }
 
 /**
- * From the end of each load of `from`, at most `max` minutes may pass until the work of `to` on that load begins or ends.
+ * From the end of each load of `from` (or its start), at most `max` minutes may pass until the work of `to` on that load
+ * begins or ends.
  * It holds nothing back that is done before `from`.
  */
 export interface SessionLimit {
   readonly from: StepRef;
   readonly to: StepRef;
   readonly max: number;
+  /** Absent: END. */
+  readonly since?: "START" | "END";
   readonly until: "START" | "END";
 }
 

@@ -1,6 +1,7 @@
 import { eveningSteps } from "./evening.js";
 import type { SessionInput, SessionLimit, SessionWork, StepRef } from "./session.js";
-import { handlesSame, tasksOfStep, washAfter, workKey, type Loads, type Task } from "./task.js";
+import { stepsBefore } from "./heating.js";
+import { handlesSame, takenTogether, tasksOfStep, washAfter, workKey, type Loads, type Task } from "./task.js";
 
 /** `after` starts `min` to `max` minutes after `before` ends (or starts). Indexes into `TaskPlan.tasks`. */
 export interface TaskLink {
@@ -62,9 +63,15 @@ function stepsUsing(work: SessionWork, line: string): readonly string[] {
  * The latest start of a task after another of which it handles loads, counted from the other's end: `max` holds from the
  * end of each load until the work on it begins or ends. Where either runs its loads in turn, the first and the last decide.
  */
-function latestAfter(before: Task, after: Task, { max, until }: Pick<SessionLimit, "max" | "until">): number {
+function latestAfter(
+  before: Task,
+  after: Task,
+  { max, since = "END", until }: Pick<SessionLimit, "max" | "since" | "until">,
+): number {
   const [first, last] = until === "START" ? [0, after.minutes - after.round] : [after.round, after.minutes];
-  return Math.floor(max) - Math.max(before.minutes - before.round + first, last);
+  const [firstSince, lastSince] = since === "END" ? [before.round, before.minutes] : [0, before.minutes - before.round];
+  // Where either runs in turn, its last loads are the other's last.
+  return Math.floor(max) - Math.max(before.minutes - firstSince + first, before.minutes - lastSince + last);
 }
 
 /** Orders between the steps of one work: loads go on to the next step as they come, as far as its loads need them. */
@@ -132,18 +139,27 @@ function inOrder({ steps }: SessionWork): SessionWork["steps"] {
   return [...found];
 }
 
+const finer = (one: readonly Loads[] | null, other: readonly Loads[] | null): readonly Loads[] | null =>
+  (other?.length ?? 0) > (one?.length ?? 0) ? other : one;
+
 /** All tasks of a work, in the order of its steps. */
 function tasksOfWork(work: SessionWork, input: SessionInput, early: ReadonlySet<string>, awaited: ReadonlySet<string>) {
   const byStep = new Map<string, readonly Task[]>();
   const comes = new Map<string, readonly Loads[] | null>();
   for (const step of inOrder(work)) {
-    const before = step.after.map((id) => comes.get(id) ?? null);
-    const finest = before.reduce((most, loads) => ((loads?.length ?? 0) > (most?.length ?? 0) ? loads : most), null);
+    const later = work.steps.filter((each) => step.byLoad === true && stepsBefore(each, work.steps).has(step));
+    const goesOn = later.map((each) =>
+      takenTogether(each, work, {
+        kitchen: input.kitchen,
+        awaited: awaited.has(`${workKey(work)}/${each.id}`),
+      }),
+    );
     const own = tasksOfStep(step, work, {
       kitchen: input.kitchen,
       eveningBefore: early.has(step.id),
       awaited: awaited.has(`${workKey(work)}/${step.id}`),
-      comesIn: finest,
+      comesIn: step.after.map((id) => comes.get(id) ?? null).reduce(finer, null),
+      goesOnIn: goesOn.reduce(finer, null),
     });
     byStep.set(step.id, own);
     const loads = own.flatMap(({ load }) => load ?? []);

@@ -52,6 +52,10 @@ export function minutesOf(step: SessionStep, work: Pick<SessionWork, "batches" |
   return ceilForgiving(step.minutes) * loadsOf(step, work);
 }
 
+/** Work with the hands that can be shared out over the loads of what comes before or after it. */
+const sharesOut = (step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): boolean =>
+  growsWithBatches(step) || (step.byLoad === true && step.attention === "HANDS_ON" && loadsOf(step, work) === 1);
+
 /** How many loads can run side by side. */
 function sideBySide(step: SessionStep, loads: number, kitchen: Kitchen): number {
   if (growsWithBatches(step)) return 1;
@@ -77,17 +81,30 @@ interface Division {
   readonly awaited: boolean;
   /** The loads in which what it works on comes to it; null: all at once. */
   readonly comesIn: readonly Loads[] | null;
+  /** The loads in which it goes on; null: all at once. */
+  readonly goesOnIn: readonly Loads[] | null;
+}
+
+/** The loads of a step that is done load by load, as its tasks take them; null: it is done once. */
+export function takenTogether(
+  step: SessionStep,
+  work: SessionWork,
+  { kitchen, awaited }: Pick<Division, "kitchen" | "awaited">,
+): readonly Loads[] | null {
+  const loads = loadsOf(step, work);
+  return loads === 1 ? null : blocksOf(loads, sideBySide(step, loads, kitchen), awaited);
 }
 
 /** The tasks of one step: one, or one for each load. Hands-on work goes on with each load as it comes. */
 export function tasksOfStep(step: SessionStep, work: SessionWork, division: Division): Task[] {
-  const { kitchen, eveningBefore, awaited, comesIn } = division;
+  const { kitchen, eveningBefore, awaited, comesIn, goesOnIn } = division;
   const loads = loadsOf(step, work);
   const id = `${workKey(work)}/${step.id}`;
-  const hands = growsWithBatches(step);
+  const hands = sharesOut(step, work);
+  const shares = comesIn ?? (step.byLoad === true ? goesOnIn : null);
   const together = sideBySide(step, loads, kitchen);
-  const blocks = loads === 1 && hands && comesIn !== null ? comesIn : blocksOf(loads, together, awaited);
-  const all = ceilForgiving(step.minutes * work.batches);
+  const blocks = loads === 1 && hands && shares !== null ? shares : blocksOf(loads, together, awaited);
+  const all = ceilForgiving(step.minutes * (growsWithBatches(step) ? work.batches : 1));
   const upTo = (load: number, of: number): number => ceilForgiving((all * load) / of);
   return blocks.map(({ first, last, of }) => {
     const units = hands ? 1 : Math.min(together, last - first + 1);
