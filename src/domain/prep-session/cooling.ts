@@ -65,6 +65,23 @@ function longestWait(before: Step, step: Step, { steps }: Work, cold: ColdRule |
 }
 
 /**
+ * What has been cooked and is cooked again stands no longer in between than it may stand before the cold: part-cooked
+ * food is as warm. Nothing is limited across a step that chills it.
+ */
+function ontoTheHeat({ kind, slug, steps }: Work, cold: ColdRule): readonly SessionLimit[] {
+  const ref = (step: Step) => ({ kind, slug, step: step.id });
+  const cooking = steps.filter((step) => isCooking(step) && !step.eveningBefore);
+  const breaks = steps.filter((step) => isCooking(step) || step.chills === true);
+  return cooking.flatMap((again) => {
+    const before = stepsBefore(again, steps);
+    const between = (cooked: Step) => breaks.some((each) => before.has(each) && stepsBefore(each, steps).has(cooked));
+    return cooking
+      .filter((cooked) => before.has(cooked) && !between(cooked))
+      .map((cooked): SessionLimit => ({ from: ref(cooked), to: ref(again), max: cold.within, until: "START" }));
+  });
+}
+
+/**
  * The limits a work has where its writer gives none: what leaves the heat is taken on within minutes, steps that say "at
  * once" follow at once, and what needs the cold is in it in time, counted from the end of each load.
  */
@@ -90,5 +107,5 @@ export function defaultLimits(work: Work, cold: ColdRule | null): readonly Sessi
       .filter((end) => end !== cooked && stepsBefore(end, steps).has(cooked))
       .map((end): SessionLimit => ({ from: ref(cooked), to: ref(end), max: cold.within, until: "END" })),
   );
-  return [...waits, ...intoTheCold];
+  return [...waits, ...ontoTheHeat(work, cold), ...intoTheCold];
 }
