@@ -11,8 +11,13 @@ import type { PrepSession, SessionInput } from "../domain/prep-session/session.j
 import { ok, type Result } from "../domain/problem.js";
 import type { Clock } from "./deps.js";
 
-/** The longest one session is thought about; what is found by then is given with its gap. */
-const mostMilliseconds = 1_000;
+/**
+ * The longest one session is thought about; what is found by then is given with its gap. Nothing else is answered
+ * meanwhile, so it stays well below the delay at which requests are turned away (`PREPWRIGHT_SHED_DELAY_MS`).
+ */
+const mostMilliseconds = 300;
+/** How long what was found by then is given to all who ask the same; after that, a search may come further. */
+const keptMilliseconds = 60_000;
 
 /** Sessions of one plan that are kept: most households cook one of few numbers of servings. */
 const keptSessions = 8;
@@ -32,31 +37,37 @@ interface Question {
   readonly clock: Clock;
 }
 
+const keyOf = ({ scaled: { components, meals }, household: { kitchen }, start }: Question): string =>
+  JSON.stringify([
+    components.map(({ batches, loads }) => [batches, loads]),
+    meals.map(({ factor }) => factor),
+    start && eveningWindow({ start, evening: null }),
+    kitchen && [kitchen.cooks, Object.entries(kitchen.appliances).toSorted()],
+  ]);
+
+function orderOf({ scaled, household, classes, start, clock }: Question): Result<PrepSession> {
+  const until = clock().getTime() + mostMilliseconds;
+  const { session } = household;
+  const asked = { ...household, session: start === null ? null : session };
+  return scaledSession(scaled, asked, classes, { shouldStop: () => clock().getTime() > until });
+}
+
+const isProved = (found: Result<PrepSession>): boolean =>
+  found.ok && found.value.optimal && found.value.handsFreeOptimal;
+
 /** Sessions of one plan, by what they hang on: how much is made, not what is in it. */
 const ordersOf = onceFor((_: CompiledPlan) =>
-  onceFor((_classes: readonly KeepingClass[]) =>
-    latest(
+  onceFor((_classes: readonly KeepingClass[]) => {
+    const ofThisMinute = latest(
       keptSessions,
-      ({ scaled: { components, meals }, household: { kitchen }, start }: Question) =>
-        JSON.stringify([
-          components.map(({ batches, loads }) => [batches, loads]),
-          meals.map(({ factor }) => factor),
-          start && eveningWindow({ start, evening: null }),
-          kitchen && [kitchen.cooks, Object.entries(kitchen.appliances).toSorted()],
-        ]),
-      ({ scaled, household, classes, start, clock }): Result<PrepSession> => {
-        const until = clock().getTime() + mostMilliseconds;
-        const { session } = household;
-        const asked = { ...household, session: start === null ? null : session };
-        return scaledSession(scaled, asked, classes, { shouldStop: () => clock().getTime() > until });
-      },
-      // A search that was cut short may come further the next time.
-      (found) => found.ok && found.value.optimal && found.value.handsFreeOptimal,
-    ),
-  ),
+      (question: Question) => `${keyOf(question)} ${Math.floor(question.clock().getTime() / keptMilliseconds)}`,
+      orderOf,
+    );
+    return latest(keptSessions, keyOf, ofThisMinute, isProved);
+  }),
 );
 
-/** The order of the prep session's work, within a second. Problems: those of `planSession`. */
+/** The order of the prep session's work, within a third of a second. Problems: those of `planSession`. */
 export function planPrepSession(
   scaled: ScaledPlan,
   household: Household,

@@ -60,4 +60,18 @@ describe("the session of a household", () => {
       true,
     );
   });
+
+  it("is not thought about again within the minute, whether it was cut short or fits no order", () => {
+    // Each look at this clock finds a tenth of a second gone: the search ends after a few.
+    for (const servings of [40, 60, 400]) {
+      const scaled = scalePlan(demoBundle("eggs-and-oats"), servings, noHousehold);
+      if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
+      let looks = 0;
+      const hurried = (): Date => new Date(1_700_000_040_000 + 100 * (looks += 1));
+      const first = planPrepSession(scaled.value, noHousehold, shippedRules, hurried);
+      const afterFirst = looks;
+      expect(planPrepSession(scaled.value, noHousehold, shippedRules, hurried), String(servings)).toBe(first);
+      expect(looks - afterFirst, String(servings)).toBeLessThanOrEqual(1);
+    }
+  });
 });

@@ -63,7 +63,7 @@ function excessDemands(problem: RcpspProblem): Obstacle[] {
   );
 }
 
-/** Obstacles small enough that leaving any one of them out makes a schedule possible. */
+/** Obstacles small enough that leaving any one of them out makes a schedule possible; more of them when told to stop. */
 function obstaclesOf(problem: RcpspProblem, options: SolveOptions): readonly Obstacle[] {
   const all: Obstacle[] = [
     ...problem.waits.flatMap((wait): Obstacle[] => (wait.max === null ? [] : [{ kind: "WAIT", wait }])),
@@ -74,6 +74,7 @@ function obstaclesOf(problem: RcpspProblem, options: SolveOptions): readonly Obs
   ];
   let kept = all;
   for (const obstacle of all) {
+    if (options.shouldStop?.() ?? false) break;
     const fewer = kept.filter((other) => other !== obstacle);
     const laid = taskNetwork(withOnly(problem, fewer), options.finish);
     if (!laid.ok || isImpossible(laid.network, options)) kept = fewer;
