@@ -46,6 +46,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "FoodPart.nutrients": 16,
   "ImportChange.differences": 20,
   "ImportReport.changes": 100,
+  "ImportReport.warnings": 100,
   "Line.swaps": 4,
   "Meal.components": 6,
   "Meal.lines": 12,
