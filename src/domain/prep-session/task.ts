@@ -44,7 +44,8 @@ export const loadsOf = (step: SessionStep, work: Pick<SessionWork, "batches" | "
 };
 
 /** Unattended time never grows with what is made: twice the food does not roast twice as long. */
-const growsWithBatches = (step: SessionStep): boolean => step.grows === "PER_BATCH" && step.attention === "HANDS_ON";
+export const growsWithBatches = (step: SessionStep): boolean =>
+  step.grows === "PER_BATCH" && step.attention === "HANDS_ON";
 
 /** Minutes of a step over everything that is made, loads one after another. */
 export function minutesOf(step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): number {

@@ -1,5 +1,7 @@
 import type { ScaledComponent } from "../../domain/plan/scaled.js";
+import { settledSteps } from "../../domain/plan/settled-steps.js";
 import { batchesText } from "../component-text.js";
+import { stepTime } from "../step-time.js";
 import { lineParts } from "./line-parts.js";
 import { markup, type Content } from "./markup.js";
 import { folded, lineMarkup, part, type PlanView } from "./plan-view.js";
@@ -42,11 +44,14 @@ ${!nothing && steps(scaled)}
 }
 
 /** The steps also stand in the session, in the order in which they are done there. */
-function steps({ component, route }: ScaledComponent): Content {
-  const all = route?.steps ?? component.steps;
+function steps(made: ScaledComponent): Content {
+  const all = settledSteps(made);
   if (all.length === 0) return null;
   return folded(
     `How it is made, in ${all.length === 1 ? "1 step" : `${all.length} steps`}`,
-    markup`<ol class="steps">${all.map(({ text }) => markup`<li>${text}</li>`)}</ol>`,
+    markup`<ol class="steps">${all.map((step) => {
+      const time = stepTime(step, made);
+      return markup`<li>${step.text}${time !== null && markup` <span class="quiet time">${time}</span>`}</li>`;
+    })}</ol>`,
   );
 }

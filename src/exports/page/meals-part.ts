@@ -1,5 +1,5 @@
-import { writtenMinutes } from "../../domain/prep-session/growth.js";
-import { minutesText } from "../minutes-text.js";
+import { settledMealSteps } from "../../domain/plan/settled-steps.js";
+import { stepTime } from "../step-time.js";
 import { lineParts } from "./line-parts.js";
 import { markup, type Content } from "./markup.js";
 import { dayName, lineMarkup, part, type PlanView } from "./plan-view.js";
@@ -15,7 +15,8 @@ export function mealsPart({ answer, book }: PlanView): Content {
   );
 }
 
-function mealMarkup({ meal, lines }: ScaledMeal, { answer, book }: PlanView): Content {
+function mealMarkup(scaled: ScaledMeal, { answer, book }: PlanView): Content {
+  const { meal, lines, factor } = scaled;
   const late = answer.storage.guidance.some(({ tooLateFor }) => tooLateFor.includes(meal.slug));
   return markup`<li class="plot">
 <p class="label">${dayName(meal.day, answer)}${meal.day === 0 && markup` <span class="quiet">on the day of the session</span>`}</p>
@@ -24,9 +25,10 @@ ${late && markup`<p class="flag">Something in it does not keep this long: see <a
 <ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>
 ${
   meal.steps.length > 0 &&
-  markup`<ol class="steps">${meal.steps.map(
-    (step) => markup`<li>${step.text} <span class="quiet time">${minutesText(writtenMinutes(step))}</span></li>`,
-  )}</ol>`
+  markup`<ol class="steps">${settledMealSteps(scaled).map((step) => {
+    const time = stepTime(step, { batches: factor, loads: 1 });
+    return markup`<li>${step.text}${time !== null && markup` <span class="quiet time">${time}</span>`}</li>`;
+  })}</ol>`
 }
 </li>`;
 }

@@ -1,4 +1,5 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { settledSteps } from "../../domain/plan/settled-steps.js";
 import { componentText } from "../component-text.js";
 import { heading, listOf, paragraph, plain, section, text, type Block } from "../document.js";
 import { lineText } from "../line-text.js";
@@ -11,7 +12,6 @@ export const makeAheadSection = ({ scaled }: Pick<PlanAnswer, "scaled">, book: N
     2,
     book.words.makeAhead,
     scaled.components.flatMap((made) => {
-      const steps = made.route?.steps ?? made.component.steps;
       return [
         heading(3, made.component.title),
         paragraph([text(componentText(made, book))]),
@@ -22,7 +22,10 @@ export const makeAheadSection = ({ scaled }: Pick<PlanAnswer, "scaled">, book: N
                 "ITEMS",
                 made.lines.map((line) => plain(lineText(line, book))),
               ),
-              ...listOf("STEPS", steps.map(stepLines)),
+              ...listOf(
+                "STEPS",
+                settledSteps(made).map((step) => stepLines(step, made)),
+              ),
             ]),
       ];
     }),

@@ -1,11 +1,11 @@
-import type { Step } from "../../domain/model/component.js";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { settledMealSteps } from "../../domain/plan/settled-steps.js";
 import { sessionDate } from "../../domain/plan/session-date.js";
 import { aside, heading, listOf, paragraph, plain, section, text, type Block, type Lines } from "../document.js";
 import { dayText } from "../keeping-row.js";
 import { lineText } from "../line-text.js";
-import { writtenMinutes } from "../../domain/prep-session/growth.js";
-import { minutesText } from "../minutes-text.js";
+import type { SessionStep, SessionWork } from "../../domain/prep-session/session.js";
+import { stepTime } from "../step-time.js";
 import type { NameBook } from "../name-book.js";
 
 /** What is eaten on which day: lines and finishing steps of every meal, scaled for the reader. */
@@ -15,23 +15,32 @@ export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook):
   return section(
     2,
     book.words.meals,
-    meals.flatMap(({ meal, lines }) => [
-      heading(3, meal.title),
-      paragraph([text(dayText(meal.day, sessionDay, book))]),
-      ...listOf(
-        "ITEMS",
-        lines.map((line) => plain(lineText(line, book))),
-      ),
-      ...listOf("STEPS", meal.steps.map(stepLines)),
-    ]),
+    meals.flatMap((eaten) => {
+      const { meal, lines, factor } = eaten;
+      return [
+        heading(3, meal.title),
+        paragraph([text(dayText(meal.day, sessionDay, book))]),
+        ...listOf(
+          "ITEMS",
+          lines.map((line) => plain(lineText(line, book))),
+        ),
+        ...listOf(
+          "STEPS",
+          settledMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 })),
+        ),
+      ];
+    }),
   );
 }
 
-/** A step in the writer's words, and how long it takes. */
-export const stepLines = (step: Pick<Step, "text" | "minutes" | "heatUpMinutes" | "temperatureC">): Lines => [
-  [
-    text(step.text),
-    ...(writtenMinutes(step) > 0 ? [aside(minutesText(writtenMinutes(step)))] : []),
-    ...(step.temperatureC === null ? [] : [aside(`${step.temperatureC} °C`)]),
-  ],
-];
+/** A step in the writer's words, and how long it takes for all that is made. */
+export function stepLines(step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): Lines {
+  const time = stepTime(step, work);
+  return [
+    [
+      text(step.text),
+      ...(time === null ? [] : [aside(time)]),
+      ...(step.temperatureC === null ? [] : [aside(`${step.temperatureC} °C`)]),
+    ],
+  ];
+}
