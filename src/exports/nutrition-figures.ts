@@ -17,6 +17,10 @@ export interface NutritionFigure {
   readonly atLeast: boolean;
 }
 
+/** Whether it says nothing: none of it is known, and none is not what the food has. */
+export const saysNothing = ({ complete, atLeast, coverage }: NutritionFigure, figure: string): boolean =>
+  !complete && (coverage === 0 || (atLeast && /^0([.,]0+)?$/.test(figure)));
+
 /** Those the scheme has a rule for, in the order of the codes. Sodium comes as salt, in grams, where the scheme says salt. */
 export function nutritionFigures({ nutrients }: Nutrition, scheme: LabelScheme): readonly NutritionFigure[] {
   const label = (code: NutrientCode, span: Span): string | null => labelFigure(code, span, scheme);

@@ -113,7 +113,14 @@ export interface Words {
   readonly perPersonAll: (meals: number) => string;
   readonly meal: string;
   readonly hundredGrams: string;
-  readonly coverage: string;
+  /** Of a figure nothing of which is known. */
+  readonly figureUnknown: string;
+  /** Share of the food whose figures are known, nutrients of which another share is, and foods that are missing. */
+  readonly knownFor: (
+    share: string,
+    others: readonly { readonly nutrient: string; readonly share: string }[],
+    missing: string | null,
+  ) => string;
   readonly atLeast: (figure: string) => string;
   readonly aboutFigure: (figure: string) => string;
   readonly missingEnergy: (foods: string) => string;

@@ -63,8 +63,8 @@ function table({ nutrients: known }: Nutrition, all: string): Content {
       amount === undefined
         ? markup`<td colspan="3">not known</td>`
         : [
-            markup`<td>${qualified(amount)}${spanText(amount.perServing, unit, places)}</td>`,
-            markup`<td>${amount.per100g === null ? "not known" : spanText(amount.per100g, unit, places)}</td>`,
+            markup`<td>${figureText(amount, amount.perServing, unit, places)}</td>`,
+            markup`<td>${amount.per100g === null ? "not known" : figureText(amount, amount.per100g, unit, places)}</td>`,
             markup`<td>${amount.complete ? "all of it" : `${percent(amount.coverage)} of the food`}</td>`,
           ]
     }</tr>`;
@@ -74,12 +74,18 @@ function table({ nutrients: known }: Nutrition, all: string): Content {
 /** Whether what is not known can only add to it. */
 const qualified = ({ complete, atLeast }: NutrientAmount): string => (complete ? "" : atLeast ? "at least " : "about ");
 
+/** A figure nothing of which is known is not "at least 0". */
+function figureText(amount: NutrientAmount, span: Span, unit: string, places: number): string {
+  const { complete, atLeast, coverage } = amount;
+  const nothing = Number(span.high.toFixed(places)) === 0;
+  if (!complete && (coverage === 0 || (atLeast && nothing))) return "not known";
+  return `${qualified(amount)}${spanText(span, unit, places)}`;
+}
+
 function mealText({ nutrients: known }: Nutrition): string {
   const texts = nutrients.flatMap(([code, name, unit, places]) => {
     const amount = inMeals.includes(code) ? known[code] : undefined;
-    return amount === undefined
-      ? []
-      : [`${name.toLowerCase()} ${qualified(amount)}${spanText(amount.perServing, unit, places)}`];
+    return amount === undefined ? [] : [`${name.toLowerCase()} ${figureText(amount, amount.perServing, unit, places)}`];
   });
   return texts.length === 0 ? "not known" : texts.join(", ");
 }

@@ -104,7 +104,12 @@ export const english: Words = {
   perPersonAll: (meals) => (meals === 1 ? "Per person" : `Per person, all ${meals} meals`),
   meal: "One serving of",
   hundredGrams: "100 g",
-  coverage: "Share of the food known",
+  figureUnknown: "not known",
+  knownFor: (share, others, missing) => {
+    const rest = others.map((each) => `${each.nutrient.replace(/, \w+$/, "").toLowerCase()} ${each.share}`);
+    const known = `Known for ${share} of the food${rest.length === 0 ? "" : ` (${rest.join(", ")})`}`;
+    return missing === null ? `${known}.` : `${known}: ${missing} missing.`;
+  },
   atLeast: (figure) => `at least ${figure}`,
   aboutFigure: (figure) => `about ${figure}`,
   missingEnergy: (foods) => `Missing from the figures, because nobody gives its energy: ${foods}.`,
