@@ -6,6 +6,7 @@ import type { ScaledLine } from "../domain/plan/scaled.js";
 import type { MeasureFacts } from "../domain/quantity/convert.js";
 import { presentAmount, presentInUnit, presentWritten, type PresentedAmount } from "../domain/quantity/format.js";
 import { toNumber } from "../domain/quantity/rational.js";
+import { temperatureUnit } from "../domain/quantity/temperature.js";
 import { standardUnit } from "../domain/quantity/unit.js";
 
 /** How amounts are shown to one reader. */
@@ -37,6 +38,7 @@ export const showFor = (household: Household, plan: Pick<Plan, "measures" | "loc
   measures: household.measures ?? plan.measures,
   locale: household.locale ?? plan.locale,
   converts: household.measures !== null && household.measures !== plan.measures,
+  degrees: temperatureUnit(household.region),
 });
 
 /** A computed amount, in the units the reader cooks with. */

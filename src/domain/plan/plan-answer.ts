@@ -4,6 +4,7 @@ import type { AllergenStatement } from "../nutrition/allergens.js";
 import type { DietStatement } from "../nutrition/diets.js";
 import type { PrepSession } from "../prep-session/session.js";
 import type { Problem } from "../problem.js";
+import type { TemperatureUnit } from "../quantity/temperature.js";
 import type { CautionsFound } from "../storage/cautions.js";
 import type { StorageAnswer } from "../storage/guidance.js";
 import type { planNutrition } from "./contents.js";
@@ -28,6 +29,8 @@ export interface Reader {
   readonly locale: string;
   /** The reader asked for other measures than the writer's, so the writer's own units do not serve. */
   readonly converts: boolean;
+  /** Of the region the answer is for. Left out: degrees Celsius. */
+  readonly degrees?: TemperatureUnit;
 }
 
 /** Which revision it is, and whose. The content is `scaled.bundle`. */

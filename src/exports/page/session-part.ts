@@ -1,6 +1,7 @@
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
 import { sessionLength } from "../../domain/plan/session-length.js";
+import { heatText } from "../degree-text.js";
 import { minutesText } from "../minutes-text.js";
 import { problemText } from "../problem-text.js";
 import { english } from "../words/english.js";
@@ -60,14 +61,14 @@ const legend = ({ tasks }: PrepSession): Content =>
     tasks.some(({ kind }) => kind === "WASH") && markup` <span class="wash">dotted: washing up in between</span>`
   }</p>`;
 
-function taskMarkup(task: SessionTask, session: PrepSession, { household }: PlanView["answer"]): Content {
+function taskMarkup(task: SessionTask, session: PrepSession, { household, reader }: PlanView["answer"]): Content {
   const clock = `${clockText(task.startMinute, household.session)}–${clockText(task.endMinute, household.session)}`;
   const facts = [
     task.eveningBefore ? "the evening before" : null,
     minutesText(task.endMinute - task.startMinute),
     task.attention === "HANDS_ON" ? "hands on" : "by itself",
     task.appliance === null ? null : applianceName(task.appliance),
-    task.temperatureC === null ? null : `${task.temperatureC} °C`,
+    heatText(task, reader),
     task.load === null ? null : loadText(task.load),
   ].filter((fact) => fact !== null);
   const text = task.kind === "WASH" ? `Wash the ${applianceName(task.appliance ?? "machine")}.` : task.text;

@@ -24,7 +24,7 @@ export const makeAheadSection = ({ scaled }: Pick<PlanAnswer, "scaled">, book: N
               ),
               ...listOf(
                 "STEPS",
-                settledSteps(made).map((step) => stepLines(step, made)),
+                settledSteps(made).map((step) => stepLines(step, made, book)),
               ),
             ]),
       ];

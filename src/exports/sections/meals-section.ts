@@ -1,6 +1,7 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import { settledMealSteps } from "../../domain/plan/settled-steps.js";
 import { sessionDate } from "../../domain/plan/session-date.js";
+import { heatText } from "../degree-text.js";
 import { aside, heading, listOf, paragraph, plain, section, text, type Block, type Lines } from "../document.js";
 import { dayText } from "../keeping-row.js";
 import { lineText } from "../line-text.js";
@@ -26,21 +27,20 @@ export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook):
         ),
         ...listOf(
           "STEPS",
-          settledMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 })),
+          settledMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 }, book)),
         ),
       ];
     }),
   );
 }
 
-/** A step in the writer's words, and how long it takes for all that is made. */
-export function stepLines(step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): Lines {
+/** A step in the writer's words, how long it takes for all that is made, and how hot. */
+export function stepLines(
+  step: SessionStep,
+  work: Pick<SessionWork, "batches" | "loads">,
+  { reader }: Pick<NameBook, "reader">,
+): Lines {
   const time = stepTime(step, work);
-  return [
-    [
-      text(step.text),
-      ...(time === null ? [] : [aside(time)]),
-      ...(step.temperatureC === null ? [] : [aside(`${step.temperatureC} °C`)]),
-    ],
-  ];
+  const heat = heatText(step, reader);
+  return [[text(step.text), ...(time === null ? [] : [aside(time)]), ...(heat === null ? [] : [aside(heat)])]];
 }

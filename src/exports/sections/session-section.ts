@@ -3,6 +3,7 @@ import { kitchenOf } from "../../domain/plan/session-input.js";
 import { sessionLength } from "../../domain/plan/session-length.js";
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
 import { momentText, timeText } from "../clock-text.js";
+import { heatText } from "../degree-text.js";
 import { paragraph, plain, section, tableOf, text, type Block, type Lines } from "../document.js";
 import { minutesText } from "../minutes-text.js";
 import type { NameBook } from "../name-book.js";
@@ -70,14 +71,15 @@ export function taskText(task: SessionTask, { words }: Pick<NameBook, "words">):
   return `${task.of.title}: ${task.text}`;
 }
 
-function howLines(task: SessionTask, { words }: NameBook): Lines {
-  const { appliance, lanes, temperatureC, load, cooks, attention } = task;
+function howLines(task: SessionTask, { words, reader }: NameBook): Lines {
+  const { appliance, lanes, load, cooks, attention } = task;
+  const heat = heatText(task, reader);
   const machine = appliance === null ? [] : [[codeWords(appliance), lanes.join(" + ")].join(" ").trim()];
   const hands = cooks.length > 0 && Math.max(...cooks) > 1 ? words.cook(cooks.join(" + ")) : words.work[attention];
   const said = [
     hands,
     ...machine,
-    ...(temperatureC === null ? [] : [`${temperatureC} °C`]),
+    ...(heat === null ? [] : [heat]),
     ...(load === null ? [] : [words.load(load.first, load.last, load.of)]),
   ];
   return plain(said.join(", "));
