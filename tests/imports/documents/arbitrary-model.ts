@@ -3,8 +3,9 @@ import type { Measured } from "../../../src/domain/model/amount.js";
 import type { Component, Route, Step } from "../../../src/domain/model/component.js";
 import type { Food, OwnMeasure } from "../../../src/domain/model/food.js";
 import type { KeepingRule } from "../../../src/domain/model/keeping.js";
-import type { Line, LineItem } from "../../../src/domain/model/line.js";
+import type { Line, LineItem, SwapOwn } from "../../../src/domain/model/line.js";
 import type { Meal, Plan } from "../../../src/domain/model/plan.js";
+import type { PublisherFacts } from "../../../src/domain/model/publisher.js";
 import type { Source } from "../../../src/domain/model/source.js";
 import { rationalText } from "../../../src/domain/quantity/rational.js";
 
@@ -58,7 +59,18 @@ const distinct = <T>(list: readonly T[], key: (item: T) => string): T[] => [
   ...new Map(list.map((item) => [key(item), item])).values(),
 ];
 
-export const food: fc.Arbitrary<Food> = ownMeasures.chain((measures) =>
+/** One ingredient is what the food is said to contain. */
+const withIngredient = (value: Food, said: Source | null): Food => {
+  if (said === null) return value;
+  const is = value.allergens.flatMap(({ code, presence }) => (presence === "CONTAINS" ? [code] : []));
+  return { ...value, singleIngredient: { is, source: said } };
+};
+
+export const food: fc.Arbitrary<Food> = ownMeasures
+  .chain((measures) => fc.tuple(plainFood(measures), maybe(source)))
+  .map(([value, said]) => withIngredient(value, said));
+
+const plainFood = (measures: readonly OwnMeasure[]): fc.Arbitrary<Food> =>
   fc.record<Food>({
     slug,
     names: fc
@@ -95,11 +107,19 @@ export const food: fc.Arbitrary<Food> = ownMeasures.chain((measures) =>
     edible: few(fc.record({ form: maybe(words), share: fc.double({ min: 0.01, max: 1, noNaN: true }), source })),
     yields: few(fc.record({ food: slug, gramsPerGram: amountNumber.map((each) => Math.min(each, 900)), source })),
     allergens: few(
-      fc.record({
-        code: slug,
-        presence: fc.constantFrom("CONTAINS", "MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"),
-        source,
-      }),
+      fc
+        .record({
+          code: slug,
+          presence: fc.constantFrom(
+            "CONTAINS" as const,
+            "MAY_CONTAIN" as const,
+            "DOES_NOT_CONTAIN" as const,
+            "UNKNOWN" as const,
+          ),
+          source,
+          traces: maybe(fc.constantFrom("MAY_CONTAIN" as const, "DOES_NOT_CONTAIN" as const, "UNKNOWN" as const)),
+        })
+        .map(({ traces, ...said }) => ({ ...said, ...(traces !== null && { traces }) })),
     ),
     diets: few(fc.record({ diet: slug, fits: maybe(fc.boolean()), source })),
     nutrients: maybe(
@@ -125,8 +145,26 @@ export const food: fc.Arbitrary<Food> = ownMeasures.chain((measures) =>
       }),
     ),
     alwaysThere: fc.boolean(),
-  }),
-);
+  });
+
+/** At least one thing is otherwise: a swap of which nothing is has no `own`. */
+const swapOwn: fc.Arbitrary<SwapOwn> = fc
+  .record(
+    {
+      preparation: words,
+      form: words,
+      yield: measured(standard),
+      keepsAs: slug,
+      steps: fc.array(
+        fc
+          .tuple(fc.nat(9), fc.record({ text: words, minutes: fc.integer({ min: 0, max: 900 }) }, { requiredKeys: [] }))
+          .map(([id, said]) => ({ id: `s${id}`, ...said })),
+        { minLength: 1, maxLength: 2 },
+      ),
+    },
+    { requiredKeys: [] },
+  )
+  .filter((own) => Object.keys(own).length > 0);
 
 const line = (foods: readonly Food[], components: readonly Pick<Component, "slug" | "measures">[]) => {
   const items = [
@@ -169,8 +207,9 @@ const line = (foods: readonly Food[], components: readonly Pick<Component, "slug
               ratio: rational.map(({ text }) => text),
               diets: few(slug),
               note: maybe(words),
+              own: maybe(swapOwn),
             }),
-          ),
+          ).map((swaps) => swaps.map(({ own, ...swap }) => ({ ...swap, ...(own !== null && { own }) }))),
         })
         .map((each) => ({ ...each, ...eaten })),
     );
@@ -289,3 +328,10 @@ export const plan = (foods: readonly Food[], components: readonly Component[]): 
       region: maybe(fc.constantFrom("GB", "US-WA", "XA")),
     })
     .map(({ region, ...plan }) => ({ ...plan, ...(region !== null && { region }) }));
+
+export const publisherFacts: fc.Arbitrary<PublisherFacts> = fc.record({
+  region: maybe(fc.constantFrom("GB", "US-WA", "XA")),
+  currency: maybe(fc.constantFrom("XTS", "EUR")),
+  languages: fc.uniqueArray(fc.constantFrom("en", "de-CH", "sr-Latn"), { maxLength: 3 }),
+  description: maybe(words),
+});

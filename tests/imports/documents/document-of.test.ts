@@ -1,10 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { stringify } from "yaml";
-import { componentDocumentOf, foodDocumentOf, planDocumentOf } from "../../../src/imports/documents/document-of.js";
+import {
+  componentDocumentOf,
+  foodDocumentOf,
+  planDocumentOf,
+  publisherDocumentOf,
+} from "../../../src/imports/documents/document-of.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { resolveDocuments } from "../../../src/imports/documents/resolve-documents.js";
-import { component, food, plan } from "./arbitrary-model.js";
+import { component, food, plan, publisherFacts } from "./arbitrary-model.js";
 
 const readBack = (
   document: unknown,
@@ -44,6 +49,15 @@ describe.each([
           expect(resolved.components.map((each) => each.value)).toEqual([value]);
         },
       ),
+    );
+  });
+
+  it("reads back as the same word of a publisher of itself", () => {
+    fc.assert(
+      fc.property(publisherFacts, (facts) => {
+        const [read] = readBack(publisherDocumentOf("north-field", facts), write, nothing).publishers;
+        expect(read?.value).toMatchObject({ slug: "north-field", ...facts });
+      }),
     );
   });
 
