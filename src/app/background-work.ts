@@ -8,6 +8,7 @@ import { startImportWorker } from "./import-worker.js";
 import { startJobQueue } from "./job-queue.js";
 import type { Observer } from "./observe/observer.js";
 import type { OpenDatabase } from "./open-database.js";
+import { reviewAfterChanges } from "./review-after-changes.js";
 import { startWebhookSender } from "./webhook-sender.js";
 
 export interface BackgroundWork {
@@ -17,7 +18,7 @@ export interface BackgroundWork {
 
 /** All that is done without being asked: jobs at their hours, imports as they are asked for, and webhooks when they are due. Any number of processes may. */
 export async function startBackgroundWork(
-  { sql, deps }: Pick<OpenDatabase, "sql" | "deps">,
+  { sql, deps, database }: Pick<OpenDatabase, "sql" | "deps" | "database">,
   { zone, importFolder, graceMs }: Pick<Environment, "zone" | "importFolder" | "graceMs">,
   log: Log,
   observer: Observer | null = null,
@@ -30,8 +31,10 @@ export async function startBackgroundWork(
   const importer = startImportWorker({ ...deps, sources });
   const more = { patience: graceMs * 0.8, ...(observer === null ? {} : { aroundJob: observer.aroundJob }) };
   const queue = await startJobQueue({ sql, zone, jobs, deps, log, ...more });
+  const reviews = await reviewAfterChanges(database.follow, queue, log);
   return {
     close: async () => {
+      await reviews.close();
       await Promise.all([queue.close(), sender.close(), importer.close()]);
     },
   };

@@ -20,6 +20,8 @@ export interface JobQueueOptions {
 export interface JobQueue {
   /** Puts a job in the queue at once; some worker runs it. Rejects with a RangeError for a name that is no job's. */
   enqueue(name: string): Promise<void>;
+  /** The same, at most once in so many seconds: what is asked for between runs once, afterwards. */
+  enqueueOften(name: string, seconds: number): Promise<void>;
   /** Lets running jobs finish, then stops. */
   close(): Promise<void>;
 }
@@ -63,12 +65,14 @@ export async function startJobQueue({
       log.info({ job: job.name, outcome }, "job done");
     });
   }
+  const known = (name: string): string => {
+    if (!jobs.some((job) => job.name === name)) throw new RangeError(`there is no job ${name}`);
+    return name;
+  };
+  // null: one is waiting already, which is as good.
   return {
-    enqueue: async (name) => {
-      if (!jobs.some((job) => job.name === name)) throw new RangeError(`there is no job ${name}`);
-      // null: one is waiting already, which is as good.
-      await boss.send(name, {});
-    },
+    enqueue: async (name) => void (await boss.send(known(name), {})),
+    enqueueOften: async (name, seconds) => void (await boss.sendDebounced(known(name), {}, {}, seconds)),
     close: () => boss.stop({ graceful: true, wait: true, timeout: patience }),
   };
 }
