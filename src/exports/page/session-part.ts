@@ -3,7 +3,7 @@ import { kitchenOf } from "../../domain/plan/session-input.js";
 import { sessionLength } from "../../domain/plan/session-length.js";
 import { heatText } from "../degree-text.js";
 import { minutesText } from "../minutes-text.js";
-import { problemText } from "../problem-text.js";
+import { sessionProblemText } from "../session-problem-text.js";
 import { english } from "../words/english.js";
 import { criticalText } from "../session-text.js";
 import { clockText, dateOfDay, dayText } from "./dates.js";
@@ -18,7 +18,7 @@ export function sessionPart({ answer }: PlanView): Content {
   if (session === null) {
     return part("session", "The session", [
       markup`<p class="flag">The steps of this plan fit no order, so there is no timetable.</p>`,
-      markup`<ul>${sessionProblems.map((problem) => markup`<li>${problemText({ ...problem, path: [] })}</li>`)}</ul>`,
+      markup`<ul>${sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled)}</li>`)}</ul>`,
     ]);
   }
   if (session.tasks.length === 0) return part("session", "The session", markup`<p>There is nothing to do ahead.</p>`);

@@ -7,7 +7,7 @@ import { heatText } from "../degree-text.js";
 import { paragraph, plain, section, tableOf, text, type Block, type Lines } from "../document.js";
 import { minutesText } from "../minutes-text.js";
 import type { NameBook } from "../name-book.js";
-import { problemText } from "../problem-text.js";
+import { sessionProblemText } from "../session-problem-text.js";
 import { codeWords } from "../shopping-text.js";
 
 /** The session in the order of its work, with clock times where the reader gave a start. */
@@ -18,7 +18,7 @@ export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Blo
     return section(2, words.session, [
       paragraph(
         [text(words.noOrder)],
-        ...sessionProblems.map((problem) => [text(problemText({ ...problem, path: [] }))]),
+        ...sessionProblems.map((problem) => [text(sessionProblemText(problem, answer.scaled))]),
       ),
     ]);
   }

@@ -75,7 +75,7 @@ const share = z.union([
   numberSchema(0.001, 1),
   z
     .string()
-    .regex(/^\d+(\.\d+)?\s*%$/)
+    .regex(/^\d+(\.\d+)?\s*%$/, "a share, such as 85 %")
     .transform((written) => Number(written.replace(/\s*%$/, "")) / 100)
     .pipe(z.number().min(0.001).max(1)),
 ]);
@@ -101,7 +101,7 @@ const packSchema = z.strictObject({
   content: amountSchema,
   price: z
     .string()
-    .regex(/^\d{1,9}(\.\d{1,4})? [A-Z]{3}$/)
+    .regex(/^\d{1,9}(\.\d{1,4})? [A-Z]{3}$/, "an amount and a currency code, such as 1.25 XTS")
     .refine((price) => currencyCodes.includes(price.slice(-3)), {
       params: { expected: "an amount and a currency code of ISO 4217, such as 1.25 XTS" },
     })
@@ -130,7 +130,7 @@ export const foodSchema = z.strictObject({
   "shopped-by": wordSchema(dimensionWords),
   usda: z
     .string()
-    .regex(/^\d{5}$/)
+    .regex(/^\d{5}$/, "a number of five digits, such as 11124")
     .register(codeFields, { list: "usda-number" })
     .nullable()
     .default(null),

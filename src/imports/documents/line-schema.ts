@@ -35,7 +35,7 @@ export interface RuleWritten {
 
 const powerSchema = z
   .string()
-  .regex(/^power (0\.\d{1,6}|1(\.0+)?)$/i)
+  .regex(/^power (0\.\d{1,6}|1(\.0+)?)$/i, "power and an exponent above 0 and at most 1, such as power 0.8")
   .transform((written): RuleWritten => ({ rule: "POWER", exponent: Number(written.slice(6)) }))
   .refine(({ exponent }) => exponent !== null && exponent > 0, {
     params: { expected: "power with an exponent above 0 and at most 1", got: "power 0" },

@@ -11,7 +11,7 @@ export const documentLimits = { entries: 300, words: 200, text: 4000 } as const;
 export const slugSchema = z
   .string()
   .max(80)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters and digits, words joined by hyphens")
   .meta({ description: "lower-case letters and digits, words joined by hyphens" });
 
 /** A name of a step, a line or a route, inside its own document. */
@@ -31,7 +31,7 @@ const decimal = z.union([
   z.number(),
   z
     .string()
-    .regex(/^-?\d+(\.\d+)?(e[+-]?\d+)?$/i)
+    .regex(/^-?\d+(\.\d+)?(e[+-]?\d+)?$/i, "a number, with a point before its decimals")
     .transform(Number),
 ]);
 
@@ -43,7 +43,7 @@ export const listSchema = <T extends z.ZodType>(item: T) => z.array(item).max(do
 /** BCP 47, the plain part of it: language, script, region. */
 export const localeSchema = z
   .string()
-  .regex(/^[a-z]{2,3}(-[A-Z][a-z]{3})?(-([A-Z]{2}|\d{3}))?$/)
+  .regex(/^[a-z]{2,3}(-[A-Z][a-z]{3})?(-([A-Z]{2}|\d{3}))?$/, "a language tag such as en, en-GB or de")
   .meta({ description: "a language tag such as en, en-GB or de" })
   .register(codeFields, { list: "language" });
 
@@ -79,14 +79,14 @@ export const percentSchema = z
 /** An hour of the day on a clock of 24 hours: `7:30` is `07:30`. */
 export const hourSchema = z
   .string()
-  .regex(/^([01]?\d|2[0-3]):[0-5]\d$/)
+  .regex(/^([01]?\d|2[0-3]):[0-5]\d$/, "an hour from 00:00 to 23:59, such as 12:30")
   .meta({ description: "an hour from 00:00 to 23:59, such as 12:30" })
   .transform((written) => written.padStart(5, "0"));
 
 /** Three letters of ISO 4217, such as `EUR`. */
 export const currencySchema = z
   .string()
-  .regex(/^[A-Z]{3}$/)
+  .regex(/^[A-Z]{3}$/, "an ISO 4217 code, such as EUR")
   .meta({ description: "an ISO 4217 code, such as EUR" })
   .register(codeFields, { list: "currency" });
 

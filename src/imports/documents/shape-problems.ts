@@ -109,6 +109,8 @@ function expectation(issue: Issue): string {
     case "too_small":
       return issue.origin === "string" || issue.origin === "array" ? "something" : `at least ${issue.minimum}`;
     case "invalid_format":
+      // A shape that says in words what it asks for is better than its pattern.
+      if (!issue.message.startsWith("Invalid")) return issue.message;
       return issue.pattern === undefined ? issue.format : `text like ${issue.pattern}`;
     case "custom":
       return typeof issue.params?.["expected"] === "string" ? issue.params["expected"] : issue.message;
