@@ -280,4 +280,21 @@ describe("one more fact", () => {
       }),
     );
   });
+
+  // What hurts is no less poisonous in another language: a food of the writer's own, named in that language alone.
+  it.each([
+    ["de", "Kidneybohnen", "Reis", "Weiße Bohnen", "Bohnen über Nacht einweichen."],
+    ["fr", "haricots rouges", "riz", "haricots blancs", "Laisser tremper les haricots une nuit."],
+    ["es", "alubias rojas", "arroz", "garbanzos", "Dejar los garbanzos en remojo toda la noche."],
+    ["it", "fagioli rossi", "riso", "ceci", "Mettere i ceci in ammollo per una notte."],
+    ["pt", "feijão vermelho", "arroz", "lentilhas", "Deixar de molho durante a noite."],
+    ["nl", "kidneybonen", "rijst", "linzen", "Een nacht weken in koud water."],
+    ["pl", "czerwona fasola", "ryż", "ciecierzyca", "Namoczyć na noc."],
+  ])("know raw kidney beans, rice and a long soak in %s", (language, kidney, rice, pulse, soak) => {
+    const own = (one: string): Food =>
+      food("own", { names: [{ language, region: null, one, many: one, also: [] }], keepsAs: null });
+    expect(codesOf(thing({ foods: [own(kidney)] }))).toContain("kidney-beans");
+    expect(codesOf(thing({ foods: [own(rice)] }))).toContain("rice");
+    expect(codesOf(thing({ foods: [own(pulse)], steps: steps(soak) }))).toContain("soak-in-the-fridge");
+  });
 });
