@@ -1,4 +1,5 @@
 import type { FoodClaims } from "../model/food.js";
+import { usualSpelling } from "../model/code-lists.js";
 import type { Source } from "../model/source.js";
 import { onceFor } from "../once-for.js";
 import { groupOf, noneMeansNoMember } from "./allergen-codes.js";
@@ -16,15 +17,25 @@ const excluded = onceFor((diets: readonly DietRule[]): ReadonlyMap<string, Reado
   return new Map(diets.map((diet) => [diet.code, new Set(everywhere(diet))]));
 });
 
+const codesOf = onceFor((diets: readonly DietRule[]): ReadonlySet<string> => new Set(diets.map(({ code }) => code)));
+
+/**
+ * Whether it is said to keep a diet not, or not surely, that no rule has a code for, as old documents and feeds may: it may be
+ * any diet. One that something unknown is kept leaves nothing open, and settles nothing.
+ */
+export const doubtsUnknownDiet = ({ diets: stated }: Pick<FoodClaims, "diets">, diets: readonly DietRule[]): boolean =>
+  stated.some(({ diet, fits }) => fits !== true && !codesOf(diets).has(usualSpelling("diet", diet)));
+
 /** Who says something from which it follows that this is no ingredient; null: nobody. A diet that is doubted gives nothing. */
 export function derivedAbsence({ diets: stated }: FoodClaims, code: string, diets: readonly DietRule[]): Source | null {
-  if (stated.length === 0) return null;
+  if (stated.length === 0 || doubtsUnknownDiet({ diets: stated }, diets)) return null;
   const rules = excluded(diets);
+  const said = (diet: string): string => usualSpelling("diet", diet);
   const found = stated.find(
     ({ diet, fits }) =>
       fits === true &&
-      rules.get(diet)?.has(code) === true &&
-      stated.every((other) => other.diet !== diet || other.fits === true),
+      rules.get(said(diet))?.has(code) === true &&
+      stated.every((other) => said(other.diet) !== said(diet) || other.fits === true),
   );
   return found?.source ?? null;
 }

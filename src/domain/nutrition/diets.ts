@@ -1,7 +1,9 @@
 import type { Food, FoodClaims, TracesPresence } from "../model/food.js";
 import { regionCovers } from "../model/region.js";
+import { usualSpelling } from "../model/code-lists.js";
 import type { AllergenRules, DietBreak, DietClaim, DietRule } from "./allergen-rules.js";
 import { claimsOf, type AllergenFood } from "./claims.js";
+import { doubtsUnknownDiet } from "./derived.js";
 import { anyIngredientInClaims, ingredientInClaims } from "./ingredient.js";
 import { gravest, namesUnknownAllergen } from "./statements.js";
 import { tracesInClaims, tracesOfAny } from "./traces.js";
@@ -44,14 +46,15 @@ export function dietJudge(rules: readonly DietRule[], region: string | null): Di
 /**
  * A dish of these foods held against a diet. A single food that is not known keeps the dish from fitting. No foods: not known.
  *
- * @param all every diet there is a rule for: what food keeps one may tell of another (vegan food has no egg)
+ * @param all every diet there is a rule for: what food keeps one may tell of another (vegan food has no egg), and a statement
+ *   of a diet that is not among them leaves all of them open, unless it is that the food keeps it
  */
 export function dietStatement(
   foods: readonly DietFood[],
   diet: DietRule,
   region: string | null,
-  claims: readonly DietClaim[] = [],
-  all: readonly DietRule[] = [diet],
+  claims: readonly DietClaim[],
+  all: readonly DietRule[],
 ): DietStatement {
   const codes = codesOf(breaksIn(diet, region));
   const breaking = new Set<string>();
@@ -91,7 +94,7 @@ export const fitsDiet = (
   food: DietFood,
   diet: DietRule,
   region: string | null,
-  all: readonly DietRule[] = [diet],
+  all: readonly DietRule[],
 ): boolean | null => strictest(claimsOf(food).map((claims) => fitsInClaims(claims, diet, region, all)));
 
 const strictest = (answers: readonly (boolean | null)[]): boolean | null =>
@@ -108,11 +111,12 @@ function fitsInClaims(
   const breaks = breaksIn(diet, region);
   const contained = breaks.filter(({ code }) => ingredientInClaims(claims, code, all).presence === "CONTAINS");
   if (contained.some(({ when }) => when === "ALWAYS" || (when === "UNLESS_STATED" && stated !== true))) return false;
-  // What is in it and has no code may be what breaks the diet.
-  const doubted = breaks.length > 0 && namesUnknownAllergen(claims);
+  // What is in it and has no code may be what breaks the diet, and a diet of no code that is not kept may be this one.
+  const doubted = (breaks.length > 0 && namesUnknownAllergen(claims)) || doubtsUnknownDiet(claims, all);
   const warned = diet.settledBy === "ABSENCE" && tracesInClaims(claims, codesOf(breaks)) === "MAY_CONTAIN";
   if (stated === true) return warned || doubted ? null : true;
   if (stated === null || diet.settledBy === "STATED" || contained.length > 0 || warned) return null;
+  if (doubted) return null;
   return anyIngredientInClaims(claims, codesOf(breaks), all).presence === "DOES_NOT_CONTAIN" ? true : null;
 }
 
@@ -120,7 +124,7 @@ function fitsInClaims(
 function statementOf({ diets }: Pick<FoodClaims, "diets">, code: string): boolean | null | undefined {
   let said: boolean | null | undefined;
   for (const { diet, fits } of diets) {
-    if (diet !== code) continue;
+    if (usualSpelling("diet", diet) !== code) continue;
     if (fits === false) return false;
     if (said !== null) said = fits;
   }

@@ -10,7 +10,7 @@ const diet = (code: string) => {
   return found;
 };
 const state = (code: string, foods: readonly DietFood[], region: string | null = null) =>
-  dietStatement(foods, diet(code), region, rules.claims);
+  dietStatement(foods, diet(code), region, rules.claims, rules.diets);
 
 describe("a diet", () => {
   it("is met when every food is known to meet it", () => {
@@ -90,7 +90,11 @@ describe("a gluten-free diet", () => {
       ],
     };
     const sold = { ...onlyWith("oats", "oats"), diets: [fits("gluten-free", true)] };
-    expect([null, "FR", "DE"].map((where) => dietStatement([sold], milder, where).fits)).toEqual([false, true, false]);
+    expect([null, "FR", "DE"].map((where) => dietStatement([sold], milder, where, [], [milder]).fits)).toEqual([
+      false,
+      true,
+      false,
+    ]);
   });
 
   it("states ingredients and shows what the law ties the claim to", () => {
