@@ -95,6 +95,9 @@ export const listSizes: Readonly<Record<string, number>> = {
   "ShoppingList.warnings": 30,
   "StorageGuidance.basis": 8,
   "StorageGuidance.tooLateFor": 4,
+  "Vocabulary.lists": 12,
+  "VocabularyCode.spellings": 3,
+  "VocabularyList.codes": 80,
 };
 
 /** Lists of `problems` are short: what is wrong with one input. */

@@ -9,6 +9,7 @@ import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
 import { feedEndpoint, publisherEndpoint } from "./routes/publisher.js";
 import { shoppingListEndpoint } from "./routes/shopping-list.js";
+import { vocabularyEndpoint } from "./routes/vocabulary.js";
 
 /** Every address below /v1, once: what is registered, described and tested. */
 export const endpoints: readonly Endpoint[] = [
@@ -24,6 +25,7 @@ export const endpoints: readonly Endpoint[] = [
   componentEndpoint,
   foodsEndpoint,
   foodEndpoint,
+  vocabularyEndpoint,
   publisherEndpoint,
   feedEndpoint,
   changesEndpoint,

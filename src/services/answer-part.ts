@@ -9,7 +9,9 @@ import { rulesToday } from "./find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { planPrepSession } from "./plan-prep-session.js";
-import { readHousehold, type GivenHousehold } from "./read-household.js";
+import { findFoods } from "./find-foods.js";
+import type { GivenHousehold } from "./read-household.js";
+import { readReadersHousehold } from "./read-readers-household.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { inStage } from "./stage.js";
 import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
@@ -70,7 +72,9 @@ export async function answerServings(
   if (published === null) return null;
   const { bundle } = published;
   const rules = await rulesToday(deps);
-  const read = readHousehold(asked.household, [bundle], rules.allergens.diets);
+  const read = await readReadersHousehold(asked.household, [bundle], rules.allergens.diets, (slugs) =>
+    findFoods(deps, slugs),
+  );
   if (!read.ok) return read;
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);

@@ -14,6 +14,7 @@ export {
 export { sessionJson, sessionSchema } from "../exports/json/session.js";
 export { listAnswerJson, listAnswerSchema } from "../exports/json/shopping-list.js";
 export { storageJson, storageSchema } from "../exports/json/storage.js";
+export { vocabularySchema } from "../exports/json/vocabulary.js";
 export { changePageSchema } from "../exports/json/change.js";
 export {
   importReportJson,

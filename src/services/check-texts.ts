@@ -2,6 +2,7 @@ import { checkBundle } from "../domain/plan/check-bundle.js";
 import type { PlacedFinding } from "../domain/plan/finding.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import { checkDocuments, type DocumentsChecked, type KnownBeside } from "../imports/documents/check-documents.js";
+import { checkFoodsKeeping } from "../imports/documents/check-food-keeping.js";
 import { locatePath, locateProblem } from "../imports/documents/locate-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../imports/documents/read-documents.js";
 import { checkPublishedPlan } from "./check-plan.js";
@@ -28,10 +29,11 @@ export interface TextsCheck {
 /** The writer's check of documents as they were written, with what is known beside them. Needs no database. */
 export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: CheckedBy): Promise<TextsCheck> {
   const checked = checkDocuments(read, known);
+  const kept = checkFoodsKeeping(checked.resolved, by.rules.safety, by.clock().toISOString().slice(0, 10));
   const plans: TextsCheck[] = [];
   for (const plan of checked.plans) plans.push(await checkOne(plan, checked, by));
   return {
-    problems: [...checked.problems, ...plans.flatMap(({ problems }) => problems)],
+    problems: [...checked.problems, ...kept, ...plans.flatMap(({ problems }) => problems)],
     findings: plans.flatMap(({ findings }) => findings),
   };
 }

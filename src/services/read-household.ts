@@ -3,6 +3,7 @@ import type { OwnMeasure } from "../domain/model/food.js";
 import type { Household, OnHand, RouteMode } from "../domain/model/household.js";
 import { usualSpelling } from "../domain/model/code-lists.js";
 import { currencyCodes } from "../domain/model/currency-codes.js";
+import { isReadersLocale, languageCalled } from "../domain/model/language-tags.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { failed, gatherProblems, ok, type Path, type Problem, type Result } from "../domain/problem.js";
@@ -74,7 +75,7 @@ export function readHousehold(
     measures: given.measures ?? null,
     region: note(readRegion(given.region, ["household", "region"])),
     currency: note(readCurrency(given.currency)),
-    locale: note(readLocale(given.locale ?? null)),
+    locale: note(readLocale(given.locale ?? null, ["household", "locale"])),
     diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),
     eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
     swaps: given.swaps ?? [],
@@ -107,14 +108,22 @@ function readCurrency(given: Maybe<string>): Result<string | null> {
   return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "currency"], what, value: shortened(given) }]);
 }
 
-function readLocale(given: string | null): Result<string | null> {
+/** A locale as a caller writes it, in its usual form; null: none was given. */
+export function readLocale(given: string | null, path: Path): Result<string | null> {
   if (given === null) return ok(null);
+  const tag = canonicalTag(given);
+  if (tag !== null && isReadersLocale(tag)) return ok(tag);
+  const meant = languageCalled(given.slice(0, 60));
+  const what = `a BCP 47 language tag${meant === null ? ", such as en-GB" : `; near it: ${meant}`}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path, what, value: shortened(given) }]);
+}
+
+function canonicalTag(given: string): string | null {
   try {
-    return ok(Intl.getCanonicalLocales(given)[0] ?? null);
+    return Intl.getCanonicalLocales(given)[0] ?? null;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    const what = "a BCP 47 language tag, such as en-GB";
-    return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "locale"], what, value: shortened(given) }]);
+    return null;
   }
 }
 

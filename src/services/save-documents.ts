@@ -1,12 +1,13 @@
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { checkDocuments } from "../imports/documents/check-documents.js";
+import { checkFoodsKeeping } from "../imports/documents/check-food-keeping.js";
 import { documentFormat } from "../imports/documents/document-format.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { DocumentsRead, ReadDocument } from "../imports/documents/read-documents.js";
 import type { DocumentsResolved } from "../imports/documents/resolve-documents.js";
 import { mayUse, requireScope, type Actor, type Caller } from "./actor.js";
 import type { Data, Deps, DraftKind, DraftWriting } from "./deps.js";
-import type { RuleDeps } from "./find-rules.js";
+import { rulesToday, type RuleDeps } from "./find-rules.js";
 import { foreignDocuments } from "./foreign-documents.js";
 import { gatherKnown } from "./gather-known.js";
 import { readTexts, type GivenText } from "./read-texts.js";
@@ -102,11 +103,14 @@ export async function saveTexts(
     documents.map(({ document }) => document),
   );
   const { resolved, problems } = checkDocuments(read.value, known);
+  const { safety } = await rulesToday(deps);
+  const kept = checkFoodsKeeping(resolved, safety, deps.clock().toISOString().slice(0, 10));
   const names = draftNames([...documents.map(({ document }) => document), ...read.value.faulty]);
   const versions = await versionsOf(data, publisher, names);
   const refused: readonly Problem[] = [
     ...staleDrafts(names, expected, versions, path),
     ...foreign,
+    ...kept.map(placedProblem),
     ...problems.filter(({ problem }) => codes === "REFUSED" || problem.code !== "UNKNOWN_CODE").map(placedProblem),
   ];
   if (refused.length > 0) return failed(refused);

@@ -1,7 +1,6 @@
-import { checkFoodKeeping } from "../domain/plan/check-keeping.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { checkDocuments } from "../imports/documents/check-documents.js";
-import { locateProblem } from "../imports/documents/locate-problem.js";
+import { checkFoodsKeeping } from "../imports/documents/check-food-keeping.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "./deps.js";
@@ -46,9 +45,7 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
       const { resolved, problems } = checkDocuments({ ...read.value, documents: foods }, known);
       const { safety } = await rulesToday(inside);
       const today = inside.clock().toISOString().slice(0, 10);
-      const kept = resolved.foods.flatMap(({ value, read: from }) =>
-        checkFoodKeeping(value, safety, today).map((problem) => locateProblem(problem, resolved, from)),
-      );
+      const kept = checkFoodsKeeping(resolved, safety, today);
       const refused: readonly Problem[] = [
         ...kept.map(placedProblem),
         ...problems.map(placedProblem),

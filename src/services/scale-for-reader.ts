@@ -11,7 +11,8 @@ import { rulesToday, type KnownRules } from "./find-rules.js";
 import { findSynonyms, foodsToday } from "./foods-today.js";
 import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { readHousehold, type GivenHousehold } from "./read-household.js";
+import type { GivenHousehold } from "./read-household.js";
+import { readReadersHousehold } from "./read-readers-household.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { showFor } from "./show-amount.js";
 import { inStage } from "./stage.js";
@@ -56,7 +57,9 @@ export async function scaleForReader(
 ): Promise<Result<ScaledForReader>> {
   const { bundle } = published;
   const rules = await rulesToday(deps);
-  const read = readHousehold(asked.household, [bundle], rules.allergens.diets);
+  const read = await readReadersHousehold(asked.household, [bundle], rules.allergens.diets, (slugs) =>
+    findFoods(deps, slugs),
+  );
   if (!read.ok) return read;
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
@@ -82,7 +85,8 @@ export async function householdProblems(
 ): Promise<readonly Problem[]> {
   const published = await loadPlan(deps, ref);
   if (published === null) return [];
-  const read = readHousehold(household, [published.bundle], (await rulesToday(deps)).allergens.diets);
+  const { diets } = (await rulesToday(deps)).allergens;
+  const read = await readReadersHousehold(household, [published.bundle], diets, (slugs) => findFoods(deps, slugs));
   return read.ok ? [] : read.problems;
 }
 

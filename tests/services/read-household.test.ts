@@ -48,6 +48,29 @@ describe("reading a household", () => {
     });
   });
 
+  // Tags as browsers send them. Source: BCP 47 (RFC 5646), appendix A, and the registry's `gsw`.
+  it.each(["en", "en-GB", "de-CH-1996", "zh-Hant-TW", "es-419", "sr-Latn-RS", "ca-valencia", "gsw", "de-u-co-phonebk"])(
+    "takes a locale of a language that there is: %s",
+    (locale) => {
+      expect(codesOf({ locale })).toEqual([]);
+    },
+  );
+
+  it.each([
+    ["english", "near it: en"],
+    ["Deutsch", "near it: de"],
+    ["xq", "such as en-GB"],
+    ["xq-GB", "such as en-GB"],
+    ["en-Ltan", "such as en-GB"],
+    ["en-AC-", "such as en-GB"],
+    ["français", "near it: fr"],
+    ["", "such as en-GB"],
+  ])("refuses a locale of none, with the one that is meant: %s", (locale, near) => {
+    const read = readHousehold({ locale }, [], diets);
+    expect(read.ok ? [] : read.problems).toMatchObject([{ path: ["household", "locale"], value: locale }]);
+    expect(JSON.stringify(read)).toContain(near);
+  });
+
   it("takes nothing at all as nobody in particular", () => {
     expect(readHousehold({}, [], diets)).toEqual({ ok: true, value: noHousehold });
   });

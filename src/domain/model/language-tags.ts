@@ -1,3 +1,5 @@
+import { isCountryCode } from "./region-codes.js";
+
 /** The regions of language tags are those of ISO 3166-1; a number of three digits is an area of UN M.49. */
 const tag = /^([a-z]{2,3})(?:-([A-Z][a-z]{3}))?(?:-([A-Z]{2}|\d{3}))?$/;
 
@@ -15,6 +17,27 @@ export function languageCodes(): readonly string[] {
     letters.flatMap((b) => (names.language.of(a + b) === undefined ? [] : [a + b])),
   );
   return twoLetters;
+}
+
+/**
+ * Whether a reader's locale is of a language, script and region that exist. Wider than `isLanguageTag`, because a browser sends it:
+ * variants and extensions are allowed, and so are languages of three letters that the runtime has no name for.
+ */
+export function isReadersLocale(tag: string): boolean {
+  const { language, script, region } = new Intl.Locale(tag);
+  return (
+    (language.length === 3 || names.language.of(language) !== undefined) &&
+    (script === undefined || names.script.of(script) !== undefined) &&
+    (region === undefined || names.region.of(region) !== undefined || isCountryCode(region))
+  );
+}
+
+/** The code of a language by its English name, or by its own: `German`, `deutsch`. null: no language is called so. */
+export function languageCalled(name: string): string | null {
+  const asked = name.trim().toLowerCase();
+  const isCalled = (code: string, locale: string): boolean =>
+    new Intl.DisplayNames(locale, { type: "language" }).of(code)?.toLowerCase() === asked;
+  return languageCodes().find((code) => isCalled(code, "en") || isCalled(code, code)) ?? null;
 }
 
 /** Whether a text is a language tag of languages, scripts and regions that exist: `en`, `en-GB`, `sr-Latn`, `es-419`. */

@@ -2681,6 +2681,8 @@ export type Query = {
   readonly tokens: AccessTokenConnection;
   /** The access token that this request shows: whose it is, what it may do, and until when. Null without one. */
   readonly viewer: Maybe<AccessToken>;
+  /** Every closed list that fields take their codes from, as it is today. Documents are checked against the same lists. */
+  readonly vocabulary: Vocabulary;
   /** What was and is to be sent to one webhook, newest first. Asks for the scope ADMIN. */
   readonly webhookDeliveries: WebhookDeliveryConnection;
   /** Webhooks, newest first. Asks for the scope ADMIN. */
@@ -2894,6 +2896,12 @@ export type QueryTokensArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   publisher: InputMaybe<Scalars['String']['input']>;
+};
+
+
+/** Everything that can be asked. */
+export type QueryVocabularyArgs = {
+  locale: InputMaybe<Scalars['String']['input']>;
 };
 
 
@@ -3711,6 +3719,38 @@ export type Use = {
   readonly plan: Plan;
 };
 
+/** Every closed list. */
+export type Vocabulary = {
+  readonly __typename?: 'Vocabulary';
+  /** The lists. */
+  readonly lists: ReadonlyArray<VocabularyList>;
+  /** BCP 47 tag that the names were asked for in. */
+  readonly locale: Scalars['String']['output'];
+};
+
+/** A code of a closed list. */
+export type VocabularyCode = {
+  readonly __typename?: 'VocabularyCode';
+  /** As it is written in a field that takes it. */
+  readonly code: Scalars['String']['output'];
+  /** For people: of regions, currencies, languages and units in the locale, of all else in English. */
+  readonly name: Scalars['String']['output'];
+  /** Other spellings that are taken for it. All others are refused. */
+  readonly spellings: ReadonlyArray<Scalars['String']['output']>;
+};
+
+/** A closed list. */
+export type VocabularyList = {
+  readonly __typename?: 'VocabularyList';
+  /** All of them, in the order of the list. */
+  readonly codes: ReadonlyArray<VocabularyCode>;
+  /**
+   * Its name, as `UNKNOWN_CODE` says it: `keeping-class`, `allergen`, `diet`, `caution`, `aisle`, `appliance`, `unit`, `measures`,
+   * `place`, `region`, `currency` or `language`. More may be added.
+   */
+  readonly list: Scalars['String']['output'];
+};
+
 /** Something a reader should know beside an answer that still stands. */
 export type Warning = {
   readonly __typename?: 'Warning';
@@ -4207,6 +4247,9 @@ export type ResolversTypes = {
   UpdatePublisherInput: UpdatePublisherInput;
   UpdateWebhookInput: UpdateWebhookInput;
   Use: ResolverTypeWrapper<UseParent>;
+  Vocabulary: ResolverTypeWrapper<Vocabulary>;
+  VocabularyCode: ResolverTypeWrapper<VocabularyCode>;
+  VocabularyList: ResolverTypeWrapper<VocabularyList>;
   Warning: ResolverTypeWrapper<WarningParent>;
   WarningCode: WarningCode;
   Webhook: ResolverTypeWrapper<WebhookParent>;
@@ -4401,6 +4444,9 @@ export type ResolversParentTypes = {
   UpdatePublisherInput: UpdatePublisherInput;
   UpdateWebhookInput: UpdateWebhookInput;
   Use: UseParent;
+  Vocabulary: Vocabulary;
+  VocabularyCode: VocabularyCode;
+  VocabularyList: VocabularyList;
   Warning: WarningParent;
   Webhook: WebhookParent;
   WebhookConnection: Omit<WebhookConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['WebhookEdge']> };
@@ -5246,6 +5292,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
   viewer?: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
+  vocabulary?: Resolver<ResolversTypes['Vocabulary'], ParentType, ContextType, Partial<QueryVocabularyArgs>>;
   webhookDeliveries?: Resolver<ResolversTypes['WebhookDeliveryConnection'], ParentType, ContextType, RequireFields<QueryWebhookDeliveriesArgs, 'webhook'>>;
   webhooks?: Resolver<ResolversTypes['WebhookConnection'], ParentType, ContextType, Partial<QueryWebhooksArgs>>;
 };
@@ -5507,6 +5554,22 @@ export type UseResolvers<ContextType = Context, ParentType extends ResolversPare
   plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
 };
 
+export type VocabularyResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Vocabulary'] = ResolversParentTypes['Vocabulary']> = {
+  lists: Resolver<ReadonlyArray<ResolversTypes['VocabularyList']>, ParentType, ContextType>;
+  locale: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type VocabularyCodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['VocabularyCode'] = ResolversParentTypes['VocabularyCode']> = {
+  code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  spellings: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type VocabularyListResolvers<ContextType = Context, ParentType extends ResolversParentTypes['VocabularyList'] = ResolversParentTypes['VocabularyList']> = {
+  codes: Resolver<ReadonlyArray<ResolversTypes['VocabularyCode']>, ParentType, ContextType>;
+  list: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type WarningResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Warning'] = ResolversParentTypes['Warning']> = {
   code: Resolver<ResolversTypes['WarningCode'], ParentType, ContextType>;
   message: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -5709,6 +5772,9 @@ export type Resolvers<ContextType = Context> = {
   TaskOrder: TaskOrderResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;
+  Vocabulary: VocabularyResolvers<ContextType>;
+  VocabularyCode: VocabularyCodeResolvers<ContextType>;
+  VocabularyList: VocabularyListResolvers<ContextType>;
   Warning: WarningResolvers<ContextType>;
   Webhook: WebhookResolvers<ContextType>;
   WebhookConnection: WebhookConnectionResolvers<ContextType>;

@@ -3,7 +3,7 @@ import { findingText } from "../../services/explain.js";
 import { guideStorage } from "../../services/guide-storage.js";
 import { listRevisions } from "../../services/list-revisions.js";
 import { listServings } from "../../services/list-servings.js";
-import { readHousehold } from "../../services/read-household.js";
+import { readReadersHousehold } from "../../services/read-readers-household.js";
 import { noHousehold, settleRegion } from "../../services/settle-region.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
 import { inStage } from "../../services/stage.js";
@@ -51,7 +51,9 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
     const frozen = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
-    const read = valueOf(readHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets));
+    const read = valueOf(
+      await readReadersHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets, loaders.readFoods),
+    );
     const household = await settleRegion(read, [frozen.bundle], rules, loaders.readPublishers);
     const today = await loaders.today([frozen.bundle], household);
     const scaled = valueOf(inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, today)));
@@ -69,7 +71,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   servingsTable: async (plan, { from, to, household: given }, { loaders }) => {
     const { bundle } = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
-    const read = valueOf(readHousehold(given ?? {}, [bundle], rules.allergens.diets));
+    const read = valueOf(await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods));
     const household = await settleRegion(read, [bundle], rules, loaders.readPublishers);
     return valueOf(listServings(bundle, from, to, household, await loaders.today([bundle], household)));
   },

@@ -4,8 +4,9 @@ import { changePan } from "../../services/change-pan.js";
 import { listCatalogueFoods } from "../../services/find-catalogue-foods.js";
 import { listFoods } from "../../services/list-foods.js";
 import { listRuleSets } from "../../services/find-rule-sets.js";
+import { listVocabulary } from "../../services/list-vocabulary.js";
 import { listPlans } from "../../services/list-plans.js";
-import { readHousehold } from "../../services/read-household.js";
+import { readReadersHousehold } from "../../services/read-readers-household.js";
 import { inStage } from "../../services/stage.js";
 import { settleRegion } from "../../services/settle-region.js";
 import { showFor } from "../../services/show-amount.js";
@@ -79,7 +80,7 @@ export const queryResolvers: QueryResolvers = {
     if (first === undefined) throw new Error("a list without a plan");
     const bundles = found.map(({ frozen }) => frozen.bundle);
     const rules = await loaders.rulesToday();
-    const read = valueOf(readHousehold(given ?? {}, bundles, rules.allergens.diets));
+    const read = valueOf(await readReadersHousehold(given ?? {}, bundles, rules.allergens.diets, loaders.readFoods));
     const household = await settleRegion(read, bundles, rules, loaders.readPublishers);
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
     const today = await loaders.today(bundles, household);
@@ -87,6 +88,8 @@ export const queryResolvers: QueryResolvers = {
     const list = inStage(deps, "shop", () => buildShoppingList(scaled, household, today));
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },
+
+  vocabulary: async (_, { locale }, { deps }) => valueOf(await listVocabulary(deps, locale ?? null, ["locale"])),
 
   ruleSets: (_, __, { deps }) => listRuleSets(deps),
 

@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Dimension } from "../../domain/model/amount.js";
 import type { AllergenPresence, NutrientCode, TracesPresence } from "../../domain/model/food.js";
 import { currencyCodes } from "../../domain/model/currency-codes.js";
+import { nearestCodes } from "./nearest-words.js";
 import { codeFields, codeSchema } from "./code-schema.js";
 import {
   amountSchema,
@@ -102,8 +103,14 @@ const packSchema = z.strictObject({
   price: z
     .string()
     .regex(/^\d{1,9}(\.\d{1,4})? [A-Z]{3}$/, "an amount and a currency code, such as 1.25 XTS")
-    .refine((price) => currencyCodes.includes(price.slice(-3)), {
-      params: { expected: "an amount and a currency code of ISO 4217, such as 1.25 XTS" },
+    .superRefine((price, context) => {
+      const currency = price.split(" ")[1];
+      // What is no price at all is said already.
+      if (currency === undefined || !/^[A-Z]{3}$/.test(currency) || currencyCodes.includes(currency)) return;
+      const nearest = nearestCodes(currency, currencyCodes);
+      const offered = nearest.length === 0 ? "such as 1.25 XTS" : `the nearest is ${nearest.join(" or ")}`;
+      const expected = `an amount and a currency code of ISO 4217; ${offered}`;
+      context.addIssue({ code: "custom", params: { expected }, input: price });
     })
     .meta({ description: "an amount and a currency code, such as 1.25 XTS" })
     .nullable()

@@ -1,8 +1,10 @@
 import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
 import type { OwnMeasure, Pack } from "../../domain/model/food.js";
 import { nearestRegions, regionCode, regionInstead } from "../../domain/model/region-codes.js";
+import { fixedCodeLists } from "../../domain/plan/code-lists-of.js";
 import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
+import { unknownCode } from "../documents/check-codes.js";
 import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
@@ -67,6 +69,8 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
   };
 }
 
+const lists = fixedCodeLists();
+
 const bad = (column: string, expected: string, got: string): Result<never> => failed([badCell(column, expected, got)]);
 
 const readId = (written: string): Result<string> =>
@@ -94,9 +98,11 @@ function readPrice(written: string, currency: string | null, locale: string | nu
     return bad("price", "a plain decimal number with at most four places, without a sign", written);
   if (Number(amount) === 0)
     return bad("price", "more than nothing; leave the cell empty where nobody knows the price", written);
-  if (currency === null || !/^[A-Z]{3}$/.test(currency)) {
-    return bad("currency", "an ISO 4217 code of three letters, in the row or declared by the feed", currency ?? "");
+  if (currency === null || currency === "") {
+    return bad("currency", "an ISO 4217 code of three letters, in the row or declared by the feed", "");
   }
+  const unknown = unknownCode({ list: "currency", written: currency, path: ["currency"] }, lists);
+  if (unknown !== null) return failed([unknown]);
   return ok({ amount, currency });
 }
 

@@ -51,6 +51,18 @@ const said = (rows: readonly TableRow<PriceRow>[]) =>
 const header = "food,pack,content,price\n";
 
 describe("a list of prices", () => {
+  it.each(["XTQ", "EUT", "QQQ", "US$", "EURO", "123"])(
+    "is refused in a currency that there is not: %s",
+    async (currency) => {
+      const [row] = await rowsOf(`food,pack,content,price,currency\npearl-barley,bag-500,500 g,1.10,${currency}\n`);
+      expect(row).toMatchObject({
+        ok: false,
+        problems: [{ code: "UNKNOWN_CODE", path: ["currency"], list: "currency", written: currency }],
+      });
+      if (currency === "EURO") expect(row).toMatchObject({ problems: [{ nearest: expect.arrayContaining(["EUR"]) }] });
+    },
+  );
+
   it("is read row by row, with what the feed declares where a row does not say", async () => {
     const [row] = await rowsOf(`${header}pearl-barley,bag-500,500 g,1.10\n`);
     expect(row).toMatchObject({

@@ -1,0 +1,40 @@
+import type { Path } from "../../domain/problem.js";
+import { vocabularySchema } from "../../services/as-json.js";
+import { listVocabulary, type Vocabulary } from "../../services/list-vocabulary.js";
+import { asJson, endpoint, found, refused } from "../endpoint.js";
+import { one } from "../page-question.js";
+import { inQuery } from "../parameter.js";
+import { badParameters } from "../refusal.js";
+
+const path: Path = ["locale"];
+
+export const vocabularyEndpoint = endpoint(
+  {
+    method: "GET",
+    path: "/v1/vocabulary",
+    operationId: "getVocabulary",
+    tag: "catalogue",
+    summary: "Every closed list, with codes and names",
+    description:
+      "Keeping classes, allergens, diets, cautions, aisles, appliances, units, measures, places, regions, currencies and languages, as " +
+      "they are today, each with the other spellings that are taken for a code. Documents are checked against the same lists. Regions, " +
+      "currencies, languages and units are named in the locale, the rest in English. A code that is not listed says nothing of a food: " +
+      "unknown is never free from it.",
+    parameters: [inQuery("locale", "BCP 47 tag of the names. Left out: `en`.", undefined, { example: "de-AT" })],
+    refusals: [],
+    caching: "LIVE",
+  },
+  async ({ deps, query }) => {
+    const answer = await listVocabulary(deps, one(query, "locale"), path);
+    return answer.ok ? found(answer.value) : refused(badParameters(answer.problems));
+  },
+  [
+    asJson(vocabularySchema, "The lists.", ({ locale, lists }: Vocabulary) => ({
+      locale,
+      lists: lists.map(({ list, codes }) => ({
+        list,
+        codes: codes.map(({ code, name, spellings }) => ({ code, name, spellings: [...spellings] })),
+      })),
+    })),
+  ],
+);
