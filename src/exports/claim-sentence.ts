@@ -1,9 +1,8 @@
 import type { ClaimProblem } from "../domain/problem.js";
 
-const list = (items: readonly string[]): string => items.map((item) => `"${item}"`).join(", ");
-
 /** What is wrong with a plan's claim, and what would mend it: the same beside a draft and when publishing is refused. */
-export function claimSentence(problem: ClaimProblem): string {
+export function claimSentence(problem: ClaimProblem, name: (slug: string) => string = (slug) => slug): string {
+  const list = (slugs: readonly string[]): string => slugs.map((slug) => `"${name(slug)}"`).join(", ");
   switch (problem.code) {
     case "CLAIM_BROKEN":
       return `The plan claims "${problem.claim}", and ${list(problem.foods)} contradicts it. Take the claim back, or use another food.`;

@@ -1,4 +1,5 @@
 import type { DraftKind, Path, Problem, Warning } from "../domain/problem.js";
+import { pathText } from "./path-text.js";
 import { claimSentence } from "./claim-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
 import { stoppingSentence } from "./stopping-sentence.js";
@@ -6,7 +7,7 @@ import { openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "./fact-words.js";
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
-const at = (path: Path): string => (path.length === 0 ? "" : `${path.join(" > ")}: `);
+const at = (path: Path): string => (path.length === 0 ? "" : `${pathText(path)}: `);
 
 const list = (values: readonly string[]): string => values.join(", ");
 
@@ -44,7 +45,14 @@ function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: 
 
 /** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
 export function problemText(problem: Problem): string {
-  return at(problem.path) + problemSentence(problem);
+  return at(placeOf(problem)) + problemSentence(problem);
+}
+
+/** What a line names says the sentence, so the place is the line. */
+function placeOf({ code, path }: Problem): Path {
+  const [last] = path.slice(-1);
+  const named = (code === "UNKNOWN_FOOD" && last === "food") || (code === "UNKNOWN_COMPONENT" && last === "component");
+  return named ? path.slice(0, -1) : path;
 }
 
 function problemSentence(problem: Problem): string {

@@ -2,11 +2,12 @@ import type { Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import { dietStatements } from "../domain/nutrition/diets.js";
 import { checkPlan, type PlanToCheck } from "../domain/plan/check-plan.js";
-import type { Finding } from "../domain/plan/finding.js";
+import type { NamedFinding } from "../domain/plan/finding.js";
 import { foodsEaten } from "../domain/plan/foods-eaten.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import { scalePlan } from "../domain/plan/scale-plan.js";
 import { failed, ok, type Result } from "../domain/problem.js";
+import { findingNames } from "../exports/finding-names.js";
 import type { Clock } from "./deps.js";
 import { guideStorage, type RuleReader } from "./guide-storage.js";
 import { planPrepSession } from "./plan-prep-session.js";
@@ -22,7 +23,7 @@ export async function checkPublishedPlan(
   rules: RuleSet,
   clock: Clock,
   readRules: RuleReader,
-): Promise<Result<readonly Finding[]>> {
+): Promise<Result<readonly NamedFinding[]>> {
   const scaled = scalePlan(bundle, Math.max(1, Math.round(bundle.plan.serves)), household);
   if (!scaled.ok) return scaled;
   const session = planPrepSession(scaled.value, household, rules, clock);
@@ -37,5 +38,6 @@ export async function checkPublishedPlan(
     rules: rules.safety,
     today: clock().toISOString().slice(0, 10),
   };
-  return ok(checkPlan(known));
+  const names = findingNames(bundle);
+  return ok(checkPlan(known).map((finding) => ({ ...finding, names })));
 }

@@ -1,7 +1,7 @@
 import type { Component } from "../domain/model/component.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../domain/plan/bundle-of.js";
-import type { PlacedFinding, Finding } from "../domain/plan/finding.js";
+import type { NamedFinding, PlacedFinding } from "../domain/plan/finding.js";
 import type { Path, Problem, TextPlace } from "../domain/problem.js";
 import type { CodeLists } from "../domain/model/code-lists.js";
 import { checkCodes } from "../imports/documents/check-codes.js";
@@ -43,7 +43,7 @@ export async function gatherPlan(data: Data, name: OwnedSlug): Promise<GatheredP
 /** Puts problems and findings of a gathered plan at their places in the texts of its drafts. */
 export function placesIn({ draft, components }: GatheredPlan): {
   readonly problem: (problem: Problem) => Problem;
-  readonly finding: (finding: Finding) => PlacedFinding;
+  readonly finding: (finding: NamedFinding) => PlacedFinding;
 } {
   const plan = readBack(planDocument(draft), `plan ${draft.value.slug}`);
   const resolved: ResolvedValues = {

@@ -1,6 +1,6 @@
 import type { PlanBundle } from "../domain/model/plan.js";
 import { checkBundle } from "../domain/plan/check-bundle.js";
-import { stopping, type Finding } from "../domain/plan/finding.js";
+import { stopping, type NamedFinding } from "../domain/plan/finding.js";
 import { failed, ok, type Result } from "../domain/problem.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, RevisionSummary } from "./deps.js";
@@ -14,7 +14,7 @@ export interface Published {
   /** false: the newest revision already said exactly this. */
   readonly created: boolean;
   /** What readers may complain about all the same; none of it stops publishing. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly NamedFinding[];
 }
 
 /**

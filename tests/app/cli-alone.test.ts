@@ -61,7 +61,10 @@ describe("the command line without a service", () => {
       [],
       { documents: 11, whole: true, notAtHand: { foods: [], components: [] } },
     ]);
-    expect(answer.findings).toMatchObject([{ code: "CAUTION_NOT_NAMED", severity: "LOOK" }]);
+    const cautions = answer.findings.filter(({ code }: { readonly code: string }) => code === "CAUTION_NOT_NAMED");
+    expect(cautions).toMatchObject([
+      { severity: "LOOK", about: "Boiled barley", caution: "cool-quickly", path: ["components", "sunday-barley"] },
+    ]);
   });
 
   it("checks for the region that is asked for, the plan's, or the publisher's whose document is among the files", async () => {

@@ -176,10 +176,26 @@ describe("the writer's check", () => {
     const found = (await check(faulty)).filter((finding) => finding.code === code);
     expect(found.map((finding) => finding.path)).toContainEqual(path);
     for (const finding of found) {
-      expect(findingText(finding)).toMatch(/^[\w-]+( > [\w-]+)*: .+[.]$/);
+      expect(findingText(finding)).toMatch(/^("?(pot|supper|tray)\b|\d|The |Nobody|Readers|.*").+[.]$/i);
+      expect(findingText(finding)).not.toMatch(/ > |: ".*": /);
       expect(finding.severity).toBe(code.startsWith("CLAIM_") ? "STOPS" : "LOOK");
     }
     expect((await check(mended)).map((finding) => finding.code)).not.toContain(code);
+  });
+
+  it("names things by their titles, and says where only if the sentence does not", async () => {
+    const titled = pot({ title: "Pot of leeks", steps: [step("boil", 10, { lines: ["l1"] })] }, [
+      line("1 kg", "leek"),
+      line("10 g", "dill"),
+    ]);
+    const supper = { ...meal("supper", [line("1 kg", made("pot"))], { day: 2 }), title: "Leek supper" };
+    const texts = (await check(bundle(plan([supper]), [titled]))).map(findingText);
+    expect(texts).toContain('Pot of leeks: No step uses "dill". Name it in a step, or take the line out.');
+    // Nine in the morning to six in the evening two days later: 57 hours; the British rule for cooked vegetables gives 48.
+    expect(texts).toContain(
+      '"Pot of leeks" keeps 48 hours, and "Leek supper" is eaten 57 hours after a session that begins at 09:00. Freeze a share, make it later, or move the meal.',
+    );
+    for (const text of texts) expect(text).not.toMatch(/"(pot|supper)"|^pot: |components|meals/);
   });
 
   it("refuses a plan that cannot be computed", async () => {

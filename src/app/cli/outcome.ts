@@ -30,6 +30,10 @@ export interface ShownProblem {
 /** Something to look at. STOPS keeps a plan from being published. */
 export interface ShownFinding extends ShownProblem {
   readonly severity: "STOPS" | "LOOK";
+  /** Title of the meal or component it is about; null: the plan. */
+  readonly about: string | null;
+  /** Code of the caution it is about. */
+  readonly caution: string | null;
 }
 
 export type JsonValue =

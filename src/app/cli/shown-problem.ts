@@ -1,6 +1,6 @@
 import type { PlacedFinding } from "../../domain/plan/finding.js";
 import type { Problem } from "../../domain/problem.js";
-import { findingText, problemText } from "../../services/explain.js";
+import { aboutWhat, findingText, problemText } from "../../services/explain.js";
 import type { ShownFinding, ShownProblem } from "./outcome.js";
 
 /** A problem found here, as a service would say it. */
@@ -18,6 +18,8 @@ export const shownFinding = (finding: PlacedFinding): ShownFinding => ({
   severity: finding.severity,
   code: finding.code,
   message: findingText(finding),
+  about: aboutWhat(finding),
+  caution: "caution" in finding ? finding.caution : null,
   path: finding.path.map(String),
   file: finding.place?.file ?? null,
   line: finding.place?.line ?? null,

@@ -3,6 +3,7 @@ import { isPreheating } from "../prep-session/heating.js";
 import type { PrepSession } from "../prep-session/session.js";
 import type { Caution, CautionsFound } from "../storage/cautions.js";
 import type { StorageAnswer } from "../storage/guidance.js";
+import { hoursUntil } from "../storage/window.js";
 import { checkScaledLines } from "./check-lines.js";
 import { checkKeeping } from "./check-keeping.js";
 import { checkNamed } from "./check-named.js";
@@ -77,19 +78,23 @@ function keeping({ scaled, storage, rules, today }: PlanToCheck): Finding[] {
   const beyond = scaled.bundle.components.flatMap((component) =>
     checkKeeping(component, rules, today).map((problem): Finding => ({ ...problem, severity: "STOPS" })),
   );
-  const dayOf = new Map(scaled.meals.map(({ meal }) => [meal.slug, meal.day]));
+  const mealOf = new Map(scaled.meals.map(({ meal }) => [meal.slug, meal]));
   const late = storage.guidance
     .filter(({ subject }) => subject.kind !== "FOOD")
-    .flatMap(({ subject, tooLateFor, days }) =>
-      tooLateFor.map((meal): Finding => ({
-        code: "KEPT_TOO_LONG",
-        severity: "LOOK",
-        path: [subject.kind === "MEAL" ? "meals" : "components", subject.slug],
-        subject: subject.slug,
-        meal,
-        day: dayOf.get(meal) ?? 0,
-        days,
-      })),
+    .flatMap(({ subject, tooLateFor, days, counts }) =>
+      tooLateFor.map((slug): Finding => {
+        const meal = mealOf.get(slug);
+        return {
+          code: "KEPT_TOO_LONG",
+          severity: "LOOK",
+          path: [subject.kind === "MEAL" ? "meals" : "components", subject.slug],
+          subject: subject.slug,
+          meal: slug,
+          day: meal?.day ?? 0,
+          days,
+          ...(counts === "HOURS" && meal !== undefined && { hoursAfter: hoursUntil(meal) }),
+        };
+      }),
     );
   const unknown = storage.unknown
     .filter(({ subject }) => subject.kind === "COMPONENT")

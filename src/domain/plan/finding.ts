@@ -4,6 +4,9 @@ import type { FormProblem, Path, StoppingProblem, TextPlace } from "../problem.j
 /** STOPS: must be mended before publishing. LOOK: readers complain about it; the writer decides. */
 export type Severity = "STOPS" | "LOOK";
 
+/** Titles and names in the writer's language, by `components/SLUG`, `meals/SLUG` and `foods/SLUG`. */
+export type FindingNames = ReadonlyMap<string, string>;
+
 interface ToLookAt {
   readonly severity: "LOOK";
   readonly path: Path;
@@ -32,6 +35,8 @@ export type Finding =
             readonly meal: string;
             readonly day: number;
             readonly days: number;
+            /** Hours from the start of a session at nine to the meal, where hours decide; left out where days do. */
+            readonly hoursAfter?: number;
           }
         | { readonly code: "NOBODY_SAYS_HOW_LONG"; readonly subject: string }
         | { readonly code: "OVEN_WITHOUT_TEMPERATURE"; readonly component: string; readonly step: string }
@@ -49,8 +54,11 @@ export type Finding =
         | { readonly code: "SESSION_TOO_LONG"; readonly minutes: number; readonly promised: number }
       ));
 
+/** A finding with the names of what it speaks of. */
+export type NamedFinding = Finding & { readonly names?: FindingNames };
+
 /** A finding with its place in the writer's own text, where there is one. */
-export type PlacedFinding = Finding & { readonly place?: TextPlace };
+export type PlacedFinding = NamedFinding & { readonly place?: TextPlace };
 
 /** The findings that stop publishing, as problems of the plan. */
 export const stopping = (findings: readonly Finding[]): readonly StoppingProblem[] =>

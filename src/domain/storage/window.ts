@@ -103,6 +103,9 @@ function afterDays(made: Temporal.ZonedDateTime, lasting: number, day: number): 
 /** The share of a day that is over at `HH:MM`. */
 const clockOf = (at: string): number => (Number(at.slice(0, 2)) * 60 + Number(at.slice(3, 5))) / 1440;
 
+/** Hours from the start of a session, where nobody gives it from nine, to a meal, with its hour as the clock has it. */
+export const hoursUntil = ({ day, at }: MealTime): number => (day + clockOf(at ?? usualMealTime) - usualStart) * 24;
+
 /** Sorts the end that comes first to the front, and of equals the one in hours. */
 export function compareEnds(
   a: End & { readonly counts: Span["counts"] },

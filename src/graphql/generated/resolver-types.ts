@@ -989,6 +989,10 @@ export type FeedSettingsInput = {
 /** Something a writer should look at. */
 export type Finding = {
   readonly __typename?: 'Finding';
+  /** Title of the meal or component it is about; its slug where it has none. Null: the plan itself. */
+  readonly about: Maybe<Scalars['String']['output']>;
+  /** Code of the caution it is about, for `CAUTION_NOT_NAMED` and `CAUTION_UNKNOWN`; else null. */
+  readonly caution: Maybe<Scalars['String']['output']>;
   /** Which kind it is. */
   readonly code: FindingCode;
   /** Column in that line, from 1. */
@@ -4804,6 +4808,8 @@ export type FeedSettingsResolvers<ContextType = Context, ParentType extends Reso
 };
 
 export type FindingResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Finding'] = ResolversParentTypes['Finding']> = {
+  about: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  caution: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   code: Resolver<ResolversTypes['FindingCode'], ParentType, ContextType>;
   column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   file: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;

@@ -1,5 +1,5 @@
 import { checkPublishedPlan } from "../../services/check-plan.js";
-import { findingText } from "../../services/explain.js";
+import { aboutWhat, findingText } from "../../services/explain.js";
 import { guideStorage } from "../../services/guide-storage.js";
 import { listRevisions } from "../../services/list-revisions.js";
 import { listServings } from "../../services/list-servings.js";
@@ -86,6 +86,8 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
 
 export const findingResolvers: FieldsBeyond<FindingResolvers, FindingParent> = {
   message: (finding) => findingText(finding),
+  about: (finding) => aboutWhat(finding),
+  caution: (finding) => ("caution" in finding ? finding.caution : null),
   path: ({ path }) => path.map(String),
   file: ({ place }) => place?.file ?? null,
   line: ({ place }) => place?.line ?? null,

@@ -368,7 +368,7 @@ export type CheckDocumentsQueryVariables = Exact<{
 }>;
 
 
-export type CheckDocumentsQuery = { readonly checkDocuments: { readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }>, readonly findings: ReadonlyArray<{ readonly code: FindingCode, readonly severity: FindingSeverity, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+export type CheckDocumentsQuery = { readonly checkDocuments: { readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }>, readonly findings: ReadonlyArray<{ readonly code: FindingCode, readonly severity: FindingSeverity, readonly message: string, readonly about: string | null, readonly caution: string | null, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export type DraftVersionsQueryVariables = Exact<{
   publisher: string;
@@ -537,6 +537,8 @@ export const CheckDocumentsDocument = new TypedDocumentString(`
       code
       severity
       message
+      about
+      caution
       path
       file
       line
