@@ -77,7 +77,7 @@ describe("law 7: a line that is read is right, or a person is asked", () => {
       fc.property(fc.constantFrom(...spelled), (line) => {
         staysRight(line, line.written.toUpperCase());
       }),
-      { numRuns: 300 },
+      { numRuns: 300, examples: spelled.filter(({ meant }) => meant === null).map((line) => [line]) },
     );
   });
 

@@ -81,7 +81,7 @@ function doubts(
   if (isPart) reasons.push({ code: "SEVERAL_PARTS", about: words });
   const names = (written: string): boolean => matchFood(foods, written, language, region).kind !== "NONE";
   const another = said
-    .split(/\s*[,;]\s*|\s+(?:and|und|et|y|i|&)\s+/u)
+    .split(/\s*[,;]\s*|\s+(?:and|und|et|y|i|e|oraz|&)\s+/iu)
     .find((each) => each !== "" && (names(each) || names(`${each} ${line.food}`)));
   const choice = line.notes.find((note) => orWords.test(note));
   if (another !== undefined) reasons.push({ code: "SEVERAL_FOODS", about: another });
