@@ -83,6 +83,7 @@ const config: CodegenConfig = {
           ScaledMeal: "../parents.js#ScaledMealParent",
           ScaledPlan: "../parents.js#ScaledPlanParent",
           ServingsRow: "../parents.js#ServingsRowParent",
+          SessionComponent: "../parents.js#SessionComponentParent",
           SessionTask: "../parents.js#SessionTaskParent",
           ShoppingLine: "../parents.js#ShoppingLineParent",
           ShoppingList: "../parents.js#ShoppingListParent",

@@ -63,6 +63,10 @@ export interface Words {
   readonly sessionTakes: (all: string, hands: string) => string;
   readonly longerThanPromised: (promised: string) => string;
   readonly moreThanADay: string;
+  readonly overDays: (sessions: number) => string;
+  readonly sessionOfDay: (day: number) => string;
+  readonly madeThen: (things: string) => string;
+  readonly buyRawThen: string;
   readonly noOrder: string;
   readonly time: string;
   readonly what: string;

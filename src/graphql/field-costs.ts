@@ -119,6 +119,7 @@ export const fieldWork: Readonly<Record<string, number>> = {
   "ScaledPlan.diets": 20,
   "ScaledPlan.nutrition": 5,
   "ScaledPlan.session": 30,
+  "ScaledPlan.sessions": 60,
   "ScaledPlan.shoppingList": 20,
   "ScaledPlan.storage": 10,
 };

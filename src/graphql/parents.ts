@@ -20,6 +20,7 @@ import type { DietStatement } from "../domain/nutrition/diets.js";
 import type { NotEaten, NutrientAmount } from "../domain/nutrition/nutrients.js";
 import type { NutritionOfMeals } from "../domain/plan/contents.js";
 import type { FoodsToday } from "../domain/plan/foods-today.js";
+import type { SessionComponent } from "../domain/plan/split-session.js";
 import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
 import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
@@ -124,9 +125,13 @@ export interface NutrientFigureParent extends InPlan {
 export type CautionParent = Caution & InPlan;
 export interface PrepSessionParent extends InPlan {
   readonly session: PrepSession;
+  /** Days after the first session. */
+  readonly day: number;
+  readonly components: readonly SessionComponent[];
   /** Who share the work. */
   readonly cooks: number;
 }
+export type SessionComponentParent = SessionComponent & InPlan;
 export interface SessionTaskParent extends InPlan {
   readonly task: SessionTask;
 }

@@ -4,7 +4,7 @@ import { ok, type Result } from "../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { planPrepSession } from "./plan-prep-session.js";
+import { planPrepSessions } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "./stage.js";
 import { findCautions, stateContents, stateNutrition } from "./state-contents.js";
@@ -23,7 +23,9 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   const read = await scaleForReader(deps, published, asked);
   if (!read.ok) return read;
   const { publication, household, reader, rules, scaled, today } = read.value;
-  const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock));
+  const { whole: session, days } = inStage(deps, "schedule", () =>
+    planPrepSessions(scaled, household, rules, deps.clock),
+  );
   return ok({
     publication,
     household,
@@ -32,6 +34,7 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
     list: inStage(deps, "shop", () => shop([scaled], household, today)),
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
+    sessions: days,
     storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)),
     contents: stateContents(scaled, household, rules, deps.clock),
     nutrition: stateNutrition(scaled, household),

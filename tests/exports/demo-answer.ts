@@ -4,11 +4,11 @@ import { inForceOn } from "../../src/domain/model/region.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../src/domain/plan/plan-answer.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
-import { scaledSession } from "../../src/domain/plan/scaled-session.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import type { Addresses } from "../../src/exports/addresses.js";
 import { guideStorage } from "../../src/services/guide-storage.js";
 import { readHousehold, type GivenHousehold } from "../../src/services/read-household.js";
+import { planPrepSessions } from "../../src/services/plan-prep-session.js";
 import { showFor } from "../../src/services/show-amount.js";
 import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
 
@@ -62,7 +62,7 @@ export async function answerOf(
   const computed = scalePlan(bundle, servings, household);
   if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
   const scaled = computed.value;
-  const session = scaledSession(scaled, household, rules.safety.classes);
+  const { whole: session, days } = planPrepSessions(scaled, household, rules, clock);
   return {
     publication: { ...publication, slug: bundle.plan.slug, ...facts },
     household,
@@ -71,6 +71,7 @@ export async function answerOf(
     list: shop([scaled], household),
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
+    sessions: days,
     storage: await guideStorage(scaled, household, clock, (date) =>
       Promise.resolve({ ...rules.safety, keeping: rules.safety.keeping.filter((rule) => inForceOn(rule, date)) }),
     ),

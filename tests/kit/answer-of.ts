@@ -5,7 +5,7 @@ import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import { storageGuidance } from "../../src/domain/storage/storage-guidance.js";
 import { readRulesFolder } from "../../src/app/read-rules-folder.js";
-import { planPrepSession } from "../../src/services/plan-prep-session.js";
+import { planPrepSessions } from "../../src/services/plan-prep-session.js";
 import { showFor } from "../../src/services/show-amount.js";
 import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
 
@@ -19,7 +19,7 @@ export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Ho
   const computed = scalePlan(bundle, servings, household);
   if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
   const scaled = computed.value;
-  const session = planPrepSession(scaled, household, shippedRules, clock);
+  const { whole: session, days } = planPrepSessions(scaled, household, shippedRules, clock);
   return {
     publication: {
       publisher: { slug: bundle.plan.publisher, name: "The Third Gate Allotment Society" },
@@ -37,6 +37,7 @@ export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Ho
     list: shop([scaled], household),
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
+    sessions: days,
     storage: storageGuidance(
       { components: scaled.components, meals: scaled.meals, foods: bundle.foods },
       {

@@ -9,6 +9,7 @@ import type { CautionsFound } from "../storage/cautions.js";
 import type { StorageAnswer } from "../storage/guidance.js";
 import type { planNutrition } from "./contents.js";
 import type { ScaledPlan, ShoppingList } from "./scaled.js";
+import type { DaySession } from "./split-session.js";
 
 /** What a plan, or one of its meals, contains. */
 export interface Contents {
@@ -58,6 +59,8 @@ export interface PlanAnswer {
   /** null where the steps fit no order; `sessionProblems` then says why. */
   readonly session: PrepSession | null;
   readonly sessionProblems: readonly Problem[];
+  /** The sessions it is best done in: that one, or several days' where it is none or more than a day's work. */
+  readonly sessions: readonly DaySession[];
   readonly storage: StorageAnswer;
   readonly contents: PlanContents;
   readonly nutrition: ReturnType<typeof planNutrition>;

@@ -7,6 +7,21 @@ export function sessionDate({ session }: Household): string | null {
   return Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();
 }
 
+/** The same hour on the clock so many days later. */
+export function laterStart(
+  session: NonNullable<Household["session"]>,
+  days: number,
+): NonNullable<Household["session"]> {
+  const start = Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).add({ days });
+  return days === 0 ? session : { ...session, start: start.toInstant().toString() };
+}
+
+/** The hour on the clock at which the household's sessions begin, `HH:MM`; 09:00 where it did not say. */
+export function startHour({ session }: Pick<Household, "session">): string {
+  if (session === null) return "09:00";
+  return Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainTime().toString().slice(0, 5);
+}
+
 /** Whole days from the day of the session, or from `today` where nobody says when that is, to a date; null without either. */
 export function daysUntil(date: string | null, household: Household, today: string | null): number | null {
   const from = sessionDate(household) ?? today;

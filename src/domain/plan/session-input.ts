@@ -3,7 +3,7 @@ import type { KeepingClass } from "../model/keeping.js";
 import type { Kitchen } from "../model/plan.js";
 import { chillingSteps, defaultLimits, lastCooking, type ColdRule } from "../prep-session/cooling.js";
 import type { SessionInput, SessionLimit, SessionWork, StepRef } from "../prep-session/session.js";
-import { byTheLoad, rawLimits, rawSteps } from "../prep-session/raw-food.js";
+import { byTheLoad, divisibleSteps, rawLimits, rawSteps } from "../prep-session/raw-food.js";
 import { coldRuleOf } from "./cold-rule.js";
 import { lineContext } from "./line-context.js";
 import { rawLines } from "./raw-lines.js";
@@ -35,21 +35,42 @@ const isEatenToday = ({ component: { slug }, leftOver }: ScaledComponent, { comp
   !components.some(({ batches, lines }) => batches > 0 && takes(lines, slug)) &&
   meals.every(({ meal, lines }) => meal.day === 0 || !takes(lines, slug));
 
-function componentWork(
-  made: ScaledComponent,
-  scaled: ScaledPlan,
-  slugs: ReadonlySet<string>,
-  classes: readonly KeepingClass[],
-): Worked {
+/** Some of the work of a plan, done on one of several days. */
+export interface SessionPart {
+  /** Days after the first session. What is eaten on the day of the first is finished in it. */
+  readonly day: number;
+  /** What is made of each component on it. */
+  readonly components: readonly ScaledComponent[];
+}
+
+export interface SessionChoice {
+  /** Whether what is eaten today may be taken before it is chilled; absent: yes. */
+  readonly mayBeWarm?: boolean;
+  /** Whether all that can be is done load by load; absent: only work on raw meat, poultry and fish. */
+  readonly byLoad?: boolean;
+  /** Absent: all of it. */
+  readonly part?: SessionPart;
+}
+
+interface ComponentContext {
+  readonly scaled: ScaledPlan;
+  readonly slugs: ReadonlySet<string>;
+  readonly classes: readonly KeepingClass[];
+  readonly byLoad: boolean;
+  readonly day: number;
+}
+
+function componentWork(made: ScaledComponent, context: ComponentContext): Worked {
+  const { scaled, slugs, classes, byLoad, day } = context;
   const { component, route, batches, loads, lines } = made;
   const { slug, title } = component;
   const cold = coldRuleOf(component, route, classes);
   const all = settledSteps(made);
   const chills = chillingSteps(all, cold).map(({ id }) => id);
-  const skipped = isEatenToday(made, scaled) ? chills : [];
+  const skipped = day === 0 && isEatenToday(made, scaled) ? chills : [];
   const kept = all.filter(({ id }) => !skipped.includes(id) || all.some(({ after }) => after.includes(id)));
   const raw = rawLines(lines, scaled, classes);
-  const steps = byTheLoad(kept, rawSteps(kept, raw));
+  const steps = byTheLoad(kept, byLoad ? divisibleSteps(kept) : rawSteps(kept, raw));
   return {
     work: { kind: "COMPONENT", slug, title, steps, batches, loads, uses: uses(lines, slugs), chills },
     lines,
@@ -75,13 +96,14 @@ function workOf(
   scaled: ScaledPlan,
   kitchen: Kitchen,
   classes: readonly KeepingClass[],
-  mayBeWarm: boolean,
+  { mayBeWarm = true, byLoad = false, part = { day: 0, components: scaled.components } }: SessionChoice,
 ): readonly Worked[] {
-  const { components, meals } = scaled;
+  const { components } = part;
+  const meals = part.day === 0 ? scaled.meals : [];
   const slugs = new Set(components.flatMap(({ component, batches }) => (batches > 0 ? [component.slug] : [])));
   const made = components
     .filter(({ batches }) => batches > 0)
-    .map((each) => componentWork(each, scaled, slugs, classes));
+    .map((each) => componentWork(each, { scaled, slugs, classes, byLoad, day: part.day }));
   const warm = new Set(mayBeWarm ? made.flatMap((each) => (comesWarm(each, kitchen) ? [each.work.slug] : [])) : []);
   const eaten = meals
     .filter(({ meal }) => meal.day === 0)
@@ -192,20 +214,16 @@ export const kitchenOf = (plan: Kitchen, { kitchen }: Pick<Household, "kitchen">
   appliances: { ...plan.appliances, ...kitchen?.appliances },
 });
 
-/**
- * The work of a scaled plan's session, for `planSession`.
- *
- * @param mayBeWarm whether what is eaten today may be taken before it is chilled
- */
+/** The work of a scaled plan's session, for `planSession`. */
 export function sessionInput(
   scaled: ScaledPlan,
   household: Pick<Household, "session" | "kitchen">,
   classes: readonly KeepingClass[],
-  mayBeWarm = true,
+  choice: SessionChoice = {},
 ): SessionInput {
   const { session } = household;
   const kitchen = kitchenOf(scaled.bundle.plan.kitchen, household);
-  const all = workOf(scaled, kitchen, classes, mayBeWarm);
+  const all = workOf(scaled, kitchen, classes, choice);
   return {
     work: all.map(({ work }) => work),
     kitchen,

@@ -4,6 +4,16 @@ import type { ScaledPlan } from "./scaled.js";
 /** Most minutes of work that one cook is asked for on one day. Common practice, no source. */
 export const dayOfWork = 360;
 
+/** Minutes of washing up and wiping down at the end: some, more for each hour of work, and no more than a full sink takes. Common practice, no source. */
+const clearingUp = { least: 10, perHour: 5, most: 45 } as const;
+
+/** Minutes to clear up after a session's work, beside its total; none where nothing is made. */
+export function clearingUpMinutes({ tasks, handsOnMinutes }: Pick<PrepSession, "tasks" | "handsOnMinutes">): number {
+  if (tasks.length === 0) return 0;
+  const { least, perHour, most } = clearingUp;
+  return Math.min(most, least + perHour * Math.round(handsOnMinutes / 60));
+}
+
 /** What a reader should know of a session's length before the day. */
 export interface SessionLength {
   /** Minutes the writer promises, where the session takes longer; null: it does not, or nothing is promised. */

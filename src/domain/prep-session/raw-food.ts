@@ -1,5 +1,5 @@
 import type { Step } from "../model/component.js";
-import { isCooking, stepsBefore } from "./heating.js";
+import { isCooking, isPreheating, stepsBefore } from "./heating.js";
 import type { SessionLimit, SessionStep, SessionWork } from "./session.js";
 
 /** Minutes that raw meat, poultry or fish may be out of the cold before it is heated (USDA FSIS, Danger Zone: two hours). */
@@ -62,7 +62,11 @@ export function rawLimits(work: SessionWork, rawLines: ReadonlySet<string>): rea
     );
 }
 
-/** The same steps, those that handle raw food to be done load by load, close before the heat. */
+/** All that can be done load by load. */
+export const divisibleSteps = (steps: readonly Step[]): ReadonlySet<string> =>
+  new Set(steps.filter((step) => !step.eveningBefore && !isPreheating(step)).map(({ id }) => id));
+
+/** The same steps, some of them to be done load by load, close before the heat. */
 export function byTheLoad(steps: readonly SessionStep[], which: ReadonlySet<string>): readonly SessionStep[] {
   return steps.map((step) => (which.has(step.id) ? { ...step, byLoad: true } : step));
 }

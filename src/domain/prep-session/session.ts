@@ -5,7 +5,7 @@ import type { Kitchen } from "../model/plan.js";
 export interface SessionStep extends Step {
   /** Pots or trays it is divided into; absent: as `grows` and `loadBatches` say. */
   readonly loads?: number;
-  /** Work with the hands that is done for each load of what follows, close before it. */
+  /** It is done for each load by itself, also of what only follows it: close before the heat, and from when a load comes. */
   readonly byLoad?: boolean;
 }
 

@@ -57,6 +57,10 @@ export function minutesOf(step: SessionStep, work: Pick<SessionWork, "batches" |
 const sharesOut = (step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): boolean =>
   growsWithBatches(step) || (step.byLoad === true && step.attention === "HANDS_ON" && loadsOf(step, work) === 1);
 
+/** Something that stands by itself, each load from when it comes. */
+const standsByLoad = (step: SessionStep, work: Pick<SessionWork, "batches" | "loads">): boolean =>
+  step.byLoad === true && step.attention === "UNATTENDED" && step.appliance === null && loadsOf(step, work) === 1;
+
 /** How many loads can run side by side. */
 function sideBySide(step: SessionStep, loads: number, kitchen: Kitchen): number {
   if (growsWithBatches(step)) return 1;
@@ -93,7 +97,8 @@ export function takenTogether(
   { kitchen, awaited }: Pick<Division, "kitchen" | "awaited">,
 ): readonly Loads[] | null {
   const loads = loadsOf(step, work);
-  return loads === 1 ? null : blocksOf(loads, sideBySide(step, loads, kitchen), awaited);
+  const together = step.byLoad === true ? 1 : sideBySide(step, loads, kitchen);
+  return loads === 1 ? null : blocksOf(loads, together, awaited);
 }
 
 /** The tasks of one step: one, or one for each load. Hands-on work goes on with each load as it comes. */
@@ -103,15 +108,16 @@ export function tasksOfStep(step: SessionStep, work: SessionWork, division: Divi
   const id = `${workKey(work)}/${step.id}`;
   const hands = sharesOut(step, work);
   const shares = comesIn ?? (step.byLoad === true ? goesOnIn : null);
-  const together = sideBySide(step, loads, kitchen);
-  const blocks = loads === 1 && hands && shares !== null ? shares : blocksOf(loads, together, awaited);
+  const stands = standsByLoad(step, work);
+  const together = step.byLoad === true ? 1 : sideBySide(step, loads, kitchen);
+  const blocks = loads === 1 && (hands || stands) && shares !== null ? shares : blocksOf(loads, together, awaited);
   const all = ceilForgiving(step.minutes * (growsWithBatches(step) ? work.batches : 1));
   const upTo = (load: number, of: number): number => ceilForgiving((all * load) / of);
   return blocks.map(({ first, last, of }) => {
-    const units = hands ? 1 : Math.min(together, last - first + 1);
+    const units = hands || stands ? 1 : Math.min(together, last - first + 1);
     const one = ceilForgiving(step.minutes);
     const shared = all === 0 ? 0 : Math.max(1, upTo(last, of) - upTo(first - 1, of));
-    const minutes = hands ? shared : one * Math.ceil((last - first + 1) / units);
+    const minutes = hands ? shared : stands ? one : one * Math.ceil((last - first + 1) / units);
     return {
       id: of === 1 ? id : `${id}/${first}`,
       kind: "STEP",

@@ -9,7 +9,7 @@ import { thingsOf, type ThingsOfPlan } from "./named-thing.js";
 import { nutritionJson, nutritionSchema } from "./nutrition.js";
 import { regionsJson, regionsSchema } from "./owned-region.js";
 import { scaledLineJson, scaledLineSchema, stepJson, stepSchema } from "./scaled-line.js";
-import { sessionJson, sessionSchema } from "./session.js";
+import { daySessionJson, daySessionSchema, sessionJson, sessionSchema } from "./session.js";
 import { shoppingListJson, shoppingListSchema } from "./shopping-list.js";
 import { storageJson, storageSchema } from "./storage.js";
 import { problemJson, warningJson, warningSchema } from "./warning.js";
@@ -97,6 +97,10 @@ export const planSchema = named(
     shoppingList: shoppingListSchema,
     session: sessionSchema.nullable().describe("Null where the steps fit no order; `sessionProblems` then says why."),
     sessionProblems: list(warningSchema, "Why there is no session."),
+    sessions: list(
+      daySessionSchema,
+      "The sessions to do it in, by day: `session` where it serves; several where it is none or more than a day's work for its cooks. What is eaten later is then made later, up to the day on which it is eaten, so that nothing keeps longer than `storage` reckons with. Empty where no division keeps the limits of the steps either.",
+    ),
     storage: storageSchema,
     ...contents,
     cautions: list(cautionSchema, "What to mind in the kitchen."),
@@ -133,6 +137,7 @@ export function planJson(answer: PlanAnswer): PlanJson {
     shoppingList: shoppingListJson(answer.list, reader),
     session: answer.session && sessionJson(answer.session),
     sessionProblems: answer.sessionProblems.map(problemJson),
+    sessions: answer.sessions.map(daySessionJson),
     storage: storageJson(answer.storage, things),
     ...contentsJson(answer.contents.plan, things),
     nutrition: nutritionJson(answer.nutrition.plan, things),

@@ -1,4 +1,6 @@
 import { z } from "zod";
+import { clearingUpMinutes } from "../../domain/plan/session-length.js";
+import type { DaySession } from "../../domain/plan/split-session.js";
 import type { PrepSession } from "../../domain/prep-session/session.js";
 import { criticalText } from "../session-text.js";
 import { list, named, slug, text, texts, type Json } from "./named-schema.js";
@@ -64,6 +66,36 @@ export const sessionSchema = named(
     ),
   }),
 );
+
+/** One of the sessions that a plan is made in. */
+export const daySessionSchema = named(
+  "DaySession",
+  "One of the sessions that a plan is made in.",
+  sessionSchema.extend({
+    day: z.number().int().min(0).describe("Days after the first session, whose day is 0."),
+    clearingUpMinutes: z
+      .number()
+      .describe(
+        "Minutes to wash up and wipe down at the end, not part of `totalMinutes`. A rule of thumb: 10, and 5 more for each hour of work with the hands, up to 45.",
+      ),
+    components: list(
+      z.object({
+        component: slug("Short name of the component."),
+        batches: z.number().describe("Batches made in this session."),
+        loads: z.number().int().min(0).describe("Pots or trays they are made in."),
+      }),
+      "What is made in it.",
+    ),
+  }),
+);
+
+export const daySessionJson = ({ day, components, session }: DaySession): Json<typeof daySessionSchema> => ({
+  ...sessionJson(session),
+  day,
+  clearingUpMinutes: clearingUpMinutes(session),
+  components: components.map(({ slug: component, batches, loads }) => ({ component, batches, loads })),
+});
+
 export type SessionJson = Json<typeof sessionSchema>;
 
 export const sessionJson = (session: PrepSession): SessionJson => ({

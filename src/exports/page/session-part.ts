@@ -1,4 +1,5 @@
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
+import type { DaySession } from "../../domain/plan/split-session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
 import { sessionLength } from "../../domain/plan/session-length.js";
 import { heatText } from "../degree-text.js";
@@ -14,25 +15,50 @@ import { sessionPicture } from "./session-picture.js";
 
 /** The order of the work: a picture, and the same as a numbered list. */
 export function sessionPart({ answer }: PlanView): Content {
-  const { session, sessionProblems } = answer;
+  const { session, sessions, sessionProblems } = answer;
+  const divided = sessions.length > 1 && [
+    markup`<p>${english.overDays(sessions.length)}</p>`,
+    sessions.map((each) => dayMarkup(each, answer)),
+  ];
   if (session === null) {
     return part("session", "The session", [
       markup`<p class="flag">The steps of this plan fit no order, so there is no timetable.</p>`,
       markup`<ul>${sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled)}</li>`)}</ul>`,
+      divided,
     ]);
   }
   if (session.tasks.length === 0) return part("session", "The session", markup`<p>There is nothing to do ahead.</p>`);
-  const numbers = new Map(session.tasks.map(({ id }, at) => [id, at + 1]));
-  const start = answer.household.session;
+  if (divided !== false) return part("session", "The session", [summary(session, answer), divided]);
   return part("session", "The session", [
     summary(session, answer),
-    markup`<div class="beds"><div class="picture">${sessionPicture(session.tasks, numbers, start)}${legend(session)}</div>
-<ol class="work">${session.tasks.map((task) => taskMarkup(task, session, answer))}</ol></div>`,
+    workMarkup(session, answer),
     folded(
       "Why it takes as long as it does",
       markup`<ul class="reasons">${session.criticalPath.map((each) => markup`<li>${criticalText(each, session)}</li>`)}</ul>`,
     ),
   ]);
+}
+
+function workMarkup(session: PrepSession, answer: PlanView["answer"]): Content {
+  const numbers = new Map(session.tasks.map(({ id }, at) => [id, at + 1]));
+  return markup`<div class="beds"><div class="picture">${sessionPicture(session.tasks, numbers, answer.household.session)}${legend(session)}</div>
+<ol class="work">${session.tasks.map((task) => taskMarkup(task, session, answer))}</ol></div>`;
+}
+
+/** One of several days' work. */
+function dayMarkup({ day, components, session }: DaySession, answer: PlanView["answer"]): Content {
+  const date = dateOfDay(day, answer.household.session);
+  const made = answer.scaled.components.filter(({ component }) =>
+    components.some(({ slug }) => slug === component.slug),
+  );
+  return markup`<h3>${english.sessionOfDay(day)}</h3>
+<p>${sentences([
+    date !== null && `${dayText(date)}.`,
+    english.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)),
+    made.length > 0 && english.madeThen(made.map(({ component: { title } }) => title).join(", ")),
+    day > 0 && english.buyRawThen,
+  ])}</p>
+${workMarkup(session, answer)}`;
 }
 
 function summary(session: PrepSession, { household, scaled }: PlanView["answer"]): Content {

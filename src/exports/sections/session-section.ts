@@ -1,5 +1,6 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
+import type { DaySession } from "../../domain/plan/split-session.js";
 import { sessionLength } from "../../domain/plan/session-length.js";
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
 import { momentText, timeText } from "../clock-text.js";
@@ -12,31 +13,53 @@ import { codeWords } from "../shopping-text.js";
 
 /** The session in the order of its work, with clock times where the reader gave a start. */
 export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Block[] {
-  const { session, sessionProblems, household } = answer;
+  const { session, sessions, sessionProblems } = answer;
   const { words } = book;
+  const divided = sessions.length > 1 ? sessions.flatMap((each) => daySection(each, answer, book)) : [];
   if (session === null) {
     return section(2, words.session, [
       paragraph(
         [text(words.noOrder)],
         ...sessionProblems.map((problem) => [text(sessionProblemText(problem, answer.scaled))]),
+        ...(divided.length > 0 ? [[text(words.overDays(sessions.length))]] : []),
       ),
+      ...divided,
     ]);
   }
   if (session.tasks.length === 0) return [];
-  const zone = household.session?.zone ?? null;
   return section(2, words.session, [
     paragraph(
       [text(words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)))],
       ...lengthLines(answer, session, book),
+      ...(divided.length > 0 ? [[text(words.overDays(sessions.length))]] : []),
     ),
-    ...tableOf(
-      [words.time, words.what, words.how],
-      session.tasks.map((task) => [
-        plain(taskTimes(task, zone, book)),
-        plain(taskText(task, book)),
-        howLines(task, book),
-      ]),
+    ...(divided.length > 0 ? divided : workTable(session, answer, book)),
+  ]);
+}
+
+const workTable = (session: PrepSession, { household }: PlanAnswer, book: NameBook): readonly Block[] =>
+  tableOf(
+    [book.words.time, book.words.what, book.words.how],
+    session.tasks.map((task) => [
+      plain(taskTimes(task, household.session?.zone ?? null, book)),
+      plain(taskText(task, book)),
+      howLines(task, book),
+    ]),
+  );
+
+/** One of several days' work. */
+function daySection({ day, components, session }: DaySession, answer: PlanAnswer, book: NameBook): readonly Block[] {
+  const { words } = book;
+  const made = answer.scaled.components.filter(({ component }) =>
+    components.some(({ slug }) => slug === component.slug),
+  );
+  return section(3, words.sessionOfDay(day), [
+    paragraph(
+      [text(words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)))],
+      ...(made.length > 0 ? [[text(words.madeThen(made.map(({ component: { title } }) => title).join(", ")))]] : []),
+      ...(day > 0 ? [[text(words.buyRawThen)]] : []),
     ),
+    ...workTable(session, answer, book),
   ]);
 }
 

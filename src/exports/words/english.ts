@@ -51,6 +51,11 @@ export const english: Words = {
   longerThanPromised: (promised) => `That is longer than the ${promised} its writer promises for the plan as written.`,
   moreThanADay:
     "That is more work than one day holds for so few hands. Cook with somebody, make fewer servings at a time, or make on another day what is eaten later.",
+  overDays: (sessions) =>
+    `Divided over ${sessions} days, what is eaten later is made later. What keeps how long is still reckoned from the first day.`,
+  sessionOfDay: (day) => (day === 0 ? "The first day" : day === 1 ? "One day later" : `${day} days later`),
+  madeThen: (things) => `Made then: ${things}.`,
+  buyRawThen: "Keep in the cold what this day needs, and nothing past the date on its pack.",
   noOrder: "The steps of this plan fit no order.",
   time: "Time",
   what: "What",

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -2363,8 +2363,14 @@ export type PrepSession = {
   readonly __typename?: 'PrepSession';
   /** Appliances that steps use and the kitchen does not list: one of each was assumed. */
   readonly assumedAppliances: ReadonlyArray<Scalars['String']['output']>;
+  /** Minutes to wash up and wipe down at the end, not part of `totalMinutes`. A rule of thumb: 10, and 5 more for each hour of work with the hands, up to 45. */
+  readonly clearingUpMinutes: Scalars['Float']['output'];
+  /** What is made in it. */
+  readonly components: ReadonlyArray<SessionComponent>;
   /** From the start to the end: each task, and why it could not begin earlier. */
   readonly criticalPath: ReadonlyArray<CriticalTask>;
+  /** Days after the first session, whose day is 0. */
+  readonly day: Scalars['Int']['output'];
   /** Tasks of the evening before. */
   readonly eveningBefore: ReadonlyArray<SessionTask>;
   /** How far the session may be from the shortest: (total - bound) / bound. */
@@ -3281,6 +3287,13 @@ export type ScaledPlan = {
   readonly servings: Scalars['Int']['output'];
   /** The order of the prep session. Null, with an error that says why, where the steps cannot be put in any order. */
   readonly session: Maybe<PrepSession>;
+  /**
+   * The sessions to do it in, by day. One where one serves: `session`. Where one cannot keep the limits of its steps, or is more than a
+   * day's work (`moreThanADay`), several: what is eaten later is made later, up to the day on which it is eaten, and in parts where that
+   * is not enough. Nothing keeps longer than from the first day, which `storage` reckons with. Empty where no division keeps the limits either;
+   * the error of `session` then says why.
+   */
+  readonly sessions: ReadonlyArray<PrepSession>;
   /** What to buy for it. */
   readonly shoppingList: ShoppingList;
   /** How long every component, meal and food keeps: where it is best kept first. */
@@ -3328,6 +3341,17 @@ export type ServingsRow = {
   readonly perServing: Maybe<Money>;
   /** How many eat. */
   readonly servings: Scalars['Int']['output'];
+};
+
+/** What is made of a component in one session. */
+export type SessionComponent = {
+  readonly __typename?: 'SessionComponent';
+  /** Batches made in this session. */
+  readonly batches: Scalars['Float']['output'];
+  /** Which. */
+  readonly component: Component;
+  /** Pots or trays they are made in. */
+  readonly loads: Scalars['Int']['output'];
 };
 
 /** When the prep session begins. Give `instant` or `local`. */
@@ -4225,6 +4249,7 @@ export type ResolversTypes = {
   ScalingRule: ScalingRule;
   Scope: Scope;
   ServingsRow: ResolverTypeWrapper<ServingsRowParent>;
+  SessionComponent: ResolverTypeWrapper<SessionComponentParent>;
   SessionStartInput: SessionStartInput;
   SessionTask: ResolverTypeWrapper<SessionTaskParent>;
   SessionTaskKind: SessionTaskKind;
@@ -4427,6 +4452,7 @@ export type ResolversParentTypes = {
   ScaledMeal: ScaledMealParent;
   ScaledPlan: ScaledPlanParent;
   ServingsRow: ServingsRowParent;
+  SessionComponent: SessionComponentParent;
   SessionStartInput: SessionStartInput;
   SessionTask: SessionTaskParent;
   SettleRowInput: SettleRowInput;
@@ -5201,7 +5227,10 @@ export type PlanEdgeResolvers<ContextType = Context, ParentType extends Resolver
 
 export type PrepSessionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PrepSession'] = ResolversParentTypes['PrepSession']> = {
   assumedAppliances: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  clearingUpMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  components: Resolver<ReadonlyArray<ResolversTypes['SessionComponent']>, ParentType, ContextType>;
   criticalPath: Resolver<ReadonlyArray<ResolversTypes['CriticalTask']>, ParentType, ContextType>;
+  day: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   eveningBefore: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;
   gap: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   handsFreeMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
@@ -5406,6 +5435,7 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   regions: Resolver<ReadonlyArray<ResolversTypes['OwnedRegion']>, ParentType, ContextType>;
   servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   session: Resolver<Maybe<ResolversTypes['PrepSession']>, ParentType, ContextType>;
+  sessions: Resolver<ReadonlyArray<ResolversTypes['PrepSession']>, ParentType, ContextType>;
   shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
   storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
@@ -5418,6 +5448,12 @@ export type ServingsRowResolvers<ContextType = Context, ParentType extends Resol
   packWasteShare: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   perServing: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
   servings: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+};
+
+export type SessionComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SessionComponent'] = ResolversParentTypes['SessionComponent']> = {
+  batches: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  component: Resolver<ResolversTypes['Component'], ParentType, ContextType>;
+  loads: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type SessionTaskResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SessionTask'] = ResolversParentTypes['SessionTask']> = {
@@ -5764,6 +5800,7 @@ export type Resolvers<ContextType = Context> = {
   ScaledMeal: ScaledMealResolvers<ContextType>;
   ScaledPlan: ScaledPlanResolvers<ContextType>;
   ServingsRow: ServingsRowResolvers<ContextType>;
+  SessionComponent: SessionComponentResolvers<ContextType>;
   SessionTask: SessionTaskResolvers<ContextType>;
   SettleRowPayload: SettleRowPayloadResolvers<ContextType>;
   ShoppingAisle: ShoppingAisleResolvers<ContextType>;

@@ -33,7 +33,12 @@ import {
   notEatenResolvers,
   nutritionResolvers,
 } from "./contents.js";
-import { criticalTaskResolvers, prepSessionResolvers, sessionTaskResolvers } from "./session.js";
+import {
+  criticalTaskResolvers,
+  prepSessionResolvers,
+  sessionComponentResolvers,
+  sessionTaskResolvers,
+} from "./session.js";
 import { basisResolvers, storageGuidanceResolvers } from "./storage-guidance.js";
 import { accessTokenResolvers, auditEntryResolvers } from "./token.js";
 import { webhookDeliveryResolvers, webhookResolvers } from "./webhook.js";
@@ -74,6 +79,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   PackCount: packCountResolvers,
   Plan: planResolvers,
   PrepSession: prepSessionResolvers,
+  SessionComponent: sessionComponentResolvers,
   Problem: problemResolvers,
   Publisher: publisherResolvers,
   Quantity: quantityScalar,

@@ -1,7 +1,8 @@
+import { wholeDay } from "../../domain/plan/split-session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
 import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
-import { planPrepSession } from "../../services/plan-prep-session.js";
+import { planPrepSession, planPrepSessions } from "../../services/plan-prep-session.js";
 import { inStage } from "../../services/stage.js";
 import { findCautions, stateAllergens, stateDiets } from "../../services/state-contents.js";
 import { valueOf } from "../errors.js";
@@ -35,10 +36,18 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
   session: ({ scaled, household, rules, frozen }, _, { deps }) => ({
+    ...wholeDay(
+      scaled,
+      valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock))),
+    ),
     cooks: kitchenOf(scaled.bundle.plan.kitchen, household).cooks,
-    session: valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock))),
     frozen,
   }),
+  sessions: ({ scaled, household, rules, frozen }, _, { deps }) => {
+    const { days } = inStage(deps, "schedule", () => planPrepSessions(scaled, household, rules, deps.clock));
+    const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
+    return days.map((each) => ({ ...each, cooks, frozen }));
+  },
   allergens: ({ scaled, household, rules, frozen }, _, { deps }) => ({
     ...stateAllergens(scaled, null, household, rules, deps.clock),
     frozen,

@@ -1,18 +1,27 @@
-import { sessionLength } from "../../domain/plan/session-length.js";
+import { clearingUpMinutes, sessionLength } from "../../domain/plan/session-length.js";
 import { criticalText } from "../../services/explain.js";
-import type { CriticalTaskResolvers, PrepSessionResolvers, SessionTaskResolvers } from "../generated/resolver-types.js";
-import type { CriticalTaskParent, PrepSessionParent, SessionTaskParent } from "../parents.js";
+import type {
+  CriticalTaskResolvers,
+  PrepSessionResolvers,
+  SessionComponentResolvers,
+  SessionTaskResolvers,
+} from "../generated/resolver-types.js";
+import type { CriticalTaskParent, PrepSessionParent, SessionComponentParent, SessionTaskParent } from "../parents.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { keepable } from "./keepable.js";
+import { componentParent } from "./parents-of.js";
 
 const tasksOf = ({ session, frozen }: PrepSessionParent, ids: readonly string[]): SessionTaskParent[] =>
   ids.flatMap((id) => session.tasks.filter((task) => task.id === id)).map((task) => ({ task, frozen }));
 
 export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessionParent> = {
+  day: ({ day }) => day,
+  components: ({ components, frozen }) => components.map((each) => ({ ...each, frozen })),
   tasks: ({ session, frozen }) => session.tasks.map((task) => ({ task, frozen })),
   totalMinutes: ({ session }) => session.totalMinutes,
   longerThanPromised: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).promised,
   moreThanADay: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).overDay,
+  clearingUpMinutes: ({ session }) => clearingUpMinutes(session),
   handsOnMinutes: ({ session }) => session.handsOnMinutes,
   handsFreeMinute: ({ session }) => session.handsFreeMinute,
   criticalPath: (parent) => parent.session.criticalPath.map((critical) => ({ critical, parent })),
@@ -22,6 +31,16 @@ export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessio
   optimal: ({ session }) => session.optimal,
   lowerBoundMinutes: ({ session }) => session.lowerBoundMinutes,
   gap: ({ session }) => session.gap,
+};
+
+export const sessionComponentResolvers: FieldsBeyond<SessionComponentResolvers, SessionComponentParent> = {
+  component: ({ slug, frozen }) => {
+    const found = frozen.bundle.components.find((each) => each.slug === slug);
+    if (found === undefined) throw new Error(`the session makes ${slug}, which the plan has not`);
+    return componentParent(frozen, found);
+  },
+  batches: ({ batches }) => batches,
+  loads: ({ loads }) => loads,
 };
 
 export const sessionTaskResolvers: FieldsBeyond<SessionTaskResolvers, SessionTaskParent> = {
