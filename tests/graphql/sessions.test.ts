@@ -43,7 +43,7 @@ describeOnBothDatabases("the sessions of a plan", (open) => {
     expect(session.clearingUpMinutes).toBe(15);
   });
 
-  it("are several where it is more than a day's work, in GraphQL, as JSON, in words and on the page alike", async () => {
+  it("are several where it is more than a day's work, in GraphQL, as JSON and in words alike", async () => {
     const { session, sessions } = await ask(30);
     expect(session.totalMinutes).toBeGreaterThan(400);
     expect(sessions.map(({ day }) => day)).toEqual([0, 1]);
