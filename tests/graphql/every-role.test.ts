@@ -71,6 +71,7 @@ const rows: Readonly<Record<string, Row>> = {
   shoppingList: { access: "PUBLIC", asks: ({ publisher }) => [{ plans: [{ publisher, slug, servings: 2 }] }] },
   panFactor: { access: "PUBLIC", asks: () => [{ from: { diameter: 20 }, to: { diameter: 24 } }] },
   ruleSets: { access: "PUBLIC", asks: () => [{}] },
+  vocabulary: { access: "PUBLIC", asks: () => [{}] },
   changes: { access: "PUBLIC", asks: ({ publisher }) => [{}, { publisher }] },
   node: {
     access: "PUBLIC",

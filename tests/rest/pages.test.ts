@@ -1,5 +1,6 @@
 import request from "supertest";
 import { beforeAll, expect, it } from "vitest";
+import { degreeText } from "../../src/exports/degree-text.js";
 import { publishPlan } from "../../src/services/publish-plan.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { demo, demoBundle, openTestApp, renamed, rules, type TestApp } from "../graphql/open-test-app.js";
@@ -105,7 +106,7 @@ describeOnBothDatabases("pages", (open) => {
     const care = elementsOf(text).map(textOf);
     for (const caution of scaled.cautions) {
       expect(care).toContain(caution.text);
-      expect(textOf(byId(text, "care"))).toContain(caution.source.title);
+      expect(textOf(byId(text, "care"))).toContain(degreeText(caution.source.title));
     }
     const allergens = textOf(byId(text, "allergens"));
     for (const { name, presence } of scaled.allergens.findings) {
@@ -298,18 +299,36 @@ describeOnBothDatabases("pages", (open) => {
     });
     const { data } = await test.ask(`{
       plan(publisher: "third-gate-allotments", slug: "roots-and-barley") {
-        scaled(servings: 7, household: { region: "XA" }) { cautions { text } allergens { findings { name presence } } }
+        scaled(servings: 7, household: { region: "XA" }) { cautions { text } allergens {
+          findings { name presence asIngredient { presence } } labelsToRead { food { name } }
+        } }
       }
     }`);
-    const { cautions, allergens } = (data?.["plan"] as { scaled: Pick<Scaled, "cautions" | "allergens"> }).scaled;
+    const { cautions, allergens } = (data?.["plan"] as { scaled: Pick<Scaled, "cautions"> & { allergens: OnLabels } })
+      .scaled;
     const body = card.body as {
       cautions: readonly { text: string }[];
       allergens: readonly { presence: string; names: readonly string[] }[];
     };
     expect(body.cautions.map(({ text }) => text)).toEqual(cautions.map(({ text }) => text));
-    const contained = allergens.findings.filter(({ presence }) => presence === "CONTAINS").map(({ name }) => name);
-    expect(body.allergens[0]).toEqual({ presence: "Contains", names: contained });
-    expect(body.allergens.flatMap(({ names }) => names)).toHaveLength(allergens.findings.length);
+    const names = (presence: string, ingredient?: string) =>
+      allergens.findings
+        .filter(
+          (each) =>
+            each.presence === presence && (ingredient ?? each.asIngredient.presence) === each.asIngredient.presence,
+        )
+        .map(({ name }) => name);
+    expect(names("UNKNOWN", "UNKNOWN").length).toBeGreaterThan(0);
+    // What is open is grouped by the foods whose labels say it; every other allergen is named.
+    expect(body.allergens).toEqual(
+      [
+        { presence: "Contains", names: names("CONTAINS") },
+        { presence: "May contain", names: names("MAY_CONTAIN") },
+        { presence: "Look at the label", names: allergens.labelsToRead.map(({ food }) => food.name) },
+        { presence: "Not an ingredient, traces not known", names: names("UNKNOWN", "DOES_NOT_CONTAIN") },
+        { presence: "Does not contain", names: names("DOES_NOT_CONTAIN") },
+      ].filter((group) => group.names.length > 0),
+    );
     const wrong = await get(`${path}/card?servings=none`);
     expect([wrong.status, wrong.headers["access-control-allow-origin"]]).toEqual([422, "*"]);
     expect((wrong.body as { problems: readonly string[] }).problems).toHaveLength(1);
@@ -343,4 +362,13 @@ interface Scaled {
   readonly session: { readonly tasks: readonly { readonly startsAt: string; readonly text: string }[] };
   readonly cautions: readonly { readonly text: string; readonly source: { readonly title: string } }[];
   readonly allergens: { readonly findings: readonly { readonly name: string; readonly presence: string }[] };
+}
+
+interface OnLabels {
+  readonly findings: readonly {
+    readonly name: string;
+    readonly presence: string;
+    readonly asIngredient: { readonly presence: string };
+  }[];
+  readonly labelsToRead: readonly { readonly food: { readonly name: string } }[];
 }
