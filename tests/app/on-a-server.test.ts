@@ -76,7 +76,7 @@ describe("the processes on a Postgres server", () => {
     const loaded = await run(process.execPath, ["dist/cli.js", "rules", "load", "--local", ...files], {
       env: { PATH, DATABASE_URL: url },
     });
-    expect(loaded.stdout).toBe(expect.stringMatching(/^Rule set corrected is loaded, used from \d{4}-\d\d-\d\d\.\n$/));
+    expect(loaded.stdout).toMatch(/^Rule set corrected is loaded, used from \d{4}-\d\d-\d\d\.\n$/);
     const answer = await fetch(`${service.address}/graphql`, {
       method: "POST",
       headers: { "content-type": "application/json" },

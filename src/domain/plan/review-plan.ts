@@ -28,6 +28,10 @@ export interface ReviewQuestion {
   readonly asBy010: boolean;
 }
 
+/** An allergen that a food is now known to contain comes before all else: lists of differences are cut at their end. */
+const urgency = ({ kind, after, lessSafe }: ReviewedDifference): number =>
+  lessSafe ? (kind === "ALLERGEN" && after === "CONTAINS" ? 0 : 1) : 2;
+
 /** Less safe differences first; within them as they stand in the plan. */
 export function reviewPlan(question: ReviewQuestion): readonly ReviewedDifference[] {
   const found = [
@@ -35,7 +39,7 @@ export function reviewPlan(question: ReviewQuestion): readonly ReviewedDifferenc
     ...unknownClasses(question),
     ...(question.asBy010 ? [...sodium(question), ...growths(question)] : []),
   ];
-  return [...found.filter(({ lessSafe }) => lessSafe), ...found.filter(({ lessSafe }) => !lessSafe)];
+  return found.toSorted((a, b) => urgency(a) - urgency(b));
 }
 
 const care: readonly AllergenPresence[] = ["DOES_NOT_CONTAIN", "UNKNOWN", "MAY_CONTAIN", "CONTAINS"];

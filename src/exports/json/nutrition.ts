@@ -60,6 +60,7 @@ export const nutritionSchema = named(
           .describe("Share of it that is not eaten; the lower end of a range. Null: nobody knows what it weighs."),
         reasons: z
           .array(z.enum(["STATED", "DRAINED", "DRAINED_BY_CLASS", "DRAINED_UNWEIGHED"]))
+          .max(4)
           .describe(
             "`STATED`: its writer says so. `DRAINED`: a step drains it; dissolved salt goes in the share of the water that is poured away. `DRAINED_BY_CLASS`: the same of a boiled pulse or grain whose steps do not say. `DRAINED_UNWEIGHED`: nobody can say how much, so nothing is taken off.",
           ),
