@@ -12,14 +12,15 @@ export interface PanChange {
   readonly leaveAsIs: boolean;
 }
 
-/** The largest side a pan may have, in whatever unit of length. */
+/** Sides a pan may have, in whatever unit of length. Far below any pan the ratio of two areas is no number any more. */
+const shortest = 0.01;
 const longest = 10_000;
 
 function readPan({ diameter = null, length = null, width = null }: GivenPan, path: Path): Result<Pan> {
   const sizes = [diameter, length, width].filter((size) => size !== null);
-  const wrong = sizes.find((size) => !(size > 0 && size <= longest));
+  const wrong = sizes.find((size) => !(size >= shortest && size <= longest));
   if (wrong !== undefined) {
-    return failed([{ code: "AMOUNT_OUT_OF_RANGE", path, value: String(wrong), min: 0, max: longest }]);
+    return failed([{ code: "AMOUNT_OUT_OF_RANGE", path, value: String(wrong), min: shortest, max: longest }]);
   }
   if (diameter !== null && length === null && width === null) return ok({ kind: "ROUND", diameter });
   if (diameter === null && length !== null && width !== null) return ok({ kind: "RECTANGULAR", length, width });
