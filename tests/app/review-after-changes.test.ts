@@ -8,20 +8,9 @@ import { reviewRevisions } from "../../src/services/review-revisions.js";
 import { openTestApp, rules, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { planText, prepareWriting, publisher } from "../kit/plan-writer.js";
+import { publish, recall, save, saveFoods } from "../kit/recalled-food.js";
 
-const recall = `kind: food
-slug: carrot
-names: { en: { one: carrot, many: carrots } }
-aisle: vegetables
-shopped-by: mass
-allergens:
-  - { code: peanut, presence: contains, source: { kind: published, title: Recall notice of the grower } }
-`;
-
-const saveFoods = `mutation ($input: SaveFoodsInput!) { saveFoods(input: $input) { changed problems { message } } }`;
 const saveDocuments = `mutation ($input: SaveDocumentsInput!) { saveDocuments(input: $input) { problems { message } } }`;
-const save = `mutation ($input: SaveDraftInput!) { savePlanDraft(input: $input) { problems { message } } }`;
-const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) { problems { message } } }`;
 
 describeOnBothDatabases("a change of what published plans are answered by", (open) => {
   let database: TestDatabase;

@@ -4,19 +4,8 @@ import { reviewRevisions } from "../../src/services/review-revisions.js";
 import { openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { planText, prepareWriting, publisher } from "../kit/plan-writer.js";
+import { publish, recall, save, saveFoods } from "../kit/recalled-food.js";
 
-const corrected = `kind: food
-slug: carrot
-names: { en: { one: carrot, many: carrots } }
-aisle: vegetables
-shopped-by: mass
-allergens:
-  - { code: peanut, presence: contains, source: { kind: published, title: Recall notice of the grower } }
-`;
-
-const saveFoods = `mutation ($input: SaveFoodsInput!) { saveFoods(input: $input) { changed problems { message } } }`;
-const save = `mutation ($input: SaveDraftInput!) { savePlanDraft(input: $input) { problems { message } } }`;
-const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) { problems { message } } }`;
 const contents = `{ plan(publisher: "${publisher}", slug: "recalled") { scaled(servings: 2, household: { region: "GB" }) {
   allergens { findings { code presence contains { slug } } } meals { allergens { findings { code presence } } } } } }`;
 
@@ -43,7 +32,7 @@ describeOnBothDatabases("a food that is corrected after plans with it were publi
     const before = await app.deps.data.revisions.summaries([{ publisher, slug: "recalled", revision: null }]);
     expect(await peanut()).not.toContain("CONTAINS");
     const operator = await app.tokenFor(null, ["ADMIN", "WRITE"]);
-    const saved = await app.ask(saveFoods, { input: { texts: [{ name: "recall.yaml", text: corrected }] } }, operator);
+    const saved = await app.ask(saveFoods, { input: { texts: [{ name: "recall.yaml", text: recall }] } }, operator);
     expect(saved.data).toMatchObject({ saveFoods: { changed: 1, problems: [] } });
 
     expect(await peanut()).toEqual(["CONTAINS", "CONTAINS"]);

@@ -4,19 +4,8 @@ import { reviewRevisions } from "../../src/services/review-revisions.js";
 import { openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { planText, prepareWriting, publisher } from "../kit/plan-writer.js";
+import { publish, recall, save, saveFoods } from "../kit/recalled-food.js";
 
-const recall = `kind: food
-slug: carrot
-names: { en: { one: carrot, many: carrots } }
-aisle: vegetables
-shopped-by: mass
-allergens:
-  - { code: peanut, presence: contains, source: { kind: published, title: Recall notice of the grower } }
-`;
-
-const saveFoods = `mutation ($input: SaveFoodsInput!) { saveFoods(input: $input) { changed problems { message } } }`;
-const save = `mutation ($input: SaveDraftInput!) { savePlanDraft(input: $input) { problems { message } } }`;
-const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) { problems { message } } }`;
 const changes = `{ changes(first: 100) { edges { node { kind plan { slug revision } } } } }`;
 const morning = `{ morningReport { markdown plans { plan { slug revision } lessSafe changedAt
   differences { kind path before after } } } }`;
