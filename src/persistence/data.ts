@@ -23,6 +23,15 @@ export interface Publisher extends PublisherFacts {
   readonly name: string;
 }
 
+/** What is known of a revision beside its document, for its review. */
+export interface RevisionInForce {
+  readonly id: string;
+  /** 0.1.0 froze it. */
+  readonly asBy010: boolean;
+  /** What its publisher said of itself when it was published. */
+  readonly publisherThen: Pick<PublisherFacts, "region" | "currency">;
+}
+
 /** What a publisher calls something of its own. */
 export interface OwnedSlug {
   readonly publisher: string;
@@ -412,11 +421,8 @@ export interface Data {
     page(filter: PlanFilter, request: PageRequest): Promise<Page<RevisionSummary>>;
   };
   readonly reviews: {
-    /** Revisions that are not withdrawn, in the order of the ids. `after` is an id or null for the start. `asBy010`: 0.1.0 froze it. */
-    inForce(
-      after: string | null,
-      limit: number,
-    ): Promise<readonly { readonly id: string; readonly asBy010: boolean }[]>;
+    /** Revisions that are not withdrawn, in the order of the ids. `after` is an id or null for the start. */
+    inForce(after: string | null, limit: number): Promise<readonly RevisionInForce[]>;
     /** false: the last review of it found the same. Else it is added to the changes, unless the first review finds nothing. */
     save(review: {
       readonly revisionId: string;

@@ -34,10 +34,11 @@ export async function publishRevision(
   await db.$executeRaw`
     INSERT INTO revisions
       (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document,
-       rule_set_id, meaning)
-    VALUES (${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}, ${title}, ${serves}, ${locale},
-      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}, ${canonicalJson(document)}::jsonb,
-      ${ruleSet}::uuid, ${meaning})`;
+       rule_set_id, meaning, publisher_region, publisher_currency)
+    SELECT ${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}::int, ${title}, ${serves}::int, ${locale},
+      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}::int, ${canonicalJson(document)}::jsonb,
+      ${ruleSet}::uuid, ${meaning}::int, region, currency
+    FROM publishers WHERE id = ${publisherId}::uuid`;
   const links = { publisherId, revisionId: id, publishedAt };
   await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs(document.foods), links);
   await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);

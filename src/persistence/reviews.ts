@@ -15,9 +15,13 @@ export function reviewData(session: Session): Data["reviews"] {
         where: { withdrawnAt: null, ...(after !== null && isId(after) ? { id: { gt: after } } : {}) },
         orderBy: { id: "asc" },
         take: limit,
-        select: { id: true, meaning: true },
+        select: { id: true, meaning: true, publisherRegion: true, publisherCurrency: true },
       });
-      return rows.map(({ id, meaning }) => ({ id, asBy010: meaning === null }));
+      return rows.map(({ id, meaning, publisherRegion: region, publisherCurrency: currency }) => ({
+        id,
+        asBy010: meaning === null,
+        publisherThen: { region, currency },
+      }));
     },
     save: ({ revisionId, differences, lessSafe, at }) =>
       session.transaction(async (inside) => {

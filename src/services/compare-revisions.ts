@@ -11,6 +11,7 @@ import { rulesToday } from "./find-rules.js";
 import { gatherPlan, placesIn } from "./gather-plan.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
+import { publisherReader, settleRegion } from "./settle-region.js";
 import { stateContents } from "./state-contents.js";
 
 /** Which two states: revisions by number. `from` null: the newest in force; `to` null: the draft. */
@@ -54,14 +55,16 @@ async function draftOf(deps: Deps, name: OwnedSlug): Promise<Result<ComputedPlan
   return draft.ok ? draft : failed(draft.problems.map(placesIn(gathered).problem));
 }
 
-/** A plan at its own servings, by the rules of today. */
+/** A plan at its own servings, by the rules of today, for a reader who gives no region. */
 export async function computePlan(deps: Deps, bundle: PlanBundle): Promise<Result<ComputedPlan>> {
-  const scaled = scalePlan(bundle, bundle.plan.serves, noHousehold);
+  const rules = await rulesToday(deps);
+  const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));
+  const scaled = scalePlan(bundle, bundle.plan.serves, household);
   if (!scaled.ok) return scaled;
   return ok({
     scaled: scaled.value,
-    list: shop([scaled.value], noHousehold),
-    storage: await guideStorage(scaled.value, noHousehold, deps.clock, (date) => findKeepingRules(deps, date)),
-    contents: stateContents(scaled.value, noHousehold, await rulesToday(deps), deps.clock),
+    list: shop([scaled.value], household),
+    storage: await guideStorage(scaled.value, household, deps.clock, (date) => findKeepingRules(deps, date)),
+    contents: stateContents(scaled.value, household, rules, deps.clock),
   });
 }

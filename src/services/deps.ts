@@ -31,6 +31,7 @@ export type {
   PlanFilter,
   PublishedRevision,
   Publisher,
+  RevisionInForce,
   RevisionRef,
   RevisionReview,
   RevisionSummary,

@@ -1,4 +1,4 @@
-import { noHousehold } from "../domain/model/household.js";
+import { noHousehold, type Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import { asFrozen } from "../domain/plan/foods-today.js";
@@ -10,9 +10,10 @@ import { scalePlan } from "../domain/plan/scale-plan.js";
 import { shop } from "../domain/plan/shop.js";
 import { ok, type Result } from "../domain/problem.js";
 import { isKeepingClass } from "../domain/storage/keeping-classes.js";
-import type { Deps, RevisionSummary } from "./deps.js";
+import type { Deps, RevisionInForce, RevisionSummary } from "./deps.js";
 import { rulesToday, type KnownRules } from "./find-rules.js";
 import { readToday } from "./scale-for-reader.js";
+import { publisherReader, settleRegion } from "./settle-region.js";
 import { stateContents } from "./state-contents.js";
 
 /** Revisions read at a time. */
@@ -31,8 +32,8 @@ export interface Reviewed {
 }
 
 /**
- * Computes every revision in force as it was frozen and with what is known today, and notes what readers find otherwise. A
- * revision of which something else is found than at its last review is told of in the changes, and to webhooks. Done twice, the second
+ * Computes every revision in force as it was frozen and with what is known today, and notes what readers find otherwise who give
+ * no region: then by the one its publisher had when it was published, now by today's. A revision of which something else is found than at its last review is told of in the changes, and to webhooks. Done twice, the second
  * time changes nothing. Documents stay as they are.
  */
 export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
@@ -46,10 +47,10 @@ export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
     const ids = page.map(({ id }) => id);
     const [summaries, bundles] = await Promise.all([data.revisions.summariesByIds(ids), data.revisions.bundles(ids)]);
     for (const [at, summary] of summaries.entries()) {
-      const bundle = bundles[at];
-      if (summary === null || bundle === null || bundle === undefined) continue;
+      const [bundle, known] = [bundles[at], page[at]];
+      if (summary === null || bundle === null || bundle === undefined || known === undefined) continue;
       const { id: revision, publisher, slug } = summary;
-      const found = await review(deps, summary, bundle, rules, page[at]?.asBy010 === true);
+      const found = await review(deps, summary, bundle, rules, known);
       if (!found.ok) {
         failed.push(revision);
         log.error({ revision, publisher, slug, problems: found.problems }, "a published plan cannot be computed");
@@ -77,13 +78,18 @@ async function review(
   { ruleSet }: RevisionSummary,
   bundle: PlanBundle,
   rules: KnownRules,
-  asBy010: boolean,
+  { asBy010, publisherThen }: RevisionInForce,
 ): Promise<Result<readonly ReviewedDifference[]>> {
   const then = ruleSet === null ? rules : ((await rulesOf(deps, ruleSet)) ?? rules);
-  const today = await readToday(deps, [bundle], noHousehold, rules);
-  const before = computed(deps, bundle, then, asFrozen);
+  const readPublishers = publisherReader(deps);
+  const reader = await settleRegion(noHousehold, [bundle], rules, readPublishers);
+  const readerThen = await settleRegion(noHousehold, [bundle], then, async (slugs) =>
+    (await readPublishers(slugs)).map((publisher) => publisher && { ...publisher, ...publisherThen }),
+  );
+  const today = await readToday(deps, [bundle], reader, rules);
+  const before = computed(deps, bundle, readerThen, then, asFrozen);
   if (!before.ok) return before;
-  const after = computed(deps, bundle, rules, today);
+  const after = computed(deps, bundle, reader, rules, today);
   if (!after.ok) return after;
   return ok(
     reviewPlan({
@@ -105,18 +111,27 @@ async function rulesOf({ data, knownRules }: Deps, id: string): Promise<RuleSet 
 function computed(
   { clock }: Deps,
   bundle: PlanBundle,
+  household: Household,
   rules: RuleSet,
   facts: Parameters<typeof scalePlan>[3],
 ): Result<ComputedPlan> {
-  const scaled = scalePlan(bundle, bundle.plan.serves, noHousehold, facts);
+  const scaled = scalePlan(bundle, bundle.plan.serves, household, facts);
   if (!scaled.ok) return scaled;
   const { keeping, classes } = rules.safety;
+  const { region, regions } = household;
   const today = clock().toISOString().slice(0, 10);
   return ok({
     scaled: scaled.value,
     // Prices are those that were frozen on both sides: a dearer egg is no news about the plan.
-    list: shop([scaled.value], noHousehold),
-    storage: planStorage(scaled.value, { rules: keeping, classes, region: null, today, session: null }),
-    contents: stateContents(scaled.value, noHousehold, rules, clock),
+    list: shop([scaled.value], household),
+    storage: planStorage(scaled.value, {
+      rules: keeping,
+      classes,
+      region,
+      ...(regions && { regions }),
+      today,
+      session: null,
+    }),
+    contents: stateContents(scaled.value, household, rules, clock),
   });
 }

@@ -10,6 +10,39 @@ const changes = `{ changes(first: 100) { edges { node { kind plan { slug revisio
 const morning = `{ morningReport { markdown plans { plan { slug revision } lessSafe changedAt
   differences { kind path before after } } } }`;
 
+const saveDocuments = `mutation ($input: SaveDocumentsInput!) { saveDocuments(input: $input) { problems { message } } }`;
+/** Cooked rice that keeps four days by the shipped rules of US, and less by those of GB. */
+const rice = `kind: component
+slug: cold-barley
+title: Cold barley
+measured-in: metric
+lines:
+  - { food: pearl-barley, amount: 300 g }
+yield: { amount: 900 g }
+keeps-as: cooked-rice
+keeping: [{ place: fridge, days: 4 }]
+steps:
+  - { do: Boil., time: 40 min, hands: off, appliance: hob-ring, uses: [pearl-barley] }
+  - { do: Cool and cover., time: 5 min }
+---
+kind: plan
+publisher: ${publisher}
+slug: moved
+title: Moved
+locale: en-GB
+measured-in: metric
+serves: 2
+kitchen: { appliances: { hob-ring: 2 } }
+meals:
+  - slug: bowl
+    title: Bowl
+    day: 1
+    lines:
+      - { component: cold-barley, amount: 400 g }
+      - { food: carrot, amount: 100 g }
+`;
+const publisherIs = (facts: string): string => `kind: publisher\nslug: ${publisher}\n${facts}`;
+
 interface Told {
   readonly changes: {
     readonly edges: readonly { readonly node: { readonly kind: string; readonly plan: { readonly slug: string } } }[];
@@ -24,6 +57,7 @@ interface Morning {
       readonly differences: readonly {
         readonly kind: string;
         readonly path: readonly string[];
+        readonly before: string | null;
         readonly after: string;
       }[];
     }[];
@@ -85,5 +119,41 @@ describeOnBothDatabases("the review of what is published", (open) => {
     await app.deps.data.revisions.withdraw({ publisher, slug: "recalled", revision: 1 }, new Date());
     expect(await reviewRevisions(app.deps)).toMatchObject({ reviewed: 0 });
     expect(((await app.ask(morning, {}, operator)).data as unknown as Morning).morningReport.plans).toEqual([]);
+  });
+
+  it("finds what a publisher's move to another region changes for readers who give none, and loses it when it moves back", async () => {
+    const writer = await app.tokenFor(publisher, ["WRITE", "READ_DRAFTS", "PUBLISH"]);
+    const saveText = async (text: string): Promise<void> => {
+      const saved = await app.ask(saveDocuments, { input: { publisher, texts: [{ name: "a.yaml", text }] } }, writer);
+      expect(saved).toMatchObject({ errors: [], data: { saveDocuments: { problems: [] } } });
+    };
+    await saveText(publisherIs("region: US\ncurrency: USD\n"));
+    await saveText(rice);
+    const published = await app.ask(publish, { input: { publisher, slug: "moved", expectedVersion: 1 } }, writer);
+    expect(published.data).toMatchObject({ publishPlan: { problems: [] } });
+    const differences = async () =>
+      ((await app.ask(morning, {}, operator)).data as unknown as Morning).morningReport.plans
+        .filter(({ plan }) => plan.slug === "moved")
+        .flatMap(({ lessSafe, differences: found }) =>
+          found
+            .filter(({ kind }) => kind === "KEEPING")
+            .map(({ path, before, after }) => ({ lessSafe, path, before, after })),
+        );
+    await reviewRevisions(app.deps);
+    expect(await differences()).toEqual([]);
+
+    await saveText(publisherIs("region: GB\ncurrency: GBP\n"));
+    await reviewRevisions(app.deps);
+    expect(await differences()).toContainEqual({
+      lessSafe: true,
+      path: ["components", "cold-barley", "keeping", "FRIDGE"],
+      before: "3",
+      after: "1",
+    });
+    expect((await told()).filter((each) => each === "PLAN_LESS_SAFE moved")).toHaveLength(1);
+
+    await saveText(publisherIs("region: US\ncurrency: USD\n"));
+    await reviewRevisions(app.deps);
+    expect(await differences()).toEqual([]);
   });
 });

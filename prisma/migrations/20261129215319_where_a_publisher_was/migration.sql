@@ -1,0 +1,3 @@
+-- AlterTable
+ALTER TABLE "revisions" ADD COLUMN     "publisher_currency" TEXT,
+ADD COLUMN     "publisher_region" TEXT;
