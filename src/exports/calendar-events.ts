@@ -1,27 +1,32 @@
 import type { PlanAnswer } from "../domain/plan/plan-answer.js";
-import { daysAfter } from "../domain/plan/session-date.js";
-import type { PrepSession } from "../domain/prep-session/session.js";
+import type { Household } from "../domain/model/household.js";
+import { daysAfter, laterStart } from "../domain/plan/session-date.js";
+import type { DaySession } from "../domain/plan/split-session.js";
 import type { Addresses } from "./addresses.js";
 import type { CalendarEvent } from "./calendar-event.js";
 import { keepingRow } from "./keeping-row.js";
 import { lineText } from "./line-text.js";
-import { minutesText } from "./minutes-text.js";
 import type { NameBook } from "./name-book.js";
+import { daySentences, sessionSentences } from "./session-sentences.js";
 
-/** The session, and what is begun the evening before it. */
+/** A session of some day, and what is begun the evening before it. */
 export function sessionEvents(
-  session: PrepSession,
-  start: string,
-  title: string,
+  each: DaySession,
+  first: NonNullable<Household["session"]>,
+  answer: PlanAnswer,
   addresses: Addresses,
   { words }: NameBook,
 ): readonly CalendarEvent[] {
+  const { day, session } = each;
+  const { start } = laterStart(first, day);
+  const later = day === 0 ? "" : `-day-${day}`;
   const end = new Date(Date.parse(start) + Math.ceil(session.totalMinutes) * 60_000).toISOString();
-  const takes = words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes));
+  const said =
+    answer.sessions.length > 1 ? daySentences(each, answer, words) : sessionSentences(session, answer, words);
   const evening = session.tasks.filter(({ eveningBefore }) => eveningBefore);
   return [
     ...evening.map((task): CalendarEvent => ({
-      thing: `evening-${task.id}`,
+      thing: `evening${later}-${task.id}`,
       summary: words.eveningTaskOf(task.of.title),
       description: task.text,
       at: { start: task.startsAt ?? start, end: task.endsAt },
@@ -29,9 +34,9 @@ export function sessionEvents(
       busy: task.attention === "HANDS_ON",
     })),
     {
-      thing: "session",
-      summary: words.sessionOf(title),
-      description: `${takes}\n${words.shoppingList}: ${addresses.list}`,
+      thing: `session${later}`,
+      summary: words.sessionOf(answer.scaled.bundle.plan.title),
+      description: [...said, `${words.shoppingList}: ${addresses.list}`].join("\n"),
       at: { start, end },
       alarm: "-PT30M",
       busy: true,

@@ -8,19 +8,19 @@ import { calendarLines, calendarText } from "./calendar-lines.js";
 import { nameBook } from "./name-book.js";
 
 /**
- * A plan as a calendar (RFC 5545): what is begun the evening before, the session, the days of the meals and up to when things
+ * A plan as a calendar (RFC 5545): what is begun the evening before, the session or the several it is divided over, the days of the meals and up to when things
  * keep. The same plan always has the same UIDs and a later revision a higher SEQUENCE, so importing it again moves entries
  * instead of doubling them. Nothing depends on a clock. Problems: BAD_SHAPE without a session start, and those of the session.
  */
 export function icalendar(answer: PlanAnswer, addresses: Addresses): Result<string> {
-  const { household, publication, session, sessionProblems, scaled, reader } = answer;
+  const { household, publication, sessions, sessionProblems, scaled, reader } = answer;
   const sessionDay = sessionDate(household);
   if (household.session === null || sessionDay === null) {
     const path = ["household", "sessionStart"];
     return failed([{ code: "BAD_SHAPE", path, expected: "the start of the session", got: "nothing" }]);
   }
-  if (session === null) return failed(sessionProblems);
-  const { start, zone } = household.session;
+  if (sessions.length === 0) return failed(sessionProblems);
+  const first = household.session;
   const book = nameBook(scaled.bundle, reader);
   const { title } = scaled.bundle.plan;
   const frame: CalendarFrame = {
@@ -30,9 +30,9 @@ export function icalendar(answer: PlanAnswer, addresses: Addresses): Result<stri
     address: addresses.revision,
   };
   const events = [
-    ...sessionEvents(session, start, title, addresses, book),
+    ...sessions.flatMap((each) => sessionEvents(each, first, answer, addresses, book)),
     ...mealEvents(answer, sessionDay, book),
-    ...keepingEvents(answer, zone, book),
+    ...keepingEvents(answer, first.zone, book),
   ];
   return ok(
     calendarLines([

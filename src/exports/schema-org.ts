@@ -1,6 +1,6 @@
 import type { Graph, HowTo, ItemList } from "schema-dts";
 import type { PlanAnswer } from "../domain/plan/plan-answer.js";
-import type { PrepSession } from "../domain/prep-session/session.js";
+import type { DaySession } from "../domain/plan/split-session.js";
 import type { Addresses } from "./addresses.js";
 import { isoDuration } from "./iso-duration.js";
 import { oneLine } from "./legible.js";
@@ -11,7 +11,7 @@ import { codeWords } from "./shopping-text.js";
 
 /** A plan as schema.org knows it: an ItemList of its meals, each a Recipe, and the prep session as a HowTo. */
 export function schemaOrg(answer: PlanAnswer, addresses: Addresses): Graph {
-  const { scaled, session, reader } = answer;
+  const { scaled, sessions, reader } = answer;
   const book = nameBook(scaled.bundle, reader);
   const meals = scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day);
   return {
@@ -23,7 +23,7 @@ export function schemaOrg(answer: PlanAnswer, addresses: Addresses): Graph {
         meals.map(({ meal }) => meal.slug),
       ),
       ...meals.map((meal) => schemaOrgRecipe(meal, answer, addresses, book)),
-      ...(session === null || session.tasks.length === 0 ? [] : [howTo(session, answer, addresses, book)]),
+      ...sessions.filter(({ session }) => session.tasks.length > 0).map((each) => howTo(each, answer, addresses, book)),
     ],
   };
 }
@@ -54,8 +54,9 @@ function planList({ scaled }: PlanAnswer, addresses: Addresses, meals: readonly 
   };
 }
 
+/** A session; of a later day with its day in its name, since several share the address. */
 function howTo(
-  session: PrepSession,
+  { day, session }: DaySession,
   { scaled }: PlanAnswer,
   addresses: Addresses,
   book: NameBook,
@@ -64,8 +65,8 @@ function howTo(
   const machines = [...new Set(session.tasks.flatMap(({ appliance }) => appliance ?? []))];
   return {
     "@type": "HowTo",
-    "@id": `${addresses.revision}#session`,
-    name: oneLine(book.words.sessionOf(plan.title)),
+    "@id": `${addresses.revision}#session${day === 0 ? "" : `-day-${day}`}`,
+    name: oneLine(`${book.words.sessionOf(plan.title)}${day === 0 ? "" : ` (${book.words.sessionOfDay(day)})`}`),
     totalTime: isoDuration(session.totalMinutes),
     ...(machines.length === 0
       ? {}

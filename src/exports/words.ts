@@ -67,7 +67,12 @@ export interface Words {
   readonly sessionOfDay: (day: number) => string;
   readonly madeThen: (things: string) => string;
   readonly buyRawThen: string;
+  /** Of one of several days, where dividing the work was not enough. */
+  readonly stillMoreThanADay: string;
+  readonly clearingUp: (minutes: string) => string;
   readonly noOrder: string;
+  /** Several do. */
+  readonly noOneSession: string;
   readonly time: string;
   readonly what: string;
   readonly work: Readonly<Record<"HANDS_ON" | "UNATTENDED", string>>;

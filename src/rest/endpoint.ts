@@ -82,7 +82,7 @@ export interface Endpoint extends Description {
 interface TextWriter<T> {
   readonly description: string;
   /** Problems: what this form needs beyond the others. */
-  readonly write: (value: T, question: Question) => string | Result<string>;
+  readonly write: (value: T, question: Question) => string | Result<string> | Found<string>;
 }
 interface JsonWriter<T, Schema extends z.ZodType> {
   readonly description: string;
@@ -142,6 +142,7 @@ export function endpoint<T>(
       if (!value.ok) return value;
       const written = writer.write(value.value, question);
       if (typeof written === "string") return found(written, value.headers);
+      if ("refusal" in written) return written;
       return written.ok ? found(written.value, value.headers) : refused(badParameters(written.problems.map(inAddress)));
     },
   };

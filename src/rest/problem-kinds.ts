@@ -71,6 +71,14 @@ export const problemKinds = {
     title: "The body was read, and something in it is wrong",
     help: "`problems` lists everything that is wrong: `path` is the place in the body, and `message` says what to write instead.",
   },
+  "no-session": {
+    status: 422,
+    title: "The work fits no order",
+    help:
+      "What was asked is right, and no order of the steps keeps all their waits, in one session or divided over days. `problems`" +
+      " names the steps that stand in each other's way. Ask for fewer servings, for another kitchen with `cooks` or `appliance`, or" +
+      " have one of the things on hand. All the rest of the plan can be had at its own address.",
+  },
   "quota-exceeded": {
     status: 429,
     title: "Too much was asked for in one minute",

@@ -1,6 +1,5 @@
 import { shop } from "../domain/plan/shop.js";
 import { servingsTable, type ServingsRow } from "../domain/plan/servings-table.js";
-import type { PrepSession } from "../domain/prep-session/session.js";
 import { ok, type Result } from "../domain/problem.js";
 import type { StorageAnswer } from "../domain/storage/guidance.js";
 import type { ListsAnswer } from "./answer-lists.js";
@@ -8,7 +7,7 @@ import type { Deps, RevisionRef } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { planPrepSession } from "./plan-prep-session.js";
+import { planPrepSessions, type PrepSessions } from "./plan-prep-session.js";
 import { findFoods } from "./find-foods.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readReadersHousehold } from "./read-readers-household.js";
@@ -41,16 +40,15 @@ export const answerList = (deps: Deps, ref: RevisionRef, asked: Asked): Promise<
     }),
   );
 
-/** The order of the session's work. Problems also where the steps fit no order. */
+/** The order of the work, in one session or several; no days where the steps fit no order. */
 export const answerSession = (
   deps: Deps,
   ref: RevisionRef,
   asked: Asked,
-): Promise<Result<ScaledForReader & { readonly session: PrepSession }> | null> =>
-  partOf(deps, ref, asked, ({ scaled, household, rules }) => {
-    const session = inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock));
-    return session.ok ? ok({ session: session.value }) : session;
-  });
+): Promise<Result<ScaledForReader & PrepSessions> | null> =>
+  partOf(deps, ref, asked, ({ scaled, household, rules }) =>
+    ok(inStage(deps, "schedule", () => planPrepSessions(scaled, household, rules, deps.clock))),
+  );
 
 /** How long everything keeps. */
 export const answerStorage = (

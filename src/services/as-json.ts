@@ -11,7 +11,7 @@ export {
   servingsTableJson,
   servingsTableSchema,
 } from "../exports/json/plan-parts.js";
-export { sessionJson, sessionSchema } from "../exports/json/session.js";
+export { sessionAnswerJson, sessionAnswerSchema } from "../exports/json/session-answer.js";
 export { listAnswerJson, listAnswerSchema } from "../exports/json/shopping-list.js";
 export { storageJson, storageSchema } from "../exports/json/storage.js";
 export { vocabularySchema } from "../exports/json/vocabulary.js";

@@ -12,7 +12,7 @@ import { scaledLineJson, scaledLineSchema, stepJson, stepSchema } from "./scaled
 import { daySessionJson, daySessionSchema, sessionJson, sessionSchema } from "./session.js";
 import { shoppingListJson, shoppingListSchema } from "./shopping-list.js";
 import { storageJson, storageSchema } from "./storage.js";
-import { problemJson, warningJson, warningSchema } from "./warning.js";
+import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
 
 export const publisherSchema = named(
   "Publisher",
@@ -95,8 +95,12 @@ export const planSchema = named(
     meals: list(scaledMealSchema, "In the order of their days."),
     components: list(scaledComponentSchema, "In an order in which they can be made."),
     shoppingList: shoppingListSchema,
-    session: sessionSchema.nullable().describe("Null where the steps fit no order; `sessionProblems` then says why."),
-    sessionProblems: list(warningSchema, "Why there is no session."),
+    session: sessionSchema
+      .nullable()
+      .describe(
+        "All of it in one session. Null where that fits no order; `sessionProblems` then says why, and `sessions` holds what serves instead.",
+      ),
+    sessionProblems: list(warningSchema, "Why there is no session for all of it."),
     sessions: list(
       daySessionSchema,
       "The sessions to do it in, by day: `session` where it serves; several where it is none or more than a day's work for its cooks. What is eaten later is then made later, up to the day on which it is eaten, so that nothing keeps longer than `storage` reckons with. Empty where no division keeps the limits of the steps either.",
@@ -135,9 +139,9 @@ export function planJson(answer: PlanAnswer): PlanJson {
     meals: scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map((meal) => mealJson(meal, answer, things)),
     components: scaled.components.map((made) => componentJson(made, things)),
     shoppingList: shoppingListJson(answer.list, reader),
-    session: answer.session && sessionJson(answer.session),
-    sessionProblems: answer.sessionProblems.map(problemJson),
-    sessions: answer.sessions.map(daySessionJson),
+    session: answer.session && sessionJson(answer.session, answer),
+    sessionProblems: answer.sessionProblems.map((problem) => sessionProblemJson(problem, scaled)),
+    sessions: answer.sessions.map((each) => daySessionJson(each, answer)),
     storage: storageJson(answer.storage, things),
     ...contentsJson(answer.contents.plan, things),
     nutrition: nutritionJson(answer.nutrition.plan, things),

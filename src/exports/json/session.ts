@@ -1,5 +1,8 @@
 import { z } from "zod";
-import { clearingUpMinutes } from "../../domain/plan/session-length.js";
+import type { Household } from "../../domain/model/household.js";
+import type { ScaledPlan } from "../../domain/plan/scaled.js";
+import { kitchenOf } from "../../domain/plan/session-input.js";
+import { clearingUpMinutes, sessionLength } from "../../domain/plan/session-length.js";
 import type { DaySession } from "../../domain/plan/split-session.js";
 import type { PrepSession } from "../../domain/prep-session/session.js";
 import { criticalText } from "../session-text.js";
@@ -15,6 +18,20 @@ export const sessionSchema = named(
     totalMinutes: z.number().describe("From the start to the last finish."),
     handsOnMinutes: z.number().describe("Work with the hands, on the day and the evening before."),
     handsFreeMinute: z.number().describe("When the last work with the hands ends."),
+    longerThanPromised: z
+      .number()
+      .nullable()
+      .describe(
+        "The length its writer promises, in minutes, if the session takes longer. Null: it does not, or nothing is promised.",
+      ),
+    moreThanADay: z
+      .boolean()
+      .describe("Whether the hands have more to do than a day holds: over six hours for each cook."),
+    clearingUpMinutes: z
+      .number()
+      .describe(
+        "Minutes to wash up and wipe down at the end, not part of `totalMinutes`. A rule of thumb: 10, and 5 more for each hour of work with the hands, up to 45.",
+      ),
     optimal: z.boolean().describe("No session is shorter."),
     lowerBoundMinutes: z.number().describe("No session can be shorter than this."),
     gap: z.number().describe("How far the session may be from the shortest: (total - bound) / bound."),
@@ -73,11 +90,6 @@ export const daySessionSchema = named(
   "One of the sessions that a plan is made in.",
   sessionSchema.extend({
     day: z.number().int().min(0).describe("Days after the first session, whose day is 0."),
-    clearingUpMinutes: z
-      .number()
-      .describe(
-        "Minutes to wash up and wipe down at the end, not part of `totalMinutes`. A rule of thumb: 10, and 5 more for each hour of work with the hands, up to 45.",
-      ),
     components: list(
       z.object({
         component: slug("Short name of the component."),
@@ -89,47 +101,61 @@ export const daySessionSchema = named(
   }),
 );
 
-export const daySessionJson = ({ day, components, session }: DaySession): Json<typeof daySessionSchema> => ({
-  ...sessionJson(session),
+/** For whom a session is. */
+export interface SessionFor {
+  readonly scaled: ScaledPlan;
+  readonly household: Household;
+}
+
+export const daySessionJson = (
+  { day, components, session }: DaySession,
+  asked: SessionFor,
+): Json<typeof daySessionSchema> => ({
+  ...sessionJson(session, asked),
   day,
-  clearingUpMinutes: clearingUpMinutes(session),
   components: components.map(({ slug: component, batches, loads }) => ({ component, batches, loads })),
 });
 
 export type SessionJson = Json<typeof sessionSchema>;
 
-export const sessionJson = (session: PrepSession): SessionJson => ({
-  totalMinutes: session.totalMinutes,
-  handsOnMinutes: session.handsOnMinutes,
-  handsFreeMinute: session.handsFreeMinute,
-  optimal: session.optimal,
-  lowerBoundMinutes: session.lowerBoundMinutes,
-  gap: session.gap,
-  assumedAppliances: session.assumedAppliances,
-  eveningBefore: session.eveningBefore,
-  tasks: session.tasks.map((task) => ({
-    code: task.id,
-    kind: task.kind,
-    of: { kind: task.of.kind, slug: task.of.slug, name: task.of.title },
-    step: task.step,
-    text: task.text,
-    attention: task.attention,
-    startMinute: task.startMinute,
-    endMinute: task.endMinute,
-    startsAt: task.startsAt,
-    endsAt: task.endsAt,
-    cooks: task.cooks,
-    appliance: task.appliance,
-    lanes: task.lanes,
-    temperatureC: task.temperatureC,
-    load: task.load,
-    eveningBefore: task.eveningBefore,
-  })),
-  criticalPath: session.criticalPath.map((critical) => ({
-    task: critical.task,
-    because: critical.because.kind,
-    waitsFor: critical.because.tasks,
-    text: criticalText(critical, session),
-  })),
-  order: session.order.map(({ before, after, minWait, maxWait }) => ({ before, after, minWait, maxWait })),
-});
+export function sessionJson(session: PrepSession, { scaled, household }: SessionFor): SessionJson {
+  const { promised, overDay } = sessionLength(session, scaled, kitchenOf(scaled.bundle.plan.kitchen, household).cooks);
+  return {
+    totalMinutes: session.totalMinutes,
+    handsOnMinutes: session.handsOnMinutes,
+    handsFreeMinute: session.handsFreeMinute,
+    longerThanPromised: promised,
+    moreThanADay: overDay,
+    clearingUpMinutes: clearingUpMinutes(session),
+    optimal: session.optimal,
+    lowerBoundMinutes: session.lowerBoundMinutes,
+    gap: session.gap,
+    assumedAppliances: session.assumedAppliances,
+    eveningBefore: session.eveningBefore,
+    tasks: session.tasks.map((task) => ({
+      code: task.id,
+      kind: task.kind,
+      of: { kind: task.of.kind, slug: task.of.slug, name: task.of.title },
+      step: task.step,
+      text: task.text,
+      attention: task.attention,
+      startMinute: task.startMinute,
+      endMinute: task.endMinute,
+      startsAt: task.startsAt,
+      endsAt: task.endsAt,
+      cooks: task.cooks,
+      appliance: task.appliance,
+      lanes: task.lanes,
+      temperatureC: task.temperatureC,
+      load: task.load,
+      eveningBefore: task.eveningBefore,
+    })),
+    criticalPath: session.criticalPath.map((critical) => ({
+      task: critical.task,
+      because: critical.because.kind,
+      waitsFor: critical.because.tasks,
+      text: criticalText(critical, session),
+    })),
+    order: session.order.map(({ before, after, minWait, maxWait }) => ({ before, after, minWait, maxWait })),
+  };
+}

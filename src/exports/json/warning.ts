@@ -1,6 +1,8 @@
 import { z } from "zod";
+import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import type { Problem, Warning } from "../../domain/problem.js";
 import { problemText, warningText } from "../problem-text.js";
+import { sessionProblemText } from "../session-problem-text.js";
 import { named, text, texts, type Json } from "./named-schema.js";
 
 export const warningSchema = named(
@@ -18,6 +20,13 @@ export const warningJson = (warning: Warning): WarningJson => ({
   code: warning.code,
   message: warningText(warning),
   path: warning.path.map(String),
+});
+
+/** Why there is no session, in the same shape: its code, a sentence for readers, and the place. */
+export const sessionProblemJson = (problem: Problem, scaled: ScaledPlan): WarningJson => ({
+  code: problem.code,
+  message: sessionProblemText(problem, scaled),
+  path: problem.path.map(String),
 });
 
 /** A problem in the same shape: its code, a sentence, and the place. */

@@ -1,10 +1,11 @@
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
 import type { DaySession } from "../../domain/plan/split-session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
-import { sessionLength } from "../../domain/plan/session-length.js";
+import { clearingUpMinutes } from "../../domain/plan/session-length.js";
 import { heatText } from "../degree-text.js";
 import { minutesText } from "../minutes-text.js";
 import { sessionProblemText } from "../session-problem-text.js";
+import { daySentences, lengthSentences } from "../session-sentences.js";
 import { english } from "../words/english.js";
 import { criticalText } from "../session-text.js";
 import { clockText, dateOfDay, dayText } from "./dates.js";
@@ -22,7 +23,7 @@ export function sessionPart({ answer }: PlanView): Content {
   ];
   if (session === null) {
     return part("session", "The session", [
-      markup`<p class="flag">The steps of this plan fit no order, so there is no timetable.</p>`,
+      markup`<p class="flag">${divided === false ? english.noOrder : english.noOneSession}</p>`,
       markup`<ul>${sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled)}</li>`)}</ul>`,
       divided,
     ]);
@@ -46,24 +47,16 @@ function workMarkup(session: PrepSession, answer: PlanView["answer"]): Content {
 }
 
 /** One of several days' work. */
-function dayMarkup({ day, components, session }: DaySession, answer: PlanView["answer"]): Content {
-  const date = dateOfDay(day, answer.household.session);
-  const made = answer.scaled.components.filter(({ component }) =>
-    components.some(({ slug }) => slug === component.slug),
-  );
-  return markup`<h3>${english.sessionOfDay(day)}</h3>
-<p>${sentences([
-    date !== null && `${dayText(date)}.`,
-    english.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)),
-    made.length > 0 && english.madeThen(made.map(({ component: { title } }) => title).join(", ")),
-    day > 0 && english.buyRawThen,
-  ])}</p>
-${workMarkup(session, answer)}`;
+function dayMarkup(each: DaySession, answer: PlanView["answer"]): Content {
+  const date = dateOfDay(each.day, answer.household.session);
+  return markup`<h3>${english.sessionOfDay(each.day)}</h3>
+<p>${sentences([date !== null && `${dayText(date)}.`, ...daySentences(each, answer, english)])}</p>
+${workMarkup(each.session, answer)}`;
 }
 
 function summary(session: PrepSession, { household, scaled }: PlanView["answer"]): Content {
   const kitchen = kitchenOf(scaled.bundle.plan.kitchen, household);
-  const { promised, overDay } = sessionLength(session, scaled, kitchen.cooks);
+  const clearing = clearingUpMinutes(session);
   const date = dateOfDay(0, household.session);
   const proved = session.optimal
     ? "No order of this work is shorter."
@@ -73,8 +66,8 @@ function summary(session: PrepSession, { household, scaled }: PlanView["answer"]
       ? "Times count from the start; give a starting time above to see them on the clock."
       : `${dayText(date)}, from ${clockText(0, household.session)} to ${clockText(session.totalMinutes, household.session)} (${household.session.zone}).`,
     `${minutesText(session.totalMinutes)} in all, ${minutesText(session.handsOnMinutes)} of them with your hands, which are free after ${minutesText(session.handsFreeMinute)}.`,
-    promised !== null && english.longerThanPromised(minutesText(promised)),
-    overDay && english.moreThanADay,
+    clearing > 0 && english.clearingUp(minutesText(clearing)),
+    ...lengthSentences(session, { scaled, household }, english),
     kitchen.cooks === 1 ? "For one cook." : `For ${kitchen.cooks} cooks.`,
     proved,
     session.assumedAppliances.length > 0 &&

@@ -1,14 +1,12 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
-import { kitchenOf } from "../../domain/plan/session-input.js";
 import type { DaySession } from "../../domain/plan/split-session.js";
-import { sessionLength } from "../../domain/plan/session-length.js";
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
 import { momentText, timeText } from "../clock-text.js";
 import { heatText } from "../degree-text.js";
 import { paragraph, plain, section, tableOf, text, type Block, type Lines } from "../document.js";
-import { minutesText } from "../minutes-text.js";
 import type { NameBook } from "../name-book.js";
 import { sessionProblemText } from "../session-problem-text.js";
+import { daySentences, sessionSentences } from "../session-sentences.js";
 import { codeWords } from "../shopping-text.js";
 
 /** The session in the order of its work, with clock times where the reader gave a start. */
@@ -16,26 +14,22 @@ export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Blo
   const { session, sessions, sessionProblems } = answer;
   const { words } = book;
   const divided = sessions.length > 1 ? sessions.flatMap((each) => daySection(each, answer, book)) : [];
+  const over = divided.length > 0 ? [words.overDays(sessions.length)] : [];
   if (session === null) {
+    const why = sessionProblems.map((problem) => sessionProblemText(problem, answer.scaled));
     return section(2, words.session, [
-      paragraph(
-        [text(words.noOrder)],
-        ...sessionProblems.map((problem) => [text(sessionProblemText(problem, answer.scaled))]),
-        ...(divided.length > 0 ? [[text(words.overDays(sessions.length))]] : []),
-      ),
+      said([divided.length > 0 ? words.noOneSession : words.noOrder, ...why, ...over]),
       ...divided,
     ]);
   }
   if (session.tasks.length === 0) return [];
   return section(2, words.session, [
-    paragraph(
-      [text(words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)))],
-      ...lengthLines(answer, session, book),
-      ...(divided.length > 0 ? [[text(words.overDays(sessions.length))]] : []),
-    ),
+    said([...sessionSentences(session, answer, words), ...over]),
     ...(divided.length > 0 ? divided : workTable(session, answer, book)),
   ]);
 }
+
+const said = (sentences: readonly string[]): Block => paragraph(...sentences.map((each) => [text(each)]));
 
 const workTable = (session: PrepSession, { household }: PlanAnswer, book: NameBook): readonly Block[] =>
   tableOf(
@@ -48,29 +42,11 @@ const workTable = (session: PrepSession, { household }: PlanAnswer, book: NameBo
   );
 
 /** One of several days' work. */
-function daySection({ day, components, session }: DaySession, answer: PlanAnswer, book: NameBook): readonly Block[] {
-  const { words } = book;
-  const made = answer.scaled.components.filter(({ component }) =>
-    components.some(({ slug }) => slug === component.slug),
-  );
-  return section(3, words.sessionOfDay(day), [
-    paragraph(
-      [text(words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes)))],
-      ...(made.length > 0 ? [[text(words.madeThen(made.map(({ component: { title } }) => title).join(", ")))]] : []),
-      ...(day > 0 ? [[text(words.buyRawThen)]] : []),
-    ),
-    ...workTable(session, answer, book),
+const daySection = (each: DaySession, answer: PlanAnswer, book: NameBook): readonly Block[] =>
+  section(3, book.words.sessionOfDay(each.day), [
+    said(daySentences(each, answer, book.words)),
+    ...workTable(each.session, answer, book),
   ]);
-}
-
-function lengthLines({ scaled, household }: PlanAnswer, session: PrepSession, { words }: NameBook): Lines {
-  const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
-  const { promised, overDay } = sessionLength(session, scaled, cooks);
-  return [
-    ...(promised === null ? [] : [[text(words.longerThanPromised(minutesText(promised)))]]),
-    ...(overDay ? [[text(words.moreThanADay)]] : []),
-  ];
-}
 
 /** "09:00 – 09:12"; without a start, hours and minutes from it. */
 function taskTimes(task: SessionTask, zone: string | null, { words, reader }: NameBook): string {

@@ -56,7 +56,11 @@ export const english: Words = {
   sessionOfDay: (day) => (day === 0 ? "The first day" : day === 1 ? "One day later" : `${day} days later`),
   madeThen: (things) => `Made then: ${things}.`,
   buyRawThen: "Keep in the cold what this day needs, and nothing past the date on its pack.",
-  noOrder: "The steps of this plan fit no order.",
+  stillMoreThanADay:
+    "That is still more work than one day holds for so few hands: all of it is eaten on that day, or has to be made on it. Cook with somebody, make fewer servings, or have one of the things on hand.",
+  clearingUp: (minutes) => `Clearing up comes after it: some ${minutes}.`,
+  noOrder: "The steps of this plan fit no order, so there is no timetable.",
+  noOneSession: "All of it cannot be done in one session.",
   time: "Time",
   what: "What",
   work: { HANDS_ON: "hands", UNATTENDED: "by itself" },

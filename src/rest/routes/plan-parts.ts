@@ -1,5 +1,4 @@
 import { z } from "zod";
-import type { PrepSession } from "../../domain/prep-session/session.js";
 import type { Problem } from "../../domain/problem.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
 import { answerList, answerServings, answerSession, answerStorage } from "../../services/answer-part.js";
@@ -9,16 +8,17 @@ import {
   listAnswerSchema,
   servingsTableJson,
   servingsTableSchema,
-  sessionJson,
-  sessionSchema,
+  sessionAnswerJson,
+  sessionAnswerSchema,
   storageJson,
   storageSchema,
   thingsOf,
 } from "../../services/as-json.js";
 import { shoppingCsv, shoppingMarkdown } from "../../services/as-text.js";
 import type { ScaledForReader } from "../../services/scale-for-reader.js";
-import { asJson, asText, endpoint, refused } from "../endpoint.js";
+import { asJson, asText, endpoint, found, refused } from "../endpoint.js";
 import { householdParameters, readHouseholdQuery } from "../household-query.js";
+import { noSession } from "../no-session.js";
 import { inQuery } from "../parameter.js";
 import {
   aboutPlan,
@@ -69,11 +69,21 @@ export const sessionEndpoint = endpoint(
     operationId: "getSession",
     summary: "The order of the prep session",
     description:
-      "Tasks in the least time for the hands and the places of the household, and how sure it is that none is shorter.",
+      "Tasks in the least time for the hands and the places of the household, and how sure it is that none is shorter." +
+      " Where all of it is more than a day's work or fits no order, `sessions` divides it over several days; where nothing does," +
+      " the answer is a problem of the kind `no-session`, which says what stands in the way.",
     parameters: planParameters,
+    refusals: ["not-found", "no-session"],
   },
-  (question) => aboutPlan(question, answerSession),
-  [asJson(sessionSchema, "The session.", ({ session }: { readonly session: PrepSession }) => sessionJson(session))],
+  async (question) => {
+    const answer = await aboutPlan(question, answerSession);
+    if (!answer.ok) return answer;
+    const { scaled, household, whole, days } = answer.value;
+    const [first, ...later] = days;
+    if (first === undefined) return refused(noSession(whole.ok ? [] : whole.problems, scaled));
+    return found({ scaled, household, whole, days: [first, ...later] as const });
+  },
+  [asJson(sessionAnswerSchema, "The session, or several.", sessionAnswerJson)],
 );
 
 export const storageEndpoint = endpoint(

@@ -6,6 +6,7 @@ import { icalendar, mailHtml, plainText, planMarkdown, schemaOrgText } from "../
 import { loadPlan } from "../../services/load-plan.js";
 import { addressesOf, pageAddress, planAddress } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
+import { noSession } from "../no-session.js";
 import { inPath } from "../parameter.js";
 import { aboutPlan, planName, planParameters, planPath, unknownPlan, wholeNumber } from "../plan-question.js";
 import { badParameters } from "../refusal.js";
@@ -25,7 +26,7 @@ export const planEndpoint = endpoint(
       "The newest revision, or the one named by `revision`, with everything the service says about it: meals, components," +
       " shopping list, session, keeping, allergens, diets, nutrition, cautions.",
     parameters: planParameters,
-    refusals: ["not-found"],
+    refusals: ["not-found", "no-session"],
     caching: "LIVE",
     page: ({ address, ...question }) => {
       const at = address.indexOf("?");
@@ -46,8 +47,11 @@ export const planEndpoint = endpoint(
     ),
     asText(
       "calendar",
-      "As a calendar of the session and the days after it; needs `start` and `zone`.",
-      (answer: PlanAnswer, question) => icalendar(answer, addresses(answer, question)),
+      "As a calendar of the session, or several, and the days after it; needs `start` and `zone`.",
+      (answer: PlanAnswer, question) =>
+        answer.sessions.length === 0 && answer.household.session !== null
+          ? refused(noSession(answer.sessionProblems, answer.scaled))
+          : icalendar(answer, addresses(answer, question)),
     ),
     asText("text", "As plain text.", (answer: PlanAnswer) => plainText(answer)),
   ],
