@@ -19,6 +19,8 @@ import type { Context } from "./context.js";
 import { recentTexts, type RecentLimits } from "../services/memory/recent-texts.js";
 import { nestingFault } from "./nesting.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
+import { introspectionLimitsRule } from "./introspection-limits.js";
+import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
 import { costWith, operationCost } from "./operation-cost.js";
 
 type Given = Readonly<Record<string, unknown>>;
@@ -30,6 +32,8 @@ export interface CompiledOperation {
   /** null: it has none. */
   readonly name: string | null;
   readonly kind: "query" | "mutation";
+  /** Tells what is asked where that is no more of the schema than the standard query asks; null: it is something else. */
+  readonly aboutSchema: string | null;
   /** The variables with defaults and as their types say, or what is wrong with them. */
   coerce(variables: Given): { readonly ok: true; readonly variables: Given } | Faulty;
   /** What it costs at most with variables as `coerce` returns them, in points. */
@@ -90,7 +94,8 @@ export function compiledOperations(
 function compile(schema: GraphQLSchema, rules: readonly ValidationRule[], source: string): CompiledDocument {
   const read = readDocument(source);
   if (read instanceof GraphQLError) return { ok: false, stage: "PARSE", errors: [read] };
-  const errors = faultsOf(schema, read, rules);
+  const introspection = introspectionMeter(schema, read);
+  const errors = faultsOf(schema, read, rules, introspection);
   if (errors.length > 0) return { ok: false, stage: "VALIDATION", errors };
   const operations = read.definitions.filter((definition) => definition.kind === Kind.OPERATION_DEFINITION);
   const strange = operations.filter(({ operation }) => !schema.getRootType(operation));
@@ -98,7 +103,10 @@ function compile(schema: GraphQLSchema, rules: readonly ValidationRule[], source
     const message = "There is nothing to subscribe to here. `changes` and webhooks tell what is new.";
     return { ok: false, stage: "VALIDATION", errors: [new GraphQLError(message, { nodes: strange })] };
   }
-  return { ok: true, operations: operations.map((operation) => compileOperation(schema, read, operation)) };
+  return {
+    ok: true,
+    operations: operations.map((operation) => compileOperation(schema, read, operation, introspection)),
+  };
 }
 
 /** In this order: some rules of the specification take long over documents that the ones before refuse. */
@@ -106,8 +114,10 @@ function faultsOf(
   schema: GraphQLSchema,
   document: DocumentNode,
   rules: readonly ValidationRule[],
+  introspection: IntrospectionMeter,
 ): readonly GraphQLError[] {
-  for (const group of [[documentLimitsRule], [NoFragmentCyclesRule], rules]) {
+  const wide = introspectionLimitsRule(introspection);
+  for (const group of [[documentLimitsRule], [NoFragmentCyclesRule], rules, [wide]]) {
     const errors = validate(schema, document, group, { maxErrors });
     if (errors.length > 0) return errors;
   }
@@ -131,16 +141,18 @@ function compileOperation(
   schema: GraphQLSchema,
   document: DocumentNode,
   operation: OperationDefinitionNode,
+  introspection: IntrospectionMeter,
 ): CompiledOperation {
   const operationName = operation.name?.value ?? null;
   compiledSoFar += 1;
   const id = compiledSoFar;
   const definitions = operation.variableDefinitions ?? [];
-  const cost = operationCost(schema, document, operation);
+  const cost = operationCost(schema, document, operation, introspection);
   return {
     id,
     name: operationName,
     kind: operation.operation === "mutation" ? "mutation" : "query",
+    aboutSchema: introspection.narrowQuestion(operation),
     coerce: (given) => {
       const { errors, coerced } = getVariableValues(schema, definitions, given, { maxErrors });
       return errors === undefined ? { ok: true, variables: coerced } : { ok: false, errors };

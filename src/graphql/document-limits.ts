@@ -46,7 +46,7 @@ const sum = (a: Size, b: Size): Size => ({
 /**
  * Refuses documents with too many operations, fragments or directives, and operations that are too deep, rename or repeat too often or select
  * too much, fragments written out in full. To be asked before the rules of the specification, of which some take long over such
- * documents. What is below fields of introspection is not measured; graphql-js bounds it by itself.
+ * documents. How deep introspection goes is not measured: graphql-js bounds it, and `introspectionLimitsRule` what it answers with.
  */
 export function documentLimitsRule(context: ValidationContext): ASTVisitor {
   const fragments = new Map<string, Size>();
@@ -66,9 +66,10 @@ export function documentLimitsRule(context: ValidationContext): ASTVisitor {
   const sizeOfSelection = (selection: SelectionNode): Size => {
     if (selection.kind === Kind.FRAGMENT_SPREAD) return sizeOfFragment(selection.name.value);
     if (selection.kind === Kind.INLINE_FRAGMENT) return sizeOf(selection.selectionSet);
-    if (selection.name.value.startsWith("__")) return { ...nothing, fields: 1 };
     const inner = selection.selectionSet ? sizeOf(selection.selectionSet) : nothing;
-    return sum(inner, { depth: inner.depth + 1, aliases: selection.alias ? 1 : 0, fields: 1, repeats: 0 });
+    // How deep a question about the schema may be, its own price says: types are wrapped in types.
+    const depth = selection.name.value.startsWith("__") ? 0 : inner.depth + 1;
+    return { ...sum(inner, { depth: 0, aliases: selection.alias ? 1 : 0, fields: 1, repeats: 0 }), depth };
   };
 
   const sizeOf = (set: SelectionSetNode): Size =>

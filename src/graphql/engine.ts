@@ -2,6 +2,7 @@ import type { Caller } from "../services/actor.js";
 import { DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
+import { recentTexts, type RecentLimits } from "../services/memory/recent-texts.js";
 import { withinTime } from "../services/within-time.js";
 import { createContext } from "./context.js";
 import { mutationPatience, type EngineOptions } from "./engine-options.js";
@@ -48,6 +49,8 @@ export interface Engine {
 export function createEngine(options: EngineOptions): Engine {
   const { costLimit, queryTime } = options;
   const { prepare } = preparedRequests(options);
+  // The schema is the same for everybody, and for ever.
+  const aboutSchema = recentTexts<Buffer>(keptAboutSchema);
 
   const compute = async (prepared: PreparedRequest, cost: AskedCost, gone: Asked["gone"], asker: Asker) => {
     const { operation, isNamed, place } = prepared;
@@ -68,24 +71,31 @@ export function createEngine(options: EngineOptions): Engine {
           : (await work(asker.deps)).answer;
       },
     );
-    return body === "ENDED" ? refused({ ...timedOut, cost }) : answered(body, isNamed, hasErrors);
+    if (body === "ENDED") return refused({ ...timedOut, cost });
+    if (operation.aboutSchema !== null && !hasErrors) aboutSchema.keep(operation.aboutSchema, body, body.length);
+    return answered(body, isNamed, hasErrors);
   };
 
   return {
     answer: (request, { charge, gone, tell }, asker) => {
       const prepared = prepare(request, asker.deps);
       if (!prepared.ok) return refused(prepared.refusal);
-      const { isNamed, told, place } = prepared;
+      const { operation, isNamed, told, place } = prepared;
       const cost = { asked: told.cost, limit: costLimit };
       tell(told);
       if (cost.asked > costLimit) return refused(tooDear(cost));
       charge(cost.asked);
+      const ready = operation.aboutSchema === null ? undefined : aboutSchema.get(operation.aboutSchema);
+      if (ready !== undefined) return answered(ready, isNamed, false);
       const { memory } = asker.deps;
       const known = memory && place !== null && isShared(asker) ? knownAnswer(memory, place, asker.deps) : undefined;
       return known === undefined ? compute(prepared, cost, gone, asker) : answered(known as Buffer, isNamed, false);
     },
   };
 }
+
+/** Answers about the schema that are kept: of the standard query some ten versions go round. */
+const keptAboutSchema: RecentLimits = { count: 16, characters: 8_000_000, longest: 2_000_000 };
 
 /** Answers to anyone are everyone's. */
 const isShared = ({ actor }: Asker): boolean => actor.kind === "ANYONE";

@@ -21,6 +21,7 @@ import {
   type SelectionNode,
   type SelectionSetNode,
 } from "graphql";
+import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
 import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize, queryWork } from "./field-costs.js";
 
 type Variables = Readonly<Record<string, unknown>>;
@@ -41,9 +42,14 @@ export const costWith = (cost: Cost, variables: Variables): number =>
 /**
  * What an operation costs at most, before anything of it is run: a point for every object that it may answer with, lists counted
  * as `listSizes` says and pages as long as they are asked for, and points for what is computed and read. Selections that `@skip`
- * and `@include` leave out cost nothing. The document must be valid.
+ * and `@include` leave out cost nothing. Questions about the schema cost what they are answered with. The document must be valid.
  */
-export function operationCost(schema: GraphQLSchema, document: DocumentNode, operation: OperationDefinitionNode): Cost {
+export function operationCost(
+  schema: GraphQLSchema,
+  document: DocumentNode,
+  operation: OperationDefinitionNode,
+  introspection: IntrospectionMeter = introspectionMeter(schema, document),
+): Cost {
   const fragments = new Map(
     document.definitions
       .filter((definition) => definition.kind === Kind.FRAGMENT_DEFINITION)
@@ -67,8 +73,7 @@ export function operationCost(schema: GraphQLSchema, document: DocumentNode, ope
 
   const costOfField = (node: FieldNode, parent: GraphQLNamedType, page: Cost): Cost => {
     const field = isObjectType(parent) || isInterfaceType(parent) ? parent.getFields()[node.name.value] : undefined;
-    // Introspection is bounded by itself, and reads nothing.
-    if (field === undefined) return 0;
+    if (field === undefined) return node.selectionSet === undefined ? 0 : introspection.costOf(node);
     const name = `${parent.name}.${field.name}`;
     const work = workOf(name, parent);
     const type = getNamedType(field.type);

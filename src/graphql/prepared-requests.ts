@@ -95,7 +95,7 @@ export function preparedRequests({ costLimit, introspection, registered }: Engin
       told: { kind: chosen.kind, operation: chosen.name, isRegistered, cost, hasErrors: false },
       // With defaults, and in the order of the schema: however they were sent, the same variables are the same text.
       place:
-        isQuery && source.length <= keptDocuments.longest
+        isQuery && chosen.aboutSchema === null && source.length <= keptDocuments.longest
           ? answerPlace("graphqlAnswers", `${chosen.id} ${JSON.stringify(coerced.variables)}`)
           : null,
     };

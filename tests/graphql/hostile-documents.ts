@@ -10,6 +10,10 @@ const times = (count: number, text: (index: number) => string): string =>
   Array.from({ length: count }, (_, n) => text(n)).join(" ");
 const deep = (levels: number, open: string, inside: string): string =>
   open.repeat(levels) + inside + " }".repeat(levels * open.split("{").length - levels);
+/** Names for the schema, in each of them for its types, in each of them for their fields. */
+const wideSchema = (schemas: number, types: number, fields: number): string =>
+  `{ ${times(schemas, (n) => `a${n}: __schema { ...S }`)} } fragment S on __Schema { ${times(types, (n) => `b${n}: types { ...T }`)} } ` +
+  `fragment T on __Type { ${times(fields, (n) => `c${n}: fields { ...F }`)} } fragment F on __Field { name description type { name kind } }`;
 const plan = 'plan(publisher: "p", slug: "s")';
 const bomb = (levels: number, last: string): string =>
   `{ ...F0 } ${times(levels, (n) => `fragment F${n} on Query { ...F${n + 1} ... on Query { ...F${n + 1} } }`)} fragment F${levels} on Query { ${last} }`;
@@ -79,6 +83,29 @@ export const hostileDocuments: readonly HostileDocument[] = [
   {
     name: "introspection in circles",
     query: `{ __schema { types { ${deep(12, "fields { type { ", "name")} } } }`,
+    code: "GRAPHQL_VALIDATION_FAILED",
+  },
+  { name: "4 x 10 x 10 names for fields of the schema", query: wideSchema(4, 10, 10), code: "TOO_LARGE" },
+  { name: "16 x 16 x 16 names for fields of the schema", query: wideSchema(16, 16, 16), code: "TOO_LARGE" },
+  { name: "as many such names as a document may have", query: wideSchema(3, 3, 2), code: "TOO_LARGE" },
+  {
+    name: "the schema's types in as many names as a document may have",
+    query: `{ __schema { ${times(30, (n) => `a${n}: types { fields { name type { name } } }`)} } }`,
+    code: "TOO_LARGE",
+  },
+  {
+    name: "a description in 660 names",
+    query: `{ __schema { types { ${times(660, (n) => `a${n}: description`)} } } }`,
+    code: "TOO_LARGE",
+  },
+  {
+    name: "a name 1,900 times",
+    query: `{ __schema { types { ${times(1900, () => "name")} } } }`,
+    code: "TOO_LARGE",
+  },
+  {
+    name: "types of types of types",
+    query: `{ __schema { types { possibleTypes { interfaces { possibleTypes { fields { name } } } } } } }`,
     code: "GRAPHQL_VALIDATION_FAILED",
   },
   {
