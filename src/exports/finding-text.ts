@@ -1,6 +1,7 @@
 import type { NamedFinding } from "../domain/plan/finding.js";
 import { claimSentence } from "./claim-sentence.js";
 import { cautionsSentence } from "./cautions-sentence.js";
+import { heatIn } from "./degree-text.js";
 import { pathText } from "./path-text.js";
 import { stoppingSentence } from "./stopping-sentence.js";
 
@@ -66,7 +67,7 @@ function sentence(finding: NamedFinding): string {
     case "OVEN_WITHOUT_TEMPERATURE":
       return `Step "${finding.step}" bakes and gives no temperature.`;
     case "OVEN_NOT_PREHEATED":
-      return `Step "${finding.step}" bakes at ${finding.temperatureC} °C, and nothing heats the oven before it.`;
+      return `Step "${finding.step}" bakes at ${heatIn(finding.temperatureC, "oven", finding.degrees ?? "C")}, and nothing heats the oven before it.`;
     case "FIXED_FOR_MORE":
       return `Step "${finding.step}" takes the same however much is made, and ${Number(finding.batches.toFixed(2))} batches are. Leave \`grows\` out, or write \`per batch\` or \`per load\`.`;
     case "CUT_IN_NO_STEP":

@@ -7,6 +7,7 @@ import { foodsEaten } from "../domain/plan/foods-eaten.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import { scalePlan } from "../domain/plan/scale-plan.js";
 import { failed, ok, type Result } from "../domain/problem.js";
+import { temperatureUnit } from "../domain/quantity/temperature.js";
 import { findingNames } from "../exports/finding-names.js";
 import type { Clock } from "./deps.js";
 import { guideStorage, type RuleReader } from "./guide-storage.js";
@@ -39,5 +40,6 @@ export async function checkPublishedPlan(
     today: clock().toISOString().slice(0, 10),
   };
   const names = findingNames(bundle);
-  return ok(checkPlan(known).map((finding) => ({ ...finding, names })));
+  const degrees = temperatureUnit(household.region);
+  return ok(checkPlan(known).map((finding) => ({ ...finding, names, degrees })));
 }

@@ -61,8 +61,8 @@ export async function foodsToday(
     canonical: (slug) => same.get(slug) ?? slug,
     bySlug: new Map(found.flatMap((food) => (food === null ? [] : [[food.slug, food] as const]))),
     fitsDiet: judgeFor(rules, household.region),
-    partKeeps: question === null ? asFrozen.partKeeps : (part) => partKeeps(part, question),
-    foodKeeps: question === null ? asFrozen.foodKeeps : (food) => foodKeeps(food, question),
+    partKeeps: question === null ? asFrozen.partKeeps : (part, at) => partKeeps(part, question, at),
+    foodKeeps: question === null ? asFrozen.foodKeeps : (food, at) => foodKeeps(food, question, at),
   };
 }
 

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { food } from "../kit/builders.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { demo, openTestApp, type Answer, type TestApp } from "./open-test-app.js";
 
@@ -33,6 +34,7 @@ meals:
     day: 3
     lines:
       - { component: boiled-barley-cold, amount: 400 g }
+      - { food: bought-rice, amount: 50 g }
 `;
 const described = (facts: string): string => `kind: publisher\nslug: ${publisher}\n${facts}\n`;
 
@@ -71,7 +73,7 @@ describeOnBothDatabases("whose region an answer goes by", (open) => {
     database = await open();
     app = await openTestApp(database.data, undefined, () => new Date("2026-03-01T09:00:00Z"));
     await database.data.publishers.save({ slug: publisher, name: "Third Gate" });
-    await database.data.foods.save(demo.foods);
+    await database.data.foods.save([...demo.foods, food("bought-rice", { keepsAs: "cooked-rice" })]);
     writer = await app.tokenFor(publisher, ["WRITE", "READ_DRAFTS", "PUBLISH"]);
     expect(problemsOf(await saved(writer, rice))).toEqual([]);
     await print(plan("nowhere", null));
@@ -129,6 +131,32 @@ describeOnBothDatabases("whose region an answer goes by", (open) => {
     expect(fridge(own)?.scope).toEqual({ asked: "GB", used: "GB", reach: "REGION", whose: "READER" });
     for (const answer of [ofPlan, ofPublisher, own])
       expect(answer.warnings.map(({ code }) => code)).not.toContain("REGION_NOT_GIVEN");
+  });
+
+  it("is the same for a food, a component and the whole, whichever of them is asked", async () => {
+    await describe("region: GB");
+    const alone = async (slug: string, region: string) => {
+      const asked = `storage(region: ${region}) { place scope { asked used reach whose } }`;
+      const { data, errors } = await app.ask(
+        `{ plan(publisher: "${publisher}", slug: "${slug}") { foods { slug ${asked} } components { ${asked} } } }`,
+      );
+      expect(errors).toEqual([]);
+      const { foods, components } = data?.["plan"] as Record<string, readonly (Scaled & { readonly slug: string })[]>;
+      const things = [foods?.find((each) => each.slug === "bought-rice"), components?.[0]];
+      return things.map((each) => each && fridge(each)?.scope);
+    };
+    for (const [slug, region] of [
+      ["in-us", null],
+      ["nowhere", null],
+      ["in-us", "GB"],
+    ] as const) {
+      const whole = fridge(await scaled(slug, `{ region: ${JSON.stringify(region)} }`))?.scope;
+      expect(await alone(slug, JSON.stringify(region))).toEqual([whole, whole]);
+    }
+    // On its own it belongs to nobody's plan.
+    const { data } = await app.ask(`{ food(slug: "bought-rice") { storage { scope { whose reach } } } }`);
+    const [first] = (data?.["food"] as Scaled).storage;
+    expect(first).toMatchObject({ scope: { whose: null, reach: "REGION_NOT_GIVEN" } });
   });
 
   it.each(["DE", "FR", "ES", "PL", "BR"])("never is another's in silence for a reader in %s", async (region) => {

@@ -12,8 +12,8 @@ import { bundle, component, food, line, made, meal, plan, step } from "../kit/bu
 
 const clock = () => new Date("2026-12-01T09:00:00Z");
 
-async function check(given: PlanBundle): Promise<readonly Finding[]> {
-  const found = await checkPublishedPlan(given, noHousehold, publishedRules, clock, () =>
+async function check(given: PlanBundle, region: string | null = null): Promise<readonly Finding[]> {
+  const found = await checkPublishedPlan(given, { ...noHousehold, region }, publishedRules, clock, () =>
     Promise.resolve(publishedRules.safety),
   );
   if (!found.ok) throw new Error(JSON.stringify(found.problems));
@@ -181,6 +181,18 @@ describe("the writer's check", () => {
       expect(finding.severity).toBe(code.startsWith("CLAIM_") ? "STOPS" : "LOOK");
     }
     expect((await check(mended)).map((finding) => finding.code)).not.toContain(code);
+  });
+
+  it("says how hot in the degrees of the region it checks for", async () => {
+    const hot = async (region: string | null) =>
+      (await Promise.all(faults.map(({ faulty }) => check(faulty, region)))).flat().map(findingText).join("\n");
+    // 200 °C is 392 °F, and 400 is the nearest mark on a dial.
+    expect(await hot("US")).toContain("bakes at 400 °F");
+    expect(await hot("US")).not.toContain("°C");
+    for (const region of [null, "GB", "DE"]) {
+      expect(await hot(region)).toContain("bakes at 200 °C");
+      expect(await hot(region)).not.toContain("°F");
+    }
   });
 
   it("names things by their titles, and says where only if the sentence does not", async () => {

@@ -15,22 +15,23 @@ export function boughtLater(
   foodKeeps: FoodsToday["foodKeeps"],
 ): readonly Warning[] {
   const waiting = contributions.flatMap(({ day, source: { meal, scaled } }) =>
-    meal === null || day <= 0 ? [] : [{ slug: meal.slug, day, plan: plans.indexOf(scaled) }],
+    meal === null || day <= 0 ? [] : [{ slug: meal.slug, day, at: meal.at, plan: plans.indexOf(scaled) }],
   );
   if (waiting.length === 0 || food.alwaysThere) return [];
-  const keeps = foodKeeps(food);
-  if (keeps === null) return [];
-  const late = waiting.filter(({ day }) => day > keeps);
+  const late = waiting.flatMap(({ at, ...meal }) => {
+    const keeps = foodKeeps(food, at);
+    return keeps !== null && meal.day > keeps ? [{ ...meal, keeps }] : [];
+  });
   // Days count from each plan's own session, so trips are not shared between plans.
   return [...new Set(late.map(({ plan }) => plan))].flatMap((plan) => {
     const meals = new Map(late.filter((each) => each.plan === plan).map((each) => [each.slug, each]));
-    return laterTrips([...meals.values()], keeps).map((trip): Warning => ({
+    return laterTrips([...meals.values()]).map((trip): Warning => ({
       code: "BUY_LATER",
       path: [...(plans.length > 1 ? ["plans", plan] : []), "foods", food.slug],
       food: food.slug,
       meals: trip.meals.map(({ slug }) => slug),
       notBefore: trip.notBefore,
-      days: keeps,
+      days: Math.min(...trip.meals.map(({ keeps }) => keeps)),
     }));
   });
 }

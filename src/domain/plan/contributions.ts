@@ -19,16 +19,16 @@ export interface Source {
 /**
  * Everything a plan makes one buy, line by line, as it was frozen. What is always there is never bought.
  *
- * @param partKeeps whole days a part keeps once its piece is cut
+ * @param partKeeps whole days a part keeps once its piece is cut, until a meal at an hour
  */
 export function contributionsOf(
   scaled: ScaledPlan,
   partKeeps: FoodsToday["partKeeps"],
 ): readonly Contribution<Source>[] {
   const found: Contribution<Source>[] = [];
-  const keepsFor = (food: Food, name: string): number | null => {
+  const keepsFor = (food: Food, name: string, meal: Meal | null): number | null => {
     const part = food.parts.find((each) => each.name === name);
-    return part === undefined ? null : partKeeps(part);
+    return part === undefined ? null : partKeeps(part, meal?.at);
   };
   const add = (lines: readonly ScaledLine[], meal: Meal | null, component: Component | null): void => {
     for (const line of lines) {
@@ -41,7 +41,7 @@ export function contributionsOf(
         low: need.low,
         high: need.high,
         day: meal?.day ?? 0,
-        keeps: need.part === null ? null : keepsFor(need.food, need.part),
+        keeps: need.part === null ? null : keepsFor(need.food, need.part, meal),
         open: line.line.extra || need.dimension === null,
         source: { scaled, meal, component, line },
       });

@@ -1,4 +1,5 @@
 import type { BaseAmount } from "../model/amount.js";
+import type { TemperatureUnit } from "../quantity/temperature.js";
 import type { FormProblem, Path, StoppingProblem, TextPlace } from "../problem.js";
 
 /** STOPS: must be mended before publishing. LOOK: readers complain about it; the writer decides. */
@@ -54,8 +55,8 @@ export type Finding =
         | { readonly code: "SESSION_TOO_LONG"; readonly minutes: number; readonly promised: number }
       ));
 
-/** A finding with the names of what it speaks of. */
-export type NamedFinding = Finding & { readonly names?: FindingNames };
+/** A finding with the names of what it speaks of, and the degrees of the region it is checked for; left out: Celsius. */
+export type NamedFinding = Finding & { readonly names?: FindingNames; readonly degrees?: TemperatureUnit };
 
 /** A finding with its place in the writer's own text, where there is one. */
 export type PlacedFinding = NamedFinding & { readonly place?: TextPlace };

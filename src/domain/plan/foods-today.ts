@@ -15,10 +15,13 @@ export interface FoodsToday {
   readonly bySlug: ReadonlyMap<string, Food>;
   /** Whether a food fits a diet by the rules of the reader's region. The same function for the same rules: plans are kept compiled by it. */
   readonly fitsDiet: DietJudge;
-  /** Whole days a part keeps once its piece is cut, also by the published rules of today; null where nobody says. */
-  readonly partKeeps: (part: FoodPart) => number | null;
+  /**
+   * Whole days a part keeps once its piece is cut, until a meal at an hour `HH:MM` (left out: the usual one), also by the published
+   * rules of today; null where nobody says.
+   */
+  readonly partKeeps: (part: FoodPart, at?: string) => number | null;
   /** Whole days a food keeps once it is bought, in the same way. */
-  readonly foodKeeps: (food: Food) => number | null;
+  readonly foodKeeps: (food: Food, at?: string) => number | null;
 }
 
 const writersWord = { rules: [], classes: [], region: null, today: "1970-01-01", session: null };
@@ -29,6 +32,6 @@ export const asFrozen: FoodsToday = {
   canonical: (slug) => slug,
   bySlug: new Map(),
   fitsDiet: asStated,
-  partKeeps: (part) => partKeeps(part, writersWord),
-  foodKeeps: (food) => foodKeeps(food, writersWord),
+  partKeeps: (part, at) => partKeeps(part, writersWord, at),
+  foodKeeps: (food, at) => foodKeeps(food, writersWord, at),
 };

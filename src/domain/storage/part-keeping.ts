@@ -28,15 +28,19 @@ export interface WaitingPart {
 }
 
 /**
- * Whole days that a part keeps after its piece is cut: the stricter of its writer's word and the published ceiling, in the fridge
+ * Whole days that a part keeps after its piece is cut, until a meal at that hour: the stricter of its writer's word and the published ceiling, in the fridge
  * or on the shelf. Nobody freezes a part unasked, so the freezer does not count. null: nobody says.
  */
-export function partKeeps(part: Pick<FoodPart, "keepsAs" | "keeping">, question: KeepingQuestion): number | null {
+export function partKeeps(
+  part: Pick<FoodPart, "keepsAs" | "keeping">,
+  question: KeepingQuestion,
+  at?: string,
+): number | null {
   const { keepsAs = null, keeping = [] } = part;
   if (keepsAs === null && keeping.length === 0) return null;
   const thing = { subject: { kind: "FOOD", slug: "" } as const, keepsAs, keeping, madeDay: 0 };
   const main = mainPlace(limitsOf(thing, question));
-  return main === null ? null : Math.max(0, lastDayFor(undefined, main.end, question.session));
+  return main === null ? null : Math.max(0, lastDayFor(at, main.end, question.session));
 }
 
 /**

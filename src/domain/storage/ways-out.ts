@@ -126,8 +126,11 @@ export const foodAdvice = (
   { session }: KeepingQuestion,
 ): readonly Advice[] =>
   laterTrips(
-    late.map(({ meal }) => meal),
-    lastDayFor(undefined, main.end, session),
+    late.map(({ meal }) => ({
+      slug: meal.slug,
+      day: meal.day,
+      keeps: Math.max(0, lastDayFor(meal.at, main.end, session)),
+    })),
   ).map(({ meals, notBefore }) => ({ code: "SHOP_TWICE", food, meals: meals.map(({ slug }) => slug), notBefore }));
 
 /** What a reader should know about the limit itself: hours that count, a writer alone or beyond the rule, a region without rules. */

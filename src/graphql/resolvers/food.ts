@@ -1,5 +1,6 @@
 import { guideFood } from "../../services/guide-alone.js";
 import { foodNameFor } from "../../services/name-food.js";
+import { noHousehold, settleRegion } from "../../services/settle-region.js";
 import { showWritten, type Show } from "../../services/show-amount.js";
 import { valueOf } from "../errors.js";
 import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../generated/resolver-types.js";
@@ -15,7 +16,10 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
   singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,
   storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
-    const given = { region, from: boughtAt, fromName: "boughtAt", audience: kitchen };
+    const bundles = food.frozenIn === null ? [] : [(await loaders.frozen(food.frozenIn)).bundle];
+    const rules = await loaders.rulesToday();
+    const { regions = [] } = await settleRegion(noHousehold, bundles, rules, loaders.readPublishers);
+    const given = { region, regions, from: boughtAt, fromName: "boughtAt", audience: kitchen };
     return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);
   },
   catalogueFood: (food, _, { loaders }) => (food.ndbNo === null ? null : loaders.catalogueFoods.load(food.ndbNo)),

@@ -3,7 +3,20 @@ import type { Warning } from "../../../src/domain/problem.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import { shop } from "../../../src/domain/plan/shop.js";
-import { bundle, component, food, household, invented, line, made, meal, plan } from "../../kit/builders.js";
+import {
+  bundle,
+  component,
+  food,
+  household,
+  invented,
+  keeps,
+  line,
+  made,
+  meal,
+  of,
+  part,
+  plan,
+} from "../../kit/builders.js";
 
 const parsley = (days: number | null, facts = {}) =>
   food("parsley", {
@@ -54,5 +67,30 @@ describe("a list on which a food does not keep until all its meals", () => {
       { path: ["plans", 0, "foods", "parsley"], meals: ["day-5"], notBefore: 2 },
       { path: ["plans", 1, "foods", "parsley"], meals: ["day-4"], notBefore: 1 },
     ]);
+  });
+
+  it("reckons with the hour of each meal where hours count: 36 hours from nine end at nine in the evening of the next day", () => {
+    const at = (hour: string) => meal(`at-${hour.slice(0, 2)}`, [line("20 g", "parsley")], { day: 1, at: hour });
+    expect(later(bundle([at("08:00"), at("20:59")], [], [parsley(1.5)]))).toEqual([]);
+    expect(later(bundle([at("08:00"), at("22:00")], [], [parsley(1.5)]))).toMatchObject([
+      { code: "BUY_LATER", meals: ["at-22"], notBefore: 1, days: 0 },
+    ]);
+  });
+
+  it("cuts another piece where what is left of one does not keep until the hour of the meal", () => {
+    const keeping = [keeps(1.5)];
+    const lemon = food("lemon", {
+      shoppedBy: "COUNT",
+      parts: [part("juice", "30 ml", [], { keeping }), part("zest", "6 g", [], { keeping })],
+    });
+    const lemons = (hour: string): number | undefined => {
+      const zest = meal("zest", [line("6 g", of("lemon", "zest"))], { day: 0 });
+      const juice = meal("juice", [line("30 ml", of("lemon", "juice"))], { day: 1, at: hour });
+      const found = scalePlan(bundle([zest, juice], [], [lemon]), 1, household());
+      if (!found.ok) throw new Error(JSON.stringify(found.problems));
+      return shop([found.value], household()).lines[0]?.need?.high;
+    };
+    expect(lemons("20:00")).toBe(1);
+    expect(lemons("22:00")).toBe(2);
   });
 });
