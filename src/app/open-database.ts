@@ -1,6 +1,7 @@
 import type { Logger } from "pino";
 import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
 import type { Deps } from "../services/deps.js";
+import { openPace } from "../services/pace.js";
 import { newestPlan } from "../services/newest-plan.js";
 import { loadCatalogue } from "../services/load-catalogue.js";
 import { loadShippedRules } from "../services/load-rule-set.js";
@@ -40,6 +41,7 @@ export async function openDatabase(
     clock: () => new Date(),
     log,
     knownRules: new Map(),
+    pace: openPace(() => performance.now()),
     ...(observer === null ? {} : { aroundStage: observer.aroundStage }),
     allowPrivateWebhooks: settings.allowPrivateWebhooks,
     // The operator's own word, so it may lead anywhere.

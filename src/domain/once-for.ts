@@ -1,4 +1,5 @@
 import { SecondChance } from "./second-chance.js";
+import type { InTurns } from "./work.js";
 
 /** The same function, which works out each thing once and keeps what it found as long as the thing lives. Nobody may change either. */
 export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Found): (thing: Thing) => Found {
@@ -32,6 +33,23 @@ export function latest<Question, Found>(
     if (before !== undefined) return before.found;
     const found = find(question);
     if (isWorthKeeping(found)) known.set(key, { found }, 1);
+    return found;
+  };
+}
+
+/** The same for what is found turn by turn. What was stopped is not kept. */
+export function latestInTurns<Question, Found>(
+  most: number,
+  keyOf: (question: Question) => string,
+  find: (question: Question) => InTurns<Found>,
+): (question: Question) => InTurns<Found> {
+  const known = new SecondChance<{ readonly found: Found }>({ count: most, weight: most });
+  return function* (question) {
+    const key = keyOf(question);
+    const before = known.get(key);
+    if (before !== undefined) return before.found;
+    const found = yield* find(question);
+    known.set(key, { found }, 1);
     return found;
   };
 }

@@ -57,9 +57,10 @@ export function createEngine(options: EngineOptions): Engine {
     const isQuery = operation.kind === "query";
     let hasErrors = false;
     const body = await withinTime(
+      asker.deps,
       isQuery ? queryTime : mutationPatience * queryTime,
       isQuery ? gone() : null,
-      async (over) => {
+      async (hurried, over) => {
         const work = async (deps: Deps): Promise<Computed<Buffer>> => {
           const computed = await run(prepared, cost, { ...asker, deps }, over);
           hasErrors = computed.hasErrors;
@@ -67,8 +68,8 @@ export function createEngine(options: EngineOptions): Engine {
         };
         const { memory } = asker.deps;
         return memory && place !== null && isShared(asker)
-          ? rememberAnswer(memory, place, asker.deps, work)
-          : (await work(asker.deps)).answer;
+          ? rememberAnswer(memory, place, hurried, work)
+          : (await work(hurried)).answer;
       },
     );
     if (body === "ENDED") return refused({ ...timedOut, cost });

@@ -1,3 +1,4 @@
+import type { Deps } from "../services/deps.js";
 import { withinTime } from "../services/within-time.js";
 
 /** The time of a request is over. It is answered with 504, in the form that errors have on its route. */
@@ -17,11 +18,12 @@ export class TookTooLong extends Error {
  * @throws TookTooLong
  */
 export async function answerInTime<T>(
+  deps: Deps,
   milliseconds: number,
   gone: AbortSignal | null,
-  work: (over: AbortSignal) => Promise<T>,
+  work: (deps: Deps, over: AbortSignal) => Promise<T>,
 ): Promise<T> {
-  const answer = await withinTime(milliseconds, gone, work);
+  const answer = await withinTime(deps, milliseconds, gone, work);
   if (answer === "ENDED") throw new TookTooLong();
   return answer;
 }

@@ -71,13 +71,13 @@ export async function rememberReady<Answer extends Ready>(asked: AskedReady<Answ
   const { deps, request, key, limit, gone, compute } = asked;
   const { memory } = deps;
   if (key === null || memory === undefined || request.actor.kind !== "ANYONE") {
-    return answerInTime(limit, gone(), () => compute(depsFor(deps, request.actor)));
+    return answerInTime(deps, limit, gone(), (hurried) => compute(depsFor(hurried, request.actor)));
   }
   const place = answerPlace("restAnswers", key);
   const known = knownAnswer(memory, place, deps);
   if (known !== undefined) return known as Answer;
-  const computed = await answerInTime(limit, gone(), (over) =>
-    rememberAnswer(memory, place, deps, async (watched): Promise<Computed<Answer | null>> => {
+  const computed = await answerInTime(deps, limit, gone(), (hurried, over) =>
+    rememberAnswer(memory, place, hurried, async (watched): Promise<Computed<Answer | null>> => {
       try {
         const answer = await compute(watched);
         return { answer, bytes: answer.ok && answer.status === 200 ? answer.body.length : null };

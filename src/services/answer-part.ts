@@ -7,7 +7,8 @@ import type { Deps, RevisionRef } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { planPrepSessions, type PrepSessions } from "./plan-prep-session.js";
+import { inTurns } from "./pace.js";
+import { prepSessionsInTurns, type PrepSessions } from "./plan-prep-session.js";
 import { findFoods } from "./find-foods.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readReadersHousehold } from "./read-readers-household.js";
@@ -46,8 +47,12 @@ export const answerSession = (
   ref: RevisionRef,
   asked: Asked,
 ): Promise<Result<ScaledForReader & PrepSessions> | null> =>
-  partOf(deps, ref, asked, ({ scaled, household, rules }) =>
-    ok(inStage(deps, "schedule", () => planPrepSessions(scaled, household, rules, deps.clock))),
+  partOf(deps, ref, asked, async ({ scaled, household, rules }) =>
+    ok(
+      await inStage(deps, "schedule", () =>
+        inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+      ),
+    ),
   );
 
 /** How long everything keeps. */

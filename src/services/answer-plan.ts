@@ -4,7 +4,8 @@ import { ok, type Result } from "../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { planPrepSessions } from "./plan-prep-session.js";
+import { inTurns } from "./pace.js";
+import { prepSessionsInTurns } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "./stage.js";
 import { findCautions, stateContents, stateNutrition } from "./state-contents.js";
@@ -23,8 +24,8 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   const read = await scaleForReader(deps, published, asked);
   if (!read.ok) return read;
   const { publication, household, reader, rules, scaled, today } = read.value;
-  const { whole: session, days } = inStage(deps, "schedule", () =>
-    planPrepSessions(scaled, household, rules, deps.clock),
+  const { whole: session, days } = await inStage(deps, "schedule", () =>
+    inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
   );
   return ok({
     publication,

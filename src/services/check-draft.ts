@@ -50,9 +50,7 @@ export async function checkDraft(
   if (problems.length > 0) return ok(refused(problems));
   const rules = await rulesToday(deps);
   const household = await settleRegion({ ...noHousehold, region: asked.value }, [bundle], rules, publisherReader(deps));
-  const checked = await checkPublishedPlan(bundle, household, rules, deps.clock, (date) =>
-    findKeepingRules(deps, date),
-  );
+  const checked = await checkPublishedPlan(bundle, household, rules, deps, (date) => findKeepingRules(deps, date));
   return ok(
     checked.ok
       ? { version: draft.version, problems: [], findings: checked.value.map(places.finding) }

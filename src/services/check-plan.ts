@@ -9,9 +9,10 @@ import { scalePlan } from "../domain/plan/scale-plan.js";
 import { failed, ok, type Result } from "../domain/problem.js";
 import { temperatureUnit } from "../domain/quantity/temperature.js";
 import { findingNames } from "../exports/finding-names.js";
-import type { Clock } from "./deps.js";
+import type { Deps } from "./deps.js";
 import { guideStorage, type RuleReader } from "./guide-storage.js";
-import { planPrepSession } from "./plan-prep-session.js";
+import { inTurns } from "./pace.js";
+import { prepSessionInTurns } from "./plan-prep-session.js";
 import { findCautions } from "./state-contents.js";
 
 /**
@@ -22,12 +23,13 @@ export async function checkPublishedPlan(
   bundle: PlanBundle,
   household: Household,
   rules: RuleSet,
-  clock: Clock,
+  deps: Pick<Deps, "clock" | "work">,
   readRules: RuleReader,
 ): Promise<Result<readonly NamedFinding[]>> {
+  const { clock } = deps;
   const scaled = scalePlan(bundle, Math.max(1, Math.round(bundle.plan.serves)), household);
   if (!scaled.ok) return scaled;
-  const session = planPrepSession(scaled.value, household, rules, clock);
+  const session = await inTurns(deps, (work) => prepSessionInTurns(scaled.value, household, rules, work));
   if (!session.ok) return failed(session.problems);
   const diets = dietStatements(foodsEaten(scaled.value.compiled).plan, rules.allergens, household.region);
   const known: PlanToCheck = {

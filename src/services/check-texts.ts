@@ -41,12 +41,12 @@ export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: Ch
 async function checkOne(
   { bundle, read }: DocumentsChecked["plans"][number],
   { resolved }: DocumentsChecked,
-  { rules, clock, readRules, region, readPublishers }: CheckedBy,
+  { rules, readRules, region, readPublishers, ...deps }: CheckedBy,
 ): Promise<TextsCheck> {
   // These are among the problems of the documents already.
   if (checkBundle(bundle).length > 0) return { problems: [], findings: [] };
   const household = await settleRegion({ ...noHousehold, region }, [bundle], rules, readPublishers);
-  const found = await checkPublishedPlan(bundle, household, rules, clock, readRules);
+  const found = await checkPublishedPlan(bundle, household, rules, deps, readRules);
   if (!found.ok) {
     return { problems: found.problems.map((problem) => locateProblem(problem, resolved, read)), findings: [] };
   }

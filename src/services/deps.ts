@@ -3,6 +3,7 @@ import type { FileSources } from "./collect-file.js";
 import type { AroundStage } from "./stage.js";
 import type { OperatorAddress } from "./morning-message.js";
 import type { Data } from "../persistence/data.js";
+import type { Pace, PacedWork } from "./pace.js";
 import type { Memory } from "./memory/memory.js";
 
 export type { KnownCatalogueRow } from "../persistence/catalogue-data.js";
@@ -85,6 +86,10 @@ export interface Deps {
   readonly aroundStage?: AroundStage;
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
   readonly knownRules: Map<string, RuleSet>;
+  /** How requests take turns at computing; left out: each is computed without a pause. */
+  readonly pace?: Pace;
+  /** The computing of this one request; left out: nothing ends it, and nobody else waits. See `withinTime`. */
+  readonly work?: PacedWork;
   /** Ready answers; left out: every answer is computed. */
   readonly memory?: Memory;
 }

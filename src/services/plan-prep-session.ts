@@ -1,27 +1,25 @@
 import type { Household } from "../domain/model/household.js";
 import type { KeepingClass } from "../domain/model/keeping.js";
-import { latest, onceFor } from "../domain/once-for.js";
+import { latestInTurns, onceFor } from "../domain/once-for.js";
 import type { CompiledPlan } from "../domain/plan/compiled-plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
-import { scaledSession } from "../domain/plan/scaled-session.js";
+import { scaledSessionInTurns } from "../domain/plan/scaled-session.js";
 import { laterStart, startHour } from "../domain/plan/session-date.js";
 import { kitchenOf } from "../domain/plan/session-input.js";
 import { sessionLength } from "../domain/plan/session-length.js";
-import { splitSession, wholeDay, type DaySession } from "../domain/plan/split-session.js";
+import { splitInTurns, wholeDay, type DaySession } from "../domain/plan/split-session.js";
 import { eveningWindow } from "../domain/prep-session/evening.js";
 import { withClockTimes } from "../domain/prep-session/schedule.js";
-import type { PrepSession, SessionInput } from "../domain/prep-session/session.js";
+import type { PrepSession, SessionBudget, SessionInput } from "../domain/prep-session/session.js";
 import { ok, type Result } from "../domain/problem.js";
-import type { Clock } from "./deps.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../domain/work.js";
 
 /**
- * The longest one session is thought about; what is found by then is given with its gap. Nothing else is answered
- * meanwhile, so it stays well below the delay at which requests are turned away (`PREPWRIGHT_SHED_DELAY_MS`).
+ * Steps that are spent on one session; what is found by then is given with its gap. Counted, so that the same question has the same
+ * answer on every machine, and a price.
  */
-const mostMilliseconds = 300;
-/** How long what was found by then is given to all who ask the same; after that, a search may come further. */
-const keptMilliseconds = 60_000;
+export const mostSessionSteps = 150_000;
 
 /** Sessions of one plan that are kept: most households cook one of few numbers of servings. */
 const keptSessions = 8;
@@ -40,7 +38,7 @@ interface Question {
   readonly start: SessionInput["start"];
   /** Local time at which sessions begin; null: the answer does not hang on it. */
   readonly from: string | null;
-  readonly clock: Clock;
+  readonly work: Work;
 }
 
 const keyOf = ({ scaled: { components, meals }, household: { kitchen }, start, from }: Question): string =>
@@ -52,30 +50,29 @@ const keyOf = ({ scaled: { components, meals }, household: { kitchen }, start, f
     from,
   ]);
 
-const withinTime = (clock: Clock) => {
-  const until = clock().getTime() + mostMilliseconds;
-  return { shouldStop: () => clock().getTime() > until };
-};
-
-function orderOf({ scaled, household, classes, start, clock }: Question): Result<PrepSession> {
-  const { session } = household;
-  const asked = { ...household, session: start === null ? null : session };
-  return scaledSession(scaled, asked, classes, withinTime(clock));
+/** The search is content with what it has once its steps are spent. */
+function frugal(work: Work): SessionBudget {
+  let left = mostSessionSteps;
+  return {
+    shouldStop: () => left <= 0,
+    work: {
+      step: (count) => {
+        left -= count;
+        work.step(count);
+      },
+    },
+  };
 }
 
-const isProved = (found: Result<PrepSession>): boolean =>
-  found.ok && found.value.optimal && found.value.handsFreeOptimal;
+function* orderOf({ scaled, household, classes, start, work }: Question): InTurns<Result<PrepSession>> {
+  const { session } = household;
+  const asked = { ...household, session: start === null ? null : session };
+  return yield* scaledSessionInTurns(scaled, asked, classes, frugal(work));
+}
 
 /** Sessions of one plan, by what they hang on: how much is made, not what is in it. */
 const ordersOf = onceFor((_: CompiledPlan) =>
-  onceFor((_classes: readonly KeepingClass[]) => {
-    const ofThisMinute = latest(
-      keptSessions,
-      (question: Question) => `${keyOf(question)} ${Math.floor(question.clock().getTime() / keptMilliseconds)}`,
-      orderOf,
-    );
-    return latest(keptSessions, keyOf, ofThisMinute, isProved);
-  }),
+  onceFor((_classes: readonly KeepingClass[]) => latestInTurns(keptSessions, keyOf, orderOf)),
 );
 
 interface SplitQuestion extends Question {
@@ -83,47 +80,40 @@ interface SplitQuestion extends Question {
   readonly lighterThan: number;
 }
 
-function splitOf(question: SplitQuestion): readonly DaySession[] {
-  const { scaled, household, classes, start, from, lighterThan, clock } = question;
+function* splitOf(question: SplitQuestion): InTurns<readonly DaySession[]> {
+  const { scaled, household, classes, start, from, lighterThan, work } = question;
   const { session } = household;
   const asked = { ...household, session: start === null ? null : session };
   const hour = from ?? startHour(household);
-  return splitSession({ scaled, household: asked, classes, from: hour }, lighterThan, withinTime(clock));
+  return yield* splitInTurns({ scaled, household: asked, classes, from: hour }, lighterThan, frugal(work));
 }
 
 /** The same over several days. */
 const splitsOf = onceFor((_: CompiledPlan) =>
-  onceFor((_classes: readonly KeepingClass[]) => {
-    const ofThisMinute = latest(
-      keptSessions,
-      (question: SplitQuestion) => `${keyOf(question)} ${Math.floor(question.clock().getTime() / keptMilliseconds)}`,
-      splitOf,
-    );
-    return latest(keptSessions, keyOf, ofThisMinute, (found) => found.length > 0);
-  }),
+  onceFor((_classes: readonly KeepingClass[]) => latestInTurns(keptSessions, keyOf, splitOf)),
 );
 
 function questionOf(
   scaled: ScaledPlan,
   household: Household,
   { safety: { classes } }: Pick<RuleSet, "safety">,
-  clock: Clock,
+  work: Work,
 ): Question {
   const { session } = household;
   const start = session === null ? null : { instant: session.start, zone: session.zone };
-  return { scaled, household, classes, start: usesEvening(scaled.compiled) ? start : null, from: null, clock };
+  return { scaled, household, classes, start: usesEvening(scaled.compiled) ? start : null, from: null, work };
 }
 
-/** The order of the prep session's work, within a third of a second. Problems: those of `planSession`. */
-export function planPrepSession(
+/** The order of the prep session's work, as good as it is found in a bounded number of steps. Problems: those of `planSession`. */
+export function* prepSessionInTurns(
   scaled: ScaledPlan,
   household: Household,
   rules: Pick<RuleSet, "safety">,
-  clock: Clock,
-): Result<PrepSession> {
+  work: Work,
+): InTurns<Result<PrepSession>> {
   const { session } = household;
-  const question = questionOf(scaled, household, rules, clock);
-  const ordered = ordersOf(scaled.compiled)(question.classes)(question);
+  const question = questionOf(scaled, household, rules, work);
+  const ordered = yield* ordersOf(scaled.compiled)(question.classes)(question);
   return ordered.ok && session !== null
     ? ok(withClockTimes(ordered.value, { instant: session.start, zone: session.zone }))
     : ordered;
@@ -136,22 +126,36 @@ export interface PrepSessions {
   readonly days: readonly DaySession[];
 }
 
-/** A plan's work in one session where that serves, otherwise over several days, within twice that time. */
-export function planPrepSessions(
+/** A plan's work in one session where that serves, otherwise over several days, within twice as many steps. */
+export function* prepSessionsInTurns(
   scaled: ScaledPlan,
   household: Household,
   rules: Pick<RuleSet, "safety">,
-  clock: Clock,
-): PrepSessions {
-  const whole = planPrepSession(scaled, household, rules, clock);
+  work: Work,
+): InTurns<PrepSessions> {
+  const whole = yield* prepSessionInTurns(scaled, household, rules, work);
   const one = whole.ok ? [wholeDay(scaled, whole.value)] : [];
   const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
   if (whole.ok && !sessionLength(whole.value, scaled, cooks).overDay) return { whole, days: one };
   const lighterThan = whole.ok ? whole.value.handsOnMinutes : Number.POSITIVE_INFINITY;
-  const question = questionOf(scaled, household, rules, clock);
-  const days = splitsOf(scaled.compiled)(question.classes)({ ...question, from: startHour(household), lighterThan });
+  const question = { ...questionOf(scaled, household, rules, work), from: startHour(household), lighterThan };
+  const days = yield* splitsOf(scaled.compiled)(question.classes)(question);
   return { whole, days: days.length > 0 ? days.map((each) => onTheClock(each, household)) : one };
 }
+
+/** `prepSessionInTurns` without a pause. */
+export const planPrepSession = (
+  scaled: ScaledPlan,
+  household: Household,
+  rules: Pick<RuleSet, "safety">,
+): Result<PrepSession> => atOnce(prepSessionInTurns(scaled, household, rules, unhurried));
+
+/** `prepSessionsInTurns` without a pause. */
+export const planPrepSessions = (
+  scaled: ScaledPlan,
+  household: Household,
+  rules: Pick<RuleSet, "safety">,
+): PrepSessions => atOnce(prepSessionsInTurns(scaled, household, rules, unhurried));
 
 /** With the times of its tasks on the clock of its day. */
 function onTheClock(each: DaySession, { session }: Household): DaySession {

@@ -32,9 +32,7 @@ export async function publishPlan(
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);
   const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));
-  const checked = await checkPublishedPlan(bundle, household, rules, deps.clock, (date) =>
-    findKeepingRules(deps, date),
-  );
+  const checked = await checkPublishedPlan(bundle, household, rules, deps, (date) => findKeepingRules(deps, date));
   if (!checked.ok) return checked;
   const stops = stopping(checked.value);
   if (stops.length > 0) return failed(stops);

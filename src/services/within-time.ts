@@ -1,13 +1,23 @@
+import { WorkStopped } from "../domain/work.js";
 import { withinRequest } from "../persistence/request-scope.js";
+import type { Pace, Paced } from "./pace.js";
+
+interface Hurried extends Paced {
+  /** Left out: computing is not cut into turns, and only what waits can be ended. */
+  readonly pace?: Pace;
+}
 
 /**
  * What the work comes to; ENDED, if it takes longer than so many milliseconds, or if whoever asked goes before. Its statements are
- * cancelled then, where the database can do so, and what it still comes to is nobody's.
+ * cancelled then, where the database can do so, its computing stops at its next step, and what it still comes to is nobody's.
+ *
+ * @param work is given the same tools, which know the time of the request
  */
-export async function withinTime<T>(
+export async function withinTime<Tools extends Hurried, T>(
+  tools: Tools,
   milliseconds: number,
   gone: AbortSignal | null,
-  work: (over: AbortSignal) => Promise<T>,
+  work: (tools: Tools, over: AbortSignal) => Promise<T>,
 ): Promise<T | "ENDED"> {
   // Not AbortSignal.any: one that is listened to and never aborts is kept by Node for ever, with all that its listeners hold.
   const ending = new AbortController();
@@ -20,11 +30,16 @@ export async function withinTime<T>(
     if (over.aborted) resolve("ENDED");
     over.addEventListener("abort", () => resolve("ENDED"), { once: true });
   });
-  const working = withinRequest(over, () => work(over));
+  const { pace } = tools;
+  const own = pace === undefined ? tools : { ...tools, work: pace.begin(milliseconds, over, end) };
+  const working = withinRequest(over, () => work(own, over));
   // Nobody waits for it once it has ended.
   working.catch(() => undefined);
   try {
     return await Promise.race([working, ended]);
+  } catch (error) {
+    if (error instanceof WorkStopped && over.aborted) return "ENDED";
+    throw error;
   } finally {
     clearTimeout(timer);
     gone?.removeEventListener("abort", end);

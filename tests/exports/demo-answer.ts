@@ -62,7 +62,7 @@ export async function answerOf(
   const computed = scalePlan(bundle, servings, household);
   if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
   const scaled = computed.value;
-  const { whole: session, days } = planPrepSessions(scaled, household, rules, clock);
+  const { whole: session, days } = planPrepSessions(scaled, household, rules);
   return {
     publication: { ...publication, slug: bundle.plan.slug, ...facts },
     household,

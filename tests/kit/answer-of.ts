@@ -19,7 +19,7 @@ export function answerOf(bundle: PlanBundle, servings: number, given: Partial<Ho
   const computed = scalePlan(bundle, servings, household);
   if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
   const scaled = computed.value;
-  const { whole: session, days } = planPrepSessions(scaled, household, shippedRules, clock);
+  const { whole: session, days } = planPrepSessions(scaled, household, shippedRules);
   return {
     publication: {
       publisher: { slug: bundle.plan.publisher, name: "The Third Gate Allotment Society" },

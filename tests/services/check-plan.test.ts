@@ -13,7 +13,7 @@ import { bundle, component, food, line, made, meal, plan, step } from "../kit/bu
 const clock = () => new Date("2026-12-01T09:00:00Z");
 
 async function check(given: PlanBundle, region: string | null = null): Promise<readonly Finding[]> {
-  const found = await checkPublishedPlan(given, { ...noHousehold, region }, publishedRules, clock, () =>
+  const found = await checkPublishedPlan(given, { ...noHousehold, region }, publishedRules, { clock }, () =>
     Promise.resolve(publishedRules.safety),
   );
   if (!found.ok) throw new Error(JSON.stringify(found.problems));
@@ -212,7 +212,7 @@ describe("the writer's check", () => {
 
   it("refuses a plan that cannot be computed", async () => {
     const circle = pot({ steps: [step("a", 1, { after: ["b"] }), step("b", 1, { after: ["a"] })] });
-    const found = await checkPublishedPlan(eaten(circle), noHousehold, publishedRules, clock, () =>
+    const found = await checkPublishedPlan(eaten(circle), noHousehold, publishedRules, { clock }, () =>
       Promise.resolve({ keeping: [], classes: [] }),
     );
     expect(found).toMatchObject({ ok: false, problems: [{ code: "STEPS_IN_A_CIRCLE" }] });

@@ -1,14 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Household } from "../../src/domain/model/household.js";
+import type { PlanBundle } from "../../src/domain/model/plan.js";
+import type { ScaledPlan } from "../../src/domain/plan/scaled.js";
+import { atOnce, CountedWork, WorkStopped } from "../../src/domain/work.js";
 import { noHousehold } from "../../src/domain/model/household.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { scaledSession } from "../../src/domain/plan/scaled-session.js";
-import { planPrepSession } from "../../src/services/plan-prep-session.js";
+import {
+  mostSessionSteps,
+  planPrepSession,
+  prepSessionInTurns,
+  prepSessionsInTurns,
+} from "../../src/services/plan-prep-session.js";
 import { demo, demoBundle } from "../graphql/open-test-app.js";
 import { shippedRules } from "../kit/answer-of.js";
-
-const clock = (): Date => new Date("2026-03-01T09:00:00Z");
 
 const households = fc.record({
   session: fc.constantFrom(
@@ -37,7 +43,7 @@ describe("the session of a household", () => {
             const household: Household = { ...noHousehold, ...given };
             const scaled = scalePlan(bundle, given.eaters === null ? count : 1, household);
             if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-            expect(planPrepSession(scaled.value, household, shippedRules, clock)).toEqual(
+            expect(planPrepSession(scaled.value, household, shippedRules)).toEqual(
               scaledSession(scaled.value, household, shippedRules.safety.classes),
             );
           }
@@ -47,31 +53,47 @@ describe("the session of a household", () => {
     );
   });
 
-  it("is thought about anew where the last search was cut short", () => {
-    const scaled = scalePlan(demoBundle("eggs-and-oats"), 60, noHousehold);
-    if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-    let late = 0;
-    // Each look at this clock finds two seconds gone.
-    const hurried = (): Date => new Date((late += 2_000));
-    const first = planPrepSession(scaled.value, noHousehold, shippedRules, hurried);
-    const then = planPrepSession(scaled.value, noHousehold, shippedRules, clock);
-    expect(then).toEqual(scaledSession(scaled.value, noHousehold, shippedRules.safety.classes));
-    expect(first.ok && then.ok && !first.value.optimal && first.value.totalMinutes >= then.value.totalMinutes).toBe(
-      true,
-    );
-  });
-
-  it("is not thought about again within the minute, whether it was cut short or fits no order", () => {
-    // Each look at this clock finds a tenth of a second gone: the search ends after a few.
-    for (const servings of [40, 60, 400]) {
-      const scaled = scalePlan(demoBundle("eggs-and-oats"), servings, noHousehold);
-      if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
-      let looks = 0;
-      const hurried = (): Date => new Date(1_700_000_040_000 + 100 * (looks += 1));
-      const first = planPrepSession(scaled.value, noHousehold, shippedRules, hurried);
-      const afterFirst = looks;
-      expect(planPrepSession(scaled.value, noHousehold, shippedRules, hurried), String(servings)).toBe(first);
-      expect(looks - afterFirst, String(servings)).toBeLessThanOrEqual(1);
+  it("takes so many steps and no more, however many it is for, and is the same for who asks again, for none", () => {
+    for (const bundle of demo.bundles) {
+      for (const servings of [40, 61, 400]) {
+        const scaled = scaledFor(bundle, servings);
+        const first = new CountedWork();
+        const found = atOnce(prepSessionsInTurns(scaled, noHousehold, shippedRules, first));
+        // Two searches; what lies between two looks at the steps that are left, and a last schedule for each attempt, come on top.
+        expect(first.steps, `${bundle.plan.slug} for ${servings}`).toBeLessThan(2 * 1.5 * mostSessionSteps);
+        const again = new CountedWork();
+        const then = atOnce(prepSessionsInTurns(scaled, noHousehold, shippedRules, again));
+        expect(then.whole).toBe(found.whole);
+        expect(then.days).toEqual(found.days);
+        expect(again.steps, `${bundle.plan.slug} for ${servings}`).toBe(0);
+      }
     }
   });
+
+  it("is cut into turns of a few steps each", () => {
+    const work = new CountedWork();
+    const turns = prepSessionsInTurns(scaledFor(demoBundle("bean-night"), 77), noHousehold, shippedRules, work);
+    let before = 0;
+    for (let turn = turns.next(); turn.done !== true; turn = turns.next()) {
+      expect(work.steps - before).toBeLessThan(2_000);
+      before = work.steps;
+    }
+    expect(work.steps).toBeGreaterThan(50_000);
+  });
+
+  it("is ended when it is told to stop, and nobody is given what was found by then", () => {
+    const scaled = scaledFor(demoBundle("eggs-and-oats"), 44);
+    let looks = 0;
+    const hurried = new CountedWork(() => (looks += 1) > 2);
+    expect(() => atOnce(prepSessionInTurns(scaled, noHousehold, shippedRules, hurried))).toThrow(WorkStopped);
+    expect(planPrepSession(scaled, noHousehold, shippedRules)).toEqual(
+      planPrepSession(scaledFor({ ...demoBundle("eggs-and-oats") }, 44), noHousehold, shippedRules),
+    );
+  });
 });
+
+function scaledFor(bundle: PlanBundle, servings: number): ScaledPlan {
+  const scaled = scalePlan(bundle, servings, noHousehold);
+  if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems));
+  return scaled.value;
+}

@@ -1,6 +1,7 @@
 import type { Household } from "../model/household.js";
 import type { KeepingClass } from "../model/keeping.js";
-import { planSession } from "../prep-session/schedule.js";
+import { atOnce, type InTurns } from "../work.js";
+import { planInTurns } from "../prep-session/schedule.js";
 import type { PrepSession, SessionBudget } from "../prep-session/session.js";
 import type { Result } from "../problem.js";
 import type { ScaledPlan } from "./scaled.js";
@@ -14,26 +15,35 @@ import { sessionInput, type SessionChoice, type SessionPart } from "./session-in
  * @param classes kinds of food of the rules in force, which say what needs the cold
  * @param part what of it is done in this session; absent: all
  */
-export function scaledSession(
+export const scaledSession = (
   scaled: ScaledPlan,
   household: Household,
   classes: readonly KeepingClass[],
   budget: SessionBudget = {},
   part?: SessionPart,
-): Result<PrepSession> {
+): Result<PrepSession> => atOnce(scaledSessionInTurns(scaled, household, classes, budget, part));
+
+/** The same turn by turn. */
+export function* scaledSessionInTurns(
+  scaled: ScaledPlan,
+  household: Household,
+  classes: readonly KeepingClass[],
+  budget: SessionBudget,
+  part?: SessionPart,
+): InTurns<Result<PrepSession>> {
   const of = part === undefined ? {} : { part };
   const input = (choice: SessionChoice) => sessionInput(scaled, household, classes, { ...of, ...choice });
   const usual = input({});
   const isWarm = usual.work.some(({ uses }) => uses.some((use) => use.warm === true));
   if (isWarm) {
-    const warm = planSession(usual, { ...budget, explain: false });
+    const warm = yield* planInTurns(usual, { ...budget, explain: false });
     if (warm.ok) return warm;
   }
   const cold = isWarm ? input({ mayBeWarm: false }) : usual;
   const byLoad = input({ mayBeWarm: false, byLoad: true });
   for (const each of [cold, byLoad]) {
-    const found = planSession(each, { ...budget, explain: false });
+    const found = yield* planInTurns(each, { ...budget, explain: false });
     if (found.ok || !found.problems.some(({ code }) => code === "WAITS_CANNOT_BE_KEPT")) return found;
   }
-  return planSession(cold, budget);
+  return yield* planInTurns(cold, budget);
 }

@@ -1,3 +1,4 @@
+import { atOnce, unhurried, type InTurns } from "../work.js";
 import { usualMealTime } from "../model/plan.js";
 import type { Household } from "../model/household.js";
 import type { KeepingClass } from "../model/keeping.js";
@@ -5,7 +6,7 @@ import type { PrepSession, SessionBudget } from "../prep-session/session.js";
 import { minutesOf } from "../prep-session/task.js";
 import { dayShares, type DayShares } from "./day-shares.js";
 import type { ScaledComponent, ScaledPlan } from "./scaled.js";
-import { scaledSession } from "./scaled-session.js";
+import { scaledSessionInTurns } from "./scaled-session.js";
 import { laterStart } from "./session-date.js";
 import { kitchenOf } from "./session-input.js";
 import { dayOfWork } from "./session-length.js";
@@ -74,26 +75,37 @@ function choices(days: readonly number[], most: number): readonly (readonly numb
   return [...choices(rest, most), ...choices(rest, most - 1).map((each) => [first!, ...each])];
 }
 
+const stepsOfDivision = ({ components, meals }: ScaledPlan): number =>
+  [...components, ...meals].reduce((sum, { lines }) => sum + lines.length, components.length);
+
 /** Every way to divide a plan over days on which something of it is eaten. */
-function divisionsOf(scaled: ScaledPlan, classes: readonly KeepingClass[]): readonly Division[] {
+function* divisionsOf(
+  scaled: ScaledPlan,
+  classes: readonly KeepingClass[],
+  { work = unhurried, shouldStop = () => false }: SessionBudget,
+): InTurns<readonly Division[]> {
   const eaten = [...new Set(scaled.meals.map(({ meal }) => meal.day))]
     .filter((day) => day > 0)
     .toSorted((a, b) => a - b);
   const more = (eaten.length > manyDays ? mostSessions - 1 : mostSessions) - 1;
   const atTable = mealHands(scaled);
-  return choices(eaten, more)
-    .filter((days) => days.length > 0)
-    .flatMap((later) => {
-      const days = [0, ...later];
-      return [false, true].map((divides): Division => {
-        const shares = dayShares(scaled, classes, days, divides);
-        const hands = shares.map(
-          (made, at) => made.reduce((sum, each) => sum + handsOf(each), 0) + (at === 0 ? atTable : 0),
-        );
-        return { days, shares, hands };
-      });
-    })
-    .filter(({ shares }) => shares.every((made, at) => at === 0 || made.length > 0));
+  const found: Division[] = [];
+  for (const later of choices(eaten, more)) {
+    if (later.length === 0) continue;
+    if (found.length > 0 && shouldStop()) break;
+    yield;
+    const days = [0, ...later];
+    for (const divides of [false, true]) {
+      work.step(stepsOfDivision(scaled));
+      const shares = dayShares(scaled, classes, days, divides);
+      if (!shares.every((made, at) => at === 0 || made.length > 0)) continue;
+      const hands = shares.map(
+        (made, at) => made.reduce((sum, each) => sum + handsOf(each), 0) + (at === 0 ? atTable : 0),
+      );
+      found.push({ days, shares, hands });
+    }
+  }
+  return found;
 }
 
 const minutesOfClock = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
@@ -114,13 +126,17 @@ function minutesUntilMeals(day: number, { scaled, from }: Asked): number {
 }
 
 /** Puts every day of a division in order; null: some day keeps no order, or is not done before its meal. */
-function ordered({ days, shares }: Division, asked: Asked, budget: SessionBudget): readonly DaySession[] | null {
+function* ordered(
+  { days, shares }: Division,
+  asked: Asked,
+  budget: SessionBudget,
+): InTurns<readonly DaySession[] | null> {
   const { scaled, household, classes } = asked;
   const found: DaySession[] = [];
   for (const [at, day] of days.entries()) {
     const components = shares[at]!;
     const session = household.session && laterStart(household.session, day);
-    const done = scaledSession(
+    const done = yield* scaledSessionInTurns(
       scaled,
       { ...household, session },
       classes,
@@ -141,18 +157,27 @@ function ordered({ days, shares }: Division, asked: Asked, budget: SessionBudget
  *
  * @param lighterThan minutes of hands of the whole in one session, where there is one
  */
-export function splitSession(asked: Asked, lighterThan: number, budget: SessionBudget = {}): readonly DaySession[] {
+export const splitSession = (asked: Asked, lighterThan: number, budget: SessionBudget = {}): readonly DaySession[] =>
+  atOnce(splitInTurns(asked, lighterThan, budget));
+
+/** The same turn by turn. */
+export function* splitInTurns(
+  asked: Asked,
+  lighterThan: number,
+  budget: SessionBudget,
+): InTurns<readonly DaySession[]> {
   const { scaled, household, classes } = asked;
   const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
   const cap = dayOfWork * cooks;
   const inTime = ({ days, hands }: Division): boolean =>
     days.every((day, at) => hands[at]! / cooks <= minutesUntilMeals(day, asked));
   const rank = (one: Division): number => Math.max(cap, longestOf(one));
-  const open = divisionsOf(scaled, classes)
+  const divisions = yield* divisionsOf(scaled, classes, budget);
+  const open = divisions
     .filter((one) => longestOf(one) < lighterThan && inTime(one))
     .toSorted((a, b) => rank(a) - rank(b) || a.days.length - b.days.length || longestOf(a) - longestOf(b));
   for (const division of open.slice(0, mostTries)) {
-    const found = ordered(division, asked, budget);
+    const found = yield* ordered(division, asked, budget);
     if (found !== null) return found;
   }
   return [];

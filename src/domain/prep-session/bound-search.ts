@@ -1,3 +1,4 @@
+import type { InTurns, Work } from "../work.js";
 import { propagateAfterLast } from "./after-last-propagator.js";
 import { BoundTrail, noReason, reasonKind } from "./bound-trail.js";
 import { ClauseStore } from "./clause-store.js";
@@ -7,9 +8,13 @@ import { PrecedencePropagator } from "./precedence-propagator.js";
 import type { TaskNetwork } from "./task-network.js";
 import { TimeTablePropagator } from "./time-table-propagator.js";
 
+/** Of what `looked` counts, how much is one step. */
+const looksInStep = 40;
+
 export interface SearchLimits {
   readonly conflictLimit: number;
   readonly shouldStop: () => boolean;
+  readonly work: Work;
 }
 
 /** What `BoundSearch.run` came to: no better schedule exists, or it ran out of budget. */
@@ -33,6 +38,8 @@ export class BoundSearch {
   private readonly activity: Float64Array;
   private readonly phase: Int32Array;
   private increment = 1;
+  /** Bounds and tasks that were looked at since the last turn. */
+  private looked = 0;
   private head = 0;
   private maxClauses = 2000;
 
@@ -77,12 +84,12 @@ export class BoundSearch {
     return Math.min(this.trail.lower(this.order.finish), this.bestFinish);
   }
 
-  run(limits: SearchLimits): SearchEnd {
+  *run(limits: SearchLimits): InTurns<SearchEnd> {
     if (!this.rootPropagate()) return "PROVED";
     let restart = 0;
     for (;;) {
       const budget = 100 * luby(restart);
-      const end = this.descend(budget, restart % 8 === 7, limits);
+      const end = yield* this.descend(budget, restart % 8 === 7, limits);
       if (end !== "RESTART") return end;
       restart += 1;
       if (this.clauses.live > this.maxClauses) {
@@ -98,10 +105,16 @@ export class BoundSearch {
     return this.propagate();
   }
 
-  private descend(budget: number, bottomUp: boolean, limits: SearchLimits): SearchEnd | "RESTART" {
+  private *descend(budget: number, bottomUp: boolean, limits: SearchLimits): InTurns<SearchEnd | "RESTART"> {
     this.backTo(0);
     let spent = 0;
-    for (let steps = 1; ; steps++) {
+    for (let turns = 1; ; turns++) {
+      if ((turns & 15) === 0) {
+        limits.work.step(this.looked / looksInStep);
+        this.looked = 0;
+        yield;
+        if (limits.shouldStop()) return "STOPPED";
+      }
       if (!this.propagate()) {
         this.conflicts += 1;
         spent += 1;
@@ -109,7 +122,6 @@ export class BoundSearch {
         continue;
       }
       if (this.conflicts >= limits.conflictLimit) return "STOPPED";
-      if ((steps & 63) === 0 && limits.shouldStop()) return "STOPPED";
       if (spent >= budget) return "RESTART";
       if (this.decide(bottomUp)) continue;
       if (!this.accept()) return "PROVED";
@@ -173,6 +185,7 @@ export class BoundSearch {
         const at = this.head++;
         const bound = trail.bound[at]!;
         const variable = bound >> 1;
+        this.looked += 4;
         if (variable < network.tasks) for (const r of this.tablesOf[variable]!) this.dirty[r] = 1;
         if (!this.order.propagate(bound) || !this.clauses.propagate(bound, trail.before[at]!, trail.now[at]!))
           return this.fail();
@@ -181,6 +194,7 @@ export class BoundSearch {
       for (let r = 0; r < this.dirty.length && this.head === trail.size; r++) {
         if (this.dirty[r] === 0) continue;
         this.dirty[r] = 0;
+        this.looked += 8 * this.tables[r]!.tasks.length;
         if (!this.tables[r]!.propagate()) return this.fail();
       }
       if (this.head === trail.size) return true;
@@ -218,6 +232,7 @@ export class BoundSearch {
     const { trail, network, activity } = this;
     let best = -1;
     let score = -1;
+    this.looked += activity.length / 4;
     for (let variable = 0; variable < activity.length; variable++) {
       if (variable === network.tasks || activity[variable]! <= score || trail.isFixed(variable)) continue;
       best = variable;

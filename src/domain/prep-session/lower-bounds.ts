@@ -1,5 +1,6 @@
+import type { InTurns, Work } from "../work.js";
 import type { TaskNetwork } from "./task-network.js";
-import { unreachable } from "./task-network.js";
+import { cellsInStep, unreachable } from "./task-network.js";
 
 /** Earliest starts by the waits alone. */
 export function earliestStarts(network: TaskNetwork): Int32Array {
@@ -28,11 +29,13 @@ export function tails(network: TaskNetwork): Int32Array {
 }
 
 /** Work of all tasks that start at `head` or later and leave at least `tail` must fit between. */
-function energyBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array): number {
+function* energyBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array, work: Work): InTurns<number> {
   const { tasks, resources, demands, durations, capacities } = network;
   let bound = 0;
   const byTail = [...heads.keys()].filter((task) => tail[task] !== unreachable).sort((a, b) => tail[b]! - tail[a]!);
-  for (let resource = 0; resource < resources; resource++)
+  for (let resource = 0; resource < resources; resource++) {
+    work.step((tasks * tasks) / cellsInStep);
+    yield;
     for (let from = 0; from < tasks; from++) {
       let energy = 0;
       for (const task of byTail) {
@@ -41,11 +44,12 @@ function energyBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array):
         if (energy > 0) bound = Math.max(bound, heads[from]! + Math.ceil(energy / capacities[resource]!) + tail[task]!);
       }
     }
+  }
   return bound;
 }
 
 /** Tasks of which no two can run together take at least as long as one after another (node packing, greedily). */
-function packingBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array): number {
+function* packingBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array, work: Work): InTurns<number> {
   const { tasks, durations, distance, pairFirst, pairSecond } = network;
   const exclusive = new Uint8Array(tasks * tasks);
   for (let a = 0; a < tasks; a++)
@@ -67,6 +71,8 @@ function packingBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array)
       .sort((a, b) => durations[b]! - durations[a]!);
     for (const task of rest)
       if (task !== seed && chosen.every((other) => exclusive[task * tasks + other] === 1)) chosen.push(task);
+    work.step((rest.length * chosen.length) / cellsInStep + 1);
+    yield;
     const length = chosen.reduce((sum, task) => sum + durations[task]!, 0);
     const head = Math.min(...chosen.map((task) => heads[task]!));
     bound = Math.max(bound, head + length + Math.min(...chosen.map((task) => tail[task]!)));
@@ -75,11 +81,15 @@ function packingBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array)
 }
 
 /** A proved bound on the finish: critical path, work per resource, and tasks that exclude each other. */
-export function lowerBound(network: TaskNetwork): number {
+export function* lowerBound(network: TaskNetwork, work: Work): InTurns<number> {
   const heads = earliestStarts(network);
   const tail = tails(network);
   let path = 0;
   for (let task = 0; task < network.tasks; task++)
     if (tail[task] !== unreachable) path = Math.max(path, heads[task]! + network.durations[task]! + tail[task]!);
-  return Math.max(path, energyBound(network, heads, tail), packingBound(network, heads, tail));
+  return Math.max(
+    path,
+    yield* energyBound(network, heads, tail, work),
+    yield* packingBound(network, heads, tail, work),
+  );
 }

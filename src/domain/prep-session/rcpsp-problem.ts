@@ -1,3 +1,5 @@
+import type { Work } from "../work.js";
+
 /**
  * A resource-constrained project scheduling problem over whole time units: tasks that never pause, renewable
  * resources, least and greatest waits between tasks, pairs that may never overlap, and windows for starts.
@@ -46,6 +48,8 @@ export interface SolveOptions {
   readonly conflictLimit?: number;
   /** Asked now and then; true stops the search with the best schedule so far. */
   readonly shouldStop?: () => boolean;
+  /** Told of the steps that the search takes; it may end it altogether. */
+  readonly work?: Work;
   /** Starts of a known feasible schedule to begin from. */
   readonly knownStarts?: readonly number[];
   readonly seed?: number;

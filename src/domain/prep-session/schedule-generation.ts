@@ -1,7 +1,11 @@
-import type { TaskNetwork } from "./task-network.js";
+import { unhurried, type Work } from "../work.js";
+import { cellsInStep, type TaskNetwork } from "./task-network.js";
 
 /** Which way a schedule is built: from the start on, or (mirrored) from the end back. */
 export type Direction = "FORWARD" | "BACKWARD";
+
+/** Cells that are set to nothing in one step. */
+const cellsFilledInStep = 4_000;
 
 interface ArcLists {
   /** Per task: the other end and the weight of each arc in and out, alternating. */
@@ -35,10 +39,13 @@ export class ScheduleGenerator {
   private usage: Int32Array;
   private readonly waiting: Int32Array;
   private readonly span: number;
+  /** Minutes that were looked at while one schedule was built. */
+  private looked = 0;
 
   constructor(
     private readonly network: TaskNetwork,
     direction: Direction,
+    private readonly work: Work = unhurried,
   ) {
     this.arcs = arcLists(network, direction);
     const apart: number[][] = Array.from({ length: network.tasks }, () => []);
@@ -56,6 +63,8 @@ export class ScheduleGenerator {
   build(priority: ArrayLike<number>, releases: Int32Array | null): Int32Array | null {
     const { network, arcs, waiting } = this;
     const { tasks } = network;
+    this.work.step((tasks * tasks + this.looked) / cellsInStep + this.usage.length / cellsFilledInStep + 1);
+    this.looked = 0;
     this.usage.fill(0);
     const starts = new Int32Array(tasks).fill(-1);
     for (let task = 0; task < tasks; task++) waiting[task] = arcs.before[task]!.length / 2;
@@ -103,6 +112,7 @@ export class ScheduleGenerator {
       const room = network.capacities[resource]! - need;
       const row = resource * this.span;
       const end = Math.min(start + length, this.span);
+      this.looked += end - start;
       for (let at = end - 1; at >= start; at--) if (usage[row + at]! > room) return at + 1;
     }
     for (const other of this.apart[task]!) {

@@ -1,3 +1,4 @@
+import { atOnce, unhurried, type InTurns } from "../work.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { criticalPath } from "./critical-path.js";
 import { clockOf, eveningWindow } from "./evening.js";
@@ -6,14 +7,16 @@ import { kitchenProblem, type KitchenProblem } from "./kitchen-problem.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem } from "./rcpsp-problem.js";
 import { checkSession, workPath } from "./session-problem.js";
 import type { PrepSession, SessionBudget, SessionInput, SessionTask } from "./session.js";
-import { solveRcpsp } from "./solve-rcpsp.js";
+import { solveInTurns } from "./solve-rcpsp.js";
 import { startLate } from "./start-late.js";
 import { tightened } from "./start-schedule.js";
-import { taskNetwork } from "./task-network.js";
+import { layOut } from "./task-network.js";
 import { taskPlan, type TaskPlan } from "./task-plan.js";
 
 /** Longer work than this (about five weeks in a row) is a mistake in the input, not a session. */
 const mostMinutes = 50_000;
+/** More than these fit no kitchen's day, and the longest ways between them alone would take seconds to work out. */
+const mostTasks = 500;
 /** Up to here the search goes on until the optimum is proved. */
 const smallSession = 30;
 const conflictsOf = (tasks: number): number => (tasks <= smallSession ? 200_000 : 5_000);
@@ -32,10 +35,14 @@ interface Timetable {
  * its order allows, and what runs alone as late as the next step allows. Tasks that may be done the evening before are done then, unless their waits forbid it.
  * Problems: broken input, steps in a circle, waits that no order keeps, more work than fits five weeks.
  */
-export function planSession(input: SessionInput, budget: SessionBudget = {}): Result<PrepSession> {
+export const planSession = (input: SessionInput, budget: SessionBudget = {}): Result<PrepSession> =>
+  atOnce(planInTurns(input, budget));
+
+/** The same turn by turn. */
+export function* planInTurns(input: SessionInput, budget: SessionBudget): InTurns<Result<PrepSession>> {
   const checked = checkSession(input);
   if (!checked.ok) return checked;
-  const ordered = orderWork(input, budget);
+  const ordered = yield* orderWork(input, budget);
   return ordered.ok ? ok(withClockTimes(ordered.value, input.start)) : ordered;
 }
 
@@ -46,36 +53,44 @@ export function withClockTimes(session: PrepSession, start: SessionInput["start"
   return { ...session, tasks };
 }
 
-function orderWork(input: SessionInput, budget: SessionBudget): Result<PrepSession> {
+function* orderWork(input: SessionInput, budget: SessionBudget): InTurns<Result<PrepSession>> {
   const early = taskPlan(input, true);
-  const first = attempt(early, input, budget);
+  const first = yield* attempt(early, input, budget);
   if (first.ok || !early.tasks.some((task) => task.eveningBefore)) return first;
-  const second = attempt(taskPlan(input, false), input, budget);
+  const second = yield* attempt(taskPlan(input, false), input, budget);
   return second.ok ? second : first;
 }
 
-function attempt(plan: TaskPlan, input: SessionInput, budget: SessionBudget): Result<PrepSession> {
+function* attempt(plan: TaskPlan, input: SessionInput, budget: SessionBudget): InTurns<Result<PrepSession>> {
+  if (plan.tasks.length > mostTasks)
+    return failed([{ code: "TOO_LARGE", path: [], what: "tasks", size: plan.tasks.length, limit: mostTasks }]);
   const minutes = plan.tasks.reduce((sum, task) => sum + task.minutes, 0);
   if (minutes > mostMinutes)
     return failed([{ code: "TOO_LARGE", path: [], what: "minutes of work", size: minutes, limit: mostMinutes }]);
   const kitchen = kitchenProblem(plan, input, eveningWindow(input));
-  const answer = solveRcpsp(kitchen.problem, limitsOf(budget, plan.tasks.length));
+  const answer = yield* solveInTurns(kitchen.problem, limitsOf(budget, plan.tasks.length));
   if (answer.status === "INFEASIBLE") return failed([impossible(plan, kitchen.problem, answer.obstacles)]);
   if (answer.status === "UNKNOWN")
     return failed([
       { code: "TOO_LARGE", path: [], what: "tasks with tight waits", size: plan.tasks.length, limit: smallSession },
     ]);
-  return ok(sessionOf(plan, input, kitchen, timetable(plan, kitchen, answer, budget)));
+  return ok(sessionOf(plan, input, kitchen, yield* timetable(plan, kitchen, answer, budget)));
 }
 
-const limitsOf = ({ conflictLimit, shouldStop, explain }: SessionBudget, tasks: number) => ({
+const limitsOf = ({ conflictLimit, shouldStop, work, explain }: SessionBudget, tasks: number) => ({
   conflictLimit: conflictLimit ?? conflictsOf(tasks),
   ...(shouldStop === undefined ? {} : { shouldStop }),
+  ...(work === undefined ? {} : { work }),
   ...(explain === undefined ? {} : { explain }),
 });
 
 /** The second aim: within the length found, the last hands-on task of the day ends as early as it can. */
-function timetable(plan: TaskPlan, { problem }: KitchenProblem, length: Solved, budget: SessionBudget): Timetable {
+function* timetable(
+  plan: TaskPlan,
+  { problem }: KitchenProblem,
+  length: Solved,
+  budget: SessionBudget,
+): InTurns<Timetable> {
   const hands = [...plan.tasks.keys()].filter((i) => plan.tasks[i]!.cooks > 0 && !plan.tasks[i]!.eveningBefore);
   const bounded: RcpspProblem = {
     ...problem,
@@ -86,10 +101,14 @@ function timetable(plan: TaskPlan, { problem }: KitchenProblem, length: Solved, 
   const freed =
     hands.length === 0
       ? null
-      : solveRcpsp(bounded, { ...limitsOf(budget, plan.tasks.length), finish: hands, knownStarts: length.starts });
+      : yield* solveInTurns(bounded, {
+          ...limitsOf(budget, plan.tasks.length),
+          finish: hands,
+          knownStarts: length.starts,
+        });
   const solved = freed !== null && (freed.status === "OPTIMAL" || freed.status === "FEASIBLE") ? freed : null;
   const starts = solved?.starts ?? length.starts;
-  const laid = taskNetwork(bounded, hands);
+  const laid = yield* layOut(bounded, hands, budget.work ?? unhurried);
   return {
     starts: laid.ok ? [...tightened(laid.network, Int32Array.from(starts))] : starts,
     length,

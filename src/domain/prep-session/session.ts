@@ -1,5 +1,6 @@
 import type { Step } from "../model/component.js";
 import type { Kitchen } from "../model/plan.js";
+import type { Work } from "../work.js";
 
 /** A step whose growth is settled: what the writer left open has its default here. */
 export interface SessionStep extends Step {
@@ -66,7 +67,10 @@ export interface SessionInput {
 export interface SessionBudget {
   /** Dead ends the search may meet for each of its two aims; absent: enough for a proof up to 30 tasks, 5,000 beyond. */
   readonly conflictLimit?: number;
+  /** Asked now and then; true ends the search with the best session so far. */
   readonly shouldStop?: () => boolean;
+  /** Told of the steps that the search takes; it may end all of it. */
+  readonly work?: Work;
   /** Whether to find out which waits stand in the way where not all can be kept; absent: yes. */
   readonly explain?: boolean;
 }

@@ -1,40 +1,48 @@
+import { atOnce, unhurried, type InTurns } from "../work.js";
 import { BoundSearch } from "./bound-search.js";
 import { lowerBound } from "./lower-bounds.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem, SolveOptions } from "./rcpsp-problem.js";
 import { startSchedule } from "./start-schedule.js";
 import type { TaskNetwork } from "./task-network.js";
-import { taskNetwork } from "./task-network.js";
+import { layOut } from "./task-network.js";
 
 /**
  * Finds a schedule whose last finish is least, and proves it where the limits allow. The same problem and limits
  * always give the same schedule, unless `shouldStop` cuts in. Durations, waits and demands are whole numbers.
  * "INFEASIBLE" names greatest waits, windows or demands of which no schedule keeps all.
  */
-export function solveRcpsp(problem: RcpspProblem, options: SolveOptions = {}): RcpspAnswer {
+export const solveRcpsp = (problem: RcpspProblem, options: SolveOptions = {}): RcpspAnswer =>
+  atOnce(solveInTurns(problem, options));
+
+/** The same turn by turn. */
+export function* solveInTurns(problem: RcpspProblem, options: SolveOptions): InTurns<RcpspAnswer> {
   const tooMuch = excessDemands(problem);
   if (tooMuch.length > 0) return { status: "INFEASIBLE", obstacles: tooMuch, conflicts: 0 };
-  const laid = taskNetwork(problem, options.finish);
+  const laid = yield* layOut(problem, options.finish, options.work ?? unhurried);
   if (!laid.ok) {
     const obstacles = laid.cycle.map((index): Obstacle => ({ kind: "WAIT", wait: problem.waits[index]! }));
     return { status: "INFEASIBLE", obstacles, conflicts: 0 };
   }
-  const answer = searched(laid.network, options);
+  const answer = yield* searched(laid.network, options);
   if (answer.status !== "INFEASIBLE" || options.explain === false) return answer;
-  return { ...answer, obstacles: obstaclesOf(problem, options) };
+  return { ...answer, obstacles: yield* obstaclesOf(problem, options) };
 }
 
-function searched(network: TaskNetwork, options: SolveOptions): RcpspAnswer {
-  const bound = lowerBound(network);
+function* searched(network: TaskNetwork, options: SolveOptions): InTurns<RcpspAnswer> {
+  const { work = unhurried, shouldStop = never } = options;
+  const bound = yield* lowerBound(network, work);
   const known = options.knownStarts === undefined ? null : Int32Array.from(options.knownStarts);
-  const start = known ?? startSchedule(network, bound, network.tasks, options.seed ?? 1);
+  const limits = { work, shouldStop };
+  const start = known ?? (yield* startSchedule(network, bound, network.tasks, options.seed ?? 1, limits));
   const startFinish = start === null ? network.horizon + 1 : finishOf(network, start);
   if (start !== null && startFinish <= bound)
     return { status: "OPTIMAL", starts: [...start], finish: startFinish, lowerBound: startFinish, conflicts: 0 };
+  // To begin the search takes long where there are many tasks.
+  if (start === null && shouldStop()) return { status: "UNKNOWN", lowerBound: bound, conflicts: 0 };
+  if (start !== null && shouldStop())
+    return { status: "FEASIBLE", starts: [...start], finish: startFinish, lowerBound: bound, conflicts: 0 };
   const search = new BoundSearch(network, bound, startFinish - 1, start);
-  const end = search.run({
-    conflictLimit: options.conflictLimit ?? 200_000,
-    shouldStop: options.shouldStop ?? (() => false),
-  });
+  const end = yield* search.run({ conflictLimit: options.conflictLimit ?? 200_000, ...limits });
   const { conflicts } = search;
   const best = search.best ?? start;
   if (best === null)
@@ -52,6 +60,8 @@ function searched(network: TaskNetwork, options: SolveOptions): RcpspAnswer {
   };
 }
 
+const never = (): boolean => false;
+
 const finishOf = (network: TaskNetwork, starts: Int32Array): number =>
   network.finishTasks.reduce((last, task) => Math.max(last, starts[task]! + network.durations[task]!), 0);
 
@@ -64,7 +74,7 @@ function excessDemands(problem: RcpspProblem): Obstacle[] {
 }
 
 /** Obstacles small enough that leaving any one of them out makes a schedule possible; more of them when told to stop. */
-function obstaclesOf(problem: RcpspProblem, options: SolveOptions): readonly Obstacle[] {
+function* obstaclesOf(problem: RcpspProblem, options: SolveOptions): InTurns<readonly Obstacle[]> {
   const all: Obstacle[] = [
     ...problem.waits.flatMap((wait): Obstacle[] => (wait.max === null ? [] : [{ kind: "WAIT", wait }])),
     ...(problem.afterLast ?? []).map((wait): Obstacle => ({ kind: "AFTER_LAST", wait })),
@@ -76,16 +86,18 @@ function obstaclesOf(problem: RcpspProblem, options: SolveOptions): readonly Obs
   for (const obstacle of all) {
     if (options.shouldStop?.() ?? false) break;
     const fewer = kept.filter((other) => other !== obstacle);
-    const laid = taskNetwork(withOnly(problem, fewer), options.finish);
-    if (!laid.ok || isImpossible(laid.network, options)) kept = fewer;
+    const laid = yield* layOut(withOnly(problem, fewer), options.finish, options.work ?? unhurried);
+    if (!laid.ok || (yield* isImpossible(laid.network, options))) kept = fewer;
   }
   return kept;
 }
 
-function isImpossible(network: TaskNetwork, options: SolveOptions): boolean {
+function* isImpossible(network: TaskNetwork, options: SolveOptions): InTurns<boolean> {
   const search = new BoundSearch(network, 0, network.horizon, null);
   const stopped = () => search.best !== null || (options.shouldStop?.() ?? false);
-  return search.run({ conflictLimit: 20_000, shouldStop: stopped }) === "PROVED" && search.best === null;
+  const { work = unhurried } = options;
+  const end = yield* search.run({ conflictLimit: 20_000, shouldStop: stopped, work });
+  return end === "PROVED" && search.best === null;
 }
 
 function withOnly(problem: RcpspProblem, obstacles: readonly Obstacle[]): RcpspProblem {

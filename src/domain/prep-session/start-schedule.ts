@@ -1,3 +1,4 @@
+import type { InTurns, Work } from "../work.js";
 import { earliestStarts, tails } from "./lower-bounds.js";
 import { randomGenerator } from "./random-generator.js";
 import { ScheduleGenerator } from "./schedule-generation.js";
@@ -47,16 +48,24 @@ export function tightened(network: TaskNetwork, starts: Int32Array): Int32Array 
 /** A greatest wait is kept by starting the earlier task later: how often that is tried for one schedule. */
 const mostRepairs = 40;
 
+/** Told of its steps, and asked whether to be content with what there is. */
+export interface StartLimits {
+  readonly work: Work;
+  readonly shouldStop: () => boolean;
+}
+
 /** Builds a schedule and, where a greatest wait is broken, holds back the task that it counts from. */
-function builtWithin(
+function* builtWithin(
   network: TaskNetwork,
   generator: ScheduleGenerator,
   priority: ArrayLike<number>,
   earliest: Int32Array,
-): Int32Array | null {
+  { shouldStop }: StartLimits,
+): InTurns<Int32Array | null> {
   const { arcFrom, arcTo, arcWeight, latest } = network;
   const releases = earliest.slice();
-  for (let repair = 0; repair < mostRepairs; repair++) {
+  for (let repair = 0; repair < mostRepairs && !(repair > 0 && shouldStop()); repair++) {
+    yield;
     const starts = generator.build(priority, releases);
     if (starts === null) return null;
     let broken = false;
@@ -80,41 +89,45 @@ interface Found {
 
 /**
  * A good schedule in a few milliseconds: every rule, then noisy ones, each pushed to the end and back to the start
- * (forward-backward improvement). null if none keeps the greatest waits. Stops early at `lowerBound`.
+ * (forward-backward improvement). null if none keeps the greatest waits. Stops early at `lowerBound`; when told to stop, it
+ * has tried one rule at least.
  */
-export function startSchedule(
+export function* startSchedule(
   network: TaskNetwork,
   lowerBound: number,
   rounds: number,
   seed: number,
-): Int32Array | null {
-  const forward = new ScheduleGenerator(network, "FORWARD");
-  const backward = new ScheduleGenerator(network, "BACKWARD");
+  limits: StartLimits,
+): InTurns<Int32Array | null> {
+  const { work, shouldStop } = limits;
+  const forward = new ScheduleGenerator(network, "FORWARD", work);
+  const backward = new ScheduleGenerator(network, "BACKWARD", work);
   const releases = earliestStarts(network);
   const random = randomGenerator(seed);
   const best: Found = { starts: null, finish: Number.POSITIVE_INFINITY };
+  const isOpen = (): boolean => best.finish > lowerBound && !shouldStop();
   const keep = (starts: Int32Array | null) => {
     if (starts === null || !keepsWaits(network, starts)) return;
     const finish = finishOf(network, starts);
     if (finish < best.finish) Object.assign(best, { starts, finish });
   };
-  const improve = (priority: Float64Array) => {
-    let starts = builtWithin(network, forward, priority, releases);
+  const improve = function* (priority: Float64Array): InTurns<void> {
+    let starts = yield* builtWithin(network, forward, priority, releases, limits);
     keep(starts);
-    for (let pass = 0; pass < 2 && starts !== null && best.finish > lowerBound; pass++) {
+    for (let pass = 0; pass < 2 && starts !== null && isOpen(); pass++) {
       const mirrored = backward.build(forward.turned(starts), null);
       if (mirrored === null) return;
-      starts = builtWithin(network, forward, backward.turned(mirrored), releases);
+      starts = yield* builtWithin(network, forward, backward.turned(mirrored), releases, limits);
       keep(starts);
     }
   };
   const classic = rules(network);
-  for (const rule of classic) if (best.finish > lowerBound) improve(rule);
-  for (let round = 0; round < rounds && best.finish > lowerBound; round++) {
+  for (const [at, rule] of classic.entries()) if (at === 0 || isOpen()) yield* improve(rule);
+  for (let round = 0; round < rounds && isOpen(); round++) {
     const from = best.starts !== null && round % 2 === 1 ? Float64Array.from(best.starts) : classic[round % 4]!;
     const spread = Math.max(1, ...from) - Math.min(...from);
     const noise = (0.05 + 0.25 * random()) * spread;
-    improve(from.map((value) => value + noise * random()));
+    yield* improve(from.map((value) => value + noise * random()));
   }
   return best.starts;
 }

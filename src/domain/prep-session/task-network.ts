@@ -1,3 +1,4 @@
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { AfterLast, RcpspProblem } from "./rcpsp-problem.js";
 
 /** No path between two tasks in `distance`. */
@@ -60,8 +61,15 @@ function arcsOf(problem: RcpspProblem): Arcs {
   return arcs;
 }
 
+/** Cells of a table that are looked at in one step. */
+export const cellsInStep = 700;
+
 /** Floyd and Warshall on longest paths; `via` leads back along each path to name the arcs of a cycle. */
-function longestPaths(tasks: number, arcs: Arcs): { distance: Int32Array; cycle: readonly number[] | null } {
+function* longestPaths(
+  tasks: number,
+  arcs: Arcs,
+  work: Work,
+): InTurns<{ distance: Int32Array; cycle: readonly number[] | null }> {
   const distance = new Int32Array(tasks * tasks).fill(unreachable);
   const lastArc = new Int32Array(tasks * tasks).fill(-1);
   for (let task = 0; task < tasks; task++) distance[task * tasks + task] = 0;
@@ -72,7 +80,9 @@ function longestPaths(tasks: number, arcs: Arcs): { distance: Int32Array; cycle:
     distance[cell] = arcs.weight[arc]!;
     lastArc[cell] = arc;
   }
-  for (let middle = 0; middle < tasks; middle++)
+  for (let middle = 0; middle < tasks; middle++) {
+    work.step((tasks * tasks) / cellsInStep);
+    yield;
     for (let from = 0; from < tasks; from++) {
       const head = distance[from * tasks + middle]!;
       if (head === unreachable) continue;
@@ -84,6 +94,7 @@ function longestPaths(tasks: number, arcs: Arcs): { distance: Int32Array; cycle:
         if (from === to) return { distance, cycle: cycleThrough(from, tasks, arcs, lastArc) };
       }
     }
+  }
   return { distance, cycle: null };
 }
 
@@ -128,10 +139,18 @@ function horizonOf(problem: RcpspProblem, arcs: Arcs): number {
 }
 
 /** Checks the waits against each other and lays the problem out. `finish`: see `SolveOptions`. */
-export function taskNetwork(problem: RcpspProblem, finish?: readonly number[]): NetworkResult {
+export const taskNetwork = (problem: RcpspProblem, finish?: readonly number[]): NetworkResult =>
+  atOnce(layOut(problem, finish, unhurried));
+
+/** The same turn by turn. */
+export function* layOut(
+  problem: RcpspProblem,
+  finish: readonly number[] | undefined,
+  work: Work,
+): InTurns<NetworkResult> {
   const tasks = problem.durations.length;
   const arcs = arcsOf(problem);
-  const { distance, cycle } = longestPaths(tasks, arcs);
+  const { distance, cycle } = yield* longestPaths(tasks, arcs, work);
   if (cycle !== null) return { ok: false, cycle };
   const pairs = pairsOf(problem, distance);
   const horizon = horizonOf(problem, arcs);

@@ -80,7 +80,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     const { bundle } = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
     const household = await settleRegion(noHousehold, [bundle], rules, loaders.readPublishers);
-    return valueOf(await checkPublishedPlan(bundle, household, rules, deps.clock, loaders.readRules));
+    return valueOf(await checkPublishedPlan(bundle, household, rules, deps, loaders.readRules));
   },
 };
 

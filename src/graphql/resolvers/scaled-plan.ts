@@ -2,7 +2,8 @@ import { wholeDay } from "../../domain/plan/split-session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
 import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
-import { planPrepSession, planPrepSessions } from "../../services/plan-prep-session.js";
+import { inTurns } from "../../services/pace.js";
+import { prepSessionInTurns, prepSessionsInTurns } from "../../services/plan-prep-session.js";
 import { inStage } from "../../services/stage.js";
 import { findCautions, stateAllergens, stateDiets } from "../../services/state-contents.js";
 import { valueOf } from "../errors.js";
@@ -35,16 +36,22 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
     return { list, plans: [frozen], show };
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
-  session: ({ scaled, household, rules, frozen }, _, { deps }) => ({
+  session: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
     ...wholeDay(
       scaled,
-      valueOf(inStage(deps, "schedule", () => planPrepSession(scaled, household, rules, deps.clock))),
+      valueOf(
+        await inStage(deps, "schedule", () =>
+          inTurns(deps, (work) => prepSessionInTurns(scaled, household, rules, work)),
+        ),
+      ),
     ),
     cooks: kitchenOf(scaled.bundle.plan.kitchen, household).cooks,
     frozen,
   }),
-  sessions: ({ scaled, household, rules, frozen }, _, { deps }) => {
-    const { days } = inStage(deps, "schedule", () => planPrepSessions(scaled, household, rules, deps.clock));
+  sessions: async ({ scaled, household, rules, frozen }, _, { deps }) => {
+    const { days } = await inStage(deps, "schedule", () =>
+      inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+    );
     const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
     return days.map((each) => ({ ...each, cooks, frozen }));
   },

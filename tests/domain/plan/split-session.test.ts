@@ -12,7 +12,6 @@ import { bundle, component, food, line, made, meal, part, of, step } from "../..
 import { shippedRules } from "../../kit/answer-of.js";
 
 const { classes } = shippedRules.safety;
-const clock = (): Date => new Date("2026-03-01T09:00:00Z");
 
 function scaledOf(written: PlanBundle, servings: number, household: Household = noHousehold) {
   const scaled = scalePlan(written, servings, household);
@@ -22,7 +21,7 @@ function scaledOf(written: PlanBundle, servings: number, household: Household = 
 
 const sessionsOf = (written: PlanBundle, servings: number, facts: Partial<Household> = {}) => {
   const household = { ...noHousehold, ...facts };
-  return planPrepSessions(scaledOf(written, servings, household), household, shippedRules, clock);
+  return planPrepSessions(scaledOf(written, servings, household), household, shippedRules);
 };
 
 const cut = (id: string, minutes: number) => step(id, minutes, { grows: "PER_BATCH", growthStated: true });

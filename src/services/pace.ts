@@ -1,0 +1,102 @@
+import { atOnce, CountedWork, unhurried, WorkStopped, type InTurns, type Work } from "../domain/work.js";
+
+/** Milliseconds that one request computes before others get their turn. */
+const slice = 10;
+
+/** The computing of one request: it counts its steps, ends when its time is over, and lets others have their turn. */
+export interface PacedWork extends Work {
+  readonly steps: number;
+  /** null: go on. Otherwise others go first; go on once it has come. It fails with `WorkStopped` where the time is over. */
+  pause(): Promise<void> | null;
+}
+
+/** How requests of one process share its one thread. */
+export interface Pace {
+  /**
+   * @param milliseconds that the request has
+   * @param over tells that its time is over, or that whoever asked has gone
+   * @param end is called once its milliseconds are over, since no timer goes off while it computes; `over` must be aborted then
+   */
+  begin(milliseconds: number, over: AbortSignal, end: () => void): PacedWork;
+}
+
+interface Waiting {
+  readonly number: number;
+  go(): void;
+}
+
+/**
+ * One waiting request goes on in each round of the event loop, so that a round is never much longer than a slice, however many
+ * compute. The one that came first goes first: many that take turns would all be late.
+ *
+ * @param now milliseconds of a clock that only goes forward
+ */
+export function openPace(now: () => number): Pace {
+  const queue: Waiting[] = [];
+  let begun = 0;
+
+  const next = (): void => {
+    const first = queue.reduce((oldest, each, at) => (each.number < queue[oldest]!.number ? at : oldest), 0);
+    const [going] = queue.splice(first, 1);
+    going?.go();
+    if (queue.length > 0) setImmediate(next);
+  };
+  const turn = (number: number): Promise<void> =>
+    new Promise((go) => {
+      queue.push({ number, go });
+      if (queue.length === 1) setImmediate(next);
+    });
+
+  return {
+    begin: (milliseconds, over, end) => {
+      const number = (begun += 1);
+      const until = now() + milliseconds;
+      let sliceUntil = now() + slice;
+      const shouldStop = (): boolean => {
+        if (!over.aborted && now() > until) end();
+        return over.aborted;
+      };
+      const counted = new CountedWork(shouldStop);
+      let pausing: Promise<void> | null = null;
+      const takeTurn = async (): Promise<void> => {
+        await turn(number);
+        sliceUntil = now() + slice;
+        pausing = null;
+        if (shouldStop()) throw new WorkStopped();
+      };
+      return {
+        get steps() {
+          return counted.steps;
+        },
+        step: (count) => counted.step(count),
+        pause: () => {
+          if (over.aborted) return Promise.reject(new WorkStopped());
+          if (pausing !== null) return pausing;
+          if (now() < sliceUntil) return null;
+          return (pausing = takeTurn());
+        },
+      };
+    },
+  };
+}
+
+export interface Paced {
+  /** Left out: nobody else waits, and it is done without a pause. */
+  readonly work?: PacedWork;
+}
+
+/** Does something long turn by turn. */
+export async function inTurns<Found>({ work }: Paced, begin: (work: Work) => InTurns<Found>): Promise<Found> {
+  if (work === undefined) return atOnce(begin(unhurried));
+  const turns = begin(work);
+  for (;;) {
+    for (let pause = work.pause(); pause !== null; pause = work.pause()) await pause;
+    const turn = turns.next();
+    if (turn.done === true) return turn.value;
+  }
+}
+
+/** Lets others have their turn, if this request has had its own. */
+export async function othersFirst({ work }: Paced): Promise<void> {
+  for (let pause = work?.pause() ?? null; pause !== null; pause = work?.pause() ?? null) await pause;
+}
