@@ -55,6 +55,18 @@ export class EmbeddedDatabaseBusy extends Error {
   }
 }
 
+/** Others may read what is in the folder of the embedded database, and this process cannot change that. */
+export class FolderNotPrivate extends Error {
+  override readonly name = "FolderNotPrivate";
+
+  constructor(
+    readonly path: string,
+    why: string,
+  ) {
+    super(`others may read the embedded database: ${path} ${why}`);
+  }
+}
+
 /** The migrations of the program and of the database do not fit, or one could not be applied. */
 export class MigrationError extends Error {
   override readonly name = "MigrationError";

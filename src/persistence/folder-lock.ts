@@ -28,7 +28,7 @@ export async function lockFolder(folder: string): Promise<FolderLock> {
   const path = join(folder, "database.lock");
   const mine: Holder = { pid: process.pid, host: hostname(), born: await bornOf(process.pid), token: randomUUID() };
   const written = `${path}.${mine.token}`;
-  await writeFile(written, `${JSON.stringify(mine)}\n`, { flag: "wx" });
+  await writeFile(written, `${JSON.stringify(mine)}\n`, { flag: "wx", mode: 0o600 });
   try {
     if (!(await linked(written, path))) await takeOver(written, path);
   } finally {

@@ -1,5 +1,5 @@
 import { PGlite } from "@electric-sql/pglite";
-import { mkdir } from "node:fs/promises";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { PrismaPGlite } from "pglite-prisma-adapter";
 import { embeddedBulk } from "./bulk-sql.js";
@@ -9,25 +9,37 @@ import { lockFolder } from "./folder-lock.js";
 import { PrismaClient } from "./generated/client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations } from "./migrations-folder.js";
+import { makePrivateFolder, tightenFolder } from "./private-folder.js";
 import type { OpenedDatabase, OpenOptions, Sql } from "./opened-database.js";
 import { transactionTimes } from "./transaction-times.js";
 import { watchStatements } from "./watch-statements.js";
 
 /**
  * Opens, or makes, the database in a folder, inside this process. One process at a time: two would lose each other's rows,
- * so a lock file keeps the second one out. It keeps no promise on power loss and has no statement timeout.
- * @throws EmbeddedDatabaseBusy
+ * so a lock file keeps the second one out. It keeps no promise on power loss and has no statement timeout. Nobody but its owner may
+ * read it.
+ * @throws EmbeddedDatabaseBusy, FolderNotPrivate
  */
 export async function openEmbedded(dataDir: string, options: OpenOptions = {}): Promise<OpenedDatabase> {
-  await mkdir(dataDir, { recursive: true });
+  makePrivateFolder(dataDir);
   const lock = await lockFolder(dataDir);
   try {
-    const pglite = await PGlite.create({ dataDir: join(dataDir, "database"), relaxedDurability: false });
+    const folder = join(dataDir, "database");
+    // Before it is opened, so that Postgres sees a private folder and makes private files.
+    if (existsSync(folder)) keepPrivate(folder);
+    const pglite = await PGlite.create({ dataDir: folder, relaxedDurability: false });
+    // What a new database is copied from is open to all.
+    keepPrivate(folder);
     return await openPglite(pglite, options, () => lock.release());
   } catch (error) {
     await lock.release();
     throw error;
   }
+}
+
+function keepPrivate(folder: string): void {
+  makePrivateFolder(folder);
+  tightenFolder(folder);
 }
 
 /** The same on a database that the caller made: in memory, or from a dump. Closing it closes that database. */

@@ -1,4 +1,4 @@
-import { EmbeddedDatabaseBusy } from "../../../persistence/errors.js";
+import { EmbeddedDatabaseBusy, FolderNotPrivate } from "../../../persistence/errors.js";
 import { readEnvironment } from "../../environment.js";
 import { NoRegisteredDocuments } from "../../registered-documents.js";
 import { withJson, type AddCommand } from "../command.js";
@@ -26,7 +26,7 @@ async function start(): Promise<Outcome> {
     if (error instanceof EmbeddedDatabaseBusy) {
       throw new CommandFailed(exitCodes.unreachable, "DATABASE_IN_USE", error.message);
     }
-    if (error instanceof NoRegisteredDocuments) throw usage(error.message);
+    if (error instanceof NoRegisteredDocuments || error instanceof FolderNotPrivate) throw usage(error.message);
     const code = error instanceof Error && "code" in error ? error.code : null;
     if (code === "EADDRINUSE")
       throw usage(`PORT ${environment.value.port} is taken. Set another, or 0 for a free one.`);
