@@ -18,15 +18,19 @@ class TokenRefused extends Error {
   readonly statusCode = 401;
 }
 
-/** Gives every request its actor. From where too many tokens were not taken, none is looked at for a while. */
+/** What an address pays for a token that had to be looked up and was not taken: as much as for an answer below /v1. */
+const pointsOfLookUp = 500;
+
+/**
+ * Gives every request its actor. A token that is right is always taken, whatever came from its address before; one whose checksum is
+ * wrong is refused without a look-up, and every other that is not taken costs its address points.
+ */
 export function readActor(app: FastifyInstance, deps: Deps, limit: RateLimit): void {
   app.decorateRequest("actor");
   const read = async (authorization: string, request: FastifyRequest, reply: FastifyReply): Promise<void> => {
-    const address = callerAddress(request);
-    limit.admitToken(address);
     const found = await authenticate(deps, authorization);
     if (!found.ok) {
-      limit.noteRefusedToken(address);
+      reply.charged = limit.refuseToken(callerAddress(request), found.lookedUp ? pointsOfLookUp : 0);
       // RFC 6750, section 3.
       void reply.header("www-authenticate", 'Bearer error="invalid_token"');
       throw new TokenRefused(found.message);

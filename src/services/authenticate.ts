@@ -5,12 +5,15 @@ import { readTokenText, secretHash } from "./token-text.js";
 
 /** Who asks; or, in words for the caller, why the token that was shown is not taken. */
 export type Authenticated =
-  { readonly ok: true; readonly actor: Actor } | { readonly ok: false; readonly message: string };
+  | { readonly ok: true; readonly actor: Actor }
+  /** `lookedUp`: it took the database to find out. */
+  | { readonly ok: false; readonly message: string; readonly lookedUp: boolean };
 
 /** A use is noted at most so often, in milliseconds. */
 const noteEvery = 60_000;
 
-const refused = (message: string): Authenticated => ({ ok: false, message });
+const malformed = (message: string): Authenticated => ({ ok: false, message, lookedUp: false });
+const refused = (message: string): Authenticated => ({ ok: false, message, lookedUp: true });
 
 const unknown = refused("There is no such access token. Check that it was copied whole and is from this service.");
 
@@ -23,11 +26,11 @@ export async function authenticate(deps: Deps, header: string | undefined): Prom
   if (header === undefined) return { ok: true, actor: anyone };
   const text = /^Bearer +(\S+) *$/i.exec(header)?.[1];
   if (text === undefined) {
-    return refused("The Authorization header must be: Bearer, a space, and an access token.");
+    return malformed("The Authorization header must be: Bearer, a space, and an access token.");
   }
   const parts = readTokenText(text);
   if (parts === null) {
-    return refused("This is not an access token of this service, or it was not copied whole: its checksum is wrong.");
+    return malformed("This is not an access token of this service, or it was not copied whole: its checksum is wrong.");
   }
   const found = await deps.data.accessTokens.find(parts.id);
   if (found === null || !sameHash(found.secretHash, secretHash(parts.secret))) return unknown;

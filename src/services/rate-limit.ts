@@ -1,4 +1,4 @@
-import type { Actor } from "./actor.js";
+import { anyone, type Actor } from "./actor.js";
 import { openBudgetBook, type BudgetBook } from "./budget-book.js";
 import type { Clock } from "./deps.js";
 import { windowSeconds, type Spending } from "./point-budget.js";
@@ -47,12 +47,11 @@ export interface RateLimit {
    */
   admit(actor: Actor, address: string, points: number): Charged | null;
   /**
-   * Whether a token from this address is looked at, after those that were not taken.
-   * @throws QuotaExceeded
+   * Charges an address for a token that was not taken. Right ones are never asked: whoever shares an address with a guesser must not
+   * be kept out by it.
+   * @throws QuotaExceeded where there were too many, or no points are left
    */
-  admitToken(address: string): void;
-  /** Notes a token that was not taken. */
-  noteRefusedToken(address: string): void;
+  refuseToken(address: string, points: number): Charged | null;
 }
 
 /** Opens the books of a process. Each process counts for itself: see docs/decisions/0012. */
@@ -60,25 +59,26 @@ export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLi
   const addresses = bookOf("address", settings.perAddress);
   const tokens = bookOf("token", settings.perToken);
   const refused = bookOf("refused-tokens", settings.refusedTokensPerAddress);
+  const admit: RateLimit["admit"] = (actor, address, points) => {
+    // The program asks nobody, and has no address.
+    if (actor.kind === "PROGRAM") return null;
+    const book = actor.kind === "TOKEN" ? tokens : addresses;
+    if (book === null) return null;
+    const spending = book.spend(actor.kind === "TOKEN" ? actor.token : address, points, clock());
+    if (!spending.ok) {
+      throw exceeded(book, spending, `This costs ${points} points, and ${spending.left} are left of this minute's.`);
+    }
+    return { fields: () => fieldsOf(book, spending) };
+  };
   return {
-    admit: (actor, address, points) => {
-      // The program asks nobody, and has no address.
-      if (actor.kind === "PROGRAM") return null;
-      const book = actor.kind === "TOKEN" ? tokens : addresses;
-      if (book === null) return null;
-      const spending = book.spend(actor.kind === "TOKEN" ? actor.token : address, points, clock());
-      if (!spending.ok) {
-        throw exceeded(book, spending, `This costs ${points} points, and ${spending.left} are left of this minute's.`);
-      }
-      return { fields: () => fieldsOf(book, spending) };
-    },
-    admitToken: (address) => {
-      const spending = refused?.spend(address, 0, clock());
-      if (refused && spending && spending.left === 0) {
+    admit,
+    refuseToken: (address, points) => {
+      const spending = refused?.spend(address, 1, clock());
+      if (refused && spending && !spending.ok) {
         throw exceeded(refused, spending, "Too many access tokens from this address were not taken.");
       }
+      return points === 0 ? null : admit(anyone, address, points);
     },
-    noteRefusedToken: (address) => void refused?.spend(address, 1, clock()),
   };
 }
 

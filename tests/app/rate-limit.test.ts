@@ -3,6 +3,7 @@ import type { Response as Answer } from "light-my-request";
 import { beforeEach, describe, expect, it } from "vitest";
 import { endpoints } from "../../src/rest/endpoints.js";
 import { pointsOfAnswer } from "../../src/rest/points.js";
+import { newTokenParts, tokenText } from "../../src/services/token-text.js";
 import { openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnEmbedded, type TestDatabase } from "../kit/databases.js";
 
@@ -141,17 +142,72 @@ describeOnEmbedded("rate limits", (open) => {
     await spendAll("192.0.2.1");
   });
 
-  it("stop looking at tokens from an address that showed wrong ones, and let it read on", async () => {
-    const wrong = { authorization: "Bearer wrong" };
-    for (let n = 0; n < 3; n += 1) expect((await ask("/v1/foods", "192.0.2.1", wrong)).statusCode).toBe(401);
-    const token = { authorization: `Bearer ${await app.tokenFor(null, ["WRITE"])}` };
-    const refused = await ask("/v1/foods", "192.0.2.1", token);
-    expect([refused.statusCode, refused.json()["violated-policies"]]).toEqual([429, ["refused-tokens"]]);
-    expect(refused.headers["access-control-allow-origin"]).toBe("*");
-    expect((await ask("/v1/foods", "192.0.2.1")).statusCode).toBe(200);
-    expect((await ask("/v1/foods", "192.0.2.2", token)).statusCode).toBe(200);
-    pass(60);
-    expect((await ask("/v1/foods", "192.0.2.1", token)).statusCode).toBe(200);
+  describe("on tokens that are not taken", () => {
+    const bearer = (text: string) => ({ authorization: `Bearer ${text}` });
+    const right = () => app.tokenFor(null, ["WRITE"]);
+    const unknown = () => Promise.resolve(tokenText(newTokenParts()));
+    /** A right one with a slip of the pen in its secret, and so with the wrong checksum. */
+    const slipped = async () =>
+      (await right()).replace(/(.{20})$/, (end) => (end.startsWith("A") ? "B" : "A") + end.slice(1));
+    const kinds: readonly (readonly [string, () => Promise<string>, number])[] = [
+      ["nonsense", () => Promise.resolve("wrong"), 0],
+      ["with a wrong checksum", slipped, 0],
+      ["of nobody", unknown, 500],
+      [
+        "revoked",
+        async () => {
+          const text = await right();
+          await app.deps.data.accessTokens.revoke(text.slice(11, 19), now);
+          return text;
+        },
+        500,
+      ],
+      [
+        "expired",
+        async () => {
+          const text = await app.tokenFor(null, ["WRITE"], new Date(now.getTime() + 1));
+          pass(0.001);
+          return text;
+        },
+        500,
+      ],
+    ];
+
+    it.each(kinds)("never keep a right one out, %s", async (_, make, points) => {
+      await app.close();
+      await reopen({ rateLimit: { perAddress: 20_000, perToken: 20_000, refusedTokensPerAddress: 30 } });
+      const token = bearer(await right());
+      const wrong = bearer(await make());
+      expect((await ask("/v1/foods", "192.0.2.1", token)).statusCode).toBe(200);
+      database?.statements.clear();
+      for (let n = 0; n < 31; n += 1) {
+        const answer = await ask("/v1/foods", "192.0.2.1", wrong);
+        expect([n, answer.statusCode]).toEqual([n, n < 30 ? 401 : 429]);
+        if (n === 30) expect(answer.json()["violated-policies"]).toEqual(["refused-tokens"]);
+      }
+      expect(database?.statements.sent.length === 0).toBe(points === 0);
+      expect((await ask("/v1/foods", "192.0.2.1", token)).statusCode).toBe(200);
+      // And readers of the address go on with what is left.
+      const anyone = await ask("/v1/foods", "192.0.2.1");
+      expect(read(anyone, "ratelimit")[0]?.parameters["r"]).toBe(20_000 - 30 * points - 500);
+      expect((await ask("/v1/foods", "192.0.2.2", wrong)).statusCode).toBe(401);
+      pass(60);
+      expect((await ask("/v1/foods", "192.0.2.1", wrong)).statusCode).toBe(401);
+    });
+
+    it("never keep a right one out, also where the address has no points left", async () => {
+      await app.close();
+      await reopen({ rateLimit: { perAddress: 1500, perToken: 2500, refusedTokensPerAddress: 0 } });
+      const token = bearer(await right());
+      const wrong = bearer(await unknown());
+      const answers = [];
+      for (let n = 0; n < 5; n += 1) answers.push(await ask("/v1/foods", "192.0.2.1", wrong));
+      expect(answers.map(({ statusCode }) => statusCode)).toEqual([401, 401, 401, 429, 429]);
+      expect(answers[3]?.json()["violated-policies"]).toEqual(["address"]);
+      expect((await ask("/v1/foods", "192.0.2.1")).statusCode).toBe(429);
+      expect((await ask("/v1/foods", "192.0.2.1", token)).statusCode).toBe(200);
+      expect(answers[4]?.headers["access-control-allow-origin"]).toBe("*");
+    });
   });
 
   it("are off where they are set to 0", async () => {
