@@ -1,10 +1,17 @@
-import type { ChangedPlan, MorningImport, MorningReport } from "../domain/model/morning-report.js";
+import type { ChangedPlan, ImportOnlyToken, MorningImport, MorningReport } from "../domain/model/morning-report.js";
 import { importKindWords, importStateWords } from "./import-report.js";
 import { markdownText } from "./markdown-text.js";
 import { problemText } from "./problem-text.js";
 
 /** The report of a morning as CommonMark: first what waits for somebody, then every import. */
-export function morningReportMarkdown({ from, to, imports, moreImports, plans = [] }: MorningReport): string {
+export function morningReportMarkdown({
+  from,
+  to,
+  imports,
+  moreImports,
+  plans = [],
+  importOnlyTokens = [],
+}: MorningReport): string {
   const waiting = imports.filter(needsSomebody);
   return (
     [
@@ -16,6 +23,7 @@ export function morningReportMarkdown({ from, to, imports, moreImports, plans = 
       ...(moreImports ? ["There were more imports than are shown here."] : []),
       ...part("Published plans that became less safe", plans.filter(({ lessSafe }) => lessSafe).map(planText)),
       ...part("Published plans that changed for readers", plans.filter(({ lessSafe }) => !lessSafe).map(planText)),
+      ...part("Access tokens that will publish no more", importOnlyTokens.map(tokenText)),
     ].join("\n\n") + "\n"
   );
 }
@@ -49,6 +57,17 @@ function importText({
     ...(superseded.length > 0 ? [`  - ${markdownText(`in place of what was said by ${superseded.join("; ")}`)}`] : []),
     `  - ${run}`,
   ].join("\n");
+}
+
+/** Feeds shown of one token. */
+const mostFeeds = 5;
+
+function tokenText({ token, name, publisher, feeds, until }: ImportOnlyToken): string {
+  const whose = publisher ?? "the operator";
+  const rest = feeds.length > mostFeeds ? ` and ${feeds.length - mostFeeds} more` : "";
+  const day = until.toISOString().slice(0, 10);
+  const said = `${name} (${token}, of ${whose}) publishes with the scope IMPORT alone, through ${feeds.slice(0, mostFeeds).join(", ")}${rest}.`;
+  return `- ${markdownText(said)} From ${day} that needs PUBLISH too: make a token with both, and revoke this one.`;
 }
 
 /** Differences shown of one plan. */

@@ -53,6 +53,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Meal.steps": 12,
   "MorningReport.imports": 20,
   "MorningReport.plans": 20,
+  "MorningReport.importOnlyTokens": 20,
   "NutrientFigure.unknown": 12,
   "NutritionPerServing.added": 8,
   "NutritionPerServing.missing": 8,

@@ -8,7 +8,8 @@ import { isStorable, storable } from "./storable.js";
 
 const columns = Prisma.sql`t.id, b.slug AS publisher, t.name, t.scopes, t.created_at AS "createdAt",
   t.created_by_token AS "createdByToken", t.created_by_program AS "createdByProgram", t.expires_at AS "expiresAt",
-  t.last_used_at AS "lastUsedAt", t.revoked_at AS "revokedAt", t.secret_hash AS "secretHash"`;
+  t.last_used_at AS "lastUsedAt", t.revoked_at AS "revokedAt", t.import_publishes AS "importPublishes",
+  t.secret_hash AS "secretHash"`;
 
 const joinPublisher = Prisma.sql`LEFT JOIN publishers b ON b.id = t.publisher_id`;
 
@@ -56,6 +57,16 @@ export function accessTokenData({ db }: Session): Data["accessTokens"] {
       const { count } = await db.accessToken.updateMany({ where: { id, revokedAt: null }, data: { revokedAt: at } });
       return count > 0;
     },
+    importOnly: async (publisher, at) => {
+      const rows = await db.$queryRaw<TokenRow[]>`
+        SELECT ${columns} FROM access_tokens t ${joinPublisher}
+        WHERE t.import_publishes AND t.revoked_at IS NULL
+          AND (t.expires_at IS NULL OR t.expires_at > ${at.toISOString()}::timestamptz)
+          AND 'IMPORT' = ANY(t.scopes) AND NOT 'PUBLISH' = ANY(t.scopes)
+          AND (${publisher}::text IS NULL OR b.slug = ${publisher}::text)
+        ORDER BY t.created_at, t.id`;
+      return rows.map(tokenOfRow);
+    },
     page: async (publisher, request) => {
       const page = await readPage<TokenRow, readonly [string, string]>(
         db,
@@ -99,4 +110,5 @@ const tokenOfRow = (row: TokenRow): AccessToken => ({
   expiresAt: row.expiresAt,
   lastUsedAt: row.lastUsedAt,
   revokedAt: row.revokedAt,
+  importPublishes: row.importPublishes,
 });

@@ -190,9 +190,11 @@ export interface AccessToken {
   /** To the minute. */
   readonly lastUsedAt: Date | null;
   readonly revokedAt: Date | null;
+  /** It is from before 0.2.0, when IMPORT alone published through feeds. */
+  readonly importPublishes: boolean;
 }
 
-export interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt"> {
+export interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt" | "importPublishes"> {
   /** SHA-256 of the secret part of its text, hex. */
   readonly secretHash: string;
 }
@@ -459,6 +461,8 @@ export interface Data {
     revoke(id: string, at: Date): Promise<boolean>;
     /** Newest first; of one publisher, or (null) all with the operator's. */
     page(publisher: string | null, request: PageRequest): Promise<Page<AccessToken>>;
+    /** Tokens good at an instant that `importPublishes` and have IMPORT but not PUBLISH; of one publisher, or (null) all with the operator's. */
+    importOnly(publisher: string | null, at: Date): Promise<readonly AccessToken[]>;
   };
   readonly auditTrail: {
     add(record: NewAuditRecord): Promise<void>;

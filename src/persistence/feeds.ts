@@ -17,6 +17,7 @@ interface FeedRow {
   readonly cron: string | null;
   readonly zone: string;
   readonly enabled: boolean;
+  readonly importPublishes: boolean;
 }
 
 export function feedData(session: Session): FeedData {
@@ -25,7 +26,7 @@ export function feedData(session: Session): FeedData {
     save: async (feed) => {
       const { publisher, slug, kind, settings, cron, zone, enabled } = storable(feed);
       const owner = publisher === null ? operatorId : await publisherId(db, publisher);
-      const columns = { kind, settings: toJson(settings as object), cron, zone, enabled };
+      const columns = { kind, settings: toJson(settings as object), cron, zone, enabled, importPublishes: false };
       const { id } = await db.feed.upsert({
         where: { owner_slug: { owner, slug } },
         create: { owner, slug, ...columns },
@@ -80,6 +81,9 @@ async function named(db: Db, rows: readonly FeedRow[]): Promise<readonly Feed[]>
   });
 }
 
-const feedOf = ({ id, slug, kind, settings, cron, zone, enabled }: FeedRow, publisher: string | null): Feed => ({
-  ...{ id, publisher, slug, kind, settings, cron, zone, enabled },
+const feedOf = (
+  { id, slug, kind, settings, cron, zone, enabled, importPublishes }: FeedRow,
+  publisher: string | null,
+): Feed => ({
+  ...{ id, publisher, slug, kind, settings, cron, zone, enabled, importPublishes },
 });

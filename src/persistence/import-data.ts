@@ -20,6 +20,8 @@ export interface Feed {
   readonly cron: string | null;
   readonly zone: string;
   readonly enabled: boolean;
+  /** It was last saved before 0.2.0, when IMPORT alone published through feeds. */
+  readonly importPublishes: boolean;
 }
 
 /** Rows of a run so far. read = created + changed + unchanged + quarantined + repeated once it is done. */
@@ -97,7 +99,7 @@ export interface ImportChange {
 
 export interface FeedData {
   /** Makes or replaces the feed of that owner and slug; returns its id. @throws UnknownPublisher */
-  save(feed: Omit<Feed, "id">): Promise<string>;
+  save(feed: Omit<Feed, "id" | "importPublishes">): Promise<string>;
   find(publisher: string | null, slug: string): Promise<Feed | null>;
   byId(id: string): Promise<Feed | null>;
   /** Of one owner, by slug; `publisher` undefined: all. */

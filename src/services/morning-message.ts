@@ -13,11 +13,12 @@ export interface OperatorAddress {
 /** Receivers by the Standard Webhooks specification take 20 kB; the rest is in the report. */
 const mostImports = 40;
 const mostPlans = 20;
+const mostTokens = 20;
 
 /** The id is that of the day, so that a report that is sent again is known as the same. */
 export function morningMessage(
   { url, secret }: OperatorAddress,
-  { from, to, imports, moreImports, plans = [] }: MorningReport,
+  { from, to, imports, moreImports, plans = [], importOnlyTokens = [] }: MorningReport,
 ): WebhookMessage {
   const waiting = imports.filter(({ state, toMend }) => state !== "DONE" || toMend > 0);
   const rest = imports.filter((each) => !waiting.includes(each));
@@ -37,6 +38,9 @@ export function morningMessage(
         .slice(0, mostPlans)
         .map(({ publisher, slug, revision, lessSafe }) => ({ publisher, plan: slug, revision, lessSafe })),
       morePlans: plans.length > mostPlans,
+      importOnlyTokens: importOnlyTokens
+        .slice(0, mostTokens)
+        .map(({ token, publisher, until }) => ({ token, publisher, until })),
       moreImports: moreImports || imports.length > mostImports,
       report: "/v1/imports/report",
     },

@@ -1,8 +1,9 @@
-import type { ChangedPlan, MorningImport, MorningReport } from "../domain/model/morning-report.js";
+import type { ChangedPlan, ImportOnlyToken, MorningImport, MorningReport } from "../domain/model/morning-report.js";
 import { failed, ok, type Result } from "../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
-import type { Data, Deps, RevisionReview, RevisionSummary } from "./deps.js";
+import type { Data, Deps, Feed, RevisionReview, RevisionSummary } from "./deps.js";
 import type { FoundImport } from "./find-imports.js";
+import { importPublishesUntil, publishes } from "./publish-right.js";
 import { longestReport, summaryOf, supersededBy } from "./report-import.js";
 
 export { morningReportMarkdown } from "../exports/morning-report.js";
@@ -79,5 +80,31 @@ export async function gatherMorning(
     const superseded = changes.map((change) => supersededBy(each.feed, change)).filter((who) => who !== null);
     imports.push({ ...summaryOf(each), superseded: [...new Set(superseded)].toSorted(), toMend: toMend[at] ?? 0 });
   }
-  return { report: { from, to, imports, moreImports: runs.length > mostImports, plans: shown }, found, plans };
+  const importOnlyTokens = await tokensOfOld(data, publisher ?? null, [...feeds.values()], to);
+  const report = { from, to, imports, moreImports: runs.length > mostImports, plans: shown, importOnlyTokens };
+  return { report, found, plans };
+}
+
+/** The most tokens that one report names. */
+const mostTokens = 100;
+
+/** Each morning they are named, so that nobody finds out on the day. A publisher is told of its own. */
+async function tokensOfOld(
+  data: Data,
+  publisher: string | null,
+  feeds: readonly Feed[],
+  now: Date,
+): Promise<readonly ImportOnlyToken[]> {
+  if (now >= importPublishesUntil) return [];
+  const ofOld = feeds.filter((feed) => feed.importPublishes && publishes(feed));
+  if (ofOld.length === 0) return [];
+  const tokens = await data.accessTokens.importOnly(publisher, now);
+  return tokens
+    .map(({ id, name, publisher: whose }): ImportOnlyToken => {
+      const through = ofOld.filter((feed) => whose === null || whose === feed.publisher);
+      const names = through.map((feed) => `${feed.publisher ?? ""}/${feed.slug}`);
+      return { token: id, name, publisher: whose, feeds: names, until: importPublishesUntil };
+    })
+    .filter((each) => each.feeds.length > 0)
+    .slice(0, mostTokens);
 }

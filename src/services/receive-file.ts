@@ -2,6 +2,7 @@ import { failed, type Result } from "../domain/problem.js";
 import type { Caller } from "./actor.js";
 import { requireScope } from "./actor.js";
 import type { Deps } from "./deps.js";
+import { requirePublishing } from "./publish-right.js";
 import type { FeedName } from "./save-feed.js";
 import { queued, type QueuedImport } from "./start-import.js";
 import { write } from "./write.js";
@@ -46,6 +47,8 @@ export async function receiveFile(deps: Deps, caller: Caller, file: ReceivedFile
   requireScope(caller.actor, "IMPORT", publisher);
   const feed = await deps.data.feeds.find(publisher, slug);
   if (feed === null) return failed([{ code: "UNKNOWN_FEED", path: ["feed"], feed: slug }]);
+  // Also for a trial run: the schedule of a feed imports the last file that was handed in.
+  await requirePublishing(deps.data, caller.actor, feed, deps.clock());
   const stored = await deps.data.importFiles.put(feed.id, name, upTo(largestUpload, bytes), deps.clock());
   if (stored.size === 0) {
     return failed([{ code: "BAD_SHAPE", path: ["body"], expected: "a file", got: "nothing" }]);

@@ -16,6 +16,12 @@ export async function reportImports(
   for (const { publisher, slug, revision, differences } of (report.plans ?? []).filter(({ lessSafe }) => lessSafe)) {
     log.warn({ publisher, slug, revision, differences: differences.length }, "a published plan became less safe");
   }
+  for (const { token, publisher, feeds, until } of report.importOnlyTokens ?? []) {
+    log.warn(
+      { token, publisher, feeds: feeds.length, until },
+      "an access token publishes with IMPORT alone, until then",
+    );
+  }
   for (const { publisher, feed, run, kind, state, counts, problems, toMend } of report.imports) {
     const say = state === "DONE" && toMend === 0 ? log.info.bind(log) : log.warn.bind(log);
     const facts = { publisher, feed, run, kind, state, ...counts, toMend };

@@ -5,6 +5,7 @@ import type { Data, Deps } from "./deps.js";
 import { isTable } from "./feed-settings.js";
 import { findImport, type FoundImport } from "./find-imports.js";
 import { mendedName } from "./mended-row.js";
+import { requirePublishing } from "./publish-right.js";
 import { queued } from "./start-import.js";
 import { authorOf, write } from "./write.js";
 
@@ -48,6 +49,7 @@ export async function settleRow(deps: Deps, caller: Caller, input: SettleInput):
       ...{ idempotencyKey, input: { run: run.id, line, part, text } },
     },
     async ({ data, clock }) => {
+      await requirePublishing(data, caller.actor, feed, clock());
       const row = await data.importRuns.quarantinedRow(run.id, line, part);
       if (row === null) return failed([{ code: "UNKNOWN_ROW", path: ["input", "line"], line, part }]);
       if (row.settledAt !== null) return failed([{ code: "ROW_SETTLED", path: ["input", "line"], line }]);

@@ -4,6 +4,7 @@ import type { Actor, Caller } from "./actor.js";
 import type { Data, Deps, Feed, RunKind } from "./deps.js";
 import { feedSettingsSchema } from "./feed-settings.js";
 import { findImport } from "./find-imports.js";
+import { requirePublishing } from "./publish-right.js";
 import type { FeedName } from "./save-feed.js";
 import { write, type Written } from "./write.js";
 
@@ -28,6 +29,7 @@ export async function startImport(deps: Deps, caller: Caller, input: StartInput)
     async ({ data, clock }) => {
       const feed = await data.feeds.find(publisher, slug);
       if (feed === null) return failed([{ code: "UNKNOWN_FEED", path: ["input", "slug"], feed: slug }]);
+      await requirePublishing(data, caller.actor, feed, clock());
       const chosen = await chooseFile(data, feed, file);
       if (!chosen.ok) return chosen;
       const kind = asked.dryRun ? "DRY_RUN" : "LOAD";
@@ -89,6 +91,7 @@ export async function undoImport(deps: Deps, caller: Caller, input: RunInput): P
       ...{ idempotencyKey: input.idempotencyKey, input: { undo: input.run } },
     },
     async ({ data, clock }) => {
+      await requirePublishing(data, caller.actor, feed, clock(), run.id);
       if (run.kind !== "LOAD" || run.state !== "DONE") {
         const got = `${run.kind} that is ${run.state}`;
         return failed([{ code: "BAD_SHAPE", path: ["input", "run"], expected: "a LOAD that is DONE", got }]);

@@ -91,6 +91,38 @@ describeOnBothDatabases("access tokens", (open) => {
     expect(app.logged.join("\n")).not.toContain(secret.slice(19, 49));
   });
 
+  it("outlive the token that made them in no way, nor do those that they make", async () => {
+    const hour = 3_600_000;
+    const ends = new Date(now.getTime() + hour);
+    const publishers = ["north-field", null];
+    for (const publisher of publishers) {
+      const short = await app.tokenFor(publisher, ["ADMIN"], ends);
+      const ask = (token: string, expiresAt?: string | null) =>
+        change("createToken", createToken, { publisher, name: "child", scopes: ["ADMIN"], expiresAt }, token);
+      const left = await ask(short);
+      expect(left).toMatchObject({ token: { expiresAt: ends.toISOString() }, problems: [] });
+      expect(await ask(short, null)).toMatchObject({ token: { expiresAt: ends.toISOString() } });
+      expect(await ask(short, new Date(ends.getTime() - 1).toISOString())).toMatchObject({ problems: [] });
+      expect(await ask(short, ends.toISOString())).toMatchObject({ token: { expiresAt: ends.toISOString() } });
+      const late = [{ code: "BAD_SHAPE", path: ["input", "expiresAt"] }];
+      expect(await ask(short, new Date(ends.getTime() + 1).toISOString())).toMatchObject({
+        token: null,
+        problems: late,
+      });
+      expect(await ask(String(left["secret"]), "2099-01-01T00:00:00Z")).toMatchObject({ token: null, problems: late });
+      expect(await ask(String(left["secret"]))).toMatchObject({ token: { expiresAt: ends.toISOString() } });
+      const before = now;
+      now = ends;
+      expect((await app.ask(viewer, {}, String(left["secret"]))).status).toBe(401);
+      now = before;
+    }
+    // Of one that does not expire, anything goes, as before.
+    const input = { publisher: "north-field", name: "long", scopes: ["WRITE"], expiresAt: "2099-01-01T00:00:00.000Z" };
+    expect(await change("createToken", createToken, input, admin)).toMatchObject({
+      token: { expiresAt: input.expiresAt },
+    });
+  });
+
   it.each([
     ["Basic YTpi", /Authorization header must be/],
     ["Bearer", /Authorization header must be/],

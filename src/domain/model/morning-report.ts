@@ -27,6 +27,19 @@ export interface ChangedPlan {
   }[];
 }
 
+/** A token from before 0.2.0 that publishes through feeds of that time without the scope PUBLISH. */
+export interface ImportOnlyToken {
+  /** Its id. */
+  readonly token: string;
+  readonly name: string;
+  /** null: the operator's. */
+  readonly publisher: string | null;
+  /** `PUBLISHER/FEED`. */
+  readonly feeds: readonly string[];
+  /** From then on it needs PUBLISH too. */
+  readonly until: Date;
+}
+
 /** What became of the imports of a night, the newest first. */
 export interface MorningReport {
   readonly from: Date;
@@ -35,4 +48,6 @@ export interface MorningReport {
   readonly moreImports: boolean;
   /** Less safe ones first. Left out: none was looked for. */
   readonly plans?: readonly ChangedPlan[];
+  /** Left out: none was looked for. */
+  readonly importOnlyTokens?: readonly ImportOnlyToken[];
 }

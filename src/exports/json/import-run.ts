@@ -109,6 +109,16 @@ export const morningReportSchema = named(
       }),
       "Published plans of which a review found something new in that time, the less safe first; the first 100.",
     ),
+    importOnlyTokens: list(
+      z.object({
+        token: text("Id of the token."),
+        name: text("What it is called."),
+        publisher: text("Slug of whose it is. Null: the operator's.").nullable(),
+        feeds: list(text("PUBLISHER/FEED."), "Feeds through which it publishes."),
+        until: instant("From then on it needs PUBLISH too."),
+      }),
+      "Access tokens from before 0.2.0 that publish with the scope IMPORT alone, through feeds of that time; the first 100.",
+    ),
   }),
 );
 
@@ -121,6 +131,10 @@ export const morningReportJson = (report: MorningReport): Json<typeof morningRep
     toMend: each.toMend,
   })),
   moreImports: report.moreImports,
+  importOnlyTokens: (report.importOnlyTokens ?? []).map(({ until, ...token }) => ({
+    ...token,
+    until: until.toISOString(),
+  })),
   plans: (report.plans ?? []).map(({ changedAt, differences, ...plan }) => ({
     ...plan,
     changedAt: changedAt.toISOString(),

@@ -565,7 +565,7 @@ export type CreatePublisherInput = {
 
 /** A new access token. */
 export type CreateTokenInput = {
-  /** When it stops being taken. Left out: never. */
+  /** When it stops being taken: no later than the token that makes it, which is also what counts where this is left out. Of one that does not expire: never. */
   readonly expiresAt?: InputMaybe<Scalars['DateTime']['input']>;
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
@@ -1339,6 +1339,21 @@ export type ImportDifference = {
   readonly what: Scalars['String']['output'];
 };
 
+/** An access token from before 0.2.0, when the scope IMPORT alone published through feeds. */
+export type ImportOnlyToken = {
+  readonly __typename?: 'ImportOnlyToken';
+  /** Feeds through which it publishes, as `PUBLISHER/FEED`. */
+  readonly feeds: ReadonlyArray<Scalars['String']['output']>;
+  /** What it is called. */
+  readonly name: Scalars['String']['output'];
+  /** Slug of whose it is. Null: the operator's. */
+  readonly publisher: Maybe<Scalars['String']['output']>;
+  /** Id of the token. */
+  readonly token: Scalars['ID']['output'];
+  /** From then on it needs PUBLISH too. */
+  readonly until: Scalars['DateTime']['output'];
+};
+
 /** What became of an import. */
 export type ImportReport = {
   readonly __typename?: 'ImportReport';
@@ -1654,6 +1669,8 @@ export type MorningReport = {
   readonly __typename?: 'MorningReport';
   /** Imports that ended from then on … */
   readonly from: Scalars['DateTime']['output'];
+  /** Access tokens from before 0.2.0 that publish with the scope IMPORT alone, through feeds of that time; the first 100. */
+  readonly importOnlyTokens: ReadonlyArray<ImportOnlyToken>;
   /** The first 200. */
   readonly imports: ReadonlyArray<MorningImport>;
   /** The whole report as Markdown (CommonMark), with what needs somebody first. */
@@ -4154,6 +4171,7 @@ export type ResolversTypes = {
   ImportChange: ResolverTypeWrapper<ImportChange>;
   ImportCounts: ResolverTypeWrapper<ImportCounts>;
   ImportDifference: ResolverTypeWrapper<ImportDifference>;
+  ImportOnlyToken: ResolverTypeWrapper<ImportOnlyToken>;
   ImportReport: ResolverTypeWrapper<Omit<ImportReport, 'run' | 'warnings'> & { run: ResolversTypes['ImportRun'], warnings: ReadonlyArray<ResolversTypes['RowWarning']> }>;
   ImportRun: ResolverTypeWrapper<ImportRunParent>;
   ImportRunConnection: ResolverTypeWrapper<Omit<ImportRunConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ImportRunEdge']> }>;
@@ -4377,6 +4395,7 @@ export type ResolversParentTypes = {
   ImportChange: ImportChange;
   ImportCounts: ImportCounts;
   ImportDifference: ImportDifference;
+  ImportOnlyToken: ImportOnlyToken;
   ImportReport: Omit<ImportReport, 'run' | 'warnings'> & { run: ResolversParentTypes['ImportRun'], warnings: ReadonlyArray<ResolversParentTypes['RowWarning']> };
   ImportRun: ImportRunParent;
   ImportRunConnection: Omit<ImportRunConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ImportRunEdge']> };
@@ -4961,6 +4980,14 @@ export type ImportDifferenceResolvers<ContextType = Context, ParentType extends 
   what: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type ImportOnlyTokenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportOnlyToken'] = ResolversParentTypes['ImportOnlyToken']> = {
+  feeds: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  publisher: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  token: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  until: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+};
+
 export type ImportReportResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ImportReport'] = ResolversParentTypes['ImportReport']> = {
   changes: Resolver<ReadonlyArray<ResolversTypes['ImportChange']>, ParentType, ContextType>;
   markdown: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -5070,6 +5097,7 @@ export type MorningImportResolvers<ContextType = Context, ParentType extends Res
 
 export type MorningReportResolvers<ContextType = Context, ParentType extends ResolversParentTypes['MorningReport'] = ResolversParentTypes['MorningReport']> = {
   from: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  importOnlyTokens: Resolver<ReadonlyArray<ResolversTypes['ImportOnlyToken']>, ParentType, ContextType>;
   imports: Resolver<ReadonlyArray<ResolversTypes['MorningImport']>, ParentType, ContextType>;
   markdown: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   moreImports: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
@@ -5746,6 +5774,7 @@ export type Resolvers<ContextType = Context> = {
   ImportChange: ImportChangeResolvers<ContextType>;
   ImportCounts: ImportCountsResolvers<ContextType>;
   ImportDifference: ImportDifferenceResolvers<ContextType>;
+  ImportOnlyToken: ImportOnlyTokenResolvers<ContextType>;
   ImportReport: ImportReportResolvers<ContextType>;
   ImportRun: ImportRunResolvers<ContextType>;
   ImportRunConnection: ImportRunConnectionResolvers<ContextType>;

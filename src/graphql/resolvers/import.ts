@@ -44,9 +44,9 @@ export const importQueries: Pick<QueryResolvers, ImportQuery> = {
   },
   morningReport: async (_, { hours }, { deps, actor }) => {
     const { report, found, plans } = valueOf(await morningReport(deps, actor, hours));
-    const { from, to, imports, moreImports } = report;
+    const { from, to, imports, moreImports, importOnlyTokens = [] } = report;
     return {
-      ...{ from, to, moreImports, markdown: morningReportMarkdown(report) },
+      ...{ from, to, moreImports, importOnlyTokens, markdown: morningReportMarkdown(report) },
       imports: found.map((run, at) => ({
         run,
         superseded: imports[at]?.superseded ?? [],

@@ -29,7 +29,7 @@ export type CreatePublisherInput = {
 
 /** A new access token. */
 export type CreateTokenInput = {
-  /** When it stops being taken. Left out: never. */
+  /** When it stops being taken: no later than the token that makes it, which is also what counts where this is left out. Of one that does not expire: never. */
   readonly expiresAt?: string | null | undefined;
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
