@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { describeOnBothDatabases } from "./databases.js";
 
 describeOnBothDatabases("a test database", (open) => {
@@ -23,20 +23,27 @@ describeOnBothDatabases("a test database", (open) => {
   });
 });
 
-it.each([
-  ["has nothing left to do", "process.exitCode = 3;", 3],
-  ["exits with 0", "process.exit(0);", 0],
-  ["exits with 3", "process.exit(3);", 3],
-])("a process that used the server and %s ends with the code it was given", async (_, end, expected) => {
-  const script = `
-    import { startPostgres } from "./tests/kit/start-postgres.ts";
-    const server = await startPostgres();
-    await server.stop();
-    ${end}`;
-  const code = await new Promise((ended) => {
-    execFile(process.execPath, ["--import", "tsx", "--input-type=module", "-e", script], (error) =>
-      ended(error?.code ?? 0),
-    );
+const uses = {
+  "used the server": `
+    const { startPostgres } = await import("./tests/kit/start-postgres.ts");
+    await (await startPostgres()).stop();`,
+  // A run of suites that ask for the embedded database alone: the browser's are such.
+  "made the embedded template": `
+    const { makeTemplate } = await import("./tests/kit/templates.ts");
+    await (await makeTemplate("/embedded")).stop();`,
+};
+
+describe.each(Object.entries(uses))("a process that %s", (_, use) => {
+  it.each([
+    ["has nothing left to do", "process.exitCode = 3;", 3],
+    ["exits with 0", "process.exit(0);", 0],
+    ["exits with 3", "process.exit(3);", 3],
+  ])("and %s ends with the code it was given", async (_end, end, expected) => {
+    const code = await new Promise((ended) => {
+      execFile(process.execPath, ["--import", "tsx", "--input-type=module", "-e", `${use}\n${end}`], (error) =>
+        ended(error?.code ?? 0),
+      );
+    });
+    expect(code).toBe(expected);
   });
-  expect(code).toBe(expected);
 });

@@ -24,13 +24,15 @@ export interface PostgresServer {
 
 const password = "for-tests-only";
 
+// Where the package is loaded and no server is started, too: its hooks come with the import.
+keepExitCode();
+
 /**
  * A real Postgres server from a package, on a free port of this machine, in a folder of its own. It is stopped when this process
  * ends, however it ends.
  */
 export async function startPostgres(flags: readonly string[] = []): Promise<PostgresServer> {
   await linkLibraries();
-  keepExitCode();
   const parent = await mkdtemp(join(tmpdir(), "prepwright-postgres-"));
   // Run by root, the server runs as another user, who must reach its folder.
   await chmod(parent, 0o755);
