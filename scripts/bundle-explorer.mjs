@@ -58,7 +58,7 @@ export async function bundleExplorer(folder) {
       "{{styles}}",
       ["page", "frame"].map((name) => `<link rel="stylesheet" href="${urlOf(name, ".css")}" />`).join("\n    "),
     )
-    .replace("{{workers}}", JSON.stringify(workerUrls))
+    .replace("{{workers}}", JSON.stringify(workerUrls).replaceAll('"', "&quot;"))
     .replace("{{scripts}}", `<script src="${urlOf("page", ".js")}"></script>`);
   await writeFile(join(folder, "index.html"), page);
   await writeNotices(folder, Object.keys(metafile.inputs));

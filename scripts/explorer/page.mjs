@@ -11,13 +11,14 @@ globalThis.MonacoEnvironment = {
   getWorker: (_id, label) => new Worker(assets[label] ?? assets.editor, { name: label }),
 };
 
-const firstQuery = `# Prepwright answers plans for any number of servings. Press the run button, or Ctrl-Enter.
-{
+const firstQuery = `# Answers plans for any number of servings. Press the run button, or Ctrl-Enter.
+# What changes the answer stands below, under Variables.
+query PlanForAHousehold($servings: Int!, $household: HouseholdInput) {
   plans(first: 1) {
     edges {
       node {
         title
-        scaled(servings: 7) {
+        scaled(servings: $servings, household: $household) {
           components { component { title } batches made { text } leftOver { text } }
           shoppingList { aisles { name lines { food { name } need { text } buy { count pack { name } } } } }
           warnings { message }
@@ -28,10 +29,16 @@ const firstQuery = `# Prepwright answers plans for any number of servings. Press
 }
 `;
 
+const firstVariables = JSON.stringify({ servings: 7, household: { measures: "METRIC", diets: [] } }, null, 2);
+
 createRoot(place).render(
   createElement(
     GraphiQL,
-    { fetcher: createGraphiQLFetcher({ url: place.dataset.endpoint }), defaultQuery: firstQuery },
+    {
+      fetcher: createGraphiQLFetcher({ url: place.dataset.endpoint }),
+      defaultQuery: firstQuery,
+      initialVariables: firstVariables,
+    },
     createElement(GraphiQL.Logo, null, "Prepwright"),
   ),
 );
