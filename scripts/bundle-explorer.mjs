@@ -2,6 +2,8 @@ import { build } from "esbuild";
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import { basename, dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { gzip } from "node:zlib";
 import { licenceText, packageFolderOf } from "./release/shipped-packages.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
@@ -17,7 +19,7 @@ const workers = {
 
 /**
  * Bundles the page that browsers get at /graphql into one flat folder: index.html and files named by their content.
- * The page loads nothing from any other place.
+ * The page loads nothing from any other place. Files with a hash in their names are kept compressed, as browsers take them.
  *
  * @param {string} folder emptied first
  */
@@ -61,7 +63,13 @@ export async function bundleExplorer(folder) {
     .replace("{{workers}}", JSON.stringify(workerUrls).replaceAll('"', "&quot;"))
     .replace("{{scripts}}", `<script src="${urlOf("page", ".js")}"></script>`);
   await writeFile(join(folder, "index.html"), page);
+  await Promise.all(outputs.filter((name) => !name.endsWith(".woff2")).map((name) => compress(join(folder, name))));
   await writeNotices(folder, Object.keys(metafile.inputs));
+}
+
+async function compress(file) {
+  await writeFile(`${file}.gz`, await promisify(gzip)(await readFile(file), { level: 9 }));
+  await rm(file);
 }
 
 /** Which packages are part of the page, and, as their licences ask, the licences themselves. */

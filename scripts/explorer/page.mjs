@@ -29,7 +29,8 @@ query PlanForAHousehold($servings: Int!, $household: HouseholdInput) {
 }
 `;
 
-const firstVariables = JSON.stringify({ servings: 7, household: { measures: "METRIC", diets: [] } }, null, 2);
+const household = { measures: "METRIC", diets: [], swaps: [], onHand: [] };
+const firstVariables = JSON.stringify({ servings: 7, household }, null, 2);
 
 createRoot(place).render(
   createElement(

@@ -1,11 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { extname, join } from "node:path";
-import type { FastifyReply } from "fastify";
+import { gunzipSync } from "node:zlib";
+import type { FastifyReply, FastifyRequest } from "fastify";
+import Negotiator from "negotiator";
 
 /** The page a browser gets at the endpoint, and the files it loads. */
 export interface Explorer {
   sendPage(reply: FastifyReply): FastifyReply;
-  sendAsset(name: string, reply: FastifyReply): FastifyReply | void;
+  sendAsset(name: string, request: FastifyRequest, reply: FastifyReply): FastifyReply | void;
 }
 
 const types: Readonly<Record<string, string>> = {
@@ -34,8 +36,14 @@ const policy = [
 export function openExplorer(folder: string): Explorer | null {
   const page = join(folder, "index.html");
   if (!existsSync(page)) return null;
-  // Only names that stood in the folder at the start are served, so no name can lead out of it.
-  const names = new Set(readdirSync(folder).filter((name) => types[extname(name)] !== undefined));
+  // Only names that stood in the folder at the start are served, so no name can lead out of it. Most are kept compressed.
+  const files = new Map(
+    readdirSync(folder).flatMap((file) => {
+      const name = file.replace(/\.gz$/, "");
+      const type = types[extname(name)];
+      return type === undefined ? [] : [[name, { path: join(folder, file), type, packed: name !== file }] as const];
+    }),
+  );
   return {
     sendPage: (reply) =>
       reply
@@ -49,12 +57,18 @@ export function openExplorer(folder: string): Explorer | null {
         .header("vary", "accept")
         .type("text/html; charset=utf-8")
         .send(readFileSync(page)),
-    sendAsset: (name, reply) =>
-      names.has(name)
-        ? reply
-            .header("cache-control", "public, max-age=31536000, immutable")
-            .type(types[extname(name)] ?? "application/octet-stream")
-            .send(readFileSync(join(folder, name)))
-        : reply.callNotFound(),
+    sendAsset: (name, request, reply) => {
+      const file = files.get(name);
+      if (file === undefined) return reply.callNotFound();
+      const bytes = readFileSync(file.path);
+      reply.header("cache-control", "public, max-age=31536000, immutable").type(file.type);
+      if (!file.packed) return reply.send(bytes);
+      reply.header("vary", "accept-encoding");
+      return takesGzip(request) ? reply.header("content-encoding", "gzip").send(bytes) : reply.send(gunzipSync(bytes));
+    },
   };
 }
+
+/** Only what names it: a client that says nothing may be one that cannot unpack. */
+const takesGzip = ({ headers }: FastifyRequest): boolean =>
+  headers["accept-encoding"] !== undefined && new Negotiator({ headers }).encodings(["gzip"]).length > 0;

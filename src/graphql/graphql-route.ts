@@ -87,7 +87,7 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
         `${graphqlPath}/explorer/:name`,
         { config: { reader: "PAGE" } },
         (request: FastifyRequest<{ Params: { name: string } }>, reply) =>
-          explorer.sendAsset(request.params.name, reply),
+          explorer.sendAsset(request.params.name, request, reply),
       );
     }
     done();

@@ -5,6 +5,7 @@ const policy = (scripts: boolean): string =>
   [
     "default-src 'none'",
     "style-src 'self'",
+    "img-src 'self'",
     ...(scripts ? ["script-src 'self'"] : []),
     "form-action 'self'",
     "base-uri 'none'",

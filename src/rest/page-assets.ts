@@ -20,6 +20,15 @@ const types: Readonly<Record<string, string>> = {
 
 export const assetsPath = "/p-assets";
 
+/** Three packets on a shelf. Browsers ask for one at the second address where a page, or an answer that is none, names none. */
+export const iconPaths = ["/favicon.svg", "/favicon.ico"] as const;
+
+export const icon = tagged(
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"><rect width="16" height="16" rx="3" fill="#2c5b35"/><path fill="#f8faf2" d="M3 4h2v7H3zM7 5h2v6H7zM11 3h2v8h-2zM2 12h12v1H2z"/></svg>\n',
+  200,
+  { "cache-control": "public, max-age=86400", "content-type": "image/svg+xml" },
+);
+
 /** Opens a folder that `scripts/bundle-browser.mjs` wrote. Without it the pages are plain, and all there. */
 export function openPageAssets(folder: string): PageAssets {
   // Only names that stood in the folder at the start are served, so no name can lead out of it.

@@ -18,7 +18,7 @@ describe("the page for browsers", () => {
     if (explorer === null) throw new Error("no page was built");
     app.get("/graphql", (_request, reply) => explorer.sendPage(reply));
     app.get("/graphql/explorer/:name", (asked, reply) =>
-      explorer.sendAsset((asked.params as { name: string }).name, reply),
+      explorer.sendAsset((asked.params as { name: string }).name, asked, reply),
     );
     await app.ready();
   });
@@ -59,9 +59,25 @@ describe("the page for browsers", () => {
     },
   );
 
+  it("sends its files compressed to those who take that, and as they are to others", async () => {
+    const { text } = await request(app.server).get("/graphql");
+    const [script = ""] = text.match(/\/graphql\/explorer\/page-[\w-]+\.js/) ?? [];
+    const lengthFor = async (encodings: string): Promise<[string | undefined, number]> => {
+      const { headers } = await request(app.server).get(script).set("accept-encoding", encodings);
+      expect(headers["vary"]).toBe("accept-encoding");
+      return [headers["content-encoding"], Number(headers["content-length"])];
+    };
+    const [packed, plain] = [await lengthFor("gzip, deflate, br"), await lengthFor("identity")];
+    expect([packed[0], plain[0]]).toEqual(["gzip", undefined]);
+    expect(packed[1]).toBeLessThan(plain[1] / 2);
+    expect(await lengthFor("gzip;q=0, br")).toEqual(plain);
+  });
+
   it("has a style sheet that fetches nothing from elsewhere", async () => {
     const page = await readFile(join(folder, "index.html"), "utf8");
     const [, name] = /href="\/graphql\/explorer\/(page-[^"]+\.css)"/.exec(page) ?? [];
-    expect(await readFile(join(folder, name ?? ""), "utf8")).not.toMatch(/url\(["']?https?:/);
+    const { text } = await request(app.server).get(`/graphql/explorer/${name}`);
+    expect(text).toContain("graphiql");
+    expect(text).not.toMatch(/url\(["']?https?:/);
   });
 });

@@ -55,7 +55,7 @@ describeOnBothDatabases("pages", (open) => {
           ? [attributeOf(element, "href") ?? attributeOf(element, "src") ?? ""]
           : [],
       );
-      expect(loaded.filter((each) => !each.startsWith("/p-assets/"))).toEqual([]);
+      expect(loaded.filter((each) => !each.startsWith("/p-assets/"))).toEqual(["/favicon.svg"]);
     },
   );
 

@@ -25,6 +25,7 @@ export function pageFrame({ title, links, canonical, trail, kind, main, ticks = 
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${title}</title>
+<link rel="icon" href="/favicon.svg" type="image/svg+xml">
 ${canonical === null ? markup`<meta name="robots" content="noindex">` : markup`<link rel="canonical" href="${canonical}">`}
 ${links.style !== null && markup`<link rel="stylesheet" href="${links.style}">`}
 ${ticks && links.ticks !== null && markup`<script src="${links.ticks}" defer></script>`}

@@ -10,7 +10,7 @@ import { showListPage, type OtherPlan } from "../../services/show-list-page.js";
 import { showPlanCard } from "../../services/show-plan-card.js";
 import { showPlanPage } from "../../services/show-plan-page.js";
 import { noticePage, publisherPage, startPage, type PageLinks, type Shelf } from "../../services/write-page.js";
-import { assetsPath, type PageAssets } from "../page-assets.js";
+import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsOfAnswer } from "../points.js";
 import { TookTooLong } from "../answer-in-time.js";
@@ -66,6 +66,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   );
 
   app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
+  for (const path of iconPaths) app.get(path, (request, reply) => sendReady(icon, request, reply));
 }
 
 const originOf = ({ protocol, host }: FastifyRequest): string => `${protocol}://${host}`;
