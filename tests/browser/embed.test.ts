@@ -68,7 +68,14 @@ describeOnEmbedded("a plan inside another page", (open) => {
     await page.getByText("Worked out for 6.").waitFor();
     expect(said).toEqual([]);
     const shown = await page.locator("prepwright-plan article").innerText();
-    for (const words of ["Roots and barley", "pearl barley", "Contains", "Look at the label", "Take care", "not a promise"]) {
+    for (const words of [
+      "Roots and barley",
+      "pearl barley",
+      "Contains",
+      "Look at the label",
+      "Take care",
+      "not a promise",
+    ]) {
       expect(shown).toContain(words);
     }
     // The plan took the place of the link that stood for it.
