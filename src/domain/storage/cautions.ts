@@ -83,12 +83,17 @@ function isDue({ code, when }: CautionRule, thing: CautionedThing, known: readon
   // A component of which nobody says what kind of food it is may well need the cold.
   const unclassed = own.length === 0 && thing.subject.kind === "COMPONENT";
   if (when.perishable && (unclassed || own.some(({ perishable }) => perishable))) return true;
+  if (when.perishable && thing.subject.kind === "MEAL" && hasPerishable(thing, known)) return true;
   if (when.keepsAs.some((keepsAs) => classes.includes(keepsAs))) return true;
   const byFood = when.foods.length > 0 || when.foodWords.length > 0;
   const byStep = when.stepWords.length > 0;
   if (!byFood && !byStep) return false;
   return (!byFood || hasFood(when, thing)) && (!byStep || hasStep(when, thing));
 }
+
+/** Food that goes straight into a meal waits for it raw: the fish in the fridge, not what was made of it. */
+const hasPerishable = ({ foods }: CautionedThing, known: readonly KeepingClass[]): boolean =>
+  foods.some(({ keepsAs }) => keepsAs !== null && classesAround(keepsAs, known).some(({ perishable }) => perishable));
 
 function hasFood({ foods, foodWords }: CautionRule["when"], thing: CautionedThing): boolean {
   return thing.foods.some(
@@ -105,21 +110,33 @@ const plain = (text: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, " ")
     .trim()} `;
 
-/** Whole words in a row, whatever stands between them: `slow-cooker` is `slow cooker`; `price` is not `rice`. */
+/**
+ * Whole words in a row, whatever stands between them: `slow-cooker` is `slow cooker`; `price` is not `rice`. Where languages join
+ * words, a star stands for the rest of one: `hähnchen*` is in `Hähnchenbrustfilet`, `*reis` in `Basmatireis`.
+ */
 const hasWords = (within: string, words: readonly string[]): boolean =>
   plainWords(words).some((word) => within.includes(word));
 
+/** A word of a rule, open where a star stands. */
+function starred(word: string): string {
+  const whole = plain(word);
+  return whole.slice(word.startsWith("*") ? 1 : 0, word.endsWith("*") ? -1 : undefined);
+}
+
 /** Foods, steps and words of rules are held against each other for every plan, and nobody changes them: each is made plain once. */
-function oncePlain<Thing extends object>(textsOf: (thing: Thing) => readonly string[]) {
+function oncePlain<Thing extends object>(
+  textsOf: (thing: Thing) => readonly string[],
+  makePlain: (text: string) => string = plain,
+) {
   const known = new WeakMap<Thing, readonly string[]>();
   return (thing: Thing): readonly string[] => {
-    const found = known.get(thing) ?? textsOf(thing).map(plain);
+    const found = known.get(thing) ?? textsOf(thing).map(makePlain);
     known.set(thing, found);
     return found;
   };
 }
 
-const plainWords = oncePlain<readonly string[]>((words) => words);
+const plainWords = oncePlain<readonly string[]>((words) => words, starred);
 
 const plainNames = oncePlain<CautionedThing["foods"][number]>(({ slug, names }) => [
   slug,

@@ -51,7 +51,7 @@ export interface CautionTrigger {
   readonly keepsAs: readonly string[];
   /** Food slugs. */
   readonly foods: readonly string[];
-  /** Whole words, or several in a row, in any name of a food. */
+  /** Whole words, or several in a row, in any name of a food; a star stands for the rest of one (`hähnchen*`). */
   readonly foodWords: readonly string[];
   /** The same in the text of a step; when `foodWords` or `foods` is given too, both must match one component or meal. */
   readonly stepWords: readonly string[];

@@ -93,6 +93,10 @@ describe("cautions", () => {
   it("match whole words only", () => {
     expect(codesOf(thing({ foods: [named("licorice, at any price")] }))).not.toContain("rice");
     expect(codesOf(thing({ foods: [named("Brown rice")] }))).toContain("rice");
+    for (const joined of ["Basmatireis", "zilvervliesrijst"])
+      expect(codesOf(thing({ foods: [named(joined)] })), joined).toContain("rice");
+    for (const other of ["Reisfeldkraut", "Weißwein", "Eisbergsalat", "Linsen", "Grapefruit"])
+      expect(codesOf(thing({ foods: [named(other)] })), other).toEqual(always);
   });
 
   it("are those a writer named, and a code nobody knows is reported", () => {
@@ -120,6 +124,27 @@ describe("cautions", () => {
     expect(codesOf(...cautionedThings([], [{ meal: bowl, lines: bowl.lines }], foods))).toContain("kidney-beans");
   });
 
+  it("of raw food that goes straight into a meal are those of the meal: how cold, and how hot", () => {
+    const of = (keepsAs: string, name: string): readonly string[] => {
+      const raw = named(name, { slug: "raw", keepsAs });
+      const supper = meal("supper", [line("100 g", "raw")]);
+      return cautionsFor(cautionedThings([], [{ meal: supper, lines: supper.lines }], [raw]), safety)
+        .cautions.filter(({ about }) => about.some(({ slug }) => slug === "supper"))
+        .map(({ code }) => code);
+    };
+    for (const [keepsAs, code] of [
+      ["raw-fish", "cook-fish"],
+      ["raw-shellfish", "cook-fish"],
+      ["raw-poultry", "cook-poultry"],
+      ["raw-mince", "cook-mince"],
+      ["eggs-in-shell", "cook-eggs"],
+    ] as const)
+      expect(of(keepsAs, "something"), keepsAs).toEqual(["keep-cold", code]);
+    expect(of("raw-fish", "Hake")).toEqual(["keep-cold", "cook-fish"]);
+    expect(of("milk", "Milk")).toEqual(["keep-cold"]);
+    expect(of("raw-roots", "Carrot")).toEqual([]);
+  });
+
   it("say what they are about", () => {
     const meal = thing({ subject: { kind: "MEAL", slug: "bowl" }, keepsAs: null, foods: [named("sprouts")] });
     const found = cautionsFor([thing({ keepsAs: "sprouts" }), meal], safety).cautions;
@@ -132,10 +157,54 @@ describe("what can hurt by being cooked too little, or by being eaten at all", (
   // Least temperatures: Food Standards Agency (UK), Cooking your food (read: 70 °C for 2 minutes); USDA FSIS, Safe Minimum Internal
   // Temperature Chart, and Health Canada (both from memory).
   it.each([
-    ["poultry", "cook-poultry", ["165 °F", "74 °C", "70 °C"], ["Chicken thighs", "Hähnchen", "poulet", "pollo"]],
-    ["mince", "cook-mince", ["160 °F", "71 °C", "70 °C"], ["Beef mince", "Hackfleisch", "viande hachée"]],
-    ["fish", "cook-fish", ["145 °F", "70 °C", "70 °C"], ["Salmon fillet", "Fisch", "poisson", "pescado"]],
-    ["eggs", "cook-eggs", ["160 °F", "74 °C", "70 °C"], ["Eggs", "Ei", "œufs", "huevos"]],
+    [
+      "poultry",
+      "cook-poultry",
+      ["165 °F", "74 °C", "70 °C"],
+      [
+        "Chicken thighs",
+        "Hähnchenbrustfilet",
+        "Putenschnitzel",
+        "poulet",
+        "pollo",
+        "kipfilet",
+        "tacchino",
+        "frango",
+        "Pierś z kurczaka",
+      ],
+    ],
+    [
+      "mince",
+      "cook-mince",
+      ["160 °F", "71 °C", "70 °C"],
+      [
+        "Beef mince",
+        "Rinderhackfleisch",
+        "viande hachée",
+        "Rundergehakt",
+        "carne macinata",
+        "carne moída",
+        "carne picada",
+      ],
+    ],
+    [
+      "fish",
+      "cook-fish",
+      ["145 °F", "70 °C", "70 °C"],
+      [
+        "Salmon fillet",
+        "Hake",
+        "Seehechtfilet",
+        "Wildlachs",
+        "poisson",
+        "pescado",
+        "zalmfilet",
+        "nasello",
+        "pescada",
+        "Dorsz",
+      ],
+    ],
+    ["eggs", "cook-eggs", ["160 °F", "74 °C", "70 °C"], ["Eggs", "Ei", "œufs", "huevos", "eieren", "uova", "ovos"]],
   ])("%s", (_, code, [us, ca, gb], names) => {
     for (const name of names) {
       const textIn = (region: string | null) =>
