@@ -34,7 +34,7 @@ export type EatersInput = {
 export type HouseholdInput = {
   /** ISO 4217 code to pay in. */
   readonly currency?: string | null | undefined;
-  /** Codes of the diets to keep to. */
+  /** Codes of the diets to keep to. Twice the same is once. */
   readonly diets?: ReadonlyArray<string>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
   readonly eaters?: ReadonlyArray<EatersInput> | null | undefined;
@@ -44,7 +44,7 @@ export type HouseholdInput = {
   readonly locale?: string | null | undefined;
   /** Measures to show amounts in. Left out: those of the plan. */
   readonly measures?: MeasureSystem | null | undefined;
-  /** What is already in the kitchen. */
+  /** What is already in the kitchen. Lines that only differ in the amount are added up. */
   readonly onHand?: ReadonlyArray<OnHandInput>;
   /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
   readonly region?: string | null | undefined;
@@ -52,7 +52,7 @@ export type HouseholdInput = {
   readonly routes?: RoutesInput | null | undefined;
   /** When the prep session begins; gives dates to what keeps until when. */
   readonly sessionStart?: SessionStartInput | null | undefined;
-  /** Foods to swap wherever a line offers it. */
+  /** Foods to swap wherever a line offers it. Twice the same is once. */
   readonly swaps?: ReadonlyArray<SwapInput>;
 };
 

@@ -22,7 +22,7 @@ export const householdBody = named(
     region: text(6, "ISO 3166 code of where the reader shops and eats.").optional(),
     currency: text(3, "ISO 4217 code to pay in.").optional(),
     locale: text(60, "BCP 47 tag of the reader's language.").optional(),
-    diets: many(text(200, "Code of a diet."), "Diets to keep to."),
+    diets: many(text(200, "Code of a diet."), "Diets to keep to. Twice the same is once."),
     eaters: many(
       z.strictObject({
         count: z.number().int().min(1).max(1_000_000).describe("How many people."),
@@ -59,7 +59,7 @@ export const householdBody = named(
         useBy: z.iso.date().describe("Not counted for meals after this day.").optional(),
         asOtherForm: z.boolean().describe("Also take it for a food it can be turned into with more work.").optional(),
       }),
-      "What is already in the kitchen.",
+      "What is already in the kitchen. Lines that only differ in the amount are added up.",
     ),
     sessionStart: z
       .strictObject({

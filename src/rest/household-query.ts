@@ -48,7 +48,7 @@ export const householdParameters: readonly Parameter[] = [
   ),
   inQuery(
     "on-hand",
-    "Something already in the kitchen: the slug of a food, or `component/` and the slug of one, then an amount and a unit. After a semicolon `use-by=` and a day, or `as-other-form` to take it also for a food it can be turned into with more work. May be repeated.",
+    "Something already in the kitchen: the slug of a food, or `component/` and the slug of one, then an amount and a unit. After a semicolon `use-by=` and a day, or `as-other-form` to take it also for a food it can be turned into with more work. May be repeated; what only differs in the amount is added up.",
     z.string().max(400),
     { repeats: true, example: "carrot:500 g;use-by=2026-03-04" },
   ),

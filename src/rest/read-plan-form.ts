@@ -5,13 +5,15 @@ import { readHouseholdQuery } from "./household-query.js";
 import type { Query } from "./parameter.js";
 import { wholeNumber } from "./plan-question.js";
 
-const repeated: ReadonlySet<keyof PlanForm> = new Set(["diets", "eaters", "swaps", "route", "onHand", "appliances"]);
+const sets: ReadonlySet<keyof PlanForm> = new Set(["diets", "swaps", "route", "appliances"]);
+/** Said twice, they are twice as much. */
+const lists: ReadonlySet<keyof PlanForm> = new Set(["eaters", "onHand"]);
 
 /** A form from the query of an address, as it was typed and as a question. Names that it does not know are passed over. */
 export function readPlanForm(query: Query): AskedForm {
   const typed = (Object.keys(formFields) as (keyof PlanForm)[]).map((field) => {
     const sent = query.get(formFields[field]) ?? [];
-    return [field, repeated.has(field) ? [...new Set(sent)] : (sent[0] ?? "")] as const;
+    return [field, sets.has(field) ? [...new Set(sent)] : lists.has(field) ? sent : (sent[0] ?? "")] as const;
   });
   const problems: Problem[] = [];
   const servings = wholeNumber(query, formFields.servings, problems);

@@ -10,6 +10,7 @@ import { failed, gatherProblems, ok, type Path, type Problem, type Result } from
 import { parseAmount } from "../domain/quantity/parse.js";
 import { nearestWords } from "../imports/documents/nearest-words.js";
 import { nearestCodes } from "../imports/documents/nearest-words.js";
+import { dropDoubles } from "./drop-doubles.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 
@@ -53,7 +54,7 @@ export const longestHouseholdList = 200;
 
 /**
  * Checks and completes a household. Units on hand are read as the plans' writers and the foods themselves name them.
- * Every problem is listed, each with its path under `household`.
+ * Every problem is listed, each with its path under `household`. What is said twice is taken once (`dropDoubles`).
  *
  * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
  */
@@ -87,7 +88,7 @@ export function readHousehold(
     kitchen: given.kitchen ? note(readKitchen(given.kitchen, bundles)) : null,
     session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
   };
-  return problems.length > 0 ? failed(problems) : ok(household);
+  return problems.length > 0 ? failed(problems) : ok(dropDoubles(household));
 }
 
 function knownDiet(given: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {
@@ -186,9 +187,11 @@ function readKitchen(
     return failed([{ code: "TOO_LARGE", path, what: "entries", size: given.length, limit: longestHouseholdList }]);
   }
   const known = appliancesOf(bundles);
-  const problems = given.flatMap(({ appliance }, index): readonly Problem[] => {
+  const problems = given.flatMap(({ appliance, count }, index): readonly Problem[] => {
     const at = [...path, index, "appliance"];
-    if (given.findIndex((each) => each.appliance === appliance) < index)
+    const before = given.find((each) => each.appliance === appliance);
+    // Said twice it is said once; two counts are a mistake.
+    if (before !== undefined && before.count !== count)
       return [{ code: "DUPLICATE", path: at, value: shortened(appliance) }];
     if (known.includes(appliance)) return [];
     const nearest = nearestWords(appliance, known);

@@ -21,12 +21,13 @@ export async function readReadersHousehold(
 ): Promise<Result<Household>> {
   const read = readHousehold(given, bundles, diets);
   if (!read.ok) return read;
-  const problems = await unknownSwaps(read.value.swaps, bundles, findFoods);
+  const problems = await unknownSwaps(read.value.swaps, given.swaps ?? [], bundles, findFoods);
   return problems.length === 0 ? read : failed(problems);
 }
 
 async function unknownSwaps(
   swaps: Household["swaps"],
+  asGiven: Household["swaps"],
   bundles: readonly PlanBundle[],
   findFoods: FoodFinder,
 ): Promise<readonly Problem[]> {
@@ -36,13 +37,20 @@ async function unknownSwaps(
   const others = [...new Set(swaps.flatMap(({ from, to }) => [from, to]))].filter((slug) => !known.has(slug));
   if (others.length === 0) return [];
   for (const food of await findFoods(others)) if (food !== null) known.add(food.slug);
-  return swaps.flatMap((swap, index) =>
+  return swaps.flatMap((swap) =>
     (["from", "to"] as const).flatMap((side): readonly Problem[] => {
       const slug = swap[side];
       if (known.has(slug)) return [];
       const nearest = nearestCodes(slug, inPlans);
       const what = `the slug of a food${nearest.length > 0 ? `; near it in the plan: ${nearest.join(", ")}` : " of the plan"}`;
-      return [{ code: "BAD_HOUSEHOLD", path: ["household", "swaps", index, side], what, value: slug.slice(0, 60) }];
+      return [
+        {
+          code: "BAD_HOUSEHOLD",
+          path: ["household", "swaps", asGiven.findIndex(({ from, to }) => from === swap.from && to === swap.to), side],
+          what,
+          value: slug.slice(0, 60),
+        },
+      ];
     }),
   );
 }

@@ -10,6 +10,8 @@ export interface OnHand {
   readonly useBy: string | null;
   /** Also take it for a food it can be turned into (dry beans for tinned), which adds work; otherwise that is only offered. */
   readonly asOtherForm: boolean;
+  /** Where it stands among what the reader wrote; left out: where it stands here. */
+  readonly place?: number;
 }
 
 /** Per component; AS_WRITTEN makes it as the plan says. */

@@ -73,7 +73,9 @@ export function checkHousehold(servings: number, household: Household): readonly
     ...checkCount(household.diets.length, mostEntries, "diets", [...path, "diets"]),
     ...checkCount(household.routes.byName.length, mostEntries, "routes", [...path, "routes"]),
     ...checkCount(household.eaters?.length ?? 0, mostEntries, "eaters", [...path, "eaters"]),
-    ...household.onHand.slice(0, mostEntries).flatMap((each, index) => checkOnHand(each, [...path, "onHand", index])),
+    ...household.onHand
+      .slice(0, mostEntries)
+      .flatMap((each, index) => checkOnHand(each, [...path, "onHand", each.place ?? index])),
     ...checkSession(household),
     ...checkKitchen(household),
     ...checkEaters(servings, household),

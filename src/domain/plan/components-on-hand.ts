@@ -44,7 +44,7 @@ export function componentsOnHand(
   const stocks = new Map<number, ComponentStock[]>();
   household.onHand.forEach((onHand, entry) => {
     if (onHand.item.kind !== "COMPONENT") return;
-    const path: Path = ["household", "onHand", entry];
+    const path: Path = ["household", "onHand", onHand.place ?? entry];
     const item = onHand.item.component;
     const index = plan.makeOrder.find((each) => plan.components[each]!.component.slug === item);
     if (index === undefined) {
@@ -80,7 +80,8 @@ export function componentsNotInTime(
       const meals = plan.meals
         .filter(({ meal, takes }) => meal.day > lastDay && takes.some(({ component }) => component === index))
         .map(({ meal }) => meal.slug);
-      return [{ code: "ON_HAND_NOT_IN_TIME", path: ["household", "onHand", entry], item: slug, useBy, meals }];
+      const path: Path = ["household", "onHand", entries[entry]?.place ?? entry];
+      return [{ code: "ON_HAND_NOT_IN_TIME", path, item: slug, useBy, meals }];
     });
   });
 }

@@ -80,7 +80,7 @@ export function useFoodStock(
   const warnings: Warning[] = [];
   const entries = household.onHand.flatMap((onHand, at): Entry[] => {
     if (onHand.item.kind !== "FOOD") return [];
-    const path: Path = ["household", "onHand", at];
+    const path: Path = ["household", "onHand", onHand.place ?? at];
     const lastDay = daysUntil(onHand.useBy, household, date);
     const slug = canonical(onHand.item.food);
     if (lastDay !== null && lastDay < 0) {

@@ -1276,7 +1276,7 @@ export type FoodPart = {
 export type HouseholdInput = {
   /** ISO 4217 code to pay in. */
   readonly currency?: InputMaybe<Scalars['String']['input']>;
-  /** Codes of the diets to keep to. */
+  /** Codes of the diets to keep to. Twice the same is once. */
   readonly diets: ReadonlyArray<Scalars['String']['input']>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
   readonly eaters?: InputMaybe<ReadonlyArray<EatersInput>>;
@@ -1286,7 +1286,7 @@ export type HouseholdInput = {
   readonly locale?: InputMaybe<Scalars['String']['input']>;
   /** Measures to show amounts in. Left out: those of the plan. */
   readonly measures?: InputMaybe<MeasureSystem>;
-  /** What is already in the kitchen. */
+  /** What is already in the kitchen. Lines that only differ in the amount are added up. */
   readonly onHand: ReadonlyArray<OnHandInput>;
   /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
   readonly region?: InputMaybe<Scalars['String']['input']>;
@@ -1294,7 +1294,7 @@ export type HouseholdInput = {
   readonly routes?: InputMaybe<RoutesInput>;
   /** When the prep session begins; gives dates to what keeps until when. */
   readonly sessionStart?: InputMaybe<SessionStartInput>;
-  /** Foods to swap wherever a line offers it. */
+  /** Foods to swap wherever a line offers it. Twice the same is once. */
   readonly swaps: ReadonlyArray<SwapInput>;
 };
 
