@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import type { Benchmark } from "./benchmark.js";
+import { documentBenchmarks } from "./documents.js";
 import { engineBenchmarks } from "./engine.js";
 import { generatedBenchmark } from "./generated-server.js";
 import { hotPathBenchmarks } from "./hot-path.js";
@@ -22,6 +23,7 @@ const all: readonly Benchmark[] = [
   ...engineBenchmarks,
   ...packBenchmarks,
   ...parseBenchmarks,
+  ...documentBenchmarks,
   ...importBenchmarks,
   ...sessionBenchmarks,
   ...refusalBenchmarks,

@@ -187,7 +187,9 @@ type ProblemFacts =
   | { readonly code: "DELIMITER_UNCLEAR"; readonly path: Path; readonly firstLine: string }
   /** Bytes that are no text in the encoding of the file. */
   | { readonly code: "NOT_TEXT"; readonly path: Path; readonly encoding: string }
-  | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string };
+  | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string }
+  /** So many more were found than are listed; it stands last. */
+  | { readonly code: "MORE_PROBLEMS"; readonly path: Path; readonly count: number };
 
 /** A plan's claim that its foods contradict, or do not bear out, or that no diet rule knows. `foods` are slugs. */
 export type ClaimProblem =

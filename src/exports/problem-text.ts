@@ -121,6 +121,8 @@ function problemSentence(problem: Problem): string {
       return `${problem.value} is out of range. Give a number from ${problem.min} to ${problem.max}.`;
     case "SERVINGS_OUT_OF_RANGE":
       return `${problem.value} servings cannot be computed. Ask for a whole number from ${problem.min} to ${problem.max}.`;
+    case "MORE_PROBLEMS":
+      return `${problem.count} more problems are not listed. Mend those above and ask again.`;
     case "TOO_LARGE":
       return `${problem.size} ${problem.what} are too many. The limit is ${problem.limit}.`;
     case "STEPS_IN_A_CIRCLE":

@@ -1,4 +1,5 @@
 import { GraphQLError, type GraphQLFormattedError } from "graphql";
+import { firstProblems } from "../domain/first-problems.js";
 import type { Problem, Result } from "../domain/problem.js";
 import { NotAllowed } from "../services/actor.js";
 import { awayMessage, DatabaseAway } from "../services/database-away.js";
@@ -10,7 +11,8 @@ import type { ErrorCodeName } from "./error-codes.js";
  * The caller's problems as one error: `extensions.code` is the first problem's, `extensions.at` the place in the
  * arguments, and `extensions.problems` all of them with their facts.
  */
-export function problemsError(problems: readonly Problem[]): GraphQLError {
+export function problemsError(all: readonly Problem[]): GraphQLError {
+  const problems = firstProblems(all);
   const [first] = problems;
   if (first === undefined) throw new Error("an error without a problem");
   return new GraphQLError(problems.map(problemText).join(" "), {

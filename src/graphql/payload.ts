@@ -1,3 +1,4 @@
+import { firstProblems } from "../domain/first-problems.js";
 import type { Result } from "../domain/problem.js";
 import type { ProblemParent } from "./parents.js";
 
@@ -8,7 +9,7 @@ export async function payload<Name extends string, T, Parent>(
   parentOf: (value: T) => Parent | Promise<Parent>,
 ): Promise<Payload<Name, Parent>> {
   const thing = result.ok ? await parentOf(result.value) : null;
-  return { [name]: thing, problems: result.ok ? [] : result.problems } as Payload<Name, Parent>;
+  return { [name]: thing, problems: result.ok ? [] : firstProblems(result.problems) } as Payload<Name, Parent>;
 }
 
 export type Payload<Name extends string, Parent> = { readonly [N in Name]: Parent | null } & {

@@ -1,4 +1,5 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
+import { firstProblems } from "../domain/first-problems.js";
 import { NotAllowed } from "../services/actor.js";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
@@ -24,7 +25,7 @@ export function sendRefusal(
       detail,
       instance: pathOf(request.originalUrl),
       requestId: request.id,
-      problems: problems.map((problem) => ({
+      problems: firstProblems(problems).map((problem) => ({
         code: problem.code,
         path: problem.path.map(String),
         message: problemText(problem),

@@ -1,3 +1,4 @@
+import { firstProblems } from "../domain/first-problems.js";
 import type { PlacedFinding } from "../domain/plan/finding.js";
 import type { Problem } from "../domain/problem.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
@@ -38,7 +39,10 @@ export async function checkDocuments(
 ): Promise<DocumentsCheck> {
   requireScope(actor, "READ_DRAFTS", publisher);
   const { data, clock } = deps;
-  const refused = (problems: readonly Problem[]): DocumentsCheck => ({ problems, findings: [] });
+  const refused = (problems: readonly Problem[]): DocumentsCheck => ({
+    problems: firstProblems(problems),
+    findings: [],
+  });
   const [owner] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
   if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
   const asked = readRegion(region, ["region"]);

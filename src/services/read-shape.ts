@@ -8,9 +8,5 @@ export function readShape<Schema extends z.ZodType>(schema: Schema, value: unkno
   const read = schema.safeParse(value);
   if (read.success) return ok(read.data);
   const shape = z.toJSONSchema(schema, { io: "input" }) as Shape;
-  return failed(
-    read.error.issues.flatMap((issue) =>
-      shapeProblems(issue, value, (path) => keysAt(shape, path)).map(({ problem }) => problem),
-    ),
-  );
+  return failed(shapeProblems(read.error.issues, value, (path) => keysAt(shape, path)).map(({ problem }) => problem));
 }

@@ -1,5 +1,6 @@
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { readDocuments, type DocumentsRead } from "../imports/documents/read-documents.js";
+import { yamlLimits } from "../imports/documents/yaml-limits.js";
 
 /** A text with one document or several. */
 export interface GivenText {
@@ -9,10 +10,14 @@ export interface GivenText {
 }
 
 /** The most documents that are taken at once. */
-export const mostDocuments = 300;
+export const mostDocuments = yamlLimits.documents;
 
 /** Reads all the texts. Problems of their documents are still inside; a result fails where there is nothing to read, or too much. */
 export function readTexts(texts: readonly GivenText[], path: Path): Result<DocumentsRead> {
+  const tooMany = (size: number): Result<never> =>
+    failed([{ code: "TOO_LARGE", path: [...path, "texts"], what: "documents", size, limit: mostDocuments }]);
+  // Before any is read: a text may be a handful of bytes.
+  if (texts.length > mostDocuments) return tooMany(texts.length);
   const read = texts.map(({ name, text }) => readDocuments(text, name));
   const blank = read.flatMap(({ count }, index): readonly Problem[] =>
     count > 0
@@ -24,11 +29,7 @@ export function readTexts(texts: readonly GivenText[], path: Path): Result<Docum
   }
   if (blank.length > 0) return failed(blank);
   const count = read.reduce((sum, each) => sum + each.count, 0);
-  if (count > mostDocuments) {
-    return failed([
-      { code: "TOO_LARGE", path: [...path, "texts"], what: "documents", size: count, limit: mostDocuments },
-    ]);
-  }
+  if (count > mostDocuments) return tooMany(count);
   return ok({
     documents: read.flatMap(({ documents }) => documents),
     faulty: read.flatMap(({ faulty }) => faulty),

@@ -41,6 +41,7 @@ const problems: readonly Problem[] = [
   { code: "RULE_SET_EXISTS", path, set: "2026-11" },
   { code: "DUPLICATE", path, value: "l2" },
   { code: "BAD_SHAPE", path, expected: "a number", got: "a list" },
+  { code: "MORE_PROBLEMS", path, count: 4907 },
   { code: "BAD_HOUSEHOLD", path, what: "a language tag", value: "??" },
   { code: "BAD_HOUSEHOLD", path, what: "EATERS_ARE_NOT_THE_SERVINGS", value: "3" },
   { code: "BAD_HOUSEHOLD", path, what: "NOT_WHOLE_PEOPLE", value: "1.5" },

@@ -1,3 +1,4 @@
+import { firstProblems } from "../../domain/first-problems.js";
 import type { Food } from "../../domain/model/food.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { codeListsOf, numbersThatAre } from "../../domain/plan/code-lists-of.js";
@@ -38,7 +39,7 @@ export async function checkAlone(read: DocumentsRead, region: string | null): Pr
   const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));
   const own = problems.filter(({ problem }: DocumentProblem) => nameOf(problem).length === 0);
   return {
-    problems: own.map((problem) => shownProblem(placedProblem(problem))),
+    problems: firstProblems(own.map(placedProblem)).map(shownProblem),
     findings: own.length > 0 ? [] : findings.map(shownFinding),
     notAtHand: {
       foods: distinct(elsewhere.flatMap(({ food }) => food ?? [])),

@@ -2486,6 +2486,8 @@ export type ProblemCode =
   | 'KEY_REUSED'
   /** An import would change or refuse more than its feed allows. */
   | 'LIMIT_PASSED'
+  /** Stands last, where more problems were found than are listed. */
+  | 'MORE_PROBLEMS'
   /** Food that needs the cold is said to keep at room temperature. */
   | 'NEEDS_THE_COLD'
   /** The revision in force says exactly this already. */
@@ -3133,7 +3135,7 @@ export type SaveDocumentsInput = {
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
-  /** The texts, with at most 300 documents among them. */
+  /** The texts, with at most 300 documents among them. Each may have 50,000 keys, 100,000 entries of lists and maps, and 24 levels. */
   readonly texts: ReadonlyArray<DocumentTextInput>;
 };
 
@@ -3195,7 +3197,7 @@ export type SaveFeedInput = {
 export type SaveFoodsInput = {
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
-  /** The texts, with at most 300 documents among them. */
+  /** The texts, with at most 300 documents among them. Each may have 50,000 keys, 100,000 entries of lists and maps, and 24 levels. */
   readonly texts: ReadonlyArray<DocumentTextInput>;
 };
 

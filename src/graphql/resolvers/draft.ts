@@ -1,3 +1,4 @@
+import { firstProblems } from "../../domain/first-problems.js";
 import { checkDocuments } from "../../services/check-documents.js";
 import { checkDraft } from "../../services/check-draft.js";
 import { compareRevisions } from "../../services/compare-revisions.js";
@@ -46,7 +47,7 @@ export const draftMutations: Pick<
 > = {
   saveDocuments: async (_, { input }, context) => {
     const saved = await saveDocuments(context.deps, context, input);
-    if (!saved.ok) return { drafts: null, foods: null, problems: saved.problems };
+    if (!saved.ok) return { drafts: null, foods: null, problems: firstProblems(saved.problems) };
     const { publisher, drafts, foods } = saved.value;
     return {
       drafts: drafts.map((draft) => ({ ...draft, publisher })),

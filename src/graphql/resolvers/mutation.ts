@@ -1,3 +1,4 @@
+import { firstProblems } from "../../domain/first-problems.js";
 import { createToken } from "../../services/create-token.js";
 import { findToken } from "../../services/find-token.js";
 import { loadRuleSet, type RuleProblem } from "../../services/load-rule-set.js";
@@ -35,7 +36,7 @@ export const mutationResolvers: MutationResolvers = {
   loadRuleSet: async (_, { input }, context) => {
     const loaded = await loadRuleSet(context.deps, context, input);
     if (loaded.ok) return { ruleSet: loaded.summary, problems: [] };
-    return { ruleSet: null, problems: loaded.problems.map((found) => inInput(found, input.files)) };
+    return { ruleSet: null, problems: firstProblems(loaded.problems.map((found) => inInput(found, input.files))) };
   },
 
   revokeToken: async (_, { input }, context) =>

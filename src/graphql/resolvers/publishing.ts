@@ -1,3 +1,4 @@
+import { firstProblems } from "../../domain/first-problems.js";
 import type { Result } from "../../domain/problem.js";
 import { correctPlan } from "../../services/correct-plan.js";
 import { publishDraft, type PublishedDraft } from "../../services/publish-draft.js";
@@ -19,7 +20,7 @@ export const publishingMutations: Pick<
     payload("plan", await withdrawPlan(context.deps, context, input), (withdrawn) => freshPlan(context, withdrawn)),
   saveFoods: async (_, { input }, context) => {
     const saved = await saveFoods(context.deps, context, input);
-    if (!saved.ok) return { foods: null, changed: null, problems: saved.problems };
+    if (!saved.ok) return { foods: null, changed: null, problems: firstProblems(saved.problems) };
     const { foods, changed } = saved.value;
     return { foods: await freshFoods(context, foods), changed, problems: [] };
   },

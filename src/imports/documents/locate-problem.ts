@@ -1,6 +1,8 @@
+import type { Component } from "../../domain/model/component.js";
+import type { Food } from "../../domain/model/food.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import type { DocumentProblem, ReadDocument } from "./read-documents.js";
-import type { DocumentsResolved } from "./resolve-documents.js";
+import type { DocumentsResolved, Resolved } from "./resolve-documents.js";
 import type { Place } from "./yaml-text.js";
 
 /** Documents with the values they were resolved to. */
@@ -23,8 +25,7 @@ export function locatePath(
   plan: ReadDocument,
 ): Place & { readonly file: string; readonly path: Path } {
   const [root, slug, ...rest] = given;
-  const things = root === "components" ? resolved.components : root === "foods" ? resolved.foods : [];
-  const named = things.find(({ value }) => value.slug === slug);
+  const named = typeof slug === "string" ? namesOf(resolved).get(`${root} ${slug}`) : undefined;
   const own = resolved.plans.find(({ read }) => read === plan);
   const [read, value, inside] =
     named !== undefined ? [named.read, named.value, rest] : [plan, own?.value, root === "plans" ? rest : given];
@@ -39,8 +40,8 @@ function documentPath(root: unknown, path: Path): Path {
   for (const segment of path) {
     if (Array.isArray(value)) {
       const items: readonly unknown[] = value;
-      const index = typeof segment === "number" ? segment : items.findIndex((item) => isCalled(item, segment));
-      if (index < 0) return steps;
+      const index = typeof segment === "number" ? segment : placesOf(items).get(segment);
+      if (index === undefined) return steps;
       steps.push(index);
       value = items[index];
     } else if (typeof value === "object" && value !== null && Object.hasOwn(value, segment)) {
@@ -51,7 +52,33 @@ function documentPath(root: unknown, path: Path): Path {
   return steps;
 }
 
-const isCalled = (item: unknown, name: string): boolean =>
-  typeof item === "object" &&
-  item !== null &&
-  Object.entries(item).some(([key, value]) => ["id", "slug", "name", "code"].includes(key) && value === name);
+// Each list is gone through once, however many problems lead into it; what was found goes with it.
+const namesKnown = new WeakMap<ResolvedValues, ReadonlyMap<string, Resolved<Component | Food>>>();
+const placesKnown = new WeakMap<readonly unknown[], ReadonlyMap<string, number>>();
+
+/** Components and foods by kind and slug; of two the first. */
+function namesOf(resolved: ResolvedValues): ReadonlyMap<string, Resolved<Component | Food>> {
+  const known = namesKnown.get(resolved);
+  if (known !== undefined) return known;
+  const named = (root: string, things: readonly Resolved<Component | Food>[]) =>
+    things.map((each): [string, Resolved<Component | Food>] => [`${root} ${each.value.slug}`, each]);
+  const found = new Map([...named("components", resolved.components), ...named("foods", resolved.foods)].toReversed());
+  namesKnown.set(resolved, found);
+  return found;
+}
+
+/** Positions of a list's entries by whatever names them; of two the first. */
+function placesOf(items: readonly unknown[]): ReadonlyMap<string, number> {
+  const known = placesKnown.get(items);
+  if (known !== undefined) return known;
+  const found = new Map<string, number>();
+  for (const [index, item] of items.entries()) {
+    if (typeof item !== "object" || item === null) continue;
+    for (const [key, value] of Object.entries(item))
+      if (naming.has(key) && typeof value === "string" && !found.has(value)) found.set(value, index);
+  }
+  placesKnown.set(items, found);
+  return found;
+}
+
+const naming: ReadonlySet<string> = new Set(["id", "slug", "name", "code"]);

@@ -32,10 +32,12 @@ export function nearestCodes(written: string, known: readonly string[]): readonl
 /** Up to three known words that a slip of the finger could have meant, nearest first. */
 export function nearestWords(written: string, known: readonly string[]): readonly string[] {
   const allowed = Math.max(1, Math.floor(written.length / 3));
+  // Each letter that one has more of is an edit.
+  const isFar = (word: string): boolean => written.length > 40 || Math.abs(word.length - written.length) > allowed;
   return known
     .map((word) => ({
       word,
-      edits: written.length > 40 ? Infinity : distance(written.toLowerCase(), word.toLowerCase()),
+      edits: isFar(word) ? Infinity : distance(written.toLowerCase(), word.toLowerCase()),
     }))
     .filter(({ edits }) => edits <= allowed)
     .sort((a, b) => a.edits - b.edits)

@@ -1,9 +1,10 @@
+import { madeProblems } from "../../domain/first-problems.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
 import type { AnyDocument, DocumentKind } from "./document-kinds.js";
 import { nearestWords } from "./nearest-words.js";
-import { shapeProblems, shown } from "./shape-problems.js";
+import { problemMakers, shown } from "./shape-problems.js";
 import { readYaml } from "./yaml-text.js";
 import { writtenCodes, type WrittenCode } from "./written-codes.js";
 import type { Place, YamlDocument } from "./yaml-text.js";
@@ -45,7 +46,7 @@ export interface DocumentsRead {
 export function readDocuments(text: string, fileName: string): DocumentsRead {
   const yaml = readYaml(text);
   const read = yaml.documents.map((document) => checkShape(document, fileName));
-  const broken = yaml.problems.map((found): DocumentProblem => ({
+  const broken = yaml.problems.map((found) => (): DocumentProblem => ({
     ...found,
     file: fileName,
     path: found.problem.path,
@@ -53,18 +54,26 @@ export function readDocuments(text: string, fileName: string): DocumentsRead {
   return {
     documents: read.flatMap(({ documents }) => documents),
     faulty: read.flatMap(({ faulty }) => faulty),
-    problems: [...broken, ...read.flatMap(({ problems }) => problems)],
+    problems: listed([...broken, ...read.flatMap(({ problems }) => problems)], fileName),
     count: yaml.count,
   };
 }
 
 /** The same for a value that was parsed already (a GraphQL input); it has no lines, so every place is 1:1. */
-export const readDocumentValue = (value: unknown, fileName: string): DocumentsRead => ({
-  ...checkShape({ value, text: JSON.stringify(value), place: () => ({ line: 1, column: 1 }) }, fileName),
-  count: 1,
-});
+export function readDocumentValue(value: unknown, fileName: string): DocumentsRead {
+  const text = JSON.stringify(value);
+  const { problems, ...read } = checkShape({ value, text, place: () => ({ line: 1, column: 1 }) }, fileName);
+  return { ...read, problems: listed(problems, fileName), count: 1 };
+}
 
-function checkShape({ value, text, place }: YamlDocument, file: string): Omit<DocumentsRead, "count"> {
+type ProblemMaker = () => DocumentProblem;
+
+const listed = (makers: readonly ProblemMaker[], file: string): readonly DocumentProblem[] =>
+  madeProblems(makers, (problem) => ({ file, line: 1, column: 1, path: [], problem }));
+
+type ShapeChecked = Pick<DocumentsRead, "documents" | "faulty"> & { readonly problems: readonly ProblemMaker[] };
+
+function checkShape({ value, text, place }: YamlDocument, file: string): ShapeChecked {
   const at = (problem: Problem, look: "VALUE" | "KEY"): DocumentProblem => ({
     file,
     ...place(problem.path, look),
@@ -72,19 +81,22 @@ function checkShape({ value, text, place }: YamlDocument, file: string): Omit<Do
     problem,
   });
   const kind = kindOf(value);
-  if (typeof kind !== "string") return { documents: [], faulty: [], problems: [at(kind, "VALUE")] };
+  if (typeof kind !== "string") return { documents: [], faulty: [], problems: [() => at(kind, "VALUE")] };
   const checked = documentSchemas[kind].safeParse(value);
   const codes = writtenCodes(kind, value);
   if (checked.success)
     return { documents: [{ file, document: checked.data, text, place, codes }], faulty: [], problems: [] };
-  const problems = checked.error.issues.flatMap((issue) =>
-    shapeProblems(issue, value, (path) => allowedKeys(kind, path)),
+  const makers = checked.error.issues.flatMap((issue) =>
+    problemMakers(issue, value, (path) => allowedKeys(kind, path)),
   );
   const slug = slugOf(value);
   return {
     documents: [],
     faulty: slug === null ? [] : [{ kind, slug, file, place, codes }],
-    problems: problems.map((found) => at(found.problem, found.at)),
+    problems: makers.map((make) => () => {
+      const { problem, at: look } = make();
+      return at(problem, look);
+    }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { madeProblems } from "../../domain/first-problems.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import { nearestWords } from "./nearest-words.js";
 
@@ -29,25 +30,43 @@ const valueAt = (root: unknown, path: Path): unknown =>
     root,
   );
 
-/** The problems behind one issue of a shape check. `keys` knows the keys allowed at a path, for suggestions. */
-export function shapeProblems(
-  issue: Issue,
-  root: unknown,
-  keys: (path: Path) => readonly string[],
-): readonly ShapeProblem[] {
+/** The problems behind a failed shape check, as many as an answer has room for. */
+export const shapeProblems = (issues: readonly Issue[], root: unknown, keys: KnownKeys): readonly ShapeProblem[] =>
+  madeProblems(
+    issues.flatMap((issue) => problemMakers(issue, root, keys)),
+    (problem) => ({ problem, at: "VALUE" }),
+  );
+
+/** Knows the keys allowed at a path, for suggestions. */
+export type KnownKeys = (path: Path) => readonly string[];
+
+/** The problems behind one issue, each made when it is wanted. */
+export function problemMakers(issue: Issue, root: unknown, keys: KnownKeys): readonly (() => ShapeProblem)[] {
+  if (issue.code === "unrecognized_keys") {
+    const path = pathOf(issue.path);
+    return issue.keys.map((key) => () => unknownKey(path, key, keys(path)));
+  }
+  if (issue.code === "invalid_union")
+    return closestBranch(issue).flatMap((inner) =>
+      problemMakers({ ...inner, path: [...issue.path, ...inner.path] }, root, keys),
+    );
+  return [() => ofIssue(issue, root)];
+}
+
+function unknownKey(path: Path, key: string, known: readonly string[]): ShapeProblem {
+  const nearest = nearestWords(key, known);
+  const expected = (nearest.length > 0 ? nearest : known).join(" | ");
+  return { problem: { code: "BAD_SHAPE", path: [...path, key], expected, got: shown(key) }, at: "KEY" };
+}
+
+function ofIssue(issue: Issue, root: unknown): ShapeProblem {
   const path = pathOf(issue.path);
-  const bad = (expected: string, got: string): readonly ShapeProblem[] => [
-    { problem: { code: "BAD_SHAPE", path, expected, got }, at: "VALUE" },
-  ];
+  const bad = (expected: string, got: string): ShapeProblem => ({
+    problem: { code: "BAD_SHAPE", path, expected, got },
+    at: "VALUE",
+  });
   const got = shown(valueAt(root, path));
   switch (issue.code) {
-    case "unrecognized_keys":
-      return issue.keys.map((key) => {
-        const known = keys(path);
-        const nearest = nearestWords(key, known);
-        const expected = (nearest.length > 0 ? nearest : known).join(" | ");
-        return { problem: { code: "BAD_SHAPE", path: [...path, key], expected, got: key }, at: "KEY" };
-      });
     case "custom": {
       const { expected, got: written } = issue.params ?? {};
       return bad(
@@ -55,10 +74,6 @@ export function shapeProblems(
         typeof written === "string" ? written : got,
       );
     }
-    case "invalid_union":
-      return closestBranch(issue).flatMap((inner) =>
-        shapeProblems({ ...inner, path: [...issue.path, ...inner.path] }, root, keys),
-      );
     case "invalid_key":
       return bad(issue.issues.map(expectation).join(" | "), String(path.at(-1)));
     case "too_big":
@@ -83,12 +98,12 @@ function sizeProblem(
   issue: Extract<Issue, { code: "too_big" | "too_small" }>,
   value: unknown,
   path: Path,
-): readonly ShapeProblem[] | null {
+): ShapeProblem | null {
   const limit = Number(issue.code === "too_big" ? issue.maximum : issue.minimum);
   if (issue.code === "too_big" && (issue.origin === "array" || issue.origin === "string")) {
     const size = Array.isArray(value) || typeof value === "string" ? value.length : limit + 1;
     const what = issue.origin === "array" ? "entries" : "characters";
-    return [{ problem: { code: "TOO_LARGE", path, what, size, limit }, at: "VALUE" }];
+    return { problem: { code: "TOO_LARGE", path, what, size, limit }, at: "VALUE" };
   }
   return null;
 }

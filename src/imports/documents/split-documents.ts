@@ -1,4 +1,4 @@
-import { yamlLimits } from "./yaml-text.js";
+import { yamlLimits } from "./yaml-limits.js";
 
 /** One document of a file of many: its text, and the line of the file that it begins on. */
 export interface DocumentPiece {

@@ -1,7 +1,11 @@
-import { Composer, isAlias, isMap, isScalar, isSeq, LineCounter, Parser } from "yaml";
-import type { CST, Document, Node } from "yaml";
+import { Composer, isScalar, LineCounter } from "yaml";
+import type { CST, Document } from "yaml";
 import type { Path, Problem } from "../../domain/problem.js";
 import { documentParts } from "./document-parts.js";
+import { repeatedKeys } from "./repeated-keys.js";
+import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
+import { YamlPlaces } from "./yaml-places.js";
+import { readTokens } from "./yaml-tokens.js";
 
 /** A place in a text, both counted from 1. */
 export interface Place {
@@ -29,9 +33,6 @@ export interface YamlText {
   readonly count: number;
 }
 
-/** Far above what a writer needs, far below what hurts: a text outside is refused unread. */
-export const yamlLimits = { characters: 2_000_000, nesting: 24, aliases: 100 } as const;
-
 const start: Place = { line: 1, column: 1 };
 
 /**
@@ -39,19 +40,19 @@ const start: Place = { line: 1, column: 1 };
  * writer's own text, because `1.000` is a thousand in some languages and YAML would make it 1.
  */
 export function readYaml(text: string): YamlText {
-  if (text.length > yamlLimits.characters) return refused("characters", text.length, yamlLimits.characters, start);
+  if (text.length > yamlLimits.characters) return refused("characters", start, text.length);
   const lines = new LineCounter();
-  const tokens = tokensOf(text, lines);
-  if (tokens === null) return refused("nesting", yamlLimits.nesting + 1, yamlLimits.nesting, start);
+  const counted = readTokens(text, lines);
   const placeAt = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
   };
+  if (!counted.ok) return refused(counted.excess.what, placeAt(counted.excess.offset));
+  const { tokens } = counted;
   // The composer calls itself for each level, so depth is measured on the parser's tokens first.
   const tooDeep = tokens.map(firstBelow).find((offset) => offset !== null);
-  if (tooDeep !== undefined && tooDeep !== null)
-    return refused("nesting", yamlLimits.nesting + 1, yamlLimits.nesting, placeAt(tooDeep));
-  const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"] });
+  if (tooDeep !== undefined && tooDeep !== null) return refused("nesting", placeAt(tooDeep));
+  const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"], uniqueKeys: false });
   const composed = [...composer.compose(tokens, true, text.length)];
   const isKept = (document: Document.Parsed): boolean => !isBlank(document) || document.errors.length > 0;
   const parts = documentParts(text, tokens, composed.map(isKept));
@@ -63,47 +64,51 @@ export function readYaml(text: string): YamlText {
   };
 }
 
-/** null: lists in lists in lists on one line, so deep that the parser, which calls itself only there, ran out of stack. */
-function tokensOf(text: string, lines: LineCounter): readonly CST.Token[] | null {
-  try {
-    return [...new Parser(lines.addNewLine).parse(text)];
-  } catch (fault) {
-    if (fault instanceof RangeError) return null;
-    throw fault;
-  }
-}
-
 /** Nothing between two `---`, or remarks alone. */
 const isBlank = ({ contents }: Document.Parsed): boolean =>
   contents === null || (isScalar(contents) && contents.value === null);
 
-const refused = (what: string, size: number, limit: number, place: Place): YamlText => ({
+const refused = (what: YamlLimit, place: Place, size: number = yamlLimits[what] + 1): YamlText => ({
   documents: [],
-  problems: [{ ...place, problem: { code: "TOO_LARGE", path: [], what, size, limit } }],
+  problems: [{ ...place, problem: { code: "TOO_LARGE", path: [], what, size, limit: yamlLimits[what] } }],
   count: 1,
 });
 
 function readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place) {
-  const faults = [...document.errors, ...document.warnings];
-  if (faults.length > 0) {
-    const problems = faults.map((fault): YamlProblem => {
-      const place = placeAt(fault.pos[0]);
-      const got = fault.code === "DUPLICATE_KEY" ? "the same key twice" : fault.message;
-      return { ...place, problem: { code: "BAD_SHAPE", path: [], expected: "YAML or JSON", got } };
-    });
-    return { document: null, problems };
-  }
-  const place = (path: Path, at: "VALUE" | "KEY"): Place => placeAt(offsetOf(document, path, at));
+  const bad = (offset: number, got: string): YamlProblem => ({
+    ...placeAt(offset),
+    problem: { code: "BAD_SHAPE", path: [], expected: "YAML or JSON", got },
+  });
+  const faults = [...document.errors, ...document.warnings].map(({ pos, message }) => bad(pos[0], message));
+  const twice = repeatedKeys(document).map((offset) => bad(offset, "the same key twice"));
+  if (faults.length + twice.length > 0) return { document: null, problems: [...faults, ...twice] };
+  const places = new YamlPlaces(document);
+  const place = (path: Path, at: "VALUE" | "KEY"): Place => placeAt(places.offsetOf(path, at));
+  const tooLarge = (what: YamlLimit) => ({ document: null, problems: refused(what, place([], "VALUE")).problems });
   try {
     const value: unknown = document.toJS({ maxAliasCount: yamlLimits.aliases });
-    return { document: { value, text, place }, problems: [] };
+    return holdsMore(value, yamlLimits.entries)
+      ? tooLarge("entries")
+      : { document: { value, text, place }, problems: [] };
   } catch (fault) {
     // The one thing the library throws here: aliases that unfold into more than `maxAliasCount` nodes.
     if (!(fault instanceof ReferenceError)) throw fault;
-    const limit = yamlLimits.aliases;
-    const problem: Problem = { code: "TOO_LARGE", path: [], what: "aliases", size: limit + 1, limit };
-    return { document: null, problems: [{ ...place([], "VALUE"), problem }] };
+    return tooLarge("aliases");
   }
+}
+
+/** Whether a value has more entries than that, each alias unfolded. */
+function holdsMore(root: unknown, most: number): boolean {
+  const open: unknown[] = [root];
+  let count = 0;
+  for (let value = open.pop(); value !== undefined; value = open.pop()) {
+    if (typeof value !== "object" || value === null) continue;
+    const entries: readonly unknown[] = Object.values(value);
+    count += entries.length;
+    if (count > most) return true;
+    for (const entry of entries) open.push(entry);
+  }
+  return false;
 }
 
 /** Offset of the first token nested deeper than the limit, or null. */
@@ -119,25 +124,4 @@ function firstBelow(root: CST.Token): number | null {
       if (each !== null && each !== undefined) open.push({ token: each, depth: grows });
   }
   return null;
-}
-
-function offsetOf(document: Document.Parsed, path: Path, at: "VALUE" | "KEY"): number {
-  let node: Node | null = document.contents;
-  let offset = node?.range?.[0] ?? 0;
-  for (const [index, segment] of path.entries()) {
-    const inside: Node | null | undefined = isAlias(node) ? node.resolve(document) : node;
-    const last = index === path.length - 1;
-    if (isMap<Node, Node | null>(inside)) {
-      const pair = inside.items.find(({ key }) => isScalar(key) && key.value === segment);
-      if (pair === undefined) return offset;
-      node = pair.value;
-      offset = (last && at === "KEY" ? pair.key.range?.[0] : node?.range?.[0]) ?? pair.key.range?.[0] ?? offset;
-    } else if (isSeq<Node>(inside) && typeof segment === "number") {
-      const item = inside.items[segment];
-      if (item === undefined) return offset;
-      node = item;
-      offset = node.range?.[0] ?? offset;
-    } else return offset;
-  }
-  return offset;
 }

@@ -91,9 +91,7 @@ function checkShape<S extends z.ZodType>({ value, place }: YamlDocument, file: s
   });
   const checked = schema.safeParse(value);
   if (checked.success) return { documents: [{ value: checked.data, at }], problems: [] };
-  const problems = checked.error.issues.flatMap((issue) =>
-    shapeProblems(issue, value, () => ["a key of this kind of rules"]),
-  );
+  const problems = shapeProblems(checked.error.issues, value, () => ["a key of this kind of rules"]);
   return { documents: [], problems: problems.map((found) => at(found.problem, found.at)) };
 }
 

@@ -3,7 +3,7 @@ import { readdir, readFile } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { splitDocuments, type DocumentPiece } from "../../../src/imports/documents/split-documents.js";
-import { yamlLimits } from "../../../src/imports/documents/yaml-text.js";
+import { yamlLimits } from "../../../src/imports/documents/yaml-limits.js";
 import { tableText } from "../../../src/imports/tables/table-text.js";
 
 async function* pieces(text: string, size: number): AsyncGenerator<string> {

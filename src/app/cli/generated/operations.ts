@@ -226,6 +226,8 @@ export type ProblemCode =
   | 'KEY_REUSED'
   /** An import would change or refuse more than its feed allows. */
   | 'LIMIT_PASSED'
+  /** Stands last, where more problems were found than are listed. */
+  | 'MORE_PROBLEMS'
   /** Food that needs the cold is said to keep at room temperature. */
   | 'NEEDS_THE_COLD'
   /** The revision in force says exactly this already. */
@@ -323,7 +325,7 @@ export type SaveDocumentsInput = {
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
-  /** The texts, with at most 300 documents among them. */
+  /** The texts, with at most 300 documents among them. Each may have 50,000 keys, 100,000 entries of lists and maps, and 24 levels. */
   readonly texts: ReadonlyArray<DocumentTextInput>;
 };
 

@@ -1,0 +1,18 @@
+/** Far above what a writer needs, far below what hurts: a text beyond one of them is refused before anything is built of it. */
+export const yamlLimits = {
+  characters: 2_000_000,
+  nesting: 24,
+  /** Values that one anchor may unfold into. */
+  aliases: 100,
+  /** Aliases and anchors of a text, each by itself. */
+  references: 1_000,
+  /** Empty ones count. */
+  documents: 300,
+  keys: 50_000,
+  /** Entries of lists and maps; as many again where aliases are unfolded. */
+  entries: 100_000,
+  /** Words and marks: everything but spaces, line ends and remarks. */
+  tokens: 250_000,
+} as const;
+
+export type YamlLimit = keyof typeof yamlLimits;
