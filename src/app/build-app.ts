@@ -23,6 +23,7 @@ import { closeGently } from "./connections.js";
 import { registerHealth } from "./health.js";
 import { limitRate } from "./limit-rate.js";
 import type { Readiness } from "./readiness.js";
+import { givePublicOrigin } from "./public-origin.js";
 import { registerSchemas } from "./schemas.js";
 import { refuseBrokenRequest } from "./refuse-broken-request.js";
 import { readActor } from "./read-actor.js";
@@ -48,6 +49,8 @@ export interface AppOptions {
   readonly bodyTime?: number;
   /** Left out: nobody is limited. */
   readonly rateLimit?: RateLimitSettings;
+  /** Where readers reach the service: `https://plans.example`. Left out or null: where each request says it was sent to. */
+  readonly publicUrl?: string | null;
   /** Addresses and networks of proxies whose `X-Forwarded-*` are believed; left out: nobody's. */
   readonly trustedProxies?: readonly string[];
 }
@@ -71,6 +74,7 @@ export async function buildApp({
   overload,
   onShed = () => undefined,
   rateLimit = noLimit,
+  publicUrl = null,
   trustedProxies = [],
 }: AppOptions): Promise<FastifyInstance> {
   const logger: FastifyBaseLogger = log.child({ part: "http" });
@@ -111,6 +115,7 @@ export async function buildApp({
   watchRequests?.(app);
   closeGently(app.server, () => performance.now());
   setAnswerHeaders(app);
+  givePublicOrigin(app, publicUrl);
   app.addHook("onSend", (_request, reply, payload, done) => {
     if (readiness.isLeaving()) reply.header("connection", "close");
     done(null, payload);
@@ -132,7 +137,7 @@ export async function buildApp({
   registerHealth(app, readiness);
   registerSchemas(app);
   const { queryTime } = graphql;
-  registerRest(app, { deps, queryTime, uploadTime: requestTimes.upload });
+  registerRest(app, { deps, queryTime, uploadTime: requestTimes.upload, publicUrl });
   registerGraphql(app, { deps, engine: createEngine(graphql), explorer: openExplorer(explorerFolder) });
   registerPages(app, { deps, queryTime, assets: openPageAssets(browserFolder) });
   await app.ready();

@@ -1,6 +1,7 @@
 import { isIPv4, isIPv6 } from "node:net";
 import { z } from "zod";
 import type { RateLimitSettings } from "../services/rate-limit.js";
+import { originOf } from "./public-origin.js";
 import { usualEngine, type EngineOptions } from "../graphql/engine-options.js";
 
 const levels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
@@ -36,6 +37,17 @@ const portNumber = z
   .refine((port) => port <= 65_535, "must be a whole number from 0 to 65535; 0 picks a free port");
 
 const hostName = z.string().regex(/^[A-Za-z0-9.:-]+$/, "must be a host name or an address");
+
+/** An origin: links of pages are from its root, so a service below a path of it would have broken ones. */
+const publicUrl = z
+  .string()
+  .refine(isOrigin, "must be https:// or http://, a host and at most a port: https://plans.example.org")
+  .transform((text) => new URL(text).origin);
+
+function isOrigin(text: string): boolean {
+  if (!/^https?:\/\/[^\s/@?#\\]+\/?$/i.test(text) || !URL.canParse(text)) return false;
+  return originOf("http", new URL(text).host) !== null;
+}
 
 const seconds = (least: number, most: number) => {
   const message = `must be a whole number of seconds from ${least} to ${most}`;
@@ -110,6 +122,7 @@ const variables = z.object({
     .string()
     .regex(/^whsec_[A-Za-z0-9+/]{32,88}={0,2}$/, "must be whsec_ and 24 to 64 random bytes in base64")
     .optional(),
+  PREPWRIGHT_PUBLIC_URL: publicUrl.optional(),
   PREPWRIGHT_POINTS_PER_ADDRESS: points.default(1_500_000),
   PREPWRIGHT_POINTS_PER_TOKEN: points.default(6_000_000),
   PREPWRIGHT_REFUSED_TOKENS_PER_ADDRESS: points.default(30),
@@ -170,6 +183,8 @@ export interface Environment {
   /** Delay of the event loop beyond which requests are turned away, in milliseconds; null: none are. */
   readonly shedDelayMs: number | null;
   readonly rateLimit: RateLimitSettings;
+  /** Where readers reach the service, without a slash at the end; null: where each request says it was sent to. */
+  readonly publicUrl: string | null;
   /** Addresses and networks of proxies whose `X-Forwarded-*` are believed. */
   readonly trustedProxies: readonly string[];
   readonly mode: "development" | "production" | "test";
@@ -229,6 +244,7 @@ export function readEnvironment(given: Readonly<Record<string, string | undefine
         perToken: parsed.data.PREPWRIGHT_POINTS_PER_TOKEN,
         refusedTokensPerAddress: parsed.data.PREPWRIGHT_REFUSED_TOKENS_PER_ADDRESS,
       },
+      publicUrl: parsed.data.PREPWRIGHT_PUBLIC_URL ?? null,
       trustedProxies: parsed.data.PREPWRIGHT_TRUST_PROXY,
       mode: NODE_ENV,
     },

@@ -54,6 +54,7 @@ export async function serve(settings: Environment): Promise<Serving> {
     onShed: observation.onShed,
     ...(overload === null ? {} : { overload }),
     rateLimit: settings.rateLimit,
+    publicUrl: settings.publicUrl,
     trustedProxies: settings.trustedProxies,
     graphql: registered === null ? settings.graphql : { ...settings.graphql, registered },
   });

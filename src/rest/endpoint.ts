@@ -22,6 +22,8 @@ export interface Question {
   readonly caller: Caller;
   /** `https://plans.example`, without a slash at the end. */
   readonly origin: string;
+  /** The same where the operator said it; null: `origin` is what the request says it was sent to. */
+  readonly publicUrl: string | null;
   /** Path and query as they were asked, without the ending for a form. */
   readonly address: string;
 }

@@ -18,6 +18,8 @@ export interface RestOptions {
   readonly queryTime: number;
   /** The same where a file comes with it: the time in which it has to arrive is part of it. */
   readonly uploadTime: number;
+  /** Where the operator says that readers reach the service; null: nowhere in particular. */
+  readonly publicUrl: string | null;
 }
 
 const methods = ["GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS"] as const;
@@ -80,7 +82,7 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
 /** Answers requests of one endpoint: from memory where the answer is known, which takes as little as finding that out. */
 function answering(
   endpoint: Endpoint,
-  { deps, queryTime, uploadTime }: RestOptions,
+  { deps, queryTime, uploadTime, publicUrl }: RestOptions,
 ): (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply> {
   const offered = [
     ...endpoint.writings.map((writing) => ({ ...writing.format, writing })),
@@ -95,7 +97,7 @@ function answering(
     const chosen = choose(suffix, request.headers);
     if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
     const { writing, type } = chosen;
-    const origin = `${request.protocol}://${request.host}`;
+    const origin = request.publicOrigin;
     const ask = (of: Deps): Question => ({
       deps: of,
       path: request.params as Readonly<Record<string, string>>,
@@ -104,6 +106,7 @@ function answering(
       bodyLength: lengthOf(request.headers["content-length"]),
       caller: { actor: request.actor, requestId: request.id },
       origin,
+      publicUrl,
       address: url,
     });
     if (writing === null) {

@@ -54,6 +54,7 @@ export async function openTestApp(
       | "onRequestEnd"
       | "onShed"
       | "overload"
+      | "publicUrl"
       | "rateLimit"
       | "readiness"
       | "trustedProxies"

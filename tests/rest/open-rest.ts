@@ -15,8 +15,11 @@ export interface RestApp extends TestApp {
 }
 
 /** The application with the demo in it. */
-export async function openRest(open: OpenTestDatabase): Promise<RestApp> {
-  const app = await openTestApp((await open()).data);
+export async function openRest(
+  open: OpenTestDatabase,
+  options: Parameters<typeof openTestApp>[4] = {},
+): Promise<RestApp> {
+  const app = await openTestApp((await open()).data, undefined, undefined, {}, options);
   const loaded = await loadSeeds(app.deps, demo);
   if (!loaded.ok) throw new Error("the demo was refused");
   return {

@@ -16,5 +16,9 @@ export const openapiEndpoint = (describe: () => Readonly<Record<string, unknown>
       caching: "LIVE",
     },
     () => Promise.resolve(found(describe())),
-    [asJson(z.record(z.string().max(200), z.unknown()), "OpenAPI 3.1.", (document) => document)],
+    [
+      asJson(z.record(z.string().max(200), z.unknown()), "OpenAPI 3.1.", (document, { publicUrl }) =>
+        publicUrl === null ? document : { ...document, servers: [{ url: publicUrl, description: "This service." }] },
+      ),
+    ],
   );

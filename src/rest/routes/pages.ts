@@ -56,7 +56,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
     (request: FastifyRequest<{ Params: PlanName }>, reply: FastifyReply) =>
       answer(options, request, reply, async (deps) => {
         const form = readPlanForm(readQuery(request.url));
-        const card = await showPlanCard(deps, request.params, form, originOf(request));
+        const card = await showPlanCard(deps, request.params, form, request.publicOrigin);
         if (card === null) return jsonAnswer(404, { problems: ["No plan of this name is in print."] });
         if (card.ok) return jsonAnswer(200, card.value);
         return jsonAnswer(422, {
@@ -69,8 +69,6 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   for (const path of iconPaths) app.get(path, (request, reply) => sendReady(icon, request, reply));
 }
 
-const originOf = ({ protocol, host }: FastifyRequest): string => `${protocol}://${host}`;
-
 /** From memory where it is known. Nothing but the address and its origin say what is asked. */
 async function answer(
   { deps, queryTime }: PageRouteOptions,
@@ -78,7 +76,7 @@ async function answer(
   reply: FastifyReply,
   compute: (deps: Deps) => Promise<ReadyAnswer>,
 ): Promise<FastifyReply> {
-  const key = `page ${originOf(request)} ${request.url}`;
+  const key = `page ${request.publicOrigin} ${request.url}`;
   const gone = () => callerGone(reply.raw);
   return sendReady(await rememberReady({ deps, request, key, limit: queryTime, gone, compute }), request, reply);
 }
@@ -87,7 +85,7 @@ async function answer(
 function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): void {
   const { assets } = options;
   const linksOf = (request: FastifyRequest): PageLinks => ({
-    origin: originOf(request),
+    origin: request.publicOrigin,
     style: assets.style,
     ticks: assets.ticks,
   });
