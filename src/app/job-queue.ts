@@ -39,26 +39,10 @@ export async function startJobQueue({
   aroundJob,
   patience = 20_000,
 }: JobQueueOptions): Promise<JobQueue> {
-  const boss = new PgBoss({
-    db: {
-      executeSql: async (text: string, values: readonly unknown[]) => {
-        const { rows } = await sql.query(text, values);
-        return { rows: [...rows] };
-      },
-    },
-  });
-  boss.on("error", (error) => log.error({ err: error }, "the job queue failed"));
+  const boss = openBoss(sql, log);
   await boss.start();
   for (const job of jobs) {
-    await unlessDeadlocked(() =>
-      boss.createQueue(job.name, {
-        name: job.name,
-        policy: "short",
-        retryLimit: 3,
-        retryBackoff: true,
-        expireInMinutes,
-      }),
-    );
+    await makeQueue(boss, job);
     await boss.schedule(job.name, job.cron, {}, { tz: zone });
     await boss.work(job.name, { pollingIntervalSeconds: 2 }, async () => {
       const outcome = await (aroundJob === undefined ? job.run(deps) : aroundJob(job.name, () => job.run(deps)));
@@ -76,6 +60,37 @@ export async function startJobQueue({
     close: () => boss.stop({ graceful: true, wait: true, timeout: patience }),
   };
 }
+
+/** Makes the tables of the queue and of every job, which takes an owner of tables, and works on none. */
+export async function makeJobTables(sql: Sql, jobs: readonly Job[], log: Log): Promise<void> {
+  const boss = openBoss(sql, log, { supervise: false, schedule: false });
+  await boss.start();
+  for (const job of jobs) await makeQueue(boss, job);
+  await boss.stop({ graceful: false, wait: true });
+}
+
+function openBoss(
+  sql: Sql,
+  log: Log,
+  options: { readonly supervise?: boolean; readonly schedule?: boolean } = {},
+): PgBoss {
+  const boss = new PgBoss({
+    ...options,
+    db: {
+      executeSql: async (text: string, values: readonly unknown[]) => {
+        const { rows } = await sql.query(text, values);
+        return { rows: [...rows] };
+      },
+    },
+  });
+  boss.on("error", (error) => log.error({ err: error }, "the job queue failed"));
+  return boss;
+}
+
+const makeQueue = (boss: PgBoss, { name }: Job): Promise<void> =>
+  unlessDeadlocked(() =>
+    boss.createQueue(name, { name, policy: "short", retryLimit: 3, retryBackoff: true, expireInMinutes }),
+  );
 
 /** Postgres: one of two transactions that waited for each other was ended, so that the other could go on. */
 const deadlock = "40P01";

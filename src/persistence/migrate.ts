@@ -108,6 +108,8 @@ async function apply(sql: Sql, { name, script, checksum }: Migration): Promise<v
   } catch (error) {
     await sql.query("ROLLBACK");
     const why = error instanceof Error ? error.message : String(error);
-    throw new MigrationError(name, `not applied, and nothing of it is left: ${why}`, { cause: error });
+    const isOwners = error instanceof Error && "code" in error && error.code === "42501";
+    const remedy = isOwners ? ". This role owns no tables: run `prepwright migrate` as the one that does, first" : "";
+    throw new MigrationError(name, `not applied, and nothing of it is left: ${why}${remedy}`, { cause: error });
   }
 }

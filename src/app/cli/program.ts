@@ -4,6 +4,7 @@ import type { Runner } from "./command.js";
 import { addCheck } from "./commands/check.js";
 import { addConfig } from "./commands/config.js";
 import { addImport } from "./commands/import.js";
+import { addMigrate } from "./commands/migrate.js";
 import { addPublish } from "./commands/publish.js";
 import { addPublisher } from "./commands/publisher.js";
 import { addPull } from "./commands/pull.js";
@@ -19,7 +20,7 @@ import { showOutcome, type Output } from "./show-outcome.js";
 const commands = [
   ...[addCheck, addPublish, addPull, addWithdraw, addImport],
   ...[addToken, addPublisher, addRules],
-  ...[addServe, addWorker, addConfig],
+  ...[addServe, addWorker, addMigrate, addConfig],
 ];
 
 const endings = `

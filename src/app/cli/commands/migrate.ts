@@ -1,0 +1,40 @@
+import { MigrationError } from "../../../persistence/errors.js";
+import { RoleUnfit } from "../../../persistence/grant-runtime.js";
+import { readEnvironment } from "../../environment.js";
+import { openLog } from "../../open-log.js";
+import { withJson, type AddCommand } from "../command.js";
+import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
+
+interface MigrateOptions {
+  readonly json?: boolean;
+  readonly grantTo?: string;
+}
+
+export const addMigrate: AddCommand = (program, run) => {
+  withJson(program.command("migrate"))
+    .description("bring the database of DATABASE_URL to this version, as its owner, and end")
+    .option("--grant-to <role>", "give that role the rights of a service or worker, and no others")
+    .action((options: MigrateOptions) => run("migrate", options, () => migrate(options)));
+};
+
+async function migrate({ grantTo = null }: { readonly grantTo?: string | null }): Promise<Outcome> {
+  const environment = readEnvironment();
+  if (!environment.ok) throw usage(...environment.faults);
+  if (environment.value.databaseUrl === null) {
+    throw usage("DATABASE_URL must name a Postgres server: the embedded database is migrated by the service itself.");
+  }
+  const { migrateDatabase } = await import("../../migrate-database.js");
+  try {
+    await migrateDatabase(environment.value, grantTo, openLog(environment.value.logLevel));
+  } catch (error) {
+    if (error instanceof RoleUnfit) throw usage(error.message);
+    if (error instanceof MigrationError) throw new CommandFailed(exitCodes.unreachable, "NOT_MIGRATED", error.message);
+    throw error;
+  }
+  const granted = grantTo === null ? [] : [`${grantTo} may run a service or a worker.`];
+  return {
+    exit: exitCodes.ok,
+    result: { grantedTo: grantTo },
+    said: ["The database is at this version.", ...granted],
+  };
+}
