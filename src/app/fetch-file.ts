@@ -68,14 +68,21 @@ export async function fetchFile(
   throw new FileNotHad(`the address sends on more than ${String(mostHops)} times`);
 }
 
+/**
+ * The same words, and the same tries, for a name that there is not, a machine that does not answer, a network that is not to be asked: else a feed would
+ * tell its keeper what there is in the network of the service. The log says which.
+ */
+const unreachable = (why: Error): FileNotHad => new FileNotHad("the address cannot be reached", anyTime, why);
+
 function ask(url: URL, known: FileTags | null, options: FetchOptions, signal: AbortSignal): Promise<IncomingMessage> {
   const allowPrivate = options.allowPrivate ?? false;
   const literal = literalAddress(url);
-  if (!allowPrivate && (url.protocol !== "https:" || (literal !== null && !isPublicAddress(literal)))) {
-    return Promise.reject(new FileNotHad("only https: to a public address is fetched"));
-  }
-  if (url.protocol !== "https:" && url.protocol !== "http:")
+  if (url.protocol !== "https:" && !(allowPrivate && url.protocol === "http:")) {
     return Promise.reject(new FileNotHad("only https: is fetched"));
+  }
+  if (!allowPrivate && literal !== null && !isPublicAddress(literal)) {
+    return Promise.reject(unreachable(new PrivateAddress()));
+  }
   const send = url.protocol === "https:" ? secureRequest : plainRequest;
   const headers = {
     accept: "*/*",
@@ -96,14 +103,7 @@ function ask(url: URL, known: FileTags | null, options: FetchOptions, signal: Ab
       sending.destroy(new Error("it was silent for too long")),
     );
     sending.on("response", settled);
-    sending.on("error", (error) =>
-      failed(
-        new FileNotHad(
-          `the address cannot be reached: ${error.message}`,
-          error instanceof PrivateAddress ? null : anyTime,
-        ),
-      ),
-    );
+    sending.on("error", (error) => failed(unreachable(error)));
     sending.end();
   });
 }

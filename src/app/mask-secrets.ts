@@ -2,7 +2,8 @@
 const secrets: readonly (readonly [RegExp, string])[] = [
   [/prepwright_([0-9A-Za-z]{8})[0-9A-Za-z]+/g, "prepwright_$1…"],
   [/whsec_[0-9A-Za-z+/=]+/g, "whsec_…"],
-  [/([a-z][a-z0-9+.-]*:\/\/[^\s:@/"]*):[^\s@"]+@/gi, "$1:…@"],
+  // Up to the last @: a password that nobody escaped may hold one.
+  [/([a-z][a-z0-9+.-]*:\/\/[^\s:/"]*):[^\s"]+@/gi, "$1:…@"],
   [/([?&](?:ssl)?password=)[^&\s"]+/gi, "$1…"],
   [/(Bearer\s+)[^\s"\\]+/gi, "$1…"],
 ];

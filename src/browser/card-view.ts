@@ -45,11 +45,16 @@ export function cardView(card: PlanCard, got: Set<string>): readonly HTMLElement
     element(
       "p",
       {},
-      element("a", { href: card.page }, "Everything about this plan"),
-      element("span", { class: "quiet" }, `, by ${card.publisher}, revision ${card.revision}`),
+      isWebAddress(card.page)
+        ? element("a", { href: card.page }, "Everything about this plan")
+        : element("span", {}, "Everything about this plan is on its own page"),
+      element("span", { class: "quiet" }, ", by ", element("bdi", {}, card.publisher), `, revision ${card.revision}`),
     ),
   ];
 }
+
+/** A card is whatever answered: an address with another scheme could run a script in the page around. */
+const isWebAddress = (text: string): boolean => URL.canParse(text) && /^https?:$/.test(new URL(text).protocol);
 
 function aisleView({ title, lines }: PlanCard["aisles"][number], got: Set<string>): HTMLElement {
   return element(

@@ -28,15 +28,19 @@ function known(locale: string): string {
 /** A cell: words, or a number. A decimal keeps its digits and changes its mark. null: nothing. */
 export type CsvCell = string | { readonly decimal: string } | null;
 
-/** Spreadsheets run what begins like this as a formula (OWASP, CSV Injection); an apostrophe before it makes it words. */
-const formula = /^[\s]*[=+\-@\t\r\n|%]/;
+/**
+ * Spreadsheets run what begins like this as a formula (OWASP, CSV Injection), the same signs at full width and the minus of mathematics
+ * among them; an apostrophe before it makes it words.
+ */
+const formula = /^[\s]*[=+\-@\t\r\n|%\u2212\uff1d\uff0b\uff0d\uff20\ufe62\ufe63\ufe66\ufe6b\uff5c\uff05]/;
 
-function cellText(cell: CsvCell, { separator, decimal }: CsvMarks): string {
+/** Whatever a program takes for a separator: it may be told another than ours, and a part of a cell could begin as a formula. */
+const needsQuotes = /[,;\t|"\r\n]|^\s|\s$/;
+
+function cellText(cell: CsvCell, { decimal }: CsvMarks): string {
   if (cell === null) return "";
   const text = typeof cell === "string" ? wordsOf(cell) : cell.decimal.replace(".", decimal);
-  return text.includes(separator) || /["\r\n]/.test(text) || /^\s|\s$/.test(text)
-    ? `"${text.replaceAll('"', '""')}"`
-    : text;
+  return needsQuotes.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 function wordsOf(words: string): string {

@@ -3,6 +3,7 @@ import type { ShoppingLine } from "../domain/plan/scaled.js";
 import { componentText } from "./component-text.js";
 import { costText } from "./cost-text.js";
 import { keepingLines } from "./keeping-text.js";
+import { legible } from "./legible.js";
 import { lineText } from "./line-text.js";
 import { nameBook } from "./name-book.js";
 import { byAisle, codeWords, coveredLines, shoppingText } from "./shopping-text.js";
@@ -54,7 +55,9 @@ export function plainText({ scaled, list, storage, reader }: PlainTextInput): st
       warnings.map((line) => `  ${line}`),
     ),
     "",
-  ].join("\n");
+  ]
+    .map(legible)
+    .join("\n");
 }
 
 function buyText(line: ShoppingLine, reader: PlainTextInput["reader"]): string {

@@ -29,12 +29,13 @@ export interface Passing {
 export class FileNotHad extends Error {
   override readonly name = "FileNotHad";
 
-  /** `passing` null: trying again would be no use. */
+  /** `passing` null: trying again would be no use. `cause` is for the log alone. */
   constructor(
     message: string,
     readonly passing: Passing | null = null,
+    cause?: unknown,
   ) {
-    super(message);
+    super(message, cause === undefined ? {} : { cause });
   }
 }
 
@@ -91,9 +92,11 @@ const notHadProblem = ({ fetchesFailed }: ImportRun, why: string): Problem => ({
 async function putOff(
   { data, clock, log }: Deps,
   run: ImportRun,
-  { message, passing }: FileNotHad,
+  { message, passing, cause }: FileNotHad,
   worker: string,
 ): Promise<boolean> {
+  if (cause !== undefined)
+    log.warn({ run: run.id, feed: run.feed, err: cause }, "why the address of a feed cannot be reached");
   const minutes = fetchWaits[run.fetchesFailed];
   if (passing === null || minutes === undefined) return false;
   const now = clock();

@@ -7,6 +7,7 @@ import type { Deps, FeedKind } from "./deps.js";
 import { feedSettingsSchema, isShared, usualLimits, type FeedSettings } from "./feed-settings.js";
 import { isCron } from "./crontab.js";
 import { isStorable } from "./storable.js";
+import { urlProblems } from "./webhook-address.js";
 import { write } from "./write.js";
 
 export interface FeedInput {
@@ -42,7 +43,7 @@ export async function saveFeed(deps: Deps, caller: Caller, input: FeedInput): Pr
         ...slugProblems(slug),
         ...ownerProblems(kind, publisher),
         ...timeProblems(cron, zone ?? "UTC"),
-        ...(settings.ok ? regionProblems(settings.value) : settings.problems),
+        ...(settings.ok ? [...regionProblems(settings.value), ...placeProblems(settings.value)] : settings.problems),
       ];
       const before = await data.feeds.find(publisher, slug);
       if (before !== null && before.kind !== kind) {
@@ -96,6 +97,16 @@ const regionProblems = ({ region }: FeedSettings): Problem[] =>
   region === null || regionCode(region) !== null
     ? []
     : [{ code: "BAD_SHAPE", path: ["input", "settings", "region"], expected: regionInstead(region), got: region }];
+
+/** Where a name leads is known only when it is fetched, and is looked at then; what says so itself is refused at once. */
+function placeProblems({ place }: FeedSettings): readonly Problem[] {
+  if (place.kind !== "ADDRESS") return [];
+  const path = ["input", "settings", "place"];
+  return [
+    ...urlProblems(place.url, false, [...path, "url"]),
+    ...place.hosts.flatMap((host, at) => urlProblems(`https://${host}/`, false, [...path, "hosts", at])),
+  ];
+}
 
 const slugProblems = (slug: string): Problem[] =>
   /^[a-z0-9]+(-[a-z0-9]+)*$/.test(slug) && slug.length <= 80

@@ -105,6 +105,33 @@ describeOnEmbedded("a plan inside another page", (open) => {
     await page.close();
   });
 
+  it("makes no link that could run in the page around it, whatever answered", async () => {
+    for (const address of [
+      "javascript:document.title='taken'",
+      "data:text/html,x",
+      "blob:x",
+      " JaVaScRiPt:x",
+      "not an address",
+    ]) {
+      embedded = plan;
+      const page = await browser.context.newPage();
+      await page.route(`**${plan}/card*`, async (route) => {
+        const answer = await route.fetch();
+        await route.fulfill({ response: answer, json: { ...((await answer.json()) as object), page: address } });
+      });
+      await page.goto(blogAddress);
+      await page.getByText("Worked out for 6.").waitFor();
+      expect(await page.locator("prepwright-plan article a[href]:visible").count()).toBe(0);
+      expect(await page.locator("prepwright-plan").innerText()).toContain("Everything about this plan");
+      await page.close();
+    }
+    const page = await visit();
+    await page.getByText("Worked out for 6.").waitFor();
+    const link = page.getByRole("link", { name: "Everything about this plan" });
+    expect(await link.getAttribute("href")).toContain(`${service.address}${plan}`);
+    await page.close();
+  });
+
   it("says politely what is wrong, and leaves the link", async () => {
     const page = await visit();
     await page.getByText("Worked out for 6.").waitFor();

@@ -104,6 +104,24 @@ describe("a cell", () => {
     );
   });
 
+  it("is one cell to a program that was told any other separator", () => {
+    fc.assert(
+      fc.property(hostileText, fc.constantFrom(...[",", ";", "\t", "|"]), (words, delimiter) => {
+        const [row] = parse(csvText([[words]], standardMarks), { delimiter, record_delimiter: "\r\n" }) as string[][];
+        expect(row?.length ?? 0).toBeLessThanOrEqual(1);
+        expect((row?.[0] ?? "").trimStart().normalize("NFKC")).not.toMatch(/^[=+\-@]/);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it.each(["＝1+1", "＋1", "－1", "＠SUM(A1)", "−1", "﹦1", "﹢1", "﹣1", "﹫A", " ＝1", "\u202e=1", "％1", "｜cmd"])(
+    "of %j is words, as it is of the signs of half its width",
+    (words) => {
+      expect(csvText([[words]], standardMarks).replace(/^"/, "")).toMatch(/^'/);
+    },
+  );
+
   it.each(["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", " =1", "|cmd"])("of %j is words", (words) => {
     expect(csvText([[words]], standardMarks).replace(/^"/, "")).toMatch(/^'/);
   });

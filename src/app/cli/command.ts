@@ -3,6 +3,8 @@ import { readClientSettings } from "../environment.js";
 import type { Outcome } from "./outcome.js";
 import type { Progress } from "./progress.js";
 import { openRemote, usualServer, type RemoteService } from "./remote-service.js";
+import { plainTokenWarning } from "./plain-token-warning.js";
+import { terminalLine } from "./terminal-line.js";
 import type { Service } from "./service.js";
 
 /** Runs the work of a command and shows its outcome. */
@@ -46,7 +48,12 @@ export function remote({
   readonly token?: string | undefined;
 }): RemoteService {
   const settings = readClientSettings();
-  return openRemote({ server: server ?? settings.server, token: token?.trim() ?? settings.token });
+  const asked = { server: server ?? settings.server, token: token?.trim() ?? settings.token };
+  const service = openRemote(asked);
+  const warning = plainTokenWarning(asked);
+  // Beside the answer, which programs read.
+  if (warning !== null) process.stderr.write(`${terminalLine(warning)}\n`);
+  return service;
 }
 
 /** Opens the service that the options and the environment name, and closes it after the work. */

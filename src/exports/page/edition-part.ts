@@ -16,7 +16,7 @@ export function editionPart(publication: Publication, plan: Plan, form: PlanForm
     ...(changeNote === null ? [] : [markup`<p>What this revision changed: ${changeNote}</p>`]),
     markup`<p>A revision never changes. <a href="${revisionPath(named, revision, form)}">This one, as worked out here</a>, can always be found again at its own address.</p>`,
     markup`<p>To take along: ${otherForms(named, form)}</p>`,
-    markup`<p>To cite it: <cite>${publisher.name}, “${plan.title}”, revision ${revision}, ${longDate(publishedAt)}</cite>, <span class="address">${address}</span></p>`,
+    markup`<p>To cite it: <cite><bdi>${publisher.name}</bdi>, “<bdi>${plan.title}</bdi>”, revision ${revision}, ${longDate(publishedAt)}</cite>, <span class="address">${address}</span></p>`,
     markup`<p class="quiet address">SHA-256 of the frozen document: ${checksum}</p>`,
   ]);
 }

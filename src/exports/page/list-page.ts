@@ -52,7 +52,7 @@ export function listPage({ plans, list, reader, links, address }: ListPageInput)
     main: markup`<header class="front"><h1>To buy</h1>
 <ul class="for">${plans.map(
       (each) =>
-        markup`<li><a href="${each.address}">${each.bundle.plan.title}</a> <b>${people(each.servings)}</b></li>`,
+        markup`<li><a href="${each.address}"><bdi>${each.bundle.plan.title}</bdi></a> <b>${people(each.servings)}</b></li>`,
     )}</ul></header>
 <form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-list": address })}>
 <div class="aisles">${aislesOf(list.lines, book.words).map(

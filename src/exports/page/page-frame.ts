@@ -34,7 +34,7 @@ ${ticks && links.ticks !== null && markup`<script src="${links.ticks}" defer></s
 <a class="skip" href="#main">To the page itself</a>
 <header class="masthead">
 <nav aria-label="Where you are"><a class="mark" href="/">Prepwright</a>${trail.map(
-    ({ path, text }) => markup`<span class="string" aria-hidden="true"></span><a href="${path}">${text}</a>`,
+    ({ path, text }) => markup`<span class="string" aria-hidden="true"></span><a href="${path}"><bdi>${text}</bdi></a>`,
   )}</nav>
 </header>
 <main id="main">

@@ -24,8 +24,8 @@ export function shelfMarkup({ plans, next }: Shelf, publisherName: ((slug: strin
   if (plans.length === 0) return markup`<p class="aside">Nothing is published here yet.</p>`;
   return [
     markup`<ul class="shelf">${plans.map(
-      (plan) => markup`<li class="packet"><h3><a href="${planPath(plan)}">${plan.title}</a></h3>
-<p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}">${publisherName(plan.publisher)}</a>, `}for ${plan.serves}, revision ${plan.revision}, <time datetime="${plan.publishedAt.toISOString()}">${longDate(plan.publishedAt)}</time></p></li>`,
+      (plan) => markup`<li class="packet"><h3><a href="${planPath(plan)}"><bdi>${plan.title}</bdi></a></h3>
+<p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}"><bdi>${publisherName(plan.publisher)}</bdi></a>, `}for ${plan.serves}, revision ${plan.revision}, <time datetime="${plan.publishedAt.toISOString()}">${longDate(plan.publishedAt)}</time></p></li>`,
     )}</ul>`,
     next !== null && markup`<p class="onward"><a href="${next}">Older plans</a></p>`,
   ];
