@@ -74,7 +74,13 @@ describeOnEmbedded("links", (open) => {
     it("are so in each of the forms that have any", async () => {
       const plan = planOf(slug);
       for (const url of [
-        ...[`/p/${publisher}/${slug}`, `/p/${publisher}/${slug}/card`, `${plan}.ics?start=2026-03-28T09:00&zone=Europe/Berlin`, `${plan}.md`, `${plan}.jsonld`],
+        ...[
+          `/p/${publisher}/${slug}`,
+          `/p/${publisher}/${slug}/card`,
+          `${plan}.ics?start=2026-03-28T09:00&zone=Europe/Berlin`,
+          `${plan}.md`,
+          `${plan}.jsonld`,
+        ],
         ...[`/v1/publishers/${publisher}/feed.json`, `/v1/publishers/${publisher}/feed.atom`],
       ]) {
         const { status, text } = await ask(url, evil);
