@@ -47,7 +47,9 @@ export async function settleRegion(
   const regions = given.flatMap(([owner, region]): OwnedRegion[] =>
     region === null ? [] : [{ owner, region: ruledRegion(region, ruled) }],
   );
-  const usualCurrency = own === null ? agreed(publishers.map((publisher) => publisher?.currency ?? null)) : null;
+  // A plan for another country than its publisher's is not priced in its publisher's money.
+  const priced = own === null && (regions.length < 2 || regions[0]?.region === regions[1]?.region);
+  const usualCurrency = priced ? agreed(publishers.map((publisher) => publisher?.currency ?? null)) : null;
   return {
     ...household,
     region: regions[0]?.region ?? null,

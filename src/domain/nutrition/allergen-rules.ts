@@ -40,6 +40,8 @@ export interface DietRule {
   /** ABSENCE: settled when none of `breaks` is in the food. STATED: only the food's own statement can settle it. */
   readonly settledBy: "ABSENCE" | "STATED";
   readonly breaks: readonly DietBreak[];
+  /** Codes of wider diets that whatever keeps this one keeps too: vegan food has no meat. Left out: none, as in the sets of 0.1.0. */
+  readonly implies?: readonly string[];
   readonly source: Source;
 }
 

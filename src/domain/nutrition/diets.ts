@@ -106,7 +106,7 @@ function fitsInClaims(
   region: string | null,
   all: readonly DietRule[],
 ): boolean | null {
-  const stated = statementOf(claims, diet.code);
+  const stated = statedOrImplied(claims, diet, all);
   if (stated === false) return false;
   const breaks = breaksIn(diet, region);
   const contained = breaks.filter(({ code }) => ingredientInClaims(claims, code, all).presence === "CONTAINS");
@@ -118,6 +118,18 @@ function fitsInClaims(
   if (stated === null || diet.settledBy === "STATED" || contained.length > 0 || warned) return null;
   if (doubted) return null;
   return anyIngredientInClaims(claims, codesOf(breaks), all).presence === "DOES_NOT_CONTAIN" ? true : null;
+}
+
+/**
+ * What is stated of the diet, or follows from what is stated of another: vegan food has no meat, and what has meat is not vegan. Of
+ * what is stated and what follows the stricter counts.
+ */
+function statedOrImplied(claims: FoodClaims, { code, implies = [] }: DietRule, all: readonly DietRule[]) {
+  const stated = statementOf(claims, code);
+  if (stated === false || implies.some((wider) => statementOf(claims, wider) === false)) return false;
+  if (stated !== undefined) return stated;
+  const narrower = all.filter((each) => each.implies?.includes(code) === true);
+  return narrower.some((each) => statementOf(claims, each.code) === true) ? true : undefined;
 }
 
 /** Of several statements the stricter: no, then not known. undefined: none. */

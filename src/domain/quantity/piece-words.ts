@@ -4,10 +4,11 @@ import { readersFoodName } from "./food-name.js";
 
 const pieceOf = ({ measures }: MeasureFacts): OwnMeasure | undefined => measures.find(({ name }) => name === "piece");
 
-/** The word for a whole piece is the food's own name: an egg, never a head of garlic. */
+/** The word for a whole piece is the food's own name, or its writer gave none: an egg, never a head of garlic. */
 export const isNamedAfterFood = (facts: MeasureFacts): boolean => {
   const piece = pieceOf(facts);
-  return piece !== undefined && (facts.names ?? []).some(({ one }) => one === piece.one);
+  const names = facts.names ?? [];
+  return piece !== undefined && names.some(({ one }) => one === piece.one || piece.one === piece.name);
 };
 
 const known = new WeakMap<readonly OwnMeasure[], Map<string, readonly OwnMeasure[]>>();

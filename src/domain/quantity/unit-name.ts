@@ -1,6 +1,7 @@
 import type { MeasureSystem, UnitRef } from "../model/amount.js";
 import type { OwnMeasure } from "../model/food.js";
 import type { ReaderLocale } from "./reader-locale.js";
+import { countWords } from "./parse/words/count-words.js";
 import { ownMeasureName, standardUnit } from "./unit.js";
 import { genericUnits, type GenericUnit } from "./units/generic-units.js";
 import { measureNames, systemNames, unitNames, vesselName, type NameForms } from "./units/unit-names.js";
@@ -57,7 +58,15 @@ export const unitName = (
   const measure = name === null ? undefined : own.find((each) => each.name === name);
   if (measure === undefined)
     return name === null || ref === "piece" ? standardName(ref, shown, reader.measures, reader.locale) : name;
-  const known = reader.locale.language === "en" ? undefined : measureNames.get(measure.one);
+  const { one, many } = measure;
+  const known = reader.locale.language === "en" ? undefined : measureNames.get(one);
   if (known !== undefined) return pick(known[reader.locale.language], shown, reader.locale);
-  return category(shown, reader.locale) === "one" ? measure.one : measure.many;
+  if (category(shown, reader.locale) === "one") return one;
+  return one === many ? (englishPlural(one) ?? many) : many;
+};
+
+/** Of a usual measure whose writer named only one of it: 2 cans. null: no word that is known. */
+const englishPlural = (one: string): string | null => {
+  const words = [...(countWords["en"] ?? [])];
+  return words.find(([word, counted]) => counted.one === one && word !== one)?.[0] ?? null;
 };

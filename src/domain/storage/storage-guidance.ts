@@ -152,7 +152,9 @@ function mealEntry(
   if ("part" in shortest) return { guidance: [], unknown: { subject, part: shortest.part } };
   const main = strictest(shortest.limits);
   if (main === null) return { guidance: [], unknown: { subject, part: subject } };
-  const late = isPast(kept.meal, main.end, question.session);
+  // Food that goes in as it was bought is bought later for a later meal: its own guidance says so, and the meal comes in time.
+  const made = strictest(shortest.limits.filter(({ basis }) => basis.of.kind !== "FOOD"));
+  const late = made !== null && isPast(kept.meal, made.end, question.session) ? made : null;
   const endOfOther = (other: KeptMeal): Limit | null => {
     const limits = shortestOf(other, ofComponent, ofFood);
     return "part" in limits ? null : strictest(limits.limits);
@@ -161,8 +163,8 @@ function mealEntry(
     guidance: [
       {
         ...guidanceAt(subject, main.place, shortest.limits, 0, question),
-        tooLateFor: late ? [kept.meal.slug] : [],
-        advice: late ? mealAdvice(kept, main, meals, endOfOther, question) : [],
+        tooLateFor: late === null ? [] : [kept.meal.slug],
+        advice: late === null ? [] : mealAdvice(kept, late, meals, endOfOther, question),
       },
     ],
   };

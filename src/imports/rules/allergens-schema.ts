@@ -45,6 +45,7 @@ export const allergensSchema = z.strictObject({
       name: textSchema,
       "settled-by": wordSchema({ ABSENCE: "absence", STATED: "statement" }),
       breaks: listSchema(breakSchema).min(1),
+      implies: listSchema(slugSchema).optional(),
       source: sourceSchema,
     }),
   ),

@@ -42,10 +42,17 @@ export function readAllergens(document: AllergensDocument): {
       return { ...entry, source: issued(source, [...path, "source"]).source };
     }),
   }));
+  const dietCodes = document.diets.map(({ code }) => code);
   const diets = document.diets.map(({ source, ...diet }, d): DietRule => {
     for (const [index, { code }] of diet.breaks.entries()) checkCode(code, ["diets", d, "breaks", index, "code"]);
-    const { code, name, breaks } = diet;
-    return { code, name, breaks, settledBy: diet["settled-by"], source: issued(source, ["diets", d, "source"]).source };
+    const { code, name, breaks, implies } = diet;
+    for (const [index, wider] of (implies ?? []).entries())
+      if (!dietCodes.includes(wider)) problems.push(unknownWord(["diets", d, "implies", index], wider, dietCodes));
+    return {
+      ...{ code, name, breaks, settledBy: diet["settled-by"] },
+      ...(implies && { implies }),
+      source: issued(source, ["diets", d, "source"]).source,
+    };
   });
   const codes = diets.map(({ code }) => code);
   const claims = document.claims.map(({ source, ...claim }, c): DietClaim => {

@@ -36,6 +36,20 @@ describe("a diet", () => {
     expect(state("gluten-free", [stated]).fits).toBeNull();
   });
 
+  it("that is kept is no news of a wider one: vegan food has no meat, and what has meat is not vegan", () => {
+    const says = (name: string, ...diets: ReturnType<typeof fits>[]) => ({ ...onlyWith(name), diets });
+    expect(state("vegetarian", [says("quinoa", fits("vegan", true))])).toMatchObject({ fits: true, unknown: [] });
+    expect(state("vegan", [says("lard", fits("vegetarian", false))])).toMatchObject({ fits: false, breaks: ["lard"] });
+    // Not the other way round, and what is said itself goes first.
+    expect(state("vegan", [says("butter", fits("vegetarian", true))]).fits).toBeNull();
+    expect(state("vegetarian", [says("butter", fits("vegan", false))]).fits).toBeNull();
+    expect(state("vegetarian", [says("stock", fits("vegan", true), fits("vegetarian", null))]).fits).toBeNull();
+    expect(state("vegan", [says("stock", fits("vegan", true), fits("vegetarian", false))]).fits).toBe(false);
+    for (const region of [null, "US", "GB", "DE", "AU"])
+      for (const said of [true, false, null])
+        expect(state("vegetarian", [says("x", fits("vegan", said))], region).fits).toBe(said === true ? true : null);
+  });
+
   it("vegan is settled only by the food's own statement: honey has no allergen", () => {
     expect(state("vegan", [onlyWith("honey")]).fits).toBeNull();
     expect(state("vegan", [{ ...onlyWith("honey"), diets: [fits("vegan", false)] }])).toMatchObject({

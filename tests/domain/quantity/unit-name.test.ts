@@ -121,3 +121,25 @@ describe("a food's own measures", () => {
     expect(unitName("piece", { value: 2, asFraction: false }, [], reader)).toBe("pieces");
   });
 });
+
+describe("a measure of which its writer named only one", () => {
+  const named = (name: string, value: number, language = "en"): string => {
+    const own = [measure(name, { grams: 100, one: name, many: name })];
+    return unitName(`own:${name}`, { value, asFraction: false }, own, {
+      measures: "METRIC",
+      locale: readerLocale(language),
+    });
+  };
+
+  it("is several where there are several, if the word is a usual one", () => {
+    expect([named("can", 1), named("can", 2), named("loaf", 3), named("bunch", 2)]).toEqual([
+      "can",
+      "cans",
+      "loaves",
+      "bunches",
+    ]);
+    expect(named("can", 2, "de")).toBe("Dosen");
+    expect(named("Knolle", 2, "de")).toBe("Knolle");
+    expect(named("zest-strip", 2)).toBe("zest-strip");
+  });
+});

@@ -96,6 +96,24 @@ describe("fresh food bought for a later meal", () => {
     expect(found.advice).toEqual([{ code: "SHOP_TWICE", food: "parsley", meals: ["late"], notBefore: 3 }]);
     expect(answer.guidance.map(({ subject }) => subject.slug)).not.toContain("unused");
   });
+
+  it("makes no meal too late, since it is bought for it; what was made for the meal still does", () => {
+    const fish = bought("fish", "raw-fish");
+    const wedges = kept("wedges", "cooked-vegetable", [says("FRIDGE", 9)]);
+    for (const region of ["US", "GB", "DE", null]) {
+      const with3 = ask({ meals: [eaten("supper", 3, "food:fish")], foods: [fish] }, { region });
+      expect(guidanceOf(with3, "supper")).toMatchObject({ tooLateFor: [], advice: [] });
+      expect(guidanceOf(with3, "fish").advice).toMatchObject([{ code: "SHOP_TWICE", meals: ["supper"] }]);
+      const both = ask(
+        { components: [wedges], meals: [eaten("supper", 6, "food:fish", "wedges")], foods: [fish] },
+        { region },
+      );
+      expect(guidanceOf(both, "supper").tooLateFor).toEqual(["supper"]);
+      const advice = guidanceOf(both, "supper").advice.map((each) => "latestDay" in each && each.latestDay);
+      // By the wedges, not by the fish: cooked food three days by the rules of the US, 48 hours by those of GB.
+      expect(advice).toEqual([region === "US" ? 3 : 1]);
+    }
+  });
 });
 
 describe("a rule that counts hours", () => {
