@@ -1,3 +1,5 @@
+import { AnswerTooLarge, boundedBytes } from "../http/answer-size.js";
+import { boundedJson } from "../http/bounded-json.js";
 import type { Caller } from "../services/actor.js";
 import { DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
@@ -56,7 +58,7 @@ export function createEngine(options: EngineOptions): Engine {
     const { operation, isNamed, place } = prepared;
     const isQuery = operation.kind === "query";
     let hasErrors = false;
-    const body = await withinTime(
+    const ended = withinTime(
       asker.deps,
       isQuery ? queryTime : mutationPatience * queryTime,
       isQuery ? gone() : null,
@@ -72,6 +74,8 @@ export function createEngine(options: EngineOptions): Engine {
           : (await work(hurried)).answer;
       },
     );
+    const body = await ended.catch(tooLargeOrThrown);
+    if (body === "TOO_LARGE") return refused({ ...(isQuery ? tooLarge : tooLargeAndDone), cost });
     if (body === "ENDED") return refused({ ...timedOut, cost });
     if (operation.aboutSchema !== null && !hasErrors) aboutSchema.keep(operation.aboutSchema, body, body.length);
     return answered(body, isNamed, hasErrors);
@@ -114,6 +118,7 @@ const answered = (body: Buffer, isNamed: boolean, hasErrors: boolean): Outcome =
  * Errors carry the id of their request, so that an answer with one is nobody else's.
  *
  * @throws DatabaseAway where nothing is left of the answer without the database
+ * @throws AnswerTooLarge
  */
 async function run(
   { operation, variables }: PreparedRequest,
@@ -132,7 +137,7 @@ async function run(
   const told = errors.map((error) => shownFieldError(error, requestId, deps.log));
   const extensions = { cost };
   const result = told.length > 0 ? { errors: told, data, extensions } : { data, extensions };
-  const answer = Buffer.from(JSON.stringify(result));
+  const answer = boundedBytes(boundedJson(result));
   const hasErrors = told.length > 0;
   return { answer, hasErrors, bytes: hasErrors ? null : answer.length };
 }
@@ -141,6 +146,18 @@ const isEmpty = (data: Readonly<Record<string, unknown>> | null): boolean =>
   data === null || Object.values(data).every((field) => field === null);
 
 const timedOut = refusal("TIMED_OUT", "This took too long and was ended. Ask for less, or again later.");
+
+/** What its message says helps; a mutation was done all the same. */
+const tooLarge = refusal("ANSWER_TOO_LARGE", new AnswerTooLarge().message);
+const tooLargeAndDone = refusal(
+  "ANSWER_TOO_LARGE",
+  "It was done, but the answer would be larger than 4 MB. Ask for less of it, or read what came of it page by page.",
+);
+
+function tooLargeOrThrown(error: unknown): "TOO_LARGE" {
+  if (error instanceof AnswerTooLarge) return "TOO_LARGE";
+  throw error;
+}
 
 const tooDear = (cost: AskedCost): Refusal =>
   refusal(

@@ -3,7 +3,7 @@ export interface ErrorCode {
   /** HTTP status of an answer that holds nothing but this error. */
   readonly status: number;
   /**
-   * The request was read and its document was not run. Clients that name `application/json`, the older media type, are told so
+   * The request was read and its document was not run, or its answer is not sent. Clients that name `application/json`, the older media type, are told so
    * with 200, as GraphQL over HTTP advises, because they may not look into an answer of another status.
    */
   readonly documentRefused?: true;
@@ -28,6 +28,7 @@ export const errorCodes = {
   PERSISTED_QUERY_NOT_FOUND: { status: 400, documentRefused: true },
   DOCUMENT_NOT_REGISTERED: { status: 400, documentRefused: true },
   COST_TOO_HIGH: { status: 400, documentRefused: true },
+  ANSWER_TOO_LARGE: { status: 400, documentRefused: true },
   INTERNAL_SERVER_ERROR: { status: 500 },
   OVERLOADED: { status: 503 },
   UNAVAILABLE: { status: 503 },

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../services/json-schemas.js";
 import type { Caller, Scope } from "../services/actor.js";
 import type { Deps } from "../services/deps.js";
@@ -115,7 +116,7 @@ export const asJson = <T, Schema extends z.ZodType>(
   name,
   schema,
   description,
-  write: (value: T, question: Question): string => JSON.stringify(write(value, question)),
+  write: (value: T, question: Question): string => boundedJson(write(value, question)),
 });
 
 interface NamedWriter<T> extends TextWriter<T> {

@@ -1,3 +1,4 @@
+import { mostAnswerBytes } from "../http/answer-size.js";
 import { z } from "zod";
 import { namedSchemas } from "../services/json-schemas.js";
 import type { Endpoint, Writing } from "./endpoint.js";
@@ -54,7 +55,7 @@ const contentOf = (writings: readonly Writing[]): Node =>
   Object.fromEntries(
     writings.map(({ format, schema }) => [
       bareType(format.type),
-      { schema: schema === null ? { type: "string", maxLength: 10_000_000 } : schemaOf(schema) },
+      { schema: schema === null ? { type: "string", maxLength: mostAnswerBytes } : schemaOf(schema) },
     ]),
   );
 
@@ -69,6 +70,7 @@ const always: readonly ProblemKind[] = [
   "overloaded",
   "unavailable",
   "timed-out",
+  "answer-too-large",
   "fault",
 ];
 const withToken: readonly ProblemKind[] = ["forbidden"];

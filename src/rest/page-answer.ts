@@ -1,3 +1,4 @@
+import { boundedJson } from "../http/bounded-json.js";
 import { tagged, untagged, type ReadyAnswer } from "./ready-answer.js";
 
 /** Nothing but our own style sheet and, where a page keeps ticks, our own script. */
@@ -35,7 +36,7 @@ export function pageAnswer({ html, status = 200, scripts = false }: Page): Ready
 
 /** What other people's pages fetch. */
 export function jsonAnswer(status: number, value: object): ReadyAnswer {
-  return written(JSON.stringify(value), status, {
+  return written(boundedJson(value), status, {
     "cache-control": status === 200 ? "public, max-age=60, stale-while-revalidate=3600" : "no-store",
     "content-type": "application/json; charset=utf-8",
   });

@@ -79,6 +79,13 @@ export const problemKinds = {
       " names the steps that stand in each other's way. Ask for fewer servings, for another kitchen with `cooks` or `appliance`, or" +
       " have one of the things on hand. All the rest of the plan can be had at its own address.",
   },
+  "answer-too-large": {
+    status: 422,
+    title: "The answer would be too large",
+    help:
+      "Answers have at most 4 MB. Ask for less: one part of a plan (its list, its session, how it keeps) and not all of it, fewer plans" +
+      " in a list, shorter pages, a shorter household, or in several requests.",
+  },
   "quota-exceeded": {
     status: 429,
     title: "Too much was asked for in one minute",

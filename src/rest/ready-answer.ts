@@ -2,6 +2,7 @@ import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
+import { boundedBytes } from "../http/answer-size.js";
 import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
 import type { Caching } from "./endpoint.js";
 import { answerInTime, TookTooLong } from "./answer-in-time.js";
@@ -37,14 +38,15 @@ export function readyAnswer(
   return caching === "NEVER" ? untagged(text, status, shared) : tagged(text, status, shared);
 }
 
+/** @throws AnswerTooLarge */
 export const untagged = (text: string, status: number, headers: Readonly<Record<string, string>>): ReadyAnswer => ({
   ok: true,
   status,
   headers,
-  body: Buffer.from(text),
+  body: boundedBytes(text),
 });
 
-/** With an ETag of the text itself, so that whatever went into it is in the tag. */
+/** With an ETag of the text itself, so that whatever went into it is in the tag. @throws AnswerTooLarge */
 export function tagged(text: string, status: number, headers: Readonly<Record<string, string>>): ReadyAnswer {
   const answer = untagged(text, status, headers);
   return { ...answer, headers: { ...headers, etag: tagOf(answer.body) } };
@@ -66,6 +68,7 @@ export interface AskedReady<Answer extends Ready> {
  * Takes an answer from memory, or computes it. What somebody with a token asks is computed each time.
  *
  * @throws TookTooLong
+ * @throws AnswerTooLarge
  */
 export async function rememberReady<Answer extends Ready>(asked: AskedReady<Answer>): Promise<Answer> {
   const { deps, request, key, limit, gone, compute } = asked;

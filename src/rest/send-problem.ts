@@ -1,5 +1,6 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { firstProblems } from "../domain/first-problems.js";
+import { AnswerTooLarge } from "../http/answer-size.js";
 import { NotAllowed } from "../services/actor.js";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
@@ -79,6 +80,7 @@ export function sendFailure(error: Failure, request: FastifyRequest, reply: Fast
     noteAway(request.log, request.id, error);
     return sendRefusal(refusal("unavailable", awayMessage, { headers: awayHeaders }), request, reply);
   }
+  if (error instanceof AnswerTooLarge) return sendRefusal(refusal("answer-too-large", error.message), request, reply);
   const given = error instanceof NotAllowed ? statusOf[error.code] : (error.statusCode ?? 500);
   const kind = kindOf[given] ?? (given >= 400 && given < 500 ? "bad-request" : "fault");
   if (kind === "fault") request.log.error({ err: error }, "a request failed");

@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
+import { AnswerTooLarge } from "../../http/answer-size.js";
 import { callerGone } from "../../http/caller-gone.js";
 import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-away.js";
 import { QuotaExceeded } from "../../services/rate-limit.js";
@@ -115,6 +116,11 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     if (error instanceof TookTooLong) {
       const text = "This page took too long to work out. Ask for less, or try again later.";
       return send(notice(request, error.statusCode, "This pot does not boil", text), request, reply);
+    }
+    if (error instanceof AnswerTooLarge) {
+      const text =
+        "This page would be longer than anybody reads. Ask for less: fewer plans, or fewer things on hand and swaps.";
+      return send(notice(request, error.statusCode, "This pot runs over", text), request, reply);
     }
     if (!(error instanceof QuotaExceeded)) return sendFailure(error, request, reply);
     const text = "More was asked for in one minute than this service gives to one address.";

@@ -1,0 +1,23 @@
+/** The most that is sent for one request, in bytes. Several times what the largest plan with all that is known of it takes. */
+export const mostAnswerBytes = 4_000_000;
+
+/** What was asked would be answered with more than anybody reads. Asking for less helps. */
+export class AnswerTooLarge extends Error {
+  override readonly name = "AnswerTooLarge";
+  readonly statusCode = 422;
+
+  constructor() {
+    super(
+      "The answer would be larger than 4 MB. Ask for less of it: one part of a plan, fewer plans, shorter pages, a shorter household, or in several requests.",
+    );
+  }
+}
+
+/** The text as bytes. @throws AnswerTooLarge */
+export function boundedBytes(text: string, most = mostAnswerBytes): Buffer {
+  // A text has no more characters than bytes, so one that is far too long is never copied.
+  if (text.length > most) throw new AnswerTooLarge();
+  const bytes = Buffer.from(text);
+  if (bytes.length > most) throw new AnswerTooLarge();
+  return bytes;
+}
