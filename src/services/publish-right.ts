@@ -1,5 +1,5 @@
 import { requireScope, mayUse, type Actor } from "./actor.js";
-import type { Data, Feed } from "./deps.js";
+import type { AccessToken, Data, Feed } from "./deps.js";
 import { feedSettingsSchema, isShared } from "./feed-settings.js";
 
 /** Until then tokens from before 0.2.0 publish with IMPORT alone, through feeds that were saved before it. */
@@ -30,7 +30,17 @@ export async function requirePublishing(
 const hasPublished = async (data: Data, run: string): Promise<boolean> =>
   (await data.importRuns.changes(run)).some(({ key }) => key.startsWith("REVISION "));
 
-async function isOfOld(data: Data, actor: Actor, feed: Feed, now: Date): Promise<boolean> {
-  if (actor.kind !== "TOKEN" || !feed.importPublishes || now >= importPublishesUntil) return false;
-  return (await data.accessTokens.find(actor.token))?.token.importPublishes === true;
+const isOfOld = async (data: Data, actor: Actor, feed: Feed, now: Date): Promise<boolean> =>
+  actor.kind === "TOKEN" && publishesOfOld((await data.accessTokens.find(actor.token))?.token, feed, now);
+
+const publishesOfOld = (token: AccessToken | undefined, feed: Feed, now: Date): boolean =>
+  token?.importPublishes === true && feed.importPublishes && now < importPublishesUntil;
+
+/**
+ * Whether an import that waited may publish what it loads: its feed may have begun to publish after it was asked for, by a token that could
+ * not ask for that. @param askedBy id of a token, or the name of a program
+ */
+export async function askerPublishes(data: Data, askedBy: string, feed: Feed, now: Date): Promise<boolean> {
+  const token = (await data.accessTokens.find(askedBy))?.token;
+  return token === undefined || token.scopes.includes("PUBLISH") || publishesOfOld(token, feed, now);
 }

@@ -10,6 +10,7 @@ import { loadDrafts } from "./load-drafts.js";
 import { recipeRows } from "./recipe-rows.js";
 import { loadFoods } from "./load-foods.js";
 import { loadPrices } from "./load-prices.js";
+import { askerPublishes } from "./publish-right.js";
 import { RunLost, type Loaded, type RunningImport } from "./running-import.js";
 import { undoRun } from "./undo-run.js";
 
@@ -120,7 +121,9 @@ async function load(
   const feed = await data.feeds.byId(run.feed);
   if (feed === null) throw new Error(`feed ${run.feed} is gone`);
   if (run.kind === "UNDO") return undoRun(deps, run, feed, worker);
-  const settings = feedSettingsSchema.parse(feed.settings);
+  const said = feedSettingsSchema.parse(feed.settings);
+  const publish = said.publish && (await askerPublishes(data, run.askedBy, feed, deps.clock()));
+  const settings = { ...said, publish };
   const file =
     run.file === null ? await collectFile(deps, run, feed, settings, worker) : await keptFile(deps, run.file);
   if (file === "LATER" || !file.ok) return file;

@@ -122,7 +122,7 @@ describeOnEmbedded("a plan inside another page", (open) => {
       await page.goto(blogAddress);
       await page.getByText("Worked out for 6.").waitFor();
       expect(await page.locator("prepwright-plan article a[href]:visible").count()).toBe(0);
-      expect(await page.locator("prepwright-plan").innerText()).toContain("Everything about this plan");
+      expect(await page.locator("prepwright-plan article").innerText()).toContain("Everything about this plan");
       await page.close();
     }
     const page = await visit();

@@ -190,6 +190,20 @@ describeOnBothDatabases("feeds that publish", (open) => {
     expect(await act("start", "old", "IMPORT of old")).toBe("FORBIDDEN");
   });
 
+  it("publish nothing that a token with IMPORT alone asked for before they began to", async () => {
+    await openFeed(app.deps, { publisher, kind: "DOCUMENTS", slug: "late", settings: { publish: false } });
+    const answer = await request(app.app.server)
+      .post(`/v1/publishers/${publisher}/feeds/late/files?name=f`)
+      .set({ authorization: `Bearer ${String(tokens.get("IMPORT alone"))}`, "content-type": "application/yaml" })
+      .send(plan("late"));
+    expect(answer.status).toBe(202);
+    await openFeed(app.deps, { publisher, kind: "DOCUMENTS", slug: "late", settings: { publish: true } });
+    const before = await inForce();
+    await runImports(app.deps, "worker-1");
+    expect(await inForce()).toEqual(before);
+    expect(await database.data.drafts.versions([{ kind: "PLAN", publisher, slug: "late" }])).toEqual([1]);
+  });
+
   it("publish what a token with both sends", async () => {
     const answer = await request(app.app.server)
       .post(`/v1/publishers/${publisher}/feeds/new/files?name=f`)
