@@ -1,3 +1,4 @@
+import { othersFirst } from "../services/pace.js";
 import type { z } from "zod";
 import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../services/json-schemas.js";
@@ -143,6 +144,7 @@ export function endpoint<T>(
       if (writer === undefined) throw new Error(`${description.path} has no such form`);
       const value = await find(question);
       if (!value.ok) return value;
+      await othersFirst(question.deps);
       const written = writer.write(value.value, question);
       if (typeof written === "string") return found(written, value.headers);
       if ("refusal" in written) return written;

@@ -1,7 +1,7 @@
 import type { PlanBundle } from "../domain/model/plan.js";
-import { scalePlans } from "../domain/plan/scale-plan.js";
+import { scalePlansInTurns } from "../domain/plan/scale-plan.js";
 import type { ShoppingList } from "../domain/plan/scaled.js";
-import { shop } from "../domain/plan/shop.js";
+import { shopInTurns } from "../domain/plan/shop.js";
 import type { Reader } from "../domain/plan/plan-answer.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { portionCountProblems } from "./build-shopping-list.js";
@@ -13,6 +13,7 @@ import type { GivenHousehold } from "./read-household.js";
 import { readReadersHousehold } from "./read-readers-household.js";
 import { readToday } from "./scale-for-reader.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
+import { inTurns } from "./pace.js";
 import { inStage } from "./stage.js";
 import { showFor } from "./show-amount.js";
 
@@ -52,8 +53,12 @@ export async function answerLists(
   if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);
   const household = await settleRegion(read.value, bundles, rules, publisherReader(deps));
   const today = await readToday(deps, bundles, household, rules);
-  const scaled = inStage(deps, "scale", () => scalePlans(plans, household, today));
+  const scaled = await inStage(deps, "scale", () =>
+    inTurns(deps, (work) => scalePlansInTurns(plans, household, today, work)),
+  );
   if (!scaled.ok) return scaled;
-  const list = inStage(deps, "shop", () => shop(scaled.value, household, today));
+  const list = await inStage(deps, "shop", () =>
+    inTurns(deps, (work) => shopInTurns(scaled.value, household, today, work)),
+  );
   return ok({ plans, list, reader: showFor(household, first.plan) });
 }

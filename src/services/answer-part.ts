@@ -1,5 +1,5 @@
-import { shop } from "../domain/plan/shop.js";
-import { servingsTable, type ServingsRow } from "../domain/plan/servings-table.js";
+import { shopInTurns } from "../domain/plan/shop.js";
+import { servingsTableInTurns, type ServingsRow } from "../domain/plan/servings-table.js";
 import { ok, type Result } from "../domain/problem.js";
 import type { StorageAnswer } from "../domain/storage/guidance.js";
 import type { ListsAnswer } from "./answer-lists.js";
@@ -33,10 +33,10 @@ async function partOf<T>(
 
 /** The shopping list of one plan. */
 export const answerList = (deps: Deps, ref: RevisionRef, asked: Asked): Promise<Result<ListsAnswer> | null> =>
-  partOf(deps, ref, asked, ({ publication, scaled, household, reader, today }) =>
+  partOf(deps, ref, asked, async ({ publication, scaled, household, reader, today }) =>
     ok({
       plans: [{ bundle: scaled.bundle, revision: publication.revision, servings: scaled.servings }],
-      list: inStage(deps, "shop", () => shop([scaled], household, today)),
+      list: await inStage(deps, "shop", () => inTurns(deps, (work) => shopInTurns([scaled], household, today, work))),
       reader,
     }),
   );
@@ -81,5 +81,5 @@ export async function answerServings(
   if (!read.ok) return read;
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
-  return servingsTable(bundle, asked.from, asked.to, household, today);
+  return inTurns(deps, (work) => servingsTableInTurns(bundle, asked.from, asked.to, household, today, work));
 }

@@ -1,10 +1,10 @@
 import type { PlanAnswer } from "../domain/plan/plan-answer.js";
-import { shop } from "../domain/plan/shop.js";
+import { shopInTurns } from "../domain/plan/shop.js";
 import { ok, type Result } from "../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { inTurns } from "./pace.js";
+import { inTurns, othersFirst } from "./pace.js";
 import { prepSessionsInTurns } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "./stage.js";
@@ -27,12 +27,13 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   const { whole: session, days } = await inStage(deps, "schedule", () =>
     inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
   );
+  await othersFirst(deps);
   return ok({
     publication,
     household,
     reader,
     scaled,
-    list: inStage(deps, "shop", () => shop([scaled], household, today)),
+    list: await inStage(deps, "shop", () => inTurns(deps, (work) => shopInTurns([scaled], household, today, work))),
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
     sessions: days,

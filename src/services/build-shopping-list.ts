@@ -4,10 +4,10 @@ import type { Problem } from "../domain/problem.js";
 export const mostPortions = 50;
 
 /** Scales several plans for one household. Problems carry the index of their plan: `["plans", 2, "servings"]`. */
-export { scalePlans as scalePortions } from "../domain/plan/scale-plan.js";
+export { scalePlansInTurns as scalePortions } from "../domain/plan/scale-plan.js";
 
 /** One list for plans that are scaled already, at the names, packs and prices of today. */
-export { shop as buildShoppingList } from "../domain/plan/shop.js";
+export { shopInTurns as buildShoppingList } from "../domain/plan/shop.js";
 
 /** How many plans a list may hold: at least one, so that an empty list is noticed as a mistake. */
 export function portionCountProblems(count: number): readonly Problem[] {

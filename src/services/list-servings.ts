@@ -1,2 +1,2 @@
 /** What a plan costs and leaves over at every number of servings in a range, or the caller's problems. */
-export { servingsTable as listServings, type ServingsRow } from "../domain/plan/servings-table.js";
+export { servingsTableInTurns as listServings, type ServingsRow } from "../domain/plan/servings-table.js";

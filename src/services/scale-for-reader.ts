@@ -64,7 +64,7 @@ export async function scaleForReader(
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
   const scaled = inStage(deps, "scale", () =>
-    scalePlan(bundle, asked.servings ?? bundle.plan.serves, household, today),
+    scalePlan(bundle, asked.servings ?? bundle.plan.serves, household, today, deps.work),
   );
   if (!scaled.ok) return scaled;
   return ok({

@@ -5,6 +5,7 @@ import { planPage } from "../exports/page/plan-page.js";
 import { answerFor, type Asked } from "./answer-plan.js";
 import type { Deps } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
+import { othersFirst } from "./pace.js";
 import { loadPlan } from "./load-plan.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
 
@@ -37,6 +38,7 @@ export async function showPlanPage(
     unread.length === 0
       ? await answerFor(deps, published, asked)
       : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked.household))] };
+  await othersFirst(deps);
   return {
     faulty: !computed.ok,
     html: planPage({

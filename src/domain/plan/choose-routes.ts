@@ -3,6 +3,7 @@ import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
+import { unhurried, type Work } from "../work.js";
 import { checkBundle } from "./check-bundle.js";
 import { compilePlan, type RouteChoice } from "./compile-plan.js";
 import type { CompiledPlan } from "./compiled-plan.js";
@@ -93,6 +94,7 @@ export function chooseRoutes(
   household: Household,
   scoreOf: ((plan: CompiledPlan) => Score) | null,
   fitsDiet: DietJudge,
+  work: Work = unhurried,
 ): Result<CompiledPlan> {
   const problems = checkBundle(bundle);
   if (problems.length > 0) return failed(problems);
@@ -101,7 +103,7 @@ export function chooseRoutes(
   const open =
     scoreOf === null ? [] : bundle.components.filter(({ slug, routes }) => routes.length > 0 && !fixed.value.has(slug));
   const compile = (routes: ReadonlyMap<string, Route | null>): Result<CompiledPlan> =>
-    compilePlan(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet);
+    compilePlan(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet, work);
   if (open.length === 0 || scoreOf === null) return compile(new Map());
   return compile(
     bestOf(open, (routes) => {

@@ -7,6 +7,7 @@ import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
 import { asStated, type DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
+import { unhurried, type Work } from "../work.js";
 import { checkBundle } from "./check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
 import { compileLine } from "./compile-line.js";
@@ -55,6 +56,7 @@ export function compilePlan(
   household: Household = noHousehold,
   routes: RouteChoice = asWritten,
   fitsDiet: DietJudge = asStated,
+  work: Work = unhurried,
 ): Result<CompiledPlan> {
   const kept = keptFor(bundle, fitsDiet);
   const key = choiceKey(routes, household);
@@ -62,10 +64,19 @@ export function compilePlan(
   if (known !== undefined) return known;
   const oldest = kept.keys().next();
   if (kept.size >= keptPerBundle && oldest.done !== true) kept.delete(oldest.value);
+  work.step(stepsOf(bundle, household));
   const result = compile(bundle, household, routes, fitsDiet);
   kept.set(key, result);
   return result;
 }
+
+/** Each line is read once, and held against each wish of the household. */
+const stepsOf = ({ plan, components }: PlanBundle, { diets, swaps }: Household): number =>
+  [...plan.meals, ...components, ...components.flatMap((each) => each.routes)].reduce(
+    (sum, { lines }) => sum + lines.length,
+    1,
+  ) *
+  (3 + diets.length / 2 + swaps.length / 20);
 
 function compile(
   written: PlanBundle,

@@ -1,6 +1,7 @@
 import { limits, restOf } from "../limits.js";
 import type { BaseAmount } from "../model/amount.js";
 import type { Household } from "../model/household.js";
+import { unhurried, type Work } from "../work.js";
 import { failed, ok, type Result, type Warning } from "../problem.js";
 import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compiled-plan.js";
 import { componentsNotInTime, componentsOnHand, type ComponentsOnHand } from "./components-on-hand.js";
@@ -41,6 +42,12 @@ function scaledComponent(compiled: CompiledComponent, index: number, demand: Dem
     lines: compiled.lines.map((line) => grown(line, batchGrowth(line, batches))),
   };
 }
+
+/** Lines are grown once, and counted some twenty times to find what is left over. */
+const stepsOf = ({ meals, components }: CompiledPlan, { onHand }: Household): number =>
+  onHand.length +
+  components.length +
+  [...meals, ...components].reduce((sum, { lines, takes }) => sum + (lines.length + takes.length) / 2, 0);
 
 function leftOverWarnings(
   plan: CompiledPlan,
@@ -95,7 +102,9 @@ export function scaleCompiled(
   household: Household,
   left: readonly number[],
   date: string | null,
+  work: Work = unhurried,
 ): Result<ScaledWithRest> {
+  work.step(stepsOf(plan, household));
   const effective = effectiveServings(servings, household);
   const onHand = componentsOnHand(plan, household, left, date);
   const demand = demandFor(plan, effective, onHand.stocks);

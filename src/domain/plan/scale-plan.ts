@@ -2,6 +2,7 @@ import { limits } from "../limits.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check-household.js";
 import { chooseRoutes, type Score } from "./choose-routes.js";
@@ -25,15 +26,16 @@ function scoreBy(
   household: Household,
   today: FoodsToday,
   left: readonly number[],
+  work: Work,
 ): ((plan: CompiledPlan) => Score) | null {
   const { mode } = household.routes;
   if (mode === "AS_WRITTEN") return null;
   return (plan) => {
-    const result = scaleCompiled(plan, servings, household, left, today.date);
+    const result = scaleCompiled(plan, servings, household, left, today.date, work);
     if (!result.ok) return [Infinity];
     const { scaled } = result.value;
     if (mode === "LEAST_WORK") return workOf(scaled);
-    const { atTill, unpriced } = shop([scaled], household, today).cost;
+    const { atTill, unpriced } = shop([scaled], household, today, work).cost;
     // A price nobody knows is not a low price: fewer of those first, then the till.
     return [unpriced.length, atTill === null ? 0 : (moneyParts(atTill.amount) ?? 0)];
   };
@@ -44,6 +46,7 @@ function scaleOne(
   household: Household,
   today: FoodsToday,
   left: readonly number[],
+  work: Work,
 ): Result<ScaledWithRest> {
   if (!Number.isInteger(servings) || servings < 1 || servings > limits.servings) {
     return failed([
@@ -53,8 +56,8 @@ function scaleOne(
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
   const bundle = besideToday(frozen, today);
-  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left), today.fitsDiet);
-  return chosen.ok ? scaleCompiled(chosen.value, servings, household, left, today.date) : chosen;
+  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left, work), today.fitsDiet, work);
+  return chosen.ok ? scaleCompiled(chosen.value, servings, household, left, today.date, work) : chosen;
 }
 
 /**
@@ -69,8 +72,9 @@ export function scalePlan(
   servings: number,
   household: Household,
   today: FoodsToday = asFrozen,
+  work: Work = unhurried,
 ): Result<ScaledPlan> {
-  const result = scaleOne({ bundle, servings }, household, today, allLeft(household));
+  const result = scaleOne({ bundle, servings }, household, today, allLeft(household), work);
   return result.ok ? ok(result.value.scaled) : result;
 }
 
@@ -86,17 +90,26 @@ const inTurn = (a: PlanPortion, b: PlanPortion): number =>
  * Scales several plans for one household, for one list: what one plan takes of a component on hand is not there for the next.
  * Answers come in the order asked; problems carry the index of their plan: `["plans", 2, "servings"]`.
  */
-export function scalePlans(
+export const scalePlans = (
   portions: readonly PlanPortion[],
   household: Household,
   today: FoodsToday = asFrozen,
-): Result<readonly ScaledPlan[]> {
+): Result<readonly ScaledPlan[]> => atOnce(scalePlansInTurns(portions, household, today, unhurried));
+
+/** The same turn by turn. */
+export function* scalePlansInTurns(
+  portions: readonly PlanPortion[],
+  household: Household,
+  today: FoodsToday,
+  work: Work,
+): InTurns<Result<readonly ScaledPlan[]>> {
   const problems: Problem[] = [];
   const scaled: ScaledPlan[] = [];
   let left = allLeft(household);
   const turns = portions.map((portion, at) => ({ portion, at })).toSorted((a, b) => inTurn(a.portion, b.portion));
   for (const { portion, at } of turns) {
-    const result = scaleOne(portion, household, today, left);
+    yield;
+    const result = scaleOne(portion, household, today, left, work);
     if (!result.ok) {
       problems.push(...result.problems.map((problem) => ({ ...problem, path: ["plans", at, ...problem.path] })));
       continue;

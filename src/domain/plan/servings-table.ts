@@ -3,11 +3,12 @@ import type { Money } from "../model/amount.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Result } from "../problem.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import { toDimension } from "../quantity/convert.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
 import { scalePlan } from "./scale-plan.js";
 import type { ScaledComponent, ScaledPlan, ShoppingLine, ShoppingList } from "./scaled.js";
-import { shop } from "./shop.js";
+import { shopInTurns } from "./shop.js";
 
 /** The most rows one table may have. */
 export const mostRows = 200;
@@ -59,13 +60,23 @@ function rowOf(scaled: ScaledPlan, list: ShoppingList): ServingsRow {
  * What a plan costs and leaves at every number of servings from one to another, so that a writer can say for how many it comes out
  * even. Problems: SERVINGS_OUT_OF_RANGE, TOO_LARGE beyond `mostRows`, and those of `scalePlan`.
  */
-export function servingsTable(
+export const servingsTable = (
   bundle: PlanBundle,
   from: number,
   to: number,
   household: Household,
   today: FoodsToday = asFrozen,
-): Result<readonly ServingsRow[]> {
+): Result<readonly ServingsRow[]> => atOnce(servingsTableInTurns(bundle, from, to, household, today, unhurried));
+
+/** The same turn by turn. */
+export function* servingsTableInTurns(
+  bundle: PlanBundle,
+  from: number,
+  to: number,
+  household: Household,
+  today: FoodsToday,
+  work: Work,
+): InTurns<Result<readonly ServingsRow[]>> {
   for (const [name, value] of Object.entries({ from, to })) {
     if (Number.isInteger(value) && value >= 1 && value <= limits.servings) continue;
     return failed([{ code: "SERVINGS_OUT_OF_RANGE", path: [name], value, min: 1, max: limits.servings }]);
@@ -74,9 +85,10 @@ export function servingsTable(
   if (size > mostRows) return failed([{ code: "TOO_LARGE", path: ["to"], what: "rows", size, limit: mostRows }]);
   const rows: ServingsRow[] = [];
   for (let servings = from; servings <= to; servings++) {
-    const scaled = scalePlan(bundle, servings, household, today);
+    yield;
+    const scaled = scalePlan(bundle, servings, household, today, work);
     if (!scaled.ok) return scaled;
-    rows.push(rowOf(scaled.value, shop([scaled.value], household, today)));
+    rows.push(rowOf(scaled.value, yield* shopInTurns([scaled.value], household, today, work)));
   }
   return ok(rows);
 }

@@ -1,4 +1,5 @@
 import { restOf } from "../limits.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { Food } from "../model/food.js";
 import { regionsOf } from "../model/region.js";
 import type { Household } from "../model/household.js";
@@ -9,7 +10,7 @@ import { knownShelf } from "../shopping/known-shelf.js";
 import { currencyFor, type Shop } from "../shopping/pack-options.js";
 import { choosePacks } from "../shopping/packs.js";
 import { boughtLater } from "./bought-later.js";
-import { contributionsOf, restated, type Source } from "./contributions.js";
+import { contributionsOf, restated, type Restated, type Source } from "./contributions.js";
 import { effectiveServings } from "./eaters.js";
 import { useFoodStock } from "./food-stock.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
@@ -50,8 +51,11 @@ interface Bought {
   readonly warnings: readonly Warning[];
 }
 
+/** Lines that an entry on hand is compared with in one step. */
+const entriesInStep = 10;
+
 /** Chooses packs for one line. Without packs the amount itself is what to buy, and its price is not known. */
-function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop): Bought {
+function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop, work: Work): Bought {
   const path = ["foods", food.slug];
   const unpriced: Warning = { code: "PRICE_UNKNOWN", path, food: food.slug };
   const unknown = { food: food.slug, atTill: null, usedShare: 0 };
@@ -65,7 +69,7 @@ function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop
     pack: pack.name,
     missing,
   }));
-  const choice = choosePacks(toBuy, shelf.options);
+  const choice = choosePacks(toBuy, shelf.options, work);
   if (choice === null) return { buy: [], cost: unknown, warnings: [...warnings, unpriced] };
   const buy = shelf.packs.flatMap((pack, at) => (choice.counts[at]! > 0 ? [{ pack, count: choice.counts[at]! }] : []));
   if (choice.price === null) return { buy, cost: unknown, warnings: [...warnings, unpriced] };
@@ -126,14 +130,33 @@ function shopOf(household: Household): Shop {
  * One list for any number of scaled plans: needs merged over all of them, then what is on hand, then whole packs, each
  * rounded once and last. Every line names its uses, which account for its need.
  */
-export function shop(plans: readonly ScaledPlan[], household: Household, today: FoodsToday = asFrozen): ShoppingList {
+export const shop = (
+  plans: readonly ScaledPlan[],
+  household: Household,
+  today: FoodsToday = asFrozen,
+  work: Work = unhurried,
+): ShoppingList => atOnce(shopInTurns(plans, household, today, work));
+
+/** The same turn by turn. */
+export function* shopInTurns(
+  plans: readonly ScaledPlan[],
+  household: Household,
+  today: FoodsToday,
+  work: Work,
+): InTurns<ShoppingList> {
   const frozen = frozenFoods(plans);
   const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
   const current = (slug: string): Food | null => find(today.canonical(slug)) ?? find(slug);
-  const all = plans
-    .flatMap((plan) => contributionsOf(plan, today.partKeeps))
-    .map((each) => restated(each, current(each.food.slug) ?? each.food));
+  const all: Restated[] = [];
+  for (const plan of plans) {
+    yield;
+    const found = contributionsOf(plan, today.partKeeps);
+    work.step(found.length + 1);
+    for (const each of found) all.push(restated(each, current(each.food.slug) ?? each.food));
+  }
   const needs = mergeNeeds(all.map(({ contribution }) => contribution));
+  yield;
+  work.step(needs.length + household.onHand.length * (1 + needs.length / entriesInStep));
   const stock = useFoodStock(needs, household, today.canonical, find, today.date);
   const place = shopOf(household);
   const currency = currencyFor(
@@ -141,7 +164,11 @@ export function shop(plans: readonly ScaledPlan[], household: Household, today: 
     place,
   );
   const toBuy = needs.map(({ high }, at) => restOf(high, stock.covered[at]!));
-  const bought = needs.map((line, at) => buyLine(line, toBuy[at]!, line.food, { ...place, currency }));
+  const bought: Bought[] = [];
+  for (const [at, line] of needs.entries()) {
+    yield;
+    bought.push(buyLine(line, toBuy[at]!, line.food, { ...place, currency }, work));
+  }
   const servings = plans.reduce((sum, scaled) => sum + effectiveServings(scaled.servings, household), 0);
   const costs = costsOf(
     bought.map(({ cost }) => cost),

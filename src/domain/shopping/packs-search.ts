@@ -1,4 +1,5 @@
 import { sameShare } from "../limits.js";
+import { unhurried, type Work } from "../work.js";
 import { onceFor } from "../once-for.js";
 import { contentGrid, greatestCommonDivisor } from "./packs-grid.js";
 import { LabelQueue } from "./packs-queue.js";
@@ -18,6 +19,9 @@ export interface Cover {
 
 /** Selections one search looks at before it gives up. Real shelves take some ten; 50 contrived packs some ten thousand. */
 export const mostLabels = 100_000;
+
+/** What one selection and those that follow from it take. */
+const stepsOfLabel = 2;
 
 /** A shortfall that is nothing but the last digits of a double: 800.0000000001 g are covered by 800 g. */
 export const coverSlack = (need: number): number => Math.min(need * sameShare, 0.01);
@@ -102,6 +106,7 @@ class CoverSearch {
   constructor(
     private readonly packs: readonly PricedPack[],
     private readonly need: number,
+    private readonly work: Work,
   ) {
     ({
       bulk: this.bulk,
@@ -191,6 +196,7 @@ class CoverSearch {
     this.addLabel(-1, -1, 0);
     let label = this.queue.pop();
     while (label !== null && this.price.length <= mostLabels) {
+      this.work.step(stepsOfLabel);
       if (!this.hopeless(this.price[label]!, this.content[label]!, this.count[label]!)) this.addPacksTo(label);
       label = this.queue.pop();
     }
@@ -212,11 +218,11 @@ class CoverSearch {
  * @param need base units, > 0 and finite
  * @param packs at least one
  */
-export function cheapestCover(need: number, packs: readonly PricedPack[]): Cover {
+export function cheapestCover(need: number, packs: readonly PricedPack[], work: Work = unhurried): Cover {
   const [only, another] = packs;
   // Most shelves hold one pack worth having, and then there is nothing to search.
   if (only !== undefined && another === undefined) {
     return { counts: [Math.ceil((need - coverSlack(need)) / only.content)], proved: true };
   }
-  return new CoverSearch(packs, need).run();
+  return new CoverSearch(packs, need, work).run();
 }

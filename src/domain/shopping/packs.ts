@@ -1,3 +1,4 @@
+import { unhurried, type Work } from "../work.js";
 import { onceFor } from "../once-for.js";
 import { cheapestCover, type PricedPack } from "./packs-search.js";
 
@@ -58,12 +59,12 @@ const shelved = onceFor((options: readonly PackOption[]) => {
  * @param toBuy base units; nothing is bought for 0 or less. Throws a RangeError unless finite
  * @returns null where there is no pack to choose from
  */
-export function choosePacks(toBuy: number, options: readonly PackOption[]): PackChoice | null {
+export function choosePacks(toBuy: number, options: readonly PackOption[], work: Work = unhurried): PackChoice | null {
   if (!Number.isFinite(toBuy)) throw new RangeError(`not an amount to buy: ${toBuy}`);
   const { packs, isPriced } = shelved(options);
   if (packs.length === 0) return null;
   if (toBuy <= 0) return { counts: options.map(() => 0), content: 0, price: 0, proved: true };
-  const cover = cheapestCover(toBuy, packs);
+  const cover = cheapestCover(toBuy, packs, work);
   const counts = options.map(() => 0);
   packs.forEach(({ at }, i) => (counts[at] = cover.counts[i]!));
   const sum = (of: (pack: Candidate) => number): number =>

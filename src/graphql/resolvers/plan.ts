@@ -6,6 +6,7 @@ import { listServings } from "../../services/list-servings.js";
 import { readReadersHousehold } from "../../services/read-readers-household.js";
 import { noHousehold, settleRegion } from "../../services/settle-region.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
+import { inTurns } from "../../services/pace.js";
 import { inStage } from "../../services/stage.js";
 import { stateNutrition } from "../../services/state-contents.js";
 import { showFor } from "../../services/show-amount.js";
@@ -56,7 +57,9 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     );
     const household = await settleRegion(read, [frozen.bundle], rules, loaders.readPublishers);
     const today = await loaders.today([frozen.bundle], household);
-    const scaled = valueOf(inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, today)));
+    const scaled = valueOf(
+      inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, today, deps.work)),
+    );
     return {
       scaled,
       household,
@@ -68,12 +71,13 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
       nutrition: once(() => stateNutrition(scaled, household)),
     };
   },
-  servingsTable: async (plan, { from, to, household: given }, { loaders }) => {
+  servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
     const read = valueOf(await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods));
     const household = await settleRegion(read, [bundle], rules, loaders.readPublishers);
-    return valueOf(listServings(bundle, from, to, household, await loaders.today([bundle], household)));
+    const today = await loaders.today([bundle], household);
+    return valueOf(await inTurns(deps, (work) => listServings(bundle, from, to, household, today, work)));
   },
   checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
   check: async (plan, _, { deps, loaders }) => {

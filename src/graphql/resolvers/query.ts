@@ -7,6 +7,7 @@ import { listRuleSets } from "../../services/find-rule-sets.js";
 import { listVocabulary } from "../../services/list-vocabulary.js";
 import { listPlans } from "../../services/list-plans.js";
 import { readReadersHousehold } from "../../services/read-readers-household.js";
+import { inTurns } from "../../services/pace.js";
 import { inStage } from "../../services/stage.js";
 import { settleRegion } from "../../services/settle-region.js";
 import { showFor } from "../../services/show-amount.js";
@@ -84,8 +85,12 @@ export const queryResolvers: QueryResolvers = {
     const household = await settleRegion(read, bundles, rules, loaders.readPublishers);
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
     const today = await loaders.today(bundles, household);
-    const scaled = valueOf(inStage(deps, "scale", () => scalePortions(wanted, household, today)));
-    const list = inStage(deps, "shop", () => buildShoppingList(scaled, household, today));
+    const scaled = valueOf(
+      await inStage(deps, "scale", () => inTurns(deps, (work) => scalePortions(wanted, household, today, work))),
+    );
+    const list = await inStage(deps, "shop", () =>
+      inTurns(deps, (work) => buildShoppingList(scaled, household, today, work)),
+    );
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },
 

@@ -31,8 +31,10 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   regions: ({ household }) => household.regions ?? [],
   meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
-  shoppingList: ({ scaled, household, frozen, show, today }, _, { deps }) => {
-    const list = inStage(deps, "shop", () => buildShoppingList([scaled], household, today));
+  shoppingList: async ({ scaled, household, frozen, show, today }, _, { deps }) => {
+    const list = await inStage(deps, "shop", () =>
+      inTurns(deps, (work) => buildShoppingList([scaled], household, today, work)),
+    );
     return { list, plans: [frozen], show };
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
