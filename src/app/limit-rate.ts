@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyReply } from "fastify";
+import { owedFor } from "../services/point-budget.js";
 import type { Charged, RateLimit } from "../services/rate-limit.js";
 import { callerAddress } from "./caller-address.js";
 
@@ -9,6 +10,10 @@ declare module "fastify" {
      * @throws QuotaExceeded
      */
     charge(points: number): void;
+    /** Charges whoever asks what computing took beyond what was charged before. It never refuses. */
+    settle(steps: number): void;
+    /** Points that were charged. */
+    paid: number;
     /** What was charged last; null: nothing, or there is no limit. */
     charged: Charged | null;
   }
@@ -21,7 +26,15 @@ declare module "fastify" {
 /** Charges every request what its route says. To be called after `readActor`: it asks who asks. */
 export function limitRate(app: FastifyInstance, limit: RateLimit): void {
   app.decorateReply("charged", null);
+  app.decorateReply("paid", 0);
+  app.decorateReply("settle", function (this: FastifyReply, steps: number): void {
+    const owed = owedFor(steps, this.paid);
+    if (owed === 0) return;
+    this.charged = limit.settle(this.request.actor, callerAddress(this.request), owed);
+    this.paid += owed;
+  });
   app.decorateReply("charge", function (this: FastifyReply, points: number): void {
+    this.paid += points;
     this.charged = limit.admit(this.request.actor, callerAddress(this.request), points);
   });
   app.addHook("onRequest", (request, reply, done) => {

@@ -28,6 +28,8 @@ export type Outcome =
 export interface Asked {
   /** Called with the points of an operation that may run, before any of it runs. It may throw: then it does not. */
   charge(cost: number): void;
+  /** Called with the steps that computing took, whatever came of it. */
+  settle(steps: number): void;
   /** Tells when whoever asks has gone. A mutation is finished all the same. */
   gone(): AbortSignal;
   /** Called with what an operation is, as soon as that is known, whether it may run or not. */
@@ -54,7 +56,7 @@ export function createEngine(options: EngineOptions): Engine {
   // The schema is the same for everybody, and for ever.
   const aboutSchema = recentTexts<Buffer>(keptAboutSchema);
 
-  const compute = async (prepared: PreparedRequest, cost: AskedCost, gone: Asked["gone"], asker: Asker) => {
+  const compute = async (prepared: PreparedRequest, cost: AskedCost, { gone, settle }: Asked, asker: Asker) => {
     const { operation, isNamed, place } = prepared;
     const isQuery = operation.kind === "query";
     let hasErrors = false;
@@ -64,9 +66,13 @@ export function createEngine(options: EngineOptions): Engine {
       isQuery ? gone() : null,
       async (hurried, over) => {
         const work = async (deps: Deps): Promise<Computed<Buffer>> => {
-          const computed = await run(prepared, cost, { ...asker, deps }, over);
-          hasErrors = computed.hasErrors;
-          return computed;
+          try {
+            const computed = await run(prepared, cost, { ...asker, deps }, over);
+            hasErrors = computed.hasErrors;
+            return computed;
+          } finally {
+            settle(deps.work?.steps ?? 0);
+          }
         };
         const { memory } = asker.deps;
         return memory && place !== null && isShared(asker)
@@ -82,7 +88,8 @@ export function createEngine(options: EngineOptions): Engine {
   };
 
   return {
-    answer: (request, { charge, gone, tell }, asker) => {
+    answer: (request, asked, asker) => {
+      const { charge, tell } = asked;
       const prepared = prepare(request, asker.deps);
       if (!prepared.ok) return refused(prepared.refusal);
       const { operation, isNamed, told, place } = prepared;
@@ -94,7 +101,7 @@ export function createEngine(options: EngineOptions): Engine {
       if (ready !== undefined) return answered(ready, isNamed, false);
       const { memory } = asker.deps;
       const known = memory && place !== null && isShared(asker) ? knownAnswer(memory, place, asker.deps) : undefined;
-      return known === undefined ? compute(prepared, cost, gone, asker) : answered(known as Buffer, isNamed, false);
+      return known === undefined ? compute(prepared, cost, asked, asker) : answered(known as Buffer, isNamed, false);
     },
   };
 }

@@ -53,6 +53,7 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
         raw,
         {
           charge: (cost) => reply.charge(cost),
+          settle: (steps) => reply.settle(steps),
           tell: (operation) => {
             request.told = operation;
           },

@@ -22,7 +22,16 @@ import {
   type SelectionSetNode,
 } from "graphql";
 import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
-import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize, queryWork } from "./field-costs.js";
+import {
+  fieldTimes,
+  fieldWork,
+  householdPoints,
+  listSizes,
+  mutationWork,
+  pageSize,
+  problemsSize,
+  queryWork,
+} from "./field-costs.js";
 
 type Variables = Readonly<Record<string, unknown>>;
 
@@ -78,10 +87,11 @@ export function operationCost(
     const work = workOf(name, parent);
     const type = getNamedType(field.type);
     const often = argumentCost(field, node, fieldTimes[name]);
+    const household = takesHousehold(field) ? argumentCost(field, node, householdPoints) : 0;
     if (node.selectionSet === undefined || !isCompositeType(type)) return times(often, work);
     const isPaged = field.args.some((argument) => argument.name === "first");
     const below = costOfSet(node.selectionSet, type, isPaged ? argumentCost(field, node, pageSize) : page);
-    return times(often, plus(work, times(sizeOf(field, name, page), plus(1, below))));
+    return times(often, plus(plus(work, household), times(sizeOf(field, name, page), plus(1, below))));
   };
 
   const typeNamed = (name: string | undefined): GraphQLNamedType | undefined =>
@@ -108,6 +118,9 @@ function sizeOf(field: GraphQLField<unknown, unknown>, name: string, page: Cost)
   if (size === undefined) throw new Error(`nobody says how long ${name} is`);
   return size;
 }
+
+const takesHousehold = ({ args }: GraphQLField<unknown, unknown>): boolean =>
+  args.some(({ name }) => name === "household");
 
 /** A number that is computed from the arguments of a field: now, if no variable is among them. */
 function argumentCost(

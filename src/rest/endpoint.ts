@@ -125,6 +125,9 @@ interface NamedWriter<T> extends TextWriter<T> {
   readonly schema: z.ZodType | null;
 }
 
+/** Characters of an answer that are written in one step. */
+const charactersInStep = 30;
+
 /** Puts together how a thing is found and how it is written; the first form is the one given to who names none. */
 export function endpoint<T>(
   description: Description,
@@ -146,6 +149,7 @@ export function endpoint<T>(
       if (!value.ok) return value;
       await othersFirst(question.deps);
       const written = writer.write(value.value, question);
+      if (typeof written === "string") question.deps.work?.step(written.length / charactersInStep);
       if (typeof written === "string") return found(written, value.headers);
       if ("refusal" in written) return written;
       return written.ok ? found(written.value, value.headers) : refused(badParameters(written.problems.map(inAddress)));

@@ -55,6 +55,8 @@ export function tagged(text: string, status: number, headers: Readonly<Record<st
 export interface AskedReady<Answer extends Ready> {
   readonly deps: Deps;
   readonly request: Pick<FastifyRequest, "actor">;
+  /** Told of the steps that computing took, whatever came of it. */
+  readonly reply: Pick<FastifyReply, "settle">;
   /** All that was asked, the origin that stands in links included; null: it is computed each time. */
   readonly key: string | null;
   /** Milliseconds that computing it may take. */
@@ -71,8 +73,15 @@ export interface AskedReady<Answer extends Ready> {
  * @throws AnswerTooLarge
  */
 export async function rememberReady<Answer extends Ready>(asked: AskedReady<Answer>): Promise<Answer> {
-  const { deps, request, key, limit, gone, compute } = asked;
+  const { deps, request, key, limit, gone } = asked;
   const { memory } = deps;
+  const compute = async (hurried: Deps): Promise<Answer> => {
+    try {
+      return await asked.compute(hurried);
+    } finally {
+      asked.reply.settle(hurried.work?.steps ?? 0);
+    }
+  };
   if (key === null || memory === undefined || request.actor.kind !== "ANYONE") {
     return answerInTime(deps, limit, gone(), (hurried) => compute(depsFor(hurried, request.actor)));
   }

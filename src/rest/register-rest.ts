@@ -125,7 +125,7 @@ function answering(
     };
     const gone = () => (endpoint.upload === true ? null : callerGone(reply.raw));
     const key = isShared ? `${type} ${origin} ${url}` : null;
-    const ready = await rememberReady({ deps, request, key, limit, gone, compute });
+    const ready = await rememberReady({ deps, request, reply, key, limit, gone, compute });
     return ready.ok ? sendReady(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
   };
 }

@@ -1,10 +1,12 @@
-import { spend, type Budget, type Spending, type SpendingWindow } from "./point-budget.js";
+import { settle, spend, type Budget, type Spending, type SpendingWindow } from "./point-budget.js";
 
 /** What each caller has spent of one budget. */
 export interface BudgetBook {
   readonly budget: Budget;
   /** Takes points, if they are there. A cost of 0 only looks. */
   spend(caller: string, cost: number, now: Date): Spending;
+  /** Takes points that are owed, as far as they are there. */
+  settle(caller: string, owed: number, now: Date): Spending;
   /** How many callers are remembered. */
   readonly size: number;
 }
@@ -21,20 +23,21 @@ export const rememberedCallers = 50_000;
 export function openBudgetBook(budget: Budget, most = rememberedCallers): BudgetBook {
   let old = new Map<string, SpendingWindow>();
   let young = new Map<string, SpendingWindow>();
+  const windowOf = (caller: string): SpendingWindow | undefined => young.get(caller) ?? old.get(caller);
+  const remember = (caller: string, spending: Spending): Spending => {
+    if (spending.window.spent > 0) young.set(caller, spending.window);
+    if (young.size >= most / 2) {
+      old = young;
+      young = new Map();
+    }
+    return spending;
+  };
   return {
     budget,
     get size() {
       return old.size + young.size;
     },
-    spend: (caller, cost, now) => {
-      const known = young.get(caller) ?? old.get(caller);
-      const spending = spend(budget, known, cost, now.getTime());
-      if (spending.window.spent > 0) young.set(caller, spending.window);
-      if (young.size >= most / 2) {
-        old = young;
-        young = new Map();
-      }
-      return spending;
-    },
+    spend: (caller, cost, now) => remember(caller, spend(budget, windowOf(caller), cost, now.getTime())),
+    settle: (caller, owed, now) => remember(caller, settle(budget, windowOf(caller), owed, now.getTime())),
   };
 }

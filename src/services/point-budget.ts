@@ -24,6 +24,18 @@ export interface Spending {
   readonly renewsIn: number;
 }
 
+/** Steps that a point pays for. What computing took beyond its price is charged afterwards, so that no price is far too low. */
+export const stepsOfPoint = 8;
+
+/** Points that are still owed for computing, once it is known what it took. */
+export const owedFor = (steps: number, paid: number): number => Math.max(0, Math.ceil(steps / stepsOfPoint) - paid);
+
+/** Takes points that are owed already: all that is left, if there are not as many. */
+export function settle(budget: Budget, known: SpendingWindow | undefined, owed: number, now: number): Spending {
+  const { left } = spend(budget, known, 0, now);
+  return spend(budget, known, Math.min(owed, left), now);
+}
+
 /**
  * Takes points from a budget. What costs more than the whole budget takes all of it, so that nothing is out of reach for ever.
  * A clock that was set back begins a new window: nobody waits for the old time to come round.

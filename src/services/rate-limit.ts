@@ -46,6 +46,8 @@ export interface RateLimit {
    * @throws QuotaExceeded
    */
   admit(actor: Actor, address: string, points: number): Charged | null;
+  /** Charges who asked what computing took beyond what was charged before. It refuses nothing: the next request finds less. */
+  settle(actor: Actor, address: string, owed: number): Charged | null;
   /**
    * Charges an address for a token that was not taken. Right ones are never asked: whoever shares an address with a guesser must not
    * be kept out by it.
@@ -59,12 +61,14 @@ export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLi
   const addresses = bookOf("address", settings.perAddress);
   const tokens = bookOf("token", settings.perToken);
   const refused = bookOf("refused-tokens", settings.refusedTokensPerAddress);
+  // The program asks nobody, and has no address.
+  const bookFor = (actor: Actor): BudgetBook | null =>
+    actor.kind === "PROGRAM" ? null : actor.kind === "TOKEN" ? tokens : addresses;
+  const nameOf = (actor: Actor, address: string): string => (actor.kind === "TOKEN" ? actor.token : address);
   const admit: RateLimit["admit"] = (actor, address, points) => {
-    // The program asks nobody, and has no address.
-    if (actor.kind === "PROGRAM") return null;
-    const book = actor.kind === "TOKEN" ? tokens : addresses;
+    const book = bookFor(actor);
     if (book === null) return null;
-    const spending = book.spend(actor.kind === "TOKEN" ? actor.token : address, points, clock());
+    const spending = book.spend(nameOf(actor, address), points, clock());
     if (!spending.ok) {
       throw exceeded(book, spending, `This costs ${points} points, and ${spending.left} are left of this minute's.`);
     }
@@ -72,6 +76,12 @@ export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLi
   };
   return {
     admit,
+    settle: (actor, address, owed) => {
+      const book = bookFor(actor);
+      if (book === null) return null;
+      const spending = book.settle(nameOf(actor, address), owed, clock());
+      return { fields: () => fieldsOf(book, spending) };
+    },
     refuseToken: (address, points) => {
       const spending = refused?.spend(address, 1, clock());
       if (refused && spending && !spending.ok) {

@@ -18,6 +18,9 @@ export interface AskedForm {
   readonly problems: readonly Problem[];
 }
 
+/** Characters of a page that are written in one step. */
+const charactersInStep = 30;
+
 export interface ShownPage {
   readonly html: string;
   /** The form could not be worked out; the page says why. */
@@ -39,16 +42,15 @@ export async function showPlanPage(
       ? await answerFor(deps, published, asked)
       : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked.household))] };
   await othersFirst(deps);
-  return {
-    faulty: !computed.ok,
-    html: planPage({
-      publication: await publicationOf(deps, published),
-      bundle: published.bundle,
-      form,
-      diets: (await rulesToday(deps)).allergens.diets,
-      answer: computed.ok ? computed.value : null,
-      problems: computed.ok ? [] : computed.problems,
-      links,
-    }),
-  };
+  const html = planPage({
+    publication: await publicationOf(deps, published),
+    bundle: published.bundle,
+    form,
+    diets: (await rulesToday(deps)).allergens.diets,
+    answer: computed.ok ? computed.value : null,
+    problems: computed.ok ? [] : computed.problems,
+    links,
+  });
+  deps.work?.step(html.length / charactersInStep);
+  return { faulty: !computed.ok, html };
 }

@@ -47,7 +47,7 @@ function scaledComponent(compiled: CompiledComponent, index: number, demand: Dem
 const stepsOf = ({ meals, components }: CompiledPlan, { onHand }: Household): number =>
   onHand.length +
   components.length +
-  [...meals, ...components].reduce((sum, { lines, takes }) => sum + (lines.length + takes.length) / 2, 0);
+  [...meals, ...components].reduce((sum, { lines, takes }) => sum + 2 * (lines.length + takes.length), 0);
 
 function leftOverWarnings(
   plan: CompiledPlan,

@@ -52,7 +52,7 @@ interface Bought {
 }
 
 /** Lines that an entry on hand is compared with in one step. */
-const entriesInStep = 10;
+const entriesInStep = 4;
 
 /** Chooses packs for one line. Without packs the amount itself is what to buy, and its price is not known. */
 function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop, work: Work): Bought {
@@ -151,12 +151,12 @@ export function* shopInTurns(
   for (const plan of plans) {
     yield;
     const found = contributionsOf(plan, today.partKeeps);
-    work.step(found.length + 1);
+    work.step(3 * found.length + 1);
     for (const each of found) all.push(restated(each, current(each.food.slug) ?? each.food));
   }
   const needs = mergeNeeds(all.map(({ contribution }) => contribution));
   yield;
-  work.step(needs.length + household.onHand.length * (1 + needs.length / entriesInStep));
+  work.step(6 * needs.length + household.onHand.length * (1 + needs.length / entriesInStep));
   const stock = useFoodStock(needs, household, today.canonical, find, today.date);
   const place = shopOf(household);
   const currency = currencyFor(

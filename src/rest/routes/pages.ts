@@ -79,7 +79,7 @@ async function answer(
 ): Promise<FastifyReply> {
   const key = `page ${request.publicOrigin} ${request.url}`;
   const gone = () => callerGone(reply.raw);
-  return sendReady(await rememberReady({ deps, request, key, limit: queryTime, gone, compute }), request, reply);
+  return sendReady(await rememberReady({ deps, request, reply, key, limit: queryTime, gone, compute }), request, reply);
 }
 
 /** They work without scripts and load nothing from elsewhere. */

@@ -1,0 +1,71 @@
+import { beforeAll, expect, it } from "vitest";
+import { createEngine } from "../../src/graphql/engine.js";
+import { usualEngine } from "../../src/graphql/engine-options.js";
+import { readJsonBody } from "../../src/graphql/json-body.js";
+import { anyone } from "../../src/services/actor.js";
+import type { Deps } from "../../src/services/deps.js";
+import { loadSeeds } from "../../src/services/load-seeds.js";
+import { openPace } from "../../src/services/pace.js";
+import { owedFor } from "../../src/services/point-budget.js";
+import { describeOnEmbedded } from "../kit/databases.js";
+import { diceFrom } from "../kit/dice.js";
+import { requestBy } from "./priced-requests.js";
+import { demo, openTestApp } from "../graphql/open-test-app.js";
+
+/** Some five milliseconds of a usual processor. */
+const leastSteps = 5_000;
+const mostRequests = 310;
+
+interface Measured {
+  readonly query: string;
+  readonly variables: object;
+  readonly steps: number;
+  /** Before anything is run. */
+  readonly priced: number;
+  /** With what is owed afterwards. */
+  readonly charged: number;
+}
+
+describeOnEmbedded("the price of a request", (open) => {
+  let deps: Deps;
+  const engine = createEngine(usualEngine);
+
+  beforeAll(async () => {
+    const { data } = await open();
+    const app = await openTestApp(data);
+    await loadSeeds(app.deps, demo);
+    // A clock that stands still: nothing is cut into turns, and nothing is ended.
+    deps = { ...app.deps, pace: openPace(() => 0) };
+  });
+
+  const measure = async (query: string, variables: object): Promise<Measured> => {
+    let [steps, priced] = [0, 0];
+    const bytes = Buffer.from(JSON.stringify({ query, variables }));
+    const outcome = await engine.answer(
+      { bytes, mayWrite: true, read: () => readJsonBody(bytes) },
+      {
+        charge: (cost) => void (priced = cost),
+        settle: (taken) => void (steps = taken),
+        gone: () => new AbortController().signal,
+        tell: () => undefined,
+      },
+      { deps, actor: anyone, requestId: "price" },
+    );
+    if (outcome.kind === "REFUSED") throw new Error(`${JSON.stringify(outcome.refusal)} ${query}`);
+    return { query, variables, steps, priced, charged: priced + owedFor(steps, priced) };
+  };
+
+  it("follows its work within a factor of ten, over more than 300 requests of five milliseconds or more", async () => {
+    const of = diceFrom(20);
+    const measured: Measured[] = [];
+    while (measured.length < mostRequests) {
+      const { query, variables } = requestBy(of);
+      const found = await measure(query, variables);
+      if (found.steps >= leastSteps) measured.push(found);
+    }
+    const each = measured.toSorted((a, b) => a.charged / a.steps - b.charged / b.steps);
+    const [least, most] = [each[0], each.at(-1)];
+    if (least === undefined || most === undefined) throw new Error("nothing was measured");
+    expect(most.charged / most.steps / (least.charged / least.steps), JSON.stringify([least, most])).toBeLessThan(10);
+  });
+});
