@@ -11,7 +11,7 @@ import { othersFirst } from "../services/pace.js";
 import type { Context } from "./context.js";
 
 /** Resolving a field, and writing what was found. */
-const stepsOfField = 4;
+const stepsOfField = 5;
 
 /**
  * Lets others have their turn between the objects of an answer, and counts what is written of them: however wide a document is, nobody

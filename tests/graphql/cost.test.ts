@@ -52,6 +52,25 @@ describe("the cost of an operation", () => {
     expect(costOf(`query ($n: Int) { ${query("$n")} }`, { n: 2_000_000_000 })).toBe(costOf(`{ ${query("100")} }`));
   });
 
+  it("grows with what a household asks for, each time a plan is computed for it", () => {
+    const plan = 'plan(publisher: "p", slug: "s")';
+    const once = (household: object): number =>
+      costOf(`query ($h: HouseholdInput) { ${plan} { scaled(servings: 4, household: $h) { servings } } }`, {
+        h: household,
+      });
+    const rows = (household: object): number =>
+      costOf(`query ($h: HouseholdInput) { ${plan} { servingsTable(from: 1, to: 10, household: $h) { even } } }`, {
+        h: household,
+      });
+    const onHand = Array.from({ length: 200 }, (_, at) => ({ food: `food-${at}`, amount: "1", unit: "g" }));
+    const swaps = Array.from({ length: 200 }, (_, at) => ({ from: `a-${at}`, to: `b-${at}` }));
+    expect(once({ onHand, swaps }) - once({})).toBe(200);
+    expect(rows({ onHand, swaps }) - rows({})).toBe(10 * 200);
+    expect(rows({ routes: { mode: "CHEAPEST" } }) - rows({ routes: { mode: "AS_WRITTEN" } })).toBe(10 * 20);
+    // It is a limit on work, and no ordinary household comes near the budget of a request.
+    expect(rows({ onHand, swaps, diets: ["vegan", "gluten-free"] })).toBeLessThan(usualEngine.costLimit / 100);
+  });
+
   it("grows with the plans of a list and the rows of a table", () => {
     const list = "query ($p: [PlanPortionInput!]!) { shoppingList(plans: $p) { lines { open } } }";
     const portion = { publisher: "p", slug: "s", servings: 1 };
@@ -60,7 +79,7 @@ describe("the cost of an operation", () => {
     expect(costOf(list, { p: portion })).toBe(one);
     const table = (to: number) =>
       costOf(`{ plan(publisher: "p", slug: "s") { servingsTable(from: 1, to: ${to}) { even } } }`);
-    expect(table(100) - table(1)).toBe(99);
+    expect(table(100) - table(1)).toBe(99 * (fieldWork["Plan.servingsTable"]! + 1));
   });
 
   it("is the same through fragments, and leaves out what is skipped", () => {
