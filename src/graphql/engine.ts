@@ -95,7 +95,8 @@ export function createEngine(options: EngineOptions): Engine {
       const { operation, isNamed, told, place } = prepared;
       const cost = { asked: told.cost, limit: costLimit };
       tell(told);
-      if (cost.asked > costLimit) return refused(tooDear(cost));
+      // Whatever the limit is, clients can find out what there is to ask.
+      if (cost.asked > costLimit && operation.aboutSchema === null) return refused(tooDear(cost));
       charge(cost.asked);
       const ready = operation.aboutSchema === null ? undefined : aboutSchema.get(operation.aboutSchema);
       if (ready !== undefined) return answered(ready, isNamed, false);

@@ -151,6 +151,15 @@ export const bombs: readonly ((dice: Dice) => string)[] = [
     `query (${Array.from({ length: dice.roll(300) }, (_, at) => `$v${at}: Int`).join(", ")}) { viewer { __typename } }`,
   (dice) =>
     `{ __schema { types { fields { type ${"{ ofType ".repeat(1 + dice.roll(12))}{ name }${"}".repeat(12)} } } }`,
+  (dice) => {
+    const names = (inside: string, of: string): string =>
+      Array.from(
+        { length: 1 + dice.roll(20) },
+        (_, at) => `${of.replaceAll("_", "")[0] ?? "x"}${at}: ${of} ${inside}`,
+      ).join(" ");
+    return `{ ${names("{ ...S }", "__schema")} } fragment S on __Schema { ${names("{ ...T }", "types")} }
+      fragment T on __Type { ${names("{ name description }", "fields")} }`;
+  },
   (dice) =>
     `{ foods(first: 100, filter: { search: ${JSON.stringify("a ".repeat(dice.roll(2000)))} }) { edges { node { slug } } } }`,
   (dice) => `query ($x: [[[[String]]]] = ${"[".repeat(dice.roll(3000))}) { viewer { __typename } }`,
