@@ -27,8 +27,8 @@ export interface IntrospectionSize {
   readonly bytes: number;
 }
 
-/** The most that a document may ask about the schema, several times what the standard query is answered with. */
-export const introspectionLimits = { entries: 60_000, bytes: 4_000_000 } as const;
+/** The most that a document may ask about the schema, more than twice what the standard query is answered with. */
+export const introspectionLimits = { entries: 40_000, bytes: 4_000_000 } as const;
 
 /** What a question costs that asks for no more than the standard query does, however large the schema is. */
 export const narrowIntrospectionPoints = 2_000;
