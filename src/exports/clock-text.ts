@@ -1,15 +1,16 @@
-const remembered = new Map<string, Intl.DateTimeFormat>();
-const mostRemembered = 200;
+import { latest } from "../domain/once-for.js";
+
+type Asked = readonly [locale: string, zone: string, parts: Intl.DateTimeFormatOptions];
 
 /** Formats are dear to make; endless new locales and zones make this slower, never larger. */
-function formatOf(locale: string, zone: string, parts: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
-  const key = JSON.stringify([locale, zone, parts]);
-  const known = remembered.get(key);
-  if (known !== undefined) return known;
-  const fresh = new Intl.DateTimeFormat(tagOf(locale), { ...parts, timeZone: zone, numberingSystem: "latn" });
-  if (remembered.size < mostRemembered) remembered.set(key, fresh);
-  return fresh;
-}
+const remembered = latest(
+  200,
+  JSON.stringify as (asked: Asked) => string,
+  ([locale, zone, parts]: Asked) =>
+    new Intl.DateTimeFormat(tagOf(locale), { ...parts, timeZone: zone, numberingSystem: "latn" }),
+);
+
+const formatOf = (...asked: Asked): Intl.DateTimeFormat => remembered(asked);
 
 /** A malformed tag reads as English. */
 function tagOf(locale: string): string {

@@ -1,3 +1,5 @@
+import { regionCovers } from "../domain/model/region.js";
+import { latest, onceFor } from "../domain/once-for.js";
 import type { Food } from "../domain/model/food.js";
 import type { Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
@@ -26,16 +28,25 @@ export interface CatalogueReaders {
 export const findSynonyms = (deps: Deps, slugs: readonly string[]): Promise<readonly (string | null)[]> =>
   deps.data.foods.synonyms(slugs);
 
-const judges = new WeakMap<readonly DietRule[], Map<string | null, DietJudge>>();
+/** Judges remembered for one set of rules: as many as its lines of regions make a difference, and readers come from. */
+const keptJudges = 64;
 
-/** The same judge for the same rules and region, since plans stay compiled by it. */
-export function judgeFor(rules: readonly DietRule[], region: string | null): DietJudge {
-  const byRegion = judges.get(rules) ?? new Map<string | null, DietJudge>();
-  judges.set(rules, byRegion);
-  const judge = byRegion.get(region) ?? dietJudge(rules, region);
-  byRegion.set(region, judge);
-  return judge;
-}
+/** Which of the regions that the rules have lines for cover one: regions of which the same do are judged alike. */
+const linesFor = (rules: readonly DietRule[], region: string | null): string =>
+  [...new Set(rules.flatMap(({ breaks }) => breaks.flatMap((line) => line.region ?? [])))]
+    .filter((line) => region !== null && regionCovers(line, region))
+    .join(" ");
+
+const judges = onceFor((rules: readonly DietRule[]) =>
+  latest(
+    keptJudges,
+    (region: string | null) => linesFor(rules, region),
+    (region) => dietJudge(rules, region),
+  ),
+);
+
+/** The same judge for the same rules and regions that have the same lines, since plans stay compiled by it. */
+export const judgeFor = (rules: readonly DietRule[], region: string | null): DietJudge => judges(rules)(region);
 
 const dateOf = (clock: Clock): string => clock().toISOString().slice(0, 10);
 

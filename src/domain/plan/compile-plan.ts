@@ -4,9 +4,11 @@ import type { Component, Route } from "../model/component.js";
 import { noHousehold, type Household } from "../model/household.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
+import { onceFor } from "../once-for.js";
 import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
 import { asStated, type DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
+import { SecondChance } from "../second-chance.js";
 import { unhurried, type Work } from "../work.js";
 import { checkBundle } from "./check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
@@ -35,21 +37,19 @@ const choiceKey = (routes: RouteChoice, household: Household): string =>
         household.swaps,
       ]);
 
-/** Ways one bundle may be asked for that are kept compiled; readers' wishes are many, bundles live long. */
+/** Ways one bundle may be asked for that are kept compiled, whoever judges; readers' wishes are many, bundles live long. */
 const keptPerBundle = 16;
-const compiled = new WeakMap<PlanBundle, WeakMap<DietJudge, Map<string, Result<CompiledPlan>>>>();
+const compiled = onceFor(
+  (_: PlanBundle) => new SecondChance<Result<CompiledPlan>>({ count: keptPerBundle, weight: keptPerBundle }),
+);
 
-function keptFor(bundle: PlanBundle, fitsDiet: DietJudge): Map<string, Result<CompiledPlan>> {
-  const byJudge = compiled.get(bundle) ?? new WeakMap<DietJudge, Map<string, Result<CompiledPlan>>>();
-  compiled.set(bundle, byJudge);
-  const kept = byJudge.get(fitsDiet) ?? new Map<string, Result<CompiledPlan>>();
-  byJudge.set(fitsDiet, kept);
-  return kept;
-}
+/** Tells judges apart, each by a number of its own. */
+const numberOf = onceFor((_: DietJudge) => ++judges);
+let judges = 0;
 
 /**
- * Resolves every reference, unit and fact of a plan once, for one choice of routes and swaps. The answer is kept as long as
- * the bundle lives. Fails with all problems of `checkBundle`.
+ * Resolves every reference, unit and fact of a plan once, for one choice of routes and swaps. The answer is kept with the
+ * bundle, those asked for last. Fails with all problems of `checkBundle`.
  */
 export function compilePlan(
   bundle: PlanBundle,
@@ -58,15 +58,13 @@ export function compilePlan(
   fitsDiet: DietJudge = asStated,
   work: Work = unhurried,
 ): Result<CompiledPlan> {
-  const kept = keptFor(bundle, fitsDiet);
-  const key = choiceKey(routes, household);
+  const kept = compiled(bundle);
+  const key = `${numberOf(fitsDiet)} ${choiceKey(routes, household)}`;
   const known = kept.get(key);
   if (known !== undefined) return known;
-  const oldest = kept.keys().next();
-  if (kept.size >= keptPerBundle && oldest.done !== true) kept.delete(oldest.value);
   work.step(stepsOf(bundle, household));
   const result = compile(bundle, household, routes, fitsDiet);
-  kept.set(key, result);
+  kept.set(key, result, 1);
   return result;
 }
 

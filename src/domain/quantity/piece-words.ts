@@ -1,4 +1,6 @@
 import type { OwnMeasure } from "../model/food.js";
+import { onceFor } from "../once-for.js";
+import { SecondChance } from "../second-chance.js";
 import type { MeasureFacts } from "./convert.js";
 import { readersFoodName } from "./food-name.js";
 
@@ -11,14 +13,17 @@ export const isNamedAfterFood = (facts: MeasureFacts): boolean => {
   return piece !== undefined && names.some(({ one }) => one === piece.one || piece.one === piece.name);
 };
 
-const known = new WeakMap<readonly OwnMeasure[], Map<string, readonly OwnMeasure[]>>();
+/** Languages and regions remembered for the measures of one food. */
+const keptLocales = 16;
+const known = onceFor(
+  (_: readonly OwnMeasure[]) => new SecondChance<readonly OwnMeasure[]>({ count: keptLocales, weight: keptLocales }),
+);
 
 /** Measures with the piece in the reader's words, where the writer's word for it is the food's name: 7 Eier. */
 export const measuresFor = (facts: MeasureFacts, language: string, region: string | null): readonly OwnMeasure[] => {
   const { measures, names } = facts;
   if (names === undefined || measures.length === 0 || !isNamedAfterFood(facts)) return measures;
-  const locales = known.get(measures) ?? new Map<string, readonly OwnMeasure[]>();
-  known.set(measures, locales);
+  const locales = known(measures);
   const key = `${language}-${region ?? ""}`;
   const found = locales.get(key);
   if (found !== undefined) return found;
@@ -26,6 +31,6 @@ export const measuresFor = (facts: MeasureFacts, language: string, region: strin
   const local = measures.map((each) =>
     each.name === "piece" && name !== null ? { ...each, one: name.one, many: name.many } : each,
   );
-  locales.set(key, local);
+  locales.set(key, local, 1);
   return local;
 };

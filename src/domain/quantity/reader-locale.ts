@@ -1,3 +1,5 @@
+import { latest } from "../once-for.js";
+
 /** Languages that unit words and names exist in. Others get English words with their own numbers. */
 export type AmountLanguage = "en" | "de" | "fr" | "es" | "pl";
 
@@ -16,10 +18,12 @@ export interface ReaderLocale {
   readonly plural: (value: number) => string;
 }
 
-/** Language and region only: extensions could ask for other digits. English for a malformed tag. */
+/** Language and region only: extensions could ask for other digits. English for a malformed tag, and for none. */
 const plainTag = (locale: string): string => {
   try {
-    const { language, region } = new Intl.Locale(locale);
+    const { language, region }: { language?: string; region?: string } = new Intl.Locale(locale);
+    // `und`: a place, and no language.
+    if (language === undefined || language === "und") return "en";
     return region === undefined ? language : `${language}-${region}`;
   } catch (error) {
     if (error instanceof RangeError) return "en";
@@ -50,16 +54,5 @@ const build = (locale: string): ReaderLocale => {
   };
 };
 
-const built = new Map<string, ReaderLocale>();
-
-/** Distinct locales remembered; endless new tags make this slower, never larger. */
-const BUILT_MAX = 200;
-
-/** Formats of a BCP 47 tag. */
-export const readerLocale = (locale: string): ReaderLocale => {
-  const known = built.get(locale);
-  if (known !== undefined) return known;
-  const fresh = build(locale);
-  if (built.size < BUILT_MAX) built.set(locale, fresh);
-  return fresh;
-};
+/** Formats of a BCP 47 tag. Endless new tags make this slower, never larger. */
+export const readerLocale: (locale: string) => ReaderLocale = latest(200, String, build);

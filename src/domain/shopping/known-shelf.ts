@@ -1,11 +1,13 @@
 import type { Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
 import { ruledRegion } from "../model/region.js";
+import { onceFor } from "../once-for.js";
+import { SecondChance } from "../second-chance.js";
 import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 
 /** Shops remembered for one food; readers come from many places, foods live long. */
 export const keptPerFood = 16;
-const shelves = new WeakMap<Food, Map<string, PackShelf>>();
+const shelves = onceFor((_: Food) => new SecondChance<PackShelf>({ count: keptPerFood, weight: keptPerFood }));
 
 /** A part of a country is that country for a food that nobody sells in that part alone. */
 const regionOnShelf = ({ packs }: Food, { region }: Shop): string | null =>
@@ -13,14 +15,12 @@ const regionOnShelf = ({ packs }: Food, { region }: Shop): string | null =>
 
 /** `packShelf`, remembered as long as the food lives: a list asks for the same few shelves at every number of servings. */
 export function knownShelf(food: Food, dimension: Dimension, shop: Shop): PackShelf {
-  const kept = shelves.get(food) ?? new Map<string, PackShelf>();
-  shelves.set(food, kept);
+  const kept = shelves(food);
   const region = regionOnShelf(food, shop);
   const key = `${dimension} ${region ?? ""} ${shop.currency ?? ""} ${String(shop.anywhereElse ?? false)}`;
   const known = kept.get(key);
   if (known !== undefined) return known;
-  if (kept.size >= keptPerFood) kept.clear();
   const shelf = packShelf(food, dimension, { ...shop, region });
-  kept.set(key, shelf);
+  kept.set(key, shelf, 1);
   return shelf;
 }

@@ -1,4 +1,5 @@
 import type { Money } from "../model/amount.js";
+import { latest } from "../once-for.js";
 
 /** Money is added up in whole ten-thousandths of its currency unit, so that no sum drifts. */
 export const partsPerUnit = 10_000;
@@ -14,18 +15,13 @@ export function moneyParts(amount: string): number | null {
   return Number(units) * partsPerUnit + Number(decimals.padEnd(places, "0"));
 }
 
-const knownPlaces = new Map<string, number>();
-
 /** Decimal places of a currency's smallest coin (ISO 4217 as the runtime carries it): yen 0, euro 2, dinar 3. */
-function minorPlaces(currency: string): number {
-  const known = knownPlaces.get(currency);
-  if (known !== undefined) return known;
+const minorPlaces = latest(200, String, (currency: string): number => {
   const found = /^[A-Z]{3}$/.test(currency)
     ? (new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2)
     : 2;
-  knownPlaces.set(currency, Math.min(places, found));
   return Math.min(places, found);
-}
+});
 
 /** Parts of a currency's smallest coin: 100 for a cent. */
 export const minorParts = (currency: string): number => 10 ** (places - minorPlaces(currency));

@@ -1,14 +1,10 @@
-const marks = new Map<string, string>();
+import { latest } from "../../domain/once-for.js";
 
 /** The decimal mark of a locale, by CLDR. */
-function decimalMark(locale: string): string {
-  const known = marks.get(locale);
-  if (known !== undefined) return known;
+const decimalMark = latest(100, String, (locale: string): string => {
   const parts = new Intl.NumberFormat(locale, { numberingSystem: "latn" }).formatToParts(1.5);
-  const mark = parts.find(({ type }) => type === "decimal")?.value ?? ".";
-  if (marks.size < 100) marks.set(locale, mark);
-  return mark;
-}
+  return parts.find(({ type }) => type === "decimal")?.value ?? ".";
+});
 
 /**
  * A decimal number of a cell with a point, by the locale's own mark (`1,49` in German to `1.49`); null for anything else,

@@ -1,3 +1,5 @@
+import { latest } from "../../domain/once-for.js";
+
 /** An amount that a spreadsheet program turned into a date before saving, and what may have stood there. */
 export interface SpreadsheetDate {
   /** Readings a person may choose from; there is no automatic one, because a half and "1 to 2" give the same date. */
@@ -6,7 +8,7 @@ export interface SpreadsheetDate {
   readonly order: "MONTH_FIRST" | "DAY_FIRST";
 }
 
-const namesOf = (locale: string): readonly (readonly string[])[] =>
+const namesOf = latest(50, String, (locale: string): readonly (readonly string[])[] =>
   Array.from({ length: 12 }, (_, month) =>
     (["short", "long"] as const).map((width) =>
       new Intl.DateTimeFormat(locale, { month: width, timeZone: "UTC" })
@@ -14,16 +16,13 @@ const namesOf = (locale: string): readonly (readonly string[])[] =>
         .replace(".", "")
         .toLowerCase(),
     ),
-  );
-
-const known = new Map<string, readonly (readonly string[])[]>();
+  ),
+);
 
 function monthNumber(word: string, locale: string | null): number | null {
   const written = word.toLowerCase().replace(".", "");
   for (const each of ["en", locale ?? "en"]) {
-    const months = known.get(each) ?? namesOf(each);
-    if (known.size < 50) known.set(each, months);
-    const at = months.findIndex((names) => names.includes(written));
+    const at = namesOf(each).findIndex((names) => names.includes(written));
     if (at >= 0) return at + 1;
   }
   return null;

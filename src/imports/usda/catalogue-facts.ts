@@ -1,3 +1,4 @@
+import { latest } from "../../domain/once-for.js";
 import type { CatalogueEdition, CatalogueRow } from "../../domain/model/catalogue-row.js";
 import type { EdiblePortion, Food, FoodDensity, FoodNutrients, OwnMeasure } from "../../domain/model/food.js";
 import type { Source } from "../../domain/model/source.js";
@@ -52,11 +53,5 @@ function measuresOf({ ndbNo, weights }: CatalogueRow, sourceOf: SourceOf) {
   return { densities: plain, measures: [...measures.values()] };
 }
 
-const known = new Map<string, ReturnType<typeof readHouseholdMeasure>>();
-
 /** The same few measures stand in thousands of rows. */
-function readMeasure(text: string): ReturnType<typeof readHouseholdMeasure> {
-  const read = known.get(text) ?? readHouseholdMeasure(text);
-  known.set(text, read);
-  return read;
-}
+const readMeasure = latest(5_000, String, readHouseholdMeasure);

@@ -1,13 +1,10 @@
+import { latest } from "../../once-for.js";
+
 /** Marks a locale writes numbers with. */
 export interface NumberMarks {
   readonly decimal: string;
   readonly group: string;
 }
-
-const known = new Map<string, NumberMarks | null>();
-
-/** Distinct locales remembered; a caller who sends endless new tags only makes this slower, not larger. */
-const KNOWN_MAX = 200;
 
 const read = (locale: string): NumberMarks | null => {
   try {
@@ -23,11 +20,7 @@ const read = (locale: string): NumberMarks | null => {
 };
 
 /** Decimal and group mark by CLDR; null without a locale and for a malformed tag, where nothing may be assumed. */
-export const numberMarks = (locale: string | null): NumberMarks | null => {
-  if (locale === null) return null;
-  const found = known.get(locale);
-  if (found !== undefined) return found;
-  const marks = read(locale);
-  if (known.size < KNOWN_MAX) known.set(locale, marks);
-  return marks;
-};
+export const numberMarks = (locale: string | null): NumberMarks | null => (locale === null ? null : marksOf(locale));
+
+/** Endless new tags make this slower, never larger. */
+const marksOf = latest(200, String, read);
