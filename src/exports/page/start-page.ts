@@ -11,14 +11,14 @@ export const startPage = (
   links: PageLinks,
 ): string =>
   pageFrame({
-    title: "Prepwright: cook once, eat for days",
+    title: "Prepwright: meal-prep plans for your household",
     links,
     canonical: `${links.origin}/`,
     trail: [],
     kind: "start",
-    main: markup`<header class="front"><h1>Cook once, eat for days</h1>
+    main: markup`<header class="front"><h1>Meal-prep plans, worked out for your household</h1>
 <p class="summary">A writer plans one session in the kitchen and the meals of the days that follow. Say how many you feed, and
-the plan is worked out for your house: how much to make, what to buy, in which order to work, and how long it all keeps.</p></header>
+the plan answers: how much to make, what to buy, in which order to work, and how long it all keeps.</p></header>
 <section aria-labelledby="in-print"><h2 id="in-print">In print</h2>${shelfMarkup(shelf, publisherName)}</section>
 <section aria-labelledby="machines"><h2 id="machines">For programs</h2>
 <ul class="lines">${machines.map(({ path, text }) => markup`<li><a href="${path}">${path}</a> <span class="quiet">${text}</span></li>`)}</ul></section>`,
