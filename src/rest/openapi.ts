@@ -62,7 +62,6 @@ const contentOf = (writings: readonly Writing[]): Node =>
 /** Refusals that any address may give. */
 const always: readonly ProblemKind[] = [
   "unauthenticated",
-  "unauthenticated",
   "bad-parameters",
   "not-acceptable",
   "method-not-allowed",
