@@ -15,6 +15,7 @@ import type { GivenHousehold } from "./read-household.js";
 import { readReadersHousehold } from "./read-readers-household.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { showFor } from "./show-amount.js";
+import { othersFirst } from "./pace.js";
 import { inStage } from "./stage.js";
 
 /** A household, and for how many; `servings` null: as many as the plan is written for. */
@@ -63,6 +64,7 @@ export async function scaleForReader(
   if (!read.ok) return read;
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
+  await othersFirst(deps);
   const scaled = inStage(deps, "scale", () =>
     scalePlan(bundle, asked.servings ?? bundle.plan.serves, household, today, deps.work),
   );
