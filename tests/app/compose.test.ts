@@ -28,7 +28,7 @@ describe("docker-compose.yml", () => {
     expect(Object.keys(services).toSorted()).toEqual(["migrate", "postgres", "roles", "service", "worker"]);
   });
 
-  // What the CIS Docker Benchmark asks of containers: 5.3 capabilities, 5.10 memory, 5.12 read-only root, 5.25 no new privileges, 5.28 processes.
+  // OWASP's Docker Security Cheat Sheet (named from memory): a user, capabilities, no new privileges, resources, a root that is only read.
   it.each(Object.entries(services))("lets %s do nothing but its work", (_name, container) => {
     expect(container).toMatchObject({ read_only: true, cap_drop: ["ALL"], security_opt: ["no-new-privileges:true"] });
     expect(container.mem_limit).toMatch(/^\d+[mg]$/);
@@ -36,7 +36,7 @@ describe("docker-compose.yml", () => {
     expect(container.privileged).toBeUndefined();
     // Our image names its own user.
     if (container.image !== undefined) expect(container.user).toBe("postgres");
-    // Published on the loopback address alone, or where the operator says (CIS 5.13).
+    // Published on the loopback address alone, or where the operator says.
     for (const port of container.ports ?? []) expect(port).toMatch(/^\$\{PUBLISH_ADDRESS:-127\.0\.0\.1\}:/);
   });
 

@@ -29,6 +29,14 @@ async function migrate({ grantTo = null }: { readonly grantTo?: string | null })
   } catch (error) {
     if (error instanceof RoleUnfit) throw usage(error.message);
     if (error instanceof MigrationError) throw new CommandFailed(exitCodes.unreachable, "NOT_MIGRATED", error.message);
+    // What the driver and the server say has a code; a fault of ours has none.
+    if (error instanceof Error && "code" in error) {
+      throw new CommandFailed(
+        exitCodes.unreachable,
+        "NO_DATABASE",
+        `The database cannot be migrated: ${error.message}`,
+      );
+    }
     throw error;
   }
   const granted = grantTo === null ? [] : [`${grantTo} may run a service or a worker.`];
