@@ -1,3 +1,4 @@
+import type { BaseAmount } from "../domain/model/amount.js";
 import type { Food, Pack } from "../domain/model/food.js";
 import type { Reader } from "../domain/plan/plan-answer.js";
 import type { ShoppingLine } from "../domain/plan/scaled.js";
@@ -17,11 +18,15 @@ export const packsText = ({ buy, food }: Pick<ShoppingLine, "buy" | "food">, rea
 export function takenText(line: Pick<ShoppingLine, "buy" | "food" | "toBuy">, reader: Reader): string | null {
   const { food, toBuy } = line;
   const packs = packsText(line, reader);
-  if (packs !== null || toBuy === null || toBuy.high === 0) return packs;
+  return packs !== null || toBuy === null || toBuy.high === 0 ? packs : toBuyText(toBuy, food, reader);
+}
+
+/** An amount that is to be bought, in words: nobody sells half a lemon. */
+export function toBuyText(amount: BaseAmount, food: Food, reader: Reader): string {
   // Doubles that make up a whole piece may be off in the last digits.
-  const whole = Math.ceil(toBuy.high - 1e-9);
-  const amount = toBuy.dimension === "COUNT" ? { ...toBuy, low: whole, high: whole } : toBuy;
-  return presentAmount(amount, food, reader).text;
+  const whole = Math.ceil(amount.high - 1e-9);
+  const bought = amount.dimension === "COUNT" ? { ...amount, low: whole, high: whole } : amount;
+  return presentAmount(bought, food, reader).text;
 }
 
 function packText(pack: Pack, food: Food, count: number, reader: Reader): string {

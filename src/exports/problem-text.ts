@@ -225,7 +225,9 @@ function warningSentence(warning: Warning): string {
         ` the whole need would take about ${grams(warning.wouldTake)}. It was not counted; say so if it should be.`
       );
     case "ON_HAND_NOT_NEEDED":
-      return `What you have of "${warning.item}" is not needed here.`;
+      return warning.known === false
+        ? `There is no food "${warning.item}", so what you have of it was not counted. Check how it is spelt.`
+        : `What you have of "${warning.item}" is not needed here.`;
     case "ON_HAND_TOO_OLD":
       return `What you have of "${warning.item}" is past its date, ${warning.useBy}, so none of it was counted.`;
     case "ON_HAND_NOT_IN_TIME":

@@ -42,7 +42,13 @@ const gathered: { readonly [C in WarningCode]?: Gathered<C> } = {
   ON_HAND_TOO_OLD: {
     text: (all) => `On hand, past its date and not counted: ${each(all, ({ item, useBy }) => `${item} (${useBy})`)}.`,
   },
-  ON_HAND_NOT_NEEDED: { text: (all) => `On hand and not needed here: ${each(all, ({ item }) => item)}.` },
+  ON_HAND_NOT_NEEDED: {
+    apart: ({ known }) => String(known),
+    text: (all) =>
+      all[0].known === false
+        ? `On hand and not counted, because there is no such food: ${each(all, ({ item }) => item)}. Check how it is spelt.`
+        : `On hand and not needed here: ${each(all, ({ item }) => item)}.`,
+  },
   DIET_NOT_MET: {
     apart: ({ diet, known, offered }) => `${diet} ${known} ${known && offered === undefined}`,
     text: (all) =>

@@ -20,5 +20,5 @@ export const measureSystems: readonly MeasureSystem[] = [
   "UK_IMPERIAL",
   "METRIC",
 ];
-export { takenText } from "../exports/packs-text.js";
+export { takenText, toBuyText } from "../exports/packs-text.js";
 export { isOptional } from "../exports/shopping-text.js";

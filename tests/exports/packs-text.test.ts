@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Food, Pack } from "../../src/domain/model/food.js";
-import { packsText, takenText } from "../../src/exports/packs-text.js";
+import { packsText, takenText, toBuyText } from "../../src/exports/packs-text.js";
 import { demo } from "./demo-answer.js";
 
 const reader = { measures: "METRIC", locale: "en", converts: false } as const;
@@ -33,6 +33,14 @@ describe("what to take from the shelf", () => {
     expect(bought("carrot", 2, pack("bag", "1", "kg"))).toBe("2 × bag of 1 kg");
     // A label is not rounded: a No. 300 can holds 414 ml.
     expect(bought("milk", 2, pack("can", "414", "ml"))).toBe("2 × can of 414 ml");
+  });
+
+  it("is never a share of a piece, also where only the amount is told", () => {
+    const told = (slug: string, dimension: "COUNT" | "MASS", high: number): string =>
+      toBuyText({ dimension, low: high / 2, high }, food(slug), reader);
+    expect(told("lemon", "COUNT", 1.75)).toBe("2 lemons");
+    expect(told("lemon", "COUNT", 2 + 1e-12)).toBe("2 lemons");
+    expect(told("lemon", "COUNT", 0)).toBe("0 lemons");
   });
 
   it("is whole pieces where no pack is known, and nothing where enough is there", () => {

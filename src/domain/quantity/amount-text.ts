@@ -20,12 +20,17 @@ interface Shown {
   readonly tiny: boolean;
 }
 
+const plainUnits: ReadonlySet<string> = new Set(["g", "ml"]);
+
 /**
  * The first scale that can show the amount. What rounds up to a scale's end is that end on the next: 1 kg, never 1000 g; 1 lb,
  * never 0 lb 15¾ oz.
  */
 export const shownOn = (scales: readonly Scale[], base: number): Shown => {
   const last = scales.at(-1);
+  // Nothing is no milligram: of a unit that everybody has.
+  const plain = base === 0 ? scales.find(({ unit }) => plainUnits.has(unit)) : undefined;
+  if (plain !== undefined) return { scale: plain, rounded: roundOn(plain.grids, 0), tiny: false };
   let least = 0;
   for (const scale of scales) {
     const value = Math.max(base, least) / scale.size;

@@ -4,7 +4,7 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList, Use } from "../../domain/plan/scaled.js";
 import { foodNameFor } from "../food-name.js";
-import { takenText } from "../packs-text.js";
+import { takenText, toBuyText } from "../packs-text.js";
 import { isOptional } from "../shopping-text.js";
 import { showAmount, showWritten } from "../shown-amount.js";
 import { amountSchema, moneySchema, sourceSchema } from "./amount.js";
@@ -55,7 +55,9 @@ export const shoppingLineSchema = named(
       .nullable()
       .describe("How much is needed, as bought, before anything on hand is taken off. Null: only to taste."),
     onHand: amountSchema.nullable().describe("How much of it was there already."),
-    toBuy: amountSchema.nullable().describe("How much the packs must cover."),
+    toBuy: amountSchema
+      .nullable()
+      .describe("How much the packs must cover. Its `text` counts whole pieces, which is what can be bought."),
     buy: list(
       z.object({ count: z.number().int().min(1).describe("How many."), pack: packSchema }),
       "The packs that cover it at the least cost.",
@@ -131,7 +133,7 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
     aisle: food.aisle,
     need: need && showAmount(need, food, reader),
     onHand: onHand && showAmount(onHand, food, reader),
-    toBuy: toBuy && showAmount(toBuy, food, reader),
+    toBuy: toBuy && { ...showAmount(toBuy, food, reader), text: toBuyText(toBuy, food, reader) },
     buy: buy.map(({ pack, count }) => ({ count, pack: packJson(pack, food) })),
     cost,
     uses: uses.map((use) => useJson(use, food, reader)),

@@ -1574,7 +1574,7 @@ export type Line = {
 
 /** Published rules to load. */
 export type LoadRuleSetInput = {
-  /** One YAML document each of the kinds `rule-set`, `food-safety`, `cautions` and `allergens`, in any files. */
+  /** One YAML document each of the kinds `rule-set`, `keeping-classes`, `food-safety`, `cautions` and `allergens`, in any files. */
   readonly files: ReadonlyArray<RuleFileInput>;
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
@@ -3482,7 +3482,7 @@ export type ShoppingLine = {
   readonly optional: Scalars['Boolean']['output'];
   /** What is left of the pieces that parts are taken from, such as the yolks of a meringue. Empty where no part is used. */
   readonly partsOver: ReadonlyArray<PartOver>;
-  /** How much the packs must cover. */
+  /** How much the packs must cover. Its `text` counts whole pieces, which is what can be bought. */
   readonly toBuy: Maybe<Amount>;
   /** What to take from the shelf, ready to show: packs, or the amount itself, of pieces whole ones. Null: nothing, or nobody can say how much. */
   readonly toTake: Maybe<Scalars['String']['output']>;
@@ -3682,6 +3682,8 @@ export type Swap = {
   readonly ratio: Scalars['String']['output'];
   /** Steps that are then done otherwise. */
   readonly steps: ReadonlyArray<SwapStep>;
+  /** What one batch of the component then gives, by the writer's word. Null: as without the swap. */
+  readonly yield: Maybe<Amount>;
 };
 
 /** Take one food for another, wherever a line offers that swap. */
@@ -5595,6 +5597,7 @@ export type SwapResolvers<ContextType = Context, ParentType extends ResolversPar
   preparation: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   ratio: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   steps: Resolver<ReadonlyArray<ResolversTypes['SwapStep']>, ParentType, ContextType>;
+  yield: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
 };
 
 export type SwapStepResolvers<ContextType = Context, ParentType extends ResolversParentTypes['SwapStep'] = ResolversParentTypes['SwapStep']> = {

@@ -22,6 +22,10 @@ export const swapResolvers: FieldsBeyond<SwapResolvers, SwapParent> = {
   preparation: ({ own }) => own?.preparation ?? null,
   form: ({ own }) => own?.form ?? null,
   keepsAs: ({ own }) => own?.keepsAs ?? null,
+  yield: ({ own, frozen }) =>
+    own?.yield === undefined
+      ? null
+      : showWritten(own.yield, { densities: [], measures: [] }, writersShow(frozen.bundle.plan)),
   steps: ({ own }) => (own?.steps ?? []).map(({ id, text = null, minutes = null }) => ({ code: id, text, minutes })),
 };
 

@@ -1,5 +1,5 @@
 import type { PlanBundle } from "../../domain/model/plan.js";
-import { isOptional, showAmount, takenText } from "../../services/show-amount.js";
+import { isOptional, showAmount, takenText, toBuyText } from "../../services/show-amount.js";
 import type { FrozenPlan } from "../frozen-plan.js";
 import type {
   PackCountResolvers,
@@ -37,7 +37,8 @@ export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, Shopping
   },
   need: ({ line, show }) => line.need && showAmount(line.need, line.food, show),
   onHand: ({ line, show }) => line.onHand && showAmount(line.onHand, line.food, show),
-  toBuy: ({ line, show }) => line.toBuy && showAmount(line.toBuy, line.food, show),
+  toBuy: ({ line: { toBuy, food }, show }) =>
+    toBuy && { ...showAmount(toBuy, food, show), text: toBuyText(toBuy, food, show) },
   buy: ({ line }) => line.buy.map((packs) => ({ ...packs, food: line.food })),
   cost: ({ line }) => line.cost,
   uses: ({ line, show, plans }) =>

@@ -87,6 +87,13 @@ describe("amounts by volume", () => {
   });
 });
 
+describe("nothing", () => {
+  it.each(systems)("is no milligram and no spoon in %s", (measures) => {
+    expect(g(0, measures)).toBe("0 g");
+    expect(ml(0, measures)).toMatch(/^0 (ml|tsp)$/);
+  });
+});
+
 describe("amounts by mass", () => {
   it.each([
     [0.05, "50 mg"],

@@ -166,7 +166,7 @@ export type ImportRunState =
 
 /** Published rules to load. */
 export type LoadRuleSetInput = {
-  /** One YAML document each of the kinds `rule-set`, `food-safety`, `cautions` and `allergens`, in any files. */
+  /** One YAML document each of the kinds `rule-set`, `keeping-classes`, `food-safety`, `cautions` and `allergens`, in any files. */
   readonly files: ReadonlyArray<RuleFileInput>;
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
