@@ -74,6 +74,8 @@ function sentence(finding: NamedFinding): string {
       return `"${thing(finding.item)}" is said to be cut, and no step that uses it cuts it. Say so in a step, so that its time counts.`;
     case "HOT_MAY_WAIT":
       return `Nothing says how long what step "${finding.step}" heats may stand after it. Write \`wait-at-most\` in the step that drains or chills it.`;
+    case "NEVER_CHILLED":
+      return `"${name("components", finding.subject)}" is cooked and kept for "${name("meals", finding.meal)}" on day ${finding.day}, and no step puts it into the cold. Add one that does, with \`chills: yes\`: within ${finding.within} minutes from the heat, unless your local code asks for less.`;
     case "CAUTION_NOT_NAMED":
       return cautionsSentence(name("components", finding.subject), [finding.caution]);
     case "CAUTION_UNKNOWN":

@@ -12,6 +12,7 @@ import { foodsEaten, foodsOfDish } from "../domain/plan/foods-eaten.js";
 import type { Contents, PlanContents } from "../domain/plan/plan-answer.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
+import { isCooking } from "../domain/prep-session/heating.js";
 import { cautionedThings } from "../domain/storage/cautioned-things.js";
 import { cautionsFor, type CautionsFound } from "../domain/storage/cautions.js";
 import type { Clock } from "./deps.js";
@@ -96,7 +97,9 @@ export const findCautions = (
 ): CautionsFound => cautionsOf(compiled)(safety)(region);
 
 const cautionsOf = onceFor((plan: CompiledPlan) => {
-  const made = plan.makeOrder.map((index) => plan.components[index]!);
+  const made = plan.makeOrder
+    .map((index) => plan.components[index]!)
+    .map((each) => ({ ...each, isHeated: (each.route?.steps ?? each.component.steps).some(isCooking) }));
   const things = cautionedThings(made, plan.meals, plan.bundle.foods);
   return onceFor((safety: RuleSet["safety"]) =>
     latest(

@@ -4,6 +4,7 @@ import type { PrepSession } from "../prep-session/session.js";
 import type { Caution, CautionsFound } from "../storage/cautions.js";
 import type { StorageAnswer } from "../storage/guidance.js";
 import { hoursUntil } from "../storage/window.js";
+import { checkChilling } from "./check-chilling.js";
 import { checkScaledLines } from "./check-lines.js";
 import { checkKeeping } from "./check-keeping.js";
 import { checkNamed } from "./check-named.js";
@@ -159,6 +160,7 @@ export function checkPlan(plan: PlanToCheck): readonly Finding[] {
     ...checkNamed(plan.scaled.bundle),
     ...meals(plan),
     ...components(plan),
+    ...checkChilling(plan.scaled, plan.rules.classes),
     ...keeping(plan),
     ...cautions(plan),
   ];

@@ -50,6 +50,15 @@ export type Finding =
         | { readonly code: "FIXED_FOR_MORE"; readonly step: string; readonly batches: number }
         | { readonly code: "CUT_IN_NO_STEP"; readonly item: string }
         | { readonly code: "HOT_MAY_WAIT"; readonly step: string }
+        | {
+            readonly code: "NEVER_CHILLED";
+            readonly subject: string;
+            /** The first meal it is kept for, and its day. */
+            readonly meal: string;
+            readonly day: number;
+            /** Minutes from the heat into the cold. */
+            readonly within: number;
+          }
         | { readonly code: "CAUTION_NOT_NAMED"; readonly subject: string; readonly caution: string }
         | { readonly code: "CAUTION_UNKNOWN"; readonly subject: string; readonly caution: string }
         | { readonly code: "SESSION_TOO_LONG"; readonly minutes: number; readonly promised: number }

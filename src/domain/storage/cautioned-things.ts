@@ -11,6 +11,7 @@ export interface CautionedComponent {
   readonly component: Pick<Component, "slug" | "keepsAs" | "keeping" | "steps" | "cautions">;
   readonly route: Pick<Route, "kind" | "keepsAs" | "keeping" | "steps"> | null;
   readonly lines: readonly Pick<KeptLine, "item">[];
+  readonly isHeated?: boolean;
 }
 
 /** A scaled meal is one. */
@@ -29,12 +30,13 @@ export function cautionedThings(
   const foodsIn = (lines: readonly Pick<KeptLine, "item">[]): readonly CautionedFood[] =>
     lines.flatMap(({ item }) => (item.kind === "FOOD" ? (bySlug.get(item.food) ?? []) : []));
   return [
-    ...components.map(({ component, route, lines }): CautionedThing => ({
+    ...components.map(({ component, route, lines, isHeated }): CautionedThing => ({
       subject: { kind: "COMPONENT", slug: component.slug },
       keepsAs: factsOfRoute(component, route).keepsAs,
       codes: component.cautions,
       steps: route === null || route.steps.length === 0 ? component.steps : route.steps,
       foods: foodsIn(lines),
+      ...(isHeated === undefined ? {} : { isHeated }),
     })),
     ...meals.map(({ meal, lines }): CautionedThing => ({
       subject: { kind: "MEAL", slug: meal.slug },

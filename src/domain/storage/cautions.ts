@@ -25,6 +25,8 @@ export interface CautionedThing {
   /** Caution codes its writer named. */
   readonly codes: readonly string[];
   readonly steps: readonly Pick<Step, "text" | "appliance">[];
+  /** Its steps heat it. Absent: nobody looked. */
+  readonly isHeated?: boolean;
   /** Foods in its own lines. */
   readonly foods: readonly Pick<Food, "slug" | "names" | "keepsAs">[];
 }
@@ -71,6 +73,9 @@ export function cautionsFor(
 const inRegion = (rule: CautionRule, region: string | null): Pick<RegionalCaution, "text" | "rules" | "source"> =>
   (region === null ? undefined : rule.byRegion?.find((each) => regionCovers(each.region, region))) ?? rule;
 
+/** Code of the class that all cooked food lies in. What nobody classed and is cooked belongs to it. */
+const cookedFood = "leftovers";
+
 function isDue({ code, when }: CautionRule, thing: CautionedThing, known: readonly KeepingClass[]): boolean {
   if (thing.codes.includes(code)) return true;
   const classes = [thing.keepsAs, ...thing.foods.map(({ keepsAs }) => keepsAs)].flatMap((keepsAs) =>
@@ -85,6 +90,7 @@ function isDue({ code, when }: CautionRule, thing: CautionedThing, known: readon
   if (when.perishable && (unclassed || own.some(({ perishable }) => perishable))) return true;
   if (when.perishable && thing.subject.kind === "MEAL" && hasPerishable(thing, known)) return true;
   if (when.keepsAs.some((keepsAs) => classes.includes(keepsAs))) return true;
+  if (unclassed && thing.isHeated === true && when.keepsAs.includes(cookedFood)) return true;
   const byFood = when.foods.length > 0 || when.foodWords.length > 0;
   const byStep = when.stepWords.length > 0;
   if (!byFood && !byStep) return false;

@@ -122,6 +122,8 @@ export type FindingCode =
   | 'LINE_IN_NO_STEP'
   /** Food that needs the cold is said to keep at room temperature. */
   | 'NEEDS_THE_COLD'
+  /** Cooked food is kept for a later day, and no step puts it into the cold. */
+  | 'NEVER_CHILLED'
   /** Nobody says how long something keeps. */
   | 'NOBODY_SAYS_HOW_LONG'
   /** No kitchen can measure the amount. */
