@@ -83,6 +83,7 @@ const config: CodegenConfig = {
           ScaledMeal: "../parents.js#ScaledMealParent",
           ScaledPlan: "../parents.js#ScaledPlanParent",
           ServingsRow: "../parents.js#ServingsRowParent",
+          LateMeal: "../parents.js#LateMealParent",
           SessionComponent: "../parents.js#SessionComponentParent",
           SessionTask: "../parents.js#SessionTaskParent",
           ShoppingLine: "../parents.js#ShoppingLineParent",

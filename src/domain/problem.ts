@@ -331,6 +331,15 @@ export type Warning =
       readonly notBefore: number;
       readonly days: number;
     }
+  | {
+      /** Eaten on the day of the session, at an hour before that begins. */
+      readonly code: "MEAL_BEFORE_SESSION";
+      readonly path: Path;
+      readonly meal: string;
+      /** Hours on the clock, `HH:MM`. */
+      readonly at: string;
+      readonly start: string;
+    }
   | { readonly code: "KEEPING_UNKNOWN"; readonly path: Path; readonly item: string }
   /** Its keeping class is none that the rules know, as in documents of old: it is read as the strictest of all. */
   | { readonly code: "KEEPING_CLASS_UNKNOWN"; readonly path: Path; readonly item: string; readonly keepsAs: string }

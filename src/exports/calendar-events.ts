@@ -1,6 +1,7 @@
 import type { PlanAnswer } from "../domain/plan/plan-answer.js";
 import type { Household } from "../domain/model/household.js";
-import { daysAfter, laterStart } from "../domain/plan/session-date.js";
+import { daysAfter, instantAt, laterStart } from "../domain/plan/session-date.js";
+import type { MealTime } from "../domain/storage/window.js";
 import type { DaySession } from "../domain/plan/split-session.js";
 import type { Addresses } from "./addresses.js";
 import type { CalendarEvent } from "./calendar-event.js";
@@ -44,18 +45,28 @@ export function sessionEvents(
   ];
 }
 
-/** The day of every meal. */
-export const mealEvents = (answer: PlanAnswer, sessionDay: string, book: NameBook): readonly CalendarEvent[] =>
+/** The day of every meal, and the hour where its writer gives one. */
+export const mealEvents = (
+  answer: PlanAnswer,
+  sessionDay: string,
+  zone: string,
+  book: NameBook,
+): readonly CalendarEvent[] =>
   answer.scaled.meals
     .toSorted((a, b) => a.meal.day - b.meal.day)
     .map(({ meal, lines }): CalendarEvent => ({
       thing: `meal-${meal.slug}`,
       summary: meal.title,
       description: lines.map((line) => lineText(line, book)).join("\n"),
-      at: { date: daysAfter(sessionDay, meal.day) },
+      at: mealMoment(meal, sessionDay, zone),
       alarm: null,
       busy: false,
     }));
+
+function mealMoment({ day, at }: MealTime, sessionDay: string, zone: string): CalendarEvent["at"] {
+  const date = daysAfter(sessionDay, day);
+  return at === undefined ? { date } : { start: instantAt(date, at, zone), end: null };
+}
 
 /** Morning of a whole day, and some hours before an end that has an hour. */
 const reminders = { DAYS: "PT9H", HOURS: "-PT3H" } as const;

@@ -33,6 +33,9 @@ export const timeText = (instant: string, zone: string, locale: string): string 
   return spaced(format.format(new Date(instant)));
 };
 
+/** "09:30" of an hour on the clock, `HH:MM`. */
+export const hourText = (hour: string, locale: string): string => timeText(`2026-01-01T${hour}:00Z`, "UTC", locale);
+
 /** "Sunday, 1 March 2026" of an ISO date. Put together here: editions of the locale data differ in what joins the parts. */
 export const dateText = (date: string, locale: string): string => {
   const noon = new Date(`${date}T12:00:00Z`);

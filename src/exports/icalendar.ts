@@ -31,7 +31,7 @@ export function icalendar(answer: PlanAnswer, addresses: Addresses): Result<stri
   };
   const events = [
     ...sessions.flatMap((each) => sessionEvents(each, first, answer, addresses, book)),
-    ...mealEvents(answer, sessionDay, book),
+    ...mealEvents(answer, sessionDay, first.zone, book),
     ...keepingEvents(answer, first.zone, book),
   ];
   return ok(

@@ -259,6 +259,11 @@ function warningSentence(warning: Warning): string {
         `"${warning.food}" keeps ${warning.days === 1 ? "1 day" : `${warning.days} days`}:` +
         ` buy the share for ${list(warning.meals.map((meal) => `"${meal}"`))} later, not before day ${warning.notBefore}.`
       );
+    case "MEAL_BEFORE_SESSION":
+      return (
+        `"${warning.meal}" is eaten at ${warning.at} on the day of the session, which begins at ${warning.start}.` +
+        ` Begin earlier, eat it later, or make what goes into it the day before and mind how long that keeps.`
+      );
     case "KEEPING_UNKNOWN":
       return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
     case "KEEPING_CLASS_UNKNOWN":

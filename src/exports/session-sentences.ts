@@ -2,14 +2,19 @@ import type { Household } from "../domain/model/household.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { kitchenOf } from "../domain/plan/session-input.js";
 import { clearingUpMinutes, sessionLength } from "../domain/plan/session-length.js";
-import type { DaySession } from "../domain/plan/split-session.js";
+import { lateMeals } from "../domain/plan/late-meals.js";
+import { wholeDay, type DaySession } from "../domain/plan/split-session.js";
 import type { PrepSession } from "../domain/prep-session/session.js";
+import type { Reader } from "../domain/plan/plan-answer.js";
+import { hourText } from "./clock-text.js";
 import { minutesText } from "./minutes-text.js";
 import type { Words } from "./words.js";
 
 interface Asked {
   readonly scaled: ScaledPlan;
   readonly household: Household;
+  /** Whose clock hours are written for; absent: one of 24 hours. */
+  readonly reader?: Reader;
 }
 
 const takes = (session: PrepSession, words: Words): string =>
@@ -32,15 +37,30 @@ export function lengthSentences(session: PrepSession, asked: Asked, words: Words
   ];
 }
 
+/** Meals that their hour comes too early for. */
+export function lateSentences(
+  session: DaySession,
+  { scaled, household, reader }: Asked,
+  words: Words,
+): readonly string[] {
+  const hour = (time: string): string => (reader === undefined ? time : hourText(time, reader.locale));
+  const titles = new Map(scaled.meals.map(({ meal }) => [meal.slug, meal.title]));
+  return lateMeals(session, scaled, household).map(({ meal, at, readyAt }) =>
+    words.lateMeal(titles.get(meal) ?? meal, hour(at), readyAt && hour(readyAt)),
+  );
+}
+
 /** All of it in one session. */
 export const sessionSentences = (session: PrepSession, asked: Asked, words: Words): readonly string[] => [
   takes(session, words),
   ...clearing(session, words),
   ...lengthSentences(session, asked, words),
+  ...lateSentences(wholeDay(asked.scaled, session), asked, words),
 ];
 
 /** One of several days' work: how long it takes, what is made, and what the day needs. */
-export function daySentences({ day, components, session }: DaySession, asked: Asked, words: Words): readonly string[] {
+export function daySentences(each: DaySession, asked: Asked, words: Words): readonly string[] {
+  const { day, components, session } = each;
   const made = asked.scaled.components.filter(({ component }) =>
     components.some(({ slug }) => slug === component.slug),
   );
@@ -49,6 +69,7 @@ export function daySentences({ day, components, session }: DaySession, asked: As
     ...clearing(session, words),
     ...(lengthOf(session, asked).overDay ? [words.stillMoreThanADay] : []),
     ...(made.length > 0 ? [words.madeThen(made.map(({ component: { title } }) => title).join(", "))] : []),
+    ...lateSentences(each, asked, words),
     ...(day > 0 ? [words.buyRawThen] : []),
   ];
 }

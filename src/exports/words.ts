@@ -69,6 +69,9 @@ export interface Words {
   readonly buyRawThen: string;
   /** Of one of several days, where dividing the work was not enough. */
   readonly stillMoreThanADay: string;
+  /** A meal whose hour comes before it is ready; `ready` null: not on that day. */
+  readonly lateMeal: (meal: string, at: string, ready: string | null) => string;
+  readonly eatenAt: (day: string, time: string) => string;
   readonly clearingUp: (minutes: string) => string;
   readonly noOrder: string;
   /** Several do. */

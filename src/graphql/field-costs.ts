@@ -67,6 +67,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "PrepSession.components": 6,
   "PrepSession.criticalPath": 30,
   "PrepSession.eveningBefore": 4,
+  "PrepSession.lateMeals": 1,
   "PrepSession.order": 60,
   "PrepSession.tasks": 60,
   "Query.compare": 100,

@@ -20,6 +20,7 @@ import type { DietStatement } from "../domain/nutrition/diets.js";
 import type { NotEaten, NutrientAmount } from "../domain/nutrition/nutrients.js";
 import type { NutritionOfMeals } from "../domain/plan/contents.js";
 import type { FoodsToday } from "../domain/plan/foods-today.js";
+import type { LateMeal } from "../domain/plan/late-meals.js";
 import type { SessionComponent } from "../domain/plan/split-session.js";
 import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
 import type { Caution } from "../domain/storage/cautions.js";
@@ -128,9 +129,11 @@ export interface PrepSessionParent extends InPlan {
   /** Days after the first session. */
   readonly day: number;
   readonly components: readonly SessionComponent[];
+  readonly late: readonly LateMeal[];
   /** Who share the work. */
   readonly cooks: number;
 }
+export type LateMealParent = LateMeal & InPlan;
 export type SessionComponentParent = SessionComponent & InPlan;
 export interface SessionTaskParent extends InPlan {
   readonly task: SessionTask;

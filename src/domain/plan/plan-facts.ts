@@ -1,5 +1,6 @@
 import type { BaseAmount } from "../model/amount.js";
 import type { Step } from "../model/component.js";
+import { usualMealTime } from "../model/plan.js";
 import type { Path } from "../problem.js";
 import { presentAmount } from "../quantity/format.js";
 import type { StorageAnswer } from "../storage/guidance.js";
@@ -16,6 +17,7 @@ export const factKinds = [
   "CLAIM",
   "MEAL",
   "DAY",
+  "MEAL_TIME",
   "COMPONENT",
   "BATCHES",
   "INGREDIENT",
@@ -75,6 +77,7 @@ const meals = ({ scaled }: ComputedPlan): readonly PlanFact[] =>
     return [
       fact("MEAL", path, meal.title),
       fact("DAY", [...path, "day"], meal.day),
+      fact("MEAL_TIME", [...path, "at"], meal.at ?? usualMealTime),
       ...lineFacts(lines, path, scaled),
       ...stepFacts(meal.steps, path),
     ];

@@ -1,3 +1,4 @@
+import { mealsBeforeSession } from "./late-meals.js";
 import { limits, restOf } from "../limits.js";
 import type { BaseAmount } from "../model/amount.js";
 import type { Household } from "../model/household.js";
@@ -123,6 +124,7 @@ export function scaleCompiled(
     ...plan.warnings,
     ...onHand.warnings,
     ...componentsNotInTime(plan, household, onHand, demand),
+    ...mealsBeforeSession(plan, household),
     ...leftOverWarnings(plan, effective, onHand.stocks, demand, components),
   ];
   return ok({

@@ -22,11 +22,36 @@ export function startHour({ session }: Pick<Household, "session">): string {
   return Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainTime().toString().slice(0, 5);
 }
 
+/**
+ * The hour on the clock so many minutes after a session of some day began, `HH:MM`, a begun minute as a whole one; null where that
+ * is past midnight.
+ */
+export function hourAfter(household: Pick<Household, "session">, day: number, minutes: number): string | null {
+  const whole = Math.ceil(minutes - 1e-9);
+  if (household.session === null) {
+    const time = Temporal.PlainDateTime.from("2026-01-01T00:00")
+      .withPlainTime(startHour(household))
+      .add({ minutes: whole });
+    return time.day > 1 || time.month > 1 ? null : time.toPlainTime().toString().slice(0, 5);
+  }
+  const { start, zone } = laterStart(household.session, day);
+  const begun = Temporal.Instant.from(start).toZonedDateTimeISO(zone);
+  const time = begun.add({ minutes: whole });
+  return time.toPlainDate().equals(begun.toPlainDate()) ? time.toPlainTime().toString().slice(0, 5) : null;
+}
+
 /** Whole days from the day of the session, or from `today` where nobody says when that is, to a date; null without either. */
 export function daysUntil(date: string | null, household: Household, today: string | null): number | null {
   const from = sessionDate(household) ?? today;
   return date === null || from === null ? null : daysBetween(from, date);
 }
+
+/** The instant (ISO) of an hour on the clock, `HH:MM`; one that the clocks skip is read as the hour after. */
+export const instantAt = (date: string, hour: string, zone: string): string =>
+  Temporal.PlainDate.from(date)
+    .toZonedDateTime({ timeZone: zone, plainTime: Temporal.PlainTime.from(hour) })
+    .toInstant()
+    .toString();
 
 /** ISO date so many days after another. */
 export const daysAfter = (date: string, days: number): string => Temporal.PlainDate.from(date).add({ days }).toString();

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { ScaledComponent, ScaledMeal } from "../../domain/plan/scaled.js";
+import { usualMealTime } from "../../domain/model/plan.js";
 import { showAmount } from "../shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { allergenStatementSchema, cautionSchema, cautionsJson, contentsJson, dietSchema } from "./contents.js";
@@ -45,6 +46,7 @@ export const scaledMealSchema = named(
     slug: slug("Short name, unique inside the plan."),
     title: text("Title."),
     day: z.number().int().min(0).describe("Days after the prep session; 0 is the day of the session."),
+    at: text("The hour at which it is eaten, `HH:MM`. `18:00` where its writer gives none.", 5),
     serves: z.number().describe("How many people it is written for."),
     factor: z.number().describe("Servings asked for, divided by `serves`."),
     lines: list(scaledLineSchema, "What goes into it."),
@@ -158,6 +160,7 @@ function mealJson({ meal, factor, lines }: ScaledMeal, answer: PlanAnswer, thing
     slug: meal.slug,
     title: meal.title,
     day: meal.day,
+    at: meal.at ?? usualMealTime,
     serves: meal.serves,
     factor,
     lines: lines.map((line) => scaledLineJson(line, things)),

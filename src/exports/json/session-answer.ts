@@ -2,7 +2,14 @@ import type { Problem, Result } from "../../domain/problem.js";
 import type { PrepSession } from "../../domain/prep-session/session.js";
 import type { DaySession } from "../../domain/plan/split-session.js";
 import { list, named, type Json } from "./named-schema.js";
-import { daySessionJson, daySessionSchema, sessionJson, sessionSchema, type SessionFor } from "./session.js";
+import {
+  daySessionJson,
+  daySessionSchema,
+  sessionJson,
+  sessionSchema,
+  timetableJson,
+  type SessionFor,
+} from "./session.js";
 import { sessionProblemJson, warningSchema } from "./warning.js";
 
 export const sessionAnswerSchema = named(
@@ -29,7 +36,7 @@ export interface SessionAnswer extends SessionFor {
 export function sessionAnswerJson({ whole, days, ...asked }: SessionAnswer): Json<typeof sessionAnswerSchema> {
   const problems: readonly Problem[] = whole.ok ? [] : whole.problems;
   return {
-    ...sessionJson(whole.ok ? whole.value : days[0].session, asked),
+    ...(whole.ok ? sessionJson(whole.value, asked) : timetableJson(days[0], asked)),
     sessions: days.map((each) => daySessionJson(each, asked)),
     sessionProblems: problems.map((problem) => sessionProblemJson(problem, asked.scaled)),
   };

@@ -3,7 +3,8 @@ import type { Household } from "../../domain/model/household.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
 import { clearingUpMinutes, sessionLength } from "../../domain/plan/session-length.js";
-import type { DaySession } from "../../domain/plan/split-session.js";
+import { lateMeals } from "../../domain/plan/late-meals.js";
+import { wholeDay, type DaySession } from "../../domain/plan/split-session.js";
 import type { PrepSession } from "../../domain/prep-session/session.js";
 import { criticalText } from "../session-text.js";
 import { list, named, slug, text, texts, type Json } from "./named-schema.js";
@@ -27,6 +28,17 @@ export const sessionSchema = named(
     moreThanADay: z
       .boolean()
       .describe("Whether the hands have more to do than a day holds: over six hours for each cook."),
+    lateMeals: list(
+      z.object({
+        meal: slug("Short name of the meal."),
+        at: text("The hour its writer gives, `HH:MM`.", 5),
+        readyAt: text(
+          "When it is ready at the earliest, `HH:MM` on the clock of the session's place, reckoned from 09:00 without a start. Null: not before midnight.",
+          5,
+        ).nullable(),
+      }),
+      "Meals of its day whose writer gives an hour at which they cannot be ready.",
+    ),
     clearingUpMinutes: z
       .number()
       .describe(
@@ -107,18 +119,20 @@ export interface SessionFor {
   readonly household: Household;
 }
 
-export const daySessionJson = (
-  { day, components, session }: DaySession,
-  asked: SessionFor,
-): Json<typeof daySessionSchema> => ({
-  ...sessionJson(session, asked),
-  day,
-  components: components.map(({ slug: component, batches, loads }) => ({ component, batches, loads })),
+export const daySessionJson = (each: DaySession, asked: SessionFor): Json<typeof daySessionSchema> => ({
+  ...timetableJson(each, asked),
+  day: each.day,
+  components: each.components.map(({ slug: component, batches, loads }) => ({ component, batches, loads })),
 });
 
 export type SessionJson = Json<typeof sessionSchema>;
 
-export function sessionJson(session: PrepSession, { scaled, household }: SessionFor): SessionJson {
+/** All of it in one session. */
+export const sessionJson = (session: PrepSession, asked: SessionFor): SessionJson =>
+  timetableJson(wholeDay(asked.scaled, session), asked);
+
+export function timetableJson(each: DaySession, { scaled, household }: SessionFor): SessionJson {
+  const { session } = each;
   const { promised, overDay } = sessionLength(session, scaled, kitchenOf(scaled.bundle.plan.kitchen, household).cooks);
   return {
     totalMinutes: session.totalMinutes,
@@ -126,6 +140,7 @@ export function sessionJson(session: PrepSession, { scaled, household }: Session
     handsFreeMinute: session.handsFreeMinute,
     longerThanPromised: promised,
     moreThanADay: overDay,
+    lateMeals: lateMeals(each, scaled, household),
     clearingUpMinutes: clearingUpMinutes(session),
     optimal: session.optimal,
     lowerBoundMinutes: session.lowerBoundMinutes,

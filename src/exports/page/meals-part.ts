@@ -19,7 +19,7 @@ function mealMarkup(scaled: ScaledMeal, { answer, book }: PlanView): Content {
   const { meal, lines, factor } = scaled;
   const late = answer.storage.guidance.some(({ tooLateFor }) => tooLateFor.includes(meal.slug));
   return markup`<li class="plot">
-<p class="label">${dayName(meal.day, answer)}${meal.day === 0 && markup` <span class="quiet">on the day of the session</span>`}</p>
+<p class="label">${dayName(meal.day, answer)}${meal.at !== undefined && `, at ${meal.at}`}${meal.day === 0 && markup` <span class="quiet">on the day of the session</span>`}</p>
 <h3>${meal.title}</h3>
 ${late && markup`<p class="flag">Something in it does not keep this long: see <a href="#keeps">what to do</a>.</p>`}
 <ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>

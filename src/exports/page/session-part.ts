@@ -1,11 +1,11 @@
 import type { PrepSession, SessionTask } from "../../domain/prep-session/session.js";
-import type { DaySession } from "../../domain/plan/split-session.js";
+import { wholeDay, type DaySession } from "../../domain/plan/split-session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
 import { clearingUpMinutes } from "../../domain/plan/session-length.js";
 import { heatText } from "../degree-text.js";
 import { minutesText } from "../minutes-text.js";
 import { sessionProblemText } from "../session-problem-text.js";
-import { daySentences, lengthSentences } from "../session-sentences.js";
+import { daySentences, lateSentences, lengthSentences } from "../session-sentences.js";
 import { english } from "../words/english.js";
 import { criticalText } from "../session-text.js";
 import { clockText, dateOfDay, dayText } from "./dates.js";
@@ -48,9 +48,10 @@ function workMarkup(session: PrepSession, answer: PlanView["answer"]): Content {
 
 /** One of several days' work. */
 function dayMarkup(each: DaySession, answer: PlanView["answer"]): Content {
+  const { scaled, household } = answer;
   const date = dateOfDay(each.day, answer.household.session);
   return markup`<h3>${english.sessionOfDay(each.day)}</h3>
-<p>${sentences([date !== null && `${dayText(date)}.`, ...daySentences(each, answer, english)])}</p>
+<p>${sentences([date !== null && `${dayText(date)}.`, ...daySentences(each, { scaled, household }, english)])}</p>
 ${workMarkup(each.session, answer)}`;
 }
 
@@ -68,6 +69,7 @@ function summary(session: PrepSession, { household, scaled }: PlanView["answer"]
     `${minutesText(session.totalMinutes)} in all, ${minutesText(session.handsOnMinutes)} of them with your hands, which are free after ${minutesText(session.handsFreeMinute)}.`,
     clearing > 0 && english.clearingUp(minutesText(clearing)),
     ...lengthSentences(session, { scaled, household }, english),
+    ...lateSentences(wholeDay(scaled, session), { scaled, household }, english),
     kitchen.cooks === 1 ? "For one cook." : `For ${kitchen.cooks} cooks.`,
     proved,
     session.assumedAppliances.length > 0 &&

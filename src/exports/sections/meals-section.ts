@@ -3,11 +3,13 @@ import { settledMealSteps } from "../../domain/plan/settled-steps.js";
 import { sessionDate } from "../../domain/plan/session-date.js";
 import { heatText } from "../degree-text.js";
 import { aside, heading, listOf, paragraph, plain, section, text, type Block, type Lines } from "../document.js";
+import { hourText } from "../clock-text.js";
 import { dayText } from "../keeping-row.js";
 import { lineText } from "../line-text.js";
 import type { SessionStep, SessionWork } from "../../domain/prep-session/session.js";
 import { stepTime } from "../step-time.js";
 import type { NameBook } from "../name-book.js";
+import type { MealTime } from "../../domain/storage/window.js";
 
 /** What is eaten on which day: lines and finishing steps of every meal, scaled for the reader. */
 export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook): readonly Block[] {
@@ -20,7 +22,7 @@ export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook):
       const { meal, lines, factor } = eaten;
       return [
         heading(3, meal.title),
-        paragraph([text(dayText(meal.day, sessionDay, book))]),
+        paragraph([text(mealTime(meal, sessionDay, book))]),
         ...listOf(
           "ITEMS",
           lines.map((line) => plain(lineText(line, book))),
@@ -32,6 +34,12 @@ export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook):
       ];
     }),
   );
+}
+
+/** The day of a meal, and the hour where its writer gives one. */
+export function mealTime({ day, at }: MealTime, sessionDay: string | null, book: NameBook): string {
+  const named = dayText(day, sessionDay, book);
+  return at === undefined ? named : book.words.eatenAt(named, hourText(at, book.reader.locale));
 }
 
 /** A step in the writer's words, how long it takes for all that is made, and how hot. */

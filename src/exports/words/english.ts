@@ -58,6 +58,9 @@ export const english: Words = {
   buyRawThen: "Keep in the cold what this day needs, and nothing past the date on its pack.",
   stillMoreThanADay:
     "That is still more work than one day holds for so few hands: all of it is eaten on that day, or has to be made on it. Cook with somebody, make fewer servings, or have one of the things on hand.",
+  lateMeal: (meal, at, ready) =>
+    `“${meal}” is to be eaten at ${at}, and is ready ${ready === null ? "only after midnight" : `at ${ready} at the earliest`}. Begin the session earlier, or eat later.`,
+  eatenAt: (day, time) => `${day}, at ${time}`,
   clearingUp: (minutes) => `Clearing up comes after it: some ${minutes}.`,
   noOrder: "The steps of this plan fit no order, so there is no timetable.",
   noOneSession: "All of it cannot be done in one session.",

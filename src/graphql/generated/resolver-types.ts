@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -1537,6 +1537,17 @@ export type LabelToRead = {
   readonly food: Food;
 };
 
+/** A meal whose hour comes before it can be ready. */
+export type LateMeal = {
+  readonly __typename?: 'LateMeal';
+  /** The hour its writer gives, `HH:MM`. */
+  readonly at: Scalars['String']['output'];
+  /** Which. */
+  readonly meal: Meal;
+  /** When it is ready at the earliest, `HH:MM` on the clock of the session's place, reckoned from 09:00 without a start. Null: not before midnight. */
+  readonly readyAt: Maybe<Scalars['String']['output']>;
+};
+
 /** An amount of a food, a part of one, or a component. */
 export type Line = {
   readonly __typename?: 'Line';
@@ -2329,6 +2340,8 @@ export type PlanDifferenceKind =
   | 'KEEPING'
   /** A meal, by its title. */
   | 'MEAL'
+  /** Hour at which a meal is eaten. */
+  | 'MEAL_TIME'
   /** How much of a food is needed as bought, at the plan's servings. */
   | 'NEED'
   /** Sodium of one serving of a meal. Only reviews of published plans name it. */
@@ -2398,6 +2411,8 @@ export type PrepSession = {
   readonly handsFreeMinute: Scalars['Float']['output'];
   /** Minutes of work with the hands, on the day and the evening before. */
   readonly handsOnMinutes: Scalars['Float']['output'];
+  /** Meals of its day whose writer gives an hour at which they cannot be ready. */
+  readonly lateMeals: ReadonlyArray<LateMeal>;
   /** The length its writer promises, in minutes, if the session takes longer. Null: it does not, or nothing is promised. */
   readonly longerThanPromised: Maybe<Scalars['Float']['output']>;
   /** No session can be shorter than this many minutes. */
@@ -3829,6 +3844,8 @@ export type WarningCode =
   | 'LEFT_OVER'
   /** Two plans make the same component. */
   | 'MADE_IN_TWO_PLANS'
+  /** A meal of the first day is eaten at an hour before the session begins. */
+  | 'MEAL_BEFORE_SESSION'
   /** Two amounts of a food cannot be added, because a fact about the food is missing. */
   | 'NOT_COMBINED'
   /** Something on hand could be turned into a food that is needed, with more work. */
@@ -4196,6 +4213,7 @@ export type ResolversTypes = {
   KitchenKind: KitchenKind;
   LabelScheme: LabelScheme;
   LabelToRead: ResolverTypeWrapper<LabelToReadParent>;
+  LateMeal: ResolverTypeWrapper<LateMealParent>;
   Line: ResolverTypeWrapper<LineParent>;
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: ResolverTypeWrapper<Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, ruleSet: Maybe<ResolversTypes['RuleSet']> }>;
@@ -4413,6 +4431,7 @@ export type ResolversParentTypes = {
   KeepingRule: KeepingRule;
   KitchenInput: KitchenInput;
   LabelToRead: LabelToReadParent;
+  LateMeal: LateMealParent;
   Line: LineParent;
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, ruleSet: Maybe<ResolversParentTypes['RuleSet']> };
@@ -5052,6 +5071,12 @@ export type LabelToReadResolvers<ContextType = Context, ParentType extends Resol
   food: Resolver<ResolversTypes['Food'], ParentType, ContextType>;
 };
 
+export type LateMealResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LateMeal'] = ResolversParentTypes['LateMeal']> = {
+  at: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  meal: Resolver<ResolversTypes['Meal'], ParentType, ContextType>;
+  readyAt: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
 export type LineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Line'] = ResolversParentTypes['Line']> = {
   amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -5269,6 +5294,7 @@ export type PrepSessionResolvers<ContextType = Context, ParentType extends Resol
   gap: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   handsFreeMinute: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   handsOnMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
+  lateMeals: Resolver<ReadonlyArray<ResolversTypes['LateMeal']>, ParentType, ContextType>;
   longerThanPromised: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   lowerBoundMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   moreThanADay: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
@@ -5790,6 +5816,7 @@ export type Resolvers<ContextType = Context> = {
   Keepable: KeepableResolvers<ContextType>;
   KeepingRule: KeepingRuleResolvers<ContextType>;
   LabelToRead: LabelToReadResolvers<ContextType>;
+  LateMeal: LateMealResolvers<ContextType>;
   Line: LineResolvers<ContextType>;
   LoadRuleSetPayload: LoadRuleSetPayloadResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;

@@ -35,6 +35,7 @@ import {
 } from "./contents.js";
 import {
   criticalTaskResolvers,
+  lateMealResolvers,
   prepSessionResolvers,
   sessionComponentResolvers,
   sessionTaskResolvers,
@@ -78,6 +79,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Pack: packResolvers,
   PackCount: packCountResolvers,
   Plan: planResolvers,
+  LateMeal: lateMealResolvers,
   PrepSession: prepSessionResolvers,
   SessionComponent: sessionComponentResolvers,
   Problem: problemResolvers,

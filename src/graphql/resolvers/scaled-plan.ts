@@ -1,4 +1,7 @@
-import { wholeDay } from "../../domain/plan/split-session.js";
+import type { Household } from "../../domain/model/household.js";
+import { lateMeals } from "../../domain/plan/late-meals.js";
+import type { ScaledPlan } from "../../domain/plan/scaled.js";
+import { wholeDay, type DaySession } from "../../domain/plan/split-session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
 import { buildShoppingList } from "../../services/build-shopping-list.js";
 import { warningText } from "../../services/explain.js";
@@ -26,6 +29,12 @@ import { guidanceInPlan } from "./storage-guidance.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { componentOf, componentParent, factsOf, foodOf, mealParent } from "./parents-of.js";
 
+/** A session with the meals it is late for. */
+const timed = (each: DaySession, scaled: ScaledPlan, household: Household) => ({
+  ...each,
+  late: lateMeals(each, scaled, household),
+});
+
 export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanParent> = {
   servings: ({ scaled }) => scaled.servings,
   regions: ({ household }) => household.regions ?? [],
@@ -39,13 +48,17 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
   session: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
-    ...wholeDay(
-      scaled,
-      valueOf(
-        await inStage(deps, "schedule", () =>
-          inTurns(deps, (work) => prepSessionInTurns(scaled, household, rules, work)),
+    ...timed(
+      wholeDay(
+        scaled,
+        valueOf(
+          await inStage(deps, "schedule", () =>
+            inTurns(deps, (work) => prepSessionInTurns(scaled, household, rules, work)),
+          ),
         ),
       ),
+      scaled,
+      household,
     ),
     cooks: kitchenOf(scaled.bundle.plan.kitchen, household).cooks,
     frozen,
@@ -55,7 +68,7 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
       inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
     );
     const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
-    return days.map((each) => ({ ...each, cooks, frozen }));
+    return days.map((each) => ({ ...timed(each, scaled, household), cooks, frozen }));
   },
   allergens: ({ scaled, household, rules, frozen }, _, { deps }) => ({
     ...stateAllergens(scaled, null, household, rules, deps.clock),

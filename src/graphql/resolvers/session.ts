@@ -2,14 +2,21 @@ import { clearingUpMinutes, sessionLength } from "../../domain/plan/session-leng
 import { criticalText } from "../../services/explain.js";
 import type {
   CriticalTaskResolvers,
+  LateMealResolvers,
   PrepSessionResolvers,
   SessionComponentResolvers,
   SessionTaskResolvers,
 } from "../generated/resolver-types.js";
-import type { CriticalTaskParent, PrepSessionParent, SessionComponentParent, SessionTaskParent } from "../parents.js";
+import type {
+  CriticalTaskParent,
+  LateMealParent,
+  PrepSessionParent,
+  SessionComponentParent,
+  SessionTaskParent,
+} from "../parents.js";
 import type { FieldsBeyond } from "./fields-beyond.js";
 import { keepable } from "./keepable.js";
-import { componentParent } from "./parents-of.js";
+import { componentParent, mealParent } from "./parents-of.js";
 
 const tasksOf = ({ session, frozen }: PrepSessionParent, ids: readonly string[]): SessionTaskParent[] =>
   ids.flatMap((id) => session.tasks.filter((task) => task.id === id)).map((task) => ({ task, frozen }));
@@ -22,6 +29,7 @@ export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessio
   longerThanPromised: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).promised,
   moreThanADay: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).overDay,
   clearingUpMinutes: ({ session }) => clearingUpMinutes(session),
+  lateMeals: ({ late, frozen }) => late.map((each) => ({ ...each, frozen })),
   handsOnMinutes: ({ session }) => session.handsOnMinutes,
   handsFreeMinute: ({ session }) => session.handsFreeMinute,
   criticalPath: (parent) => parent.session.criticalPath.map((critical) => ({ critical, parent })),
@@ -31,6 +39,14 @@ export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessio
   optimal: ({ session }) => session.optimal,
   lowerBoundMinutes: ({ session }) => session.lowerBoundMinutes,
   gap: ({ session }) => session.gap,
+};
+
+export const lateMealResolvers: FieldsBeyond<LateMealResolvers, LateMealParent> = {
+  meal: ({ meal, frozen }) => {
+    const found = frozen.bundle.plan.meals.find(({ slug }) => slug === meal);
+    if (found === undefined) throw new Error(`the session is late for ${meal}, which the plan has not`);
+    return mealParent(frozen, found);
+  },
 };
 
 export const sessionComponentResolvers: FieldsBeyond<SessionComponentResolvers, SessionComponentParent> = {
