@@ -1,7 +1,7 @@
 import type { Household } from "../domain/model/household.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { kitchenOf } from "../domain/plan/session-input.js";
-import { clearingUpMinutes, sessionLength } from "../domain/plan/session-length.js";
+import { clearingUpMinutes, cooksForADay, sessionLength } from "../domain/plan/session-length.js";
 import { lateMeals } from "../domain/plan/late-meals.js";
 import { wholeDay, type DaySession } from "../domain/plan/split-session.js";
 import type { PrepSession } from "../domain/prep-session/session.js";
@@ -33,7 +33,7 @@ export function lengthSentences(session: PrepSession, asked: Asked, words: Words
   const { promised, overDay } = lengthOf(session, asked);
   return [
     ...(promised === null ? [] : [words.longerThanPromised(minutesText(promised))]),
-    ...(overDay ? [words.moreThanADay] : []),
+    ...(overDay ? [words.moreThanADay(cooksForADay(session))] : []),
   ];
 }
 
@@ -67,7 +67,7 @@ export function daySentences(each: DaySession, asked: Asked, words: Words): read
   return [
     takes(session, words),
     ...clearing(session, words),
-    ...(lengthOf(session, asked).overDay ? [words.stillMoreThanADay] : []),
+    ...(lengthOf(session, asked).overDay ? [words.stillMoreThanADay(cooksForADay(session))] : []),
     ...(made.length > 0 ? [words.madeThen(made.map(({ component: { title } }) => title).join(", "))] : []),
     ...lateSentences(each, asked, words),
     ...(day > 0 ? [words.buyRawThen] : []),

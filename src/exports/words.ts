@@ -62,13 +62,14 @@ export interface Words {
   readonly eveningTaskOf: (title: string) => string;
   readonly sessionTakes: (all: string, hands: string) => string;
   readonly longerThanPromised: (promised: string) => string;
-  readonly moreThanADay: string;
+  /** @param cooks of whom none has more than a day's work */
+  readonly moreThanADay: (cooks: number) => string;
   readonly overDays: (sessions: number) => string;
   readonly sessionOfDay: (day: number) => string;
   readonly madeThen: (things: string) => string;
   readonly buyRawThen: string;
   /** Of one of several days, where dividing the work was not enough. */
-  readonly stillMoreThanADay: string;
+  readonly stillMoreThanADay: (cooks: number) => string;
   /** A meal whose hour comes before it is ready; `ready` null: not on that day. */
   readonly lateMeal: (meal: string, at: string, ready: string | null) => string;
   readonly eatenAt: (day: string, time: string) => string;

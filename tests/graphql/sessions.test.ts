@@ -7,8 +7,8 @@ import { demo, openTestApp, type TestApp } from "./open-test-app.js";
 const query = `query Sessions($servings: Int!) {
   plan(publisher: "third-gate-allotments", slug: "roots-and-barley") {
     scaled(servings: $servings) {
-      session { day totalMinutes clearingUpMinutes }
-      sessions { day handsOnMinutes totalMinutes clearingUpMinutes components { component { slug } batches loads } tasks { of { __typename } } }
+      session { day totalMinutes clearingUpMinutes cooksForADay lateMeals { at readyAt meal { slug } } }
+      sessions { cooksForADay lateMeals { at readyAt meal { slug } } day handsOnMinutes totalMinutes clearingUpMinutes components { component { slug } batches loads } tasks { of { __typename } } }
     }
   }
 }`;

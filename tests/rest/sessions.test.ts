@@ -57,6 +57,9 @@ describeOnBothDatabases("the sessions of a plan over REST", (open) => {
   it("are several where the work is more than a day's, and the whole is still said", async () => {
     const { body } = await app.get(`${planOf("bean-night")}/session?servings=40`);
     expect(body.moreThanADay).toBe(true);
+    expect(body.cooksForADay).toBe(Math.ceil(body.handsOnMinutes / 360));
+    const { text } = await app.get(`${planOf("bean-night")}.md?servings=40`);
+    expect(text).toContain(`${body.cooksForADay} cooks have six hours each at most`);
     expect(body.sessions.map(({ day }: { day: number }) => day)).toEqual([0, 1]);
     expect(body.sessions.every((each: { moreThanADay: boolean }) => !each.moreThanADay)).toBe(true);
   });

@@ -46,15 +46,20 @@ function batchesByDay(made: ScaledComponent, wanted: readonly number[]): readonl
   return Math.abs(done - batches) <= batches * sameShare && found.every(allowed) ? found : null;
 }
 
-/** Components that take parts of the same pieces: zest here and juice there are of one lemon, cut once. */
+/** Components that take different parts of the same pieces: zest here and juice there are of one lemon, cut once. */
 function sharingPieces({ components, meals }: ScaledPlan): ReadonlySet<string> {
-  const partsOf = (lines: readonly ScaledLine[]): readonly string[] =>
-    lines.flatMap(({ item }) => (item.kind === "FOOD" && item.part !== null ? [item.food] : []));
-  const users = [...components, ...meals.filter(({ meal }) => meal.day === 0)].map(
-    ({ lines }) => new Set(partsOf(lines)),
+  const partsOf = (lines: readonly ScaledLine[]) =>
+    lines.flatMap(({ item }) => (item.kind === "FOOD" && item.part !== null ? [{ ...item, part: item.part }] : []));
+  const users = [...components, ...meals.filter(({ meal }) => meal.day === 0)].map(({ lines }) => partsOf(lines));
+  const shared = (food: string): boolean => {
+    const taken = users.map((each) => each.filter((one) => one.food === food)).filter((each) => each.length > 0);
+    return taken.length > 1 && new Set(taken.flat().map(({ part }) => part)).size > 1;
+  };
+  return new Set(
+    components
+      .filter(({ lines }) => partsOf(lines).some(({ food }) => shared(food)))
+      .map(({ component: { slug } }) => slug),
   );
-  const shared = (food: string): boolean => users.filter((each) => each.has(food)).length > 1;
-  return new Set(components.filter(({ lines }) => partsOf(lines).some(shared)).map(({ component: { slug } }) => slug));
 }
 
 /**

@@ -14,6 +14,10 @@ export function clearingUpMinutes({ tasks, handsOnMinutes }: Pick<PrepSession, "
   return Math.min(most, least + perHour * Math.round(handsOnMinutes / 60));
 }
 
+/** Cooks of whom none has more than a day's work. */
+export const cooksForADay = ({ handsOnMinutes }: Pick<PrepSession, "handsOnMinutes">): number =>
+  Math.max(1, Math.ceil(handsOnMinutes / dayOfWork));
+
 /** What a reader should know of a session's length before the day. */
 export interface SessionLength {
   /** Minutes the writer promises, where the session takes longer; null: it does not, or nothing is promised. */

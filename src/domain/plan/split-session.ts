@@ -43,6 +43,11 @@ export const wholeDay = ({ components }: ScaledPlan, session: PrepSession): DayS
 const mostSessions = 4;
 /** Of plans over many days, fewer ways to divide them are looked at. */
 const manyDays = 7;
+/**
+ * Dead ends that the search of one day may meet for each of its two aims. The steps that all days share would else be spent on the
+ * last minutes of one of them, and none be left for the next division.
+ */
+const conflictsOfADay = 300;
 /** Divisions that are put in order before a plan counts as one that cannot be divided. */
 const mostTries = 8;
 
@@ -133,19 +138,20 @@ function* ordered(
 ): InTurns<readonly DaySession[] | null> {
   const { scaled, household, classes } = asked;
   const found: DaySession[] = [];
-  for (const [at, day] of days.entries()) {
+  // Later days have less work and an hour by which it is done, so they tell soonest that a division does not serve.
+  for (const [at, day] of [...days.entries()].toReversed()) {
     const components = shares[at]!;
     const session = household.session && laterStart(household.session, day);
     const done = yield* scaledSessionInTurns(
       scaled,
       { ...household, session },
       classes,
-      { ...budget, explain: false },
+      { conflictLimit: conflictsOfADay, ...budget, explain: false },
       { day, components },
     );
     if (!done.ok) return null;
     if (done.value.totalMinutes > minutesUntilMeals(day, asked)) return null;
-    found.push({ day, components: sizesOf(components), session: done.value });
+    found.unshift({ day, components: sizesOf(components), session: done.value });
   }
   return found;
 }

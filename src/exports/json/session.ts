@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Household } from "../../domain/model/household.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
-import { clearingUpMinutes, sessionLength } from "../../domain/plan/session-length.js";
+import { clearingUpMinutes, cooksForADay, sessionLength } from "../../domain/plan/session-length.js";
 import { lateMeals } from "../../domain/plan/late-meals.js";
 import { wholeDay, type DaySession } from "../../domain/plan/split-session.js";
 import type { PrepSession } from "../../domain/prep-session/session.js";
@@ -28,6 +28,7 @@ export const sessionSchema = named(
     moreThanADay: z
       .boolean()
       .describe("Whether the hands have more to do than a day holds: over six hours for each cook."),
+    cooksForADay: z.number().int().min(1).describe("How many cooks would have six hours of work each at most."),
     lateMeals: list(
       z.object({
         meal: slug("Short name of the meal."),
@@ -140,6 +141,7 @@ export function timetableJson(each: DaySession, { scaled, household }: SessionFo
     handsFreeMinute: session.handsFreeMinute,
     longerThanPromised: promised,
     moreThanADay: overDay,
+    cooksForADay: cooksForADay(session),
     lateMeals: lateMeals(each, scaled, household),
     clearingUpMinutes: clearingUpMinutes(session),
     optimal: session.optimal,

@@ -49,15 +49,15 @@ export const english: Words = {
   eveningTaskOf: (title) => `The evening before: ${title}`,
   sessionTakes: (all, hands) => `It takes ${all}, ${hands} of it with the hands.`,
   longerThanPromised: (promised) => `That is longer than the ${promised} its writer promises for the plan as written.`,
-  moreThanADay:
-    "That is more work than one day holds for so few hands. Cook with somebody, make fewer servings at a time, or make on another day what is eaten later.",
+  moreThanADay: (cooks) =>
+    `That is more work than one day holds for so few hands. Cook with others (${cooks} cooks have six hours each at most), make fewer servings at a time, or make on another day what is eaten later.`,
   overDays: (sessions) =>
     `Divided over ${sessions} days, what is eaten later is made later. What keeps how long is still reckoned from the first day.`,
   sessionOfDay: (day) => (day === 0 ? "The first day" : day === 1 ? "One day later" : `${day} days later`),
   madeThen: (things) => `Made then: ${things}.`,
   buyRawThen: "Keep in the cold what this day needs, and nothing past the date on its pack.",
-  stillMoreThanADay:
-    "That is still more work than one day holds for so few hands: all of it is eaten on that day, or has to be made on it. Cook with somebody, make fewer servings, or have one of the things on hand.",
+  stillMoreThanADay: (cooks) =>
+    `That is still more work than one day holds for so few hands: it is eaten then, or fits no later day. Cook with others (${cooks} cooks have six hours each at most), make fewer servings, or have one of the things on hand.`,
   lateMeal: (meal, at, ready) =>
     `“${meal}” is to be eaten at ${at}, and is ready ${ready === null ? "only after midnight" : `at ${ready} at the earliest`}. Begin the session earlier, or eat later.`,
   eatenAt: (day, time) => `${day}, at ${time}`,

@@ -2399,6 +2399,8 @@ export type PrepSession = {
   readonly clearingUpMinutes: Scalars['Float']['output'];
   /** What is made in it. */
   readonly components: ReadonlyArray<SessionComponent>;
+  /** How many cooks would have six hours of work each at most. */
+  readonly cooksForADay: Scalars['Int']['output'];
   /** From the start to the end: each task, and why it could not begin earlier. */
   readonly criticalPath: ReadonlyArray<CriticalTask>;
   /** Days after the first session, whose day is 0. */
@@ -5288,6 +5290,7 @@ export type PrepSessionResolvers<ContextType = Context, ParentType extends Resol
   assumedAppliances: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   clearingUpMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['SessionComponent']>, ParentType, ContextType>;
+  cooksForADay: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   criticalPath: Resolver<ReadonlyArray<ResolversTypes['CriticalTask']>, ParentType, ContextType>;
   day: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   eveningBefore: Resolver<ReadonlyArray<ResolversTypes['SessionTask']>, ParentType, ContextType>;

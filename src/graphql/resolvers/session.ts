@@ -1,4 +1,4 @@
-import { clearingUpMinutes, sessionLength } from "../../domain/plan/session-length.js";
+import { clearingUpMinutes, cooksForADay, sessionLength } from "../../domain/plan/session-length.js";
 import { criticalText } from "../../services/explain.js";
 import type {
   CriticalTaskResolvers,
@@ -28,6 +28,7 @@ export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessio
   totalMinutes: ({ session }) => session.totalMinutes,
   longerThanPromised: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).promised,
   moreThanADay: ({ session, cooks, frozen: { bundle } }) => sessionLength(session, { bundle }, cooks).overDay,
+  cooksForADay: ({ session }) => cooksForADay(session),
   clearingUpMinutes: ({ session }) => clearingUpMinutes(session),
   lateMeals: ({ late, frozen }) => late.map((each) => ({ ...each, frozen })),
   handsOnMinutes: ({ session }) => session.handsOnMinutes,

@@ -9,7 +9,7 @@ it.each(demo.bundles.map((bundle) => [bundle.plan.slug, bundle] as const))(
   async (_, bundle) => {
     const clock = (): Date => new Date("2026-12-01T09:00:00Z");
     const rules = () => Promise.resolve(shippedRules.safety);
-    const found = await checkPublishedPlan(bundle, noHousehold, shippedRules, clock, rules);
+    const found = await checkPublishedPlan(bundle, noHousehold, shippedRules, { clock }, rules);
     if (!found.ok) throw new Error(JSON.stringify(found.problems));
     const codes = found.value.map(({ code, path }) => [code, path.join(" ")].join(": "));
     expect(

@@ -109,6 +109,41 @@ describe("The sessions of a plan", () => {
   });
 });
 
+describe("Where the work is much more than a day's", () => {
+  it.each([30, 40, 70])(
+    "still divides every demo plan, so that no day is longer than four fifths of the whole: %i",
+    (servings) => {
+      for (const written of demo.bundles) {
+        const { whole, days } = sessionsOf(written, servings);
+        const longest = Math.max(...days.map(({ session }) => session.handsOnMinutes));
+        if (!whole.ok || whole.value.handsOnMinutes <= dayOfWork) continue;
+        expect(days.length, written.plan.slug).toBeGreaterThan(1);
+        expect(longest, written.plan.slug).toBeLessThan(whole.value.handsOnMinutes * 0.8);
+      }
+    },
+  );
+
+  it.each([24, 29, 34, 39])("puts all of it into one order too, whatever way that takes: %i", (servings) => {
+    for (const written of demo.bundles) {
+      const { whole } = sessionsOf(written, servings);
+      expect(whole.ok ? [] : whole.problems, written.plan.slug).toEqual([]);
+    }
+  });
+
+  it("makes later what takes the same part of other pieces", () => {
+    const lemon = food("lemon", { parts: [part("zest", "5 g"), part("juice", "40 g", ["zest"])], shoppedBy: "COUNT" });
+    const written = bundle(
+      [meal("first", [line("1 kg", made("one"))]), meal("second", [line("1 kg", made("two"))], { day: 2 })],
+      [
+        component("one", "1 kg", [line("5 g", of("lemon", "zest"))], { steps: [cut("a", 240)] }),
+        component("two", "1 kg", [line("5 g", of("lemon", "zest"))], { steps: [cut("b", 240)] }),
+      ],
+      [lemon],
+    );
+    expect(sessionsOf(written, 1).days.map(({ day }) => day)).toEqual([0, 2]);
+  });
+});
+
 describe("What cannot be done in one session", () => {
   /** Three meals, 60 minutes of work on raw mince for each: within two hours only in parts. */
   const kneaded = (days: readonly number[]): PlanBundle =>
