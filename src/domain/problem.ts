@@ -123,6 +123,13 @@ type ProblemFacts =
   | { readonly code: "STEPS_IN_A_CIRCLE"; readonly path: Path; readonly steps: readonly string[] }
   /** Greatest waits or evening times of which no order keeps all: task ids of the session. */
   | { readonly code: "WAITS_CANNOT_BE_KEPT"; readonly path: Path; readonly steps: readonly string[] }
+  /** Steps need an appliance of which the kitchen has none: `slug/step`. */
+  | {
+      readonly code: "KITCHEN_WITHOUT";
+      readonly path: Path;
+      readonly appliance: string;
+      readonly steps: readonly string[];
+    }
   | StoppingProblem
   /** A set of that code is loaded, with other content. */
   | { readonly code: "RULE_SET_EXISTS"; readonly path: Path; readonly set: string }

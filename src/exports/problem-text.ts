@@ -129,6 +129,8 @@ function problemSentence(problem: Problem): string {
       return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
     case "WAITS_CANNOT_BE_KEPT":
       return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Make fewer servings at a time, take one of the things on another day, or cook with another shelf, ring or pair of hands; a writer may allow a longer wait.`;
+    case "KITCHEN_WITHOUT":
+      return `There is no ${problem.appliance.replaceAll("-", " ")} in this kitchen, and these steps need one: ${list(problem.steps)}. Have what they make on hand, take another route where one is offered, or name at least 1.`;
     case "KEPT_BEYOND_RULES":
     case "NEEDS_THE_COLD":
     case "FORM_UNKNOWN":

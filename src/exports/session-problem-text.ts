@@ -7,7 +7,12 @@ export function namedProblem(
   problem: Problem,
   { meals, components }: Pick<ScaledPlan, "meals" | "components">,
 ): Problem {
-  if (problem.code !== "WAITS_CANNOT_BE_KEPT" && problem.code !== "STEPS_IN_A_CIRCLE") return { ...problem, path: [] };
+  if (
+    problem.code !== "WAITS_CANNOT_BE_KEPT" &&
+    problem.code !== "STEPS_IN_A_CIRCLE" &&
+    problem.code !== "KITCHEN_WITHOUT"
+  )
+    return { ...problem, path: [] };
   const named = (id: string): string => {
     // `slug/step`, and `slug/step/2` for the second load.
     const [slug, step] = id.split("/");

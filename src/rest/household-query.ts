@@ -209,7 +209,7 @@ export const inAddress = (problem: Problem): Problem => ({ ...problem, path: par
 function parameterPath(path: Path): Path {
   const [first, second, ...rest] = path;
   if (first !== "household" || second === undefined) return path;
-  if (second === "kitchen") return rest[0] === "cooks" ? ["cooks"] : ["appliance", ...rest.slice(1)];
+  if (second === "kitchen") return rest[0] === "cooks" ? ["cooks"] : ["appliance", ...rest.slice(1, 2)];
   if (second === "sessionStart" || second === "session") return rest[0] === "zone" ? ["zone"] : ["start"];
   return [names[second] ?? second, ...rest];
 }

@@ -61,7 +61,17 @@ function kitchenProblems({ kitchen, work }: SessionInput): Problem[] {
   return [
     ...(whole(kitchen.cooks) ? [] : [shape(["kitchen", "cooks"], "at least one cook", String(kitchen.cooks))]),
     ...[...used]
-      .filter((appliance) => !whole(kitchen.appliances[appliance] ?? 1))
+      .filter((appliance) => kitchen.appliances[appliance] === 0)
+      .map((appliance): Problem => ({
+        code: "KITCHEN_WITHOUT",
+        path: ["household", "kitchen", "appliances", appliance],
+        appliance,
+        steps: work.flatMap(({ slug, steps }) =>
+          steps.filter((step) => step.appliance === appliance).map(({ id }) => `${slug}/${id}`),
+        ),
+      })),
+    ...[...used]
+      .filter((appliance) => kitchen.appliances[appliance] !== 0 && !whole(kitchen.appliances[appliance] ?? 1))
       .map((appliance) =>
         shape(
           ["kitchen", "appliances", appliance],

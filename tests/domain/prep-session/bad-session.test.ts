@@ -61,7 +61,7 @@ describe("A session that cannot be planned", () => {
       ["UNKNOWN_COMPONENT", "components.dal.lines.l1"],
       ["DUPLICATE", "components.dal.steps"],
       ["BAD_SHAPE", "kitchen.cooks"],
-      ["BAD_SHAPE", "kitchen.appliances.hob-ring"],
+      ["KITCHEN_WITHOUT", "household.kitchen.appliances.hob-ring"],
       ["BAD_SHAPE", "extraOrder.0.after"],
     ]);
   });

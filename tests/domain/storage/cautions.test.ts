@@ -366,4 +366,23 @@ describe("one more fact", () => {
     expect(codesOf(thing({ foods: [own(rice)] }))).toContain("rice");
     expect(codesOf(thing({ foods: [own(pulse)], steps: steps(soak) }))).toContain("soak-in-the-fridge");
   });
+
+  // A claim of one country's advice stands in the text for others only with that advice named beside it.
+  it("rest on a rule that says so where they allow reheating only once, in every region", () => {
+    const once = new Set(safety.handling.filter(({ topic, limit }) => topic === "REHEATING" && limit?.unit === "TIME"));
+    expect(once.size).toBe(1);
+    const sources = new Set([...once].map(({ source }) => source.title));
+    let said = 0;
+    for (const region of [null, "GB", "US", "CA", "AU", "DE", "JP", "INT"]) {
+      const { cautions } = cautionsFor([thing({ keepsAs: "cooked-grain" })], safety, region);
+      for (const { text, restsOn } of cautions.filter((each) => each.text.includes("only once"))) {
+        said += 1;
+        expect(
+          restsOn.map(({ title }) => title).filter((title) => sources.has(title)),
+          `${region}: ${text}`,
+        ).not.toEqual([]);
+      }
+    }
+    expect(said).toBeGreaterThan(4);
+  });
 });

@@ -226,6 +226,8 @@ export type ProblemCode =
   | 'KEY_IN_USE'
   /** The idempotency key was sent before with other input. */
   | 'KEY_REUSED'
+  /** Steps need an appliance of which the reader's kitchen has none. */
+  | 'KITCHEN_WITHOUT'
   /** An import would change or refuse more than its feed allows. */
   | 'LIMIT_PASSED'
   /** Stands last, where more problems were found than are listed. */
