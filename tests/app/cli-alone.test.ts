@@ -223,7 +223,9 @@ describe("the command line and something that is no Prepwright service", () => {
   });
 
   it("writes nothing outside the folder, whatever the service calls its drafts", async () => {
-    const draft = { kind: "PLAN", slug: "../../evil", version: 1, document: { text: "x", format: "YAML" } };
+    const publisher = { region: null, currency: null, languages: [], description: null };
+    const document = { text: "x", format: "YAML" };
+    const draft = { kind: "PLAN", slug: "../../evil", version: 1, publisher, document };
     const to = await mkdtemp(join(folder, "pull-"));
     const { exit, answer } = await runCliJson(["pull", "a/b", "--to", to], await answering({ data: { draft } }));
     expect([exit, answer.problems[0]?.code, await readdir(to)]).toEqual([3, "NOT_A_SERVICE", []]);

@@ -103,6 +103,41 @@ describeOnBothDatabases("the command line and a service", (open) => {
     expect(await text("sunday-carrots.component.yaml")).toBe(parts[1]);
   });
 
+  it("pulls what the publisher says of itself too, so that another folder publishes the same", async () => {
+    const says = await file(
+      "publisher.yaml",
+      `kind: publisher\nslug: ${publisher}\nregion: US\nlanguages: [en-US, de]\n`,
+    );
+    expect((await runCli(["publish", says], writer)).exit).toBe(0);
+    const to = join(await mkdtemp(join(folder, "pulled-")), "new");
+    const path = join(to, `${publisher}.publisher.yaml`);
+    const pulled = await runCliJson(["pull", plan, "--to", to], writer);
+    expect(pulled.answer.result).toMatchObject({ publisher: { path, written: true } });
+    expect((await runCliJson(["pull", plan, "--to", to], writer)).answer.result).toMatchObject({
+      publisher: { path, written: false },
+    });
+    expect(await readFile(path, "utf8")).toMatch(/^kind: publisher\nslug: \S+\nregion: US\n/);
+    expect((await runCli(["check", path], writer)).exit).toBe(0);
+    await app.deps.data.publishers.describe(publisher, {
+      region: null,
+      currency: null,
+      languages: [],
+      description: null,
+    });
+    expect((await runCli(["publish", path], writer)).exit).toBe(0);
+    expect((await app.deps.data.publishers.bySlugs([publisher]))[0]).toMatchObject({
+      region: "US",
+      languages: ["en-US", "de"],
+    });
+    await app.deps.data.publishers.describe(publisher, {
+      region: null,
+      currency: null,
+      languages: [],
+      description: null,
+    });
+    expect((await runCliJson(["pull", plan, "--to", to], writer)).answer.result).toMatchObject({ publisher: null });
+  });
+
   it("corrects with a note for readers, and withdraws with a reason", async () => {
     const text = (await readFile(example, "utf8")).replace("amount: 300 g, preparation", "amount: 320 g, preparation");
     const corrected = await file("corrected.yaml", text);

@@ -1,3 +1,6 @@
+import { stringify } from "yaml";
+import type { PublisherFacts } from "../../domain/model/publisher.js";
+import { publisherDocumentOf } from "../../imports/documents/document-of.js";
 import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
 import { readDocuments } from "../../imports/documents/read-documents.js";
 import {
@@ -22,6 +25,8 @@ export interface DraftsRead {
   readonly drafts: readonly DraftText[];
   /** Components that are drawn on and have no draft. */
   readonly missing: readonly string[];
+  /** What the publisher says of itself, as a document; null: nothing. */
+  readonly publisher: string | null;
 }
 
 /** The draft of a plan and of every component that it draws on, directly or through another. */
@@ -30,7 +35,7 @@ export async function readDrafts(
   { publisher, slug }: { readonly publisher: string; readonly slug: string },
 ): Promise<DraftsRead> {
   const { draft } = await service.ask(PlanDraftTextDocument, { publisher, slug });
-  if (draft === null) return { drafts: [], missing: [] };
+  if (draft === null) return { drafts: [], missing: [], publisher: null };
   const drafts = [draftText(draft)];
   const missing: string[] = [];
   const asked = new Set<string>();
@@ -45,10 +50,22 @@ export async function readDrafts(
     drafts.push(...level);
     next = componentsOf(level).filter((name) => !asked.has(name));
   }
-  return { drafts, missing };
+  return { drafts, missing, publisher: publisherText(publisher, draft.publisher) };
 }
 
-const draftText = ({ document, kind, slug, version }: NonNullable<PlanDraftTextQuery["draft"]>): DraftText => ({
+/** What a publisher says of itself, as a document; null: nothing. */
+function publisherText(slug: string, facts: PublisherFacts): string | null {
+  const { region, currency, languages, description } = facts;
+  const says = region !== null || currency !== null || languages.length > 0 || description !== null;
+  return says ? stringify(publisherDocumentOf(slug, { region, currency, languages, description })) : null;
+}
+
+const draftText = ({
+  document,
+  kind,
+  slug,
+  version,
+}: Omit<NonNullable<PlanDraftTextQuery["draft"]>, "publisher">): DraftText => ({
   ...{ kind, slug, version },
   ...document,
 });

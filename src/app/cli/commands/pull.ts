@@ -13,7 +13,9 @@ interface PullOptions extends ServiceOptions {
 
 export const addPull: AddCommand = (program, run) => {
   withService(program.command("pull"))
-    .description("write the draft of a plan, and of the components it draws on, to files, as they were saved")
+    .description(
+      "write the draft of a plan, of the components it draws on, and what its publisher says of itself, to files, as they were saved",
+    )
     .argument("<publisher/slug>", "the plan")
     .option("--to <folder>", "where to", ".")
     .option("--overwrite", "also over files that say something else")
@@ -22,7 +24,7 @@ export const addPull: AddCommand = (program, run) => {
 
 async function pull(name: string, options: PullOptions): Promise<Outcome> {
   const plan = planName(name);
-  const { drafts, missing } = await asking(options, (service) => readDrafts(service, plan));
+  const { drafts, missing, publisher } = await asking(options, (service) => readDrafts(service, plan));
   if (drafts.length === 0) {
     throw new CommandFailed(
       exitCodes.problems,
@@ -31,8 +33,11 @@ async function pull(name: string, options: PullOptions): Promise<Outcome> {
     );
   }
   const files = drafts.map((draft) => ({ ...draft, path: join(options.to, fileName(draft)) }));
-  const states = await Promise.all(files.map(({ path, text }) => stateOf(path, text)));
-  const blocked = files.filter((_, at) => states[at] === "OTHER");
+  const own =
+    publisher === null ? [] : [{ text: publisher, path: join(options.to, `${plan.publisher}.publisher.yaml`) }];
+  const all = [...files, ...own];
+  const states = await Promise.all(all.map(({ path, text }) => stateOf(path, text)));
+  const blocked = all.filter((_, at) => states[at] === "OTHER");
   if (blocked.length > 0 && options.overwrite !== true) {
     throw new CommandFailed(
       exitCodes.conflict,
@@ -41,7 +46,7 @@ async function pull(name: string, options: PullOptions): Promise<Outcome> {
     );
   }
   await mkdir(options.to, { recursive: true });
-  for (const [at, { path, text }] of files.entries()) if (states[at] !== "SAME") await writeFile(path, text);
+  for (const [at, { path, text }] of all.entries()) if (states[at] !== "SAME") await writeFile(path, text);
   return {
     exit: exitCodes.ok,
     result: {
@@ -49,8 +54,12 @@ async function pull(name: string, options: PullOptions): Promise<Outcome> {
         ...{ path, kind, slug, version },
         written: states[at] !== "SAME",
       })),
+      publisher: own.map(({ path }) => ({ path, written: states.at(-1) !== "SAME" }))[0] ?? null,
     },
-    said: files.map(({ path, version }, at) => `${path}: ${states[at] === "SAME" ? "the same" : `version ${version}`}`),
+    said: [
+      ...files.map(({ path, version }, at) => `${path}: ${states[at] === "SAME" ? "the same" : `version ${version}`}`),
+      ...own.map(({ path }) => `${path}: ${states.at(-1) === "SAME" ? "the same" : "as it is now"}`),
+    ],
     notes: missing.map((slug) => `The plan draws on the component "${slug}", of which there is no draft.`),
   };
 }

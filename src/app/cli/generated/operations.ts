@@ -390,7 +390,7 @@ export type PlanDraftTextQueryVariables = Exact<{
 }>;
 
 
-export type PlanDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
+export type PlanDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly publisher: { readonly region: string | null, readonly currency: string | null, readonly languages: ReadonlyArray<string>, readonly description: string | null }, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
 export type ComponentDraftTextQueryVariables = Exact<{
   publisher: string;
@@ -588,6 +588,12 @@ export const PlanDraftTextDocument = new TypedDocumentString(`
     kind
     slug
     version
+    publisher {
+      region
+      currency
+      languages
+      description
+    }
     document {
       text
       format
