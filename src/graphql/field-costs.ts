@@ -129,24 +129,6 @@ export const fieldWork: Readonly<Record<string, number>> = {
   "ScaledPlan.storage": 10,
 };
 
-/** Points of every entry of a household's lists, wherever a plan is computed for it. */
-const pointsOfEntry = { onHand: 0.5, swaps: 0.5, eaters: 0.1, diets: 5 } as const;
-
-/** Points of looking for the routes that cost, or work, least. */
-const pointsOfRoutes = 20;
-
-/** Points for each time a plan is computed for a household: what it wishes is held against every line. */
-export function householdPoints({ household }: Arguments): number {
-  if (typeof household !== "object" || household === null) return 0;
-  const given = household as Readonly<Record<string, unknown>>;
-  const { mode = "AS_WRITTEN" } = (given["routes"] ?? {}) as { readonly mode?: unknown };
-  const entries = Object.entries(pointsOfEntry).reduce((sum, [list, points]) => {
-    const entered = given[list];
-    return sum + (Array.isArray(entered) ? entered.length * points : 0);
-  }, 0);
-  return Math.ceil(entries) + (mode === "AS_WRITTEN" || mode === null ? 0 : pointsOfRoutes);
-}
-
 /** Points of every mutation: a transaction with its entry in the audit trail. */
 export const mutationWork = 50;
 

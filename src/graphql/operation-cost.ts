@@ -22,16 +22,8 @@ import {
   type SelectionSetNode,
 } from "graphql";
 import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
-import {
-  fieldTimes,
-  fieldWork,
-  householdPoints,
-  listSizes,
-  mutationWork,
-  pageSize,
-  problemsSize,
-  queryWork,
-} from "./field-costs.js";
+import { householdPoints } from "../services/household-points.js";
+import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize, queryWork } from "./field-costs.js";
 
 type Variables = Readonly<Record<string, unknown>>;
 
@@ -87,7 +79,9 @@ export function operationCost(
     const work = workOf(name, parent);
     const type = getNamedType(field.type);
     const often = argumentCost(field, node, fieldTimes[name]);
-    const household = takesHousehold(field) ? argumentCost(field, node, householdPoints) : 0;
+    const household = takesHousehold(field)
+      ? argumentCost(field, node, ({ household: given }) => householdPoints(given))
+      : 0;
     if (node.selectionSet === undefined || !isCompositeType(type)) return times(often, work);
     const isPaged = field.args.some((argument) => argument.name === "first");
     const below = costOfSet(node.selectionSet, type, isPaged ? argumentCost(field, node, pageSize) : page);

@@ -63,6 +63,8 @@ interface Description {
   /** Beside those that every address has. */
   readonly refusals: readonly ProblemKind[];
   readonly caching: Caching;
+  /** Points beyond `pointsOfAnswer`, before anything is looked at. Left out: none. */
+  readonly points?: (asked: Pick<Question, "query" | "body">) => number;
   /** Where the page for people is, if there is one. */
   readonly page?: (question: Question) => string;
   /** What it links to in the header Link; left out: nothing. */

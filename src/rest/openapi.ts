@@ -181,7 +181,8 @@ and so on, where that form exists. \`HEAD\` is answered wherever \`GET\` is.
 Errors are problem documents (RFC 9457). A parameter that is not known is refused, so that a spelling mistake is not taken
 for an answer. More members may be added to any answer; none is taken away within a version.
 
-Budgets: an answer costs ${pointsOfAnswer} points of a budget by the minute, of the access token or else of the address that asks. What is left is
+Budgets: an answer costs ${pointsOfAnswer} points of a budget by the minute, of the access token or else of the address that asks, a list 100 for each plan and a
+table 20 for each row where that is more. What computing took beyond that is taken afterwards. What is left is
 in the header \`RateLimit\`; when it is spent, the answer is 429 with \`Retry-After\`.
 
 Food safety: cautions and keeping times are shown with their sources. Local food-safety codes and licensed practice come

@@ -3,3 +3,10 @@
  * one point, and an operation over GraphQL its published cost.
  */
 export const pointsOfAnswer = 500;
+
+/** What a plan of a list costs, and a row of a table; `pointsOfAnswer` pays for the first of them. */
+export const pointsOfPlan = 100;
+export const pointsOfRow = 20;
+
+/** Points of something that is computed so many times, beyond `pointsOfAnswer`. */
+export const pointsBeyond = (times: number, each: number): number => Math.max(0, times * each - pointsOfAnswer);

@@ -114,6 +114,8 @@ function answering(
       const page = endpoint.page?.(ask(deps)) ?? "/";
       return reply.header("cache-control", cacheControlOf("LIVE")).redirect(page, 303);
     }
+    const beyond = endpoint.points?.(ask(deps)) ?? 0;
+    if (beyond > 0) reply.charge(beyond);
     const compute = async (watched: Deps): Promise<Ready> => {
       const question = ask(watched);
       const wrong = queryProblems(question.query, endpoint.parameters);

@@ -54,6 +54,25 @@ describeOnEmbedded("rate limits", (open) => {
     expect(first.headers["retry-after"]).toBeUndefined();
   });
 
+  it("take more for a list of many plans and a table of many rows, and for what a household says, before anything is run", async () => {
+    const plans = (count: number) =>
+      Array.from({ length: count }, (_, at) => ({ publisher: "nobody", slug: `plan-${at}`, servings: 2 }));
+    const leftAfter = async (url: string, payload?: object): Promise<unknown> => {
+      await reopen();
+      const answer = await app.app.inject({ url, method: payload ? "POST" : "GET", ...(payload ? { payload } : {}) });
+      return read(answer, "ratelimit")[0]?.parameters["r"];
+    };
+    const list = "/v1/shopping-list";
+    expect(await leftAfter(list, { plans: plans(5) })).toBe(1000);
+    expect(await leftAfter(list, { plans: plans(12) })).toBe(1500 - 1200);
+    expect(await leftAfter(list, { plans: plans(12), household: { diets: ["vegan"] } })).toBe(1500 - 12 * 105);
+    const table = "/v1/plans/nobody/nothing/servings-table";
+    expect(await leftAfter(table)).toBe(1000);
+    expect(await leftAfter(`${table}?from=1&to=60`)).toBe(1500 - 60 * 20);
+    expect(await leftAfter(`${table}?from=1&to=30&routes=CHEAPEST`)).toBe(1500 - 30 * 40);
+    expect(await leftAfter(`${table}?from=x&to=9e99`)).toBe(1000);
+  });
+
   it("refuse what is over the budget with the registered problem, and say when to ask again", async () => {
     await spendAll();
     pass(20);

@@ -15,9 +15,11 @@ import {
   thingsOf,
 } from "../../services/as-json.js";
 import { shoppingCsv, shoppingMarkdown } from "../../services/as-text.js";
+import { householdPoints } from "../../services/household-points.js";
 import type { ScaledForReader } from "../../services/scale-for-reader.js";
 import { asJson, asText, endpoint, found, refused } from "../endpoint.js";
 import { householdParameters, readHouseholdQuery } from "../household-query.js";
+import { pointsBeyond, pointsOfRow } from "../points.js";
 import { noSession } from "../no-session.js";
 import { inQuery } from "../parameter.js";
 import {
@@ -115,6 +117,12 @@ export const servingsTableEndpoint = endpoint(
     operationId: "getServingsTable",
     summary: "What a plan costs and leaves over at each number of servings",
     description: "To find a number at which packs and batches come out even.",
+    points: ({ query }) => {
+      const number = (name: string, otherwise: number): number => Number(query.get(name)?.[0] ?? otherwise);
+      const rows = number("to", 12) - number("from", 1) + 1;
+      const { household } = readHouseholdQuery(query);
+      return pointsBeyond(rows >= 1 ? Math.min(rows, 200) : 1, pointsOfRow + householdPoints(household));
+    },
     parameters: [
       ...planPath,
       inQuery("from", "The first number of servings. 1 if left out.", servings),

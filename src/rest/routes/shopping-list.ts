@@ -1,9 +1,12 @@
 import { z } from "zod";
 import { answerLists } from "../../services/answer-lists.js";
+import { mostPortions } from "../../services/build-shopping-list.js";
+import { householdPoints } from "../../services/household-points.js";
 import { named } from "../../services/json-schemas.js";
 import { readShape } from "../../services/read-shape.js";
 import { endpoint, found, refused } from "../endpoint.js";
 import { householdBody } from "../household-body.js";
+import { pointsBeyond, pointsOfPlan } from "../points.js";
 import { notProcessable } from "../refusal.js";
 import { listWriters } from "./plan-parts.js";
 
@@ -47,6 +50,11 @@ export const shoppingListEndpoint = endpoint(
     body: listQuestion,
     refusals: [],
     caching: "NEVER",
+    points: ({ body }) => {
+      const { plans, household } = (body ?? {}) as { readonly plans?: unknown; readonly household?: unknown };
+      const times = Array.isArray(plans) ? Math.min(plans.length, mostPortions) : 1;
+      return pointsBeyond(times, pointsOfPlan + householdPoints(household));
+    },
   },
   async ({ deps, body }) => {
     const read = readShape(listQuestion, body);

@@ -1,0 +1,22 @@
+/** Points of every entry of a household's lists, wherever a plan is computed for it. */
+const pointsOfEntry = { onHand: 0.5, swaps: 0.5, eaters: 0.1, diets: 5 } as const;
+
+/** Points of looking for the routes that cost, or work, least. */
+const pointsOfRoutes = 20;
+
+/**
+ * Points for each time a plan is computed for a household: what it wishes is held against every line.
+ *
+ * @param household as it was given, not looked at yet; what has no such lists costs nothing, and is refused elsewhere
+ */
+export function householdPoints(household: unknown): number {
+  if (typeof household !== "object" || household === null) return 0;
+  const given = household as Readonly<Record<string, unknown>>;
+  const entries = Object.entries(pointsOfEntry).reduce((sum, [list, points]) => {
+    const entered = given[list];
+    return sum + (Array.isArray(entered) ? entered.length * points : 0);
+  }, 0);
+  const { routes } = given;
+  const mode = typeof routes === "object" && routes !== null && "mode" in routes ? routes.mode : null;
+  return Math.ceil(entries) + (mode === "CHEAPEST" || mode === "LEAST_WORK" ? pointsOfRoutes : 0);
+}
