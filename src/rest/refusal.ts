@@ -18,13 +18,14 @@ export const refusal = (
   more: Partial<Pick<Refusal, "problems" | "headers" | "more">> = {},
 ): Refusal => ({ kind, detail, problems: [], headers: {}, more: {}, ...more });
 
-const many = (count: number, what: string): string => (count === 1 ? `One ${what} is` : `${count} ${what}s are`);
+const wrong = (count: number, one: string, several: string): string =>
+  count === 1 ? `One ${one} is wrong. Nothing was computed.` : `${count} ${several} are wrong. Nothing was computed.`;
 
 export const badParameters = (problems: readonly Problem[]): Refusal =>
-  refusal("bad-parameters", `${many(problems.length, "parameter")} wrong. Nothing was computed.`, { problems });
+  refusal("bad-parameters", wrong(problems.length, "parameter", "parameters"), { problems });
 
 export const notProcessable = (problems: readonly Problem[]): Refusal =>
-  refusal("not-processable", `${many(problems.length, "part")} of the body wrong. Nothing was computed.`, { problems });
+  refusal("not-processable", wrong(problems.length, "part of the body", "parts of the body"), { problems });
 
 export const notFound = (detail: string, problems: readonly Problem[] = []): Refusal =>
   refusal("not-found", detail, { problems });

@@ -13,6 +13,20 @@ describeOnBothDatabases("problems over REST", (open) => {
   });
   afterAll(() => app.close());
 
+  it("count what is wrong in a sentence", async () => {
+    const detailOf = async (body: object) => (await app.rest("POST", list, { body })).body.detail;
+    expect(await detailOf({ plans: [{ ...portion, servings: 0 }] })).toMatch(/^One part of the body is wrong\. /);
+    expect(
+      await detailOf({
+        plans: [
+          { ...portion, servings: 0 },
+          { ...portion, slug: 7 },
+        ],
+      }),
+    ).toMatch(/^2 parts of the body are wrong\. /);
+    expect((await app.get(`${plan}?servings=0`)).body.detail).toMatch(/^One parameter is wrong\. /);
+  });
+
   it("are problem documents (RFC 9457) with a type that leads to a page", async () => {
     const answers = [
       await app.get("/v1/nothing"),
