@@ -3,6 +3,8 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { mkdir, writeFile } from "node:fs/promises";
 import { parseArgs } from "node:util";
+import { readSeeds } from "../../src/app/read-seeds.js";
+import { attackCorpus } from "../attack/corpus.js";
 import { createSchema } from "../../src/graphql/schema.js";
 import { startService } from "../app/service-process.js";
 import { diceFrom } from "../kit/dice.js";
@@ -49,6 +51,14 @@ const unbounded = {
 const service = await startService({ DATABASE_URL: url, LOG_LEVEL: "warn", NODE_ENV: "production", ...unbounded });
 const sender = new RequestSender(service.address, atOnce);
 const schema = createSchema();
+const demo = await readSeeds("seeds");
+/** What the suite of attacks sends as it is comes here in the midst of everything else. */
+const attacks = attackCorpus({
+  publisher: demo.publisher.slug,
+  plans: demo.plans.map(({ slug }) => slug),
+  foods: demo.foods.map(({ slug }) => slug),
+  components: demo.components.map(({ slug }) => slug),
+});
 
 function nextRequest(): FuzzedRequest {
   const kind = dice.roll(10);
@@ -58,7 +68,11 @@ function nextRequest(): FuzzedRequest {
       : kind < 5
         ? mangledDocument(validDocument(schema, known, dice), dice)
         : dice.pick(bombs)(dice);
-  const asked = kind < 6 ? graphqlRequest(document(), dice) : restRequest(known, dice);
+  const asked: FuzzedRequest = dice.chance(0.05)
+    ? dice.pick(attacks)
+    : kind < 6
+      ? graphqlRequest(document(), dice)
+      : restRequest(known, dice);
   const body =
     asked.body !== null && dice.chance(0.1)
       ? (mutations[dice.pick(Object.keys(mutations))]?.(asked.body, dice) ?? asked.body)

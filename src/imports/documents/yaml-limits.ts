@@ -4,7 +4,7 @@ export const yamlLimits = {
   nesting: 24,
   /** Values that one anchor may unfold into. */
   aliases: 100,
-  /** Aliases and anchors of a text, each by itself. */
+  /** Aliases, anchors, tags and directives of a text, together. */
   references: 1_000,
   /** Empty ones count. */
   documents: 300,

@@ -18,6 +18,9 @@ const counted: Partial<Record<CST.TokenType, readonly YamlLimit[]>> = {
   comma: ["tokens", "entries"],
   alias: ["tokens", "references"],
   anchor: ["tokens", "references"],
+  // None means anything here, and each is told of.
+  tag: ["tokens", "references"],
+  "directive-line": ["tokens", "references"],
   ...{ "doc-mode": [], space: [], newline: [], comment: [], "flow-error-end": [], "byte-order-mark": [] },
 };
 const oneToken: readonly YamlLimit[] = ["tokens"];

@@ -1,0 +1,11 @@
+import type { AttackRequest, Target } from "./attack-request.js";
+import { documentAttacks } from "./document-attacks.js";
+import { graphqlAttacks } from "./graphql-attacks.js";
+import { restAttacks } from "./rest-attacks.js";
+
+/** Every request that strangers and writers who mean harm are known to send, or that is worth trying. */
+export const attackCorpus = (target: Target): readonly AttackRequest[] => [
+  ...graphqlAttacks(target),
+  ...restAttacks(target),
+  ...documentAttacks(target),
+];

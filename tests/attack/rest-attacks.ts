@@ -1,0 +1,123 @@
+import { around, get, listOf, post, times, type AttackRequest, type Target } from "./attack-request.js";
+import { households } from "./graphql-attacks.js";
+
+const forms = ["", ".json", ".md", ".html", ".csv", ".ics", ".txt"];
+
+/** Long runs that a pattern that tries again and again would be lost in. */
+const runs: readonly string[] = [
+  `${"a".repeat(5_000)}!`,
+  `${" ".repeat(5_000)}x`,
+  `${"1/".repeat(3_000)}2`,
+  `${"1 ".repeat(3_000)}g`,
+  `${"a-".repeat(3_000)}`,
+  `${"(".repeat(3_000)}${")".repeat(3_000)}`,
+  `${"½".repeat(3_000)}`,
+  `${"\t ".repeat(3_000)}|`,
+  `${"0".repeat(6_000)}.`,
+  `${"x@".repeat(3_000)}`,
+];
+
+const readsOf = ({ publisher, plans }: Target, at: number): string => `/v1/plans/${publisher}/${around(plans, at)}`;
+
+export function restAttacks(target: Target): readonly AttackRequest[] {
+  const { publisher, plans, foods } = target;
+  const lists = Object.entries(households(target)).flatMap(([name, of]) =>
+    [1, 50].map((count) =>
+      post(`a list of ${String(count)} plans over REST with ${name}`, "/v1/shopping-list", {
+        plans: listOf(count, (at) => ({ publisher, slug: around(plans, at), servings: at + 1 })),
+        household: of(200),
+      }),
+    ),
+  );
+  const parts = ["", "/list", "/session", "/storage", "/mail"].flatMap((part) =>
+    [1, 37, 1_000_000].map((servings) =>
+      get(`${part} for ${String(servings)}`, `${readsOf(target, servings)}${part}?servings=${String(servings)}`),
+    ),
+  );
+  const ways = forms.flatMap((form) => [
+    get(`a plan as ${form}`, `${readsOf(target, 0)}${form}?servings=40&cooks=20`),
+    get(
+      `a table as ${form}`,
+      `${readsOf(target, 1)}/servings-table${form}?from=1&to=200&${times(50, (at) => `on-hand=${String(at)}%20g%20${around(foods, at)}`, "&")}`,
+    ),
+  ]);
+  const queries = runs.flatMap((run) => {
+    const value = encodeURIComponent(run)
+      .slice(0, 6_000)
+      .replace(/%[^%]?$/, "");
+    return ["on-hand", "eaters", "swap", "appliance", "start", "locale", "region"].map((name) =>
+      get(`${name} of a long run`, `${readsOf(target, 0)}/list?servings=2&${name}=${value}`),
+    );
+  });
+  const many = ["diet", "swap", "on-hand", "appliance", "route", "eaters"].map((name) =>
+    get(`${name} 400 times`, `${readsOf(target, 0)}?servings=2&${times(400, (at) => `${name}=a${String(at)}`, "&")}`),
+  );
+  const headers = runs.flatMap((run) => {
+    // What a header may hold.
+    const value = run.replace(/[^\x20-\x7e]/g, "x");
+    return ["accept", "accept-language", "if-none-match", "range", "x-request-id", "authorization", "content-type"].map(
+      (name) => get(`${name} of a long run`, `${readsOf(target, 1)}?servings=2`, { [name]: value }),
+    );
+  });
+  const accepts = [",", ";", "*/*,", "a/b;q=0.1,", "text/html;".repeat(2)].map((part) =>
+    get("types that are accepted", readsOf(target, 0), { accept: part.repeat(2_000).slice(0, 14_000) }),
+  );
+  const pages = plans.flatMap((slug) =>
+    ["", `?servings=200&${times(200, (at) => `onHand=${String(at)}`, "&")}`, `?diets=${"x".repeat(4_000)}`].map(
+      (query) => get("a page", `/p/${publisher}/${slug}${query}`, { accept: "text/html" }),
+    ),
+  );
+  return [...lists, ...parts, ...ways, ...queries, ...many, ...headers, ...accepts, ...pages, ...bodies(target)];
+}
+
+/** Bodies that are not what they say. */
+function bodies({ publisher }: Target): readonly AttackRequest[] {
+  const broken = [
+    "[".repeat(500_000),
+    `{"plans":${"[".repeat(100_000)}`,
+    `{${times(90_000, (at) => `"k${String(at)}":1`, ",")}}`,
+    `{"plans":[${times(20_000, () => "{}", ",")}]}`,
+    `"${"\\u0000".repeat(50_000)}"`,
+    `{"plans":[],"household":{"diets":["${"a".repeat(500_000)}"]}}`,
+    "1".repeat(500_000),
+    "",
+  ];
+  const types = [
+    "application/json",
+    "application/json; charset=utf-16",
+    "text/plain",
+    "multipart/form-data; boundary=a",
+  ];
+  const sent = broken.flatMap((body) =>
+    ["/v1/shopping-list", "/graphql"].flatMap((path) =>
+      types
+        .slice(0, body.length > 100_000 ? 1 : 4)
+        .map((type) => post("a broken body", path, body, { "content-type": type })),
+    ),
+  );
+  const bytes = [Buffer.from([0xff, 0xfe, 0xfd]), Buffer.alloc(200_000, 0x80), Buffer.alloc(2_000_000, 0x20)].flatMap(
+    (body) =>
+      ["/v1/shopping-list", "/graphql"].map((path): AttackRequest => ({
+        ...{
+          name: "bytes that are no text",
+          method: "POST",
+          path,
+          headers: { "content-type": "application/json" },
+          body,
+        },
+      })),
+  );
+  const packed = ["gzip", "br", "deflate, gzip", "x"].map((encoding) =>
+    post("a packed body", "/graphql", { query: "{ __typename }" }, {
+      "content-type": "application/json",
+      "content-encoding": encoding,
+    } as never),
+  );
+  const addresses = [
+    `/v1/plans/${"a/".repeat(3_000)}`,
+    `/p/${"%2e%2e%2f".repeat(1_000)}`,
+    `/v1/plans/${publisher}/${"x".repeat(7_000)}`,
+    `/${"?".repeat(7_000)}`,
+  ].map((path) => get("a long address", path));
+  return [...sent, ...bytes, ...packed, ...addresses];
+}
