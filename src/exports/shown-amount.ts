@@ -1,4 +1,4 @@
-import type { BaseAmount, Dimension, Measured, RationalText, UnitRef } from "../domain/model/amount.js";
+import type { BaseAmount, Dimension, Measured, MeasureSystem, RationalText, UnitRef } from "../domain/model/amount.js";
 import type { Household } from "../domain/model/household.js";
 import type { Plan } from "../domain/model/plan.js";
 import type { Reader } from "../domain/plan/plan-answer.js";
@@ -38,6 +38,7 @@ export const showFor = (household: Household, plan: Pick<Plan, "measures" | "loc
   measures: household.measures ?? plan.measures,
   locale: household.locale ?? plan.locale,
   converts: household.measures !== null && household.measures !== plan.measures,
+  asked: household.measures !== null,
   degrees: temperatureUnit(household.region),
 });
 
@@ -67,13 +68,21 @@ export function presentScaledLine(
   const form = swapped ? null : line.form;
   if (inUnit === null) return presentAmount(amount, facts, show, form);
   const asWritten = presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, show, form);
-  if (!show.converts) return asWritten;
+  if (!show.converts && !(show.asked === true && isForeign(inUnit.unit, show.measures))) return asWritten;
   const converted = presentAmount(amount, facts, show, form);
   // Pieces, cloves and slices are the same in every kitchen.
   if (!isCounted(inUnit.unit)) return converted;
   const { text, saidIn, rounded } = asWritten;
   return { ...converted, text, saidIn, rounded };
 }
+
+const metricUnits: ReadonlySet<UnitRef> = new Set(["mg", "g", "dag", "kg", "ml", "cl", "dl", "l"]);
+
+/** Grams in a kitchen of pounds and ounces, pounds in one of grams. Spoons and cups are left to the measures of the plan. */
+const isForeign = (unit: UnitRef, measures: MeasureSystem): boolean =>
+  measures === "US_CUSTOMARY" || measures === "UK_IMPERIAL"
+    ? metricUnits.has(unit)
+    : ["oz", "lb", "stone"].includes(unit) || /^(us|imp)-/.test(unit);
 
 const isCounted = (unit: UnitRef): boolean => (standardUnit(unit)?.dimension ?? "COUNT") === "COUNT";
 

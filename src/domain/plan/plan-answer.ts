@@ -30,6 +30,8 @@ export interface Reader {
   readonly locale: string;
   /** The reader asked for other measures than the writer's, so the writer's own units do not serve. */
   readonly converts: boolean;
+  /** The reader named measures, even if they are the writer's: units of others in single lines do not serve either. */
+  readonly asked?: boolean;
   /** Of the region the answer is for. Left out: degrees Celsius. */
   readonly degrees?: TemperatureUnit;
 }
