@@ -16,8 +16,12 @@ export function firstProblems(problems: readonly Problem[]): readonly Problem[] 
  * The same where a problem is made only if it is listed: a text can have as many as it has words, and each looks for the
  * nearest words that are known.
  */
-export function madeProblems<Made>(makers: readonly (() => Made)[], more: (problem: Problem) => Made): readonly Made[] {
-  if (makers.length <= mostProblems) return makers.map((make) => make());
-  const kept = makers.slice(0, mostProblems - 1).map((make) => make());
+export function madeProblems<Made>(
+  makers: readonly (() => Made)[],
+  more: (problem: Problem) => Made,
+  most = mostProblems,
+): readonly Made[] {
+  if (makers.length <= most) return makers.map((make) => make());
+  const kept = makers.slice(0, Math.max(0, most - 1)).map((make) => make());
   return [...kept, more({ code: "MORE_PROBLEMS", path: [], count: makers.length - kept.length })];
 }

@@ -1,4 +1,5 @@
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
+import { mostProblems } from "../domain/first-problems.js";
 import { readDocuments, type DocumentsRead } from "../imports/documents/read-documents.js";
 import { yamlLimits } from "../imports/documents/yaml-limits.js";
 
@@ -18,7 +19,13 @@ export function readTexts(texts: readonly GivenText[], path: Path): Result<Docum
     failed([{ code: "TOO_LARGE", path: [...path, "texts"], what: "documents", size, limit: mostDocuments }]);
   // Before any is read: a text may be a handful of bytes.
   if (texts.length > mostDocuments) return tooMany(texts.length);
-  const read = texts.map(({ name, text }) => readDocuments(text, name));
+  const read: DocumentsRead[] = [];
+  let room = mostProblems;
+  for (const { name, text } of texts) {
+    const one = readDocuments(text, name, room);
+    room = Math.max(0, room - one.problems.length);
+    read.push(one);
+  }
   const blank = read.flatMap(({ count }, index): readonly Problem[] =>
     count > 0
       ? []

@@ -149,7 +149,7 @@ function wholeDocuments(target: Target): readonly AttackRequest[] {
   ].map((given) =>
     graphql(
       "variables of no use",
-      "query ($n: Int, $h: HouseholdInput) { viewer { __typename } plans(first: $n) { edges { cursor } } x: ruleSets { code } y: __typename @skip(if: false) }",
+      `query ($n: Int, $h: HouseholdInput) { plans(first: $n) { edges { cursor } } ${plan(target, 0)} { scaled(servings: 4, household: $h) { servings } } }`,
       given,
     ),
   );
@@ -161,10 +161,10 @@ function wholeDocuments(target: Target): readonly AttackRequest[] {
       `{ ${plan(target, 0)} { ${times(28, (n) => `a${String(n)}: scaled(servings: 4, household: { locale: "${around(["en", "de", "fr", "pl", "ga"], n)}-u-x${String(at)}-nu-${String(n).padStart(4, "a")}" }) { servings }`)} } }`,
     ),
   );
-  const pans = ["1e308", "0.0000001", "9".repeat(4_000), "-1"].map((side) =>
+  const pans = [1e308, 1e-308, 0, -1].map((side) =>
     graphql(
       "a pan of no size",
-      "query ($a: Float!) { panFactor(from: { round: { diameter: $a } }, to: { round: { diameter: $a } }) { __typename } }",
+      "query ($a: Float!) { panFactor(from: { diameter: $a }, to: { length: $a, width: 1 }) { __typename } }",
       { a: side },
     ),
   );

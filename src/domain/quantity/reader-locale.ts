@@ -31,8 +31,7 @@ const plainTag = (locale: string): string => {
   }
 };
 
-const build = (locale: string): ReaderLocale => {
-  const tag = plainTag(locale);
+const build = (tag: string): ReaderLocale => {
   const language = tag.slice(0, tag.indexOf("-") < 0 ? tag.length : tag.indexOf("-"));
   const known = isAmountLanguage(language) ? language : "en";
   const formats = [0, 1, 2, 3].map(
@@ -55,4 +54,7 @@ const build = (locale: string): ReaderLocale => {
 };
 
 /** Formats of a BCP 47 tag. Endless new tags make this slower, never larger. */
-export const readerLocale: (locale: string) => ReaderLocale = latest(200, String, build);
+export const readerLocale: (locale: string) => ReaderLocale = latest(200, String, (locale) => ofTag(plainTag(locale)));
+
+/** Formats are dear to make: tags that only differ in their extensions share them. */
+const ofTag = latest(200, String, build);

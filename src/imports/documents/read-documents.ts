@@ -1,4 +1,4 @@
-import { madeProblems } from "../../domain/first-problems.js";
+import { madeProblems, mostProblems } from "../../domain/first-problems.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
@@ -42,8 +42,10 @@ export interface DocumentsRead {
 /**
  * Reads foods, components and plans from a YAML or JSON text (several documents are parted by `---`).
  * `fileName` only names the place of problems. Next: `resolveDocuments`.
+ *
+ * @param mostListed how many problems are listed; where there are more, the last says how many
  */
-export function readDocuments(text: string, fileName: string): DocumentsRead {
+export function readDocuments(text: string, fileName: string, mostListed = mostProblems): DocumentsRead {
   const yaml = readYaml(text);
   const read = yaml.documents.map((document) => checkShape(document, fileName));
   const broken = yaml.problems.map((found) => (): DocumentProblem => ({
@@ -54,7 +56,7 @@ export function readDocuments(text: string, fileName: string): DocumentsRead {
   return {
     documents: read.flatMap(({ documents }) => documents),
     faulty: read.flatMap(({ faulty }) => faulty),
-    problems: listed([...broken, ...read.flatMap(({ problems }) => problems)], fileName),
+    problems: listed([...broken, ...read.flatMap(({ problems }) => problems)], fileName, mostListed),
     count: yaml.count,
   };
 }
@@ -68,8 +70,8 @@ export function readDocumentValue(value: unknown, fileName: string): DocumentsRe
 
 type ProblemMaker = () => DocumentProblem;
 
-const listed = (makers: readonly ProblemMaker[], file: string): readonly DocumentProblem[] =>
-  madeProblems(makers, (problem) => ({ file, line: 1, column: 1, path: [], problem }));
+const listed = (makers: readonly ProblemMaker[], file: string, most = mostProblems): readonly DocumentProblem[] =>
+  madeProblems(makers, (problem) => ({ file, line: 1, column: 1, path: [], problem }), most);
 
 type ShapeChecked = Pick<DocumentsRead, "documents" | "faulty"> & { readonly problems: readonly ProblemMaker[] };
 

@@ -1,6 +1,7 @@
 import { countSteps } from "../../kit/count-steps.js";
+import { readTexts } from "../../../src/services/read-texts.js";
 import { describe, expect, it } from "vitest";
-import { mostProblems } from "../../../src/domain/first-problems.js";
+import { firstProblems, mostProblems } from "../../../src/domain/first-problems.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 
 const read = (text: string) => readDocuments(text, "plan.yaml");
@@ -61,6 +62,15 @@ describe("of many problems", () => {
     // 5,000 keys, and what every plan must have.
     expect(more?.code === "MORE_PROBLEMS" ? more.count + 99 : 0).toBeGreaterThan(5_000);
     expect(problems.slice(0, 99).every(({ line }) => line > 0)).toBe(true);
+  });
+
+  it("of many texts the first are listed, and all are counted", () => {
+    const texts = Array.from({ length: 50 }, (_, at) => ({ name: `t${String(at)}`, text: `kind: plan\n${keys(60)}` }));
+    const read = readTexts(texts, []);
+    const all = firstProblems(read.ok ? read.value.problems.map(({ problem }) => problem) : []);
+    expect(all).toHaveLength(mostProblems);
+    const each = firstProblems(readDocuments(texts[0]?.text ?? "", "t").problems.map(({ problem }) => problem)).length;
+    expect(all.at(-1)).toEqual({ code: "MORE_PROBLEMS", path: [], count: 50 * each - 99 });
   });
 
   it("all are listed where there is room", () => {
