@@ -15,13 +15,16 @@ const contents = `allergens { asked reach alsoContains findings { code presence 
   diets { code fits breaks { slug } unknown { slug } }
   nutrition { basis gramsPerServing unweighed { slug } nutrients { nutrient perServing perServingUpTo per100g coverage complete } }`;
 
+const session = `totalMinutes handsOnMinutes handsFreeMinute optimal gap longerThanPromised moreThanADay cooksForADay clearingUpMinutes
+  tasks { code startMinute endMinute startsAt of ${keepable} }`;
+
 const wholeAnswer = `query Whole($publisher: String!, $slug: String!, $servings: Int!, $household: HouseholdInput) {
   plan(publisher: $publisher, slug: $slug) { revision title serves
     scaled(servings: $servings, household: $household) { servings warnings ${warning}
       meals { factor meal { slug day } ${lines} ${contents} }
       components { component { slug } route { name } batches loads made ${amount} used ${amount} leftOver ${amount} onHand ${amount} ${lines} }
       shoppingList ${list}
-      session { totalMinutes handsOnMinutes handsFreeMinute optimal gap tasks { code startMinute endMinute startsAt of ${keepable} } }
+      session { ${session} } sessions { day ${session} }
       storage { subject ${keepable} place days lastDay keepUntil advice tooLateFor { meal { slug } } basis { days decides source { title } } }
       ${contents} cautions { code text about ${keepable} } } } }`;
 
@@ -137,7 +140,10 @@ describeOnBothDatabases("REST and GraphQL", (open) => {
         const plan = data?.["plan"] as Node & { scaled: Node & { shoppingList: { lines: never[] } } };
         const { status, body } = await app.get(`${planOf(slug)}?servings=${servings}${query}`);
         expect(status).toBe(200);
-        const { scaled, ...published } = plan;
+        const {
+          scaled: { sessions, ...scaled },
+          ...published
+        } = plan;
         sameFigures(published, body, slug);
         scaled.shoppingList.lines = inOrder(scaled.shoppingList.lines) as never[];
         body.shoppingList.lines = inOrder(body.shoppingList.lines);
@@ -145,9 +151,11 @@ describeOnBothDatabases("REST and GraphQL", (open) => {
         const parts = await Promise.all(
           ["list", "session", "storage"].map((part) => app.get(`${planOf(slug)}/${part}?servings=${servings}${query}`)),
         );
-        const [listed, session, storage] = parts.map((part) => part.body);
+        const [listed, { sessions: days, sessionProblems, ...whole }, storage] = parts.map((part) => part.body);
         expect(inOrder(listed.lines)).toEqual(body.shoppingList.lines);
-        expect(session).toEqual(body.session);
+        expect(whole).toEqual(body.session);
+        expect(sessionProblems).toEqual([]);
+        sameFigures(sessions, days, `${slug}.sessions`);
         expect(storage).toEqual(body.storage);
       }
     },
