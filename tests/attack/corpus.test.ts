@@ -22,7 +22,7 @@ const corpus = attackCorpus(target);
 /** The most bytes that an answer may have, with room for what stands around it. */
 const largestAnswer = 4 * 1024 * 1024;
 /** Megabytes of the heap of JavaScript: what would grow without end, ends the service here. */
-const heap = 400;
+const heap = 256;
 
 /** Asks whether the service lives, again and again, and keeps the longest time that it took. */
 function watchHealth(address: string): { readonly worst: () => number; readonly stop: () => void } {

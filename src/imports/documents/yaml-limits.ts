@@ -6,6 +6,8 @@ export const yamlLimits = {
   aliases: 100,
   /** Aliases, anchors, tags and directives of a text, together. */
   references: 1_000,
+  /** Places at which a text is no YAML. */
+  faults: 200,
   /** Empty ones count. */
   documents: 300,
   keys: 50_000,

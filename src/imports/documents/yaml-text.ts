@@ -52,8 +52,9 @@ export function readYaml(text: string): YamlText {
   // The composer calls itself for each level, so depth is measured on the parser's tokens first.
   const tooDeep = tokens.map(firstBelow).find((offset) => offset !== null);
   if (tooDeep !== undefined && tooDeep !== null) return refused("nesting", placeAt(tooDeep));
-  const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"], uniqueKeys: false });
-  const composed = [...composer.compose(tokens, true, text.length)];
+  const composing = compose(tokens, text.length);
+  if (!composing.ok) return tooFaulty(composing.faults, placeAt);
+  const composed = composing.documents;
   const isKept = (document: Document.Parsed): boolean => !isBlank(document) || document.errors.length > 0;
   const parts = documentParts(text, tokens, composed.map(isKept));
   const read = composed.filter(isKept).map((document, index) => readOne(document, parts[index] ?? text, placeAt));
@@ -63,6 +64,59 @@ export function readYaml(text: string): YamlText {
     count: read.length,
   };
 }
+
+interface Fault {
+  readonly offset: number;
+  readonly message: string;
+}
+
+class TooManyFaults extends Error {}
+
+/** How the library is told of a fault: an offset, a range, or the token that is one. */
+type TellFault = (
+  source: number | readonly number[] | { readonly offset: number },
+  code: string,
+  message: string,
+  warning?: boolean,
+) => void;
+
+/**
+ * The library makes an `Error` of every fault and goes on to the end, which takes megabytes of memory for a text that is none but
+ * faults. So its own list is left to it for the first of them, and one more ends the reading. The method is private in its types.
+ */
+function compose(tokens: readonly CST.Token[], end: number) {
+  const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"], uniqueKeys: false });
+  const faults: Fault[] = [];
+  const inner = composer as unknown as { onError: TellFault };
+  const tell = inner.onError;
+  inner.onError = (source, code, message, warning) => {
+    if (faults.length >= yamlLimits.faults) throw new TooManyFaults();
+    const offset = typeof source === "number" ? source : "offset" in source ? source.offset : (source[0] ?? 0);
+    faults.push({ offset, message });
+    tell(source, code, message, warning);
+  };
+  try {
+    return { ok: true, documents: [...composer.compose(tokens, true, end)] } as const;
+  } catch (fault) {
+    if (!(fault instanceof TooManyFaults)) throw fault;
+    return { ok: false, faults } as const;
+  }
+}
+
+/** The last fault that was looked at, as one too many, and what the first ones are. */
+function tooFaulty(faults: readonly Fault[], placeAt: (offset: number) => Place): YamlText {
+  const { problems } = refused("faults", placeAt(faults.at(-1)?.offset ?? 0));
+  return {
+    documents: [],
+    problems: [...problems, ...faults.map(({ offset, message }) => bad(placeAt(offset), message))],
+    count: 1,
+  };
+}
+
+const bad = (place: Place, got: string): YamlProblem => ({
+  ...place,
+  problem: { code: "BAD_SHAPE", path: [], expected: "YAML or JSON", got },
+});
 
 /** Nothing between two `---`, or remarks alone. */
 const isBlank = ({ contents }: Document.Parsed): boolean =>
@@ -75,12 +129,8 @@ const refused = (what: YamlLimit, place: Place, size: number = yamlLimits[what] 
 });
 
 function readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place) {
-  const bad = (offset: number, got: string): YamlProblem => ({
-    ...placeAt(offset),
-    problem: { code: "BAD_SHAPE", path: [], expected: "YAML or JSON", got },
-  });
-  const faults = [...document.errors, ...document.warnings].map(({ pos, message }) => bad(pos[0], message));
-  const twice = repeatedKeys(document).map((offset) => bad(offset, "the same key twice"));
+  const faults = [...document.errors, ...document.warnings].map(({ pos, message }) => bad(placeAt(pos[0]), message));
+  const twice = repeatedKeys(document).map((offset) => bad(placeAt(offset), "the same key twice"));
   if (faults.length + twice.length > 0) return { document: null, problems: [...faults, ...twice] };
   const places = new YamlPlaces(document);
   const place = (path: Path, at: "VALUE" | "KEY"): Place => placeAt(places.offsetOf(path, at));

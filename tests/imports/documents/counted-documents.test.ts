@@ -33,8 +33,19 @@ describe("a text with too much in it is refused before anything is built of it",
     ["of aliases", `- &a b\n${"- *a\n".repeat(1_001)}`, "references"],
     ["of lists in lists on one line", "[".repeat(500_000), "nesting"],
     ["of words that mean nothing", '""'.repeat(250_001), "tokens"],
+    ["of faults, which are looked at one by one", '""'.repeat(100_000), "faults"],
+    ["of faults on a line each", `kind: plan\n${"\ta: b\n".repeat(300)}`, "faults"],
   ])("%s", (_, text, what) => {
-    expect(read(text).problems).toMatchObject([{ problem: { code: "TOO_LARGE", what } }]);
+    expect(read(text).problems[0]).toMatchObject({ problem: { code: "TOO_LARGE", what } });
+  });
+
+  it("says what the first faults are, where there are more than anybody mends", () => {
+    const { problems } = read('""'.repeat(100_000));
+    expect(problems[1]).toMatchObject({ problem: { code: "BAD_SHAPE", expected: "YAML or JSON" }, line: 1, column: 3 });
+    expect(problems).toHaveLength(mostProblems);
+    expect(countSteps(() => read('""'.repeat(100_000)))).toBeLessThan(
+      2.3 * countSteps(() => read('""'.repeat(50_000))),
+    );
   });
 
   it("when aliases unfold into more entries than may be written out", () => {
