@@ -117,6 +117,8 @@ export interface ImportFile {
   /** What its address called this state of it (RFC 9110, 8.8); null: it does not say, or it came another way. */
   readonly etag: string | null;
   readonly lastModified: string | null;
+  /** It holds one row that was put aside, as a person gave it, and nothing else. */
+  readonly mended: boolean;
 }
 
 export type FileTags = Pick<ImportFile, "etag" | "lastModified">;
@@ -130,8 +132,10 @@ export interface ImportFileData {
     receivedAt: Date,
     tags?: FileTags,
   ): Promise<ImportFile>;
+  /** The same for a row that was mended: never what `newest` gives, nor one with a file that was handed in. */
+  putMended(feed: string, name: string, bytes: AsyncIterable<Uint8Array>, receivedAt: Date): Promise<ImportFile>;
   byId(id: string): Promise<ImportFile | null>;
-  /** The one that came last; of a feed that has had none null. */
+  /** The whole one that came last; of a feed that has had none null. */
   newest(feed: string): Promise<ImportFile | null>;
   /** The bytes, piece by piece. */
   read(id: string): AsyncIterable<Uint8Array>;

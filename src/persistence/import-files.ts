@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from "node:crypto";
-import type { ImportFile, ImportFileData } from "./import-data.js";
+import type { FileTags, ImportFile, ImportFileData } from "./import-data.js";
 import { isId } from "./keys.js";
 import type { Session } from "./session.js";
 import { storable } from "./storable.js";
@@ -16,51 +16,62 @@ interface FileRow {
   readonly receivedAt: Date;
   readonly etag: string | null;
   readonly lastModified: string | null;
+  readonly mended: boolean;
 }
+
+const noTags: FileTags = { etag: null, lastModified: null };
 
 const fileOf = ({ feedId, size, ...row }: FileRow): ImportFile => ({ ...row, feed: feedId, size: Number(size) });
 
 export function importFileData(session: Session): ImportFileData {
   const { db } = session;
+  async function put(
+    feed: string,
+    name: string,
+    bytes: AsyncIterable<Uint8Array>,
+    receivedAt: Date,
+    { mended, tags }: { readonly mended: boolean; readonly tags: FileTags },
+  ): Promise<ImportFile> {
+    const id = randomUUID();
+    const hash = createHash("sha256");
+    let size = 0;
+    let position = 0;
+    // The row comes last: pieces of a file that broke off belong to nothing, and go.
+    await db.importFile.create({
+      data: storable({ id, feedId: feed, name, sha256: "", size: 0n, receivedAt, mended }),
+      select: { id: true },
+    });
+    try {
+      for await (const piece of inPieces(bytes)) {
+        hash.update(piece);
+        size += piece.length;
+        await db.importFilePiece.create({ data: { fileId: id, position, bytes: piece }, select: { position: true } });
+        position += 1;
+      }
+    } catch (error) {
+      await db.importFile.delete({ where: { id } });
+      throw error;
+    }
+    const sha256 = hash.digest("hex");
+    const same = await db.importFile.findFirst({ where: { feedId: feed, sha256, mended } });
+    if (same !== null) {
+      await db.importFile.delete({ where: { id } });
+      return fileOf(await db.importFile.update({ where: { id: same.id }, data: storable(tags) }));
+    }
+    return fileOf(
+      await db.importFile.update({ where: { id }, data: { sha256, size: BigInt(size), ...storable(tags) } }),
+    );
+  }
   return {
-    put: async (feed, name, bytes, receivedAt, tags = { etag: null, lastModified: null }) => {
-      const id = randomUUID();
-      const hash = createHash("sha256");
-      let size = 0;
-      let position = 0;
-      // The row comes last: pieces of a file that broke off belong to nothing, and go.
-      await db.importFile.create({
-        data: storable({ id, feedId: feed, name, sha256: "", size: 0n, receivedAt }),
-        select: { id: true },
-      });
-      try {
-        for await (const piece of inPieces(bytes)) {
-          hash.update(piece);
-          size += piece.length;
-          await db.importFilePiece.create({ data: { fileId: id, position, bytes: piece }, select: { position: true } });
-          position += 1;
-        }
-      } catch (error) {
-        await db.importFile.delete({ where: { id } });
-        throw error;
-      }
-      const sha256 = hash.digest("hex");
-      const same = await db.importFile.findFirst({ where: { feedId: feed, sha256 } });
-      if (same !== null) {
-        await db.importFile.delete({ where: { id } });
-        return fileOf(await db.importFile.update({ where: { id: same.id }, data: storable(tags) }));
-      }
-      return fileOf(
-        await db.importFile.update({ where: { id }, data: { sha256, size: BigInt(size), ...storable(tags) } }),
-      );
-    },
+    put: (feed, name, bytes, receivedAt, tags = noTags) => put(feed, name, bytes, receivedAt, { mended: false, tags }),
+    putMended: (feed, name, bytes, receivedAt) => put(feed, name, bytes, receivedAt, { mended: true, tags: noTags }),
     byId: async (id) => {
       const row = isId(id) ? await db.importFile.findUnique({ where: { id } }) : null;
       return row === null || row.sha256 === "" ? null : fileOf(row);
     },
     newest: async (feed) => {
       const row = await db.importFile.findFirst({
-        where: { feedId: feed, sha256: { not: "" } },
+        where: { feedId: feed, sha256: { not: "" }, mended: false },
         orderBy: [{ receivedAt: "desc" }, { id: "asc" }],
       });
       return row === null ? null : fileOf(row);

@@ -8,7 +8,6 @@ import type { Deps, DraftText } from "./deps.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
 import { listsOfToday } from "./gather-known.js";
 import { judgeDrafts, type Verdict } from "./judge-drafts.js";
-import { isMended } from "./mended-row.js";
 import { countsOf, noCounts, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 import { storeDraft } from "./store-draft.js";
 
@@ -22,12 +21,7 @@ const chunkSize = 200;
  */
 export async function loadDrafts(deps: Deps, job: RunningImport, publisher: string, rows: DraftRows): Promise<Loaded> {
   const { run, worker, settings } = job;
-  const verdicts = await judgeDrafts(
-    deps,
-    publisher,
-    { publishes: settings.publish, answeredFor: isMended(job) },
-    rows,
-  );
+  const verdicts = await judgeDrafts(deps, publisher, { publishes: settings.publish, answeredFor: job.mended }, rows);
   const count = (...kinds: readonly Verdict["kind"][]) => verdicts.filter(({ kind }) => kinds.includes(kind)).length;
   const changed = count("CHANGED", "PUBLISH");
   const unchanged = count("UNCHANGED");

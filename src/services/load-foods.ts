@@ -9,7 +9,6 @@ import type { Deps } from "./deps.js";
 import type { RuleDeps } from "./find-rules.js";
 import { listsOfToday } from "./gather-known.js";
 import { loadTable, type ComparedRows } from "./load-table.js";
-import { isMended } from "./mended-row.js";
 import type { Loaded, RunningImport } from "./running-import.js";
 
 /** Loads a table of foods. Each row is laid over the food that is there: what it does not say stays. */
@@ -25,7 +24,7 @@ export function loadFoods(deps: Deps, job: RunningImport): Promise<Loaded> {
   return loadTable(deps, job, {
     rows: () => readTable(bytes(), { columns, delimiter: settings.delimiter }, foodRowReader(options)),
     keyOf: ({ food }) => food.slug,
-    compare: (data, read) => compareFoods({ ...deps, data }, read, isMended(job)),
+    compare: (data, read) => compareFoods({ ...deps, data }, read, job.mended),
   });
 }
 

@@ -5,7 +5,6 @@ import { readTable } from "../imports/tables/read-table.js";
 import type { PriceOutlier } from "../persistence/import-data.js";
 import { calledHere } from "./called-here.js";
 import type { Deps } from "./deps.js";
-import { isMended } from "./mended-row.js";
 import { RunLost, type RunningImport } from "./running-import.js";
 
 /**
@@ -21,7 +20,7 @@ const unitSizes = [...standardUnits.values()].map(({ id, dimension, factor }) =>
  * one that never broke off. A row that a person has settled is believed.
  */
 export async function putOutliersAside({ data }: Deps, job: RunningImport): Promise<void> {
-  if (isMended(job)) return;
+  if (job.mended) return;
   const { run, worker } = job;
   for (;;) {
     const found = await data.listedPacks.outliers(run.id, unitSizes, priceFactor);

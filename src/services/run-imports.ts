@@ -127,10 +127,10 @@ async function load(
   const file =
     run.file === null ? await collectFile(deps, run, feed, settings, worker) : await keptFile(deps, run.file);
   if (file === "LATER" || !file.ok) return file;
-  const { id, name, receivedAt } = file.value;
+  const { id, name, receivedAt, mended } = file.value;
   const arrived = receivedAt.toISOString().slice(0, 10);
   return loaders[feed.kind](deps, {
-    ...{ run, feed, settings, worker, arrived, fileName: name },
+    ...{ run, feed, settings, worker, arrived, fileName: name, mended },
     bytes: () => untilStopped(data.importFiles.read(id), run, stop),
   });
 }

@@ -12,6 +12,8 @@ export interface RunningImport {
   /** ISO date of the file's arrival: prices without a day of their own were seen then. */
   readonly arrived: string;
   readonly fileName: string;
+  /** A person answers for what it says: it is one row that was put aside and settled, and nothing else. */
+  readonly mended: boolean;
   /** The file from its beginning; may be asked for more than once. */
   readonly bytes: () => AsyncIterable<Uint8Array>;
 }

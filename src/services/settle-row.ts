@@ -4,7 +4,6 @@ import type { Caller } from "./actor.js";
 import type { Data, Deps } from "./deps.js";
 import { isTable } from "./feed-settings.js";
 import { findImport, type FoundImport } from "./find-imports.js";
-import { mendedName } from "./mended-row.js";
 import { requirePublishing } from "./publish-right.js";
 import { queued } from "./start-import.js";
 import { authorOf, write } from "./write.js";
@@ -69,7 +68,7 @@ export async function settleRow(deps: Deps, caller: Caller, input: SettleInput):
       const subject = { kind: "IMPORT", name: run.id, before: null, after: null } as const;
       if (text === null) return ok({ value: { ...settled, replay: null }, subject });
       const whole = await asFile(data, found, line, text);
-      const file = await data.importFiles.put(feed.id, mendedName(line), bytesOf(whole), now);
+      const file = await data.importFiles.putMended(feed.id, `line ${String(line)}, mended`, bytesOf(whole), now);
       // A row of its own is all of its file: no share of it says anything.
       const order = { kind: "LOAD", file: file.id, force: true, undoes: null } as const;
       const replay = await queued(data, caller.actor, feed, order, now);

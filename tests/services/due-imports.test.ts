@@ -52,6 +52,26 @@ describeOnBothDatabases("imports at their time", (open) => {
     deps = { data, clock: () => now, log: silentLog, knownRules: new Map(), sources };
   });
 
+  it("take the file that was handed in last, and never a row of it that was mended", async () => {
+    now = new Date("2026-02-20T02:30:00Z");
+    const feed = await saveFeed("handed-in", { kind: "UPLOAD" });
+    const { importFiles } = deps.data;
+    const whole = await importFiles.put(feed, "list.csv", bytesOf(`${header}egg,due,6 piece,1\n`), now);
+    const later = new Date("2026-02-20T09:00:00Z");
+    const row = `${header}egg,odd,12 piece,2\n\n`;
+    const mended = await importFiles.putMended(feed, "line 3, mended", bytesOf(row), later);
+    now = new Date("2026-02-21T02:30:00Z");
+    await startDueImports(deps);
+    expect((await lastRun(feed))?.file).toBe(whole.id);
+    await runImports(deps, "worker-1");
+    // The same bytes, handed in: a file like any other, which nobody has answered for.
+    const same = await importFiles.put(feed, "line 3, mended", bytesOf(row), now);
+    expect([mended.mended, same.mended, same.id === mended.id]).toEqual([true, false, false]);
+    expect((await importFiles.newest(feed))?.id).toBe(same.id);
+    now = new Date("2026-03-01T02:29:00Z");
+    await deps.data.feeds.remove(feed);
+  });
+
   it("start once when it has come, fetch their file, and fetch only what has changed", async () => {
     const feed = await saveFeed("shop", {
       kind: "ADDRESS",
