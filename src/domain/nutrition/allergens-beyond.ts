@@ -18,9 +18,13 @@ export function allergensBeyond(
 ): readonly AllergenBeyond[] {
   const contained = foods.flatMap((food) => {
     const codes = new Set(
-      claimsOf(food).flatMap(({ allergens }) =>
-        allergens.flatMap(({ code, presence }) => (presence === "CONTAINS" ? [usualSpelling("allergen", code)] : [])),
-      ),
+      claimsOf(food).flatMap(({ allergens, singleIngredient }) => [
+        ...allergens.flatMap(({ code, presence }) =>
+          presence === "CONTAINS" ? [usualSpelling("allergen", code)] : [],
+        ),
+        // What the ingredient is itself, whether or not a statement repeats it.
+        ...(singleIngredient?.is ?? []),
+      ]),
     );
     const isNamed = (code: string): boolean => groupMembers(code).some((each) => codes.has(each) && listed.has(each));
     return [...codes].flatMap((code) => (listed.has(code) || isNamed(code) ? [] : [{ code, slug: food.slug }]));
