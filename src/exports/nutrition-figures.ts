@@ -17,9 +17,15 @@ export interface NutritionFigure {
   readonly atLeast: boolean;
 }
 
-/** Whether it says nothing: none of it is known, and none is not what the food has. */
-export const saysNothing = ({ complete, atLeast, coverage }: NutritionFigure, figure: string): boolean =>
-  !complete && (coverage === 0 || (atLeast && /^0([.,]0+)?$/.test(figure)));
+/**
+ * Whether a figure says nothing: none of it is known, and "at least none" is not what the food has.
+ *
+ * @param isNone what is shown of it is nought
+ */
+export const saysNothing = (
+  { complete, atLeast, coverage }: Pick<NutritionFigure, "complete" | "atLeast" | "coverage">,
+  isNone: boolean,
+): boolean => !complete && (coverage === 0 || (atLeast && isNone));
 
 /** Those the scheme has a rule for, in the order of the codes. Sodium comes as salt, in grams, where the scheme says salt. */
 export function nutritionFigures({ nutrients }: Nutrition, scheme: LabelScheme): readonly NutritionFigure[] {

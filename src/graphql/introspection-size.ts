@@ -10,13 +10,14 @@ import {
   Kind,
   type DocumentNode,
   type FieldNode,
-  type FragmentDefinitionNode,
   type GraphQLObjectType,
   type GraphQLResolveInfo,
   type GraphQLSchema,
   type OperationDefinitionNode,
   type SelectionSetNode,
 } from "graphql";
+import { onceFor } from "../domain/once-for.js";
+import { fragmentsOf, selectedBy } from "./fragments.js";
 import { isNarrowIntrospection, narrowQuestion } from "./narrow-introspection.js";
 
 /** How much an answer about the schema holds, at most. */
@@ -62,11 +63,7 @@ type Member =
  */
 export function introspectionMeter(schema: GraphQLSchema, document: DocumentNode): IntrospectionMeter {
   const elements = elementsOf(schema);
-  const fragments = new Map(
-    document.definitions
-      .filter((definition) => definition.kind === Kind.FRAGMENT_DEFINITION)
-      .map((fragment): readonly [string, FragmentDefinitionNode] => [fragment.name.value, fragment]),
-  );
+  const fragments = fragmentsOf(document);
   const ofFields = new Map<FieldNode, IntrospectionSize>();
   const ofSets = new Map<SelectionSetNode, Map<object, IntrospectionSize>>();
   let visited = 0;
@@ -87,10 +84,7 @@ export function introspectionMeter(schema: GraphQLSchema, document: DocumentNode
         bytes += nameBytes(selection) + below.bytes;
         continue;
       }
-      const inside =
-        selection.kind === Kind.INLINE_FRAGMENT
-          ? selection.selectionSet
-          : fragments.get(selection.name.value)?.selectionSet;
+      const inside = selectedBy(selection, fragments);
       const spread = inside ? sizeOfSet(inside, type, element) : nothing;
       entries += spread.entries;
       bytes += spread.bytes;
@@ -161,16 +155,8 @@ interface Elements {
   member(type: GraphQLObjectType, element: object, name: string): Member;
 }
 
-const known = new WeakMap<GraphQLSchema, Elements>();
-
 /** What the elements of a schema say, found out once: there are as many as the schema has. */
-function elementsOf(schema: GraphQLSchema): Elements {
-  const found = known.get(schema) ?? readElements(schema);
-  known.set(schema, found);
-  return found;
-}
-
-function readElements(schema: GraphQLSchema): Elements {
+const elementsOf = onceFor((schema: GraphQLSchema): Elements => {
   const info = { schema } as GraphQLResolveInfo;
   const members = new WeakMap<object, Map<string, Member>>();
   const wrapped = new Map<string, object>();
@@ -215,4 +201,4 @@ function readElements(schema: GraphQLSchema): Elements {
       return found;
     },
   };
-}
+});

@@ -1,12 +1,5 @@
-import {
-  Kind,
-  type FieldNode,
-  type FragmentDefinitionNode,
-  type OperationDefinitionNode,
-  type SelectionSetNode,
-} from "graphql";
-
-type Fragments = ReadonlyMap<string, FragmentDefinitionNode>;
+import { Kind, type FieldNode, type OperationDefinitionNode, type SelectionSetNode } from "graphql";
+import { selectedBy, type Fragments } from "./fragments.js";
 
 /** What may be asked of an element: plain members, and others with what may be asked of them. */
 interface Shape {
@@ -75,10 +68,7 @@ function fits({ alias, selectionSet }: FieldNode, shape: Shape | null, fragments
 function fieldsOf(set: SelectionSetNode, fragments: Fragments): readonly FieldNode[] {
   return set.selections.flatMap((selection) => {
     if (selection.kind === Kind.FIELD) return [selection];
-    const inside =
-      selection.kind === Kind.INLINE_FRAGMENT
-        ? selection.selectionSet
-        : fragments.get(selection.name.value)?.selectionSet;
+    const inside = selectedBy(selection, fragments);
     return inside ? fieldsOf(inside, fragments) : [];
   });
 }
@@ -100,10 +90,7 @@ function writtenOut(set: SelectionSetNode, fragments: Fragments): string | null 
   for (const selection of set.selections) {
     if ((selection.directives ?? []).length > 0) return null;
     if (selection.kind !== Kind.FIELD) {
-      const inside =
-        selection.kind === Kind.INLINE_FRAGMENT
-          ? selection.selectionSet
-          : fragments.get(selection.name.value)?.selectionSet;
+      const inside = selectedBy(selection, fragments);
       const text = inside ? writtenOut(inside, fragments) : "";
       if (text === null) return null;
       parts.push(text);

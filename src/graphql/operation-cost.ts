@@ -13,7 +13,6 @@ import {
   Kind,
   type DocumentNode,
   type FieldNode,
-  type FragmentDefinitionNode,
   type GraphQLField,
   type GraphQLNamedType,
   type GraphQLSchema,
@@ -21,6 +20,7 @@ import {
   type SelectionNode,
   type SelectionSetNode,
 } from "graphql";
+import { fragmentsOf } from "./fragments.js";
 import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
 import { householdPoints } from "../services/household-points.js";
 import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize, queryWork } from "./field-costs.js";
@@ -51,11 +51,7 @@ export function operationCost(
   operation: OperationDefinitionNode,
   introspection: IntrospectionMeter = introspectionMeter(schema, document),
 ): Cost {
-  const fragments = new Map(
-    document.definitions
-      .filter((definition) => definition.kind === Kind.FRAGMENT_DEFINITION)
-      .map((fragment): readonly [string, FragmentDefinitionNode] => [fragment.name.value, fragment]),
-  );
+  const fragments = fragmentsOf(document);
 
   const costOfSet = (set: SelectionSetNode, parent: GraphQLNamedType, page: Cost): Cost =>
     set.selections

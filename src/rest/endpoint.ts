@@ -1,4 +1,4 @@
-import { othersFirst } from "../services/pace.js";
+import { countWritten, othersFirst } from "../services/pace.js";
 import type { z } from "zod";
 import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../services/json-schemas.js";
@@ -127,9 +127,6 @@ interface NamedWriter<T> extends TextWriter<T> {
   readonly schema: z.ZodType | null;
 }
 
-/** Characters of an answer that are written in one step. */
-const charactersInStep = 30;
-
 /** Puts together how a thing is found and how it is written; the first form is the one given to who names none. */
 export function endpoint<T>(
   description: Description,
@@ -151,8 +148,10 @@ export function endpoint<T>(
       if (!value.ok) return value;
       await othersFirst(question.deps);
       const written = writer.write(value.value, question);
-      if (typeof written === "string") question.deps.work?.step(written.length / charactersInStep);
-      if (typeof written === "string") return found(written, value.headers);
+      if (typeof written === "string") {
+        countWritten(question.deps, written);
+        return found(written, value.headers);
+      }
       if ("refusal" in written) return written;
       return written.ok ? found(written.value, value.headers) : refused(badParameters(written.problems.map(inAddress)));
     },

@@ -9,9 +9,8 @@ import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { inTurns } from "./pace.js";
 import { prepSessionsInTurns, type PrepSessions } from "./plan-prep-session.js";
-import { findFoods } from "./find-foods.js";
 import type { GivenHousehold } from "./read-household.js";
-import { readReadersHousehold } from "./read-readers-household.js";
+import { readHouseholdOf } from "./read-readers-household.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { inStage } from "./stage.js";
 import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
@@ -75,9 +74,7 @@ export async function answerServings(
   if (published === null) return null;
   const { bundle } = published;
   const rules = await rulesToday(deps);
-  const read = await readReadersHousehold(asked.household, [bundle], rules.allergens.diets, (slugs) =>
-    findFoods(deps, slugs),
-  );
+  const read = await readHouseholdOf(deps, asked.household, [bundle], rules.allergens.diets);
   if (!read.ok) return read;
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);

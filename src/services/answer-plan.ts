@@ -4,7 +4,7 @@ import { ok, type Result } from "../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { inTurns, othersFirst } from "./pace.js";
+import { inTurns } from "./pace.js";
 import { prepSessionsInTurns } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "./stage.js";
@@ -27,7 +27,6 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   const { whole: session, days } = await inStage(deps, "schedule", () =>
     inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
   );
-  await othersFirst(deps);
   return ok({
     publication,
     household,

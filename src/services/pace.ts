@@ -96,6 +96,12 @@ export async function inTurns<Found>({ work }: Paced, begin: (work: Work) => InT
   }
 }
 
+/** Characters of an answer that are written in one step. */
+const charactersInStep = 30;
+
+/** Counts the writing of a text. */
+export const countWritten = ({ work }: Paced, { length }: string): void => work?.step(length / charactersInStep);
+
 /** Lets others have their turn, if this request has had its own. */
 export async function othersFirst({ work }: Paced): Promise<void> {
   for (let pause = work?.pause() ?? null; pause !== null; pause = work?.pause() ?? null) await pause;

@@ -4,6 +4,8 @@ import type { PlanBundle } from "../domain/model/plan.js";
 import type { DietRule } from "../domain/nutrition/allergen-rules.js";
 import { failed, type Problem, type Result } from "../domain/problem.js";
 import { nearestCodes } from "../imports/documents/nearest-words.js";
+import type { Deps } from "./deps.js";
+import { findFoods } from "./find-foods.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
@@ -24,6 +26,14 @@ export async function readReadersHousehold(
   const problems = await unknownSwaps(read.value.swaps, given.swaps ?? [], bundles, findFoods);
   return problems.length === 0 ? read : failed(problems);
 }
+
+/** The same with the foods that the database knows today. */
+export const readHouseholdOf = (
+  deps: Deps,
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  diets: readonly Pick<DietRule, "code">[],
+): Promise<Result<Household>> => readReadersHousehold(given, bundles, diets, (slugs) => findFoods(deps, slugs));
 
 async function unknownSwaps(
   swaps: Household["swaps"],

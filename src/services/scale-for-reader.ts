@@ -12,7 +12,7 @@ import { findSynonyms, foodsToday } from "./foods-today.js";
 import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import type { GivenHousehold } from "./read-household.js";
-import { readReadersHousehold } from "./read-readers-household.js";
+import { readHouseholdOf } from "./read-readers-household.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { showFor } from "./show-amount.js";
 import { othersFirst } from "./pace.js";
@@ -58,9 +58,7 @@ export async function scaleForReader(
 ): Promise<Result<ScaledForReader>> {
   const { bundle } = published;
   const rules = await rulesToday(deps);
-  const read = await readReadersHousehold(asked.household, [bundle], rules.allergens.diets, (slugs) =>
-    findFoods(deps, slugs),
-  );
+  const read = await readHouseholdOf(deps, asked.household, [bundle], rules.allergens.diets);
   if (!read.ok) return read;
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
@@ -88,7 +86,7 @@ export async function householdProblems(
   const published = await loadPlan(deps, ref);
   if (published === null) return [];
   const { diets } = (await rulesToday(deps)).allergens;
-  const read = await readReadersHousehold(household, [published.bundle], diets, (slugs) => findFoods(deps, slugs));
+  const read = await readHouseholdOf(deps, household, [published.bundle], diets);
   return read.ok ? [] : read.problems;
 }
 

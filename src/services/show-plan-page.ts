@@ -5,7 +5,7 @@ import { planPage } from "../exports/page/plan-page.js";
 import { answerFor, type Asked } from "./answer-plan.js";
 import type { Deps } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
-import { othersFirst } from "./pace.js";
+import { countWritten, othersFirst } from "./pace.js";
 import { loadPlan } from "./load-plan.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
 
@@ -17,9 +17,6 @@ export interface AskedForm {
   /** What could not be read. */
   readonly problems: readonly Problem[];
 }
-
-/** Characters of a page that are written in one step. */
-const charactersInStep = 30;
 
 export interface ShownPage {
   readonly html: string;
@@ -51,6 +48,6 @@ export async function showPlanPage(
     problems: computed.ok ? [] : computed.problems,
     links,
   });
-  deps.work?.step(html.length / charactersInStep);
+  countWritten(deps, html);
   return { faulty: !computed.ok, html };
 }

@@ -1,5 +1,6 @@
 import type { NutrientCode } from "../../domain/model/food.js";
 import type { NutrientAmount, Nutrition, Span } from "../../domain/nutrition/nutrients.js";
+import { saysNothing } from "../nutrition-figures.js";
 import { nutritionNotes } from "../nutrition-notes.js";
 import { markup, type Content } from "./markup.js";
 import { folded, part, type PlanView } from "./plan-view.js";
@@ -76,9 +77,7 @@ const qualified = ({ complete, atLeast }: NutrientAmount): string => (complete ?
 
 /** A figure nothing of which is known is not "at least 0". */
 function figureText(amount: NutrientAmount, span: Span, unit: string, places: number): string {
-  const { complete, atLeast, coverage } = amount;
-  const nothing = Number(span.high.toFixed(places)) === 0;
-  if (!complete && (coverage === 0 || (atLeast && nothing))) return "not known";
+  if (saysNothing(amount, Number(span.high.toFixed(places)) === 0)) return "not known";
   return `${qualified(amount)}${spanText(span, unit, places)}`;
 }
 

@@ -22,7 +22,7 @@ export function nutritionSection(answer: PlanAnswer, book: NameBook): readonly B
     code === "sodiumMg" && scheme === "EU" ? words.saltG : words.nutrients[code];
   const shown = (of: NutritionFigure, figure: string): string => {
     if (of.complete) return figure;
-    if (saysNothing(of, figure)) return words.figureUnknown;
+    if (saysNothing(of, /^0([.,]0+)?$/.test(figure))) return words.figureUnknown;
     return of.atLeast ? words.atLeast(figure) : words.aboutFigure(figure);
   };
   const all = words.perPersonAll(plan.mealCount);

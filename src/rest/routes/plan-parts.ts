@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { mostRows } from "../../domain/plan/servings-table.js";
 import type { Problem } from "../../domain/problem.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
 import { answerList, answerServings, answerSession, answerStorage } from "../../services/answer-part.js";
@@ -21,7 +22,7 @@ import { asJson, asText, endpoint, found, refused } from "../endpoint.js";
 import { householdParameters, readHouseholdQuery } from "../household-query.js";
 import { pointsBeyond, pointsOfRow } from "../points.js";
 import { noSession } from "../no-session.js";
-import { inQuery } from "../parameter.js";
+import { inQuery, type Query } from "../parameter.js";
 import {
   aboutPlan,
   allWrong,
@@ -108,6 +109,11 @@ export const storageEndpoint = endpoint(
   ],
 );
 
+const rowsAsked = (query: Query, problems: Problem[]) => ({
+  from: wholeNumber(query, "from", problems) ?? 1,
+  to: wholeNumber(query, "to", problems) ?? 12,
+});
+
 const servings = z.number().int().min(1).max(1_000_000);
 
 export const servingsTableEndpoint = endpoint(
@@ -118,15 +124,14 @@ export const servingsTableEndpoint = endpoint(
     summary: "What a plan costs and leaves over at each number of servings",
     description: "To find a number at which packs and batches come out even.",
     points: ({ query }) => {
-      const number = (name: string, otherwise: number): number => Number(query.get(name)?.[0] ?? otherwise);
-      const rows = number("to", 12) - number("from", 1) + 1;
-      const { household } = readHouseholdQuery(query);
-      return pointsBeyond(rows >= 1 ? Math.min(rows, 200) : 1, pointsOfRow + householdPoints(household));
+      const { from, to } = rowsAsked(query, []);
+      const rows = Math.max(1, Math.min(to - from + 1, mostRows));
+      return pointsBeyond(rows, pointsOfRow + householdPoints(readHouseholdQuery(query).household));
     },
     parameters: [
       ...planPath,
       inQuery("from", "The first number of servings. 1 if left out.", servings),
-      inQuery("to", "The last; at most 200 rows. 12 if left out.", servings),
+      inQuery("to", `The last; at most ${mostRows} rows. 12 if left out.`, servings),
       revisionParameter,
       // Who eats adds up to one number of servings, and a table has many.
       ...householdParameters.filter(({ name }) => name !== "eaters"),
@@ -136,8 +141,7 @@ export const servingsTableEndpoint = endpoint(
     const { deps, query } = question;
     const problems: Problem[] = [];
     const ref = { ...planName(question), revision: wholeNumber(query, "revision", problems) };
-    const from = wholeNumber(query, "from", problems) ?? 1;
-    const to = wholeNumber(query, "to", problems) ?? 12;
+    const { from, to } = rowsAsked(query, problems);
     const read = readHouseholdQuery(query);
     problems.push(...read.problems);
     if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
