@@ -119,6 +119,15 @@ export interface ImportFile {
   readonly lastModified: string | null;
   /** It holds one row that was put aside, as a person gave it, and nothing else. */
   readonly mended: boolean;
+  /** Id of the token that handed it in, or the name of a program; null: nobody wrote it down, before 0.2.0. */
+  readonly handedInBy: string | null;
+}
+
+/** Whom a file is from. */
+export interface HandedIn {
+  readonly by: string;
+  /** Takes the place of who handed in the same bytes before. */
+  readonly countsMore: boolean;
 }
 
 export type FileTags = Pick<ImportFile, "etag" | "lastModified">;
@@ -130,6 +139,7 @@ export interface ImportFileData {
     name: string,
     bytes: AsyncIterable<Uint8Array>,
     receivedAt: Date,
+    from?: HandedIn,
     tags?: FileTags,
   ): Promise<ImportFile>;
   /** The same for a row that was mended: never what `newest` gives, nor one with a file that was handed in. */

@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from "node:crypto";
-import type { FileTags, ImportFile, ImportFileData } from "./import-data.js";
+import type { FileTags, HandedIn, ImportFile, ImportFileData } from "./import-data.js";
 import { isId } from "./keys.js";
 import type { Session } from "./session.js";
 import { storable } from "./storable.js";
@@ -17,6 +17,7 @@ interface FileRow {
   readonly etag: string | null;
   readonly lastModified: string | null;
   readonly mended: boolean;
+  readonly handedInBy: string | null;
 }
 
 const noTags: FileTags = { etag: null, lastModified: null };
@@ -30,15 +31,25 @@ export function importFileData(session: Session): ImportFileData {
     name: string,
     bytes: AsyncIterable<Uint8Array>,
     receivedAt: Date,
-    { mended, tags }: { readonly mended: boolean; readonly tags: FileTags },
+    given: { readonly mended: boolean; readonly from: HandedIn | null; readonly tags: FileTags },
   ): Promise<ImportFile> {
+    const { mended, from, tags } = given;
     const id = randomUUID();
     const hash = createHash("sha256");
     let size = 0;
     let position = 0;
     // The row comes last: pieces of a file that broke off belong to nothing, and go.
     await db.importFile.create({
-      data: storable({ id, feedId: feed, name, sha256: "", size: 0n, receivedAt, mended }),
+      data: storable({
+        id,
+        feedId: feed,
+        name,
+        sha256: "",
+        size: 0n,
+        receivedAt,
+        mended,
+        handedInBy: from?.by ?? null,
+      }),
       select: { id: true },
     });
     try {
@@ -56,15 +67,18 @@ export function importFileData(session: Session): ImportFileData {
     const same = await db.importFile.findFirst({ where: { feedId: feed, sha256, mended } });
     if (same !== null) {
       await db.importFile.delete({ where: { id } });
-      return fileOf(await db.importFile.update({ where: { id: same.id }, data: storable(tags) }));
+      const handedInBy = from?.countsMore === true ? from.by : same.handedInBy;
+      return fileOf(await db.importFile.update({ where: { id: same.id }, data: storable({ ...tags, handedInBy }) }));
     }
     return fileOf(
       await db.importFile.update({ where: { id }, data: { sha256, size: BigInt(size), ...storable(tags) } }),
     );
   }
   return {
-    put: (feed, name, bytes, receivedAt, tags = noTags) => put(feed, name, bytes, receivedAt, { mended: false, tags }),
-    putMended: (feed, name, bytes, receivedAt) => put(feed, name, bytes, receivedAt, { mended: true, tags: noTags }),
+    put: (feed, name, bytes, receivedAt, from, tags = noTags) =>
+      put(feed, name, bytes, receivedAt, { mended: false, from: from ?? null, tags }),
+    putMended: (feed, name, bytes, receivedAt) =>
+      put(feed, name, bytes, receivedAt, { mended: true, from: null, tags: noTags }),
     byId: async (id) => {
       const row = isId(id) ? await db.importFile.findUnique({ where: { id } }) : null;
       return row === null || row.sha256 === "" ? null : fileOf(row);

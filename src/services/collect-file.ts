@@ -45,6 +45,9 @@ export const fetchWaits = [1, 5, 15, 60] as const;
 /** The most that a place may put a try off, in milliseconds: the next night's file is not to be missed. */
 const longestWait = 6 * 60 * 60 * 1000;
 
+/** Whoever set the feed's place answers for what is there, also where somebody handed in the same. */
+const ofPlace = { by: "place", countsMore: true } as const;
+
 /** LATER: it could not be had for a passing reason, and the run waits to be taken up again. */
 export type Collected = Result<ImportFile> | "LATER";
 
@@ -70,7 +73,14 @@ export async function collectFile(
     const file =
       found === null
         ? known
-        : await data.importFiles.put(feed.id, found.name, upTo(largestUpload, found.bytes), clock(), found.tags);
+        : await data.importFiles.put(
+            feed.id,
+            found.name,
+            upTo(largestUpload, found.bytes),
+            clock(),
+            ofPlace,
+            found.tags,
+          );
     if (file === null) return notHad("the address says that nothing has changed, but there is no file from before");
     if (!(await data.importRuns.attach(run.id, worker, file.id))) throw new RunLost(run.id);
     return ok(file);

@@ -1,5 +1,5 @@
 import { requireScope, mayUse, type Actor } from "./actor.js";
-import type { AccessToken, Data, Feed } from "./deps.js";
+import type { AccessToken, Data, Feed, ImportFile } from "./deps.js";
 import { feedSettingsSchema, isShared } from "./feed-settings.js";
 
 /** Until then tokens from before 0.2.0 publish with IMPORT alone, through feeds that were saved before it. */
@@ -37,10 +37,24 @@ const publishesOfOld = (token: AccessToken | undefined, feed: Feed, now: Date): 
   token?.importPublishes === true && feed.importPublishes && now < importPublishesUntil;
 
 /**
- * Whether an import that waited may publish what it loads: its feed may have begun to publish after it was asked for, by a token that could
- * not ask for that. @param askedBy id of a token, or the name of a program
+ * Whether an import publishes what it loads through a feed that publishes. Its feed may have begun to after a token asked that could not ask for
+ * that; and a schedule, which is nobody, publishes what whoever handed the file in could.
+ * @param askedBy id of a token, or the name of a program
  */
-export async function askerPublishes(data: Data, askedBy: string, feed: Feed, now: Date): Promise<boolean> {
-  const token = (await data.accessTokens.find(askedBy))?.token;
-  return token === undefined || token.scopes.includes("PUBLISH") || publishesOfOld(token, feed, now);
+export async function importPublishes(
+  data: Data,
+  askedBy: string,
+  { handedInBy }: ImportFile,
+  feed: Feed,
+  now: Date,
+): Promise<boolean> {
+  const asker = (await data.accessTokens.find(askedBy))?.token;
+  if (asker !== undefined) return tokenPublishes(asker, feed, now);
+  // Nobody wrote it down before 0.2.0, when whoever could hand in could publish.
+  if (handedInBy === null) return feed.importPublishes && now < importPublishesUntil;
+  const giver = (await data.accessTokens.find(handedInBy))?.token;
+  return giver === undefined || tokenPublishes(giver, feed, now);
 }
+
+const tokenPublishes = (token: AccessToken, feed: Feed, now: Date): boolean =>
+  token.scopes.includes("PUBLISH") || publishesOfOld(token, feed, now);

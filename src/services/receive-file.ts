@@ -1,11 +1,11 @@
 import { failed, type Result } from "../domain/problem.js";
 import type { Caller } from "./actor.js";
-import { requireScope } from "./actor.js";
+import { mayUse, requireScope } from "./actor.js";
 import type { Deps } from "./deps.js";
 import { requirePublishing } from "./publish-right.js";
 import type { FeedName } from "./save-feed.js";
 import { queued, type QueuedImport } from "./start-import.js";
-import { write } from "./write.js";
+import { authorName, write } from "./write.js";
 
 /** The largest file that is taken, in bytes. */
 export const largestUpload = 512 * 1024 * 1024;
@@ -49,7 +49,8 @@ export async function receiveFile(deps: Deps, caller: Caller, file: ReceivedFile
   if (feed === null) return failed([{ code: "UNKNOWN_FEED", path: ["feed"], feed: slug }]);
   // Also for a trial run: the schedule of a feed imports the last file that was handed in.
   await requirePublishing(deps.data, caller.actor, feed, deps.clock());
-  const stored = await deps.data.importFiles.put(feed.id, name, upTo(largestUpload, bytes), deps.clock());
+  const from = { by: authorName(caller.actor), countsMore: mayUse(caller.actor, "PUBLISH", publisher) };
+  const stored = await deps.data.importFiles.put(feed.id, name, upTo(largestUpload, bytes), deps.clock(), from);
   if (stored.size === 0) {
     return failed([{ code: "BAD_SHAPE", path: ["body"], expected: "a file", got: "nothing" }]);
   }

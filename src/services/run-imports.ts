@@ -10,7 +10,7 @@ import { loadDrafts } from "./load-drafts.js";
 import { recipeRows } from "./recipe-rows.js";
 import { loadFoods } from "./load-foods.js";
 import { loadPrices } from "./load-prices.js";
-import { askerPublishes } from "./publish-right.js";
+import { importPublishes } from "./publish-right.js";
 import { RunLost, type Loaded, type RunningImport } from "./running-import.js";
 import { undoRun } from "./undo-run.js";
 
@@ -122,12 +122,17 @@ async function load(
   if (feed === null) throw new Error(`feed ${run.feed} is gone`);
   if (run.kind === "UNDO") return undoRun(deps, run, feed, worker);
   const said = feedSettingsSchema.parse(feed.settings);
-  const publish = said.publish && (await askerPublishes(data, run.askedBy, feed, deps.clock()));
-  const settings = { ...said, publish };
-  const file =
-    run.file === null ? await collectFile(deps, run, feed, settings, worker) : await keptFile(deps, run.file);
+  const file = run.file === null ? await collectFile(deps, run, feed, said, worker) : await keptFile(deps, run.file);
   if (file === "LATER" || !file.ok) return file;
   const { id, name, receivedAt, mended } = file.value;
+  const publish = said.publish && (await importPublishes(data, run.askedBy, file.value, feed, deps.clock()));
+  if (said.publish && !publish) {
+    deps.log.warn(
+      { run: run.id, feed: feed.slug },
+      "an import saves drafts only: its file is of one who may not publish",
+    );
+  }
+  const settings = { ...said, publish };
   const arrived = receivedAt.toISOString().slice(0, 10);
   return loaders[feed.kind](deps, {
     ...{ run, feed, settings, worker, arrived, fileName: name, mended },

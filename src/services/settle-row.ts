@@ -6,7 +6,7 @@ import { isTable } from "./feed-settings.js";
 import { findImport, type FoundImport } from "./find-imports.js";
 import { requirePublishing } from "./publish-right.js";
 import { queued } from "./start-import.js";
-import { authorOf, write } from "./write.js";
+import { authorName, write } from "./write.js";
 
 export interface SettleInput {
   /** Id of the import. */
@@ -61,9 +61,8 @@ export async function settleRow(deps: Deps, caller: Caller, input: SettleInput):
           { code: "BAD_SHAPE", path: ["input", "text"], expected: "the mended row, or no text", got: "nothing" },
         ]);
       }
-      const author = authorOf(caller.actor);
       const now = clock();
-      await data.importRuns.settle(run.id, line, part, author.kind === "TOKEN" ? author.token : author.name, now);
+      await data.importRuns.settle(run.id, line, part, authorName(caller.actor), now);
       const settled = { run: run.id, line, part };
       const subject = { kind: "IMPORT", name: run.id, before: null, after: null } as const;
       if (text === null) return ok({ value: { ...settled, replay: null }, subject });

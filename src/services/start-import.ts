@@ -1,12 +1,11 @@
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
-import { authorOf } from "./write.js";
 import type { Actor, Caller } from "./actor.js";
 import type { Data, Deps, Feed, RunKind } from "./deps.js";
 import { feedSettingsSchema } from "./feed-settings.js";
 import { findImport } from "./find-imports.js";
 import { requirePublishing } from "./publish-right.js";
 import type { FeedName } from "./save-feed.js";
-import { write, type Written } from "./write.js";
+import { authorName, write, type Written } from "./write.js";
 
 export interface StartInput extends FeedName {
   /** Id of a file that the feed has had; null: one is fetched from the feed's place, or the last that was handed in. */
@@ -64,8 +63,7 @@ export async function queued(
   order: Order,
   at: Date,
 ): Promise<Result<Written<QueuedImport>>> {
-  const author = authorOf(actor);
-  const askedBy = author.kind === "TOKEN" ? author.token : author.name;
+  const askedBy = authorName(actor);
   const run = await data.importRuns.queue({ feed: feed.id, askedBy, ...order }, at);
   if (run === null) return failed([{ code: "IMPORT_GOING_ON", path: ["input"], feed: feed.slug }]);
   return ok({ value: { run }, subject: { kind: "IMPORT", name: run, before: null, after: null } });

@@ -125,6 +125,12 @@ export function authorOf(actor: Actor): Author {
   return actor.kind === "TOKEN" ? { kind: "TOKEN", token: actor.token } : { kind: "PROGRAM", name: actor.name };
 }
 
+/** How imports and their files name who asked for them. */
+export function authorName(actor: Actor): string {
+  const author = authorOf(actor);
+  return author.kind === "TOKEN" ? author.token : author.name;
+}
+
 const fingerprintOf = ({ action, publisher, input }: WriteOrder): string => checksumOf({ action, publisher, input });
 
 function keyProblems(key: string, path: Path): readonly Problem[] {

@@ -1,8 +1,10 @@
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Scope } from "../../src/services/actor.js";
+import { feedSettingsSchema } from "../../src/services/feed-settings.js";
 import { importPublishesUntil } from "../../src/services/publish-right.js";
 import { runImports } from "../../src/services/run-imports.js";
+import { startDueImports } from "../../src/services/start-due-imports.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { openFeed } from "../services/open-feed.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
@@ -202,6 +204,69 @@ describeOnBothDatabases("feeds that publish", (open) => {
     await runImports(app.deps, "worker-1");
     expect(await inForce()).toEqual(before);
     expect(await database.data.drafts.versions([{ kind: "PLAN", publisher, slug: "late" }])).toEqual([1]);
+  });
+
+  describe("by their schedule", () => {
+    let night = 0;
+    /** Hands a file in while the feed publishes or does not, and lets its schedule import it once the feed publishes; the revisions then. */
+    async function scheduled(name: string, again: string | null, { ofOld = false, forgotten = false } = {}) {
+      night += 1;
+      const slug = `nightly-${night}`;
+      const settings = { source: "Ours", limits: { changed: 1, quarantined: 1 }, place: { kind: "UPLOAD" } };
+      const save = (publish: boolean, cron: string | null) =>
+        database.data.feeds.save({
+          ...{ publisher, slug, kind: "DOCUMENTS", settings: feedSettingsSchema.parse({ ...settings, publish }) },
+          ...{ cron, zone: "UTC", enabled: true },
+        });
+      const feed = await save(false, null);
+      for (const each of [name, ...(again === null ? [] : [again])]) {
+        const { status } = await request(app.app.server)
+          .post(`/v1/publishers/${publisher}/feeds/${slug}/files?name=f&dryRun=yes`)
+          .set({ authorization: `Bearer ${String(tokens.get(each))}`, "content-type": "application/yaml" })
+          .send(plan(slug));
+        expect(status).toBe(202);
+        await runImports(app.deps, "worker-1");
+      }
+      await save(true, "30 2 * * *");
+      if (ofOld) await database.sql.query("UPDATE feeds SET import_publishes = true WHERE id = $1", [feed]);
+      if (forgotten) await database.sql.query("UPDATE import_files SET handed_in_by = NULL WHERE feed_id = $1", [feed]);
+      const before = now;
+      now = new Date(Math.max(now.getTime(), Date.UTC(2026, 11, 2 + night)));
+      now.setUTCHours(26, 30);
+      expect(await startDueImports(app.deps)).toEqual({ started: 1 });
+      await runImports(app.deps, "worker-1");
+      await database.data.feeds.remove(feed);
+      now = before;
+      expect(await database.data.drafts.versions([{ kind: "PLAN", publisher, slug }])).toEqual([1]);
+      const [published] = await database.data.revisions.summaries([{ publisher, slug, revision: null }]);
+      return published?.revision ?? null;
+    }
+
+    it.each(["", "operator's "])("publish what %sa token that may publish handed in, and no other", async (whose) => {
+      expect(await scheduled(`${whose}IMPORT alone`, null)).toBe(null);
+      expect(await scheduled(`${whose}IMPORT and all but PUBLISH`, null)).toBe(null);
+      expect(await scheduled(`${whose}IMPORT and PUBLISH`, null)).toBe(1);
+    });
+
+    it("publish what two handed in if one of them may publish, whoever came first", async () => {
+      expect(await scheduled("IMPORT alone", "IMPORT and PUBLISH")).toBe(1);
+      expect(await scheduled("IMPORT and PUBLISH", "IMPORT alone")).toBe(1);
+      expect(await scheduled("IMPORT alone", "operator's IMPORT alone")).toBe(null);
+    });
+
+    it("publish what is from before 0.2.0 through feeds from before it, until the day that is printed", async () => {
+      expect(await scheduled("IMPORT of old", null)).toBe(null);
+      expect(await scheduled("IMPORT of old", null, { ofOld: true })).toBe(1);
+      expect(await scheduled("IMPORT alone", null, { ofOld: true })).toBe(null);
+      // Nobody wrote down who handed it in.
+      expect(await scheduled("IMPORT alone", null, { forgotten: true })).toBe(null);
+      expect(await scheduled("IMPORT alone", null, { forgotten: true, ofOld: true })).toBe(1);
+      const before = now;
+      now = importPublishesUntil;
+      expect(await scheduled("IMPORT of old", null, { ofOld: true })).toBe(null);
+      expect(await scheduled("IMPORT alone", null, { forgotten: true, ofOld: true })).toBe(null);
+      now = before;
+    });
   });
 
   it("publish what a token with both sends", async () => {
