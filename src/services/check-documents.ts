@@ -49,8 +49,7 @@ export async function checkDocuments(
   if (!asked.ok) return refused(asked.problems);
   const read = readTexts(texts, []);
   if (!read.ok) return refused(read.problems);
-  const documents = read.value.documents.map(({ document }) => document);
-  const known = await gatherKnown(deps, publisher, documents);
+  const known = await gatherKnown(deps, publisher, read.value);
   const described = read.value.documents.find(({ document }) => document.kind === "publisher");
   const by = {
     ...{ rules: await rulesToday(deps), clock, region: asked.value },

@@ -68,11 +68,7 @@ async function planOf(
   components: readonly string[],
 ): Promise<PlanBundle | null> {
   const documents = [...components, text].flatMap((each) => readDocuments(each, "document").documents);
-  const known = await gatherKnown(
-    deps,
-    publisher,
-    documents.map(({ document }) => document),
-  );
+  const known = await gatherKnown(deps, publisher, { documents, faulty: [] });
   const resolved = resolveDocuments(documents, known);
   const plan = resolved.plans.at(-1)?.value;
   if (plan === undefined || resolved.problems.length > 0) return null;

@@ -1,6 +1,6 @@
 import { foodsIn, linesOfComponent } from "../domain/plan/bundle-of.js";
 import { namedInDocuments } from "../imports/documents/named-in-documents.js";
-import type { AnyDocument } from "../imports/documents/document-kinds.js";
+import type { DocumentsRead } from "../imports/documents/read-documents.js";
 import type { KnownBeside } from "../imports/documents/check-documents.js";
 import { codeListsOf, numbersThatAre } from "../domain/plan/code-lists-of.js";
 import type { CodeLists } from "../domain/model/code-lists.js";
@@ -16,25 +16,27 @@ import { readInheritance } from "./inherit-facts.js";
 export async function gatherKnown(
   deps: RuleDeps,
   publisher: string,
-  documents: readonly AnyDocument[],
+  read: Pick<DocumentsRead, "documents" | "faulty">,
 ): Promise<KnownBeside> {
   const { data } = deps;
+  const documents = read.documents.map(({ document }) => document);
   const named = namedInDocuments(documents);
   const written = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
   const components = (await gatherComponents(data, publisher, named.components, written)).map(({ value }) => value);
   const foods = [...new Set([...named.foods, ...foodsIn(components.flatMap(linesOfComponent))])];
-  const read = foods.length === 0 ? [] : await data.foods.bySlugs(foods);
-  const found = read.filter((food) => food !== null);
+  const found = foods.length === 0 ? [] : (await data.foods.bySlugs(foods)).filter((food) => food !== null);
   const inherit = await readInheritance({ data }, [
     ...found.map(({ ndbNo }) => ndbNo),
     ...documents.flatMap((document) => (document.kind === "food" ? [document.usda] : [])),
   ]);
-  return { foods: found.map(inherit), components, inherit, codes: await listsOfToday(deps, numbersIn(documents)) };
+  return { foods: found.map(inherit), components, inherit, codes: await listsOfToday(deps, numbersIn(read)) };
 }
 
-/** The numbers of the open table that documents name. */
-export const numbersIn = (documents: readonly AnyDocument[]): readonly string[] =>
-  documents.flatMap((document) => (document.kind === "food" ? (document.usda ?? []) : []));
+/** The numbers of the open table that documents name, also those with another fault: a right number is no fault beside it. */
+export const numbersIn = ({ documents, faulty }: Pick<DocumentsRead, "documents" | "faulty">): readonly string[] =>
+  [...documents, ...faulty].flatMap(({ codes }) =>
+    codes.flatMap(({ list, written }) => (list === "usda-number" && /^\d{5}$/.test(written) ? [written] : [])),
+  );
 
 /** The closed lists of today, with those of some numbers of the open table that it has. */
 export async function listsOfToday(deps: RuleDeps, named: readonly string[]): Promise<CodeLists> {

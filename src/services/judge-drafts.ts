@@ -100,11 +100,7 @@ async function judgeText(
     return { kind: "QUARANTINED", problems, offer: null };
   }
   const documents = [...reached(text.read, components), text.read];
-  const known = await gatherKnown(
-    deps,
-    publisher,
-    documents.map(({ document }) => document),
-  );
+  const known = await gatherKnown(deps, publisher, { documents, faulty: [] });
   // A feed's unknown code is kept and told of, so that a night's import goes on; whoever reads it takes it at its strictest.
   const { problems: all } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
   const problems = all.filter(({ problem }) => answeredFor || problem.code !== "UNKNOWN_CODE");

@@ -97,11 +97,7 @@ export async function saveTexts(
   // Readers have it at once, so saving it is publishing it.
   if (documents.some(({ document }) => document.kind === "publisher")) requireScope(actor, "PUBLISH", publisher);
   const foreign = foreignDocuments(documents, publisher, mayUse(actor, "WRITE", null));
-  const known = await gatherKnown(
-    deps,
-    publisher,
-    documents.map(({ document }) => document),
-  );
+  const known = await gatherKnown(deps, publisher, read.value);
   const { resolved, problems } = checkDocuments(read.value, known);
   const { safety } = await rulesToday(deps);
   const kept = checkFoodsKeeping(resolved, safety, deps.clock().toISOString().slice(0, 10));

@@ -40,7 +40,7 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
       if (!read.ok) return read;
       const foods = read.value.documents.filter(({ document }) => document.kind === "food");
       const others = read.value.documents.filter(({ document }) => document.kind !== "food");
-      const codes = await listsOfToday(inside, numbersIn(foods.map(({ document }) => document)));
+      const codes = await listsOfToday(inside, numbersIn(read.value));
       const known = { foods: [], components: [], codes };
       const { resolved, problems } = checkDocuments({ ...read.value, documents: foods }, known);
       const { safety } = await rulesToday(inside);

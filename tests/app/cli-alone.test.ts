@@ -48,6 +48,16 @@ describe("the command line without a service", () => {
     expect(text.out).toBe("3 documents: nothing stands in the way of publishing as far as can be seen here.\n");
   });
 
+  it("finds no fault with a number of the open table where something else is wrong with the food", async () => {
+    // 11124 and 11215 are rows of USDA SR26: carrots, raw; garlic, raw. 99999 is none.
+    const food = (slug: string, number: string, more = ""): string =>
+      `kind: food\nslug: ${slug}\nnames: { en: it }\naisle: vegetables\nshopped-by: mass\nusda: "${number}"\n${more}---\n`;
+    const text = food("a", "11124", "colour: red\n") + food("b", "11215") + food("c", "99999", "colour: red\n");
+    const { exit, answer } = await runCliJson(["check", await file("numbers.yaml", text)]);
+    const codes = answer.problems.map(({ code, line }) => [code, line]);
+    expect([exit, codes.filter(([code]) => code === "UNKNOWN_CODE")]).toEqual([1, [["UNKNOWN_CODE", 21]]]);
+  });
+
   it("computes a plan whole where its foods are among the files, with what they inherit from the open food table", async () => {
     const foods = ["pearl-barley", "water", "salt", "carrot", "sunflower-oil", "yoghurt", "parsley", "lemon"];
     const files = foods.map((name) => `seeds/foods/${name}.yaml`);

@@ -117,6 +117,42 @@ describeOnBothDatabases("the open food table", (open) => {
     expect(answer.plan.scaled.shoppingList.lines).toEqual([{ need: { value: 134, unit: { code: "g" } } }]);
   });
 
+  it("finds no fault with a number that it has, whatever else is wrong beside it, and always with one it has not", async () => {
+    const token = await app.tokenFor(null, ["READ_DRAFTS", "WRITE"]);
+    const food = (number: string, slug = "mine"): string =>
+      `kind: food\nslug: ${slug}\nnames: { en: mine }\naisle: vegetables\nshopped-by: mass\nusda: "${number}"\n`;
+    const beside: Readonly<Record<string, (text: string) => string>> = {
+      nothing: (text) => text,
+      "a key that there is not": (text) => `${text}colour: red\n`,
+      "a needed key left out": (text) => text.replace("shopped-by: mass\n", ""),
+      "an aisle of another list": (text) => text.replace("aisle: vegetables", "aisle: vegetable-shelf"),
+      "no name": (text) => text.replace("{ en: mine }", "{}"),
+      "a fault in the document before": (text) => `kind: food\nslug: other\n---\n${text}`,
+      "a right one behind it": (text) => `${text}---\n${food("11215", "garlic")}`,
+      "a wrong one behind it": (text) => `${text}---\n${food("99999", "nothing")}colour: red\n`,
+    };
+    const ways = {
+      check: `query ($texts: [DocumentTextInput!]!) { a: checkDocuments(publisher: "plot", texts: $texts) { problems { code message } } }`,
+      save: `mutation ($texts: [DocumentTextInput!]!) { a: saveDocuments(input: { publisher: "plot", texts: $texts }) { problems { code message } } }`,
+      "save foods": `mutation ($texts: [DocumentTextInput!]!) { a: saveFoods(input: { texts: $texts }) { problems { code message } } }`,
+    };
+    for (const [way, query] of Object.entries(ways)) {
+      const refused = async (text: string): Promise<readonly string[]> => {
+        const { data, errors } = await app.ask(query, { texts: [{ name: "f.yaml", text }] }, token);
+        expect(errors).toEqual([]);
+        const { problems } = data?.["a"] as { problems: readonly { code: string; message: string }[] };
+        return problems.flatMap(({ code, message }) =>
+          code === "UNKNOWN_CODE" ? (/number "(\d+)"/.exec(message)?.[1] ?? []) : [],
+        );
+      };
+      for (const [name, fault] of Object.entries(beside)) {
+        const wrong = name === "a wrong one behind it" ? ["99999"] : [];
+        expect([way, name, await refused(fault(food("11124")))]).toEqual([way, name, wrong]);
+        expect([way, name, await refused(fault(food("88888")))]).toEqual([way, name, ["88888", ...wrong]]);
+      }
+    }
+  });
+
   it("lends its measures to a writer's lines, from the first save to publishing, and shows no change nobody made", async () => {
     const operator = await app.tokenFor(null, ["WRITE"]);
     const writer = await app.tokenFor("plot", ["WRITE", "READ_DRAFTS", "PUBLISH"]);

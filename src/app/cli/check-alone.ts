@@ -8,6 +8,7 @@ import type { DocumentProblem, DocumentsRead } from "../../imports/documents/rea
 import { catalogueFacts } from "../../imports/usda/catalogue-facts.js";
 import { mergeCatalogueFood } from "../../imports/usda/merge-catalogue-food.js";
 import { checkTexts } from "../../services/check-texts.js";
+import { numbersIn } from "../../services/gather-known.js";
 import type { PublisherReader } from "../../services/settle-region.js";
 import { projectRoot } from "../project-root.js";
 import { readShipped } from "../shipped-data.js";
@@ -65,9 +66,9 @@ interface OpenTable {
 }
 
 /** What the foods among the documents inherit, and which numbers there are. The table is large, and read only where one names a number in it. */
-async function openTableFor({ documents }: DocumentsRead): Promise<OpenTable> {
-  const wanted = new Set(documents.flatMap(({ document }) => (document.kind === "food" ? [document.usda] : [])));
-  if (![...wanted].some((ndbNo) => ndbNo !== null)) return { inherit: (food) => food, numbers: {} };
+async function openTableFor(read: DocumentsRead): Promise<OpenTable> {
+  const wanted = new Set(numbersIn(read));
+  if (wanted.size === 0) return { inherit: (food) => food, numbers: {} };
   const root = projectRoot();
   const { edition } = await readShipped("catalogue-edition", root);
   const rows = (await readShipped("catalogue", root)).filter(({ ndbNo }) => wanted.has(ndbNo));
