@@ -9,8 +9,9 @@ import { rulesToday } from "./find-rules.js";
 import { foreignDocuments } from "./foreign-documents.js";
 import { gatherKnown } from "./gather-known.js";
 import { findKeepingRules } from "./guide-storage.js";
+import { inTurns } from "./pace.js";
 import { readRegion } from "./read-region.js";
-import { readTexts, type GivenText } from "./read-texts.js";
+import { readTextsInTurns, type GivenText } from "./read-texts.js";
 import { isStorable } from "./storable.js";
 
 export interface DocumentsToCheck {
@@ -47,12 +48,12 @@ export async function checkDocuments(
   if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
   const asked = readRegion(region, ["region"]);
   if (!asked.ok) return refused(asked.problems);
-  const read = readTexts(texts, []);
+  const read = await inTurns(deps, (work) => readTextsInTurns(texts, [], work));
   if (!read.ok) return refused(read.problems);
   const known = await gatherKnown(deps, publisher, read.value);
   const described = read.value.documents.find(({ document }) => document.kind === "publisher");
   const by = {
-    ...{ rules: await rulesToday(deps), clock, region: asked.value },
+    ...{ rules: await rulesToday(deps), clock, region: asked.value, ...(deps.work && { work: deps.work }) },
     readRules: (date: string) => findKeepingRules(deps, date),
     // What is to be saved with the plans goes before what is known.
     readPublishers: () => Promise.resolve([{ ...owner, ...described?.document }]),

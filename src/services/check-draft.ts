@@ -1,5 +1,5 @@
 import type { PlacedFinding } from "../domain/plan/finding.js";
-import { checkBundle } from "../domain/plan/check-bundle.js";
+import { checkBundleInTurns } from "../domain/plan/check-bundle.js";
 import { ok, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
 import { checkPublishedPlan } from "./check-plan.js";
@@ -8,6 +8,7 @@ import { listsOfToday } from "./gather-known.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules } from "./guide-storage.js";
+import { inTurns } from "./pace.js";
 import { readRegion } from "./read-region.js";
 import { noHousehold, publisherReader, settleRegion } from "./settle-region.js";
 import { isStorable } from "./storable.js";
@@ -37,16 +38,16 @@ export async function checkDraft(
   const gathered = await gatherPlan(deps.data, name);
   if (gathered === null) return ok(null);
   const { draft, bundle } = gathered;
-  const places = placesIn(gathered);
+  const places = await placesIn(deps, gathered);
   const refused = (problems: readonly Problem[]): DraftCheck => ({
     version: draft.version,
     problems: problems.map(places.problem),
     findings: [],
   });
-  const unknown = unknownCodesIn(gathered, await listsOfToday(deps, []));
+  const unknown = await unknownCodesIn(deps, gathered, await listsOfToday(deps, []));
   // These have their places already.
   if (unknown.length > 0) return ok({ version: draft.version, problems: unknown, findings: [] });
-  const problems = checkBundle(bundle);
+  const problems = await inTurns(deps, () => checkBundleInTurns(bundle));
   if (problems.length > 0) return ok(refused(problems));
   const rules = await rulesToday(deps);
   const household = await settleRegion({ ...noHousehold, region: asked.value }, [bundle], rules, publisherReader(deps));

@@ -5,7 +5,8 @@ import { checkPlan, type PlanToCheck } from "../domain/plan/check-plan.js";
 import type { NamedFinding } from "../domain/plan/finding.js";
 import { foodsEaten } from "../domain/plan/foods-eaten.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
-import { scalePlan } from "../domain/plan/scale-plan.js";
+import { asFrozen } from "../domain/plan/foods-today.js";
+import { scalePlanInTurns } from "../domain/plan/scale-plan.js";
 import { failed, ok, type Result } from "../domain/problem.js";
 import { temperatureUnit } from "../domain/quantity/temperature.js";
 import { findingNames } from "../exports/finding-names.js";
@@ -27,7 +28,8 @@ export async function checkPublishedPlan(
   readRules: RuleReader,
 ): Promise<Result<readonly NamedFinding[]>> {
   const { clock } = deps;
-  const scaled = scalePlan(bundle, Math.max(1, Math.round(bundle.plan.serves)), household);
+  const servings = Math.max(1, Math.round(bundle.plan.serves));
+  const scaled = await inTurns(deps, (work) => scalePlanInTurns(bundle, servings, household, asFrozen, work));
   if (!scaled.ok) return scaled;
   const session = await inTurns(deps, (work) => prepSessionInTurns(scaled.value, household, rules, work));
   if (!session.ok) return failed(session.problems);

@@ -1,17 +1,22 @@
-import { checkBundle } from "../domain/plan/check-bundle.js";
+import { checkBundleInTurns } from "../domain/plan/check-bundle.js";
 import type { PlacedFinding } from "../domain/plan/finding.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
-import { checkDocuments, type DocumentsChecked, type KnownBeside } from "../imports/documents/check-documents.js";
+import {
+  checkDocumentsInTurns,
+  type DocumentsChecked,
+  type KnownBeside,
+} from "../imports/documents/check-documents.js";
 import { checkFoodsKeeping } from "../imports/documents/check-food-keeping.js";
 import { locatePath, locateProblem } from "../imports/documents/locate-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../imports/documents/read-documents.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Clock } from "./deps.js";
+import { inTurns, type Paced } from "./pace.js";
 import { noHousehold, settleRegion, type PublisherReader } from "./settle-region.js";
 import type { RuleReader } from "./guide-storage.js";
 
 /** What plans are held against. */
-export interface CheckedBy {
+export interface CheckedBy extends Paced {
   readonly rules: RuleSet;
   readonly clock: Clock;
   readonly readRules: RuleReader;
@@ -28,7 +33,7 @@ export interface TextsCheck {
 
 /** The writer's check of documents as they were written, with what is known beside them. Needs no database. */
 export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: CheckedBy): Promise<TextsCheck> {
-  const checked = checkDocuments(read, known);
+  const checked = await inTurns(by, (work) => checkDocumentsInTurns(read, known, work));
   const kept = checkFoodsKeeping(checked.resolved, by.rules.safety, by.clock().toISOString().slice(0, 10));
   const plans: TextsCheck[] = [];
   for (const plan of checked.plans) plans.push(await checkOne(plan, checked, by));
@@ -44,7 +49,7 @@ async function checkOne(
   { rules, readRules, region, readPublishers, ...deps }: CheckedBy,
 ): Promise<TextsCheck> {
   // These are among the problems of the documents already.
-  if (checkBundle(bundle).length > 0) return { problems: [], findings: [] };
+  if ((await inTurns(deps, () => checkBundleInTurns(bundle))).length > 0) return { problems: [], findings: [] };
   const household = await settleRegion({ ...noHousehold, region }, [bundle], rules, readPublishers);
   const found = await checkPublishedPlan(bundle, household, rules, deps, readRules);
   if (!found.ok) {

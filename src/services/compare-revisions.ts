@@ -2,8 +2,9 @@ import { noHousehold } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import { comparePlans, type PlanDifference } from "../domain/plan/compare-plans.js";
 import type { ComputedPlan } from "../domain/plan/plan-facts.js";
-import { scalePlan } from "../domain/plan/scale-plan.js";
-import { shop } from "../domain/plan/shop.js";
+import { asFrozen } from "../domain/plan/foods-today.js";
+import { scalePlanInTurns } from "../domain/plan/scale-plan.js";
+import { shopInTurns } from "../domain/plan/shop.js";
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
 import type { Deps, OwnedSlug } from "./deps.js";
@@ -11,6 +12,7 @@ import { rulesToday } from "./find-rules.js";
 import { gatherPlan, placesIn } from "./gather-plan.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
+import { inTurns } from "./pace.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { stateContents } from "./state-contents.js";
 
@@ -52,18 +54,18 @@ async function draftOf(deps: Deps, name: OwnedSlug): Promise<Result<ComputedPlan
   const gathered = await gatherPlan(deps.data, name);
   if (gathered === null) return failed([{ code: "UNKNOWN_DRAFT", path: ["slug"], draft: "PLAN", slug: name.slug }]);
   const draft = await computePlan(deps, gathered.bundle);
-  return draft.ok ? draft : failed(draft.problems.map(placesIn(gathered).problem));
+  return draft.ok ? draft : failed(draft.problems.map((await placesIn(deps, gathered)).problem));
 }
 
 /** A plan at its own servings, by the rules of today, for a reader who gives no region. */
 export async function computePlan(deps: Deps, bundle: PlanBundle): Promise<Result<ComputedPlan>> {
   const rules = await rulesToday(deps);
   const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));
-  const scaled = scalePlan(bundle, bundle.plan.serves, household);
+  const scaled = await inTurns(deps, (work) => scalePlanInTurns(bundle, bundle.plan.serves, household, asFrozen, work));
   if (!scaled.ok) return scaled;
   return ok({
     scaled: scaled.value,
-    list: shop([scaled.value], household),
+    list: await inTurns(deps, (work) => shopInTurns([scaled.value], household, asFrozen, work)),
     storage: await guideStorage(scaled.value, household, deps.clock, (date) => findKeepingRules(deps, date)),
     contents: stateContents(scaled.value, household, rules, deps.clock),
   });

@@ -7,10 +7,12 @@ import type { CodeLists } from "../domain/model/code-lists.js";
 import { checkCodes } from "../imports/documents/check-codes.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import { locatePath, type ResolvedValues } from "../imports/documents/locate-problem.js";
-import { readDocuments, type ReadDocument } from "../imports/documents/read-documents.js";
+import { readDocumentsInTurns, type ReadDocument } from "../imports/documents/read-documents.js";
 import type { Data, Draft, DraftDocument, OwnedSlug } from "./deps.js";
 import { componentDocument, planDocument } from "./draft-document.js";
 import { gatherComponents } from "./gather-components.js";
+import { mostProblems } from "../domain/first-problems.js";
+import { inTurns, type Paced } from "./pace.js";
 import { inheritFacts } from "./inherit-facts.js";
 
 /** A draft plan with its component drafts and the foods as known today, with what they inherit. */
@@ -41,17 +43,18 @@ export async function gatherPlan(data: Data, name: OwnedSlug): Promise<GatheredP
 }
 
 /** Puts problems and findings of a gathered plan at their places in the texts of its drafts. */
-export function placesIn({ draft, components }: GatheredPlan): {
+export async function placesIn(
+  paced: Paced,
+  gathered: GatheredPlan,
+): Promise<{
   readonly problem: (problem: Problem) => Problem;
   readonly finding: (finding: NamedFinding) => PlacedFinding;
-} {
-  const plan = readBack(planDocument(draft), `plan ${draft.value.slug}`);
+}> {
+  const { draft } = gathered;
+  const { plan, components } = await readBack(paced, gathered);
   const resolved: ResolvedValues = {
     foods: [],
-    components: components.flatMap((each) => {
-      const read = readBack(componentDocument(each), `component ${each.value.slug}`);
-      return read === null ? [] : [{ value: each.value, read }];
-    }),
+    components: components.flatMap(({ value, read }) => (read === null ? [] : [{ value, read }])),
     plans: plan === null ? [] : [{ value: draft.value, read: plan }],
   };
   const placeOf = (given: Path): { readonly path: Path; readonly place: TextPlace } | null => {
@@ -69,18 +72,27 @@ export function placesIn({ draft, components }: GatheredPlan): {
 }
 
 /** The codes of its drafts that no list has, at their places: drafts saved before the lists were closed may hold some. */
-export function unknownCodesIn({ draft, components }: GatheredPlan, lists: CodeLists): readonly Problem[] {
-  const read = [
-    readBack(planDocument(draft), `plan ${draft.value.slug}`),
-    ...components.map((each) => readBack(componentDocument(each), `component ${each.value.slug}`)),
-  ];
+export async function unknownCodesIn(
+  paced: Paced,
+  gathered: GatheredPlan,
+  lists: CodeLists,
+): Promise<readonly Problem[]> {
+  const { plan, components } = await readBack(paced, gathered);
   return checkCodes(
-    read.filter((each) => each !== null),
+    [plan, ...components.map(({ read }) => read)].filter((each) => each !== null),
     lists,
   ).map(placedProblem);
 }
 
-/** null: this version of the program reads the text no more; then nothing can be shown in it. */
-function readBack({ text }: DraftDocument, file: string): ReadDocument | null {
-  return readDocuments(text, file).documents[0] ?? null;
+/** Its drafts as they are written; null: this version of the program reads the text no more; then nothing can be shown in it. */
+async function readBack(paced: Paced, { draft, components }: GatheredPlan) {
+  const readOne = async ({ text }: DraftDocument, file: string): Promise<ReadDocument | null> => {
+    const { documents } = await inTurns(paced, (work) => readDocumentsInTurns(text, file, mostProblems, work));
+    return documents[0] ?? null;
+  };
+  const plan = await readOne(planDocument(draft), `plan ${draft.value.slug}`);
+  const read: { readonly value: Component; readonly read: ReadDocument | null }[] = [];
+  for (const each of components)
+    read.push({ value: each.value, read: await readOne(componentDocument(each), `component ${each.value.slug}`) });
+  return { plan, components: read };
 }

@@ -52,11 +52,11 @@ export async function freezeDraft(
     const path = ["input", "expectedVersion"];
     return failed([{ code: "STALE_DRAFT", path, draft: "PLAN", slug, expected: expectedVersion, actual: version }]);
   }
-  const unknown = codes === "KEPT" ? [] : unknownCodesIn(gathered, await listsOfToday(deps, []));
+  const unknown = codes === "KEPT" ? [] : await unknownCodesIn(deps, gathered, await listsOfToday(deps, []));
   if (unknown.length > 0) return failed(unknown);
   const [before] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
   const published = await publishPlan(deps, gathered.bundle, changeNote);
-  if (!published.ok) return failed(published.problems.map(placesIn(gathered).problem));
+  if (!published.ok) return failed(published.problems.map((await placesIn(deps, gathered)).problem));
   const { summary, created } = published.value;
   return ok({
     value: { publisher, slug, revision: summary.revision, created },

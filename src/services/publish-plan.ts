@@ -1,11 +1,12 @@
 import type { PlanBundle } from "../domain/model/plan.js";
-import { checkBundle } from "../domain/plan/check-bundle.js";
+import { checkBundleInTurns } from "../domain/plan/check-bundle.js";
 import { stopping, type NamedFinding } from "../domain/plan/finding.js";
 import { failed, ok, type Result } from "../domain/problem.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, RevisionSummary } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
 import { findKeepingRules } from "./guide-storage.js";
+import { inTurns } from "./pace.js";
 import { noHousehold, publisherReader, settleRegion } from "./settle-region.js";
 import { inheritFacts } from "./inherit-facts.js";
 
@@ -28,7 +29,7 @@ export async function publishPlan(
   changeNote: string | null = null,
 ): Promise<Result<Published>> {
   const bundle = { ...written, foods: await inheritFacts(deps, written.foods) };
-  const problems = checkBundle(bundle);
+  const problems = await inTurns(deps, () => checkBundleInTurns(bundle));
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);
   const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));

@@ -1,6 +1,7 @@
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
 import { mostProblems } from "../domain/first-problems.js";
-import { readDocuments, type DocumentsRead } from "../imports/documents/read-documents.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../domain/work.js";
+import { readDocumentsInTurns, type DocumentsRead } from "../imports/documents/read-documents.js";
 import { yamlLimits } from "../imports/documents/yaml-limits.js";
 
 /** A text with one document or several. */
@@ -14,7 +15,11 @@ export interface GivenText {
 export const mostDocuments = yamlLimits.documents;
 
 /** Reads all the texts. Problems of their documents are still inside; a result fails where there is nothing to read, or too much. */
-export function readTexts(texts: readonly GivenText[], path: Path): Result<DocumentsRead> {
+export const readTexts = (texts: readonly GivenText[], path: Path): Result<DocumentsRead> =>
+  atOnce(readTextsInTurns(texts, path, unhurried));
+
+/** The same turn by turn. */
+export function* readTextsInTurns(texts: readonly GivenText[], path: Path, work: Work): InTurns<Result<DocumentsRead>> {
   const tooMany = (size: number): Result<never> =>
     failed([{ code: "TOO_LARGE", path: [...path, "texts"], what: "documents", size, limit: mostDocuments }]);
   // Before any is read: a text may be a handful of bytes.
@@ -22,9 +27,10 @@ export function readTexts(texts: readonly GivenText[], path: Path): Result<Docum
   const read: DocumentsRead[] = [];
   let room = mostProblems;
   for (const { name, text } of texts) {
-    const one = readDocuments(text, name, room);
+    const one = yield* readDocumentsInTurns(text, name, room, work);
     room = Math.max(0, room - one.problems.length);
     read.push(one);
+    yield;
   }
   const blank = read.flatMap(({ count }, index): readonly Problem[] =>
     count > 0

@@ -1,5 +1,5 @@
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
-import { checkDocuments } from "../imports/documents/check-documents.js";
+import { checkDocumentsInTurns } from "../imports/documents/check-documents.js";
 import { checkFoodsKeeping } from "../imports/documents/check-food-keeping.js";
 import { documentFormat } from "../imports/documents/document-format.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
@@ -10,7 +10,8 @@ import type { Data, Deps, DraftKind, DraftWriting } from "./deps.js";
 import { rulesToday, type RuleDeps } from "./find-rules.js";
 import { foreignDocuments } from "./foreign-documents.js";
 import { gatherKnown } from "./gather-known.js";
-import { readTexts, type GivenText } from "./read-texts.js";
+import { inTurns, type Paced } from "./pace.js";
+import { readTextsInTurns, type GivenText } from "./read-texts.js";
 import { staleDrafts, versionsOf, type DraftName } from "./stale-drafts.js";
 import { signatureOf } from "./signature.js";
 import { write, type AuditSubject, type Written } from "./write.js";
@@ -85,12 +86,12 @@ export interface TextsToSave {
 
 /** The work of it, inside a transaction. */
 export async function saveTexts(
-  deps: RuleDeps,
+  deps: RuleDeps & Paced,
   actor: Actor,
   { publisher, texts, expected, path, codes }: TextsToSave,
 ): Promise<Result<Written<SavedDocuments>>> {
   const { data } = deps;
-  const read = readTexts(texts, path);
+  const read = await inTurns(deps, (work) => readTextsInTurns(texts, path, work));
   if (!read.ok) return read;
   await data.publishers.lock(publisher);
   const { documents } = read.value;
@@ -98,7 +99,7 @@ export async function saveTexts(
   if (documents.some(({ document }) => document.kind === "publisher")) requireScope(actor, "PUBLISH", publisher);
   const foreign = foreignDocuments(documents, publisher, mayUse(actor, "WRITE", null));
   const known = await gatherKnown(deps, publisher, read.value);
-  const { resolved, problems } = checkDocuments(read.value, known);
+  const { resolved, problems } = await inTurns(deps, (work) => checkDocumentsInTurns(read.value, known, work));
   const { safety } = await rulesToday(deps);
   const kept = checkFoodsKeeping(resolved, safety, deps.clock().toISOString().slice(0, 10));
   const names = draftNames([...documents.map(({ document }) => document), ...read.value.faulty]);

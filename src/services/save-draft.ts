@@ -2,7 +2,8 @@ import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps, DraftKind } from "./deps.js";
-import { readTexts } from "./read-texts.js";
+import { inTurns, type Paced } from "./pace.js";
+import { readTextsInTurns } from "./read-texts.js";
 import { saveTexts, type SavedDraft } from "./save-documents.js";
 import { write } from "./write.js";
 
@@ -33,7 +34,7 @@ async function saveDraft(deps: Deps, caller: Caller, kind: DraftKind, input: Dra
     deps,
     { caller, scope: "WRITE", publisher, action: "SAVE_DRAFTS", idempotencyKey, input: asked },
     async (inside) => {
-      const one = readOne(kind, name, text);
+      const one = await readOne(inside, kind, name, text);
       if (!one.ok) return one;
       const expected = expectedVersion === null ? [] : [{ kind, slug: one.value, version: expectedVersion }];
       const saved = await saveTexts(inside, caller.actor, {
@@ -52,8 +53,8 @@ async function saveDraft(deps: Deps, caller: Caller, kind: DraftKind, input: Dra
 }
 
 /** The slug of the one document of that kind that the text is meant to hold. */
-function readOne(kind: DraftKind, name: string, text: string): Result<string> {
-  const read = readTexts([{ name, text }], ["input"]);
+async function readOne(paced: Paced, kind: DraftKind, name: string, text: string): Promise<Result<string>> {
+  const read = await inTurns(paced, (work) => readTextsInTurns([{ name, text }], ["input"], work));
   if (!read.ok) return failed(read.problems.map(asOneField));
   const { documents, faulty, count, problems } = read.value;
   const word = kind === "PLAN" ? "plan" : "component";

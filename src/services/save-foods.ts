@@ -1,12 +1,13 @@
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
-import { checkDocuments } from "../imports/documents/check-documents.js";
+import { checkDocumentsInTurns } from "../imports/documents/check-documents.js";
 import { checkFoodsKeeping } from "../imports/documents/check-food-keeping.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "./deps.js";
 import { listsOfToday, numbersIn } from "./gather-known.js";
 import { rulesToday } from "./find-rules.js";
-import { readTexts, type GivenText } from "./read-texts.js";
+import { inTurns } from "./pace.js";
+import { readTextsInTurns, type GivenText } from "./read-texts.js";
 import { write } from "./write.js";
 
 export interface FoodsInput {
@@ -36,13 +37,15 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
     },
     async (inside) => {
       const { data } = inside;
-      const read = readTexts(texts, ["input"]);
+      const read = await inTurns(inside, (work) => readTextsInTurns(texts, ["input"], work));
       if (!read.ok) return read;
       const foods = read.value.documents.filter(({ document }) => document.kind === "food");
       const others = read.value.documents.filter(({ document }) => document.kind !== "food");
       const codes = await listsOfToday(inside, numbersIn(read.value));
       const known = { foods: [], components: [], codes };
-      const { resolved, problems } = checkDocuments({ ...read.value, documents: foods }, known);
+      const { resolved, problems } = await inTurns(inside, (work) =>
+        checkDocumentsInTurns({ ...read.value, documents: foods }, known, work),
+      );
       const { safety } = await rulesToday(inside);
       const today = inside.clock().toISOString().slice(0, 10);
       const kept = checkFoodsKeeping(resolved, safety, today);

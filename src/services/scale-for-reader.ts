@@ -2,7 +2,7 @@ import type { Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
 import type { FoodsToday } from "../domain/plan/foods-today.js";
 import type { Publication, Reader } from "../domain/plan/plan-answer.js";
-import { scalePlan } from "../domain/plan/scale-plan.js";
+import { scalePlanInTurns } from "../domain/plan/scale-plan.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import { ok, type Problem, type Result } from "../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "./deps.js";
@@ -15,7 +15,7 @@ import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { showFor } from "./show-amount.js";
-import { othersFirst } from "./pace.js";
+import { inTurns } from "./pace.js";
 import { inStage } from "./stage.js";
 
 /** A household, and for how many; `servings` null: as many as the plan is written for. */
@@ -62,9 +62,9 @@ export async function scaleForReader(
   if (!read.ok) return read;
   const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
-  await othersFirst(deps);
-  const scaled = inStage(deps, "scale", () =>
-    scalePlan(bundle, asked.servings ?? bundle.plan.serves, household, today, deps.work),
+  const servings = asked.servings ?? bundle.plan.serves;
+  const scaled = await inStage(deps, "scale", () =>
+    inTurns(deps, (work) => scalePlanInTurns(bundle, servings, household, today, work)),
   );
   if (!scaled.ok) return scaled;
   return ok({

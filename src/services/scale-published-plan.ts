@@ -1,2 +1,2 @@
 /** A plan's document for a number of servings and one household, or the caller's problems. */
-export { scalePlan as scalePublishedPlan } from "../domain/plan/scale-plan.js";
+export { scalePlanInTurns as scalePublishedPlan } from "../domain/plan/scale-plan.js";

@@ -33,11 +33,21 @@ export function isReadersLocale(tag: string): boolean {
 }
 
 /** The code of a language by its English name, or by its own: `German`, `deutsch`. null: no language is called so. */
-export function languageCalled(name: string): string | null {
-  const asked = name.trim().toLowerCase();
-  const isCalled = (code: string, locale: string): boolean =>
-    new Intl.DisplayNames(locale, { type: "language" }).of(code)?.toLowerCase() === asked;
-  return languageCodes().find((code) => isCalled(code, "en") || isCalled(code, code)) ?? null;
+export const languageCalled = (name: string): string | null =>
+  (codesByName ??= namesOfLanguages()).get(name.trim().toLowerCase()) ?? null;
+
+/** The runtime loads the words of a language the first time it names something in it: all of them take some 80 ms, so that is done once. */
+let codesByName: ReadonlyMap<string, string> | null = null;
+
+function namesOfLanguages(): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  for (const code of languageCodes()) {
+    for (const locale of ["en", code]) {
+      const name = new Intl.DisplayNames(locale, { type: "language" }).of(code)?.toLowerCase();
+      if (name !== undefined && !found.has(name)) found.set(name, code);
+    }
+  }
+  return found;
 }
 
 /** Whether a text is a language tag of languages, scripts and regions that exist: `en`, `en-GB`, `sr-Latn`, `es-419`. */

@@ -5,6 +5,7 @@ import type { Component } from "../model/component.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
 import type { Path, Problem } from "../problem.js";
+import { atOnce, type InTurns } from "../work.js";
 import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js";
 import { checkSteps } from "./check-steps.js";
 import { checkSwaps } from "./check-swaps.js";
@@ -56,13 +57,26 @@ function checkLine(line: Line, path: Path, checking: Checking): Problem[] {
   return [own, ...(own.ok ? swaps : [])].flatMap((result) => (result.ok ? [] : result.problems));
 }
 
-function checkLines(lines: readonly Line[], path: Path, checking: Checking): Problem[] {
+/** Lines, foods or steps that are checked in one turn: about a millisecond. */
+const checkedInTurn = 100;
+
+/** What is wrong with each, turn by turn. */
+function* checkEach<T>(things: readonly T[], check: (thing: T) => readonly Problem[]): InTurns<Problem[]> {
+  const found: Problem[] = [];
+  for (const [at, thing] of things.entries()) {
+    if (at % checkedInTurn === checkedInTurn - 1) yield;
+    for (const problem of check(thing)) found.push(problem);
+  }
+  return found;
+}
+
+function* checkLines(lines: readonly Line[], path: Path, checking: Checking): InTurns<Problem[]> {
   return [
     ...checkUnique(
       lines.map(({ id }) => id),
       (id) => [...path, "lines", id],
     ),
-    ...lines.flatMap((line) => checkLine(line, [...path, "lines", line.id], checking)),
+    ...(yield* checkEach(lines, (line) => checkLine(line, [...path, "lines", line.id], checking))),
   ];
 }
 
@@ -95,24 +109,27 @@ function checkComponentFacts(component: Component): Problem[] {
   ];
 }
 
-function checkComponent(component: Component, checking: Checking): Problem[] {
+function* checkComponent(component: Component, checking: Checking): InTurns<Problem[]> {
   const path = ["components", component.slug];
+  yield;
+  const ofRoutes: Problem[] = [];
+  for (const { name, lines, steps } of component.routes) {
+    const at = [...path, "routes", name];
+    ofRoutes.push(...(yield* checkLines(lines, at, checking)), ...checkSteps(steps, at));
+    ofRoutes.push(...checkSwaps({ lines, steps, yield: null, isKept: true }, at));
+  }
   return [
     ...checkText(component.slug, "a slug", path),
     ...checkText(component.title, "a title", path),
     ...checkBatch(component, path),
-    ...checkLines(component.lines, path, checking),
+    ...(yield* checkLines(component.lines, path, checking)),
     ...checkUnique(
       component.routes.map(({ name }) => name),
       (name) => [...path, "routes", name],
     ),
     ...checkSteps(component.steps, path),
     ...checkSwaps({ ...component, yield: component.yield.amount, isKept: true }, path),
-    ...component.routes.flatMap(({ name, lines, steps }) => [
-      ...checkLines(lines, [...path, "routes", name], checking),
-      ...checkSteps(steps, [...path, "routes", name]),
-      ...checkSwaps({ lines, steps, yield: null, isKept: true }, [...path, "routes", name]),
-    ]),
+    ...ofRoutes,
   ];
 }
 
@@ -137,19 +154,22 @@ function checkSizes({ plan, components, foods }: PlanBundle): Problem[] {
   ];
 }
 
-function checkMeals({ plan }: PlanBundle, checking: Checking): Problem[] {
-  return plan.meals.flatMap((meal) => {
+function* checkMeals({ plan }: PlanBundle, checking: Checking): InTurns<Problem[]> {
+  const found: Problem[] = [];
+  for (const meal of plan.meals) {
     const path = ["meals", meal.slug];
-    return [
+    yield;
+    found.push(
       ...checkText(meal.slug, "a slug", path),
       ...checkText(meal.title, "a title", path),
       ...checkNumber(meal.serves, [...path, "serves"], { min: 1, max: limits.servings }),
       ...checkNumber(meal.day, [...path, "day"], { min: 0, max: limits.day }),
-      ...checkLines(meal.lines, path, checking),
+      ...(yield* checkLines(meal.lines, path, checking)),
       ...checkSwaps({ ...meal, yield: null, isKept: false }, path),
       ...checkSteps(meal.steps, path),
-    ];
-  });
+    );
+  }
+  return found;
 }
 
 /** A problem repeats what somebody wrote, but not a megabyte of it. */
@@ -169,30 +189,39 @@ const checked = new WeakMap<PlanBundle, readonly Problem[]>();
  * no meal leads to, demands that cannot be turned into the unit of their component's yield. A bundle is a value: the answer for one
  * is remembered as long as it lives.
  */
-export function checkBundle(bundle: PlanBundle): readonly Problem[] {
+export const checkBundle = (bundle: PlanBundle): readonly Problem[] => atOnce(checkBundleInTurns(bundle));
+
+/** The same turn by turn. */
+export function* checkBundleInTurns(bundle: PlanBundle): InTurns<readonly Problem[]> {
   const known = checked.get(bundle);
   if (known !== undefined) return known;
-  const problems = findProblems(bundle).map(shortened);
+  const problems = (yield* findProblems(bundle)).map(shortened);
   checked.set(bundle, problems);
   return problems;
 }
 
-function findProblems(bundle: PlanBundle): readonly Problem[] {
+function* findProblems(bundle: PlanBundle): InTurns<readonly Problem[]> {
   const { plan, components, foods } = bundle;
   const sizes = checkSizes(bundle);
   if (sizes.length > 0) return sizes;
-  const foodFaults = foods.map((food) => ({ slug: food.slug, problems: checkFood(food) }));
-  const componentFaults = components.map((each) => ({ slug: each.slug, problems: checkComponentFacts(each) }));
-  const slugsOf = (faults: typeof foodFaults): ReadonlySet<string> =>
-    new Set(faults.flatMap(({ slug, problems }) => (problems.length > 0 ? [slug] : [])));
-  const checking: Checking = {
-    context: lineContext(bundle),
-    faulty: { foods: slugsOf(foodFaults), components: slugsOf(componentFaults) },
+  const faulty = { foods: new Set<string>(), components: new Set<string>() };
+  const noting = (slugs: Set<string>, slug: string, problems: readonly Problem[]): readonly Problem[] => {
+    if (problems.length > 0) slugs.add(slug);
+    return problems;
   };
+  const foodFaults = yield* checkEach(foods, (food) => noting(faulty.foods, food.slug, checkFood(food)));
+  const componentFaults = yield* checkEach(components, (each) =>
+    noting(faulty.components, each.slug, checkComponentFacts(each)),
+  );
+  const checking: Checking = { context: lineContext(bundle), faulty };
+  yield;
   const graph = componentGraph(
     components,
     plan.meals.flatMap(({ lines }) => lines),
   );
+  const meals = yield* checkMeals(bundle, checking);
+  const made: Problem[] = [];
+  for (const component of components) made.push(...(yield* checkComponent(component, checking)));
   return [
     ...checkText(plan.title, "a title", ["title"]),
     ...checkNumber(plan.serves, ["serves"], { min: 1, max: limits.servings }),
@@ -211,9 +240,10 @@ function findProblems(bundle: PlanBundle): readonly Problem[] {
       foods.map(({ slug }) => slug),
       (slug) => ["foods", slug],
     ),
-    ...[...foodFaults, ...componentFaults].flatMap(({ problems }) => problems),
-    ...checkMeals(bundle, checking),
-    ...components.flatMap((component) => checkComponent(component, checking)),
+    ...foodFaults,
+    ...componentFaults,
+    ...meals,
+    ...made,
     ...graph.cycles.map((cycle): Problem => ({ code: "COMPONENT_CYCLE", path: ["components", cycle[0] ?? ""], cycle })),
     ...graph.unreached.map((component): Problem => ({
       code: "COMPONENT_NOT_REACHED",

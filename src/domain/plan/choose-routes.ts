@@ -3,9 +3,9 @@ import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
-import { unhurried, type Work } from "../work.js";
-import { checkBundle } from "./check-bundle.js";
-import { compilePlan, type RouteChoice } from "./compile-plan.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { checkBundleInTurns } from "./check-bundle.js";
+import { compilePlanInTurns, type RouteChoice } from "./compile-plan.js";
 import type { CompiledPlan } from "./compiled-plan.js";
 
 /** Smaller is better, first number first. */
@@ -55,28 +55,29 @@ const combinations = (open: readonly Component[]): Map<string, Route | null>[] =
   );
 
 /** Tries routes of the components that are open. As written comes first, so a route must be truly better to be taken. */
-function bestOf(
+function* bestOf(
   open: readonly Component[],
-  score: (routes: ReadonlyMap<string, Route | null>) => Score,
-): Map<string, Route | null> {
+  score: (routes: ReadonlyMap<string, Route | null>) => InTurns<Score>,
+): InTurns<Map<string, Route | null>> {
   const size = open.reduce((product, { routes }) => product * (routes.length + 1), 1);
   let best = new Map<string, Route | null>(open.map(({ slug }) => [slug, null]));
-  let bestScore = score(best);
-  const consider = (candidate: Map<string, Route | null>): boolean => {
-    const candidateScore = score(candidate);
+  let bestScore = yield* score(best);
+  const consider = function* (candidate: Map<string, Route | null>): InTurns<boolean> {
+    const candidateScore = yield* score(candidate);
     if (!better(candidateScore, bestScore)) return false;
     best = candidate;
     bestScore = candidateScore;
     return true;
   };
   if (size <= mostCombinations) {
-    for (const candidate of combinations(open)) consider(candidate);
+    for (const candidate of combinations(open)) yield* consider(candidate);
     return best;
   }
   for (let improved = true; improved;) {
     improved = false;
     for (const { slug, routes } of open) {
-      for (const route of [null, ...routes]) improved = consider(new Map([...best, [slug, route]])) || improved;
+      for (const route of [null, ...routes])
+        improved = (yield* consider(new Map([...best, [slug, route]]))) || improved;
     }
   }
   return best;
@@ -89,26 +90,34 @@ function bestOf(
  *
  * @param scoreOf of one choice, given the compiled plan; null: as written
  */
-export function chooseRoutes(
+export const chooseRoutes = (
   bundle: PlanBundle,
   household: Household,
-  scoreOf: ((plan: CompiledPlan) => Score) | null,
+  scoreOf: ((plan: CompiledPlan) => InTurns<Score>) | null,
   fitsDiet: DietJudge,
-  work: Work = unhurried,
-): Result<CompiledPlan> {
-  const problems = checkBundle(bundle);
+): Result<CompiledPlan> => atOnce(chooseRoutesInTurns(bundle, household, scoreOf, fitsDiet, unhurried));
+
+/** The same turn by turn. */
+export function* chooseRoutesInTurns(
+  bundle: PlanBundle,
+  household: Household,
+  scoreOf: ((plan: CompiledPlan) => InTurns<Score>) | null,
+  fitsDiet: DietJudge,
+  work: Work,
+): InTurns<Result<CompiledPlan>> {
+  const problems = yield* checkBundleInTurns(bundle);
   if (problems.length > 0) return failed(problems);
   const fixed = named(bundle, household);
   if (!fixed.ok) return fixed;
   const open =
     scoreOf === null ? [] : bundle.components.filter(({ slug, routes }) => routes.length > 0 && !fixed.value.has(slug));
-  const compile = (routes: ReadonlyMap<string, Route | null>): Result<CompiledPlan> =>
-    compilePlan(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet, work);
-  if (open.length === 0 || scoreOf === null) return compile(new Map());
-  return compile(
-    bestOf(open, (routes) => {
-      const plan = compile(routes);
-      return plan.ok ? scoreOf(plan.value) : [Infinity];
-    }),
-  );
+  const compile = (routes: ReadonlyMap<string, Route | null>): InTurns<Result<CompiledPlan>> =>
+    compilePlanInTurns(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet, work);
+  if (open.length === 0 || scoreOf === null) return yield* compile(new Map());
+  const best = yield* bestOf(open, function* (routes) {
+    yield;
+    const plan = yield* compile(routes);
+    return plan.ok ? yield* scoreOf(plan.value) : [Infinity];
+  });
+  return yield* compile(best);
 }

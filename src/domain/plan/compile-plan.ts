@@ -9,8 +9,8 @@ import { failed, ok, type Path, type Problem, type Result, type Warning } from "
 import { asStated, type DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
 import { SecondChance } from "../second-chance.js";
-import { unhurried, type Work } from "../work.js";
-import { checkBundle } from "./check-bundle.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { checkBundleInTurns } from "./check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
 import { compileLine } from "./compile-line.js";
 import type { CompiledComponent, CompiledLine, CompiledMeal, CompiledPlan } from "./compiled-plan.js";
@@ -51,19 +51,27 @@ let judges = 0;
  * Resolves every reference, unit and fact of a plan once, for one choice of routes and swaps. The answer is kept with the
  * bundle, those asked for last. Fails with all problems of `checkBundle`.
  */
-export function compilePlan(
+export const compilePlan = (
   bundle: PlanBundle,
   household: Household = noHousehold,
   routes: RouteChoice = asWritten,
   fitsDiet: DietJudge = asStated,
-  work: Work = unhurried,
-): Result<CompiledPlan> {
+): Result<CompiledPlan> => atOnce(compilePlanInTurns(bundle, household, routes, fitsDiet, unhurried));
+
+/** The same turn by turn. */
+export function* compilePlanInTurns(
+  bundle: PlanBundle,
+  household: Household,
+  routes: RouteChoice,
+  fitsDiet: DietJudge,
+  work: Work,
+): InTurns<Result<CompiledPlan>> {
   const kept = compiled(bundle);
   const key = `${numberOf(fitsDiet)} ${choiceKey(routes, household)}`;
   const known = kept.get(key);
   if (known !== undefined) return known;
   work.step(stepsOf(bundle, household));
-  const result = compile(bundle, household, routes, fitsDiet);
+  const result = yield* compile(bundle, household, routes, fitsDiet);
   kept.set(key, result, 1);
   return result;
 }
@@ -76,21 +84,26 @@ const stepsOf = ({ plan, components }: PlanBundle, { diets, swaps }: Household):
   ) *
   (3 + diets.length / 2 + swaps.length / 20);
 
-function compile(
+/** Lines that are compiled in one turn. */
+const linesInTurn = 100;
+
+function* compile(
   written: PlanBundle,
   household: Household,
   routes: RouteChoice,
   fitsDiet: DietJudge,
-): Result<CompiledPlan> {
-  const problems = checkBundle(written);
+): InTurns<Result<CompiledPlan>> {
+  const problems = yield* checkBundleInTurns(written);
   if (problems.length > 0) return failed(problems);
+  yield;
   const bundle = bundleWithSwaps(written, household, fitsDiet);
   const context = lineContext(bundle);
   const faults: Problem[] = [];
-  const linesOf = (lines: readonly Line[], path: Path): Lines => {
+  const linesOf = function* (lines: readonly Line[], path: Path): InTurns<Lines> {
     const done: CompiledLine[] = [];
     const warnings: Warning[] = [];
-    for (const line of lines) {
+    for (const [index, line] of lines.entries()) {
+      if (index % linesInTurn === 0) yield;
       const at = [...path, "lines", line.id];
       const chosen = chooseSwap(line, household, context.foods, fitsDiet, at);
       const result = compileLine(line, chosen.swap, at, context);
@@ -101,11 +114,12 @@ function compile(
     return { lines: done, warnings };
   };
   const warnings: Warning[] = [];
-  const meals = bundle.plan.meals.map((meal): CompiledMeal => {
-    const lines = linesOf(meal.lines, ["meals", meal.slug]);
-    warnings.push(...lines.warnings);
-    return { meal, lines: lines.lines, takes: lines.lines.filter(({ component }) => component >= 0) };
-  });
+  const meals: CompiledMeal[] = [];
+  for (const meal of bundle.plan.meals) {
+    const { lines, warnings: found } = yield* linesOf(meal.lines, ["meals", meal.slug]);
+    warnings.push(...found);
+    meals.push({ meal, lines, takes: lines.filter(({ component }) => component >= 0) });
+  }
   const made = bundle.components.map((component) => routed(component, routes.get(component.slug)?.name ?? null));
   // A component that only an abandoned route's lines led to is not made, and its warnings do not matter.
   const graph = componentGraph(
@@ -113,20 +127,21 @@ function compile(
     bundle.plan.meals.flatMap(({ lines }) => lines),
   );
   const unreached = new Set(graph.unreached);
-  const components = made.map(({ component, route, lines: written, path }): CompiledComponent => {
-    const lines = linesOf(written, path);
-    if (!unreached.has(component.slug)) warnings.push(...lines.warnings);
+  const components: CompiledComponent[] = [];
+  for (const { component, route, lines: own, path } of made) {
+    const { lines, warnings: found } = yield* linesOf(own, path);
+    if (!unreached.has(component.slug)) warnings.push(...found);
     const base = toBase(component.yield.amount, component, null);
     if (!base.ok) throw new TypeError(`the yield of ${component.slug} was checked and is not convertible`);
-    return {
+    components.push({
       component,
       route,
-      lines: lines.lines,
-      takes: lines.lines.filter(({ component: index }) => index >= 0),
+      lines,
+      takes: lines.filter(({ component: index }) => index >= 0),
       sizes: batchSizes(component.batch),
       yield: base.amount,
-    };
-  });
+    });
+  }
   if (faults.length > 0) return failed(faults);
   const makeOrder = graph.makeOrder.filter((index) => !unreached.has(bundle.components[index]?.slug ?? ""));
   const allLines = [...bundle.plan.meals, ...made].flatMap(({ lines }) => lines);

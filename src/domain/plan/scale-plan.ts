@@ -5,13 +5,13 @@ import { failed, ok, type Problem, type Result } from "../problem.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check-household.js";
-import { chooseRoutes, type Score } from "./choose-routes.js";
+import { chooseRoutesInTurns, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compiled-plan.js";
 import { besideToday } from "./beside-today.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
 import type { ScaledPlan } from "./scaled.js";
-import { shop } from "./shop.js";
+import { shopInTurns } from "./shop.js";
 import { workOf } from "./work-of.js";
 
 /** A plan and how many it is cooked for. */
@@ -27,27 +27,27 @@ function scoreBy(
   today: FoodsToday,
   left: readonly number[],
   work: Work,
-): ((plan: CompiledPlan) => Score) | null {
+): ((plan: CompiledPlan) => InTurns<Score>) | null {
   const { mode } = household.routes;
   if (mode === "AS_WRITTEN") return null;
-  return (plan) => {
+  return function* (plan) {
     const result = scaleCompiled(plan, servings, household, left, today.date, work);
     if (!result.ok) return [Infinity];
     const { scaled } = result.value;
     if (mode === "LEAST_WORK") return workOf(scaled);
-    const { atTill, unpriced } = shop([scaled], household, today, work).cost;
+    const { atTill, unpriced } = (yield* shopInTurns([scaled], household, today, work)).cost;
     // A price nobody knows is not a low price: fewer of those first, then the till.
     return [unpriced.length, atTill === null ? 0 : (moneyParts(atTill.amount) ?? 0)];
   };
 }
 
-function scaleOne(
+function* scaleOne(
   { bundle: frozen, servings }: PlanPortion,
   household: Household,
   today: FoodsToday,
   left: readonly number[],
   work: Work,
-): Result<ScaledWithRest> {
+): InTurns<Result<ScaledWithRest>> {
   if (!Number.isInteger(servings) || servings < 1 || servings > limits.servings) {
     return failed([
       { code: "SERVINGS_OUT_OF_RANGE", path: ["servings"], value: servings, min: 1, max: limits.servings },
@@ -56,7 +56,9 @@ function scaleOne(
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
   const bundle = besideToday(frozen, today);
-  const chosen = chooseRoutes(bundle, household, scoreBy(servings, household, today, left, work), today.fitsDiet, work);
+  const score = scoreBy(servings, household, today, left, work);
+  const chosen = yield* chooseRoutesInTurns(bundle, household, score, today.fitsDiet, work);
+  yield;
   return chosen.ok ? scaleCompiled(chosen.value, servings, household, left, today.date, work) : chosen;
 }
 
@@ -67,14 +69,22 @@ function scaleOne(
  * @param servings how many eat each meal: a whole number from 1 to limits.servings
  * Problems: SERVINGS_OUT_OF_RANGE, BAD_HOUSEHOLD, UNKNOWN_ROUTE, AMOUNT_OUT_OF_RANGE, and all of `checkBundle`.
  */
-export function scalePlan(
+export const scalePlan = (
   bundle: PlanBundle,
   servings: number,
   household: Household,
   today: FoodsToday = asFrozen,
-  work: Work = unhurried,
-): Result<ScaledPlan> {
-  const result = scaleOne({ bundle, servings }, household, today, allLeft(household), work);
+): Result<ScaledPlan> => atOnce(scalePlanInTurns(bundle, servings, household, today, unhurried));
+
+/** The same turn by turn. */
+export function* scalePlanInTurns(
+  bundle: PlanBundle,
+  servings: number,
+  household: Household,
+  today: FoodsToday,
+  work: Work,
+): InTurns<Result<ScaledPlan>> {
+  const result = yield* scaleOne({ bundle, servings }, household, today, allLeft(household), work);
   return result.ok ? ok(result.value.scaled) : result;
 }
 
@@ -109,7 +119,7 @@ export function* scalePlansInTurns(
   const turns = portions.map((portion, at) => ({ portion, at })).toSorted((a, b) => inTurn(a.portion, b.portion));
   for (const { portion, at } of turns) {
     yield;
-    const result = scaleOne(portion, household, today, left, work);
+    const result = yield* scaleOne(portion, household, today, left, work);
     if (!result.ok) {
       problems.push(...result.problems.map((problem) => ({ ...problem, path: ["plans", at, ...problem.path] })));
       continue;

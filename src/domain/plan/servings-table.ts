@@ -6,7 +6,7 @@ import { failed, ok, type Result } from "../problem.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import { toDimension } from "../quantity/convert.js";
 import { asFrozen, type FoodsToday } from "./foods-today.js";
-import { scalePlan } from "./scale-plan.js";
+import { scalePlanInTurns } from "./scale-plan.js";
 import type { ScaledComponent, ScaledPlan, ShoppingLine, ShoppingList } from "./scaled.js";
 import { shopInTurns } from "./shop.js";
 
@@ -86,7 +86,7 @@ export function* servingsTableInTurns(
   const rows: ServingsRow[] = [];
   for (let servings = from; servings <= to; servings++) {
     yield;
-    const scaled = scalePlan(bundle, servings, household, today, work);
+    const scaled = yield* scalePlanInTurns(bundle, servings, household, today, work);
     if (!scaled.ok) return scaled;
     rows.push(rowOf(scaled.value, yield* shopInTurns([scaled.value], household, today, work)));
   }

@@ -6,7 +6,7 @@ import { listServings } from "../../services/list-servings.js";
 import { readReadersHousehold } from "../../services/read-readers-household.js";
 import { noHousehold, settleRegion } from "../../services/settle-region.js";
 import { scalePublishedPlan } from "../../services/scale-published-plan.js";
-import { inTurns, othersFirst } from "../../services/pace.js";
+import { inTurns } from "../../services/pace.js";
 import { inStage } from "../../services/stage.js";
 import { stateNutrition } from "../../services/state-contents.js";
 import { showFor } from "../../services/show-amount.js";
@@ -57,10 +57,11 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     );
     const household = await settleRegion(read, [frozen.bundle], rules, loaders.readPublishers);
     const today = await loaders.today([frozen.bundle], household);
-    // Many aliases get here at once, when what they all wait for has been read.
-    await othersFirst(deps);
     const scaled = valueOf(
-      inStage(deps, "scale", () => scalePublishedPlan(frozen.bundle, servings, household, today, deps.work)),
+      await inStage(deps, "scale", () =>
+        // Many aliases get here at once, when what they all wait for has been read.
+        inTurns(deps, (work) => scalePublishedPlan(frozen.bundle, servings, household, today, work)),
+      ),
     );
     return {
       scaled,

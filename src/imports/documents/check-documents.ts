@@ -3,15 +3,16 @@ import type { Food } from "../../domain/model/food.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
 import { bundleOf } from "../../domain/plan/bundle-of.js";
-import { checkBundle } from "../../domain/plan/check-bundle.js";
+import { checkBundleInTurns } from "../../domain/plan/check-bundle.js";
 import { checkFood } from "../../domain/plan/check-facts.js";
 import type { Problem } from "../../domain/problem.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { checkCodes } from "./check-codes.js";
 import { checkAllergens } from "./check-allergens.js";
 import { locateProblem } from "./locate-problem.js";
 import type { DocumentProblem, DocumentsRead, ReadDocument } from "./read-documents.js";
-import { problemAt, resolveDocuments, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
+import { problemAt, resolveInTurns, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
 
 /** What documents come to. */
 export interface DocumentsChecked {
@@ -31,40 +32,67 @@ export interface KnownBeside extends KnownThings {
  * plan, and every component also where no plan draws on it. All problems at once, each where it is to be mended, and
  * none that only follows from another: what names a document at fault is not at fault itself.
  */
-export function checkDocuments({ documents, faulty, problems }: DocumentsRead, known: KnownBeside): DocumentsChecked {
-  const resolved = resolveDocuments(documents, known);
+export const checkDocuments = (read: DocumentsRead, known: KnownBeside): DocumentsChecked =>
+  atOnce(checkDocumentsInTurns(read, known, unhurried));
+
+/** The same turn by turn. */
+export function* checkDocumentsInTurns(
+  { documents, faulty, problems }: DocumentsRead,
+  known: KnownBeside,
+  work: Work,
+): InTurns<DocumentsChecked> {
+  const resolved = yield* resolveInTurns(documents, known, work);
   const absent = absentNames(documents, faulty, resolved);
   const components = together(
     resolved.components.map(({ value }) => value),
     known.components,
   );
   const { inherit = (food: Food) => food } = known;
+  yield;
   const foods = together(
     resolved.foods.map(({ value }) => inherit(value)),
     known.foods,
   );
   const bundle = (plan: Plan): PlanBundle => bundleOf(plan, components, foods);
-  const whole = checkTogether(resolved, bundle);
+  const whole = yield* checkTogether(resolved, bundle, work);
   const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));
-  const plans = resolved.plans.map(({ value, read }) => ({ bundle: bundle(value), read }));
+  const plans: DocumentsChecked["plans"][number][] = [];
+  for (const { value, read } of resolved.plans) {
+    yield;
+    plans.push({ bundle: bundle(value), read });
+  }
   const codes = checkCodes([...documents, ...faulty], known.codes);
   return { resolved, plans, problems: distinct([...problems, ...codes, ...own]) };
 }
 
-function checkTogether(resolved: DocumentsResolved, bundle: (plan: Plan) => PlanBundle): readonly DocumentProblem[] {
-  const check = (plan: Plan, read: ReadDocument): readonly DocumentProblem[] =>
-    checkBundle(bundle(plan)).map((problem) => locateProblem(problem, resolved, read));
+function* checkTogether(
+  resolved: DocumentsResolved,
+  bundle: (plan: Plan) => PlanBundle,
+  work: Work,
+): InTurns<readonly DocumentProblem[]> {
+  const check = function* (plan: Plan, read: ReadDocument): InTurns<readonly DocumentProblem[]> {
+    yield;
+    const whole = bundle(plan);
+    work.step(linesIn(whole));
+    return (yield* checkBundleInTurns(whole)).map((problem) => locateProblem(problem, resolved, read));
+  };
   const [first] = resolved.components;
-  const made = first === undefined ? [] : check(planOfAll(resolved.components.map(({ value }) => value)), first.read);
+  const everything = planOfAll(resolved.components.map(({ value }) => value));
+  const made = first === undefined ? [] : yield* check(everything, first.read);
+  const ofPlans: DocumentProblem[] = [];
+  for (const { value, read } of resolved.plans) ofPlans.push(...(yield* check(value, read)));
   return [
     ...resolved.foods.flatMap(({ value, read }) =>
       checkFood(value).map((problem) => locateProblem(problem, resolved, read)),
     ),
     ...resolved.foods.flatMap(({ value, read }) => checkAllergens(value).map((problem) => problemAt(read, problem))),
-    ...resolved.plans.flatMap(({ value, read }) => check(value, read)),
+    ...ofPlans,
     ...made.filter(({ problem }) => problem.path[0] === "components" || problem.path[0] === "foods"),
   ];
 }
+
+const linesIn = ({ plan, components }: PlanBundle): number =>
+  [...plan.meals, ...components].reduce((sum, { lines }) => sum + 2 * lines.length, 1);
 
 /** A document goes before what is known of its name. */
 const together = <T extends { readonly slug: string }>(written: readonly T[], known: readonly T[]): readonly T[] => {

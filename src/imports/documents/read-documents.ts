@@ -1,11 +1,12 @@
 import { madeProblems, mostProblems } from "../../domain/first-problems.js";
 import type { Path, Problem } from "../../domain/problem.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
 import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
 import type { AnyDocument, DocumentKind } from "./document-kinds.js";
 import { nearestWords } from "./nearest-words.js";
 import { problemMakers, shown } from "./shape-problems.js";
-import { readYaml } from "./yaml-text.js";
+import { readYamlInTurns } from "./yaml-text.js";
 import { writtenCodes, type WrittenCode } from "./written-codes.js";
 import type { Place, YamlDocument } from "./yaml-text.js";
 
@@ -45,9 +46,22 @@ export interface DocumentsRead {
  *
  * @param mostListed how many problems are listed; where there are more, the last says how many
  */
-export function readDocuments(text: string, fileName: string, mostListed = mostProblems): DocumentsRead {
-  const yaml = readYaml(text);
-  const read = yaml.documents.map((document) => checkShape(document, fileName));
+export const readDocuments = (text: string, fileName: string, mostListed = mostProblems): DocumentsRead =>
+  atOnce(readDocumentsInTurns(text, fileName, mostListed, unhurried));
+
+/** The same turn by turn. */
+export function* readDocumentsInTurns(
+  text: string,
+  fileName: string,
+  mostListed: number,
+  work: Work,
+): InTurns<DocumentsRead> {
+  const yaml = yield* readYamlInTurns(text, work);
+  const read: ShapeChecked[] = [];
+  for (const document of yaml.documents) {
+    yield;
+    read.push(yield* checkShape(document, fileName));
+  }
   const broken = yaml.problems.map((found) => (): DocumentProblem => ({
     ...found,
     file: fileName,
@@ -64,7 +78,7 @@ export function readDocuments(text: string, fileName: string, mostListed = mostP
 /** The same for a value that was parsed already (a GraphQL input); it has no lines, so every place is 1:1. */
 export function readDocumentValue(value: unknown, fileName: string): DocumentsRead {
   const text = JSON.stringify(value);
-  const { problems, ...read } = checkShape({ value, text, place: () => ({ line: 1, column: 1 }) }, fileName);
+  const { problems, ...read } = atOnce(checkShape({ value, text, place: () => ({ line: 1, column: 1 }) }, fileName));
   return { ...read, problems: listed(problems, fileName), count: 1 };
 }
 
@@ -75,7 +89,7 @@ const listed = (makers: readonly ProblemMaker[], file: string, most = mostProble
 
 type ShapeChecked = Pick<DocumentsRead, "documents" | "faulty"> & { readonly problems: readonly ProblemMaker[] };
 
-function checkShape({ value, text, place }: YamlDocument, file: string): ShapeChecked {
+function* checkShape({ value, text, place }: YamlDocument, file: string): InTurns<ShapeChecked> {
   const at = (problem: Problem, look: "VALUE" | "KEY"): DocumentProblem => ({
     file,
     ...place(problem.path, look),
@@ -85,6 +99,7 @@ function checkShape({ value, text, place }: YamlDocument, file: string): ShapeCh
   const kind = kindOf(value);
   if (typeof kind !== "string") return { documents: [], faulty: [], problems: [() => at(kind, "VALUE")] };
   const checked = documentSchemas[kind].safeParse(value);
+  yield;
   const codes = writtenCodes(kind, value);
   if (checked.success)
     return { documents: [{ file, document: checked.data, text, place, codes }], faulty: [], problems: [] };

@@ -3,6 +3,7 @@ import type { Food, OwnMeasure } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Problem, Result } from "../../domain/problem.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
 import type { ComponentDocument } from "./component-schema.js";
 import type { FoodDocument } from "./food-schema.js";
 import type { PlanDocument } from "./plan-schema.js";
@@ -43,21 +44,31 @@ type OfKind<D> = Omit<ReadDocument, "document"> & { readonly document: D };
  * Documents to values of the model: foods first, since a line's clove or tin is a measure of the food it names.
  * Whether everything that is referred to fits together is `checkBundle`'s to say.
  */
-export function resolveDocuments(documents: readonly ReadDocument[], known: KnownThings): DocumentsResolved {
+export const resolveDocuments = (documents: readonly ReadDocument[], known: KnownThings): DocumentsResolved =>
+  atOnce(resolveInTurns(documents, known, unhurried));
+
+/** The same turn by turn. */
+export function* resolveInTurns(
+  documents: readonly ReadDocument[],
+  known: KnownThings,
+  work: Work,
+): InTurns<DocumentsResolved> {
   const { inherit = (food: Food) => food } = known;
   const foodDocuments = ofKind<FoodDocument>(documents, "food");
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
   const planDocuments = ofKind<PlanDocument>(documents, "plan");
 
-  const foods = foodDocuments.map((read) => resolved(read, readFood(read.document)));
+  const foods = yield* each(foodDocuments, work, (read) => resolved(read, readFood(read.document)));
   const items = knownItems(
     [...known.foods, ...foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)))],
     new Set(foodDocuments.map(({ document }) => document.slug)),
     known.components,
     componentDocuments.map(({ document }) => document),
   );
-  const components = componentDocuments.map((read) => resolved(read, readComponent(read.document, items)));
-  const plans = planDocuments.map((read) => resolved(read, readPlan(read.document, items)));
+  const components = yield* each(componentDocuments, work, (read) =>
+    resolved(read, readComponent(read.document, items)),
+  );
+  const plans = yield* each(planDocuments, work, (read) => resolved(read, readPlan(read.document, items)));
   const parts = [...foods, ...components, ...plans];
   return {
     foods: foods.flatMap(({ values }) => values),
@@ -66,6 +77,24 @@ export function resolveDocuments(documents: readonly ReadDocument[], known: Know
     publishers: ofKind<PublisherDocument>(documents, "publisher").map((read) => ({ value: read.document, read })),
     problems: [...repeated(documents), ...parts.flatMap(({ problems }) => problems)],
   };
+}
+
+/** Characters of a document that are turned into a value in one step. */
+const charactersInStep = 10;
+
+/** What comes of each document, a turn for each. */
+function* each<D extends { readonly text: string }, T>(
+  documents: readonly D[],
+  work: Work,
+  find: (document: D) => T,
+): InTurns<readonly T[]> {
+  const found: T[] = [];
+  for (const document of documents) {
+    yield;
+    work.step(document.text.length / charactersInStep);
+    found.push(find(document));
+  }
+  return found;
 }
 
 const ofKind = <D extends ReadDocument["document"]>(

@@ -75,8 +75,11 @@ function codesAt(list: CodeListName, value: unknown, way: readonly Segment[], pa
   if (next === everyEntry) return [];
   if (next === everyKey)
     return Object.keys(value).map((written) => ({ list, written, path: [...path, written], at: "KEY" }));
-  const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
-  return entries
-    .filter(([key]) => next === everyValue || key === next)
-    .flatMap(([key, inner]) => codesAt(list, inner, rest, [...path, key]));
+  const entries: readonly (readonly [string, unknown])[] =
+    next === everyValue
+      ? Object.entries(value)
+      : Object.hasOwn(value, next)
+        ? [[next, (value as Readonly<Record<string, unknown>>)[next]]]
+        : [];
+  return entries.flatMap(([key, inner]) => codesAt(list, inner, rest, [...path, key]));
 }

@@ -1,6 +1,7 @@
 import { Composer, isScalar, LineCounter } from "yaml";
 import type { CST, Document } from "yaml";
 import type { Path, Problem } from "../../domain/problem.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
 import { documentParts } from "./document-parts.js";
 import { repeatedKeys } from "./repeated-keys.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
@@ -39,10 +40,13 @@ const start: Place = { line: 1, column: 1 };
  * Reads YAML 1.2 (so also JSON). Only `null`, `true` and `false` get a type: every other scalar stays the
  * writer's own text, because `1.000` is a thousand in some languages and YAML would make it 1.
  */
-export function readYaml(text: string): YamlText {
+export const readYaml = (text: string): YamlText => atOnce(readYamlInTurns(text, unhurried));
+
+/** The same turn by turn. What the library does of one document in one piece is a turn: building its nodes, and its value. */
+export function* readYamlInTurns(text: string, work: Work): InTurns<YamlText> {
   if (text.length > yamlLimits.characters) return refused("characters", start, text.length);
   const lines = new LineCounter();
-  const counted = readTokens(text, lines);
+  const counted = yield* readTokens(text, lines, work);
   const placeAt = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
@@ -50,14 +54,19 @@ export function readYaml(text: string): YamlText {
   if (!counted.ok) return refused(counted.excess.what, placeAt(counted.excess.offset));
   const { tokens } = counted;
   // The composer calls itself for each level, so depth is measured on the parser's tokens first.
-  const tooDeep = tokens.map(firstBelow).find((offset) => offset !== null);
-  if (tooDeep !== undefined && tooDeep !== null) return refused("nesting", placeAt(tooDeep));
-  const composing = compose(tokens, text.length);
+  const tooDeep = yield* firstBelow(tokens);
+  if (tooDeep !== null) return refused("nesting", placeAt(tooDeep));
+  work.step(text.length / charactersInStep);
+  const composing = yield* compose(tokens, text.length);
   if (!composing.ok) return tooFaulty(composing.faults, placeAt);
   const composed = composing.documents;
   const isKept = (document: Document.Parsed): boolean => !isBlank(document) || document.errors.length > 0;
   const parts = documentParts(text, tokens, composed.map(isKept));
-  const read = composed.filter(isKept).map((document, index) => readOne(document, parts[index] ?? text, placeAt));
+  const read: ReadOne[] = [];
+  for (const document of composed.filter(isKept)) {
+    read.push(yield* readOne(document, parts[read.length] ?? text, placeAt));
+    yield;
+  }
   return {
     documents: read.flatMap(({ document }) => (document === null ? [] : [document])),
     problems: read.flatMap(({ problems }) => problems),
@@ -65,12 +74,19 @@ export function readYaml(text: string): YamlText {
   };
 }
 
+/** Characters of a text that are built into nodes and values in one step. */
+const charactersInStep = 10;
+
 interface Fault {
   readonly offset: number;
   readonly message: string;
 }
 
 class TooManyFaults extends Error {}
+
+type Composed =
+  | { readonly ok: true; readonly documents: readonly Document.Parsed[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** How the library is told of a fault: an offset, a range, or the token that is one. */
 type TellFault = (
@@ -84,7 +100,7 @@ type TellFault = (
  * The library makes an `Error` of every fault and goes on to the end, which takes megabytes of memory for a text that is none but
  * faults. So its own list is left to it for the first of them, and one more ends the reading. The method is private in its types.
  */
-function compose(tokens: readonly CST.Token[], end: number) {
+function* compose(tokens: readonly CST.Token[], end: number): InTurns<Composed> {
   const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"], uniqueKeys: false });
   const faults: Fault[] = [];
   const inner = composer as unknown as { onError: TellFault };
@@ -96,10 +112,15 @@ function compose(tokens: readonly CST.Token[], end: number) {
     tell(source, code, message, warning);
   };
   try {
-    return { ok: true, documents: [...composer.compose(tokens, true, end)] } as const;
+    const documents: Document.Parsed[] = [];
+    for (const document of composer.compose(tokens, true, end)) {
+      documents.push(document);
+      yield;
+    }
+    return { ok: true, documents };
   } catch (fault) {
     if (!(fault instanceof TooManyFaults)) throw fault;
-    return { ok: false, faults } as const;
+    return { ok: false, faults };
   }
 }
 
@@ -128,16 +149,24 @@ const refused = (what: YamlLimit, place: Place, size: number = yamlLimits[what] 
   count: 1,
 });
 
-function readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place) {
+interface ReadOne {
+  /** null: it has problems. */
+  readonly document: YamlDocument | null;
+  readonly problems: readonly YamlProblem[];
+}
+
+function* readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place): InTurns<ReadOne> {
   const faults = [...document.errors, ...document.warnings].map(({ pos, message }) => bad(placeAt(pos[0]), message));
   const twice = repeatedKeys(document).map((offset) => bad(placeAt(offset), "the same key twice"));
   if (faults.length + twice.length > 0) return { document: null, problems: [...faults, ...twice] };
+  yield;
   const places = new YamlPlaces(document);
   const place = (path: Path, at: "VALUE" | "KEY"): Place => placeAt(places.offsetOf(path, at));
   const tooLarge = (what: YamlLimit) => ({ document: null, problems: refused(what, place([], "VALUE")).problems });
   try {
     const value: unknown = document.toJS({ maxAliasCount: yamlLimits.aliases });
-    return holdsMore(value, yamlLimits.entries)
+    yield;
+    return (yield* holdsMore(value, yamlLimits.entries))
       ? tooLarge("entries")
       : { document: { value, text, place }, problems: [] };
   } catch (fault) {
@@ -148,10 +177,13 @@ function readOne(document: Document.Parsed, text: string, placeAt: (offset: numb
 }
 
 /** Whether a value has more entries than that, each alias unfolded. */
-function holdsMore(root: unknown, most: number): boolean {
+function* holdsMore(root: unknown, most: number): InTurns<boolean> {
   const open: unknown[] = [root];
   let count = 0;
+  let looked = 0;
   for (let value = open.pop(); value !== undefined; value = open.pop()) {
+    looked += 1;
+    if (looked % looksInTurn === 0) yield;
     if (typeof value !== "object" || value === null) continue;
     const entries: readonly unknown[] = Object.values(value);
     count += entries.length;
@@ -161,10 +193,16 @@ function holdsMore(root: unknown, most: number): boolean {
   return false;
 }
 
-/** Offset of the first token nested deeper than the limit, or null. */
-function firstBelow(root: CST.Token): number | null {
-  const open: { readonly token: CST.Token; readonly depth: number }[] = [{ token: root, depth: 0 }];
+/** Tokens or values that are looked at in one turn. */
+const looksInTurn = 5_000;
+
+/** Offset of a token nested deeper than the limit, of the first document that has one; null: there is none. */
+function* firstBelow(tokens: readonly CST.Token[]): InTurns<number | null> {
+  const open = tokens.map((token) => ({ token, depth: 0 })).toReversed();
+  let looked = 0;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    looked += 1;
+    if (looked % looksInTurn === 0) yield;
     const { token, depth } = next;
     if (depth > yamlLimits.nesting) return "offset" in token ? token.offset : 0;
     const below = "items" in token ? token.items.flatMap(({ key, value }) => [key, value]) : [];

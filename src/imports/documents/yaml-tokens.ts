@@ -1,4 +1,5 @@
 import { CST, Lexer, Parser, type LineCounter } from "yaml";
+import type { InTurns, Work } from "../../domain/work.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
 
 /** What a text has too much of, and where it was one too many. */
@@ -64,11 +65,15 @@ class TokenCounter {
   }
 }
 
+/** Words and marks, spaces and line ends too, that are read in one turn: about a millisecond. */
+const lexemesInTurn = 500;
+
 /** The tokens of a text, made only as far as it stays within its limits: each is counted before anything is made of it. */
-export function readTokens(text: string, lines: LineCounter): TokensRead {
+export function* readTokens(text: string, lines: LineCounter, work: Work): InTurns<TokensRead> {
   const counter = new TokenCounter();
   const parser = new Parser(lines.addNewLine);
   const tokens: CST.Token[] = [];
+  let left = lexemesInTurn;
   lines.addNewLine(0);
   try {
     for (const lexeme of new Lexer().lex(text)) {
@@ -76,6 +81,11 @@ export function readTokens(text: string, lines: LineCounter): TokensRead {
       const what = counter.beyondWith(lexeme);
       if (what !== null) return { ok: false, excess: { what, offset } };
       for (const token of parser.next(lexeme)) tokens.push(token);
+      left -= 1;
+      if (left > 0) continue;
+      left = lexemesInTurn;
+      work.step(lexemesInTurn);
+      yield;
     }
     for (const token of parser.end()) tokens.push(token);
   } catch (fault) {
