@@ -76,9 +76,10 @@ async function bundleService() {
   execFileSync(process.execPath, [join(dist, "compile-data.js")], { cwd: root, stdio: ["ignore", 2, 2] });
 }
 
-async function bundlePage() {
-  const { bundleExplorer } = await import("./bundle-explorer.mjs");
-  await bundleExplorer(join(dist, "explorer"));
+/** The page is committed as it is served; `npm run generate:explorer` bundles it anew. */
+async function copyExplorer() {
+  await rm(join(dist, "explorer"), { recursive: true, force: true });
+  await cp(join(root, explorerBundle), join(dist, "explorer"), { recursive: true });
 }
 
 async function bundleForPages() {
@@ -87,21 +88,17 @@ async function bundleForPages() {
 }
 
 const lock = "package-lock.json";
+const explorerBundle = "tools/explorer/bundle";
 const started = performance.now();
 const client = await whenChanged(
   "client",
-  ["prisma/schema.prisma", "scripts/generate-client.mjs", lock],
+  ["prisma/schema.prisma", "scripts/generate-client.mjs", "tools/prisma/package.json"],
   join(root, "src/persistence/generated"),
   generateClient,
 );
 const [service, explorer, browser] = await Promise.all([
   whenChanged("service", ["src", "seeds", "scripts/build.mjs", lock], join(dist, "main.js"), bundleService),
-  whenChanged(
-    "explorer",
-    ["scripts/explorer", "scripts/bundle-explorer.mjs", "scripts/release/shipped-packages.mjs", lock],
-    join(dist, "explorer/index.html"),
-    bundlePage,
-  ),
+  whenChanged("explorer", [explorerBundle], join(dist, "explorer/index.html"), copyExplorer),
   whenChanged("browser", ["src/browser", "scripts/bundle-browser.mjs", lock], join(dist, "browser"), bundleForPages),
 ]);
 const made = Object.entries({ client, service, explorer, browser }).flatMap(([name, done]) => (done ? [name] : []));

@@ -1,39 +1,39 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync } from "node:fs";
-import { readFile, rm, writeFile } from "node:fs/promises";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { toolFolder } from "./tool-folder.mjs";
 
 /**
- * Generates the database client from prisma/schema.prisma into src/persistence/generated, if the schema or the version of
- * the generator changed since it last did. Needs no network: the variable below keeps the generator from fetching an engine
- * that only its migration commands use.
+ * Writes the database client, src/persistence/generated, which is committed, from prisma/schema.prisma, if the schema or the version
+ * of the generator is not the one it was written from. With --check it is written to another folder, and the exit code is 1 where
+ * the committed one differs by a byte.
  */
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const output = join(root, "src/persistence/generated");
-const stamp = join(output, ".hash");
-const schema = join(root, "prisma/schema.prisma");
-const prismaPackage = createRequire(import.meta.url).resolve("prisma/package.json");
+const schemaFile = join(root, "prisma/schema.prisma");
+const stampName = ".hash";
 
-const hash = createHash("sha256")
-  .update(await readFile(schema))
-  .update(await readFile(prismaPackage))
-  .digest("hex");
-const last = existsSync(stamp) ? await readFile(stamp, "utf8") : null;
+/** What the client is made of. The lock is not: its other packages change more often than what is generated. */
+async function inputHash() {
+  return createHash("sha256")
+    .update(await readFile(schemaFile))
+    .update(await readFile(join(root, "tools/prisma/package.json")))
+    .digest("hex");
+}
 
-if (last !== hash) {
-  await rm(output, { recursive: true, force: true });
-  const { bin } = JSON.parse(await readFile(prismaPackage, "utf8"));
+function generate(schema) {
   execFileSync(
-    process.execPath,
-    [join(dirname(prismaPackage), bin.prisma), "generate", `--schema=${schema}`, "--no-hints"],
+    join(toolFolder("prisma"), "node_modules/.bin/prisma"),
+    ["generate", `--schema=${schema}`, "--no-hints"],
     {
       cwd: root,
       env: {
         ...process.env,
+        // No network: this keeps the generator from fetching an engine that only its migration commands use.
         PRISMA_SCHEMA_ENGINE_BINARY: process.execPath,
         PRISMA_HIDE_UPDATE_MESSAGE: "1",
         CHECKPOINT_DISABLE: "1",
@@ -41,5 +41,43 @@ if (last !== hash) {
       stdio: ["ignore", "ignore", "inherit"],
     },
   );
-  await writeFile(stamp, hash);
+}
+
+async function textsOf(folder) {
+  const files = (await readdir(folder, { recursive: true, withFileTypes: true })).filter((each) => each.isFile());
+  const paths = files.map((each) => relative(folder, join(each.parentPath, each.name))).toSorted();
+  return new Map(await Promise.all(paths.map(async (path) => [path, await readFile(join(folder, path), "utf8")])));
+}
+
+/** Paths of files that are in one folder only, or not the same in both. */
+async function differences(one, other) {
+  const [ones, others] = [await textsOf(one), await textsOf(other)];
+  return [...new Set([...ones.keys(), ...others.keys()])].filter((path) => ones.get(path) !== others.get(path));
+}
+
+async function check(hash) {
+  // The schema says where the client goes, and the client repeats the schema: the same folders, elsewhere.
+  const elsewhere = await mkdtemp(join(tmpdir(), "prepwright-client-"));
+  try {
+    await mkdir(join(elsewhere, "prisma"));
+    await cp(schemaFile, join(elsewhere, "prisma/schema.prisma"));
+    generate(join(elsewhere, "prisma/schema.prisma"));
+    const written = join(elsewhere, relative(root, output));
+    await writeFile(join(written, stampName), hash);
+    return await differences(output, written);
+  } finally {
+    await rm(elsewhere, { recursive: true, force: true });
+  }
+}
+
+const hash = await inputHash();
+if (process.argv.includes("--check")) {
+  const different = await check(hash);
+  for (const path of different) console.error(`src/persistence/generated/${path} is not what the schema gives`);
+  if (different.length > 0) console.error("run npm run generate");
+  process.exitCode = different.length > 0 ? 1 : 0;
+} else if ((await readFile(join(output, stampName), "utf8").catch(() => null)) !== hash) {
+  await rm(output, { recursive: true, force: true });
+  generate(schemaFile);
+  await writeFile(join(output, stampName), hash);
 }

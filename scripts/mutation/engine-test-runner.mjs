@@ -1,16 +1,16 @@
-import { INSTRUMENTER_CONSTANTS } from "@stryker-mutator/api/core";
-import { declareFactoryPlugin, PluginKind } from "@stryker-mutator/api/plugin";
-import {
-  DryRunStatus,
-  determineHitLimitReached,
-  TestStatus,
-  toMutantRunResult,
-} from "@stryker-mutator/api/test-runner";
 import * as fastCheck from "fast-check";
 import { basename, resolve } from "node:path";
 import { performance } from "node:perf_hooks";
+import { requireFrom } from "../tool-folder.mjs";
 import { bundleSuites } from "./bundle-suites.mjs";
 import { collect, vitest } from "./suite-collector.mjs";
+
+const stryker = requireFrom("mutation");
+const { INSTRUMENTER_CONSTANTS } = stryker("@stryker-mutator/api/core");
+const { declareFactoryPlugin, PluginKind } = stryker("@stryker-mutator/api/plugin");
+const { DryRunStatus, determineHitLimitReached, TestStatus, toMutantRunResult } = stryker(
+  "@stryker-mutator/api/test-runner",
+);
 
 /** The engine's own suites, which need no database. */
 const folders = ["component", "plan", "quantity", "shopping"].map((name) => `tests/domain/${name}`);

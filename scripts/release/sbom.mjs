@@ -1,8 +1,10 @@
 import { randomUUID } from "node:crypto";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { Spec, Validation } from "@cyclonedx/cyclonedx-library";
+import { requireFrom } from "../tool-folder.mjs";
 import { root, shippedPackages } from "./shipped-packages.mjs";
+
+const { Spec, Validation } = requireFrom("sbom")("@cyclonedx/cyclonedx-library");
 
 /**
  * Writes `reports/prepwright-VERSION.cdx.json`: every package that users get, in CycloneDX 1.5, held to the JSON schema of that
@@ -21,8 +23,8 @@ const licencesOf = (expression) =>
   / (OR|AND) /.test(expression) ? [{ expression }] : [{ license: { id: expression } }];
 
 /** The lock file has hashes as `sha512-` and base64, the format wants them in hexadecimal. */
-function hashesOf(folder) {
-  const [algorithm, hash] = (packages[folder]?.integrity ?? "").split("-");
+function hashesOf({ folder, how, integrity }) {
+  const [algorithm, hash] = ((how === "bundled" ? integrity : packages[folder]?.integrity) ?? "").split("-");
   if (algorithm !== "sha512") return {};
   return { hashes: [{ alg: "SHA-512", content: Buffer.from(hash, "base64").toString("hex") }] };
 }
@@ -34,7 +36,7 @@ const componentOf = (each) => ({
   version: each.version,
   purl: purlOf(each),
   licenses: licencesOf(each.license),
-  ...hashesOf(each.folder),
+  ...hashesOf(each),
   properties: [{ name: "prepwright:how", value: each.how === "bundled" ? "part of dist/explorer" : "installed" }],
 });
 

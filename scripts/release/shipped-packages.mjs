@@ -1,6 +1,6 @@
 import { existsSync } from "node:fs";
 import { readdir, readFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
 export const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
@@ -10,7 +10,8 @@ export const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
  * @property {string} name
  * @property {string} version
  * @property {string | null} license SPDX expression; null: it names none
- * @property {string} folder
+ * @property {string} folder in which its packages lie: below the project's, or, for a bundled one, below tools/explorer
+ * @property {string} [integrity] what the lock of tools/explorer says of a bundled one
  * @property {"installed" | "bundled"} how installed beside the program, or part of a file below `dist`
  */
 
@@ -39,15 +40,13 @@ export async function shippedPackages() {
     })
     .map(([folder]) => readPackage(folder, "installed"));
   const bundled = JSON.parse(await readFile(join(root, "dist/explorer/packages.json"), "utf8"));
-  return [
-    ...(await Promise.all(installed)),
-    ...(await Promise.all(bundled.map((folder) => readPackage(folder, "bundled")))),
-  ];
+  return [...(await Promise.all(installed)), ...bundled.map((each) => ({ ...each, how: "bundled" }))];
 }
 
 /** The text of a package's licence; null: it comes without one. */
 export async function licenceText(folder) {
-  const names = await readdir(join(root, folder));
+  const from = resolve(root, folder);
+  const names = await readdir(from);
   const name = names.find((each) => /^(licen[cs]e|copying)(\.|-|$)/i.test(each));
-  return name === undefined ? null : readFile(join(root, folder, name), "utf8");
+  return name === undefined ? null : readFile(join(from, name), "utf8");
 }

@@ -1,5 +1,3 @@
-import { readFileSync } from "node:fs";
-import { generate } from "@graphql-codegen/cli";
 import {
   getIntrospectionQuery,
   graphqlSync,
@@ -11,7 +9,6 @@ import {
   type GraphQLNamedType,
 } from "graphql";
 import { describe, expect, it } from "vitest";
-import codegen from "../../codegen.config.js";
 import { createSchema } from "../../src/graphql/schema.js";
 
 const schema = createSchema();
@@ -35,14 +32,6 @@ function membersOf(type: GraphQLNamedType): readonly Described[] {
 describe("the schema", () => {
   it("is the committed schema.graphql (npx vitest run tests/graphql/committed-schema.test.ts -u writes it)", async () => {
     await expect(`${printSchema(schema)}\n`).toMatchFileSnapshot("../../schema.graphql");
-  });
-
-  it("gives the committed types of resolvers and clients (npm run generate:graphql writes them)", async () => {
-    const files: unknown = await generate({ ...codegen, cwd: process.cwd(), silent: true }, false);
-    if (!Array.isArray(files)) throw new Error("expected files");
-    const generated = files as { filename: string; content: string }[];
-    expect(generated.length).toBe(Object.keys(codegen.generates).length);
-    for (const { filename, content } of generated) expect(content).toBe(readFileSync(filename, "utf8"));
   });
 
   it("describes every type, field, argument and value", () => {

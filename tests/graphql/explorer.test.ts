@@ -1,19 +1,15 @@
 import Fastify from "fastify";
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { bundleExplorer } from "../../scripts/bundle-explorer.mjs";
+import { committedExplorer as folder } from "../../scripts/bundle-explorer.mjs";
 import { openExplorer } from "../../src/graphql/explorer.js";
 
 describe("the page for browsers", () => {
   const app = Fastify();
-  let folder: string;
 
   beforeAll(async () => {
-    folder = await mkdtemp(join(tmpdir(), "explorer-"));
-    await bundleExplorer(folder);
     const explorer = openExplorer(folder);
     if (explorer === null) throw new Error("no page was built");
     app.get("/graphql", (_request, reply) => explorer.sendPage(reply));
@@ -22,10 +18,7 @@ describe("the page for browsers", () => {
     );
     await app.ready();
   });
-  afterAll(async () => {
-    await app.close();
-    await rm(folder, { recursive: true });
-  });
+  afterAll(() => app.close());
 
   it("loads scripts from here and nowhere else", async () => {
     const page = await request(app.server).get("/graphql");
