@@ -1,6 +1,6 @@
 import PgBoss from "pg-boss";
 import type { AroundJob } from "./observe/observer.js";
-import type { Job } from "../jobs/job.js";
+import type { Job } from "../jobs/jobs.js";
 import type { Sql } from "../persistence/opened-database.js";
 import type { Deps, Log } from "../services/deps.js";
 

@@ -2,7 +2,7 @@ import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import { readRules } from "../imports/rules/read-rules.js";
-import { problemText } from "../services/explain.js";
+import { problemText } from "../exports/problem-text.js";
 
 /** The published rules that come with the program. Files that do not pass the checks are a fault of the program. */
 export async function readRulesFolder(folder: string): Promise<RuleSet> {

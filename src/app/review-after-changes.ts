@@ -1,4 +1,4 @@
-import { reviewRevisionsJob } from "../jobs/review-revisions.js";
+import { reviewRevisionsJob } from "../jobs/jobs.js";
 import type { Followed, FollowSignals, Signal } from "../persistence/signals.js";
 import type { Log } from "../services/deps.js";
 import type { JobQueue } from "./job-queue.js";

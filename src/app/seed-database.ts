@@ -1,6 +1,6 @@
 import { bundleOf } from "../domain/plan/bundle-of.js";
 import type { Deps } from "../services/deps.js";
-import { problemText } from "../services/explain.js";
+import { problemText } from "../exports/problem-text.js";
 import { loadSeeds, type SeedsLoaded } from "../services/load-seeds.js";
 import { readShipped } from "./shipped-data.js";
 

@@ -6,7 +6,7 @@ import type { Component } from "../domain/model/component.js";
 import type { Food } from "../domain/model/food.js";
 import type { Plan } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
-import { problemText } from "../services/explain.js";
+import { problemText } from "../exports/problem-text.js";
 import type { ShippedCatalogue } from "../services/load-catalogue.js";
 
 /** The demo, read and checked. */

@@ -1,4 +1,4 @@
-import type { Job } from "../jobs/job.js";
+import type { Job } from "../jobs/jobs.js";
 import { jobs } from "../jobs/jobs.js";
 import { startBackgroundWork } from "./background-work.js";
 import type { Environment } from "./environment.js";

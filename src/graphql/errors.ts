@@ -4,7 +4,7 @@ import type { Problem, Result } from "../domain/problem.js";
 import { NotAllowed } from "../services/actor.js";
 import { awayMessage, DatabaseAway } from "../services/database-away.js";
 import type { Log } from "../services/deps.js";
-import { problemText } from "../services/explain.js";
+import { problemText } from "../exports/problem-text.js";
 import type { ErrorCodeName } from "./error-codes.js";
 
 /**

@@ -29,7 +29,7 @@ import type { Publisher, RevisionSummary } from "../services/deps.js";
 import type { SavedDraft } from "../services/save-documents.js";
 import type { KnownRules } from "../services/find-rules.js";
 import type { stateNutrition } from "../services/state-contents.js";
-import type { Show, ShownAmount, ShownUnit } from "../services/show-amount.js";
+import type { Show, ShownAmount, ShownUnit } from "../exports/shown-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
 
 /** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
@@ -143,7 +143,7 @@ export interface CriticalTaskParent {
   readonly parent: PrepSessionParent;
 }
 export type { PlacedFinding as FindingParent } from "../domain/plan/finding.js";
-export type { ServingsRow as ServingsRowParent } from "../services/list-servings.js";
+export type { ServingsRow as ServingsRowParent } from "../domain/plan/servings-table.js";
 
 export type { Warning as WarningParent } from "../domain/problem.js";
 export type { Webhook as WebhookParent, WebhookDelivery as WebhookDeliveryParent } from "../services/deps.js";

@@ -1,16 +1,31 @@
-import { forgetDeliveriesJob } from "./forget-deliveries.js";
-import { forgetKeysJob } from "./forget-keys.js";
-import type { Job } from "./job.js";
-import { reportImportsJob } from "./report-imports.js";
-import { startDueImportsJob } from "./start-due-imports.js";
-import { reviewRevisionsJob } from "./review-revisions.js";
-import { verifyRevisionsJob } from "./verify-revisions.js";
+import type { Deps } from "../services/deps.js";
+import { forgetDeliveries } from "../services/webhook-deliveries.js";
+import { forgetKeys } from "../services/forget-keys.js";
+import { reportImports } from "../services/report-imports.js";
+import { reviewRevisions } from "../services/review-revisions.js";
+import { startDueImports } from "../services/start-due-imports.js";
+import { verifyRevisions } from "../services/verify-revisions.js";
+
+/** Something done at a time of day instead of for a caller. Running it twice does no harm. */
+export interface Job {
+  readonly name: string;
+  /** Five fields, read in the zone the worker is set to. */
+  readonly cron: string;
+  /** What it did, for the log. */
+  run(deps: Deps): Promise<object>;
+}
+
+/** Each morning, so that the report of the imports can name what became of plans in print; and soon after a change of rules or foods. */
+export const reviewRevisionsJob: Job = { name: "review-revisions", cron: "30 4 * * *", run: reviewRevisions };
 
 export const jobs: readonly Job[] = [
-  verifyRevisionsJob,
-  forgetKeysJob,
-  forgetDeliveriesJob,
-  startDueImportsJob,
+  // At an hour when few cook.
+  { name: "verify-revisions", cron: "17 3 * * *", run: verifyRevisions },
+  { name: "forget-keys", cron: "41 * * * *", run: forgetKeys },
+  { name: "forget-deliveries", cron: "47 3 * * *", run: forgetDeliveries },
+  // Every minute: feeds have times, and zones, of their own.
+  { name: "start-due-imports", cron: "* * * * *", run: startDueImports },
   reviewRevisionsJob,
-  reportImportsJob,
+  // Before anybody cooks.
+  { name: "report-imports", cron: "0 6 * * *", run: reportImports },
 ];

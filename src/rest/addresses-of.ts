@@ -1,4 +1,4 @@
-import type { Addresses } from "../services/as-text.js";
+import type { Addresses } from "../exports/addresses.js";
 import type { Question } from "./endpoint.js";
 
 interface Named {

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { named } from "../services/json-schemas.js";
-import { measureSystems } from "../services/show-amount.js";
+import { named } from "../exports/json/named-schema.js";
+import { measureSystems } from "../domain/model/amount.js";
 
 const text = (max: number, description: string) => z.string().min(1).max(max).describe(description);
 

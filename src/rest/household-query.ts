@@ -3,7 +3,7 @@ import type { MeasureSystem } from "../domain/model/amount.js";
 import type { RouteMode } from "../domain/model/household.js";
 import type { Path, Problem } from "../domain/problem.js";
 import type { GivenHousehold, GivenOnHand } from "../services/read-household.js";
-import { measureSystems } from "../services/show-amount.js";
+import { measureSystems } from "../domain/model/amount.js";
 import { badParameter, inQuery, type Parameter, type Query } from "./parameter.js";
 
 const routeModes: readonly RouteMode[] = ["AS_WRITTEN", "CHEAPEST", "LEAST_WORK"];

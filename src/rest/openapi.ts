@@ -1,6 +1,6 @@
 import { mostAnswerBytes } from "../http/answer-size.js";
 import { z } from "zod";
-import { namedSchemas } from "../services/json-schemas.js";
+import { namedSchemas } from "../exports/json/named-schema.js";
 import type { Endpoint, Writing } from "./endpoint.js";
 import { bareType } from "./format.js";
 import { pointsOfAnswer } from "./points.js";

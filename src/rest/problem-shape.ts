@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { list, named, text, texts } from "../services/json-schemas.js";
+import { list, named, text, texts } from "../exports/json/named-schema.js";
 
 /** RFC 9457, with members of our own. */
 export const problemSchema = named(

@@ -4,7 +4,7 @@ import { AnswerTooLarge } from "../http/answer-size.js";
 import { NotAllowed } from "../services/actor.js";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
-import { problemText } from "../services/explain.js";
+import { problemText } from "../exports/problem-text.js";
 import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";
 import { refusal, type Refusal } from "./refusal.js";
 

@@ -4,7 +4,7 @@ import type { ShoppingList } from "../domain/plan/scaled.js";
 import { shopInTurns } from "../domain/plan/shop.js";
 import type { Reader } from "../domain/plan/plan-answer.js";
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
-import { portionCountProblems } from "./build-shopping-list.js";
+import { portionCountProblems } from "./portion-count.js";
 import type { Deps, RevisionRef } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
 import { loadPlan } from "./load-plan.js";
@@ -14,7 +14,7 @@ import { readToday } from "./scale-for-reader.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
 import { inTurns } from "./pace.js";
 import { inStage } from "./stage.js";
-import { showFor } from "./show-amount.js";
+import { showFor } from "../exports/shown-amount.js";
 
 export interface GivenPortion extends RevisionRef {
   readonly servings: number;

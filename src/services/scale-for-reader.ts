@@ -14,7 +14,7 @@ import { loadPlan } from "./load-plan.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
-import { showFor } from "./show-amount.js";
+import { showFor } from "../exports/shown-amount.js";
 import { inTurns } from "./pace.js";
 import { inStage } from "./stage.js";
 

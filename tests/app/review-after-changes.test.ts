@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { startJobQueue, type JobQueue } from "../../src/app/job-queue.js";
 import { reviewAfterChanges } from "../../src/app/review-after-changes.js";
-import { reviewRevisionsJob } from "../../src/jobs/review-revisions.js";
+import { reviewRevisionsJob } from "../../src/jobs/jobs.js";
 import type { Followed } from "../../src/persistence/signals.js";
 import { loadShippedRules } from "../../src/services/load-rule-set.js";
 import { reviewRevisions } from "../../src/services/review-revisions.js";

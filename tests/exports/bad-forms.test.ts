@@ -21,7 +21,7 @@ import { schemaOrgText } from "../../src/exports/schema-org.js";
 import { shoppingCsv } from "../../src/exports/shopping-csv.js";
 import { listBlocks } from "../../src/exports/sections/list-section.js";
 import { renderMarkdown } from "../../src/exports/render-markdown.js";
-import { showFor } from "../../src/services/show-amount.js";
+import { showFor } from "../../src/exports/shown-amount.js";
 import { badFormIn, badForms } from "../fixtures/bad-forms.js";
 import { answerOf, shippedRules } from "../kit/answer-of.js";
 import { htmlLines } from "../kit/html-page.js";

@@ -9,7 +9,7 @@ import type { Addresses } from "../../src/exports/addresses.js";
 import { guideStorage } from "../../src/services/guide-storage.js";
 import { readHousehold, type GivenHousehold } from "../../src/services/read-household.js";
 import { planPrepSessions } from "../../src/services/plan-prep-session.js";
-import { showFor } from "../../src/services/show-amount.js";
+import { showFor } from "../../src/exports/shown-amount.js";
 import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
 
 export const demo = await readSeeds("seeds");

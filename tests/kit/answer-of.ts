@@ -6,7 +6,7 @@ import { shop } from "../../src/domain/plan/shop.js";
 import { storageGuidance } from "../../src/domain/storage/storage-guidance.js";
 import { readRulesFolder } from "../../src/app/read-rules-folder.js";
 import { planPrepSessions } from "../../src/services/plan-prep-session.js";
-import { showFor } from "../../src/services/show-amount.js";
+import { showFor } from "../../src/exports/shown-amount.js";
 import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
 
 export const shippedRules = await readRulesFolder("seeds/rules");

@@ -6,7 +6,7 @@ import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { Finding } from "../../src/domain/plan/finding.js";
 import { noHousehold } from "../../src/domain/model/household.js";
 import { checkPublishedPlan } from "../../src/services/check-plan.js";
-import { findingText } from "../../src/services/explain.js";
+import { findingText } from "../../src/exports/finding-text.js";
 import { publishedRules } from "../imports/rules/published-rules.js";
 import { bundle, component, food, line, made, meal, plan, step } from "../kit/builders.js";
 

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Food } from "../../src/domain/model/food.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
-import { problemText } from "../../src/services/explain.js";
+import { problemText } from "../../src/exports/problem-text.js";
 import { findPlans } from "../../src/services/find-plans.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { publishPlan } from "../../src/services/publish-plan.js";

@@ -27,6 +27,15 @@ export interface BaseAmount {
 /** The measures a plan is written in, or a reader cooks in. `METRIC` has no cups; the others name their cup and spoons. */
 export type MeasureSystem = "US_CUSTOMARY" | "METRIC_CUP" | "AUSTRALIAN" | "UK_IMPERIAL" | "METRIC";
 
+/** All of them, in the order forms offer them. */
+export const measureSystems: readonly MeasureSystem[] = [
+  "US_CUSTOMARY",
+  "METRIC_CUP",
+  "AUSTRALIAN",
+  "UK_IMPERIAL",
+  "METRIC",
+];
+
 /** A decimal string and an ISO 4217 code. Never a float. */
 export interface Money {
   readonly amount: string;

@@ -1,6 +1,6 @@
 import { guideComponent } from "../../services/guide-alone.js";
 import { noHousehold, settleRegion } from "../../services/settle-region.js";
-import { ratioValue, showWritten, writersShow } from "../../services/show-amount.js";
+import { ratioValue, showWritten, writersShow } from "../../exports/shown-amount.js";
 import { valueOf } from "../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";

@@ -1,4 +1,4 @@
-import { labelFigure } from "../../services/label-figure.js";
+import { labelFigure } from "../../domain/nutrition/label-figure.js";
 import type {
   AllergenFindingResolvers,
   AllergenStatementResolvers,

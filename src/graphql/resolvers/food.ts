@@ -1,7 +1,7 @@
 import { guideFood } from "../../services/guide-alone.js";
-import { foodNameFor } from "../../services/name-food.js";
+import { foodNameFor } from "../../exports/food-name.js";
 import { noHousehold, settleRegion } from "../../services/settle-region.js";
-import { showWritten, type Show } from "../../services/show-amount.js";
+import { showWritten, type Show } from "../../exports/shown-amount.js";
 import { valueOf } from "../errors.js";
 import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";

@@ -1,4 +1,4 @@
-import { showWritten, writersShow } from "../../services/show-amount.js";
+import { showWritten, writersShow } from "../../exports/shown-amount.js";
 import { growthOf, writtenMinutes } from "../../domain/prep-session/growth.js";
 import type { LineResolvers, StepResolvers, SwapResolvers } from "../generated/resolver-types.js";
 import { foodIn } from "../frozen-plan.js";

@@ -1,15 +1,15 @@
 import { checkPublishedPlan } from "../../services/check-plan.js";
-import { aboutWhat, findingText } from "../../services/explain.js";
+import { aboutWhat, findingText } from "../../exports/finding-text.js";
 import { guideStorage } from "../../services/guide-storage.js";
 import { listRevisions } from "../../services/list-revisions.js";
-import { listServings } from "../../services/list-servings.js";
+import { servingsTableInTurns } from "../../domain/plan/servings-table.js";
 import { readReadersHousehold } from "../../services/read-readers-household.js";
 import { noHousehold, settleRegion } from "../../services/settle-region.js";
-import { scalePublishedPlan } from "../../services/scale-published-plan.js";
+import { scalePlanInTurns } from "../../domain/plan/scale-plan.js";
 import { inTurns } from "../../services/pace.js";
 import { inStage } from "../../services/stage.js";
 import { stateNutrition } from "../../services/state-contents.js";
-import { showFor } from "../../services/show-amount.js";
+import { showFor } from "../../exports/shown-amount.js";
 import { valueOf } from "../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../generated/resolver-types.js";
 import { globalId } from "../global-id.js";
@@ -60,7 +60,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     const scaled = valueOf(
       await inStage(deps, "scale", () =>
         // Many aliases get here at once, when what they all wait for has been read.
-        inTurns(deps, (work) => scalePublishedPlan(frozen.bundle, servings, household, today, work)),
+        inTurns(deps, (work) => scalePlanInTurns(frozen.bundle, servings, household, today, work)),
       ),
     );
     return {
@@ -80,7 +80,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     const read = valueOf(await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods));
     const household = await settleRegion(read, [bundle], rules, loaders.readPublishers);
     const today = await loaders.today([bundle], household);
-    return valueOf(await inTurns(deps, (work) => listServings(bundle, from, to, household, today, work)));
+    return valueOf(await inTurns(deps, (work) => servingsTableInTurns(bundle, from, to, household, today, work)));
   },
   checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
   check: async (plan, _, { deps, loaders }) => {

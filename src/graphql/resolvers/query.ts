@@ -1,5 +1,7 @@
 import type { Problem } from "../../domain/problem.js";
-import { buildShoppingList, portionCountProblems, scalePortions } from "../../services/build-shopping-list.js";
+import { shopInTurns } from "../../domain/plan/shop.js";
+import { portionCountProblems } from "../../services/portion-count.js";
+import { scalePlansInTurns } from "../../domain/plan/scale-plan.js";
 import { changePan } from "../../services/change-pan.js";
 import { listCatalogueFoods } from "../../services/find-catalogue-foods.js";
 import { listFoods } from "../../services/list-foods.js";
@@ -10,7 +12,7 @@ import { readReadersHousehold } from "../../services/read-readers-household.js";
 import { inTurns } from "../../services/pace.js";
 import { inStage } from "../../services/stage.js";
 import { settleRegion } from "../../services/settle-region.js";
-import { showFor } from "../../services/show-amount.js";
+import { showFor } from "../../exports/shown-amount.js";
 import { problemsError, valueOf } from "../errors.js";
 import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
 import { changeQueries } from "./change.js";
@@ -86,10 +88,10 @@ export const queryResolvers: QueryResolvers = {
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
     const today = await loaders.today(bundles, household);
     const scaled = valueOf(
-      await inStage(deps, "scale", () => inTurns(deps, (work) => scalePortions(wanted, household, today, work))),
+      await inStage(deps, "scale", () => inTurns(deps, (work) => scalePlansInTurns(wanted, household, today, work))),
     );
     const list = await inStage(deps, "shop", () =>
-      inTurns(deps, (work) => buildShoppingList(scaled, household, today, work)),
+      inTurns(deps, (work) => shopInTurns(scaled, household, today, work)),
     );
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },

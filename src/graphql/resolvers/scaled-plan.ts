@@ -3,14 +3,14 @@ import { lateMeals } from "../../domain/plan/late-meals.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { wholeDay, type DaySession } from "../../domain/plan/split-session.js";
 import { kitchenOf } from "../../domain/plan/session-input.js";
-import { buildShoppingList } from "../../services/build-shopping-list.js";
-import { warningText } from "../../services/explain.js";
+import { shopInTurns } from "../../domain/plan/shop.js";
+import { warningText } from "../../exports/problem-text.js";
 import { inTurns } from "../../services/pace.js";
 import { prepSessionInTurns, prepSessionsInTurns } from "../../services/plan-prep-session.js";
 import { inStage } from "../../services/stage.js";
 import { findCautions, stateAllergens, stateDiets } from "../../services/state-contents.js";
 import { valueOf } from "../errors.js";
-import { showAmount, showScaledLine } from "../../services/show-amount.js";
+import { showAmount, showScaledLine } from "../../exports/shown-amount.js";
 import type {
   ScaledComponentResolvers,
   ScaledLineResolvers,
@@ -42,7 +42,7 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
   shoppingList: async ({ scaled, household, frozen, show, today }, _, { deps }) => {
     const list = await inStage(deps, "shop", () =>
-      inTurns(deps, (work) => buildShoppingList([scaled], household, today, work)),
+      inTurns(deps, (work) => shopInTurns([scaled], household, today, work)),
     );
     return { list, plans: [frozen], show };
   },

@@ -1,5 +1,5 @@
 import { clearingUpMinutes, cooksForADay, sessionLength } from "../../domain/plan/session-length.js";
-import { criticalText } from "../../services/explain.js";
+import { criticalText } from "../../exports/session-text.js";
 import type {
   CriticalTaskResolvers,
   LateMealResolvers,

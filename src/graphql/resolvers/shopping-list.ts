@@ -1,5 +1,7 @@
 import type { PlanBundle } from "../../domain/model/plan.js";
-import { isOptional, showAmount, takenText, toBuyText } from "../../services/show-amount.js";
+import { isOptional } from "../../exports/shopping-text.js";
+import { showAmount } from "../../exports/shown-amount.js";
+import { takenText, toBuyText } from "../../exports/packs-text.js";
 import type { FrozenPlan } from "../frozen-plan.js";
 import type {
   PackCountResolvers,

@@ -1,8 +1,9 @@
 import type { Food } from "../../domain/model/food.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
-import { adviceTexts, warningText } from "../../services/explain.js";
+import { adviceTexts } from "../../exports/advice-text.js";
+import { warningText } from "../../exports/problem-text.js";
 import type { KeptAlone } from "../../services/guide-alone.js";
-import { showAmount, writersShow, type Show } from "../../services/show-amount.js";
+import { showAmount, writersShow, type Show } from "../../exports/shown-amount.js";
 import { componentIn, foodIn, mealIn, type FrozenPlan } from "../frozen-plan.js";
 import type { BasisResolvers, StorageGuidanceResolvers } from "../generated/resolver-types.js";
 import type { BasisParent, FoodParent, ScaledPlanParent, StorageGuidanceParent } from "../parents.js";

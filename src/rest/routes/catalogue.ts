@@ -1,10 +1,13 @@
 import type { Food } from "../../domain/model/food.js";
-import { componentJson, componentSchema, foodJson, foodSchema, pageSchema, thingsOf } from "../../services/as-json.js";
+import { componentJson, componentSchema } from "../../exports/json/component.js";
+import { foodJson, foodSchema } from "../../exports/json/food.js";
+import { pageSchema } from "../../exports/json/plan-parts.js";
+import { thingsOf } from "../../exports/json/named-thing.js";
 import type { PublishedRevision } from "../../services/deps.js";
 import { findComponentHome } from "../../services/find-component.js";
 import { findFoods } from "../../services/find-foods.js";
 import { listFoods } from "../../services/list-foods.js";
-import { writersShow } from "../../services/show-amount.js";
+import { writersShow } from "../../exports/shown-amount.js";
 import { asJson, endpoint, found, refused } from "../endpoint.js";
 import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";
 import { inPath, inQuery } from "../parameter.js";

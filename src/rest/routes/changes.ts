@@ -1,4 +1,4 @@
-import { changePageSchema } from "../../services/as-json.js";
+import { changePageSchema } from "../../exports/json/change.js";
 import { listToldChanges, type ToldChange } from "../../services/list-told-changes.js";
 import { planAddress } from "../addresses-of.js";
 import { asJson, endpoint } from "../endpoint.js";

@@ -6,7 +6,7 @@ import {
   importRunSchema,
   morningReportJson,
   morningReportSchema,
-} from "../../services/as-json.js";
+} from "../../exports/json/import-run.js";
 import { findImport, type FoundImport } from "../../services/find-imports.js";
 import { longestMorning, morningReport, morningReportMarkdown } from "../../services/morning-report.js";
 import { FileTooLarge, largestUpload, receiveFile } from "../../services/receive-file.js";

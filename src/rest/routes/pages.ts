@@ -6,11 +6,15 @@ import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-awa
 import { QuotaExceeded } from "../../services/rate-limit.js";
 import { findPublishers } from "../../services/find-publishers.js";
 import { listPlans } from "../../services/list-plans.js";
-import { problemText } from "../../services/explain.js";
+import { problemText } from "../../exports/problem-text.js";
 import { showListPage, type OtherPlan } from "../../services/show-list-page.js";
 import { showPlanCard } from "../../services/show-plan-card.js";
 import { showPlanPage } from "../../services/show-plan-page.js";
-import { noticePage, publisherPage, startPage, type PageLinks, type Shelf } from "../../services/write-page.js";
+import { noticePage } from "../../exports/page/notice-page.js";
+import { publisherPage } from "../../exports/page/publisher-page.js";
+import { startPage } from "../../exports/page/start-page.js";
+import type { PageLinks } from "../../exports/page/page-links.js";
+import type { Shelf } from "../../exports/page/plan-shelf.js";
 import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsOfAnswer } from "../points.js";

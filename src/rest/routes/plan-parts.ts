@@ -4,18 +4,13 @@ import type { Problem } from "../../domain/problem.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
 import { answerList, answerServings, answerSession, answerStorage } from "../../services/answer-part.js";
 import type { ListsAnswer } from "../../services/answer-lists.js";
-import {
-  listAnswerJson,
-  listAnswerSchema,
-  servingsTableJson,
-  servingsTableSchema,
-  sessionAnswerJson,
-  sessionAnswerSchema,
-  storageJson,
-  storageSchema,
-  thingsOf,
-} from "../../services/as-json.js";
-import { shoppingCsv, shoppingMarkdown } from "../../services/as-text.js";
+import { listAnswerJson, listAnswerSchema } from "../../exports/json/shopping-list.js";
+import { servingsTableJson, servingsTableSchema } from "../../exports/json/plan-parts.js";
+import { sessionAnswerJson, sessionAnswerSchema } from "../../exports/json/session-answer.js";
+import { storageJson, storageSchema } from "../../exports/json/storage.js";
+import { thingsOf } from "../../exports/json/named-thing.js";
+import { shoppingCsv } from "../../exports/shopping-csv.js";
+import { shoppingMarkdown } from "../../exports/shopping-markdown.js";
 import { householdPoints } from "../../services/household-points.js";
 import type { ScaledForReader } from "../../services/scale-for-reader.js";
 import { asJson, asText, endpoint, found, refused } from "../endpoint.js";

@@ -1,8 +1,13 @@
 import { z } from "zod";
 import type { Problem } from "../../domain/problem.js";
 import { answerPlan, type PlanAnswer } from "../../services/answer-plan.js";
-import { planJson, planSchema, revisionJson, revisionSchema } from "../../services/as-json.js";
-import { icalendar, mailHtml, plainText, planMarkdown, schemaOrgText } from "../../services/as-text.js";
+import { planJson, planSchema } from "../../exports/json/plan.js";
+import { revisionJson, revisionSchema } from "../../exports/json/frozen-plan.js";
+import { icalendar } from "../../exports/icalendar.js";
+import { mailHtml } from "../../exports/mail-html.js";
+import { plainText } from "../../exports/plain-text.js";
+import { planMarkdown } from "../../exports/markdown.js";
+import { schemaOrgText } from "../../exports/schema-org.js";
 import { loadPlan } from "../../services/load-plan.js";
 import { addressesOf, pageAddress, planAddress } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";

@@ -1,4 +1,4 @@
-import { pageSchema, planSummaryJson, planSummarySchema } from "../../services/as-json.js";
+import { pageSchema, planSummaryJson, planSummarySchema } from "../../exports/json/plan-parts.js";
 import type { RevisionSummary } from "../../services/deps.js";
 import { listPlans } from "../../services/list-plans.js";
 import { planAddress } from "../addresses-of.js";

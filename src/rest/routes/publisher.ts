@@ -1,6 +1,8 @@
 import { z } from "zod";
-import { describedPublisherSchema } from "../../services/as-json.js";
-import { atomFeed, jsonFeed, type Feed } from "../../services/as-text.js";
+import { describedPublisherSchema } from "../../exports/json/plan.js";
+import { atomFeed } from "../../exports/atom.js";
+import { jsonFeed } from "../../exports/json-feed.js";
+import type { Feed } from "../../exports/feed.js";
 import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/find-publishers.js";
 import { listFeed, type FollowedPlan } from "../../services/list-feed.js";

@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { answerLists } from "../../services/answer-lists.js";
-import { mostPortions } from "../../services/build-shopping-list.js";
+import { mostPortions } from "../../services/portion-count.js";
 import { householdPoints } from "../../services/household-points.js";
-import { named } from "../../services/json-schemas.js";
+import { named } from "../../exports/json/named-schema.js";
 import { readShape } from "../../services/read-shape.js";
 import { endpoint, found, refused } from "../endpoint.js";
 import { householdBody } from "../household-body.js";

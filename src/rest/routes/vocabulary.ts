@@ -1,5 +1,5 @@
 import type { Path } from "../../domain/problem.js";
-import { vocabularySchema } from "../../services/as-json.js";
+import { vocabularySchema } from "../../exports/json/vocabulary.js";
 import { listVocabulary, type Vocabulary } from "../../services/list-vocabulary.js";
 import { asJson, endpoint, found, refused } from "../endpoint.js";
 import { one } from "../page-question.js";

@@ -3,12 +3,6 @@ import type { Problem } from "../domain/problem.js";
 /** The most plans one list may hold. */
 export const mostPortions = 50;
 
-/** Scales several plans for one household. Problems carry the index of their plan: `["plans", 2, "servings"]`. */
-export { scalePlansInTurns as scalePortions } from "../domain/plan/scale-plan.js";
-
-/** One list for plans that are scaled already, at the names, packs and prices of today. */
-export { shopInTurns as buildShoppingList } from "../domain/plan/shop.js";
-
 /** How many plans a list may hold: at least one, so that an empty list is noticed as a mistake. */
 export function portionCountProblems(count: number): readonly Problem[] {
   if (count === 0) return [{ code: "BAD_SHAPE", path: ["plans"], expected: "at least one plan", got: "none" }];

@@ -1,2 +1,0 @@
-/** The shapes of JSON answers, for the layers that may not see `exports`. */
-export { list, named, namedSchemas, text, texts, type Json } from "../exports/json/named-schema.js";

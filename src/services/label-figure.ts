@@ -1,2 +1,0 @@
-/** A figure as a label may print it, for the layers that may not see `domain`. */
-export { labelFigure } from "../domain/nutrition/label-figure.js";

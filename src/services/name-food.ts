@@ -1,2 +1,0 @@
-/** What a food is called, for the layers that may not see `exports`. */
-export { foodNameFor } from "../exports/food-name.js";
