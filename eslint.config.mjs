@@ -1,5 +1,6 @@
 import tseslint from "typescript-eslint";
 import { layersRule } from "./scripts/lint/layers-rule.mjs";
+import { ringsRule } from "./scripts/lint/rings-rule.mjs";
 
 const impure = [
   {
@@ -34,7 +35,7 @@ export default tseslint.config(
   {
     files: ["**/*.ts"],
     languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
-    plugins: { prepwright: { rules: { layers: layersRule } } },
+    plugins: { prepwright: { rules: { layers: layersRule, rings: ringsRule } } },
     linterOptions: { reportUnusedDisableDirectives: "error" },
     rules: {
       "@typescript-eslint/consistent-type-imports": "error",
@@ -53,6 +54,7 @@ export default tseslint.config(
   {
     files: ["src/**/*.ts"],
     rules: {
+      "prepwright/rings": "error",
       "max-lines": ["error", { max: 400, skipBlankLines: true, skipComments: true }],
       "no-restricted-syntax": [
         "error",

@@ -3,6 +3,7 @@ import path from "node:path";
 import { ESLint } from "eslint";
 import ts from "typescript";
 import { describe, expect, it } from "vitest";
+import { importRings, importsBelow } from "../scripts/lint/import-rings.mjs";
 import { breach } from "../scripts/lint/layers.mjs";
 
 const root = path.resolve(import.meta.dirname, "..");
@@ -69,27 +70,16 @@ const breaches = (imports: readonly Import[]): string[] =>
 
 const all = sourceFiles(src).flatMap((file) => importsOf(file, readFileSync(file, "utf8")));
 
-/** Depth-first walk that remembers its path; run-time imports only, since types vanish. */
-function importCycle(imports: readonly Import[]): string[] | null {
-  const next = new Map<string, string[]>();
-  for (const { from, to, typesOnly } of imports) if (!typesOnly) next.set(from, [...(next.get(from) ?? []), to]);
-  const done = new Set<string>();
-  const walk = (file: string, trail: readonly string[]): string[] | null => {
-    const at = trail.indexOf(file);
-    if (at >= 0) return [...trail.slice(at), file];
-    if (done.has(file)) return null;
-    for (const to of next.get(file) ?? []) {
-      const cycle = walk(to, [...trail, file]);
-      if (cycle !== null) return cycle;
-    }
-    done.add(file);
-    return null;
+/** Files that import one another, types too: whoever reads one has to know them all. Found by what reaches itself, not by a walk. */
+function filesInRings(imports: readonly Import[]): string[] {
+  const next = new Map<string, Set<string>>();
+  for (const { from, to } of imports) next.set(from, (next.get(from) ?? new Set()).add(to));
+  const reaches = (from: string): ReadonlySet<string> => {
+    const reached = new Set(next.get(from));
+    for (const file of reached) for (const to of next.get(file) ?? []) reached.add(to);
+    return reached;
   };
-  for (const file of next.keys()) {
-    const cycle = walk(file, []);
-    if (cycle !== null) return cycle;
-  }
-  return null;
+  return [...next.keys()].filter((file) => reaches(file).has(file));
 }
 
 describe("the layers", () => {
@@ -99,7 +89,7 @@ describe("the layers", () => {
   });
 
   it("hold no cycle of imports", () => {
-    expect(importCycle(all)).toBeNull();
+    expect(filesInRings(all)).toEqual([]);
   });
 
   it("would be seen to break by this test", () => {
@@ -107,12 +97,12 @@ describe("the layers", () => {
     expect(breaches(importsOf(path.join(src, "domain/plan/breach.ts"), breach))).toHaveLength(1);
     const upwards = 'import { scalePlan } from "../plan/scale-plan.js";';
     expect(breaches(importsOf(path.join(src, "domain/quantity/breach.ts"), upwards))).toHaveLength(1);
-    expect(
-      importCycle([
-        { from: "a.ts", to: "b.ts", typesOnly: false },
-        { from: "b.ts", to: "a.ts", typesOnly: false },
-      ]),
-    ).toEqual(["a.ts", "b.ts", "a.ts"]);
+    const ring = [
+      { from: "a.ts", to: "b.ts", typesOnly: true },
+      { from: "b.ts", to: "a.ts", typesOnly: false },
+      { from: "c.ts", to: "a.ts", typesOnly: false },
+    ];
+    expect(filesInRings(ring)).toEqual(["a.ts", "b.ts"]);
   });
 
   it("would be seen to break by the lint rule", async () => {
@@ -126,5 +116,15 @@ describe("the layers", () => {
       await rulesHit("domain/problem.ts", 'import { x } from "../persistence/data.js";\nexport const y = x;\n'),
     ).toContain("prepwright/layers");
     expect(await rulesHit("domain/problem.ts", "export const now = Date.now();\n")).toContain("no-restricted-syntax");
+    expect(
+      importRings(
+        new Map([
+          ["a", ["b"]],
+          ["b", ["c", "a"]],
+          ["c", []],
+        ]),
+      ),
+    ).toEqual([["a", "b"]]);
+    expect(importRings(importsBelow(src))).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { jobs } from "../jobs/jobs.js";
-import type { FileSources } from "../services/collect-file.js";
+import type { FileSources } from "../services/file-sources.js";
 import type { Log } from "../services/deps.js";
 import type { Environment } from "./environment.js";
 import { fetchFile } from "./fetch-file.js";

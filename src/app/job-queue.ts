@@ -1,7 +1,7 @@
 import PgBoss from "pg-boss";
 import type { AroundJob } from "./observe/observer.js";
 import type { Job } from "../jobs/jobs.js";
-import type { Sql } from "../persistence/opened-database.js";
+import type { Sql } from "../persistence/plain-sql.js";
 import type { Deps, Log } from "../services/deps.js";
 
 export interface JobQueueOptions {

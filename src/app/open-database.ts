@@ -1,5 +1,6 @@
 import type { Logger } from "pino";
-import type { OpenedDatabase, Sql } from "../persistence/opened-database.js";
+import type { OpenedDatabase } from "../persistence/opened-database.js";
+import type { Sql } from "../persistence/plain-sql.js";
 import type { Deps } from "../services/deps.js";
 import { openPace } from "../services/pace.js";
 import { newestPlan } from "../services/newest-plan.js";

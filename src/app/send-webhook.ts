@@ -2,7 +2,7 @@ import { lookup as resolve, type LookupAddress } from "node:dns";
 import { request as plainRequest } from "node:http";
 import { request as secureRequest } from "node:https";
 import type { LookupFunction } from "node:net";
-import type { Sent } from "../services/deliver-webhooks.js";
+import type { Sent } from "../services/sent.js";
 import { isPublicAddress, literalAddress } from "../services/webhook-address.js";
 import type { WebhookMessage } from "../services/webhook-message.js";
 

@@ -1,7 +1,7 @@
 import { entryId, entryTexts, feedTime, type Feed, type FeedAuthor, type FeedEntry } from "./feed.js";
 import { oneLine } from "./legible.js";
 import { markupText } from "./markup-text.js";
-import { wordsFor } from "./words.js";
+import { wordsFor } from "./words-for.js";
 
 const element = (name: string, text: string): string => `<${name}>${markupText(oneLine(text))}</${name}>`;
 

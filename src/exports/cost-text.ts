@@ -1,4 +1,4 @@
-import type { Cost } from "../domain/plan/scaled.js";
+import type { Cost } from "../domain/shopping/cost.js";
 import { moneyText } from "./money-text.js";
 import type { Words } from "./words.js";
 

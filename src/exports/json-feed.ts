@@ -1,6 +1,6 @@
 import { entryId, entryTexts, feedTime, type Feed, type FeedAuthor, type FeedEntry } from "./feed.js";
 import { oneLine } from "./legible.js";
-import { wordsFor } from "./words.js";
+import { wordsFor } from "./words-for.js";
 
 const authorOf = ({ name, address }: FeedAuthor) => ({ name: oneLine(name), url: address });
 

@@ -6,7 +6,7 @@ import { heading, paragraph, text, type Block } from "./document.js";
 import { foodWords } from "./food-words.js";
 import { listBlocks } from "./sections/list-section.js";
 import { warningsSection } from "./sections/warnings-section.js";
-import { wordsFor } from "./words.js";
+import { wordsFor } from "./words-for.js";
 
 /** A shopping list alone, over one plan or several. */
 export interface ListInput {

@@ -9,7 +9,8 @@ import { readerLocale } from "../domain/quantity/reader-locale.js";
 import type { Subject } from "../domain/storage/guidance.js";
 import type { AdviceWords } from "./advice-text.js";
 import { foodWords } from "./food-words.js";
-import { wordsFor, type Words } from "./words.js";
+import { wordsFor } from "./words-for.js";
+import type { Words } from "./words.js";
 
 /** How one reader knows the things of one plan. What the plan does not hold keeps its slug. */
 export interface NameBook extends AdviceWords {

@@ -5,7 +5,7 @@ import type { ShoppingLine } from "../domain/plan/scaled.js";
 import { presentAmount, presentWritten } from "../domain/quantity/format.js";
 import { toNumber } from "../domain/quantity/rational.js";
 import { findUnit } from "../domain/quantity/unit.js";
-import { wordsFor } from "./words.js";
+import { wordsFor } from "./words-for.js";
 
 /**
  * `2 × bag of 400 g + 1 × bag of 200 g`; null where no pack is known. What is sold singly is `4 apples`, `1 head`, what is sold

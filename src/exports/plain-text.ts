@@ -8,7 +8,7 @@ import { lineText } from "./line-text.js";
 import { nameBook } from "./name-book.js";
 import { byAisle, codeWords, coveredLines, shoppingText } from "./shopping-text.js";
 import { warningLines } from "./warning-lines.js";
-import { wordsFor } from "./words.js";
+import { wordsFor } from "./words-for.js";
 
 /** What is written out, and for whom. */
 export type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;

@@ -5,7 +5,8 @@ import type { ShoppingLine, ShoppingList } from "../domain/plan/scaled.js";
 import { presentAmount } from "../domain/quantity/format.js";
 import { csvText, marksOf, standardMarks, type CsvCell } from "./csv-text.js";
 import { codeWords, shoppingText } from "./shopping-text.js";
-import { wordsFor, type CsvColumn } from "./words.js";
+import { wordsFor } from "./words-for.js";
+import type { CsvColumn } from "./words.js";
 
 const columns = [
   ...(["aisle", "food", "need", "unit", "onHand", "toBuy"] as const),

@@ -10,7 +10,7 @@ import { moneyText } from "./money-text.js";
 import { noFacts } from "./name-book.js";
 import { packsText, takenText } from "./packs-text.js";
 import { partName, partText, partWord } from "./part-words.js";
-import { wordsFor } from "./words.js";
+import { wordsFor } from "./words-for.js";
 
 /** A line of the list in words; every way out takes its parts from here. */
 export interface ShoppingText {

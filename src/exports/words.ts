@@ -3,7 +3,6 @@ import type { StoragePlace } from "../domain/model/keeping.js";
 import type { RegionOwner } from "../domain/model/region.js";
 import type { LabelScheme } from "../domain/nutrition/label-rounding.js";
 import type { Nutrition } from "../domain/nutrition/nutrients.js";
-import { english } from "./words/english.js";
 
 /** Column names of the shopping list as a table. */
 export type CsvColumn =
@@ -156,8 +155,3 @@ export interface Words {
   readonly makeAheadKeyword: string;
   readonly csv: Readonly<Record<CsvColumn, string>>;
 }
-
-const byLanguage: Readonly<Record<string, Words>> = { en: english };
-
-/** The fixed words for a BCP 47 tag; English where there are none in its language. */
-export const wordsFor = (locale: string): Words => byLanguage[locale.split("-")[0]?.toLowerCase() ?? ""] ?? english;

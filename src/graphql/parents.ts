@@ -2,8 +2,8 @@ import type { Component, Route, Step } from "../domain/model/component.js";
 import type { Food, FoodPart, Pack } from "../domain/model/food.js";
 import type { Line, Swap } from "../domain/model/line.js";
 import type { Meal } from "../domain/model/plan.js";
+import type { PackCount } from "../domain/shopping/cost.js";
 import type {
-  PackCount,
   ScaledComponent,
   ScaledLine,
   ScaledMeal,

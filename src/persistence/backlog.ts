@@ -1,4 +1,4 @@
-import type { Sql } from "./opened-database.js";
+import type { Sql } from "./plain-sql.js";
 
 /** Work of one kind that waits, is under way, or was given up within a day. */
 export interface BacklogRow {

@@ -3,7 +3,7 @@ import type pg from "pg";
 import { from as copyFrom } from "pg-copy-streams";
 import { Readable } from "node:stream";
 import { pipeline } from "node:stream/promises";
-import type { Sql } from "./opened-database.js";
+import type { Sql } from "./plain-sql.js";
 
 /** A connection inside one transaction. */
 export interface BulkSession extends Sql {

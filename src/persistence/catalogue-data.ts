@@ -1,5 +1,5 @@
 import type { CatalogueEdition, CatalogueRow, KnownCatalogueRow } from "../domain/model/catalogue-row.js";
-import type { Batched, Page, PageRequest } from "./data.js";
+import type { Batched, Page, PageRequest } from "./page.js";
 
 export type { KnownCatalogueRow } from "../domain/model/catalogue-row.js";
 

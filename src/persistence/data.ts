@@ -1,3 +1,4 @@
+import type { Batched, Page, PageRequest } from "./page.js";
 import type { ReviewedDifference } from "../domain/plan/review-plan.js";
 import type { PublisherFacts } from "../domain/model/publisher.js";
 import type { CatalogueData } from "./catalogue-data.js";
@@ -97,25 +98,6 @@ export interface FoodFilter {
   readonly search: string | null;
   readonly aisle: string | null;
 }
-
-/** Relay: `first`/`after` walk forwards, `last`/`before` backwards. Cursors are opaque and survive inserts between pages. */
-export interface PageRequest {
-  readonly first: number | null;
-  readonly after: string | null;
-  readonly last: number | null;
-  readonly before: string | null;
-}
-
-export interface Page<T> {
-  readonly items: readonly { readonly cursor: string; readonly item: T }[];
-  readonly hasNext: boolean;
-  readonly hasPrevious: boolean;
-}
-
-/** A batched read answers in the order of its keys, null where nothing was found. */
-export type Batched<K, V> = (keys: readonly K[]) => Promise<readonly (V | null)[]>;
-
-export type { DraftKind } from "../domain/problem.js";
 
 /** A document as its writer wrote it, comments and all. */
 export interface DocumentText {

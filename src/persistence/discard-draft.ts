@@ -1,4 +1,5 @@
-import type { DraftKind, DraftRef } from "./data.js";
+import type { DraftKind } from "../domain/problem.js";
+import type { DraftRef } from "./data.js";
 import { draftVersions } from "./draft-versions.js";
 import { StaleDraft } from "./errors.js";
 import type { Db } from "./session.js";

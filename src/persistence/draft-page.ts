@@ -1,5 +1,7 @@
 import { z } from "zod";
-import type { DraftFilter, DraftKind, DraftSummary, Page, PageRequest } from "./data.js";
+import type { DraftFilter, DraftSummary } from "./data.js";
+import type { DraftKind } from "../domain/problem.js";
+import type { Page, PageRequest } from "./page.js";
 import { Prisma } from "./generated/client.js";
 import { readPage } from "./read-page.js";
 import type { Db } from "./session.js";

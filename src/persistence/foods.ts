@@ -1,7 +1,8 @@
 import { z } from "zod";
 import type { Food } from "../domain/model/food.js";
 import { checksumOf } from "./canonical-json.js";
-import type { Data, FoodFilter, Page, PageRequest } from "./data.js";
+import type { Data, FoodFilter } from "./data.js";
+import type { Page, PageRequest } from "./page.js";
 import { foldText } from "./fold-words.js";
 import {
   foodColumns,

@@ -1,4 +1,4 @@
-import type { Sql } from "./opened-database.js";
+import type { Sql } from "./plain-sql.js";
 
 /**
  * What a role may that runs the service and owns nothing: read and write, but not change or delete what is written once. The triggers on these

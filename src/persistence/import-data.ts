@@ -1,7 +1,7 @@
 import type { Pack } from "../domain/model/food.js";
 import type { Problem } from "../domain/problem.js";
 import type { RowWarning } from "../domain/model/import-report.js";
-import type { Page, PageRequest } from "./data.js";
+import type { Page, PageRequest } from "./page.js";
 
 export type FeedKind = "CATALOGUE" | "DOCUMENTS" | "FOODS" | "PRICES" | "RECIPES";
 export type RunKind = "LOAD" | "DRY_RUN" | "UNDO";

@@ -1,7 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { MigrationError } from "./errors.js";
 import type { Migration } from "./migrations-folder.js";
-import type { PersistenceLog, Sql } from "./opened-database.js";
+import type { PersistenceLog } from "./persistence-log.js";
+import type { Sql } from "./plain-sql.js";
 
 interface Applied {
   readonly name: string;

@@ -10,7 +10,8 @@ import { PrismaClient } from "./generated/client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations } from "./migrations-folder.js";
 import { makePrivateFolder, tightenFolder } from "./private-folder.js";
-import type { OpenedDatabase, OpenOptions, Sql } from "./opened-database.js";
+import type { OpenedDatabase, OpenOptions } from "./opened-database.js";
+import type { Sql } from "./plain-sql.js";
 import { transactionTimes } from "./transaction-times.js";
 import { watchStatements } from "./watch-statements.js";
 

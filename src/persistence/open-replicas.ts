@@ -1,5 +1,6 @@
 import type { Data } from "./data.js";
-import type { PersistenceLog, Sql } from "./opened-database.js";
+import type { PersistenceLog } from "./persistence-log.js";
+import type { Sql } from "./plain-sql.js";
 import { publicReads } from "./public-reads.js";
 import { watchReplicas, type ReplicaState } from "./watch-replicas.js";
 

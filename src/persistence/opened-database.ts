@@ -1,17 +1,9 @@
+import type { Sql } from "./plain-sql.js";
+import type { PersistenceLog } from "./persistence-log.js";
 import type { Data } from "./data.js";
 import type { PrismaClient } from "./generated/client.js";
 import type { Replicas } from "./open-replicas.js";
 import type { FollowSignals } from "./signals.js";
-
-/** Rows as the driver gives them: JSON parsed, times as Date. */
-export interface SqlAnswer {
-  readonly rows: readonly Readonly<Record<string, unknown>>[];
-}
-
-/** Plain SQL, for what brings its own tables (the job queue). Without values, the text may hold several statements. */
-export interface Sql {
-  query(text: string, values?: readonly unknown[]): Promise<SqlAnswer>;
-}
 
 export interface OpenedDatabase {
   readonly kind: "embedded" | "server";
@@ -28,12 +20,6 @@ export interface OpenedDatabase {
   poolFigures(): PoolFigures | null;
   /** Waits for what is running. Safe to call twice. */
   close(): Promise<void>;
-}
-
-/** Facts first, then a sentence. */
-export interface PersistenceLog {
-  info(facts: object, message: string): void;
-  warn(facts: object, message: string): void;
 }
 
 /** Connections to the database. */

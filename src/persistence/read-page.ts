@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { decodeCursor, encodeCursor } from "./cursor.js";
-import type { Page, PageRequest } from "./data.js";
+import type { Page, PageRequest } from "./page.js";
 import { Prisma } from "./generated/client.js";
 import type { Db } from "./session.js";
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import type { Page, PageRequest, PlanFilter, RevisionSummary } from "./data.js";
+import type { Page, PageRequest } from "./page.js";
+import type { PlanFilter, RevisionSummary } from "./data.js";
 import { Prisma } from "./generated/client.js";
 import { isId } from "./keys.js";
 import { instantKey, readPage, type OrderKey, type PagedList } from "./read-page.js";

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import type { OwnedSlug, Page, PageRequest, RevisionSummary } from "./data.js";
+import type { OwnedSlug, RevisionSummary } from "./data.js";
+import type { Page, PageRequest } from "./page.js";
 import { Prisma } from "./generated/client.js";
 import { readPage } from "./read-page.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";

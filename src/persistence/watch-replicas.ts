@@ -1,5 +1,5 @@
 import { inTime } from "./in-time.js";
-import type { PersistenceLog } from "./opened-database.js";
+import type { PersistenceLog } from "./persistence-log.js";
 
 /** Where a server stands in the log of writes, in bytes from its beginning. Rejects where it does not answer. */
 export type ReadPosition = () => Promise<number>;

@@ -1,24 +1,9 @@
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
-import type { Deps, Feed, FileTags, ImportFile, ImportRun } from "./deps.js";
+import type { Deps, Feed, ImportFile, ImportRun } from "./deps.js";
 import type { FeedSettings } from "./feed-settings.js";
 import { FileTooLarge, largestUpload, upTo } from "./receive-file.js";
 import { retryAfterOf } from "./retry-after.js";
 import { RunLost } from "./running-import.js";
-
-/** A file that is being read from where it is kept. */
-export interface FoundFile {
-  readonly name: string;
-  readonly bytes: AsyncIterable<Uint8Array>;
-  readonly tags: FileTags;
-}
-
-/** Where files are come by. Only processes that run imports reach out. @throws FileNotHad, also while the bytes are read */
-export interface FileSources {
-  /** Below the folder for imports; of a publisher below the folder of its slug there. */
-  fromFolder(publisher: string | null, path: string): Promise<FoundFile>;
-  /** null: it is as it was when it had these tags. */
-  fromAddress(url: string, hosts: readonly string[], known: FileTags | null): Promise<FoundFile | null>;
-}
 
 /** Why it may go better another time; `retryAfter`: when, in the place's own words (RFC 9110, 10.2.3). */
 export interface Passing {

@@ -1,3 +1,4 @@
+import type { Sent } from "./sent.js";
 import type { ClaimedDelivery, Deps } from "./deps.js";
 import { retryAfterOf } from "./retry-after.js";
 import { webhookMessage, type WebhookMessage } from "./webhook-message.js";
@@ -13,11 +14,6 @@ export const lease = 60_000;
 
 /** The most that an address may put a try off, in milliseconds. */
 const longestWait = 24 * 60 * 60 * 1000;
-
-/** What came of a try: the answer's status and its Retry-After, or why there was no answer. */
-export type Sent =
-  | { readonly answered: true; readonly status: number; readonly retryAfter: string | null }
-  | { readonly answered: false; readonly error: string };
 
 /** How the outside is reached, and the dice for the waits (0 up to 1). */
 export interface Outside {

@@ -1,7 +1,7 @@
 import type { RuleSet } from "../domain/plan/rule-set.js";
-import type { FileSources } from "./collect-file.js";
+import type { FileSources } from "./file-sources.js";
 import type { AroundStage } from "./stage.js";
-import type { OperatorAddress } from "./morning-message.js";
+import type { OperatorAddress } from "./operator-address.js";
 import type { Data } from "../persistence/data.js";
 import type { Pace, PacedWork } from "./pace.js";
 import type { Memory } from "./memory/memory.js";
@@ -17,7 +17,6 @@ export type {
   Draft,
   DraftDocument,
   DraftFilter,
-  DraftKind,
   DraftMarks,
   DraftRef,
   DraftSummary,
@@ -27,8 +26,6 @@ export type {
   DeliveryState,
   FoodFilter,
   OwnedSlug,
-  Page,
-  PageRequest,
   PlanFilter,
   PublishedRevision,
   Publisher,
@@ -41,6 +38,8 @@ export type {
   WebhookKind,
   RuleSetSummary,
 } from "../persistence/data.js";
+export type { DraftKind } from "../domain/problem.js";
+export type { Page, PageRequest } from "../persistence/page.js";
 
 export type {
   Feed,

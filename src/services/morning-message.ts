@@ -1,14 +1,6 @@
+import type { OperatorAddress } from "./operator-address.js";
 import type { MorningReport } from "../domain/model/morning-report.js";
-import type { Sent } from "./deliver-webhooks.js";
 import { signedHeaders, type WebhookMessage } from "./webhook-message.js";
-
-/** Where the operator is told of imports, each morning. */
-export interface OperatorAddress {
-  readonly url: string;
-  /** `whsec_` and base64. */
-  readonly secret: string;
-  send(message: WebhookMessage): Promise<Sent>;
-}
 
 /** Receivers by the Standard Webhooks specification take 20 kB; the rest is in the report. */
 const mostImports = 40;

@@ -1,5 +1,5 @@
 import { createHmac, randomBytes } from "node:crypto";
-import type { ClaimedDelivery, WebhookKind } from "./deps.js";
+import type { ClaimedDelivery, WebhookKind } from "../persistence/data.js";
 
 const prefix = "whsec_";
 

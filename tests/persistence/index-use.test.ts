@@ -1,6 +1,7 @@
 import pg from "pg";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import type { Data, PageRequest } from "../../src/persistence/data.js";
+import type { Data } from "../../src/persistence/data.js";
+import type { PageRequest } from "../../src/persistence/page.js";
 import type { OpenedDatabase } from "../../src/persistence/opened-database.js";
 import { openServer } from "../../src/persistence/open-server.js";
 import { createTestDatabase, describeOnServer, dropTestDatabase } from "../kit/databases.js";

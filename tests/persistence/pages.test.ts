@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
-import type { Page, PageRequest, PlanFilter, RevisionSummary } from "../../src/persistence/data.js";
+import type { Page, PageRequest } from "../../src/persistence/page.js";
+import type { PlanFilter, RevisionSummary } from "../../src/persistence/data.js";
 import { encodeCursor } from "../../src/persistence/cursor.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { smallBundle, smallFood } from "./small-bundle.js";

@@ -1,5 +1,6 @@
 import { beforeAll, expect, it } from "vitest";
-import { FileNotHad, type FileSources } from "../../src/services/collect-file.js";
+import { FileNotHad } from "../../src/services/collect-file.js";
+import type { FileSources } from "../../src/services/file-sources.js";
 import { lastTick } from "../../src/services/crontab.js";
 import type { Deps } from "../../src/services/deps.js";
 import { feedSettingsSchema } from "../../src/services/feed-settings.js";

@@ -10,7 +10,8 @@ import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js
 import { checkSteps } from "./check-steps.js";
 import { checkSwaps } from "./check-swaps.js";
 import { checkCount, checkMeasured, checkNumber, checkRational, checkText, checkUnique } from "./check-text.js";
-import { compileLine, type LineContext } from "./compile-line.js";
+import { compileLine } from "./compile-line.js";
+import type { LineContext } from "./line-context.js";
 import { lineContext } from "./line-context.js";
 
 const anyAmount = { min: 0, max: limits.amount };

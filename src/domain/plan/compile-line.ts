@@ -1,3 +1,5 @@
+import type { PurchasedNeed } from "./purchased-need.js";
+import type { LineContext } from "./line-context.js";
 import { purchaseNeed } from "../component/purchase-need.js";
 import type { BaseAmount, Measured } from "../model/amount.js";
 import type { Component } from "../model/component.js";
@@ -8,14 +10,7 @@ import { inDimension, missingText, toBase, toDimension, type MissingFact } from 
 import { multiplyRationals, toNumber } from "../quantity/rational.js";
 import { nearestUnits, standardUnit } from "../quantity/unit.js";
 import type { CompiledLine } from "./compiled-plan.js";
-import type { PurchasedNeed } from "./scaled.js";
 import { standIn } from "./stand-in.js";
-
-/** What the names in a line stand for. */
-export interface LineContext {
-  readonly foods: ReadonlyMap<string, Food>;
-  readonly components: ReadonlyMap<string, { readonly component: Component; readonly index: number }>;
-}
 
 export interface CompiledWithWarnings {
   readonly line: CompiledLine;

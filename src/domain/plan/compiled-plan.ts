@@ -4,7 +4,7 @@ import type { Component, Route } from "../model/component.js";
 import type { Line, LineItem } from "../model/line.js";
 import type { Meal, PlanBundle } from "../model/plan.js";
 import type { Warning } from "../problem.js";
-import type { PurchasedNeed } from "./scaled.js";
+import type { PurchasedNeed } from "./purchased-need.js";
 
 /** A line with every name, unit and fact resolved: from here on scaling only multiplies. */
 export interface CompiledLine {

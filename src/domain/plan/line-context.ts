@@ -1,5 +1,12 @@
 import type { PlanBundle } from "../model/plan.js";
-import type { LineContext } from "./compile-line.js";
+import type { Component } from "../model/component.js";
+import type { Food } from "../model/food.js";
+
+/** What the names in a line stand for. */
+export interface LineContext {
+  readonly foods: ReadonlyMap<string, Food>;
+  readonly components: ReadonlyMap<string, { readonly component: Component; readonly index: number }>;
+}
 
 const known = new WeakMap<PlanBundle, LineContext>();
 

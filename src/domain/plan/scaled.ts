@@ -1,4 +1,5 @@
-import type { BaseAmount, Dimension } from "../model/amount.js";
+import type { PurchasedNeed } from "./purchased-need.js";
+import type { BaseAmount } from "../model/amount.js";
 import type { Component, Route } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { Line, LineItem } from "../model/line.js";
@@ -7,8 +8,6 @@ import type { Warning } from "../problem.js";
 import type { Cost, PackCount } from "../shopping/cost.js";
 import type { PartOver } from "../shopping/merge.js";
 import type { CompiledPlan } from "./compiled-plan.js";
-
-export type { Cost, PackCount } from "../shopping/cost.js";
 
 /** One line after scaling and swapping. */
 export interface ScaledLine {
@@ -21,15 +20,6 @@ export interface ScaledLine {
   readonly inUnit: { readonly low: number; readonly high: number; readonly unit: string } | null;
   /** What it makes one buy, as purchased; null for a line that takes a component. */
   readonly need: PurchasedNeed | null;
-}
-
-/** As purchased, in the dimension the food's needs are added up in. `dimension` null: nobody can say how much. */
-export interface PurchasedNeed {
-  readonly food: Food;
-  readonly part: string | null;
-  readonly dimension: Dimension | null;
-  readonly low: number;
-  readonly high: number;
 }
 
 export interface ScaledMeal {

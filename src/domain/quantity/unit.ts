@@ -1,3 +1,4 @@
+import type { UnitRow } from "./units/unit-row.js";
 import { Fraction } from "fraction.js";
 import type { Dimension, MeasureSystem, RationalText, UnitRef } from "../model/amount.js";
 import { dryForm, genericUnits, type GenericUnit } from "./units/generic-units.js";
@@ -15,9 +16,6 @@ export interface Unit {
   /** The same as the nearest double. */
   readonly factor: number;
 }
-
-/** id, dimension, and g, ml or pieces of one as a decimal or a ratio. */
-export type UnitRow = readonly [id: UnitRef, dimension: Unit["dimension"], exact: string];
 
 const countedUnits: readonly UnitRow[] = [
   ["piece", "COUNT", "1"],

@@ -1,5 +1,6 @@
 import type { BaseAmount, Money } from "../../domain/model/amount.js";
-import type { Cost, ShoppingLine } from "../../domain/plan/scaled.js";
+import type { Cost } from "../../domain/shopping/cost.js";
+import type { ShoppingLine } from "../../domain/plan/scaled.js";
 import { moneyText } from "../money-text.js";
 import { noFacts, type NameBook } from "../name-book.js";
 import { byAisle, codeWords, coveredLines, isCovered, shoppingText } from "../shopping-text.js";

@@ -2,7 +2,7 @@ import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import { aside, heading, listOf, section, strong, text, type Block, type Lines } from "../document.js";
 import { byAisle, codeWords, coveredLines, shoppingText } from "../shopping-text.js";
-import { wordsFor } from "../words.js";
+import { wordsFor } from "../words-for.js";
 
 /** The list by aisle, to tick off: how much of what, in which packs, for what. */
 export function listBlocks(list: ShoppingList, reader: Reader, severalPlans: boolean, level: 2 | 3): readonly Block[] {

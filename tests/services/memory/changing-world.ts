@@ -1,5 +1,5 @@
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import type { Sql } from "../../../src/persistence/opened-database.js";
+import type { Sql } from "../../../src/persistence/plain-sql.js";
 import type { Deps } from "../../../src/services/deps.js";
 import { loadSeeds } from "../../../src/services/load-seeds.js";
 import { publishPlan } from "../../../src/services/publish-plan.js";

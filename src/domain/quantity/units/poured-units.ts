@@ -1,4 +1,4 @@
-import type { UnitRow } from "../unit.js";
+import type { UnitRow } from "./unit-row.js";
 
 /**
  * Millilitres of one unit. us-*: NIST Handbook 44, appendix C (gallon = 231 in³). imp-*: Weights and Measures Act 1985

@@ -1,4 +1,4 @@
-import type { UnitRow } from "../unit.js";
+import type { UnitRow } from "./unit-row.js";
 
 /** Trade cans, as a can-size list quotes them from an equipment chart: nominal millilitres, not exact. */
 const cans: readonly UnitRow[] = [

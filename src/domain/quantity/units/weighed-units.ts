@@ -1,4 +1,4 @@
-import type { UnitRow } from "../unit.js";
+import type { UnitRow } from "./unit-row.js";
 
 /**
  * Grams of one unit. lb, oz: 1959 agreement (NIST Handbook 44, appendix C). stone: Weights and Measures Act 1985 (UK).
