@@ -2,10 +2,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import ts from "typescript";
 
-/** @param {string} folder @returns {string[]} its source files, generated ones too */
+/** @param {string} folder @returns {string[]} its source files; what is generated is not ours to mend */
 const sourceFiles = (folder) =>
   readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith(".ts"))
+    .filter((entry) => entry.isFile() && entry.name.endsWith(".ts") && !entry.parentPath.includes("generated"))
     .map((entry) => join(entry.parentPath, entry.name));
 
 /**
