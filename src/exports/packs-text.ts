@@ -33,6 +33,8 @@ function packText(pack: Pack, food: Food, count: number, reader: Reader): string
   const { low, high, unit } = pack.content;
   const content = (times: number): string =>
     presentWritten(times * toNumber(low), times * toNumber(high), unit, food, reader).text;
+  // What is weighed out is an amount and no pack.
+  if (pack.loose !== undefined) return content(count);
   const single = low === "1" && high === "1" && (unit === "piece" || unit.startsWith("own:"));
   return single || isLoose(pack)
     ? content(count)

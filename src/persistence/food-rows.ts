@@ -13,6 +13,10 @@ export const wordsOfFood = Prisma.sql`
   (SELECT jsonb_agg(jsonb_build_array(w.entry, w.language, w.region, w.text) ORDER BY w.entry, w.place)
     FROM food_words w WHERE w.food_id = f.id)`;
 
+/** A pack that is not sold loose has no such key. */
+const looseOf = (column: Prisma.Sql): Prisma.Sql =>
+  Prisma.sql`CASE WHEN ${column} IS NULL THEN '{}' ELSE jsonb_build_object('loose', ${column}) END`;
+
 /**
  * Foods f with everything that belongs to them. A pack that a price list names goes before one of the same id in the food's
  * own document; of several lists the one seen last. Written by hand, because this is read often: the client's own joins took
@@ -30,7 +34,7 @@ export const selectFoods = Prisma.sql`
         'price', CASE WHEN k.price_amount IS NOT NULL
           THEN jsonb_build_object('amount', k.price_amount, 'currency', k.price_currency) END,
         'source', jsonb_build_object('kind', k.source_kind, 'title', k.source_title, 'section', k.source_section)
-      ) ORDER BY k.position) FROM packs k WHERE k.food_id = f.id
+      ) || ${looseOf(Prisma.sql`k.loose`)} ORDER BY k.position) FROM packs k WHERE k.food_id = f.id
         AND NOT EXISTS (SELECT FROM listed_packs o WHERE o.food = f.slug COLLATE "default" AND o.pack_id = k.id)), '[]')
     || COALESCE((SELECT jsonb_agg(l.pack ORDER BY l.pack_id) FROM (
         SELECT DISTINCT ON (p.pack_id) p.pack_id, jsonb_build_object(
@@ -39,7 +43,7 @@ export const selectFoods = Prisma.sql`
           'price', CASE WHEN p.price_amount IS NOT NULL
             THEN jsonb_build_object('amount', p.price_amount, 'currency', p.price_currency) END,
           'source', jsonb_build_object('kind', 'PUBLISHED', 'title', COALESCE(d.settings->>'source', d.slug), 'section', NULL)
-        ) AS pack
+        ) || ${looseOf(Prisma.sql`p.loose`)} AS pack
         FROM listed_packs p JOIN feeds d ON d.id = p.feed_id WHERE p.food = f.slug COLLATE "default"
         ORDER BY p.pack_id, p.seen DESC, d.slug) l), '[]') AS packs
   FROM foods f`;
@@ -93,7 +97,7 @@ export const wordRows = (foodId: string, food: Food) =>
   );
 
 export const packRows = (foodId: string, food: Food) =>
-  food.packs.map(({ id, name, content, price, region, seen, source }, position) => ({
+  food.packs.map(({ id, name, content, price, region, seen, source, loose }, position) => ({
     food_id: foodId,
     position,
     id,
@@ -108,4 +112,5 @@ export const packRows = (foodId: string, food: Food) =>
     source_kind: source.kind,
     source_title: source.title,
     source_section: source.section,
+    loose: loose ?? null,
   }));

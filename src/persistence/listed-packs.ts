@@ -6,10 +6,19 @@ import type { Compared, ListedPack, ListedPackData, RunChunk, RunCounts, RunEnd 
 /** So that only one process at a time waits for the table. */
 const sweepLock = 72_707_371;
 
-const facts = "name, content_low, content_high, content_unit, price_amount, price_currency, region, seen";
+const facts = "name, content_low, content_high, content_unit, price_amount, price_currency, region, seen, loose";
 const stagedColumns = `run_id, line, food, pack_id, ${facts}`;
 /** `seen` is the day of looking, not a fact about the pack: alone it changes nothing. */
-const compared = ["name", "content_low", "content_high", "content_unit", "price_amount", "price_currency", "region"];
+const compared = [
+  "name",
+  "content_low",
+  "content_high",
+  "content_unit",
+  "price_amount",
+  "price_currency",
+  "region",
+  "loose",
+];
 const differs = `(${compared.map((each) => `s.${each}`).join(", ")}) IS DISTINCT FROM (${compared.map((each) => `l.${each}`).join(", ")})`;
 const samePack = "l.feed_id = $2 AND l.food = s.food AND l.pack_id = s.pack_id";
 
@@ -74,6 +83,7 @@ const stagedLine = (run: string, { line, food, pack }: ListedPack): string =>
   copyLine([
     ...[run, line, food, pack.id, pack.name, pack.content.low, pack.content.high, pack.content.unit],
     ...[pack.price?.amount ?? null, pack.price?.currency ?? null, pack.region, pack.seen],
+    pack.loose === undefined ? null : JSON.stringify(pack.loose),
   ]);
 
 async function advance(

@@ -1,5 +1,5 @@
 import type { ReportedDifference } from "../domain/model/import-report.js";
-import type { Food } from "../domain/model/food.js";
+import type { Food, Loose } from "../domain/model/food.js";
 
 type Facts = ReadonlyMap<string, string>;
 
@@ -23,6 +23,8 @@ export interface NotedPack {
   readonly price_amount: string | null;
   readonly price_currency: string | null;
   readonly region: string | null;
+  /** Left out by runs before there were loose goods. */
+  readonly loose?: Loose | null;
 }
 
 export const packFacts = (pack: NotedPack | null): Facts =>
@@ -33,7 +35,11 @@ export const packFacts = (pack: NotedPack | null): Facts =>
         ["content", `${range(pack.content_low, pack.content_high)} ${pack.content_unit}`],
         ["price", pack.price_amount === null ? "not known" : `${pack.price_amount} ${pack.price_currency ?? ""}`],
         ["region", pack.region ?? "anywhere"],
+        ...(pack.loose ? [["sold", looseText(pack.loose)] as const] : []),
       ]);
+
+const looseText = ({ step }: Loose): string =>
+  step === null ? "loose" : `loose, by ${range(step.low, step.high)} ${step.unit}`;
 
 const range = (low: string, high: string): string => (low === high ? low : `${low} to ${high}`);
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
 import { readSeeds } from "../../seeds/load-seeds.js";
-import type { Food } from "../../src/domain/model/food.js";
+import type { Food, Pack } from "../../src/domain/model/food.js";
 import type { FoodFilter } from "../../src/persistence/data.js";
 import { isStorable } from "../../src/persistence/storable.js";
 import { food as anyFood } from "../imports/documents/arbitrary-model.js";
@@ -41,6 +41,20 @@ describeOnBothDatabases("foods", (open) => {
     expect(await foods.bySlugs([first.slug])).toEqual([dearer]);
     expect(await foods.save([dearer, ...others])).toEqual({ changed: 0 });
     expect(await foods.save([])).toEqual({ changed: 0 });
+  });
+
+  it("are sold loose, by a step or as scales weigh, or in packs", async () => {
+    const { foods } = database.data;
+    const sold = demoFoods.flatMap(({ packs }) => packs)[0]!;
+    const step = { low: "25", high: "25", unit: "g" };
+    const packs: readonly Pack[] = [
+      { ...sold, id: "crate", loose: { step: null } },
+      { ...sold, id: "bin", loose: { step } },
+      sold,
+    ];
+    const loose = { ...smallFood("loose-onion"), packs };
+    expect(await foods.save([loose])).toEqual({ changed: 1 });
+    expect(await foods.bySlugs(["loose-onion"])).toEqual([loose]);
   });
 
   it("keep their id when their facts change", async () => {

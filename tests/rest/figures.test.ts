@@ -5,9 +5,10 @@ import { demoSlugs, openRest, planOf, publisher, type RestApp } from "./open-res
 const amount = "{ value upTo exact text grams millilitres unit { code name dimension } }";
 const money = "{ amount currency }";
 const cost = `{ currency atTill ${money} used ${money} carriedOver ${money} perServing ${money} unpriced }`;
+const pack = `{ code content ${amount} price ${money} loose step ${amount} }`;
 const warning = "{ code message path }";
 const list = `{ cost ${cost} warnings ${warning} lines { food { slug } need ${amount} onHand ${amount} toBuy ${amount} open
-  cost ${cost} buy { count pack { code content ${amount} price ${money} } }
+  cost ${cost} buy { count pack ${pack} weighedFrom ${pack} }
   uses { plan { slug } meal { slug } component { slug } part asWritten amount ${amount} } } }`;
 const keepable = "{ ... on Component { slug } ... on Meal { slug } ... on Food { slug } }";
 const lines = `lines { line { code } food { slug } component { slug } part swapped amount ${amount} }`;

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { FeedKind, RunKind } from "../../src/persistence/import-data.js";
 import type { Caller } from "../../src/services/actor.js";
+import { differencesOf, packFacts, type NotedPack } from "../../src/services/change-facts.js";
 import type { Deps } from "../../src/services/deps.js";
 import { feedSettingsSchema } from "../../src/services/feed-settings.js";
 import { loadShippedRules } from "../../src/services/load-rule-set.js";
@@ -109,6 +110,40 @@ describeOnBothDatabases("imports", (open) => {
       expect([ended.state, ...counts(ended)]).toEqual(["DONE", 2, 0, 0, 2, 0, 0]);
       await deps.data.foods.save(demo.foods.map((food) => ({ ...food, aisle: `${food.aisle}-2` })));
       expect((await pricesOf(deps, "egg"))?.at(-1)).toEqual(["list-box", "1.50"]);
+    });
+
+    it("bring what is sold loose, and say so where a pack becomes loose, and take it back", async () => {
+      const { run } = await feedOf(deps, "PRICES", "market-stall", { limits: { changed: 1 } });
+      const stall = async () => {
+        const [food] = await deps.data.foods.bySlugs(["onion"]);
+        return food?.packs.filter(({ source }) => source.title === "Price list of the corner shop");
+      };
+      await run(`${header}onion,net,1 kg,1.20\nonion,,per kg,1.60\n`);
+      expect(await stall()).toMatchObject([
+        {
+          id: "loose-xa",
+          content: { low: "1", high: "1", unit: "kg" },
+          price: { amount: "1.60" },
+          loose: { step: null },
+        },
+        { id: "net" },
+      ]);
+      expect((await stall())?.[1]).not.toHaveProperty("loose");
+      const second = await run("food,pack,content,price,step\nonion,net,per kg,1.20,\nonion,,per kg,1.60,25 g\n");
+      expect([second.state, ...counts(second)]).toEqual(["DONE", 2, 0, 2, 0, 0, 0]);
+      expect((await stall())?.map(({ loose }) => loose)).toEqual([
+        { step: { low: "25", high: "25", unit: "g" } },
+        { step: null },
+      ]);
+      const noted = await deps.data.importRuns.changes(second.id);
+      expect(
+        noted.map(({ before, after }) => differencesOf(packFacts(before as NotedPack), packFacts(after as NotedPack))),
+      ).toEqual([
+        [{ what: "sold", before: "loose", after: "loose, by 25 g" }],
+        [{ what: "sold", before: null, after: "loose" }],
+      ]);
+      await run(null, { kind: "UNDO", undoes: second.id });
+      expect((await stall())?.map(({ loose }) => loose)).toEqual([{ step: null }, undefined]);
     });
 
     it("put bad rows aside with their place and reasons, and count every row", async () => {

@@ -120,10 +120,17 @@ export interface FoodDiet {
   readonly source: Source;
 }
 
+/** Sold as much as one asks for: onions from a crate, nuts from a bin. */
+export interface Loose {
+  /** The smallest amount a shop weighs or measures out; null: as its scales do by size (shopping/loose-goods.ts). */
+  readonly step: Measured | null;
+}
+
 export interface Pack {
   readonly id: string;
   /** As sold: "tin", "bag", "punnet". */
   readonly name: string;
+  /** Of what is loose: how much the price is for, such as 1 kg. */
   readonly content: Measured;
   readonly price: Money | null;
   /** ISO 3166 code, or null for anywhere. */
@@ -131,6 +138,8 @@ export interface Pack {
   /** ISO date the price was seen. */
   readonly seen: string;
   readonly source: Source;
+  /** Absent: sold in whole packs only. */
+  readonly loose?: Loose;
 }
 
 export interface Food extends FoodClaims {

@@ -3,7 +3,8 @@ import type { Food, Pack } from "../model/food.js";
 import type { Measured } from "../model/amount.js";
 import type { Path, Problem } from "../problem.js";
 import { missingText, toBase, type MeasureFacts } from "../quantity/convert.js";
-import { nearestUnits } from "../quantity/unit.js";
+import { nearestUnits, standardUnit } from "../quantity/unit.js";
+import { toNumber } from "../quantity/rational.js";
 import { moneyParts } from "../shopping/money.js";
 import { checkCount, checkMeasured, checkNumber, checkText, checkUnique } from "./check-text.js";
 
@@ -47,8 +48,34 @@ function checkPack(pack: Pack, food: Food, path: Path): Problem[] {
     ...(pack.price === null || moneyParts(pack.price.amount) !== null
       ? []
       : [{ code: "BAD_AMOUNT" as const, path: at, written: pack.price.amount, why: "NOT_A_PRICE" }]),
+    ...checkLoose(pack, at),
   ];
 }
+
+/** What is loose is weighed or poured: its price and its step are for an amount of a standard unit. */
+export function checkLoose({ content, loose }: Pick<Pack, "content" | "loose">, path: Path): Problem[] {
+  if (loose === undefined) return [];
+  const { step } = loose;
+  const given = [content, ...(step === null ? [] : [step])];
+  const wrong = given.filter(({ low, high, unit }) => low !== high || !weighable.has(standardUnit(unit)?.dimension));
+  const bad = wrong.map((each) => notWeighable(each, path));
+  if (bad.length > 0 || step === null) return bad;
+  const [all, smallest] = given.map(({ low, unit }) => toNumber(low) * standardUnit(unit)!.factor);
+  const sameDimension = standardUnit(content.unit)!.dimension === standardUnit(step.unit)!.dimension;
+  const useful = sameDimension && smallest! >= leastStep && smallest! <= Math.max(all!, largestStep);
+  return useful ? [] : [notWeighable(step, path)];
+}
+
+const weighable: ReadonlySet<string | undefined> = new Set(["MASS", "VOLUME"]);
+
+/** Grams or millilitres: no shop weighs out a tenth of a gram, nor sells ten kilograms at a time as loose. */
+const leastStep = 0.1;
+const largestStep = 10_000;
+
+const notWeighable = ({ low, high, unit }: Measured, path: Path): Problem => ({
+  ...{ code: "BAD_AMOUNT", path, why: "NOT_WEIGHABLE" },
+  written: `${low === high ? low : `${low} to ${high}`} ${unit}`,
+});
 
 function checkParts(food: Food, path: Path): Problem[] {
   const names = food.parts.map(({ name }) => name);

@@ -1,6 +1,6 @@
 import { restOf } from "../limits.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
-import type { Food } from "../model/food.js";
+import type { Food, Pack } from "../model/food.js";
 import { regionsOf } from "../model/region.js";
 import type { Household } from "../model/household.js";
 import type { Warning, WarningCode } from "../problem.js";
@@ -8,7 +8,9 @@ import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
 import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../shopping/merge.js";
 import { knownShelf } from "../shopping/known-shelf.js";
 import { currencyFor, type Shop } from "../shopping/pack-options.js";
-import { choosePacks } from "../shopping/packs.js";
+import { weighedOut } from "../shopping/loose-goods.js";
+import { moneyOf } from "../shopping/money.js";
+import { choosePacks, paidFor, type PackOption } from "../shopping/packs.js";
 import { boughtLater } from "./bought-later.js";
 import { contributionsOf, restated, type Restated, type Source } from "./contributions.js";
 import { effectiveServings } from "./eaters.js";
@@ -54,6 +56,15 @@ interface Bought {
 /** Lines that an entry on hand is compared with in one step. */
 const entriesInStep = 4;
 
+/** What is weighed out counts as one pack, with the price the till will ask for it. */
+function packCount(pack: Pack, option: PackOption, count: number, currency: string | null): readonly PackCount[] {
+  if (count === 0) return [];
+  if (option.loose === undefined) return [{ pack, count }];
+  const price = option.price === null || currency === null ? null : moneyOf(paidFor(option, count), currency);
+  const weighed = { ...pack, content: weighedOut(option.loose, count), price };
+  return [{ pack: weighed, count: 1, weighedFrom: pack }];
+}
+
 /** Chooses packs for one line. Without packs the amount itself is what to buy, and its price is not known. */
 function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop, work: Work): Bought {
   const path = ["foods", food.slug];
@@ -71,7 +82,7 @@ function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop
   }));
   const choice = choosePacks(toBuy, shelf.options, work);
   if (choice === null) return { buy: [], cost: unknown, warnings: [...warnings, unpriced] };
-  const buy = shelf.packs.flatMap((pack, at) => (choice.counts[at]! > 0 ? [{ pack, count: choice.counts[at]! }] : []));
+  const buy = shelf.packs.flatMap((pack, at) => packCount(pack, shelf.options[at]!, choice.counts[at]!, shop.currency));
   if (choice.price === null) return { buy, cost: unknown, warnings: [...warnings, unpriced] };
   return {
     buy,

@@ -3,8 +3,11 @@ import type { Pack } from "../model/food.js";
 import { minorParts, moneyOf, roundedTo, roundedTogether } from "./money.js";
 
 export interface PackCount {
+  /** Of loose goods: what is weighed out, as one pack with its price. */
   readonly pack: Pack;
   readonly count: number;
+  /** Of loose goods: the price they are weighed out at. Absent: a pack. */
+  readonly weighedFrom?: Pack;
 }
 
 /** Decimal strings. `unpriced` names the foods whose price nobody knows; they are in no sum. */

@@ -2,7 +2,8 @@ import type { Dimension } from "../model/amount.js";
 import type { Food, Pack } from "../model/food.js";
 import { regionCovers } from "../model/region.js";
 import { missingText, toDimension } from "../quantity/convert.js";
-import { moneyParts } from "./money.js";
+import { looseOption, type LooseOption } from "./loose-goods.js";
+import { minorParts, moneyParts } from "./money.js";
 import type { PackOption } from "./packs.js";
 
 /** Where and in what money a household shops. null: anywhere; the currency is then settled by `currencyFor`. */
@@ -34,19 +35,26 @@ function packsHere({ packs }: Food, shop: Shop): readonly Pack[] {
 interface Shelved {
   readonly pack: Pack;
   readonly content: number;
+  readonly loose: LooseOption | null;
 }
 
 /** The same pack (a kilogram or 1000 g) seen twice counts as seen last; seen twice on one day, as written last. */
 const latest = (packs: readonly Shelved[]): readonly Shelved[] => {
   const newest = new Map<string, Shelved>();
   for (const shelved of packs) {
-    const { name, region, price, seen } = shelved.pack;
-    const key = JSON.stringify([name, shelved.content.toPrecision(12), region, price?.currency ?? null]);
+    const { name, region, price, seen, loose } = shelved.pack;
+    const sold = [name, shelved.content.toPrecision(12), region, price?.currency ?? null, loose !== undefined];
+    const key = JSON.stringify(sold);
     const known = newest.get(key);
     if (known === undefined || known.pack.seen <= seen) newest.set(key, shelved);
   }
   return [...newest.values()];
 };
+
+const looseOf = ({ loose, ...pack }: Pack, content: number, dimension: Dimension, food: Food, { currency }: Shop) =>
+  loose === undefined
+    ? null
+    : looseOption({ ...pack, loose }, content, dimension, food, currency === null ? 1 : minorParts(currency));
 
 /**
  * The packs of a food on this shop's shelf, with contents in base units of the dimension needed. A price in another currency is
@@ -57,16 +65,19 @@ export function packShelf(food: Food, dimension: Dimension, shop: Shop): PackShe
   const notComparable: { pack: Pack; missing: string }[] = [];
   for (const pack of packsHere(food, shop)) {
     const content = toDimension(pack.content, dimension, food, null);
-    if (content.ok) comparable.push({ pack, content: content.amount.low });
-    else notComparable.push({ pack, missing: missingText(content.missing) });
+    const loose = content.ok ? looseOf(pack, content.amount.low, dimension, food, shop) : null;
+    if (!content.ok) notComparable.push({ pack, missing: missingText(content.missing) });
+    else if (loose !== null && "missing" in loose) notComparable.push({ pack, missing: missingText(loose.missing) });
+    else comparable.push({ pack, content: content.amount.low, loose });
   }
   const shelf = latest(comparable);
   return {
     packs: shelf.map(({ pack }) => pack),
-    options: shelf.map(({ pack: { price }, content }, index) => ({
+    options: shelf.map(({ pack: { price }, content, loose }, index) => ({
       index,
       content,
       price: price !== null && price.currency === shop.currency ? moneyParts(price.amount) : null,
+      ...(loose === null ? {} : { loose }),
     })),
     notComparable,
   };

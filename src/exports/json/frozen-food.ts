@@ -96,6 +96,10 @@ export const frozenFoodSchema = named(
         region: text("ISO 3166 code of where it is sold. Null: anywhere.", 10).nullable(),
         seen: day("The day the price was seen."),
         source: sourceSchema,
+        loose: z
+          .object({ step: measuredSchema.nullable().describe("The smallest amount that is weighed out.") })
+          .describe("Sold as much as one asks for; `content` is then how much the price is for.")
+          .exactOptional(),
       }),
       "What shops sell.",
     ),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Measured } from "../../domain/model/amount.js";
 import type { Food, Pack } from "../../domain/model/food.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
@@ -19,11 +20,17 @@ export const packSchema = named(
   z.object({
     code: text("Code, unique inside the food."),
     name: text("As sold: tin, bag, punnet."),
-    content: amountSchema.describe("What is in it."),
+    content: amountSchema.describe(
+      "What is in it. Of what is loose: how much the price is for; on a list, how much is weighed out.",
+    ),
     price: moneySchema.nullable().describe("Its price. Null: nobody knows."),
     region: text("ISO 3166 code of where it is sold. Null: anywhere.", 10).nullable(),
     seen: day("The day the price was seen."),
     source: sourceSchema,
+    loose: z.boolean().describe("Sold as much as one asks for, not in packs."),
+    step: amountSchema
+      .nullable()
+      .describe("Of what is loose: the smallest amount that is weighed out. Null: as a shop's scales do by size."),
   }),
 );
 
@@ -59,7 +66,15 @@ export const shoppingLineSchema = named(
       .nullable()
       .describe("How much the packs must cover. Its `text` counts whole pieces, which is what can be bought."),
     buy: list(
-      z.object({ count: z.number().int().min(1).describe("How many."), pack: packSchema }),
+      z.object({
+        count: z.number().int().min(1).describe("How many."),
+        pack: packSchema,
+        weighedFrom: packSchema
+          .nullable()
+          .describe(
+            "Of loose goods: the price they are weighed out at; `pack` is then what is weighed out. Null: a pack.",
+          ),
+      }),
       "The packs that cover it at the least cost.",
     ),
     cost: costSchema,
@@ -102,19 +117,21 @@ const foodJson = (food: Food, { locale }: Reader) => ({
 });
 
 /** In the units it is labelled with, whoever reads it. */
-export const packJson = (pack: Pack, food: Food): Json<typeof packSchema> => ({
-  code: pack.id,
-  name: pack.name,
-  content: showWritten(pack.content, food, {
-    measures: "METRIC",
-    locale: food.names[0]?.language ?? "en",
-    converts: false,
-  }),
-  price: pack.price,
-  region: pack.region,
-  seen: pack.seen,
-  source: pack.source,
-});
+export const packJson = (pack: Pack, food: Food): Json<typeof packSchema> => {
+  const label = (amount: Measured) =>
+    showWritten(amount, food, { measures: "METRIC", locale: food.names[0]?.language ?? "en", converts: false });
+  return {
+    code: pack.id,
+    name: pack.name,
+    content: label(pack.content),
+    price: pack.price,
+    region: pack.region,
+    seen: pack.seen,
+    source: pack.source,
+    loose: pack.loose !== undefined,
+    step: pack.loose?.step ? label(pack.loose.step) : null,
+  };
+};
 
 const useJson = ({ bundle, meal, component, part, asWritten, amount, optional }: Use, food: Food, reader: Reader) => ({
   plan: { publisher: bundle.plan.publisher, slug: bundle.plan.slug, title: bundle.plan.title },
@@ -134,7 +151,11 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
     need: need && showAmount(need, food, reader),
     onHand: onHand && showAmount(onHand, food, reader),
     toBuy: toBuy && { ...showAmount(toBuy, food, reader), text: toBuyText(toBuy, food, reader) },
-    buy: buy.map(({ pack, count }) => ({ count, pack: packJson(pack, food) })),
+    buy: buy.map(({ pack, count, weighedFrom }) => ({
+      count,
+      pack: packJson(pack, food),
+      weighedFrom: weighedFrom === undefined ? null : packJson(weighedFrom, food),
+    })),
     cost,
     uses: uses.map((use) => useJson(use, food, reader)),
     // The food's own words and densities are those of whole pieces.

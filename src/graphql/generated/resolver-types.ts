@@ -2147,8 +2147,10 @@ export type Pack = {
   readonly __typename?: 'Pack';
   /** Code, unique inside the food. */
   readonly code: Scalars['String']['output'];
-  /** What is in it. */
+  /** What is in it. Of what is loose: how much the price is for; on a list, how much is weighed out. */
   readonly content: Amount;
+  /** Sold as much as one asks for, not in packs: onions from a crate, nuts from a bin. */
+  readonly loose: Scalars['Boolean']['output'];
   /** As sold: tin, bag, punnet. */
   readonly name: Scalars['String']['output'];
   /** Its price. Null: nobody knows. */
@@ -2159,6 +2161,8 @@ export type Pack = {
   readonly seen: Scalars['Date']['output'];
   /** Who says so. */
   readonly source: Source;
+  /** Of what is loose: the smallest amount that is weighed out. Null: as a shop's scales do by size. */
+  readonly step: Maybe<Amount>;
 };
 
 /** So many of one pack. */
@@ -2166,8 +2170,10 @@ export type PackCount = {
   readonly __typename?: 'PackCount';
   /** How many. */
   readonly count: Scalars['Int']['output'];
-  /** The pack. */
+  /** The pack; of loose goods, what is weighed out, with what the till asks for it. */
   readonly pack: Pack;
+  /** Of loose goods: the price they are weighed out at. Null: a pack. */
+  readonly weighedFrom: Maybe<Pack>;
 };
 
 /** Where a page lies inside the whole list. */
@@ -3487,7 +3493,7 @@ export type ShoppingAisle = {
 /** One food to buy. */
 export type ShoppingLine = {
   readonly __typename?: 'ShoppingLine';
-  /** The packs that cover it at the least cost. */
+  /** The packs, and weights of what is loose, that cover it at the least cost. */
   readonly buy: ReadonlyArray<PackCount>;
   /** What they cost. */
   readonly cost: Cost;
@@ -5211,16 +5217,19 @@ export type OwnedRegionResolvers<ContextType = Context, ParentType extends Resol
 export type PackResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Pack'] = ResolversParentTypes['Pack']> = {
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   content: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
+  loose: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   price: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
   region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   seen: Resolver<ResolversTypes['Date'], ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
+  step: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
 };
 
 export type PackCountResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PackCount'] = ResolversParentTypes['PackCount']> = {
   count: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   pack: Resolver<ResolversTypes['Pack'], ParentType, ContextType>;
+  weighedFrom: Resolver<Maybe<ResolversTypes['Pack']>, ParentType, ContextType>;
 };
 
 export type PageInfoResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PageInfo'] = ResolversParentTypes['PageInfo']> = {

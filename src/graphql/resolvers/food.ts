@@ -38,6 +38,8 @@ export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> 
 export const packResolvers: FieldsBeyond<PackResolvers, PackParent> = {
   code: (pack) => pack.id,
   content: (pack) => showWritten(pack.content, pack.food, asWritten(pack.food)),
+  loose: ({ loose }) => loose !== undefined,
+  step: ({ loose, food }) => (loose?.step ? showWritten(loose.step, food, asWritten(food)) : null),
 };
 
 /** A food belongs to no plan's measures; packs and parts are shown in the units they were written in. */

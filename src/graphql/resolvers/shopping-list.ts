@@ -55,6 +55,7 @@ export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, Shopping
 
 export const packCountResolvers: FieldsBeyond<PackCountResolvers, PackCountParent> = {
   pack: ({ pack, food }) => ({ ...pack, food }),
+  weighedFrom: ({ weighedFrom, food }) => (weighedFrom === undefined ? null : { ...weighedFrom, food }),
 };
 
 export const useResolvers: FieldsBeyond<UseResolvers, UseParent> = {

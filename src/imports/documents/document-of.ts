@@ -143,7 +143,7 @@ const nutrientsOf = ({ per100g, source }: NonNullable<Food["nutrients"]>): Plain
   source: sourceOf(source),
 });
 
-const packOf = ({ id, name, content, price, region, seen, source }: Pack): PlainDocument =>
+const packOf = ({ id, name, content, price, region, seen, source, loose }: Pack): PlainDocument =>
   filled({
     id,
     name,
@@ -152,6 +152,7 @@ const packOf = ({ id, name, content, price, region, seen, source }: Pack): Plain
     region,
     seen,
     source: sourceOf(source),
+    loose: loose === undefined ? null : loose.step === null ? "yes" : { step: amountText(loose.step) },
   });
 
 const lineOf = (line: Line): PlainDocument =>

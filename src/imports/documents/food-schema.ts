@@ -96,6 +96,13 @@ const singleIngredientSchema = z
   .default(null)
   .transform((written) => (written === true ? { source: "writer" } : written || null));
 
+/** `yes`, or the smallest amount that is weighed out: `{ step: 25 g }`. */
+const looseSchema = z
+  .union([yesNoSchema, z.strictObject({ step: amountSchema })])
+  .default(false)
+  .transform((written) => (written === true ? { step: null } : written || null))
+  .meta({ description: "sold as much as one asks for; content is then what the price is for, such as 1 kg" });
+
 const packSchema = z.strictObject({
   id: slugSchema,
   name: nameSchema,
@@ -118,6 +125,7 @@ const packSchema = z.strictObject({
   region: regionSchema.nullable().default(null),
   seen: z.iso.date(),
   source: sourceSchema,
+  loose: looseSchema,
 });
 
 const nutrientsSchema = z

@@ -1,4 +1,12 @@
-import type { Food, FoodName, FoodNutrients, NutrientCode, Pack, SingleIngredient } from "../../domain/model/food.js";
+import type {
+  Food,
+  FoodName,
+  FoodNutrients,
+  Loose,
+  NutrientCode,
+  Pack,
+  SingleIngredient,
+} from "../../domain/model/food.js";
 import { ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
@@ -129,14 +137,25 @@ function readPack(
   const read = combine({
     content: reading.amount(pack.content, measures, [...path, "content"]),
     source: reading.source(pack.source, [...path, "source"]),
+    loose: readLoose(pack.loose, reading, [...path, "loose", "step"]),
   });
   const [amount, currency] = pack.price?.split(" ") ?? [];
-  return mapResult(read, (values) => ({
+  return mapResult(read, ({ loose, ...values }) => ({
     id: pack.id,
     name: pack.name,
     price: amount === undefined || currency === undefined ? null : { amount, currency },
     region: pack.region,
     seen: pack.seen,
     ...values,
+    ...(loose === null ? {} : { loose }),
   }));
+}
+
+function readLoose(
+  written: FoodDocument["packs"][number]["loose"],
+  reading: Reading,
+  path: Path,
+): Result<Loose | null> {
+  if (written === null || written.step === null) return ok(written === null ? null : { step: null });
+  return mapResult(reading.amount(written.step, [], path), (step) => ({ step }));
 }

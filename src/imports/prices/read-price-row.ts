@@ -1,6 +1,7 @@
 import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
-import type { OwnMeasure, Pack } from "../../domain/model/food.js";
+import type { Loose, OwnMeasure, Pack } from "../../domain/model/food.js";
 import { nearestRegions, regionCode, regionInstead } from "../../domain/model/region-codes.js";
+import { checkLoose } from "../../domain/plan/check-facts.js";
 import { fixedCodeLists } from "../../domain/plan/code-lists-of.js";
 import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
@@ -34,13 +35,13 @@ export interface PriceOptions {
 
 export const priceColumns: Omit<TableColumns, "calledHere"> = {
   needed: ["food", "pack", "content", "price"],
-  optional: ["name", "currency", "region", "seen"],
+  optional: ["name", "currency", "region", "seen", "step"],
 };
 
 /** Distinct contents remembered: a price list says "500 g" ten thousand times. */
 const contentsMax = 5_000;
 
-/** A reader for the rows of one file. Every fault of a row is listed, each under the name of its column. */
+/** A reader for the rows of one file. What is priced `per kg`, or has a step, is sold loose and needs no pack. Every fault of a row is listed, each under the name of its column. */
 export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<PriceRow> {
   const contents = new Map<string, Result<Measured>>();
   const contentOf = (written: string, food: string, own: readonly OwnMeasure[]): Result<Measured> => {
@@ -56,16 +57,25 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
     const food = cells.get("food");
     const own = options.measuresOf(food);
     if (own === null) problems.push({ code: "UNKNOWN_FOOD", path: ["food"], food });
-    const id = note(readId(cells.get("pack")));
+    const isLoose = cells.get("step") !== "" || isRate(cells.get("content"));
+    const pack = note(readPackName(cells.get("pack"), isLoose));
     const content = own === null ? null : note(contentOf(cells.get("content"), food, own));
     const price = note(
       readPrice(cells.get("price"), cells.get("currency").toUpperCase() || options.currency, options.locale),
     );
     const region = note(readRegion(cells.get("region"), options.region));
     const seen = note(readSeen(cells.get("seen"), options.seen));
-    if (problems.length > 0 || id === null || content === null || seen === null) return failed(problems);
+    const loose = isLoose ? note(readLoose(cells.get("step"), options)) : null;
+    if (problems.length > 0 || pack === null || content === null || seen === null) return failed(problems);
     const source = { kind: "PUBLISHED", title: options.source, section: null } as const;
-    return ok({ food, pack: { id, name: cells.get("name") || id, content, price, region, seen, source } });
+    const id = pack === "" ? looseId(region) : pack;
+    const name = cells.get("name") || id;
+    const sold: Pack = {
+      ...{ id, name, content, price, region, seen, source },
+      ...(loose === null ? {} : { loose }),
+    };
+    const faults = checkLoose(sold, [loose?.step ? "step" : "content"]);
+    return faults.length > 0 ? failed(faults) : ok({ food, pack: sold });
   };
 }
 
@@ -73,8 +83,31 @@ const lists = fixedCodeLists();
 
 const bad = (column: string, expected: string, got: string): Result<never> => failed([badCell(column, expected, got)]);
 
-const readId = (written: string): Result<string> =>
-  /^[^\s]{1,80}$/.test(written) ? ok(written) : bad("pack", "a short name of the pack, without spaces", written);
+/** One price by weight for each place: a row of another replaces none. */
+const looseId = (region: string | null): string => (region === null ? "loose" : `loose-${region.toLowerCase()}`);
+
+function readPackName(written: string, isLoose: boolean): Result<string> {
+  if (written === "" && isLoose) return ok("");
+  const expected = "a short name of the pack, without spaces; empty where the content is a rate, such as per kg";
+  return /^[^\s]{1,80}$/.test(written) ? ok(written) : bad("pack", expected, written);
+}
+
+/** `per kg`, `/100 g`, `je 500 g`, `le kg`: how much a price is for, and no pack. */
+const rate = /^(?:\/|(?:per|a|an|je|pro|par|le|la|les|por|el|al|cada|za)\s)\s*(?=\S)/iu;
+
+const isRate = (written: string): boolean => rate.test(written);
+
+/** `per kg` is for one. */
+const ratedAmount = (written: string): string => {
+  const amount = written.replace(rate, "");
+  return /^\p{L}/u.test(amount) ? `1 ${amount}` : amount;
+};
+
+function readLoose(step: string, { locale, measures }: PriceOptions): Result<Loose> {
+  if (step === "") return ok({ step: null });
+  const read = parseAmount(step, { locale, measures, own: [], path: ["step"] });
+  return read.ok ? ok({ step: read.value }) : read;
+}
 
 function readContent(
   written: string,
@@ -83,7 +116,12 @@ function readContent(
 ): Result<Measured> {
   const date = spreadsheetDate(written, locale);
   if (date !== null) return failed([{ code: "CELL_IS_A_DATE", path: ["content"], cell: written, offers: date.offers }]);
-  const read = parseAmount(written, { locale, measures, own, path: ["content"] });
+  const read = parseAmount(isRate(written) ? ratedAmount(written) : written, {
+    locale,
+    measures,
+    own,
+    path: ["content"],
+  });
   if (!read.ok) return read;
   return read.value.low === "0" ? bad("content", "more than nothing", written) : read;
 }

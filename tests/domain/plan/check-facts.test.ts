@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
 import { checkFood, checkMeasureFacts } from "../../../src/domain/plan/check-facts.js";
 import { checkSteps } from "../../../src/domain/plan/check-steps.js";
-import { density, edible, food, own, pack, part, step } from "../../kit/builders.js";
+import { density, edible, food, measured, own, pack, part, step } from "../../kit/builders.js";
 
 const many = <T>(of: (at: number) => T, count = 1_001): T[] => Array.from({ length: count }, (_, at) => of(at));
 const tooLarge = (what: string, size: number, limit: number, ...path: readonly (string | number)[]) => ({
@@ -90,5 +90,44 @@ describe("texts of a step", () => {
     expect(checkSteps([step("boil", 5, { text: "x".repeat(2_001) })], path)).toEqual([
       tooLarge("characters of a step", 2_001, 2_000, ...path, "steps", "boil"),
     ]);
+  });
+});
+
+describe("what is sold loose", () => {
+  const checked = (content: string, step: string | null) =>
+    checkFood(
+      food("nuts", {
+        packs: [pack(content, "1.00", { id: "bin", loose: { step: step === null ? null : measured(step) } })],
+      }),
+    );
+
+  it.each([
+    ["1 kg", null],
+    ["100 g", "25 g"],
+    ["1 lb", "1/4 lb"],
+    ["1 lb", "50 g"],
+    ["1 l", "50 ml"],
+    ["100 g", "500 g"],
+  ])("is weighed or poured: %s by %s", (content, step) => {
+    expect(checked(content, step)).toEqual([]);
+  });
+
+  it.each([
+    ["1 piece", null, "1 piece"],
+    ["1-2 kg", null, "1 to 2 kg"],
+    ["1 kg", "0 g", "0 g"],
+    ["1 kg", "10-20 g", "10 to 20 g"],
+    ["1 kg", "5 ml", "5 ml"],
+    ["1 kg", "1 piece", "1 piece"],
+    ["1 kg", "1 own:scoop", "1 own:scoop"],
+    ["1 kg", "20 kg", "20 kg"],
+    ["1 kg", "1 mg", "1 mg"],
+  ])("is refused else: %s by %s", (content, step, written) => {
+    expect(checked(content, step)).toContainEqual({
+      code: "BAD_AMOUNT",
+      path: ["foods", "nuts", "packs", "bin"],
+      written,
+      why: "NOT_WEIGHABLE",
+    });
   });
 });

@@ -134,15 +134,19 @@ const plainFood = (measures: readonly OwnMeasure[]): fc.Arbitrary<Food> =>
     keepsAs: maybe(slug),
     keeping: few(keeping),
     packs: few(
-      fc.record({
-        id: slug,
-        name: words,
-        content: measured([...standard, ...measures.map(({ name }) => `own:${name}`)]),
-        price: maybe(fc.constant({ amount: "1.25", currency: "XTS" })),
-        region: maybe(fc.constant("XA")),
-        seen: fc.constant("2026-03-02"),
-        source,
-      }),
+      fc.record(
+        {
+          id: slug,
+          name: words,
+          content: measured([...standard, ...measures.map(({ name }) => `own:${name}`)]),
+          price: maybe(fc.constant({ amount: "1.25", currency: "XTS" })),
+          region: maybe(fc.constant("XA")),
+          seen: fc.constant("2026-03-02"),
+          source,
+          loose: fc.constantFrom({ step: null }, { step: { low: "25", high: "25", unit: "g" } }),
+        },
+        { requiredKeys: ["id", "name", "content", "price", "region", "seen", "source"] },
+      ),
     ),
     alwaysThere: fc.boolean(),
   });

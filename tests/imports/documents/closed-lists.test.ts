@@ -71,6 +71,7 @@ const ownWords = new Set([
     "section",
     "container",
     "condition",
+    "loose.step",
     "form",
     "preparation",
     "written",

@@ -32,6 +32,32 @@ const linesOf = (text: string) => {
   return components[0]?.value.lines ?? [];
 };
 
+describe("what a shop sells", () => {
+  const packsOf = (loose: string, content = "1 kg") =>
+    resolve(`${barley}packs:
+  - { id: bin, name: bin, content: ${content}, price: 1.80 XTS, seen: 2026-03-02, source: invented${loose} }
+`);
+
+  it("is a pack, or loose, weighed out by a step where the writer says one", () => {
+    const looseOf = (written: string) => packsOf(written).foods[0]?.value.packs[0]?.loose;
+    expect(looseOf("")).toBeUndefined();
+    expect(looseOf(", loose: no")).toBeUndefined();
+    expect(looseOf(", loose: yes")).toEqual({ step: null });
+    expect(looseOf(", loose: { step: 25 g }")).toEqual({ step: { low: "25", high: "25", unit: "g" } });
+  });
+
+  it.each([
+    [", lose: yes", "BAD_SHAPE"],
+    [", loose: perhaps", "BAD_SHAPE"],
+    [", loose: { steps: 25 g }", "BAD_SHAPE"],
+    [", loose: { step: 25 gg }", "UNKNOWN_UNIT"],
+  ])("is refused where it is misspelt: %s", (written, code) => {
+    const { problems } = packsOf(written);
+    expect(problems.map(({ problem }) => problem.code)).toContain(code);
+    expect(problems[0]?.line).toBe(9);
+  });
+});
+
 describe("a line of a document", () => {
   it("keeps the writer's own words beside the exact amount", () => {
     const [line] = linesOf(pot("  - { food: barley, amount: 1 1/2 lbs, preparation: rinsed }"));

@@ -127,6 +127,58 @@ describe("a list of prices", () => {
     expect(rows[2]?.ok && rows[2].value.pack.price).toBeNull();
   });
 
+  it.each([
+    ["per kg", "en", "1", "kg"],
+    ["per 100 g", "en", "100", "g"],
+    ["per lb", "en", "1", "lb"],
+    ["/kg", "en", "1", "kg"],
+    ["/ 100 g", "en", "100", "g"],
+    ["je 500 g", "de", "500", "g"],
+    ["pro Pfund", "de", "1", "metric-pound"],
+    ["le kg", "fr", "1", "kg"],
+    ["les 100 g", "fr", "100", "g"],
+    ["por kg", "es", "1", "kg"],
+    ["za kg", "pl", "1", "kg"],
+    ["per l", "en", "1", "l"],
+  ])("sells loose what is priced %s (%s), and needs no pack", async (content, locale, low, unit) => {
+    const [row] = await rowsOf(`${header}onion,,${content},2\n`, { locale });
+    expect(row).toMatchObject({
+      ok: true,
+      value: { pack: { id: "loose-xa", name: "loose-xa", content: { low, high: low, unit }, loose: { step: null } } },
+    });
+  });
+
+  it("keeps the pack of what is loose, and the step it is weighed out by", async () => {
+    const rows = await rowsOf(
+      "food,pack,content,price,step,region\nnuts,bin-4,per 100 g,1.90,25 g,\nnuts,bin-5,1 kg,19,1 kg,\nnuts,,per kg,18,,XB\n",
+      { region: null },
+    );
+    expect(rows.map((row) => row.ok && [row.value.pack.id, row.value.pack.loose])).toEqual([
+      ["bin-4", { step: { low: "25", high: "25", unit: "g" } }],
+      ["bin-5", { step: { low: "1", high: "1", unit: "kg" } }],
+      ["loose-xb", { step: null }],
+    ]);
+  });
+
+  it("takes no pack whose name is missing for loose goods, and nothing loose that is not weighed or poured", async () => {
+    const rows = await rowsOf(
+      `food,pack,content,price,step\noats,,400 g,1,\noats,,1 kg,1,\noats,,per kgg,1,\noats,,per piece,1,\noats,a,per kg,1,2 pieces\noats,b,per kg,1,10-20 g\noats,c,per kg,1,5 ml\noats,d,per kg,1,0 g\n`,
+    );
+    expect(
+      rows.map((row) => (row.ok ? "ok" : row.problems.map(({ code, path }) => `${String(path[0])} ${code}`))),
+    ).toEqual([
+      ["pack BAD_SHAPE"],
+      ["pack BAD_SHAPE"],
+      ["content UNKNOWN_UNIT"],
+      ["content BAD_AMOUNT"],
+      ["step BAD_AMOUNT"],
+      ["step BAD_AMOUNT"],
+      ["step BAD_AMOUNT"],
+      ["step BAD_AMOUNT"],
+    ]);
+    expect(said(rows)[0]?.[1]).toMatch(/empty where the content is a rate, such as per kg/);
+  });
+
   it("is refused whole, with what to do, where its columns are not those of a price list", async () => {
     expect(said(await rowsOf("food,price\noats,1\n"))).toEqual([
       [1, expect.stringContaining("none called pack, content")],

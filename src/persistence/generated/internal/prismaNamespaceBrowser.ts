@@ -270,7 +270,8 @@ export const PackScalarFieldEnum = {
   seen: 'seen',
   sourceKind: 'sourceKind',
   sourceTitle: 'sourceTitle',
-  sourceSection: 'sourceSection'
+  sourceSection: 'sourceSection',
+  loose: 'loose'
 } as const
 
 export type PackScalarFieldEnum = (typeof PackScalarFieldEnum)[keyof typeof PackScalarFieldEnum]
@@ -669,7 +670,8 @@ export const StagedPriceScalarFieldEnum = {
   priceAmount: 'priceAmount',
   priceCurrency: 'priceCurrency',
   region: 'region',
-  seen: 'seen'
+  seen: 'seen',
+  loose: 'loose'
 } as const
 
 export type StagedPriceScalarFieldEnum = (typeof StagedPriceScalarFieldEnum)[keyof typeof StagedPriceScalarFieldEnum]
@@ -687,6 +689,7 @@ export const ListedPackScalarFieldEnum = {
   priceCurrency: 'priceCurrency',
   region: 'region',
   seen: 'seen',
+  loose: 'loose',
   madeBy: 'madeBy',
   writtenBy: 'writtenBy'
 } as const

@@ -68,6 +68,7 @@ export type ListedPackCountAggregateOutputType = {
   priceCurrency: number
   region: number
   seen: number
+  loose: number
   madeBy: number
   writtenBy: number
   _all: number
@@ -118,6 +119,7 @@ export type ListedPackCountAggregateInputType = {
   priceCurrency?: true
   region?: true
   seen?: true
+  loose?: true
   madeBy?: true
   writtenBy?: true
   _all?: true
@@ -207,6 +209,7 @@ export type ListedPackGroupByOutputType = {
   priceCurrency: string | null
   region: string | null
   seen: Date
+  loose: runtime.JsonValue | null
   madeBy: string
   writtenBy: string
   _count: ListedPackCountAggregateOutputType | null
@@ -244,6 +247,7 @@ export type ListedPackWhereInput = {
   priceCurrency?: Prisma.StringNullableFilter<"ListedPack"> | string | null
   region?: Prisma.StringNullableFilter<"ListedPack"> | string | null
   seen?: Prisma.DateTimeFilter<"ListedPack"> | Date | string
+  loose?: Prisma.JsonNullableFilter<"ListedPack">
   madeBy?: Prisma.UuidFilter<"ListedPack"> | string
   writtenBy?: Prisma.UuidFilter<"ListedPack"> | string
 }
@@ -260,6 +264,7 @@ export type ListedPackOrderByWithRelationInput = {
   priceCurrency?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   seen?: Prisma.SortOrder
+  loose?: Prisma.SortOrderInput | Prisma.SortOrder
   madeBy?: Prisma.SortOrder
   writtenBy?: Prisma.SortOrder
 }
@@ -280,6 +285,7 @@ export type ListedPackWhereUniqueInput = Prisma.AtLeast<{
   priceCurrency?: Prisma.StringNullableFilter<"ListedPack"> | string | null
   region?: Prisma.StringNullableFilter<"ListedPack"> | string | null
   seen?: Prisma.DateTimeFilter<"ListedPack"> | Date | string
+  loose?: Prisma.JsonNullableFilter<"ListedPack">
   madeBy?: Prisma.UuidFilter<"ListedPack"> | string
   writtenBy?: Prisma.UuidFilter<"ListedPack"> | string
 }, "feedId_food_packId">
@@ -296,6 +302,7 @@ export type ListedPackOrderByWithAggregationInput = {
   priceCurrency?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   seen?: Prisma.SortOrder
+  loose?: Prisma.SortOrderInput | Prisma.SortOrder
   madeBy?: Prisma.SortOrder
   writtenBy?: Prisma.SortOrder
   _count?: Prisma.ListedPackCountOrderByAggregateInput
@@ -318,6 +325,7 @@ export type ListedPackScalarWhereWithAggregatesInput = {
   priceCurrency?: Prisma.StringNullableWithAggregatesFilter<"ListedPack"> | string | null
   region?: Prisma.StringNullableWithAggregatesFilter<"ListedPack"> | string | null
   seen?: Prisma.DateTimeWithAggregatesFilter<"ListedPack"> | Date | string
+  loose?: Prisma.JsonNullableWithAggregatesFilter<"ListedPack">
   madeBy?: Prisma.UuidWithAggregatesFilter<"ListedPack"> | string
   writtenBy?: Prisma.UuidWithAggregatesFilter<"ListedPack"> | string
 }
@@ -334,6 +342,7 @@ export type ListedPackCreateInput = {
   priceCurrency?: string | null
   region?: string | null
   seen: Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   madeBy: string
   writtenBy: string
 }
@@ -350,6 +359,7 @@ export type ListedPackUncheckedCreateInput = {
   priceCurrency?: string | null
   region?: string | null
   seen: Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   madeBy: string
   writtenBy: string
 }
@@ -366,6 +376,7 @@ export type ListedPackUpdateInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   madeBy?: Prisma.StringFieldUpdateOperationsInput | string
   writtenBy?: Prisma.StringFieldUpdateOperationsInput | string
 }
@@ -382,6 +393,7 @@ export type ListedPackUncheckedUpdateInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   madeBy?: Prisma.StringFieldUpdateOperationsInput | string
   writtenBy?: Prisma.StringFieldUpdateOperationsInput | string
 }
@@ -398,6 +410,7 @@ export type ListedPackCreateManyInput = {
   priceCurrency?: string | null
   region?: string | null
   seen: Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   madeBy: string
   writtenBy: string
 }
@@ -414,6 +427,7 @@ export type ListedPackUpdateManyMutationInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   madeBy?: Prisma.StringFieldUpdateOperationsInput | string
   writtenBy?: Prisma.StringFieldUpdateOperationsInput | string
 }
@@ -430,6 +444,7 @@ export type ListedPackUncheckedUpdateManyInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   madeBy?: Prisma.StringFieldUpdateOperationsInput | string
   writtenBy?: Prisma.StringFieldUpdateOperationsInput | string
 }
@@ -452,6 +467,7 @@ export type ListedPackCountOrderByAggregateInput = {
   priceCurrency?: Prisma.SortOrder
   region?: Prisma.SortOrder
   seen?: Prisma.SortOrder
+  loose?: Prisma.SortOrder
   madeBy?: Prisma.SortOrder
   writtenBy?: Prisma.SortOrder
 }
@@ -502,6 +518,7 @@ export type ListedPackSelect<ExtArgs extends runtime.Types.Extensions.InternalAr
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
   madeBy?: boolean
   writtenBy?: boolean
 }, ExtArgs["result"]["listedPack"]>
@@ -518,6 +535,7 @@ export type ListedPackSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ex
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
   madeBy?: boolean
   writtenBy?: boolean
 }, ExtArgs["result"]["listedPack"]>
@@ -534,6 +552,7 @@ export type ListedPackSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ex
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
   madeBy?: boolean
   writtenBy?: boolean
 }, ExtArgs["result"]["listedPack"]>
@@ -550,11 +569,12 @@ export type ListedPackSelectScalar = {
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
   madeBy?: boolean
   writtenBy?: boolean
 }
 
-export type ListedPackOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"feedId" | "food" | "packId" | "name" | "contentLow" | "contentHigh" | "contentUnit" | "priceAmount" | "priceCurrency" | "region" | "seen" | "madeBy" | "writtenBy", ExtArgs["result"]["listedPack"]>
+export type ListedPackOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"feedId" | "food" | "packId" | "name" | "contentLow" | "contentHigh" | "contentUnit" | "priceAmount" | "priceCurrency" | "region" | "seen" | "loose" | "madeBy" | "writtenBy", ExtArgs["result"]["listedPack"]>
 
 export type $ListedPackPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "ListedPack"
@@ -571,6 +591,7 @@ export type $ListedPackPayload<ExtArgs extends runtime.Types.Extensions.Internal
     priceCurrency: string | null
     region: string | null
     seen: Date
+    loose: runtime.JsonValue | null
     /**
      * The run that made it, and the one that wrote it last.
      */
@@ -1010,6 +1031,7 @@ export interface ListedPackFieldRefs {
   readonly priceCurrency: Prisma.FieldRef<"ListedPack", 'String'>
   readonly region: Prisma.FieldRef<"ListedPack", 'String'>
   readonly seen: Prisma.FieldRef<"ListedPack", 'DateTime'>
+  readonly loose: Prisma.FieldRef<"ListedPack", 'Json'>
   readonly madeBy: Prisma.FieldRef<"ListedPack", 'String'>
   readonly writtenBy: Prisma.FieldRef<"ListedPack", 'String'>
 }

@@ -83,6 +83,7 @@ export type PackCountAggregateOutputType = {
   sourceKind: number
   sourceTitle: number
   sourceSection: number
+  loose: number
   _all: number
 }
 
@@ -144,6 +145,7 @@ export type PackCountAggregateInputType = {
   sourceKind?: true
   sourceTitle?: true
   sourceSection?: true
+  loose?: true
   _all?: true
 }
 
@@ -248,6 +250,7 @@ export type PackGroupByOutputType = {
   sourceKind: $Enums.SourceKind
   sourceTitle: string
   sourceSection: string | null
+  loose: runtime.JsonValue | null
   _count: PackCountAggregateOutputType | null
   _avg: PackAvgAggregateOutputType | null
   _sum: PackSumAggregateOutputType | null
@@ -288,6 +291,7 @@ export type PackWhereInput = {
   sourceKind?: Prisma.EnumSourceKindFilter<"Pack"> | $Enums.SourceKind
   sourceTitle?: Prisma.StringFilter<"Pack"> | string
   sourceSection?: Prisma.StringNullableFilter<"Pack"> | string | null
+  loose?: Prisma.JsonNullableFilter<"Pack">
   food?: Prisma.XOR<Prisma.FoodScalarRelationFilter, Prisma.FoodWhereInput>
 }
 
@@ -306,6 +310,7 @@ export type PackOrderByWithRelationInput = {
   sourceKind?: Prisma.SortOrder
   sourceTitle?: Prisma.SortOrder
   sourceSection?: Prisma.SortOrderInput | Prisma.SortOrder
+  loose?: Prisma.SortOrderInput | Prisma.SortOrder
   food?: Prisma.FoodOrderByWithRelationInput
 }
 
@@ -328,6 +333,7 @@ export type PackWhereUniqueInput = Prisma.AtLeast<{
   sourceKind?: Prisma.EnumSourceKindFilter<"Pack"> | $Enums.SourceKind
   sourceTitle?: Prisma.StringFilter<"Pack"> | string
   sourceSection?: Prisma.StringNullableFilter<"Pack"> | string | null
+  loose?: Prisma.JsonNullableFilter<"Pack">
   food?: Prisma.XOR<Prisma.FoodScalarRelationFilter, Prisma.FoodWhereInput>
 }, "foodId_position">
 
@@ -346,6 +352,7 @@ export type PackOrderByWithAggregationInput = {
   sourceKind?: Prisma.SortOrder
   sourceTitle?: Prisma.SortOrder
   sourceSection?: Prisma.SortOrderInput | Prisma.SortOrder
+  loose?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.PackCountOrderByAggregateInput
   _avg?: Prisma.PackAvgOrderByAggregateInput
   _max?: Prisma.PackMaxOrderByAggregateInput
@@ -371,6 +378,7 @@ export type PackScalarWhereWithAggregatesInput = {
   sourceKind?: Prisma.EnumSourceKindWithAggregatesFilter<"Pack"> | $Enums.SourceKind
   sourceTitle?: Prisma.StringWithAggregatesFilter<"Pack"> | string
   sourceSection?: Prisma.StringNullableWithAggregatesFilter<"Pack"> | string | null
+  loose?: Prisma.JsonNullableWithAggregatesFilter<"Pack">
 }
 
 export type PackCreateInput = {
@@ -387,6 +395,7 @@ export type PackCreateInput = {
   sourceKind: $Enums.SourceKind
   sourceTitle: string
   sourceSection?: string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   food: Prisma.FoodCreateNestedOneWithoutPacksInput
 }
 
@@ -405,6 +414,7 @@ export type PackUncheckedCreateInput = {
   sourceKind: $Enums.SourceKind
   sourceTitle: string
   sourceSection?: string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackUpdateInput = {
@@ -421,6 +431,7 @@ export type PackUpdateInput = {
   sourceKind?: Prisma.EnumSourceKindFieldUpdateOperationsInput | $Enums.SourceKind
   sourceTitle?: Prisma.StringFieldUpdateOperationsInput | string
   sourceSection?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   food?: Prisma.FoodUpdateOneRequiredWithoutPacksNestedInput
 }
 
@@ -439,6 +450,7 @@ export type PackUncheckedUpdateInput = {
   sourceKind?: Prisma.EnumSourceKindFieldUpdateOperationsInput | $Enums.SourceKind
   sourceTitle?: Prisma.StringFieldUpdateOperationsInput | string
   sourceSection?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackCreateManyInput = {
@@ -456,6 +468,7 @@ export type PackCreateManyInput = {
   sourceKind: $Enums.SourceKind
   sourceTitle: string
   sourceSection?: string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackUpdateManyMutationInput = {
@@ -472,6 +485,7 @@ export type PackUpdateManyMutationInput = {
   sourceKind?: Prisma.EnumSourceKindFieldUpdateOperationsInput | $Enums.SourceKind
   sourceTitle?: Prisma.StringFieldUpdateOperationsInput | string
   sourceSection?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackUncheckedUpdateManyInput = {
@@ -489,6 +503,7 @@ export type PackUncheckedUpdateManyInput = {
   sourceKind?: Prisma.EnumSourceKindFieldUpdateOperationsInput | $Enums.SourceKind
   sourceTitle?: Prisma.StringFieldUpdateOperationsInput | string
   sourceSection?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackListRelationFilter = {
@@ -521,6 +536,7 @@ export type PackCountOrderByAggregateInput = {
   sourceKind?: Prisma.SortOrder
   sourceTitle?: Prisma.SortOrder
   sourceSection?: Prisma.SortOrder
+  loose?: Prisma.SortOrder
 }
 
 export type PackAvgOrderByAggregateInput = {
@@ -625,6 +641,7 @@ export type PackCreateWithoutFoodInput = {
   sourceKind: $Enums.SourceKind
   sourceTitle: string
   sourceSection?: string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackUncheckedCreateWithoutFoodInput = {
@@ -641,6 +658,7 @@ export type PackUncheckedCreateWithoutFoodInput = {
   sourceKind: $Enums.SourceKind
   sourceTitle: string
   sourceSection?: string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackCreateOrConnectWithoutFoodInput = {
@@ -687,6 +705,7 @@ export type PackScalarWhereInput = {
   sourceKind?: Prisma.EnumSourceKindFilter<"Pack"> | $Enums.SourceKind
   sourceTitle?: Prisma.StringFilter<"Pack"> | string
   sourceSection?: Prisma.StringNullableFilter<"Pack"> | string | null
+  loose?: Prisma.JsonNullableFilter<"Pack">
 }
 
 export type PackCreateManyFoodInput = {
@@ -703,6 +722,7 @@ export type PackCreateManyFoodInput = {
   sourceKind: $Enums.SourceKind
   sourceTitle: string
   sourceSection?: string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackUpdateWithoutFoodInput = {
@@ -719,6 +739,7 @@ export type PackUpdateWithoutFoodInput = {
   sourceKind?: Prisma.EnumSourceKindFieldUpdateOperationsInput | $Enums.SourceKind
   sourceTitle?: Prisma.StringFieldUpdateOperationsInput | string
   sourceSection?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackUncheckedUpdateWithoutFoodInput = {
@@ -735,6 +756,7 @@ export type PackUncheckedUpdateWithoutFoodInput = {
   sourceKind?: Prisma.EnumSourceKindFieldUpdateOperationsInput | $Enums.SourceKind
   sourceTitle?: Prisma.StringFieldUpdateOperationsInput | string
   sourceSection?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PackUncheckedUpdateManyWithoutFoodInput = {
@@ -751,6 +773,7 @@ export type PackUncheckedUpdateManyWithoutFoodInput = {
   sourceKind?: Prisma.EnumSourceKindFieldUpdateOperationsInput | $Enums.SourceKind
   sourceTitle?: Prisma.StringFieldUpdateOperationsInput | string
   sourceSection?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 
@@ -770,6 +793,7 @@ export type PackSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   sourceKind?: boolean
   sourceTitle?: boolean
   sourceSection?: boolean
+  loose?: boolean
   food?: boolean | Prisma.FoodDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["pack"]>
 
@@ -788,6 +812,7 @@ export type PackSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   sourceKind?: boolean
   sourceTitle?: boolean
   sourceSection?: boolean
+  loose?: boolean
   food?: boolean | Prisma.FoodDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["pack"]>
 
@@ -806,6 +831,7 @@ export type PackSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   sourceKind?: boolean
   sourceTitle?: boolean
   sourceSection?: boolean
+  loose?: boolean
   food?: boolean | Prisma.FoodDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["pack"]>
 
@@ -824,9 +850,10 @@ export type PackSelectScalar = {
   sourceKind?: boolean
   sourceTitle?: boolean
   sourceSection?: boolean
+  loose?: boolean
 }
 
-export type PackOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"foodId" | "position" | "id" | "name" | "contentLow" | "contentHigh" | "contentUnit" | "priceAmount" | "priceCurrency" | "region" | "seen" | "sourceKind" | "sourceTitle" | "sourceSection", ExtArgs["result"]["pack"]>
+export type PackOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"foodId" | "position" | "id" | "name" | "contentLow" | "contentHigh" | "contentUnit" | "priceAmount" | "priceCurrency" | "region" | "seen" | "sourceKind" | "sourceTitle" | "sourceSection" | "loose", ExtArgs["result"]["pack"]>
 export type PackInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   food?: boolean | Prisma.FoodDefaultArgs<ExtArgs>
 }
@@ -860,6 +887,10 @@ export type $PackPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
     sourceKind: $Enums.SourceKind
     sourceTitle: string
     sourceSection: string | null
+    /**
+     * Sold as much as one asks for: `{"step": null}`, or the smallest amount. Null: in whole packs.
+     */
+    loose: runtime.JsonValue | null
   }, ExtArgs["result"]["pack"]>
   composites: {}
 }
@@ -1298,6 +1329,7 @@ export interface PackFieldRefs {
   readonly sourceKind: Prisma.FieldRef<"Pack", 'SourceKind'>
   readonly sourceTitle: Prisma.FieldRef<"Pack", 'String'>
   readonly sourceSection: Prisma.FieldRef<"Pack", 'String'>
+  readonly loose: Prisma.FieldRef<"Pack", 'Json'>
 }
     
 

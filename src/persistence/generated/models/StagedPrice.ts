@@ -77,6 +77,7 @@ export type StagedPriceCountAggregateOutputType = {
   priceCurrency: number
   region: number
   seen: number
+  loose: number
   _all: number
 }
 
@@ -132,6 +133,7 @@ export type StagedPriceCountAggregateInputType = {
   priceCurrency?: true
   region?: true
   seen?: true
+  loose?: true
   _all?: true
 }
 
@@ -234,6 +236,7 @@ export type StagedPriceGroupByOutputType = {
   priceCurrency: string | null
   region: string | null
   seen: Date
+  loose: runtime.JsonValue | null
   _count: StagedPriceCountAggregateOutputType | null
   _avg: StagedPriceAvgAggregateOutputType | null
   _sum: StagedPriceSumAggregateOutputType | null
@@ -272,6 +275,7 @@ export type StagedPriceWhereInput = {
   priceCurrency?: Prisma.StringNullableFilter<"StagedPrice"> | string | null
   region?: Prisma.StringNullableFilter<"StagedPrice"> | string | null
   seen?: Prisma.DateTimeFilter<"StagedPrice"> | Date | string
+  loose?: Prisma.JsonNullableFilter<"StagedPrice">
 }
 
 export type StagedPriceOrderByWithRelationInput = {
@@ -287,6 +291,7 @@ export type StagedPriceOrderByWithRelationInput = {
   priceCurrency?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   seen?: Prisma.SortOrder
+  loose?: Prisma.SortOrderInput | Prisma.SortOrder
 }
 
 export type StagedPriceWhereUniqueInput = Prisma.AtLeast<{
@@ -306,6 +311,7 @@ export type StagedPriceWhereUniqueInput = Prisma.AtLeast<{
   priceCurrency?: Prisma.StringNullableFilter<"StagedPrice"> | string | null
   region?: Prisma.StringNullableFilter<"StagedPrice"> | string | null
   seen?: Prisma.DateTimeFilter<"StagedPrice"> | Date | string
+  loose?: Prisma.JsonNullableFilter<"StagedPrice">
 }, "runId_line">
 
 export type StagedPriceOrderByWithAggregationInput = {
@@ -321,6 +327,7 @@ export type StagedPriceOrderByWithAggregationInput = {
   priceCurrency?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   seen?: Prisma.SortOrder
+  loose?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.StagedPriceCountOrderByAggregateInput
   _avg?: Prisma.StagedPriceAvgOrderByAggregateInput
   _max?: Prisma.StagedPriceMaxOrderByAggregateInput
@@ -344,6 +351,7 @@ export type StagedPriceScalarWhereWithAggregatesInput = {
   priceCurrency?: Prisma.StringNullableWithAggregatesFilter<"StagedPrice"> | string | null
   region?: Prisma.StringNullableWithAggregatesFilter<"StagedPrice"> | string | null
   seen?: Prisma.DateTimeWithAggregatesFilter<"StagedPrice"> | Date | string
+  loose?: Prisma.JsonNullableWithAggregatesFilter<"StagedPrice">
 }
 
 export type StagedPriceCreateInput = {
@@ -359,6 +367,7 @@ export type StagedPriceCreateInput = {
   priceCurrency?: string | null
   region?: string | null
   seen: Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StagedPriceUncheckedCreateInput = {
@@ -374,6 +383,7 @@ export type StagedPriceUncheckedCreateInput = {
   priceCurrency?: string | null
   region?: string | null
   seen: Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StagedPriceUpdateInput = {
@@ -389,6 +399,7 @@ export type StagedPriceUpdateInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StagedPriceUncheckedUpdateInput = {
@@ -404,6 +415,7 @@ export type StagedPriceUncheckedUpdateInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StagedPriceCreateManyInput = {
@@ -419,6 +431,7 @@ export type StagedPriceCreateManyInput = {
   priceCurrency?: string | null
   region?: string | null
   seen: Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StagedPriceUpdateManyMutationInput = {
@@ -434,6 +447,7 @@ export type StagedPriceUpdateManyMutationInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StagedPriceUncheckedUpdateManyInput = {
@@ -449,6 +463,7 @@ export type StagedPriceUncheckedUpdateManyInput = {
   priceCurrency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   seen?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  loose?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StagedPriceRunIdLineCompoundUniqueInput = {
@@ -469,6 +484,7 @@ export type StagedPriceCountOrderByAggregateInput = {
   priceCurrency?: Prisma.SortOrder
   region?: Prisma.SortOrder
   seen?: Prisma.SortOrder
+  loose?: Prisma.SortOrder
 }
 
 export type StagedPriceAvgOrderByAggregateInput = {
@@ -524,6 +540,7 @@ export type StagedPriceSelect<ExtArgs extends runtime.Types.Extensions.InternalA
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
 }, ExtArgs["result"]["stagedPrice"]>
 
 export type StagedPriceSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -539,6 +556,7 @@ export type StagedPriceSelectCreateManyAndReturn<ExtArgs extends runtime.Types.E
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
 }, ExtArgs["result"]["stagedPrice"]>
 
 export type StagedPriceSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -554,6 +572,7 @@ export type StagedPriceSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.E
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
 }, ExtArgs["result"]["stagedPrice"]>
 
 export type StagedPriceSelectScalar = {
@@ -569,9 +588,10 @@ export type StagedPriceSelectScalar = {
   priceCurrency?: boolean
   region?: boolean
   seen?: boolean
+  loose?: boolean
 }
 
-export type StagedPriceOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"runId" | "line" | "food" | "packId" | "name" | "contentLow" | "contentHigh" | "contentUnit" | "priceAmount" | "priceCurrency" | "region" | "seen", ExtArgs["result"]["stagedPrice"]>
+export type StagedPriceOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"runId" | "line" | "food" | "packId" | "name" | "contentLow" | "contentHigh" | "contentUnit" | "priceAmount" | "priceCurrency" | "region" | "seen" | "loose", ExtArgs["result"]["stagedPrice"]>
 
 export type $StagedPricePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "StagedPrice"
@@ -589,6 +609,7 @@ export type $StagedPricePayload<ExtArgs extends runtime.Types.Extensions.Interna
     priceCurrency: string | null
     region: string | null
     seen: Date
+    loose: runtime.JsonValue | null
   }, ExtArgs["result"]["stagedPrice"]>
   composites: {}
 }
@@ -1024,6 +1045,7 @@ export interface StagedPriceFieldRefs {
   readonly priceCurrency: Prisma.FieldRef<"StagedPrice", 'String'>
   readonly region: Prisma.FieldRef<"StagedPrice", 'String'>
   readonly seen: Prisma.FieldRef<"StagedPrice", 'DateTime'>
+  readonly loose: Prisma.FieldRef<"StagedPrice", 'Json'>
 }
     
 

@@ -1,0 +1,8 @@
+-- AlterTable
+ALTER TABLE "listed_packs" ADD COLUMN     "loose" JSONB;
+
+-- AlterTable
+ALTER TABLE "packs" ADD COLUMN     "loose" JSONB;
+
+-- AlterTable
+ALTER TABLE "staged_prices" ADD COLUMN     "loose" JSONB;
