@@ -19,7 +19,7 @@ export interface Benchmark {
   run(options: BenchmarkOptions): Promise<readonly BenchmarkResult[]>;
 }
 
-const median = (values: readonly number[]): number => {
+export const median = (values: readonly number[]): number => {
   const sorted = values.toSorted((a, b) => a - b);
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 };

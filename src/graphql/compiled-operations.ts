@@ -1,5 +1,4 @@
 import {
-  execute,
   getVariableValues,
   GraphQLError,
   Kind,
@@ -10,13 +9,10 @@ import {
   validate,
   visit,
   type DocumentNode,
-  type ExecutionResult,
   type GraphQLSchema,
   type OperationDefinitionNode,
   type ValidationRule,
 } from "graphql";
-import { inStage } from "../services/stage.js";
-import type { Context } from "./context.js";
 import { recentTexts, type RecentLimits } from "../services/memory/recent-texts.js";
 import { nestingFault } from "./nesting.js";
 import { documentLimits, documentLimitsRule } from "./document-limits.js";
@@ -30,6 +26,8 @@ type Given = Readonly<Record<string, unknown>>;
 export interface CompiledOperation {
   /** Tells it from all others of this process. */
   readonly id: number;
+  /** Where it stands in its document. */
+  readonly node: OperationDefinitionNode;
   /** null: it has none. */
   readonly name: string | null;
   readonly kind: "query" | "mutation";
@@ -39,8 +37,6 @@ export interface CompiledOperation {
   coerce(variables: Given): { readonly ok: true; readonly variables: Given } | Faulty;
   /** What it costs at most with variables as `coerce` returns them, in points. */
   cost(coerced: Given): number;
-  /** Runs it. The variables are those that were given, not those that `coerce` returns. */
-  run(variables: Given, context: Context): Promise<ExecutionResult>;
 }
 
 interface Faulty {
@@ -52,7 +48,7 @@ interface Faulty {
 export type Stage = "PARSE" | "VALIDATION";
 
 export type CompiledDocument =
-  | { readonly ok: true; readonly operations: readonly CompiledOperation[] }
+  | { readonly ok: true; readonly document: DocumentNode; readonly operations: readonly CompiledOperation[] }
   | { readonly ok: false; readonly stage: Stage; readonly errors: readonly GraphQLError[] };
 
 /** Documents by their text. */
@@ -107,6 +103,7 @@ function compile(schema: GraphQLSchema, rules: readonly ValidationRule[], source
   }
   return {
     ok: true,
+    document: read,
     operations: operations.map((operation) => compileOperation(schema, read, operation, introspection)),
   };
 }
@@ -158,14 +155,14 @@ function compileOperation(
   operation: OperationDefinitionNode,
   introspection: IntrospectionMeter,
 ): CompiledOperation {
-  const operationName = operation.name?.value ?? null;
   compiledSoFar += 1;
   const id = compiledSoFar;
   const definitions = operation.variableDefinitions ?? [];
   const cost = operationCost(schema, document, operation, introspection);
   return {
     id,
-    name: operationName,
+    node: operation,
+    name: operation.name?.value ?? null,
     kind: operation.operation === "mutation" ? "mutation" : "query",
     aboutSchema: introspection.narrowQuestion(operation),
     coerce: (given) => {
@@ -173,9 +170,5 @@ function compileOperation(
       return errors === undefined ? { ok: true, variables: coerced } : { ok: false, errors };
     },
     cost: (coerced) => costWith(cost, coerced),
-    run: async (variableValues, contextValue) =>
-      inStage(contextValue.deps, "execute", () =>
-        execute({ schema, document, operationName, variableValues, contextValue }),
-      ),
   };
 }

@@ -1,56 +1,42 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerGone } from "../http/caller-gone.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
-import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
+import { DatabaseAway, noteAway } from "../services/database-away.js";
 import type { Deps } from "../services/deps.js";
 import { QuotaExceeded } from "../services/rate-limit.js";
-import type { Engine, Outcome } from "./engine.js";
 import { shownFault } from "./errors.js";
 import type { Explorer } from "./explorer.js";
-import { readJsonBody, takeBytes } from "./json-body.js";
+import { refusedAnswer, type GraphqlServer, type HttpAnswer, type RawRequest } from "./graphql-server.js";
 import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
-import type { RawRequest } from "./prepared-requests.js";
-import { readParameters } from "./read-request.js";
-import { refusal, refusalStatus, type Refusal } from "./refusal.js";
+import { unavailable } from "./plugins/errors.js";
+import { readAddress, readBody, takeBytes } from "./read-request.js";
+import { refusal, type Refusal } from "./refusal.js";
 
 export const graphqlPath = "/graphql";
 
 export interface GraphqlRouteOptions {
   readonly deps: Deps;
-  readonly engine: Engine;
+  readonly server: GraphqlServer;
   /** The page for browsers; null where it was not built. */
   readonly explorer: Explorer | null;
 }
 
 /** The endpoint, and for browsers a page to explore it. Every answer but that page is JSON, errors included. */
-export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }: GraphqlRouteOptions): void {
+export function registerGraphql(app: FastifyInstance, { deps, server, explorer }: GraphqlRouteOptions): void {
   void app.register((scope, _options, done) => {
     scope.removeAllContentTypeParsers();
     scope.addContentTypeParser("application/json", { parseAs: "buffer" }, takeBytes);
     scope.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
-    const sendOutcome = (
-      outcome: Outcome,
-      type: MediaType,
-      request: FastifyRequest,
-      reply: FastifyReply,
-    ): FastifyReply => {
-      const hasErrors = outcome.kind === "REFUSED" || outcome.hasErrors;
-      if (hasErrors) request.told = { ...(request.told ?? notKnown), hasErrors };
-      if (outcome.kind === "REFUSED") return sendRefusal(outcome.refusal, type, reply);
-      return request.method !== "POST" && outcome.isNamed && !hasErrors
-        ? sendCacheable(outcome.body, type, request, reply)
-        : send(200, type, outcome.body, reply);
-    };
     const ask = (
-      raw: RawRequest,
+      raw: Omit<RawRequest, "type">,
       request: FastifyRequest,
       reply: FastifyReply,
     ): FastifyReply | Promise<FastifyReply> => {
       const type = chooseMediaType(request.headers);
       // Before anything is run: an answer that nobody can read must not have changed anything.
-      if (type === null) return sendRefusal(notAcceptable, anyType, reply);
-      const outcome = engine.answer(
-        raw,
+      if (type === null) return send(refusedAnswer(notAcceptable, anyType), anyType, reply);
+      const answer = server.answer(
+        { ...raw, type },
         {
           charge: (cost) => reply.charge(cost),
           settle: (steps) => reply.settle(steps),
@@ -61,27 +47,27 @@ export function registerGraphql(app: FastifyInstance, { deps, engine, explorer }
         },
         { deps, requestId: request.id, actor: request.actor },
       );
-      return outcome instanceof Promise
-        ? outcome.then((known) => sendOutcome(known, type, request, reply))
-        : sendOutcome(outcome, type, request, reply);
+      return answer instanceof Promise
+        ? answer.then((known) => sendAnswer(known, type, request, reply))
+        : sendAnswer(answer, type, request, reply);
     };
-    scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) =>
-      explorer !== null && asksNothing(request.query) && prefersPage(request.headers)
-        ? explorer.sendPage(reply)
-        : ask(
-            { bytes: Buffer.from(request.raw.url ?? ""), mayWrite: false, read: () => readParameters(request.query) },
-            request,
-            reply,
-          ),
-    );
+    scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) => {
+      const { query, raw, headers } = request;
+      if (explorer !== null && asksNothing(query) && prefersPage(headers)) return explorer.sendPage(reply);
+      const url = raw.url ?? "";
+      return ask({ method: "GET", bytes: Buffer.from(url), read: () => readAddress(url) }, request, reply);
+    });
     scope.post(graphqlPath, (request: FastifyRequest<{ Body?: Buffer }>, reply) => {
       const bytes = request.body ?? noBytes;
-      return ask({ bytes, mayWrite: true, read: () => readJsonBody(bytes) }, request, reply);
+      return ask({ method: "POST", bytes, read: () => readBody(bytes) }, request, reply);
     });
     scope.route({
       method: ["PUT", "PATCH", "DELETE"],
       url: graphqlPath,
-      handler: (request, reply) => sendRefusal(wrongMethod, chooseMediaType(request.headers) ?? anyType, reply),
+      handler: (request, reply) => {
+        const type = chooseMediaType(request.headers) ?? anyType;
+        return send(refusedAnswer(wrongMethod, type), type, reply);
+      },
     });
     if (explorer !== null) {
       scope.get(
@@ -118,15 +104,22 @@ const wrongMethod = refusal(
   { headers: { allow: "GET, HEAD, POST" } },
 );
 
-const unavailable = refusal("UNAVAILABLE", awayMessage, {}, { headers: awayHeaders });
-
-const send = (status: number, { contentType }: MediaType, body: string | Buffer, reply: FastifyReply): FastifyReply =>
+const send = ({ status, headers, body }: HttpAnswer, { contentType }: MediaType, reply: FastifyReply): FastifyReply =>
   reply
     .code(status)
+    .headers(headers)
     .header("cache-control", "no-store")
     .header("vary", "accept")
     .header("content-type", contentType)
     .send(body);
+
+function sendAnswer(answer: HttpAnswer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const { hasErrors, isNamed } = answer;
+  if (hasErrors) request.told = { ...(request.told ?? notKnown), hasErrors };
+  return request.method !== "POST" && isNamed && !hasErrors
+    ? sendCacheable(answer.body, type, request, reply)
+    : send(answer, type, reply);
+}
 
 /**
  * An answer to an address that names its document by a hash: caches may keep it as long as REST's computed ones, those of others
@@ -142,32 +135,23 @@ function sendCacheable(body: Buffer, type: MediaType, request: FastifyRequest, r
   return reply.code(200).header("content-type", type.contentType).send(body);
 }
 
-const sendRefusal = (refused: Refusal, type: MediaType, reply: FastifyReply): FastifyReply =>
-  send(
-    refusalStatus(refused, type.older),
-    type,
-    JSON.stringify({
-      errors: refused.errors,
-      ...(refused.cost === undefined ? {} : { extensions: { cost: refused.cost } }),
-    }),
-    reply.headers(refused.headers),
-  );
-
-/** What was thrown before the engine was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */
+/** What was thrown before the server was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */
 function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   if (request.told !== null) request.told = { ...request.told, hasErrors: true };
   const type = chooseMediaType(request.headers) ?? anyType;
+  return send(refusedAnswer(refusalFor(error, request), type), type, reply);
+}
+
+function refusalFor(error: FastifyError, { log, id }: FastifyRequest): Refusal {
   const status = error.statusCode ?? 500;
-  if (error instanceof QuotaExceeded) {
-    return sendRefusal(refusal("RATE_LIMITED", error.message, {}, { headers: error.headers }), type, reply);
-  }
+  if (error instanceof QuotaExceeded) return refusal("RATE_LIMITED", error.message, {}, { headers: error.headers });
   if (error instanceof DatabaseAway) {
-    noteAway(request.log, request.id, error);
-    return sendRefusal(unavailable, type, reply);
+    noteAway(log, id, error);
+    return unavailable;
   }
-  if (status < 500) return sendRefusal(callersFault(status, error.message), type, reply);
-  request.log.error({ err: error }, "a GraphQL request failed");
-  return sendRefusal({ code: "INTERNAL_SERVER_ERROR", errors: [shownFault(request.id)], headers: {} }, type, reply);
+  if (status < 500) return callersFault(status, error.message);
+  log.error({ err: error }, "a GraphQL request failed");
+  return { code: "INTERNAL_SERVER_ERROR", errors: [shownFault(id)], headers: {} };
 }
 
 function callersFault(status: number, message: string): Refusal {

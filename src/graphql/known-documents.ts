@@ -2,7 +2,15 @@ import { createHash } from "node:crypto";
 import type { Refusal } from "./refusal.js";
 import { recentTexts } from "../services/memory/recent-texts.js";
 import { refusal } from "./refusal.js";
-import type { GraphqlRequest } from "./read-request.js";
+
+/** How a request says which document it means. */
+export interface MeantDocument {
+  /** The document; null: it is only named. */
+  readonly source: string | null;
+  /** Names the document by the hash of its text, if it is a good one; null: it does not. */
+  readonly documentId: unknown;
+  readonly extensions: Readonly<Record<string, unknown>>;
+}
 
 /** Documents of the operator, the only ones that are run where there are any: texts by their hash. */
 export type RegisteredDocuments = ReadonlyMap<string, string>;
@@ -26,7 +34,7 @@ export const keptByHash = { count: 2_000, characters: 4_000_000, longest: 64_000
 
 export interface KnownDocuments {
   /** The document itself or the one of the hash that the request names; or why there is none. */
-  find(request: GraphqlRequest): FoundDocument | Refusal;
+  find(request: MeantDocument): FoundDocument | Refusal;
 }
 
 /**
@@ -64,9 +72,9 @@ export function knownDocuments(registered: RegisteredDocuments | null): KnownDoc
 }
 
 /** The hash that a request names its document by; null: it names none. */
-function namedHash({ documentId, extensions }: GraphqlRequest): string | Refusal | null {
+function namedHash({ documentId, extensions }: MeantDocument): string | Refusal | null {
   if (documentId !== null) {
-    const [, hash] = /^sha256:([0-9a-f]{64})$/.exec(documentId) ?? [];
+    const [, hash] = (typeof documentId === "string" ? /^sha256:([0-9a-f]{64})$/.exec(documentId) : null) ?? [];
     return hash ?? refusal("BAD_REQUEST", "`documentId` must be sha256: and 64 lower-case hexadecimal digits.");
   }
   const named = extensions["persistedQuery"];

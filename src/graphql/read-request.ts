@@ -1,85 +1,37 @@
+import type { FastifyRequest } from "fastify";
+import { isUtf8, readJson } from "../http/json.js";
+import type { ReadRequest } from "./graphql-server.js";
 import { refusal, type Refusal } from "./refusal.js";
 
-/** What a request asks for, whichever way it came. */
-export interface GraphqlRequest {
-  /** The document; null: it is only named. */
-  readonly source: string | null;
-  /** Names the document by the hash of its text. */
-  readonly documentId: string | null;
-  readonly operationName: string | null;
-  readonly variables: Readonly<Record<string, unknown>>;
-  readonly extensions: Readonly<Record<string, unknown>>;
+/** A body in another charset; `statusCode` is what HTTP calls it. */
+class WrongCharset extends Error {
+  override readonly name = "WrongCharset";
+  readonly statusCode = 415;
 }
 
-export type ReadRequest =
-  { readonly ok: true; readonly value: GraphqlRequest } | { readonly ok: false; readonly refusal: Refusal };
+type Done = (error: Error | null, body?: Buffer) => void;
 
-type Members = Readonly<Record<string, unknown>>;
-
-/** Reads a body that was JSON. */
-export function readBody(body: unknown): ReadRequest {
-  if (Array.isArray(body)) {
-    return refused("Send one operation a request. Lists of operations are not taken.", "BATCHING_REFUSED");
-  }
-  if (!isObject(body)) return refused("The body must be a JSON object with a `query`.");
-  return readMembers(body);
+/** Takes the bytes of a body in UTF-8. */
+export function takeBytes(request: FastifyRequest, body: Buffer, done: Done): void {
+  done(isUtf8(request.headers["content-type"]) ? null : new WrongCharset("Send the body as UTF-8."), body);
 }
 
-/** Reads the parameters of an address. Objects are JSON there. */
-export function readParameters(parameters: Members): ReadRequest {
-  const repeated = names.find((name) => Array.isArray(parameters[name]));
-  if (repeated !== undefined) return refused(`Give \`${repeated}\` once.`);
-  const members: Record<string, unknown> = { ...parameters };
-  for (const name of ["variables", "extensions"]) {
-    const text = parameters[name];
-    if (typeof text !== "string" || text === "") continue;
-    const value = parsed(text);
-    if (value === undefined) return refused(`\`${name}\` must be a JSON object in the address.`);
-    members[name] = value;
-  }
-  for (const name of names) if (members[name] === "") members[name] = null;
-  return readMembers(members);
+/** The JSON of a body. What it must say is looked at by Apollo Server. */
+export function readBody(bytes: Buffer): ReadRequest | Refusal {
+  const read = readJson(bytes);
+  if (!read.ok) return refusal("BAD_REQUEST", "The body is not JSON.");
+  const body = read.value;
+  if (Array.isArray(body))
+    return refusal("BATCHING_REFUSED", "Send one operation a request. Lists of operations are not taken.");
+  const named = typeof body === "object" && body !== null && "documentId" in body ? body.documentId : undefined;
+  return { search: "", body, documentId: named };
 }
 
-const names = ["query", "documentId", "operationName", "variables", "extensions"] as const;
-
-function readMembers({
-  query = null,
-  documentId = null,
-  operationName = null,
-  variables = null,
-  extensions = null,
-}: Members): ReadRequest {
-  if (query !== null && typeof query !== "string") return refused("`query` must be a text: a GraphQL document.");
-  if (documentId !== null && typeof documentId !== "string") return refused("`documentId` must be a text.");
-  if (operationName !== null && typeof operationName !== "string") return refused("`operationName` must be a text.");
-  if (variables !== null && !isObject(variables)) return refused("`variables` must be an object.");
-  if (extensions !== null && !isObject(extensions)) return refused("`extensions` must be an object.");
-  return {
-    ok: true,
-    value: {
-      source: query,
-      documentId,
-      operationName: operationName === "" ? null : operationName,
-      variables: variables ?? {},
-      extensions: extensions ?? {},
-    },
-  };
-}
-
-const isObject = (value: unknown): value is Members =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
-const refused = (message: string, code: "BAD_REQUEST" | "BATCHING_REFUSED" = "BAD_REQUEST"): ReadRequest => ({
-  ok: false,
-  refusal: refusal(code, message),
-});
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    if (error instanceof SyntaxError) return undefined;
-    throw error;
-  }
+/** The parameters of an address. One that is left empty says nothing. */
+export function readAddress(url: string): ReadRequest | Refusal {
+  const [, search = ""] = /^[^?]*\?(.*)$/s.exec(url) ?? [];
+  const given = [...new URLSearchParams(search)].filter(([, value]) => value !== "");
+  const [documentId, second] = given.filter(([name]) => name === "documentId").map(([, value]) => value);
+  if (second !== undefined) return refusal("BAD_REQUEST", "Give `documentId` once.");
+  return { search: `?${new URLSearchParams(given).toString()}`, body: undefined, documentId };
 }

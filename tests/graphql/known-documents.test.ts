@@ -7,8 +7,7 @@ import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { NoRegisteredDocuments, readRegisteredDocuments } from "../../src/app/registered-documents.js";
 import { usualEngine } from "../../src/graphql/engine-options.js";
-import { knownDocuments } from "../../src/graphql/known-documents.js";
-import type { GraphqlRequest } from "../../src/graphql/read-request.js";
+import { knownDocuments, type MeantDocument } from "../../src/graphql/known-documents.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
@@ -132,8 +131,8 @@ describeOnBothDatabases("documents by their hash", (open) => {
 describe("documents that callers left", () => {
   it("are kept up to a number and a size, those asked for last, so that nobody can fill the memory", () => {
     const documents = knownDocuments(null);
-    const ask = (source: string | null, sha256Hash: string): GraphqlRequest => ({
-      ...{ source, documentId: null, operationName: null, variables: {} },
+    const ask = (source: string | null, sha256Hash: string): MeantDocument => ({
+      ...{ source, documentId: null },
       extensions: persisted(sha256Hash),
     });
     const keep = (source: string): void => {

@@ -88,17 +88,17 @@ describeOnBothDatabases("the endpoint", (open) => {
   });
 
   it.each([
-    [{}, "`query`"],
-    [{ query: 1 }, "`query`"],
+    [{}, "JSON object has no keys"],
+    [{ query: 1 }, "queries must be strings"],
     [{ query: "{ __typename }", variables: "x" }, "`variables`"],
     [{ query: "{ __typename }", variables: [] }, "`variables`"],
     [{ query: "{ __typename }", operationName: 1 }, "`operationName`"],
     [{ query: "{ __typename }", extensions: 7 }, "`extensions`"],
-  ])("refuses the body %j and names the member", async (body, member) => {
+  ])("refuses the body %j and says why: %s", async (body, why) => {
     for (const accept of [newer, json]) {
       const answer = await post(body, accept);
       expect([answer.status, answer.body.errors[0].extensions.code]).toEqual([400, "BAD_REQUEST"]);
-      expect(answer.body.errors[0].message).toContain(member);
+      expect(answer.body.errors[0].message).toContain(why);
     }
   });
 
@@ -121,7 +121,7 @@ describeOnBothDatabases("the endpoint", (open) => {
   ])("refuses the address ?%s and names the parameter", async (search, name) => {
     const answer = await request(app.app.server).get(`/graphql?${search}`).set("accept", newer);
     expect([answer.status, answer.body.errors[0].extensions.code]).toEqual([400, "BAD_REQUEST"]);
-    expect(answer.body.errors[0].message).toContain(`\`${name}\``);
+    expect(answer.body.errors[0].message).toMatch(new RegExp(`\\b${name}\\b`));
   });
 
   it("never changes anything by GET: it says which method does, and sends no statement", async () => {

@@ -1,7 +1,8 @@
 import { beforeAll, expect, it } from "vitest";
-import { createEngine } from "../../src/graphql/engine.js";
 import { usualEngine } from "../../src/graphql/engine-options.js";
-import { readJsonBody } from "../../src/graphql/json-body.js";
+import { openGraphqlServer, type GraphqlServer } from "../../src/graphql/graphql-server.js";
+import { chooseMediaType } from "../../src/graphql/media-type.js";
+import { readBody } from "../../src/graphql/read-request.js";
 import { anyone } from "../../src/services/actor.js";
 import type { Deps } from "../../src/services/deps.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
@@ -28,7 +29,7 @@ interface Measured {
 
 describeOnEmbedded("the price of a request", (open) => {
   let deps: Deps;
-  const engine = createEngine(usualEngine);
+  let server: GraphqlServer;
 
   beforeAll(async () => {
     const { data } = await open();
@@ -36,13 +37,16 @@ describeOnEmbedded("the price of a request", (open) => {
     await loadSeeds(app.deps, demo);
     // A clock that stands still: nothing is cut into turns, and nothing is ended.
     deps = { ...app.deps, pace: openPace(() => 0) };
+    server = await openGraphqlServer(usualEngine, deps.log);
   });
 
   const measure = async (query: string, variables: object): Promise<Measured> => {
     let [steps, priced] = [0, 0];
     const bytes = Buffer.from(JSON.stringify({ query, variables }));
-    const outcome = await engine.answer(
-      { bytes, mayWrite: true, read: () => readJsonBody(bytes) },
+    const type = chooseMediaType({});
+    if (type === null) throw new Error("an answer has no form");
+    const answer = await server.answer(
+      { method: "POST", bytes, type, read: () => readBody(bytes) },
       {
         charge: (cost) => void (priced = cost),
         settle: (taken) => void (steps = taken),
@@ -51,7 +55,7 @@ describeOnEmbedded("the price of a request", (open) => {
       },
       { deps, actor: anyone, requestId: "price" },
     );
-    if (outcome.kind === "REFUSED") throw new Error(`${JSON.stringify(outcome.refusal)} ${query}`);
+    if (answer.status !== 200) throw new Error(`${answer.body.toString()} ${query}`);
     return { query, variables, steps, priced, charged: priced + owedFor(steps, priced) };
   };
 

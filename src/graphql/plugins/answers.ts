@@ -1,0 +1,144 @@
+import { HeaderMap, type ApolloServerPlugin, type GraphQLResponse } from "@apollo/server";
+import { AnswerTooLarge, boundedBytes } from "../../http/answer-size.js";
+import { boundedJson } from "../../http/bounded-json.js";
+import type { Deps } from "../../services/deps.js";
+import type { Memory } from "../../services/memory/memory.js";
+import { answerPlace, rememberAnswer, type AnswerPlace, type Computed } from "../../services/memory/remember-answer.js";
+import { recentTexts, type RecentLimits } from "../../services/memory/recent-texts.js";
+import { inStage } from "../../services/stage.js";
+import { isShared, type Call, type CallContext } from "../call.js";
+import { createContext } from "../context.js";
+import { mutationPatience, type EngineOptions } from "../engine-options.js";
+import { refusal } from "../refusal.js";
+import { refuse } from "./refuse.js";
+
+/**
+ * Answers that are known are handed over and not computed; others are computed within the time of the request, written, and kept where
+ * they are everyone's.
+ */
+export function answersPlugin({ queryTime }: EngineOptions): ApolloServerPlugin<CallContext> {
+  // The schema is the same for everybody, and for ever.
+  const aboutSchema = recentTexts<Buffer>(keptAboutSchema);
+
+  return {
+    requestDidStart: ({ contextValue: { call } }) => {
+      let finish: (computed: Computed<Buffer>) => void = () => undefined;
+      let isExecuted = false;
+      return Promise.resolve({
+        responseForOperation: async () => {
+          const { operation } = chosenOf(call);
+          const ready = operation.aboutSchema === null ? undefined : aboutSchema.get(operation.aboutSchema);
+          if (ready !== undefined) return handOver(call, ready);
+          const { asked, asker, limit } = call;
+          const isQuery = operation.kind === "query";
+          const milliseconds = isQuery ? queryTime : mutationPatience * queryTime;
+          const deps = limit.begin(asker.deps, milliseconds, isQuery ? asked.gone() : null);
+          call.deps = deps;
+          call.place = placeOf(call);
+          const { memory } = deps;
+          if (memory === undefined || call.place === null || !isShared(asker)) return null;
+          const computed = new Promise<Computed<Buffer>>((resolve) => (finish = resolve));
+          call.close = () => finish(nobodys);
+          const found = await knownOrTools(memory, call.place, deps, computed);
+          if ("answer" in found) return handOver(call, found.answer);
+          call.deps = found.deps;
+          return null;
+        },
+        executionDidStart: ({ contextValue }) => {
+          const { asker, deps } = call;
+          if (deps === null) throw new Error("an operation is executed before its time is known");
+          isExecuted = true;
+          Object.assign(contextValue, createContext(deps, asker.requestId, asker.actor));
+          let done = (): void => undefined;
+          const executed = inStage(deps, "execute", () => new Promise<void>((resolve) => (done = resolve)));
+          return Promise.resolve({
+            executionDidEnd: () => {
+              done();
+              return executed;
+            },
+          });
+        },
+        willSendResponse: ({ response }) => {
+          if (!isExecuted) return Promise.resolve();
+          const { operation } = chosenOf(call);
+          const answer = call.limit.over.aborted ? noBytes : written(call, response);
+          if (answer === null) return Promise.resolve();
+          handOver(call, answer, response);
+          const isWhole = !call.limit.over.aborted && !call.hasErrors;
+          finish({ answer, bytes: isWhole ? answer.length : null });
+          if (isWhole && operation.aboutSchema !== null) aboutSchema.keep(operation.aboutSchema, answer, answer.length);
+          return Promise.resolve();
+        },
+      });
+    },
+  };
+}
+
+/** Answers about the schema that are kept: of the standard query some ten versions go round. */
+const keptAboutSchema: RecentLimits = { count: 16, characters: 8_000_000, longest: 2_000_000 };
+
+const noBytes = Buffer.alloc(0);
+
+/** Of no use to others who ask the same. */
+const nobodys: Computed<Buffer> = { answer: noBytes, bytes: null };
+
+function chosenOf({ chosen }: Call) {
+  if (chosen === null) throw new Error("an operation is answered before it is known");
+  return chosen;
+}
+
+function placeOf({ chosen, priced }: Call): AnswerPlace | null {
+  if (chosen === null || priced === null) return null;
+  const { operation, mayBeKept } = chosen;
+  return operation.kind === "query" && operation.aboutSchema === null && mayBeKept
+    ? answerPlace("graphqlAnswers", `${operation.id} ${JSON.stringify(priced.variables)}`)
+    : null;
+}
+
+/** The answer, if it is known or others are computing it; else the tools to compute it with, and it is what `computed` comes to. */
+const knownOrTools = (
+  memory: Memory,
+  place: AnswerPlace,
+  deps: Deps,
+  computed: Promise<Computed<Buffer>>,
+): Promise<{ readonly answer: Buffer } | { readonly deps: Deps }> =>
+  new Promise((resolve, reject) => {
+    const remembered = rememberAnswer(memory, place, deps, (watched) => {
+      resolve({ deps: watched });
+      return computed;
+    });
+    remembered.then((answer) => resolve({ answer }), reject);
+  });
+
+/** An answer is bytes, which are kept and sent as they are; what Apollo Server would write is left empty. */
+function handOver(
+  call: Call,
+  answer: Buffer,
+  response: GraphQLResponse = { http: { headers: new HeaderMap() }, body: { kind: "single", singleResult: {} } },
+): GraphQLResponse {
+  call.answer = answer;
+  response.body = { kind: "single", singleResult: {} };
+  return response;
+}
+
+/** null: it is no answer with data, or too large for one, and says so instead. */
+function written(call: Call, response: GraphQLResponse): Buffer | null {
+  const { body } = response;
+  if (body.kind !== "single" || !("data" in body.singleResult)) return null;
+  const { errors, data, extensions } = body.singleResult;
+  try {
+    return boundedBytes(boundedJson(errors === undefined ? { data, extensions } : { errors, data, extensions }));
+  } catch (error) {
+    if (!(error instanceof AnswerTooLarge)) throw error;
+    const refused = call.chosen?.operation.kind === "mutation" ? tooLargeAndDone : tooLarge;
+    refuse(call, response, call.priced === null ? refused : { ...refused, cost: call.priced.cost });
+    return null;
+  }
+}
+
+/** What its message says helps; a mutation was done all the same. */
+const tooLarge = refusal("ANSWER_TOO_LARGE", new AnswerTooLarge().message);
+const tooLargeAndDone = refusal(
+  "ANSWER_TOO_LARGE",
+  "It was done, but the answer would be larger than 4 MB. Ask for less of it, or read what came of it page by page.",
+);

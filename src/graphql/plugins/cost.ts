@@ -1,0 +1,55 @@
+import type { ApolloServerPlugin } from "@apollo/server";
+import { Refused, type CallContext } from "../call.js";
+import type { EngineOptions } from "../engine-options.js";
+import { coded, codedWithoutSuggestion } from "../errors.js";
+import { refusal, type AskedCost, type Refusal } from "../refusal.js";
+
+/** What an operation costs with its variables is known, and charged, before any of it is run; what computing took, afterwards. */
+export function costPlugin({ costLimit, introspection }: EngineOptions): ApolloServerPlugin<CallContext> {
+  const shown = introspection ? coded : codedWithoutSuggestion;
+  const listener = {
+    didResolveOperation: ({ request, contextValue: { call } }) => {
+      const { chosen, asked } = call;
+      if (chosen === null) throw new Error("an operation is priced before it is known");
+      const { operation, isRegistered } = chosen;
+      const coerced = operation.coerce(request.variables ?? {});
+      if (!coerced.ok) {
+        const code = "BAD_USER_INPUT";
+        throw new Refused({ code, errors: coerced.errors.map((error) => shown(error, code)), headers: {} });
+      }
+      const { variables } = coerced;
+      const points = operation.cost(variables);
+      const { kind, name } = operation;
+      const told = { kind, operation: name, isRegistered, cost: points, hasErrors: false } as const;
+      asked.tell(told);
+      const cost = { asked: points, limit: costLimit };
+      // Whatever the limit is, clients can find out what there is to ask.
+      if (points > costLimit && operation.aboutSchema === null) throw new Refused(tooDear(cost));
+      asked.charge(points);
+      call.priced = { variables, told, cost };
+      return Promise.resolve();
+    },
+    executionDidStart: ({ contextValue: { call } }) =>
+      Promise.resolve({
+        executionDidEnd: () => {
+          call.asked.settle(call.deps?.work?.steps ?? 0);
+          return Promise.resolve();
+        },
+      }),
+    willSendResponse: ({ response: { body }, contextValue: { call } }) => {
+      if (body.kind === "single" && call.priced !== null) {
+        body.singleResult = { ...body.singleResult, extensions: { cost: call.priced.cost } };
+      }
+      return Promise.resolve();
+    },
+  } satisfies Awaited<ReturnType<NonNullable<ApolloServerPlugin<CallContext>["requestDidStart"]>>>;
+  return { requestDidStart: () => Promise.resolve(listener) };
+}
+
+const tooDear = (cost: AskedCost): Refusal =>
+  refusal(
+    "COST_TOO_HIGH",
+    `This may cost ${cost.asked} points; a request may cost ${cost.limit}. Ask for less: shorter pages, or several requests.`,
+    { ...cost },
+    { cost },
+  );
