@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 /** Maps and sets that live as long as the process and are filled while it runs, and why none of them grows without end. */
 const bounded: Readonly<Record<string, string>> = {
   "src/browser/embed.ts this.#got": "what one element of a page has asked for",
+  "src/domain/cache-table.ts table": "as many as the program has names for caches",
   "src/domain/nutrition/allergens.ts lastInForce": "weak: one answer for each set of rules",
   "src/domain/nutrition/diets.ts lastBreaks": "weak: one answer for each diet of the rules",
   "src/domain/nutrition/diets.ts codes": "weak: one list for each list of the rules",
@@ -24,6 +25,46 @@ const bounded: Readonly<Record<string, string>> = {
   "src/imports/documents/written-codes.ts fields": "as many as there are kinds of documents",
   "src/imports/documents/yaml-places.ts this.known": "lives as long as its document",
   "src/imports/documents/yaml-tokens.ts this.counts": "as many as there are limits",
+};
+
+/** The same that a function makes for functions which outlive it. */
+const inClosures: Readonly<Record<string, string>> = {
+  "src/app/arrivals.ts queue": "who would wait too long is turned away",
+  "src/app/observe/traces.ts spans": "weak: one span for each request",
+  "src/app/open-database.ts knownRules": "sets of rules that the operator loaded",
+  "src/domain/cache-table.ts counts": "caches that live, each taken out when it is gone",
+  "src/domain/once-for.ts known": "weak: one answer for each thing",
+  "src/domain/plan/check-bundle.ts foods": "lives while one plan is checked",
+  "src/domain/plan/check-bundle.ts components": "lives while one plan is checked",
+  "src/domain/plan/session-input.ts next": "lives for one session",
+  "src/domain/prep-session/evening.ts known": "minutes of one session",
+  "src/domain/problem.ts problems": "lives for one reading",
+  "src/domain/shopping/merge.ts byDay": "lives for one list",
+  "src/domain/shopping/merge.ts groups": "lives for one list",
+  "src/domain/storage/cautions.ts known": "weak: one answer for each thing",
+  "src/domain/storage/inherited-limits.ts done": "lives for one answer",
+  "src/domain/storage/window.ts dates": "lives for one answer",
+  "src/domain/storage/window.ts meals": "lives for one answer",
+  "src/domain/storage/window.ts ends": "lives for one answer",
+  "src/graphql/document-limits.ts fragments": "lives while one document is checked",
+  "src/graphql/introspection-limits.ts asked": "lives while one document is checked",
+  "src/graphql/introspection-size.ts ofFields": "lives as long as its document, which is bounded",
+  "src/graphql/introspection-size.ts members": "weak: one answer for each element of the schema",
+  "src/graphql/loaders.ts frozen": "lives for one request",
+  "src/imports/prices/read-price-row.ts contents": "lives for one file, and stops at a number",
+  "src/imports/recipes/read-recipe-node.ts faults": "lives for one recipe",
+  "src/imports/usda/read-catalogue-weight.ts seen": "lives for one file, of so many rows at most",
+  "src/imports/usda/table-rows.ts columns": "lives for one table",
+  "src/persistence/signals.ts waiting": "writes that wait to be heard, of so many transactions at most",
+  "src/persistence/turns.ts waiting": "requests that wait, each for its patience at most",
+  "src/services/budget-book.ts young": "bounded by number: two halves",
+  "src/services/judge-drafts.ts components": "lives for one file, which is read whole",
+  "src/services/judge-drafts.ts aside": "lives for one file, which is read whole",
+  "src/services/judge-drafts.ts moved": "lives for one file, which is read whole",
+  "src/services/load-catalogue-rows.ts refused": "lives for one chunk of rows",
+  "src/services/memory/memory.ts underWay": "answers being computed, each deleted when it is done",
+  "src/services/memory/watch-deps.ts places": "lives for one answer",
+  "src/services/pace.ts queue": "requests being computed",
 };
 
 /** A collection that is made when a module is loaded or an object is made, and filled later. */
@@ -62,11 +103,146 @@ function lastingIn(path: string, text: string): readonly Lasting[] {
   return found;
 }
 
+/** What an array or a text does with a function that it is given, and then forgets it. */
+const atOnce: ReadonlySet<string> = new Set(
+  (
+    "map flatMap filter forEach reduce reduceRight some every find findIndex findLast findLastIndex sort toSorted replace replaceAll " +
+    "from then catch finally transaction"
+  ).split(" "),
+);
+
+/** A function inside of a function that is there when the outer one has returned, as far as can be seen from how it is written. */
+function outlives(inner: ts.Node, outer: ts.Node, seen: ReadonlySet<ts.Node> = new Set()): boolean {
+  if (seen.has(inner)) return false;
+  const named = nameOf(inner);
+  if (named !== null) {
+    let does = false;
+    const look = (node: ts.Node): void => {
+      if (does) return;
+      if (ts.isIdentifier(node) && node.text === named && node.parent !== inner && !isWithin(node, inner)) {
+        const called = ts.isCallExpression(node.parent) && node.parent.expression === node;
+        const user = ts.findAncestor(node.parent, ts.isFunctionLike);
+        if (user !== undefined && user !== outer) does = outlives(user, outer, new Set([...seen, inner]));
+        else if (!called && !isDeclared(node)) does = isHandedOut(node, outer);
+      }
+      ts.forEachChild(node, look);
+    };
+    look(outer);
+    return does;
+  }
+  return isHandedOut(inner, outer, seen);
+}
+
+const isWithin = (node: ts.Node, other: ts.Node): boolean =>
+  ts.findAncestor(node, (each) => each === other) !== undefined;
+const isDeclared = (node: ts.Identifier): boolean => ts.isVariableDeclaration(node.parent) && node.parent.name === node;
+
+/** The name that a function has inside of another. */
+function nameOf(inner: ts.Node): string | null {
+  if (ts.isFunctionDeclaration(inner)) return inner.name?.text ?? null;
+  const { parent } = inner;
+  return ts.isVariableDeclaration(parent) && ts.isIdentifier(parent.name) ? parent.name.text : null;
+}
+
+/** Whether a value leaves a function: it is returned, or given to something that may keep it. */
+function isHandedOut(value: ts.Node, outer: ts.Node, seen: ReadonlySet<ts.Node> = new Set()): boolean {
+  for (let node = value; node.parent !== undefined && node !== outer; node = node.parent) {
+    const { parent } = node;
+    if (ts.isReturnStatement(parent) || ts.isYieldExpression(parent))
+      return ts.findAncestor(parent, ts.isFunctionLike) === outer;
+    if (parent === outer) return ts.isArrowFunction(outer) && outer.body === node;
+    if (ts.isCallExpression(parent) && parent.expression !== node) {
+      const callee = parent.expression;
+      return (
+        !(ts.isPropertyAccessExpression(callee) && atOnce.has(callee.name.text)) && isHandedOut(parent, outer, seen)
+      );
+    }
+    if (ts.isFunctionLike(parent)) return outlives(parent, outer, new Set([...seen, value]));
+    if (ts.isVariableDeclaration(parent))
+      return ts.isIdentifier(parent.name) && usedLater(parent, parent.name.text, outer, seen);
+  }
+  return false;
+}
+
+function usedLater(declared: ts.Node, name: string, outer: ts.Node, seen: ReadonlySet<ts.Node>): boolean {
+  if (seen.has(declared)) return false;
+  const then = new Set([...seen, declared]);
+  let does = false;
+  const look = (node: ts.Node): void => {
+    if (!does && ts.isIdentifier(node) && node.text === name && !isWithin(node, declared)) {
+      const user = ts.findAncestor(node.parent, ts.isFunctionLike);
+      does = user !== undefined && user !== outer ? outlives(user, outer, then) : isHandedOut(node, outer, then);
+    }
+    if (!does) ts.forEachChild(node, look);
+  };
+  look(outer);
+  return does;
+}
+
+const growing: ReadonlySet<string> = new Set(["set", "add", "push", "unshift"]);
+
+/** Maps, sets and lists that a function makes and that functions fill which outlive it. */
+function keptInClosures(path: string, text: string): readonly Lasting[] {
+  const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const found = new Map<string, Lasting>();
+  const visit = (node: ts.Node): void => {
+    if (ts.isVariableDeclaration(node) && ts.isIdentifier(node.name)) {
+      const outer = ts.findAncestor(node, ts.isFunctionLike);
+      const kind = collectionOf(node.initializer);
+      const name = node.name.text;
+      if (outer !== undefined && kind !== null && isFilledLater(name, outer))
+        found.set(name, { place: `${path} ${name}`, kind });
+    }
+    // In what a function gives back: `{ underWay: new Map() }`.
+    if (ts.isPropertyAssignment(node) && ts.findAncestor(node, ts.isFunctionLike) !== undefined) {
+      const made = node.initializer;
+      const isEmpty = ts.isNewExpression(made) && (made.arguments ?? []).length === 0;
+      const kind = isEmpty ? collectionOf(made) : null;
+      const name = node.name.getText();
+      if (kind !== null) found.set(name, { place: `${path} ${name}`, kind });
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(file);
+  return [...found.values()];
+}
+
+function collectionOf(made: ts.Expression | undefined): string | null {
+  if (made === undefined) return null;
+  if (ts.isArrayLiteralExpression(made)) return "Array";
+  return ts.isNewExpression(made) && collections.has(made.expression.getText()) ? made.expression.getText() : null;
+}
+
+function isFilledLater(name: string, outer: ts.Node): boolean {
+  let is = false;
+  const look = (node: ts.Node): void => {
+    if (
+      ts.isCallExpression(node) &&
+      ts.isPropertyAccessExpression(node.expression) &&
+      growing.has(node.expression.name.text) &&
+      node.expression.expression.getText() === name
+    ) {
+      const user = ts.findAncestor(node, ts.isFunctionLike);
+      if (user !== undefined && user !== outer) is ||= outlives(user, outer);
+    }
+    if (!is) ts.forEachChild(node, look);
+  };
+  look(outer);
+  return is;
+}
+
 const lasting = sourceFiles("src").flatMap((path) => lastingIn(path, readFileSync(path, "utf8")));
+const closed = sourceFiles("src").flatMap((path) => keptInClosures(path, readFileSync(path, "utf8")));
 
 describe("maps and sets that outlive a request", () => {
   it("are all known to be bounded", () => {
     expect(lasting.map(({ place }) => place).filter((place) => bounded[place] === undefined)).toEqual([]);
+  });
+
+  it("are all known to be bounded where a function keeps them for functions that outlive it", () => {
+    expect(closed.map(({ place }) => place).filter((place) => inClosures[place] === undefined)).toEqual([]);
+    const places = new Set(closed.map(({ place }) => place));
+    expect(Object.keys(inClosures).filter((place) => !places.has(place))).toEqual([]);
   });
 
   it("are weak where their bound is that of the things they belong to", () => {
@@ -84,5 +260,29 @@ describe("maps and sets that outlive a request", () => {
       lastingIn("a.ts", "const codes = new Set(['a']);\nexport const has = (code: string) => codes.has(code);"),
     ).toEqual([]);
     expect(lastingIn("a.ts", "const f = () => { const seen = new Set(); seen.add(1); };")).toEqual([]);
+  });
+
+  it.each([
+    "function open() { const seen = new Map(); return (key) => seen.set(key, 1); }",
+    "const open = () => { const seen = new Set(); return { see: (key) => { seen.add(key); } }; };",
+    "const open = () => { const seen = []; const see = (key) => void seen.push(key); return { see }; };",
+    "const open = () => { const seen = []; function see(key) { seen.push(key); } const by = { see }; return by; };",
+    "const open = () => { let seen = new Map(); return onceFor((key) => { seen.set(key, 1); }); };",
+    "const open = () => { const seen = []; const see = (key) => seen.push(key); return (key) => { see(key); }; };",
+    "const open = (bus) => { const seen = []; return bus.on('data', (piece) => seen.push(piece)); };",
+    "class A { open() { const seen = new Map(); return (key) => seen.set(key, 1); } }",
+    "const open = () => ({ seen: new Map() });",
+  ])("are found in what a function hands out: %s", (text) => {
+    expect(keptInClosures("a.ts", text)).toEqual([expect.objectContaining({ place: "a.ts seen" })]);
+  });
+
+  it.each([
+    "const f = (list) => { const seen = new Set(); list.forEach((each) => seen.add(each)); return seen; };",
+    "const f = (list) => { const seen = new Set(); return list.filter((each) => !seen.has(each) && seen.add(each)); };",
+    "const f = (list) => { const found = []; const visit = (each) => { found.push(each); }; list.map(visit); visit(1); return found; };",
+    "const f = () => { const known = new Map([['a', 1]]); return (key) => known.get(key); };",
+    "function* f(list) { const seen = new Set(); for (const each of list) { seen.add(each); yield each; } }",
+  ])("are not taken for such where they end with their function: %s", (text) => {
+    expect(keptInClosures("a.ts", text)).toEqual([]);
   });
 });

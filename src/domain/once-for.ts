@@ -16,17 +16,19 @@ export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Fou
 /**
  * The same function, which keeps what it found for the questions asked last.
  *
+ * @param name what is kept, in the table of caches
  * @param most how many are kept
  * @param keyOf equal for questions with equal answers
  * @param isWorthKeeping whether the same question is to be answered the same the next time; left out: always
  */
 export function latest<Question, Found>(
+  name: string,
   most: number,
   keyOf: (question: Question) => string,
   find: (question: Question) => Found,
   isWorthKeeping: (found: Found) => boolean = () => true,
 ): (question: Question) => Found {
-  const known = new SecondChance<{ readonly found: Found }>({ count: most, weight: most });
+  const known = new SecondChance<{ readonly found: Found }>(name, { count: most, weight: most });
   return (question) => {
     const key = keyOf(question);
     const before = known.get(key);
@@ -39,11 +41,12 @@ export function latest<Question, Found>(
 
 /** The same for what is found turn by turn. What was stopped is not kept. */
 export function latestInTurns<Question, Found>(
+  name: string,
   most: number,
   keyOf: (question: Question) => string,
   find: (question: Question) => InTurns<Found>,
 ): (question: Question) => InTurns<Found> {
-  const known = new SecondChance<{ readonly found: Found }>({ count: most, weight: most });
+  const known = new SecondChance<{ readonly found: Found }>(name, { count: most, weight: most });
   return function* (question) {
     const key = keyOf(question);
     const before = known.get(key);

@@ -1,3 +1,5 @@
+import { countedCache, type CacheCount } from "./cache-table.js";
+
 interface Entry<Value> {
   readonly value: Value;
   readonly weight: number;
@@ -12,10 +14,15 @@ interface Entry<Value> {
  */
 export class SecondChance<Value> {
   private readonly entries = new Map<string, Entry<Value>>();
-  private held = 0;
-  private gaveWay = 0;
+  private readonly count: CacheCount;
 
-  constructor(private readonly most: { readonly count: number; readonly weight: number }) {}
+  /** @param name what is kept, in the table of caches */
+  constructor(
+    name: string,
+    private readonly most: { readonly count: number; readonly weight: number },
+  ) {
+    this.count = countedCache(name, this);
+  }
 
   get(key: string): Value | undefined {
     const entry = this.entries.get(key);
@@ -32,7 +39,7 @@ export class SecondChance<Value> {
     this.delete(key);
     // Before it comes in: else it would be the first to go where all others were asked for.
     for (const [oldest, each] of this.entries) {
-      if (this.entries.size < this.most.count && this.held + weight <= this.most.weight) break;
+      if (this.entries.size < this.most.count && this.count.weight + weight <= this.most.weight) break;
       if (each.isAskedFor) {
         each.isAskedFor = false;
         // The last of a Map is what was put in last.
@@ -40,21 +47,23 @@ export class SecondChance<Value> {
         this.entries.set(oldest, each);
       } else {
         this.delete(oldest);
-        this.gaveWay += 1;
+        this.count.gaveWay += 1;
       }
     }
     this.entries.set(key, { value, weight, isAskedFor: false });
-    this.held += weight;
+    this.count.entries = this.entries.size;
+    this.count.weight += weight;
   }
 
   delete(key: string): void {
     const entry = this.entries.get(key);
     if (entry === undefined) return;
     this.entries.delete(key);
-    this.held -= entry.weight;
+    this.count.entries = this.entries.size;
+    this.count.weight -= entry.weight;
   }
 
-  get figures(): { readonly entries: number; readonly weight: number; readonly gaveWay: number } {
-    return { entries: this.entries.size, weight: this.held, gaveWay: this.gaveWay };
+  get figures(): Readonly<CacheCount> {
+    return this.count;
   }
 }

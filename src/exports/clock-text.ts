@@ -1,26 +1,18 @@
 import { latest } from "../domain/once-for.js";
+import { intlTag } from "../domain/quantity/intl-tag.js";
 
 type Asked = readonly [locale: string, zone: string, parts: Intl.DateTimeFormatOptions];
 
 /** Formats are dear to make; endless new locales and zones make this slower, never larger. */
 const remembered = latest(
+  "date-formats",
   200,
   JSON.stringify as (asked: Asked) => string,
   ([locale, zone, parts]: Asked) =>
-    new Intl.DateTimeFormat(tagOf(locale), { ...parts, timeZone: zone, numberingSystem: "latn" }),
+    new Intl.DateTimeFormat(intlTag(locale), { ...parts, timeZone: zone, numberingSystem: "latn" }),
 );
 
 const formatOf = (...asked: Asked): Intl.DateTimeFormat => remembered(asked);
-
-/** A malformed tag reads as English. */
-function tagOf(locale: string): string {
-  try {
-    return new Intl.Locale(locale).toString();
-  } catch (error) {
-    if (error instanceof RangeError) return "en";
-    throw error;
-  }
-}
 
 /** Editions of the locale data differ in which space they write. */
 const spaced = (text: string): string => text.replace(/[\u00a0\u202f]/g, " ");

@@ -1,3 +1,4 @@
+import { intlTag } from "../domain/quantity/intl-tag.js";
 import { legible } from "./legible.js";
 
 export interface CsvMarks {
@@ -10,19 +11,9 @@ export const standardMarks: CsvMarks = { separator: ",", decimal: "." };
 
 /** Those a spreadsheet in this locale expects: where the comma divides decimals, a semicolon divides fields. */
 export function marksOf(locale: string): CsvMarks {
-  const parts = new Intl.NumberFormat(known(locale), { numberingSystem: "latn" }).formatToParts(1.5);
+  const parts = new Intl.NumberFormat(intlTag(locale), { numberingSystem: "latn" }).formatToParts(1.5);
   const comma = parts.some(({ type, value }) => type === "decimal" && value === ",");
   return comma ? { separator: ";", decimal: "," } : standardMarks;
-}
-
-/** A malformed tag reads as English. */
-function known(locale: string): string {
-  try {
-    return new Intl.Locale(locale).toString();
-  } catch (error) {
-    if (error instanceof RangeError) return "en";
-    throw error;
-  }
 }
 
 /** A cell: words, or a number. A decimal keeps its digits and changes its mark. null: nothing. */

@@ -77,7 +77,7 @@ export function compiledOperations(
   { introspection = true, kept = keptDocuments }: CompileOptions = {},
 ): CompiledOperations {
   const rules = introspection ? specifiedRules : [...specifiedRules, NoSchemaIntrospectionCustomRule];
-  const known = recentTexts<CompiledDocument>(kept);
+  const known = recentTexts<CompiledDocument>("graphql-documents", kept);
   return {
     compile: (source) => {
       const found = known.get(source);

@@ -68,7 +68,10 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
   const apollo = openApollo(options, log);
   await apollo.start();
   // The same bytes in an address and in a body may mean something else.
-  const known = { GET: recentBytes<KnownRequest>(keptDocuments), POST: recentBytes<KnownRequest>(keptDocuments) };
+  const known = {
+    GET: recentBytes<KnownRequest>("graphql-addresses", keptDocuments),
+    POST: recentBytes<KnownRequest>("graphql-bodies", keptDocuments),
+  };
 
   /** Without Apollo Server, which would read the request again and write the answer again. */
   const ready = ({ method, bytes }: RawRequest, { tell, charge }: Asked, asker: Asker): HttpAnswer | undefined => {

@@ -42,7 +42,7 @@ export interface KnownDocuments {
  * appendix on persisted documents of GraphQL over HTTP), or by `extensions.persistedQuery`, which many clients speak.
  */
 export function knownDocuments(registered: RegisteredDocuments | null): KnownDocuments {
-  const kept = recentTexts<string>(keptByHash);
+  const kept = recentTexts<string>("graphql-hashes", keptByHash);
   const byHash = (hash: string): string | undefined => (registered ?? kept).get(hash);
   return {
     find: (request) => {

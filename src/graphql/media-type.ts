@@ -39,7 +39,7 @@ export function chooseMediaType(headers: IncomingHttpHeaders): MediaType | null 
 }
 
 /** By the header field `Accept`: there are few, and weighing one takes longer than a ready answer. */
-const chosen = recentTexts<MediaType>({ count: 100, characters: 10_000, longest: 500 });
+const chosen = recentTexts<MediaType>("media-types", { count: 100, characters: 10_000, longest: 500 });
 
 /** A browser that follows a link would rather have a page. */
 export const prefersPage = (headers: IncomingHttpHeaders): boolean =>

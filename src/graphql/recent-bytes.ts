@@ -11,8 +11,8 @@ export interface RecentBytes<T> {
  * Found by a checksum and then compared byte by byte: a kilobyte as a key of a Map takes four times as long. Of two with the same
  * checksum, the first is kept.
  */
-export function recentBytes<T>(limits: RecentLimits): RecentBytes<T> {
-  const kept = recentTexts<{ readonly bytes: Uint8Array; readonly value: T }>(limits);
+export function recentBytes<T>(name: string, limits: RecentLimits): RecentBytes<T> {
+  const kept = recentTexts<{ readonly bytes: Uint8Array; readonly value: T }>(name, limits);
   const keyOf = (bytes: Buffer): string => `${crc32(bytes)} ${bytes.length}`;
   return {
     get: (bytes) => {

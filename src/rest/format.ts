@@ -1,4 +1,5 @@
 import Negotiator from "negotiator";
+import { latest } from "../domain/once-for.js";
 import type { IncomingHttpHeaders } from "node:http";
 
 /** A form that an answer can be had in. */
@@ -57,14 +58,14 @@ const keptChoices = { count: 64, characters: 200 };
 export function formatChooser<T extends Format>(
   offered: readonly T[],
 ): (suffix: string | null, headers: IncomingHttpHeaders) => T | null {
-  const byAccept = new Map<string, T | null>();
-  return (suffix, headers) => {
-    const { accept = "*/*" } = headers;
-    if (suffix !== null) return chooseFormat(offered, suffix, headers);
-    const known = byAccept.get(accept);
-    if (known !== undefined) return known;
-    const chosen = chooseFormat(offered, suffix, headers);
-    if (byAccept.size < keptChoices.count && accept.length <= keptChoices.characters) byAccept.set(accept, chosen);
-    return chosen;
-  };
+  const choose = latest(
+    "accepted-types",
+    keptChoices.count,
+    (headers: IncomingHttpHeaders) => headers.accept ?? "*/*",
+    (headers) => chooseFormat(offered, null, headers),
+  );
+  return (suffix, headers) =>
+    suffix !== null || (headers.accept?.length ?? 0) > keptChoices.characters
+      ? chooseFormat(offered, suffix, headers)
+      : choose(headers);
 }

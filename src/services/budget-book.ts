@@ -1,3 +1,4 @@
+import { countedCache } from "../domain/cache-table.js";
 import { settle, spend, type Budget, type Spending, type SpendingWindow } from "./point-budget.js";
 
 /** What each caller has spent of one budget. */
@@ -27,12 +28,14 @@ export function openBudgetBook(budget: Budget, most = rememberedCallers): Budget
   const remember = (caller: string, spending: Spending): Spending => {
     if (spending.window.spent > 0) young.set(caller, spending.window);
     if (young.size >= most / 2) {
+      count.gaveWay += old.size;
       old = young;
       young = new Map();
     }
+    count.entries = count.weight = old.size + young.size;
     return spending;
   };
-  return {
+  const book: BudgetBook = {
     budget,
     get size() {
       return old.size + young.size;
@@ -40,4 +43,6 @@ export function openBudgetBook(budget: Budget, most = rememberedCallers): Budget
     spend: (caller, cost, now) => remember(caller, spend(budget, windowOf(caller), cost, now.getTime())),
     settle: (caller, owed, now) => remember(caller, settle(budget, windowOf(caller), owed, now.getTime())),
   };
+  const count = countedCache(`callers-${budget.name}`, book);
+  return book;
 }

@@ -39,6 +39,7 @@ const linesFor = (rules: readonly DietRule[], region: string | null): string =>
 
 const judges = onceFor((rules: readonly DietRule[]) =>
   latest(
+    "diet-judges",
     keptJudges,
     (region: string | null) => linesFor(rules, region),
     (region) => dietJudge(rules, region),

@@ -72,7 +72,7 @@ function* orderOf({ scaled, household, classes, start, work }: Question): InTurn
 
 /** Sessions of one plan, by what they hang on: how much is made, not what is in it. */
 const ordersOf = onceFor((_: CompiledPlan) =>
-  onceFor((_classes: readonly KeepingClass[]) => latestInTurns(keptSessions, keyOf, orderOf)),
+  onceFor((_classes: readonly KeepingClass[]) => latestInTurns("sessions", keptSessions, keyOf, orderOf)),
 );
 
 interface SplitQuestion extends Question {
@@ -90,7 +90,7 @@ function* splitOf(question: SplitQuestion): InTurns<readonly DaySession[]> {
 
 /** The same over several days. */
 const splitsOf = onceFor((_: CompiledPlan) =>
-  onceFor((_classes: readonly KeepingClass[]) => latestInTurns(keptSessions, keyOf, splitOf)),
+  onceFor((_classes: readonly KeepingClass[]) => latestInTurns("sessions-over-days", keptSessions, keyOf, splitOf)),
 );
 
 function questionOf(

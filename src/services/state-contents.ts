@@ -38,6 +38,7 @@ const keptRegions = 32;
 
 const statementsBy = onceFor((rules: AllergenRules) =>
   latest(
+    "statements",
     keptRegions,
     ({ region, asked, whose, today }) => JSON.stringify([region, asked, whose, today]),
     ({ region, asked, whose, today }: StatedFor): Statements => ({
@@ -103,6 +104,7 @@ const cautionsOf = onceFor((plan: CompiledPlan) => {
   const things = cautionedThings(made, plan.meals, plan.bundle.foods);
   return onceFor((safety: RuleSet["safety"]) =>
     latest(
+      "cautions",
       keptRegions,
       (region: string | null) => region ?? "",
       (region) => cautionsFor(things, safety, region),

@@ -252,6 +252,14 @@ describeOnServer("figures", (open) => {
     expect(value(found.get("prepwright_cache_hits_total"), { shelf: "documents" })).toBe(3);
     expect(value(found.get("prepwright_cache_limit_bytes"), {})).toBe(1_000);
     expect(value(found.get("prepwright_not_ready"), { code: "MIGRATIONS_PENDING" })).toBe(0);
+    // Of one table, in which every cache of the process is.
+    for (const cache of ["answers", "compiled-plans", "graphql-documents", "locales"]) {
+      for (const figure of ["caches", "entries", "weight", "gave_way_total"])
+        expect([cache, figure, value(found.get(`prepwright_kept_${figure}`), { cache })]).toEqual([
+          ...[cache, figure, expect.any(Number)],
+        ]);
+    }
+    expect(value(found.get("prepwright_kept_entries"), { cache: "graphql-documents" })).toBeGreaterThan(0);
     for (const name of [
       "nodejs_eventloop_lag_seconds",
       "process_resident_memory_bytes",

@@ -17,7 +17,7 @@ describe("once for each thing", () => {
 describe("the latest answers", () => {
   it("are kept for equal questions, and give way to those asked since", () => {
     const asked: number[] = [];
-    const double = latest(2, String, (number: number) => {
+    const double = latest("test", 2, String, (number: number) => {
       asked.push(number);
       return number * 2;
     });

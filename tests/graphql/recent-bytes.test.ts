@@ -17,7 +17,7 @@ function twoOfOneChecksum(): readonly [Buffer, Buffer] {
 }
 
 it("finds what belongs to the same bytes", () => {
-  const recent = recentBytes<string>(limits);
+  const recent = recentBytes<string>("test", limits);
   recent.keep(Buffer.from("carrots"), "roots");
   expect(recent.get(Buffer.from("carrots"))).toBe("roots");
   expect(recent.get(Buffer.from("carrot "))).toBeUndefined();
@@ -26,7 +26,7 @@ it("finds what belongs to the same bytes", () => {
 it("does not take other bytes with the same checksum for them", () => {
   const [one, other] = twoOfOneChecksum();
   expect(one.equals(other)).toBe(false);
-  const recent = recentBytes<string>(limits);
+  const recent = recentBytes<string>("test", limits);
   recent.keep(one, "one");
   expect(recent.get(other)).toBeUndefined();
   recent.keep(other, "other");
@@ -35,7 +35,7 @@ it("does not take other bytes with the same checksum for them", () => {
 });
 
 it("keeps the bytes as they were", () => {
-  const recent = recentBytes<string>(limits);
+  const recent = recentBytes<string>("test", limits);
   const bytes = Buffer.from("carrots");
   recent.keep(bytes, "roots");
   bytes.fill("x");

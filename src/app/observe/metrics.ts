@@ -1,4 +1,5 @@
 import { collectDefaultMetrics, Counter, Gauge, Histogram, Registry } from "prom-client";
+import { cacheTable, type NamedCaches } from "../../domain/cache-table.js";
 import type { Backlog } from "../../persistence/backlog.js";
 import type { PoolFigures } from "../../persistence/opened-database.js";
 import type { CacheFigures } from "../../services/memory/memory.js";
@@ -69,6 +70,7 @@ export function createMetrics(now: () => number): Metrics {
     [0.1, 1, 10, 60, 300, 1_800],
   );
 
+  watchKept(registry, cacheTable);
   return {
     onRequestEnd: (end) => {
       const { part, method, status, ms, kind, registered, cost, hasErrors, isAborted } = end;
@@ -144,6 +146,26 @@ function gauge(
   });
 }
 
+/** A count that something else keeps, looked up when somebody reads it. */
+function counted(
+  registry: Registry,
+  name: string,
+  help: string,
+  labelNames: readonly string[],
+  read: () => readonly Reading[],
+): void {
+  new Counter({
+    name: `prepwright_${name}`,
+    help,
+    labelNames: [...labelNames],
+    registers: [registry],
+    collect() {
+      this.reset();
+      for (const { labels, value } of read()) this.inc({ ...labels }, value);
+    },
+  });
+}
+
 function watchPool(registry: Registry, pool: () => PoolFigures | null): void {
   gauge(registry, "pool_connections", "Connections to the database.", ["state"], () => {
     const figures = pool();
@@ -162,31 +184,16 @@ function watchPool(registry: Registry, pool: () => PoolFigures | null): void {
 }
 
 function watchCache(registry: Registry, read: () => CacheFigures | null): void {
-  const counted = (
-    name: string,
-    help: string,
-    labelNames: readonly string[],
-    each: (found: CacheFigures) => readonly Reading[],
-  ): void => {
-    new Counter({
-      name: `prepwright_${name}`,
-      help,
-      labelNames: [...labelNames],
-      registers: [registry],
-      collect() {
-        const found = read();
-        this.reset();
-        for (const { labels, value } of found === null ? [] : each(found)) this.inc({ ...labels }, value);
-      },
-    });
+  const told = (each: (found: CacheFigures) => readonly Reading[]) => (): readonly Reading[] => {
+    const found = read();
+    return found === null ? [] : each(found);
   };
   const shelves = (figure: "hits" | "misses") => (found: CacheFigures) =>
     Object.entries(found.shelves).map(([shelf, counts]) => ({ labels: { shelf }, value: counts[figure] }));
-  counted("cache_hits_total", "What was found in memory.", ["shelf"], shelves("hits"));
-  counted("cache_misses_total", "What was not.", ["shelf"], shelves("misses"));
-  counted("cache_gave_way_total", "What was dropped to make room.", [], ({ gaveWay }) => [
-    { labels: {}, value: gaveWay },
-  ]);
+  counted(registry, "cache_hits_total", "What was found in memory.", ["shelf"], told(shelves("hits")));
+  counted(registry, "cache_misses_total", "What was not.", ["shelf"], told(shelves("misses")));
+  const dropped = told(({ gaveWay }) => [{ labels: {}, value: gaveWay }]);
+  counted(registry, "cache_gave_way_total", "What was dropped to make room.", [], dropped);
   const plain = (name: string, help: string, figure: (found: CacheFigures) => number): void =>
     gauge(registry, name, help, [], () => {
       const found = read();
@@ -197,6 +204,20 @@ function watchCache(registry: Registry, read: () => CacheFigures | null): void {
   plain("cache_limit_bytes", "How much it may take.", ({ limit }) => limit);
   plain("cache_listening", "1: changes are heard; 0: only what never changes is taken from memory.", ({ listening }) =>
     listening ? 1 : 0,
+  );
+}
+
+/** Everything that a process keeps so as not to compute it again, by one table. */
+function watchKept(registry: Registry, read: () => readonly NamedCaches[]): void {
+  const plain = (name: string, help: string, figure: (caches: NamedCaches) => number): void =>
+    gauge(registry, name, help, ["cache"], () =>
+      read().map((caches) => ({ labels: { cache: caches.name }, value: figure(caches) })),
+    );
+  plain("kept_caches", "How many caches of a name there are: each plan and food has some.", ({ caches }) => caches);
+  plain("kept_entries", "What they hold.", ({ entries }) => entries);
+  plain("kept_weight", "The same in the unit of their bound: bytes, characters or entries.", ({ weight }) => weight);
+  counted(registry, "kept_gave_way_total", "What was dropped to make room.", ["cache"], () =>
+    read().map(({ name, gaveWay }) => ({ labels: { cache: name }, value: gaveWay })),
   );
 }
 

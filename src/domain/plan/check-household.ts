@@ -2,8 +2,7 @@ import { limits } from "../limits.js";
 import type { Household, OnHand } from "../model/household.js";
 import type { Path, Problem } from "../problem.js";
 import { checkCount, checkNumber, checkRational, checkText } from "./check-text.js";
-import { isTimeZone } from "../time-zone.js";
-import { isDate, isInstant } from "./session-date.js";
+import { isDate, isInstant, isZone } from "./session-date.js";
 
 /** The most entries of each kind a reader may send. */
 const mostEntries = 1_000;
@@ -35,7 +34,7 @@ function checkSession({ session }: Household): Problem[] {
   const path: Path = ["household", "session"];
   return [
     ...(isInstant(session.start) ? [] : [unfit([...path, "start"], "NOT_AN_INSTANT", session.start)]),
-    ...(isTimeZone(session.zone) ? [] : [unfit([...path, "zone"], "NOT_A_TIME_ZONE", session.zone)]),
+    ...(isZone(session.zone) ? [] : [unfit([...path, "zone"], "NOT_A_TIME_ZONE", session.zone)]),
   ];
 }
 

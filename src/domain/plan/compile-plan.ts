@@ -40,7 +40,8 @@ const choiceKey = (routes: RouteChoice, household: Household): string =>
 /** Ways one bundle may be asked for that are kept compiled, whoever judges; readers' wishes are many, bundles live long. */
 const keptPerBundle = 16;
 const compiled = onceFor(
-  (_: PlanBundle) => new SecondChance<Result<CompiledPlan>>({ count: keptPerBundle, weight: keptPerBundle }),
+  (_: PlanBundle) =>
+    new SecondChance<Result<CompiledPlan>>("compiled-plans", { count: keptPerBundle, weight: keptPerBundle }),
 );
 
 /** Tells judges apart, each by a number of its own. */

@@ -17,6 +17,7 @@ const guidanceOf = onceFor((plan: CompiledPlan) =>
   onceFor((_rules: readonly PublishedKeepingRule[]) =>
     onceFor((_classes: readonly KeepingClass[]) =>
       latest(
+        "keeping",
         keptQuestions,
         ({ region, regions, audience, today, session }: KeepingQuestion) =>
           JSON.stringify([region, regions, audience, today, session]),

@@ -16,7 +16,8 @@ export const isNamedAfterFood = (facts: MeasureFacts): boolean => {
 /** Languages and regions remembered for the measures of one food. */
 const keptLocales = 16;
 const known = onceFor(
-  (_: readonly OwnMeasure[]) => new SecondChance<readonly OwnMeasure[]>({ count: keptLocales, weight: keptLocales }),
+  (_: readonly OwnMeasure[]) =>
+    new SecondChance<readonly OwnMeasure[]>("piece-words", { count: keptLocales, weight: keptLocales }),
 );
 
 /** Measures with the piece in the reader's words, where the writer's word for it is the food's name: 7 Eier. */

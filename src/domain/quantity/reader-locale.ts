@@ -54,7 +54,9 @@ const build = (tag: string): ReaderLocale => {
 };
 
 /** Formats of a BCP 47 tag. Endless new tags make this slower, never larger. */
-export const readerLocale: (locale: string) => ReaderLocale = latest(200, String, (locale) => ofTag(plainTag(locale)));
+export const readerLocale: (locale: string) => ReaderLocale = latest("locale-tags", 200, String, (locale) =>
+  ofTag(plainTag(locale)),
+);
 
 /** Formats are dear to make: tags that only differ in their extensions share them. */
-const ofTag = latest(200, String, build);
+const ofTag = latest("locales", 200, String, build);

@@ -7,7 +7,9 @@ import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 
 /** Shops remembered for one food; readers come from many places, foods live long. */
 export const keptPerFood = 16;
-const shelves = onceFor((_: Food) => new SecondChance<PackShelf>({ count: keptPerFood, weight: keptPerFood }));
+const shelves = onceFor(
+  (_: Food) => new SecondChance<PackShelf>("pack-shelves", { count: keptPerFood, weight: keptPerFood }),
+);
 
 /** A part of a country is that country for a food that nobody sells in that part alone. */
 const regionOnShelf = ({ packs }: Food, { region }: Shop): string | null =>

@@ -18,7 +18,7 @@ import { refuse } from "./refuse.js";
  */
 export function answersPlugin({ queryTime }: EngineOptions): ApolloServerPlugin<CallContext> {
   // The schema is the same for everybody, and for ever.
-  const aboutSchema = recentTexts<Buffer>(keptAboutSchema);
+  const aboutSchema = recentTexts<Buffer>("introspection", keptAboutSchema);
 
   return {
     requestDidStart: ({ contextValue: { call } }) => {

@@ -1,8 +1,9 @@
 import { latest } from "../../domain/once-for.js";
+import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 /** The decimal mark of a locale, by CLDR. */
-const decimalMark = latest(100, String, (locale: string): string => {
-  const parts = new Intl.NumberFormat(locale, { numberingSystem: "latn" }).formatToParts(1.5);
+const decimalMark = latest("decimal-marks", 100, String, (locale: string): string => {
+  const parts = new Intl.NumberFormat(intlTag(locale), { numberingSystem: "latn" }).formatToParts(1.5);
   return parts.find(({ type }) => type === "decimal")?.value ?? ".";
 });
 

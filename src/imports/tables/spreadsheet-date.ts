@@ -1,4 +1,5 @@
 import { latest } from "../../domain/once-for.js";
+import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 /** An amount that a spreadsheet program turned into a date before saving, and what may have stood there. */
 export interface SpreadsheetDate {
@@ -8,10 +9,10 @@ export interface SpreadsheetDate {
   readonly order: "MONTH_FIRST" | "DAY_FIRST";
 }
 
-const namesOf = latest(50, String, (locale: string): readonly (readonly string[])[] =>
+const namesOf = latest("month-names", 50, String, (locale: string): readonly (readonly string[])[] =>
   Array.from({ length: 12 }, (_, month) =>
     (["short", "long"] as const).map((width) =>
-      new Intl.DateTimeFormat(locale, { month: width, timeZone: "UTC" })
+      new Intl.DateTimeFormat(intlTag(locale), { month: width, timeZone: "UTC" })
         .format(Date.UTC(2026, month, 1))
         .replace(".", "")
         .toLowerCase(),

@@ -54,4 +54,4 @@ function measuresOf({ ndbNo, weights }: CatalogueRow, sourceOf: SourceOf) {
 }
 
 /** The same few measures stand in thousands of rows. */
-const readMeasure = latest(5_000, String, readHouseholdMeasure);
+const readMeasure = latest("household-measures", 5_000, String, readHouseholdMeasure);

@@ -8,7 +8,7 @@ export class ByteCache {
   private readonly kept: SecondChance<unknown>;
 
   constructor(private readonly limit: number) {
-    this.kept = new SecondChance({ count: Infinity, weight: limit });
+    this.kept = new SecondChance("answers", { count: Infinity, weight: limit });
   }
 
   get(key: string): unknown {

@@ -14,8 +14,8 @@ export interface RecentTexts<T> {
   keep(key: string, value: T, length: number): void;
 }
 
-export function recentTexts<T>({ count, characters, longest }: RecentLimits): RecentTexts<T> {
-  const kept = new SecondChance<T>({ count, weight: characters });
+export function recentTexts<T>(name: string, { count, characters, longest }: RecentLimits): RecentTexts<T> {
+  const kept = new SecondChance<T>(name, { count, weight: characters });
   return {
     get: (key) => kept.get(key),
     keep: (key, value, length) => {

@@ -1,0 +1,47 @@
+/** What one cache holds, as it counts it itself. */
+export interface CacheCount {
+  entries: number;
+  /** In the unit of its bound: bytes, characters, or entries where that is the number of them. */
+  weight: number;
+  /** Entries that gave way to others, since the start of the process. */
+  gaveWay: number;
+}
+
+/** All caches of one name together: a plan or a food has some of its own. */
+export interface NamedCaches extends Readonly<CacheCount> {
+  readonly name: string;
+  /** How many there are. */
+  readonly caches: number;
+}
+
+interface Living {
+  readonly counts: Set<CacheCount>;
+  /** What gave way in caches that are gone: a count that only grows. */
+  gaveWayBefore: number;
+}
+
+/** As many as the program has names for. */
+const table = new Map<string, Living>();
+
+const gone = new FinalizationRegistry<{ readonly living: Living; readonly count: CacheCount }>(({ living, count }) => {
+  living.counts.delete(count);
+  living.gaveWayBefore += count.gaveWay;
+});
+
+/** A count that is in the table of caches as long as its cache lives. @param name one of few, written in the program */
+export function countedCache(name: string, cache: object): CacheCount {
+  const count = { entries: 0, weight: 0, gaveWay: 0 };
+  const living = table.get(name) ?? { counts: new Set(), gaveWayBefore: 0 };
+  table.set(name, living);
+  living.counts.add(count);
+  gone.register(cache, { living, count });
+  return count;
+}
+
+/** Every cache of the process, for metrics. */
+export const cacheTable = (): readonly NamedCaches[] =>
+  [...table].map(([name, { counts, gaveWayBefore }]) => {
+    const sum = (figure: keyof CacheCount): number => [...counts].reduce((all, count) => all + count[figure], 0);
+    const gaveWay = gaveWayBefore + sum("gaveWay");
+    return { name, caches: counts.size, entries: sum("entries"), weight: sum("weight"), gaveWay };
+  });
