@@ -1,5 +1,5 @@
 import { SecondChance } from "./second-chance.js";
-import type { InTurns } from "./work.js";
+import type { InTurns, Work } from "./work.js";
 
 /** The same function, which works out each thing once and keeps what it found as long as the thing lives. Nobody may change either. */
 export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Found): (thing: Thing) => Found {
@@ -8,6 +8,20 @@ export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Fou
     const before = known.get(thing);
     if (before !== undefined) return before.found;
     const found = find(thing);
+    known.set(thing, { found });
+    return found;
+  };
+}
+
+/** The same for what is found turn by turn. What was stopped is not kept. */
+export function onceForInTurns<Thing extends object, Found>(
+  find: (thing: Thing, work: Work) => InTurns<Found>,
+): (thing: Thing, work: Work) => InTurns<Found> {
+  const known = new WeakMap<Thing, { readonly found: Found }>();
+  return function* (thing, work) {
+    const before = known.get(thing);
+    if (before !== undefined) return before.found;
+    const found = yield* find(thing, work);
     known.set(thing, { found });
     return found;
   };

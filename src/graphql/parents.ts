@@ -68,7 +68,7 @@ export interface ScaledPlanParent extends Shown {
   readonly today: FoodsToday;
   /** In force today. */
   readonly rules: KnownRules;
-  readonly nutrition: () => PlanNutrition;
+  readonly nutrition: () => Promise<PlanNutrition>;
 }
 type PlanNutrition = ReturnType<typeof stateNutrition>;
 export interface StorageGuidanceParent {

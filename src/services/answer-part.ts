@@ -61,7 +61,7 @@ export const answerStorage = (
   asked: Asked,
 ): Promise<Result<ScaledForReader & { readonly storage: StorageAnswer }> | null> =>
   partOf(deps, ref, asked, async ({ scaled, household }) =>
-    ok({ storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)) }),
+    ok({ storage: await guideStorage(scaled, household, deps, (date) => findKeepingRules(deps, date)) }),
   );
 
 /** What the plan costs and leaves over at every number of servings of a range. */

@@ -8,7 +8,7 @@ import { inTurns } from "./pace.js";
 import { prepSessionsInTurns } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "./stage.js";
-import { findCautions, stateContents, stateNutrition } from "./state-contents.js";
+import { stateContentsInTurns, findCautionsInTurns, stateNutritionInTurns } from "./state-contents.js";
 
 export type { PlanAnswer, Publication, Reader } from "../domain/plan/plan-answer.js";
 export type { Asked } from "./scale-for-reader.js";
@@ -36,9 +36,9 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
     sessions: days,
-    storage: await guideStorage(scaled, household, deps.clock, (date) => findKeepingRules(deps, date)),
-    contents: stateContents(scaled, household, rules, deps.clock),
-    nutrition: stateNutrition(scaled, household),
-    cautions: findCautions(scaled, household, rules),
+    storage: await guideStorage(scaled, household, deps, (date) => findKeepingRules(deps, date)),
+    contents: await inTurns(deps, (work) => stateContentsInTurns(scaled, household, rules, deps.clock, work)),
+    nutrition: await inTurns(deps, (work) => stateNutritionInTurns(scaled, household, work)),
+    cautions: await inTurns(deps, (work) => findCautionsInTurns(scaled, household, rules, work)),
   });
 }

@@ -1,6 +1,6 @@
 import type { Household } from "../domain/model/household.js";
 import type { PlanBundle } from "../domain/model/plan.js";
-import { dietStatements } from "../domain/nutrition/diets.js";
+import { dietStatementsInTurns } from "../domain/nutrition/diets.js";
 import { checkPlan, type PlanToCheck } from "../domain/plan/check-plan.js";
 import type { NamedFinding } from "../domain/plan/finding.js";
 import { foodsEaten } from "../domain/plan/foods-eaten.js";
@@ -14,7 +14,7 @@ import type { Deps } from "./deps.js";
 import { guideStorage, type RuleReader } from "./guide-storage.js";
 import { inTurns } from "./pace.js";
 import { prepSessionInTurns } from "./plan-prep-session.js";
-import { findCautions } from "./state-contents.js";
+import { findCautionsInTurns } from "./state-contents.js";
 
 /**
  * The writer's check of a plan at its own servings, by the rules of the household's region. Fails where it cannot be computed at
@@ -33,11 +33,12 @@ export async function checkPublishedPlan(
   if (!scaled.ok) return scaled;
   const session = await inTurns(deps, (work) => prepSessionInTurns(scaled.value, household, rules, work));
   if (!session.ok) return failed(session.problems);
-  const diets = dietStatements(foodsEaten(scaled.value.compiled).plan, rules.allergens, household.region);
+  const eaten = foodsEaten(scaled.value.compiled).plan;
+  const diets = await inTurns(deps, (work) => dietStatementsInTurns(eaten, rules.allergens, household.region, work));
   const known: PlanToCheck = {
     scaled: scaled.value,
-    storage: await guideStorage(scaled.value, household, clock, readRules),
-    cautions: findCautions(scaled.value, household, rules),
+    storage: await guideStorage(scaled.value, household, deps, readRules),
+    cautions: await inTurns(deps, (work) => findCautionsInTurns(scaled.value, household, rules, work)),
     session: session.value,
     diets,
     rules: rules.safety,

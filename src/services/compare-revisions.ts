@@ -14,7 +14,7 @@ import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "./load-plan.js";
 import { inTurns } from "./pace.js";
 import { publisherReader, settleRegion } from "./settle-region.js";
-import { stateContents } from "./state-contents.js";
+import { stateContentsInTurns } from "./state-contents.js";
 
 /** Which two states: revisions by number. `from` null: the newest in force; `to` null: the draft. */
 export interface Compared extends OwnedSlug {
@@ -66,7 +66,7 @@ export async function computePlan(deps: Deps, bundle: PlanBundle): Promise<Resul
   return ok({
     scaled: scaled.value,
     list: await inTurns(deps, (work) => shopInTurns([scaled.value], household, asFrozen, work)),
-    storage: await guideStorage(scaled.value, household, deps.clock, (date) => findKeepingRules(deps, date)),
-    contents: stateContents(scaled.value, household, rules, deps.clock),
+    storage: await guideStorage(scaled.value, household, deps, (date) => findKeepingRules(deps, date)),
+    contents: await inTurns(deps, (work) => stateContentsInTurns(scaled.value, household, rules, deps.clock, work)),
   });
 }

@@ -1,11 +1,12 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../domain/model/household.js";
-import { planStorage } from "../domain/plan/plan-storage.js";
+import { planStorageInTurns } from "../domain/plan/plan-storage.js";
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import type { KeepingQuestion, StorageAnswer } from "../domain/storage/guidance.js";
 import type { KeepingRules } from "../domain/storage/rule.js";
 import type { Clock, Deps } from "./deps.js";
 import { findRules } from "./find-rules.js";
+import { inTurns } from "./pace.js";
 
 /** Reads the published keeping rules of an ISO date. Single ones may be superseded: those name the day they ended. */
 export type RuleReader = (date: string) => Promise<KeepingRules>;
@@ -33,8 +34,9 @@ export async function keepingQuestion(
 export async function guideStorage(
   scaled: ScaledPlan,
   household: Household,
-  clock: Clock,
+  deps: Pick<Deps, "clock" | "work">,
   readRules: RuleReader,
 ): Promise<StorageAnswer> {
-  return planStorage(scaled, await keepingQuestion(household, clock, readRules));
+  const question = await keepingQuestion(household, deps.clock, readRules);
+  return inTurns(deps, (work) => planStorageInTurns(scaled, question, work));
 }

@@ -72,7 +72,7 @@ export async function answerOf(
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
     sessions: days,
-    storage: await guideStorage(scaled, household, clock, (date) =>
+    storage: await guideStorage(scaled, household, { clock }, (date) =>
       Promise.resolve({ ...rules.safety, keeping: rules.safety.keeping.filter((rule) => inForceOn(rule, date)) }),
     ),
     contents: stateContents(scaled, household, rules, clock),

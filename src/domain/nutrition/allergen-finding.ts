@@ -84,8 +84,13 @@ export function allergenFinding(
 const once = (slugs: readonly string[]): readonly string[] => [...new Set(slugs)];
 
 function dishAsIngredient(all: readonly FoodAsIngredient[], glutenFree: readonly string[]): DishAsIngredient {
-  const slugs = once(all.map(({ food }) => food));
-  const foods = slugs.map((food) => ({ food, ...gravestIngredient(all.filter((each) => each.food === food)) }));
+  const byFood = new Map<string, FoodAsIngredient[]>();
+  for (const each of all) {
+    const known = byFood.get(each.food);
+    if (known === undefined) byFood.set(each.food, [each]);
+    else known.push(each);
+  }
+  const foods = [...byFood].map(([food, said]) => ({ food, ...gravestIngredient(said) }));
   const worst = gravestIngredient(foods);
   const { presence, basis, source } = worst.presence === "DOES_NOT_CONTAIN" ? weakest(foods) : worst;
   return {

@@ -1,3 +1,4 @@
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import { inForceOn, regionCovers, type RegionOwner } from "../model/region.js";
 import { allergenFinding, type AllergenFinding } from "./allergen-finding.js";
 import type { AllergenEntry, AllergenList, AllergenRules } from "./allergen-rules.js";
@@ -43,14 +44,31 @@ export function allergenListsFor(rules: Pick<AllergenRules, "lists">, region: st
  * something is also absent where that follows from a diet or from the food's nature; of traces only a statement counts.
  * "May contain" comes only from a food's own data. No foods: nothing is known.
  */
-export function allergenStatement(
+export const allergenStatement = (
   foods: readonly AllergenFood[],
   rules: Pick<AllergenRules, "lists" | "diets">,
   region: string | null,
   date: string,
-): AllergenStatement {
+): AllergenStatement => atOnce(allergenStatementInTurns(foods, rules, region, date, unhurried));
+
+/** Steps in which one food is held against one entry of a list. */
+const stepsOfFood = 2;
+
+/** The same turn by turn. */
+export function* allergenStatementInTurns(
+  foods: readonly AllergenFood[],
+  rules: Pick<AllergenRules, "lists" | "diets">,
+  region: string | null,
+  date: string,
+  work: Work,
+): InTurns<AllergenStatement> {
   const { lists, reach, entries, known } = inForceFor(rules, region, date);
-  const findings = entries.map((entry) => allergenFinding(entry, foods, rules.diets));
+  const findings: AllergenFinding[] = [];
+  for (const entry of entries) {
+    yield;
+    work.step(stepsOfFood * foods.length);
+    findings.push(allergenFinding(entry, foods, rules.diets));
+  }
   return {
     lists: lists.map(({ id, region: of, law }) => ({ id, region: of, law })),
     asked: region,

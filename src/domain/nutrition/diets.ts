@@ -1,3 +1,4 @@
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { Food, FoodClaims, TracesPresence } from "../model/food.js";
 import { regionCovers } from "../model/region.js";
 import { usualSpelling } from "../model/code-lists.js";
@@ -83,7 +84,26 @@ export const dietStatements = (
   foods: readonly DietFood[],
   rules: Pick<AllergenRules, "diets" | "claims">,
   region: string | null,
-): readonly DietStatement[] => rules.diets.map((diet) => dietStatement(foods, diet, region, rules.claims, rules.diets));
+): readonly DietStatement[] => atOnce(dietStatementsInTurns(foods, rules, region, unhurried));
+
+/** Steps in which one food is held against one diet. */
+const stepsOfFood = 2;
+
+/** The same turn by turn. */
+export function* dietStatementsInTurns(
+  foods: readonly DietFood[],
+  rules: Pick<AllergenRules, "diets" | "claims">,
+  region: string | null,
+  work: Work,
+): InTurns<readonly DietStatement[]> {
+  const found: DietStatement[] = [];
+  for (const diet of rules.diets) {
+    yield;
+    work.step(stepsOfFood * foods.length);
+    found.push(dietStatement(foods, diet, region, rules.claims, rules.diets));
+  }
+  return found;
+}
 
 /**
  * Whether one food fits a diet by what it is made of; null: not known. The stricter of its own statement and its allergens

@@ -1,3 +1,4 @@
+import { atOnce, type InTurns } from "../work.js";
 import type { Food, NutrientCode } from "../model/food.js";
 
 export const nutrientCodes = [
@@ -90,16 +91,22 @@ const lostInCooking: ReadonlySet<NutrientCode> = new Set(["vitaminCMg"]);
  * boils off or soaks in changes the weight only. Ranges keep both ends.
  * @throws RangeError unless servings > 0 and weights are ordered and not negative
  */
-export function nutritionOf({ inputs, cookedGrams, servings }: NutritionQuestion): Nutrition {
+export const nutritionOf = (question: NutritionQuestion): Nutrition => atOnce(nutritionOfInTurns(question));
+
+/** The same, a turn for each nutrient. */
+export function* nutritionOfInTurns({ inputs, cookedGrams, servings }: NutritionQuestion): InTurns<Nutrition> {
   check(servings > 0 && Number.isFinite(servings), `servings must be above 0, not ${servings}`);
   if (cookedGrams !== null) check(isSpan(cookedGrams) && cookedGrams.low > 0, "a cooked weight must be above 0");
   for (const { food, grams } of inputs) {
     check(grams === null || isSpan(grams), `the grams of ${food.slug} must be ordered and not negative`);
   }
-  const amounts = nutrientCodes.flatMap((code): [NutrientCode, NutrientAmount][] => {
+  const amounts: [NutrientCode, NutrientAmount][] = [];
+  for (const code of nutrientCodes) {
+    yield;
     const amount = amountOf(code, inputs, cookedGrams, servings);
-    return amount === null ? [] : [[code, amount]];
-  });
+    if (amount !== null) amounts.push([code, amount]);
+  }
+  yield;
   return {
     basis: cookedGrams === null ? "RAW_FOODS_OVER_SERVINGS" : "RAW_FOODS_OVER_COOKED_WEIGHT",
     nutrients: Object.fromEntries(amounts),
@@ -166,9 +173,14 @@ function coverageOf(code: NutrientCode, inputs: readonly NutritionInput[]): numb
 }
 
 function notEatenOf(inputs: readonly NutritionInput[]): readonly NotEaten[] {
-  const partly = inputs.filter(({ why = [] }) => why.length > 0);
-  return unique(partly.map(({ food }) => food.slug)).map((food) => {
-    const those = partly.filter((each) => each.food.slug === food);
+  const partly = new Map<string, NutritionInput[]>();
+  for (const each of inputs) {
+    if ((each.why ?? []).length === 0) continue;
+    const known = partly.get(each.food.slug);
+    if (known === undefined) partly.set(each.food.slug, [each]);
+    else known.push(each);
+  }
+  return [...partly].map(([food, those]) => {
     const away = sum(those.flatMap(({ notEaten }) => notEaten ?? []));
     const all = sum([away, ...those.flatMap(({ grams }) => grams ?? [])]);
     return {

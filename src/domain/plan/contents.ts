@@ -1,8 +1,9 @@
-import { nutritionOf, type Nutrition, type NutritionInput, type Span } from "../nutrition/nutrients.js";
+import { nutritionOfInTurns, type Nutrition, type NutritionInput, type Span } from "../nutrition/nutrients.js";
 import { inDimension } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
 import { gramsOf, isWater, partNutrients } from "./eaten-grams.js";
-import { eatenFoods, type EatenMeal } from "./eaten.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { eatenInTurns, type EatenMeal } from "./eaten.js";
 import { lineContext } from "./line-context.js";
 import type { ScaledLine, ScaledMeal, ScaledPlan } from "./scaled.js";
 
@@ -50,6 +51,14 @@ export interface NutritionOfMeals extends Nutrition {
   readonly mealCount: number;
 }
 
+/** Of a food, whose nutrients are added up for its meal and for the plan. */
+const stepsOfInput = 4;
+
+export interface PlanNutrition {
+  readonly meals: readonly MealNutrition[];
+  readonly plan: NutritionOfMeals;
+}
+
 export interface MealNutrition {
   readonly meal: string;
   readonly nutrition: NutritionOfMeals;
@@ -61,28 +70,40 @@ export interface MealNutrition {
  *
  * @param servings that share each meal
  */
-export function planNutrition(
-  scaled: ScaledPlan,
-  servings: number,
-): { readonly meals: readonly MealNutrition[]; readonly plan: NutritionOfMeals } {
-  const eaten = eatenFoods(scaled);
+export const planNutrition = (scaled: ScaledPlan, servings: number): PlanNutrition =>
+  atOnce(nutritionInTurns(scaled, servings, unhurried));
+
+/** The same turn by turn. */
+export function* nutritionInTurns(scaled: ScaledPlan, servings: number, work: Work): InTurns<PlanNutrition> {
+  const eaten = yield* eatenInTurns(scaled, work);
   const counts = ({ food }: EatenMeal["foods"][number]): boolean => food.nutrients !== null || !isWater(food);
   const plates = scaled.meals.map((meal) => plateGrams(meal, scaled));
-  const inputs = eaten.map(({ foods }) => foods.filter(counts).map(inputOf));
+  const inputs: (readonly NutritionInput[])[] = [];
+  for (const { foods } of eaten) {
+    yield;
+    inputs.push(foods.filter(counts).map(inputOf));
+  }
   const whole = plates.reduce<Span | null>(
     (sum, plate) => (sum === null || plate === null ? null : { low: sum.low + plate.low, high: sum.high + plate.high }),
     { low: 0, high: 0 },
   );
+  const meals: MealNutrition[] = [];
+  for (const [at, { meal }] of eaten.entries()) {
+    yield;
+    const own = inputs[at] ?? [];
+    work.step(2 * stepsOfInput * own.length);
+    const found = yield* nutritionOfInTurns({ inputs: own, cookedGrams: plates[at] ?? null, servings });
+    meals.push({ meal: meal.slug, nutrition: { ...found, mealCount: 1 } });
+  }
+  yield;
   return {
-    meals: eaten.map(({ meal }, at) => ({
-      meal: meal.slug,
-      nutrition: {
-        ...nutritionOf({ inputs: inputs[at] ?? [], cookedGrams: plates[at] ?? null, servings }),
-        mealCount: 1,
-      },
-    })),
+    meals,
     plan: {
-      ...nutritionOf({ inputs: inputs.flat(), cookedGrams: whole !== null && whole.low > 0 ? whole : null, servings }),
+      ...(yield* nutritionOfInTurns({
+        inputs: inputs.flat(),
+        cookedGrams: whole !== null && whole.low > 0 ? whole : null,
+        servings,
+      })),
       mealCount: eaten.length,
     },
   };

@@ -1,3 +1,4 @@
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { BaseAmount } from "../model/amount.js";
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
@@ -172,12 +173,17 @@ function makingOf({
   };
 }
 
+const stepsOfLine = 4;
+
 /**
  * What the eaters of each meal eat, as raw food: through every component down to the foods, in the share of the
  * component that the meal takes. What is left over, thrown away or poured away is not eaten. Foods without an amount are there
  * all the same, and take nothing from what is known of them by other lines.
  */
-export function eatenFoods(scaled: ScaledPlan): readonly EatenMeal[] {
+export const eatenFoods = (scaled: ScaledPlan): readonly EatenMeal[] => atOnce(eatenInTurns(scaled, unhurried));
+
+/** The same turn by turn. */
+export function* eatenInTurns(scaled: ScaledPlan, work: Work): InTurns<readonly EatenMeal[]> {
   const { foods } = lineContext(scaled.bundle);
   const ofComponent = new Map<string, { readonly made: BaseAmount; readonly foods: readonly EatenFood[] }>();
   const tally = (making: Making): readonly EatenFood[] => {
@@ -199,11 +205,17 @@ export function eatenFoods(scaled: ScaledPlan): readonly EatenMeal[] {
   };
   // Inputs come before what uses them, so every component a line takes is there already.
   for (const each of scaled.components) {
+    yield;
+    work.step(stepsOfLine * each.lines.length);
     const once = onceMade(each, scaled.compiled);
     ofComponent.set(each.component.slug, { made: once.made, foods: tally(makingOf(once)) });
   }
-  return scaled.meals.map(({ meal, lines }) => ({
-    meal,
-    foods: tally({ lines, steps: meal.steps, keepsAs: null, weighs: null }),
-  }));
+  const eaten: EatenMeal[] = [];
+  for (const { meal, lines } of scaled.meals) {
+    yield;
+    const foods = tally({ lines, steps: meal.steps, keepsAs: null, weighs: null });
+    work.step(stepsOfLine * (lines.length + foods.length));
+    eaten.push({ meal, foods });
+  }
+  return eaten;
 }

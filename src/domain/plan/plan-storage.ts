@@ -1,8 +1,9 @@
-import { latest, onceFor } from "../once-for.js";
+import { latestInTurns, onceFor } from "../once-for.js";
 import type { KeepingClass, PublishedKeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, KeptMeal, StorageAnswer, StorageGuidance } from "../storage/guidance.js";
-import { storageGuidance } from "../storage/storage-guidance.js";
+import { storageGuidanceInTurns } from "../storage/storage-guidance.js";
 import { portionOf } from "../storage/ways-out.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { CompiledLine, CompiledPlan } from "./compiled-plan.js";
 import type { ScaledPlan } from "./scaled.js";
 
@@ -12,24 +13,30 @@ const keptQuestions = 4;
 const withoutAmounts = (lines: readonly CompiledLine[]): KeptMeal["lines"] =>
   lines.map(({ item }) => ({ item, amount: null }));
 
+interface AskedInTurns {
+  readonly question: KeepingQuestion;
+  readonly work: Work;
+}
+
 /** How long everything of a plan keeps hangs on no amount; only what goes into the freezer is told as one. */
 const guidanceOf = onceFor((plan: CompiledPlan) =>
   onceFor((_rules: readonly PublishedKeepingRule[]) =>
     onceFor((_classes: readonly KeepingClass[]) =>
-      latest(
+      latestInTurns(
         "keeping",
         keptQuestions,
-        ({ region, regions, audience, today, session }: KeepingQuestion) =>
+        ({ question: { region, regions, audience, today, session } }: AskedInTurns) =>
           JSON.stringify([region, regions, audience, today, session]),
-        (question) => {
+        function* ({ question, work }) {
           const components = plan.makeOrder.map((index) => plan.components[index]!);
-          return storageGuidance(
+          return yield* storageGuidanceInTurns(
             {
               components: components.map((each) => ({ ...each, lines: withoutAmounts(each.lines) })),
               meals: plan.meals.map(({ meal, lines }) => ({ meal, lines: withoutAmounts(lines) })),
               foods: plan.bundle.foods,
             },
             question,
+            work,
           );
         },
       ),
@@ -38,8 +45,16 @@ const guidanceOf = onceFor((plan: CompiledPlan) =>
 );
 
 /** How long everything of a scaled plan keeps: `storageGuidance`, with the amounts of this household. */
-export function planStorage({ compiled, meals }: ScaledPlan, question: KeepingQuestion): StorageAnswer {
-  const found = guidanceOf(compiled)(question.rules)(question.classes)(question);
+export const planStorage = (scaled: ScaledPlan, question: KeepingQuestion): StorageAnswer =>
+  atOnce(planStorageInTurns(scaled, question, unhurried));
+
+/** The same turn by turn. */
+export function* planStorageInTurns(
+  { compiled, meals }: ScaledPlan,
+  question: KeepingQuestion,
+  work: Work,
+): InTurns<StorageAnswer> {
+  const found = yield* guidanceOf(compiled)(question.rules)(question.classes)({ question, work });
   return { ...found, guidance: found.guidance.map((each) => withPortions(each, meals)) };
 }
 

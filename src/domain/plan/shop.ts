@@ -53,6 +53,9 @@ interface Bought {
   readonly warnings: readonly Warning[];
 }
 
+/** Lines that are looked at in one turn. */
+const linesInTurn = 500;
+
 /** Lines that an entry on hand is compared with in one step. */
 const entriesInStep = 4;
 
@@ -112,11 +115,12 @@ function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
  * Foods as the plans froze them. Where two plans froze one food differently and nothing newer is known, which one is taken must
  * not hang on the order of the plans.
  */
-function frozenFoods(plans: readonly ScaledPlan[]): ReadonlyMap<string, Food> {
+function* frozenFoods(plans: readonly ScaledPlan[]): InTurns<ReadonlyMap<string, Food>> {
   const [only, another] = plans;
   if (only !== undefined && another === undefined) return lineContext(only.bundle).foods;
   const found = new Map<string, Food>();
   for (const { bundle } of plans) {
+    yield;
     for (const food of bundle.foods) {
       const known = found.get(food.slug);
       if (known === undefined) found.set(food.slug, food);
@@ -155,7 +159,7 @@ export function* shopInTurns(
   today: FoodsToday,
   work: Work,
 ): InTurns<ShoppingList> {
-  const frozen = frozenFoods(plans);
+  const frozen = yield* frozenFoods(plans);
   const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
   const current = (slug: string): Food | null => find(today.canonical(slug)) ?? find(slug);
   const all: Restated[] = [];
@@ -163,8 +167,12 @@ export function* shopInTurns(
     yield;
     const found = contributionsOf(plan, today.partKeeps);
     work.step(3 * found.length + 1);
-    for (const each of found) all.push(restated(each, current(each.food.slug) ?? each.food));
+    for (const each of found) {
+      if (all.length % linesInTurn === 0) yield;
+      all.push(restated(each, current(each.food.slug) ?? each.food));
+    }
   }
+  yield;
   const needs = mergeNeeds(all.map(({ contribution }) => contribution));
   yield;
   work.step(6 * needs.length + household.onHand.length * (1 + needs.length / entriesInStep));
@@ -202,11 +210,18 @@ export function* shopInTurns(
       open,
     };
   });
+  const waiting: Warning[] = [];
+  const later: Warning[] = [];
+  for (const line of needs) {
+    yield;
+    waiting.push(...waitingOnList(line, plans));
+    later.push(...boughtLater(line, plans, today.foodKeeps));
+  }
   const warnings = [
     ...carriedOver(plans),
     ...all.flatMap(({ warning }) => (warning === null ? [] : [warning])),
-    ...needs.flatMap((line) => waitingOnList(line, plans)),
-    ...needs.flatMap((line) => boughtLater(line, plans, today.foodKeeps)),
+    ...waiting,
+    ...later,
     ...stock.warnings,
     ...bought.flatMap((each) => each.warnings),
     ...(plans.length > 1 ? madeTwice(plans) : []),

@@ -1,3 +1,4 @@
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { KeepingClass } from "../model/keeping.js";
@@ -45,24 +46,47 @@ export interface CautionsFound {
  *
  * @param region of the reader; null: not known, and the strictest is printed
  */
-export function cautionsFor(
+export const cautionsFor = (
   things: readonly CautionedThing[],
   rules: Pick<FoodSafetyRules, "cautions" | "classes" | "keeping" | "handling">,
   region: string | null = null,
-): CautionsFound {
+): CautionsFound => atOnce(cautionsInTurns(things, rules, region, unhurried));
+
+/** Steps in which one food, or the thing itself, is held against one rule; and how many are in one turn. */
+const stepsOfFood = 2;
+const foodsInTurn = 500;
+
+/** The same turn by turn. */
+export function* cautionsInTurns(
+  things: readonly CautionedThing[],
+  rules: Pick<FoodSafetyRules, "cautions" | "classes" | "keeping" | "handling">,
+  region: string | null,
+  work: Work,
+): InTurns<CautionsFound> {
   const sources = new Map([...rules.keeping, ...rules.handling].map(({ id, source }) => [id, source]));
   const known = new Set(rules.cautions.map(({ code }) => code));
-  const cautions = rules.cautions.flatMap((rule): Caution[] => {
+  const cautions: Caution[] = [];
+  for (const rule of rules.cautions) {
     const stricter = rules.cautions.filter(({ code }) => rule.givesWayTo?.includes(code));
-    const about = things
-      .filter((thing) => isDue(rule, thing, rules.classes))
-      .filter((thing) => !stricter.some((other) => isDue(other, thing, rules.classes)))
-      .map(({ subject }) => subject);
-    if (about.length === 0 && !rule.when.always) return [];
+    const about: Subject[] = [];
+    yield;
+    let looked = 0;
+    for (const thing of things) {
+      const size = 1 + thing.foods.length;
+      work.step(stepsOfFood * size);
+      looked += size;
+      if (looked >= foodsInTurn) {
+        looked = 0;
+        yield;
+      }
+      const isOwn = isDue(rule, thing, rules.classes) && !stricter.some((other) => isDue(other, thing, rules.classes));
+      if (isOwn) about.push(thing.subject);
+    }
+    if (about.length === 0 && !rule.when.always) continue;
     const { text, source, rules: ids } = inRegion(rule, region);
     const restsOn = ids.flatMap((id) => sources.get(id) ?? []);
-    return [{ code: rule.code, text, source, restsOn, about: rule.when.always ? [] : about }];
-  });
+    cautions.push({ code: rule.code, text, source, restsOn, about: rule.when.always ? [] : about });
+  }
   const unknown = things.flatMap(({ subject, codes }) =>
     codes.flatMap((code) => (known.has(code) ? [] : [{ subject, code }])),
   );

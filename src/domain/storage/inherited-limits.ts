@@ -1,3 +1,4 @@
+import { onceFor } from "../once-for.js";
 import type { Component, Route } from "../model/component.js";
 import type { KeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, Kept, KeptComponent, Subject } from "./guidance.js";
@@ -26,10 +27,11 @@ export function factsOfRoute(
   };
 }
 
-/** Slugs of the components that lines draw on, each once. */
-export const componentsIn = (lines: KeptComponent["lines"]): readonly string[] => [
-  ...new Set(lines.flatMap(({ item }) => (item.kind === "COMPONENT" ? [item.component] : []))),
-];
+/** Slugs of the components that lines draw on. Each component of a plan asks it of every meal, so it is found once. */
+export const componentsIn = onceFor(
+  (lines: KeptComponent["lines"]): ReadonlySet<string> =>
+    new Set(lines.flatMap(({ item }) => (item.kind === "COMPONENT" ? [item.component] : []))),
+);
 
 /**
  * Every component with the limits of its parts: a part's clock runs from its own making, so the oldest part decides.
@@ -53,7 +55,7 @@ export function inheritedLimits(
     const inherited = withParts(
       subject,
       own,
-      componentsIn(kept.lines).map((part) => of(part, within)),
+      [...componentsIn(kept.lines)].map((part) => of(part, within)),
     );
     done.set(slug, inherited);
     return inherited;

@@ -1,3 +1,5 @@
+import { onceFor } from "../once-for.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { Component } from "../model/component.js";
 import { askedRegion } from "../model/region.js";
 import type { Warning } from "../problem.js";
@@ -31,28 +33,57 @@ export const keptComponent = (component: Component): KeptComponent => ({
  * when that part was made. Days come from rules alone; where nobody says, the answer is unknown, never a default.
  * @throws RangeError when the session's instant or zone is none
  */
-export function storageGuidance(kept: Kept, question: KeepingQuestion): StorageAnswer {
+export const storageGuidance = (kept: Kept, question: KeepingQuestion): StorageAnswer =>
+  atOnce(storageGuidanceInTurns(kept, question, unhurried));
+
+/** Steps in which the guidance of one thing is put together, and how many things are in one turn. */
+const stepsOfThing = 20;
+const thingsInTurn = 20;
+
+/** The same turn by turn. */
+export function* storageGuidanceInTurns(kept: Kept, question: KeepingQuestion, work: Work): InTurns<StorageAnswer> {
   const ofComponent = inheritedLimits(kept.components, question);
-  const used = foodsIn([...kept.components, ...kept.meals]);
+  const used = new Set([...kept.components, ...kept.meals].flatMap(({ lines }) => [...foodsIn(lines)]));
   const foods = kept.foods.filter((food) => !food.alwaysThere && (used.size === 0 || used.has(food.slug)));
+  yield;
   const foodLimits = new Map(
     foods.map((food) => {
       const subject: Subject = { kind: "FOOD", slug: food.slug };
       return [food.slug, limitsOf({ subject, keepsAs: food.keepsAs, keeping: food.keeping, madeDay: 0 }, question)];
     }),
   );
-  const entries = [
-    ...kept.components.map((component) => componentEntry(component, kept.meals, ofComponent, question)),
-    ...kept.meals.map((meal) => mealEntry(meal, kept.meals, ofComponent, foodLimits, question)),
-    ...foods.map(({ slug }) => foodEntry(slug, foodLimits.get(slug) ?? new Map(), kept.meals, question)),
+  // Each meal that comes too late asks it of every other.
+  const shortestIn = onceFor((meal: KeptMeal) => shortestOf(meal, ofComponent, foodLimits));
+  const componentUses = usesBy(kept.meals, componentsIn);
+  const foodUses = usesBy(kept.meals, foodsIn);
+  const makers = [
+    ...kept.components.map((component) => () => componentEntry(component, componentUses, ofComponent, question)),
+    ...kept.meals.map((meal) => () => mealEntry(meal, kept.meals, shortestIn, question)),
+    ...foods.map(
+      ({ slug }) =>
+        () =>
+          foodEntry(slug, foodLimits.get(slug) ?? new Map(), foodUses, question),
+    ),
   ];
+  const entries: Entry[] = [];
+  for (const make of makers) {
+    if (entries.length % thingsInTurn === 0) yield;
+    work.step(stepsOfThing);
+    entries.push(make());
+  }
+  yield;
   const guidance = entries.flatMap((entry) => entry.guidance);
   const unknown = entries.flatMap((entry) => entry.unknown ?? []);
-  const warnings = [
-    ...unknownClasses(kept.components, foods, question),
-    ...warningsOf(guidance, unknown, kept.meals, question),
-    ...foods.flatMap((food) => partWarnings(food, kept, question)),
-  ];
+  yield;
+  const ofClasses = unknownClasses(kept.components, foods, question);
+  yield;
+  const ofGuidance = warningsOf(guidance, unknown, kept.meals, question);
+  const ofParts: Warning[] = [];
+  for (const food of foods) {
+    yield;
+    ofParts.push(...partWarnings(food, kept, question));
+  }
+  const warnings = [...ofClasses, ...ofGuidance, ...ofParts];
   return { guidance, unknown, warnings };
 }
 
@@ -108,15 +139,31 @@ interface Entry {
   readonly unknown?: { readonly subject: Subject; readonly part: Subject };
 }
 
-const foodsIn = (things: readonly Pick<KeptMeal, "lines">[]): ReadonlySet<string> =>
-  new Set(things.flatMap(({ lines }) => lines.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []))));
+/** Each food of a plan asks it of every meal, so it is found once. */
+const foodsIn = onceFor(
+  (lines: KeptMeal["lines"]): ReadonlySet<string> =>
+    new Set(lines.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []))),
+);
 
-const mealsWith = (meals: readonly KeptMeal[], uses: (meal: KeptMeal) => boolean): readonly KeptMeal[] =>
-  meals.filter(uses).toSorted((a, b) => a.meal.day - b.meal.day);
+/** The meals that use each component or each food, by its slug and in the order of their days. */
+function usesBy(
+  meals: readonly KeptMeal[],
+  slugsIn: (lines: KeptMeal["lines"]) => ReadonlySet<string>,
+): (slug: string) => readonly KeptMeal[] {
+  const found = new Map<string, KeptMeal[]>();
+  for (const meal of meals.toSorted((a, b) => a.meal.day - b.meal.day)) {
+    for (const slug of slugsIn(meal.lines)) {
+      const known = found.get(slug);
+      if (known === undefined) found.set(slug, [meal]);
+      else known.push(meal);
+    }
+  }
+  return (slug) => found.get(slug) ?? [];
+}
 
 function componentEntry(
   { component, route, madeDay = 0 }: KeptComponent,
-  meals: readonly KeptMeal[],
+  usesOf: (slug: string) => readonly KeptMeal[],
   limitsFor: (slug: string) => Inherited,
   question: KeepingQuestion,
 ): Entry {
@@ -124,7 +171,7 @@ function componentEntry(
   const found = limitsFor(component.slug);
   if (!found.known) return { guidance: [], unknown: { subject, part: found.part } };
   const main = mainPlace(found.limits);
-  const uses = mealsWith(meals, ({ lines }) => componentsIn(lines).includes(component.slug));
+  const uses = usesOf(component.slug);
   const late = main === null ? [] : uses.filter(({ meal }) => isPast(meal, main.end, question.session));
   const keepsAs = route?.keepsAs ?? component.keepsAs;
   const guidance = [...found.limits].map(([place, limits]): StorageGuidance => {
@@ -143,12 +190,11 @@ function componentEntry(
 function mealEntry(
   kept: KeptMeal,
   meals: readonly KeptMeal[],
-  ofComponent: (slug: string) => Inherited,
-  ofFood: ReadonlyMap<string, LimitsByPlace>,
+  shortestIn: (meal: KeptMeal) => Shortest,
   question: KeepingQuestion,
 ): Entry {
   const subject: Subject = { kind: "MEAL", slug: kept.meal.slug };
-  const shortest = shortestOf(kept, ofComponent, ofFood);
+  const shortest = shortestIn(kept);
   if ("part" in shortest) return { guidance: [], unknown: { subject, part: shortest.part } };
   const main = strictest(shortest.limits);
   if (main === null) return { guidance: [], unknown: { subject, part: subject } };
@@ -156,7 +202,7 @@ function mealEntry(
   const made = strictest(shortest.limits.filter(({ basis }) => basis.of.kind !== "FOOD"));
   const late = made !== null && isPast(kept.meal, made.end, question.session) ? made : null;
   const endOfOther = (other: KeptMeal): Limit | null => {
-    const limits = shortestOf(other, ofComponent, ofFood);
+    const limits = shortestIn(other);
     return "part" in limits ? null : strictest(limits.limits);
   };
   return {
@@ -170,25 +216,32 @@ function mealEntry(
   };
 }
 
+type Shortest = { readonly limits: readonly Limit[] } | { readonly part: Subject };
+
 /** What decides for each part of a meal; foods nobody speaks about (salt, oil) do not count, components do. */
 function shortestOf(
   { lines }: KeptMeal,
   ofComponent: (slug: string) => Inherited,
   ofFood: ReadonlyMap<string, LimitsByPlace>,
-): { readonly limits: readonly Limit[] } | { readonly part: Subject } {
-  const parts = componentsIn(lines).map(ofComponent);
+): Shortest {
+  const parts = [...componentsIn(lines)].map(ofComponent);
   const unknown = parts.find((part) => !part.known);
   if (unknown !== undefined && !unknown.known) return { part: unknown.part };
-  const foods = [...foodsIn([{ lines }])].map((slug) => ofFood.get(slug) ?? new Map<never, never>());
+  const foods = [...foodsIn(lines)].map((slug) => ofFood.get(slug) ?? new Map<never, never>());
   const places = [...parts.map((part) => (part.known ? part.limits : new Map<never, never>())), ...foods];
   return { limits: places.flatMap((limits) => mainPlace(limits) ?? []) };
 }
 
-function foodEntry(slug: string, limits: LimitsByPlace, meals: readonly KeptMeal[], question: KeepingQuestion): Entry {
+function foodEntry(
+  slug: string,
+  limits: LimitsByPlace,
+  usesOf: (slug: string) => readonly KeptMeal[],
+  question: KeepingQuestion,
+): Entry {
   const subject: Subject = { kind: "FOOD", slug };
   const main = mainPlace(limits);
   if (main === null) return { guidance: [], unknown: { subject, part: subject } };
-  const uses = mealsWith(meals, ({ lines }) => foodsIn([{ lines }]).has(slug));
+  const uses = usesOf(slug);
   const late = uses.filter(({ meal }) => isPast(meal, main.end, question.session));
   const guidance = [...limits].map(([place, here]): StorageGuidance => {
     const plain = guidanceAt(subject, place, here, 0, question);
@@ -249,7 +302,7 @@ function warningsOf(
   meals: readonly KeptMeal[],
   { region }: KeepingQuestion,
 ): readonly Warning[] {
-  const waiting = foodsIn(meals.filter(({ meal }) => meal.day > 0));
+  const waiting = new Set(meals.flatMap(({ meal, lines }) => (meal.day > 0 ? [...foodsIn(lines)] : [])));
   const folder = { COMPONENT: "components", MEAL: "meals", FOOD: "foods" } as const;
   const told = unknown.filter(
     ({ subject }) => subject.kind !== "FOOD" || meals.length === 0 || waiting.has(subject.slug),

@@ -8,7 +8,7 @@ import { noHousehold, settleRegion } from "../../services/settle-region.js";
 import { scalePlanInTurns } from "../../domain/plan/scale-plan.js";
 import { inTurns } from "../../services/pace.js";
 import { inStage } from "../../services/stage.js";
-import { stateNutrition } from "../../services/state-contents.js";
+import { stateNutritionInTurns } from "../../services/state-contents.js";
 import { showFor } from "../../exports/shown-amount.js";
 import { valueOf } from "../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../generated/resolver-types.js";
@@ -69,9 +69,9 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
       frozen,
       show: showFor(household, frozen.bundle.plan),
       today,
-      keeping: once(() => guideStorage(scaled, household, deps.clock, loaders.readRules)),
+      keeping: once(() => guideStorage(scaled, household, deps, loaders.readRules)),
       rules,
-      nutrition: once(() => stateNutrition(scaled, household)),
+      nutrition: once(() => inTurns(deps, (work) => stateNutritionInTurns(scaled, household, work))),
     };
   },
   servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {

@@ -8,7 +8,7 @@ import { warningText } from "../../exports/problem-text.js";
 import { inTurns } from "../../services/pace.js";
 import { prepSessionInTurns, prepSessionsInTurns } from "../../services/plan-prep-session.js";
 import { inStage } from "../../services/stage.js";
-import { findCautions, stateAllergens, stateDiets } from "../../services/state-contents.js";
+import { findCautionsInTurns, stateAllergens, stateDiets } from "../../services/state-contents.js";
 import { valueOf } from "../errors.js";
 import { showAmount, showScaledLine } from "../../exports/shown-amount.js";
 import type {
@@ -70,15 +70,19 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
     const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
     return days.map((each) => ({ ...timed(each, scaled, household), cooks, frozen }));
   },
-  allergens: ({ scaled, household, rules, frozen }, _, { deps }) => ({
-    ...stateAllergens(scaled, null, household, rules, deps.clock),
+  allergens: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
+    ...(await inTurns(deps, (work) => stateAllergens(scaled, null, household, rules, deps.clock, work))),
     frozen,
   }),
-  diets: ({ scaled, household, rules, frozen }, _, { deps }) =>
-    stateDiets(scaled, null, household, rules, deps.clock).map((diet) => ({ ...diet, frozen })),
-  nutrition: ({ nutrition, frozen }) => ({ ...nutrition().plan, frozen }),
-  cautions: ({ scaled, household, frozen, rules }) =>
-    findCautions(scaled, household, rules).cautions.map((caution) => ({ ...caution, frozen })),
+  diets: async ({ scaled, household, rules, frozen }, _, { deps }) => {
+    const stated = await inTurns(deps, (work) => stateDiets(scaled, null, household, rules, deps.clock, work));
+    return stated.map((diet) => ({ ...diet, frozen }));
+  },
+  nutrition: async ({ nutrition, frozen }) => ({ ...(await nutrition()).plan, frozen }),
+  cautions: async ({ scaled, household, frozen, rules }, _, { deps }) => {
+    const { cautions } = await inTurns(deps, (work) => findCautionsInTurns(scaled, household, rules, work));
+    return cautions.map((caution) => ({ ...caution, frozen }));
+  },
   // Whose rules all of it goes by comes first.
   warnings: async ({ scaled, keeping }) =>
     [...scaled.warnings, ...(await keeping()).warnings].toSorted(
@@ -89,14 +93,16 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
 export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {
   meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
   factor: ({ scaled }) => scaled.factor,
-  allergens: ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => ({
-    ...stateAllergens(scaled, meal.slug, household, rules, deps.clock),
+  allergens: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => ({
+    ...(await inTurns(deps, (work) => stateAllergens(scaled, meal.slug, household, rules, deps.clock, work))),
     frozen,
   }),
-  diets: ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) =>
-    stateDiets(scaled, meal.slug, household, rules, deps.clock).map((diet) => ({ ...diet, frozen })),
-  nutrition: ({ scaled, plan, frozen }) => {
-    const found = plan.nutrition().meals.find(({ meal }) => meal === scaled.meal.slug);
+  diets: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => {
+    const stated = await inTurns(deps, (work) => stateDiets(scaled, meal.slug, household, rules, deps.clock, work));
+    return stated.map((diet) => ({ ...diet, frozen }));
+  },
+  nutrition: async ({ scaled, plan, frozen }) => {
+    const found = (await plan.nutrition()).meals.find(({ meal }) => meal === scaled.meal.slug);
     if (found === undefined) throw new Error(`the meal ${scaled.meal.slug} has no nutrition`);
     return { ...found.nutrition, frozen };
   },
