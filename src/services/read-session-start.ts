@@ -1,7 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../domain/model/household.js";
-import { latest } from "../domain/once-for.js";
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
+import { isTimeZone } from "../domain/time-zone.js";
 
 /** Exactly one of `instant` (ISO, UTC) and `local` (ISO without an offset), and an IANA zone. */
 export interface GivenStart {
@@ -19,7 +19,7 @@ export function readSessionStart(given: GivenStart, path: Path): Result<NonNulla
     return failed([{ code: "BAD_SHAPE", path, expected: "`instant` or `local`", got }]);
   }
   const problems: Problem[] = [];
-  const known = isZone(given.zone);
+  const known = isTimeZone(given.zone);
   if (!known) {
     const what = "the IANA name of a time zone, such as Europe/Lisbon";
     problems.push({ code: "BAD_HOUSEHOLD", path: [...path, "zone"], what, value: given.zone.slice(0, 60) });
@@ -33,26 +33,12 @@ export function readSessionStart(given: GivenStart, path: Path): Result<NonNulla
   return start === null || problems.length > 0 ? failed(problems) : ok({ start, zone: given.zone });
 }
 
-/** Offsets such as +01:00 know no summer time, so they are no zones. */
-const isZone = (zone: string): boolean => zone.length <= longestZone && /^[A-Za-z]/.test(zone) && isKnownZone(zone);
-
-/** The longest name there is has 32 letters. */
-const longestZone = 60;
-
-/** To ask costs as much as a tenth of an answer, and readers live in few zones. */
-const isKnownZone = latest(
-  "zones",
-  100,
-  String,
-  (zone: string) => orNull(() => new Intl.DateTimeFormat("en", { timeZone: zone })) !== null,
-);
-
 const readLocal = (text: string): Temporal.PlainDateTime | null =>
   /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/.test(text)
     ? orNull(() => Temporal.PlainDateTime.from(text, { overflow: "reject" }))
     : null;
 
-/** Both Intl and Temporal answer a wrong name or date with a RangeError. */
+/** Temporal answers a wrong date with a RangeError. */
 function orNull<T>(read: () => T): T | null {
   try {
     return read();

@@ -1,3 +1,4 @@
+import { isTimeZone } from "../domain/time-zone.js";
 import { regionCode, regionInstead } from "../domain/model/region-codes.js";
 import { currencyCodes } from "../domain/model/currency-codes.js";
 import { nearestCodes } from "../imports/documents/nearest-words.js";
@@ -138,7 +139,7 @@ function timeProblems(cron: string | null, zone: string): readonly Problem[] {
       got: "something else",
     });
   }
-  if (!isZone(zone)) {
+  if (!isTimeZone(zone)) {
     problems.push({
       code: "BAD_SHAPE",
       path: ["input", "zone"],
@@ -147,13 +148,4 @@ function timeProblems(cron: string | null, zone: string): readonly Problem[] {
     });
   }
   return problems;
-}
-
-function isZone(name: string): boolean {
-  try {
-    return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone !== "";
-  } catch (error) {
-    if (error instanceof RangeError) return false;
-    throw error;
-  }
 }

@@ -1,51 +1,23 @@
-import { BlockList, isIP } from "node:net";
+import { isIP } from "node:net";
+import ipaddr from "ipaddr.js";
 import type { Path, Problem } from "../domain/problem.js";
 
 /** The longest address of a webhook, in characters. */
 export const longestUrl = 2000;
 
-/** IPv4 addresses that are not on the open internet: the special-purpose registry of IANA (RFC 6890), and multicast. */
-const notPublic4 = new BlockList();
-for (const [net, bits] of [
-  ["0.0.0.0", 8],
-  ["10.0.0.0", 8],
-  ["100.64.0.0", 10],
-  ["127.0.0.0", 8],
-  ["169.254.0.0", 16],
-  ["172.16.0.0", 12],
-  ["192.0.0.0", 24],
-  ["192.0.2.0", 24],
-  ["192.88.99.0", 24],
-  ["192.168.0.0", 16],
-  ["198.18.0.0", 15],
-  ["198.51.100.0", 24],
-  ["203.0.113.0", 24],
-  ["224.0.0.0", 4],
-  ["240.0.0.0", 4],
-] as const) {
-  notPublic4.addSubnet(net, bits, "ipv4");
-}
+/** Of IPv6 only global unicast is public: mapped and translated IPv4, loopback, link-local and unique local addresses lie outside. */
+const globalUnicast = ipaddr.IPv6.parseCIDR("2000::/3");
 
-/** Of IPv6 only global unicast is public; this leaves out mapped and translated IPv4, loopback, link-local and unique local. */
-const unicast6 = new BlockList();
-unicast6.addSubnet("2000::", 3, "ipv6");
-
-/** Inside global unicast: protocol assignments and tunnels of IPv4 (Teredo, 6to4), and documentation. */
-const notPublic6 = new BlockList();
-for (const [net, bits] of [
-  ["2001::", 23],
-  ["2001:db8::", 32],
-  ["2002::", 16],
-  ["3fff::", 20],
-] as const) {
-  notPublic6.addSubnet(net, bits, "ipv6");
-}
+/** Inside global unicast: protocol assignments and tunnels of IPv4 (Teredo), and documentation (RFC 9637). */
+const notPublic = ["2001::/23", "3fff::/20"].map((network) => ipaddr.IPv6.parseCIDR(network));
 
 /** Whether an IP address is on the open internet, as text, without brackets. */
 export function isPublicAddress(address: string): boolean {
-  const family = isIP(address);
-  if (family === 4) return !notPublic4.check(address, "ipv4");
-  return family === 6 && unicast6.check(address, "ipv6") && !notPublic6.check(address, "ipv6");
+  if (isIP(address) === 0) return false;
+  const parsed = ipaddr.parse(address);
+  if (parsed.range() !== "unicast") return false;
+  if (parsed instanceof ipaddr.IPv4) return true;
+  return parsed.match(globalUnicast) && !notPublic.some((network) => parsed.match(network));
 }
 
 /** The IP address that an address of the web names outright, or null: it names a host. */

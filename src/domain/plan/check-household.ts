@@ -2,7 +2,8 @@ import { limits } from "../limits.js";
 import type { Household, OnHand } from "../model/household.js";
 import type { Path, Problem } from "../problem.js";
 import { checkCount, checkNumber, checkRational, checkText } from "./check-text.js";
-import { isDate, isInstant, isZone } from "./session-date.js";
+import { isTimeZone } from "../time-zone.js";
+import { isDate, isInstant } from "./session-date.js";
 
 /** The most entries of each kind a reader may send. */
 const mostEntries = 1_000;
@@ -34,7 +35,7 @@ function checkSession({ session }: Household): Problem[] {
   const path: Path = ["household", "session"];
   return [
     ...(isInstant(session.start) ? [] : [unfit([...path, "start"], "NOT_AN_INSTANT", session.start)]),
-    ...(isZone(session.zone) ? [] : [unfit([...path, "zone"], "NOT_A_TIME_ZONE", session.zone)]),
+    ...(isTimeZone(session.zone) ? [] : [unfit([...path, "zone"], "NOT_A_TIME_ZONE", session.zone)]),
   ];
 }
 

@@ -77,7 +77,3 @@ export const isDate = (text: string): boolean =>
 
 /** An instant with its offset: `2026-03-01T09:00:00Z`. */
 export const isInstant = (text: string): boolean => text.length <= 60 && reads(() => Temporal.Instant.from(text));
-
-/** A name such as `Europe/Lisbon` that the clock of this machine knows. */
-export const isZone = (text: string): boolean =>
-  text.length <= 60 && reads(() => Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(text));
