@@ -12,6 +12,8 @@ const why: Readonly<Record<string, string>> = {
   RANGE_REVERSED: "its range runs from high to low",
   RANGE_UPSIDE_DOWN: "its range runs from high to low",
   NOT_A_NUMBER: "it is no whole number or fraction of whole numbers",
+  NOT_OF_ONE:
+    "each is what one weighs, in a unit of mass, of a whole food that the amount counts: 4 pieces, each 170 g",
   NOT_WEIGHABLE:
     "what is loose is weighed or poured: one amount of a unit of mass or volume, and a step of the same kind from 0.1 g or ml up to what the price is for",
   NOT_A_PRICE: "a price is a plain decimal number with at most four places",

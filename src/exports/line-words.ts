@@ -6,7 +6,7 @@ import { readerLocale } from "../domain/quantity/reader-locale.js";
 import { foodWords } from "./food-words.js";
 import { noFacts, type NameBook } from "./name-book.js";
 import { partName, partText } from "./part-words.js";
-import { presentScaledLine } from "./shown-amount.js";
+import { eachText, presentScaledLine } from "./shown-amount.js";
 
 /** A scaled line in the pieces that every way out puts together. */
 export interface LineWords {
@@ -30,8 +30,14 @@ export function lineWords(scaled: ScaledLine, book: NameBook): LineWords {
     line.extra ? words.plusMore : null,
     line.optional ? words.optional : null,
   ].filter((each) => each !== null);
-  return { ...named(scaled, shown, book), details, mark: line.mark };
+  const each = eachText(scaled, factsOf(scaled, book), reader);
+  const said = named(scaled, shown, book);
+  return { ...(each === null ? said : withEach(said, words.each(each))), details, mark: line.mark };
 }
+
+/** "8 potatoes (6 oz each)" */
+const withEach = ({ amount, name }: Pick<LineWords, "amount" | "name">, each: string) =>
+  name === null ? { amount: `${amount ?? ""} (${each})`, name } : { amount, name: `${name} (${each})` };
 
 function named(scaled: ScaledLine, shown: PresentedAmount | null, book: NameBook): Pick<LineWords, "amount" | "name"> {
   const { item } = scaled;

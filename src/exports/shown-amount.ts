@@ -3,7 +3,7 @@ import type { Household } from "../domain/model/household.js";
 import type { Plan } from "../domain/model/plan.js";
 import type { Reader } from "../domain/plan/plan-answer.js";
 import type { ScaledLine } from "../domain/plan/scaled.js";
-import type { MeasureFacts } from "../domain/quantity/convert.js";
+import { toBase, type MeasureFacts } from "../domain/quantity/convert.js";
 import { presentAmount, presentInUnit, presentWritten, type PresentedAmount } from "../domain/quantity/format.js";
 import { toNumber } from "../domain/quantity/rational.js";
 import { temperatureUnit } from "../domain/quantity/temperature.js";
@@ -68,12 +68,28 @@ export function presentScaledLine(
   const form = swapped ? null : line.form;
   if (inUnit === null) return presentAmount(amount, facts, show, form);
   const asWritten = presentInUnit(inUnit.low, inUnit.high, inUnit.unit, facts, show, form);
+  // So many are the same in every kitchen, and weigh what their writer says.
+  if (line.each !== undefined && !swapped) {
+    const { grams, millilitres } = presentAmount(amount, facts, show, form);
+    return { ...asWritten, grams, millilitres };
+  }
   if (!show.converts && !(show.asked === true && isForeign(inUnit.unit, show.measures))) return asWritten;
   const converted = presentAmount(amount, facts, show, form);
   // Pieces, cloves and slices are the same in every kitchen.
   if (!isCounted(inUnit.unit)) return converted;
   const { text, saidIn, rounded } = asWritten;
   return { ...converted, text, saidIn, rounded };
+}
+
+/** What one of the pieces of a line weighs, as `presentScaledLine` shows a line; null where its writer does not say. */
+export function eachText({ item, line }: ScaledLine, facts: MeasureFacts, show: Show): string | null {
+  const { each } = line;
+  if (each === undefined || item.kind !== "FOOD" || line.item.kind !== "FOOD" || item.food !== line.item.food)
+    return null;
+  const base = toBase(each, facts, null);
+  const converts = show.converts || (show.asked === true && isForeign(each.unit, show.measures));
+  if (converts && base.ok) return presentAmount(base.amount, facts, show).text;
+  return showWritten(each, facts, show).text;
 }
 
 const metricUnits: ReadonlySet<UnitRef> = new Set(["mg", "g", "dag", "kg", "ml", "cl", "dl", "l"]);

@@ -40,6 +40,8 @@ export interface Words {
   readonly toTaste: string;
   readonly optional: string;
   readonly plusMore: string;
+  /** What one of so many weighs. */
+  readonly each: (weight: string) => string;
   readonly inPlaceOf: (food: string) => string;
   readonly forThe: (what: string) => string;
   readonly shoppingList: string;

@@ -25,6 +25,8 @@ export interface Meant {
   readonly preparation: string | null;
   /** null: not said, and not looked at. */
   readonly size: string | null;
+  /** Of so many: what one of them weighs. */
+  readonly each: { readonly low: RationalText; readonly high: RationalText; readonly unit: string } | null;
   readonly ready: boolean;
   readonly extra: boolean;
   readonly optional: boolean;
@@ -47,10 +49,16 @@ const meantOf = (text: string, measures: MeasureSystem): Meant | null => {
   const words = head.split(" ");
   const [food = "", part = null] = (words.at(-1) ?? "").split(".");
   const [low = "", high = low] = (words[0] ?? "").split("..");
+  const amountIn = (ends: string, unit: string) => {
+    const [low = "", high = low] = ends.split("..");
+    return { low, high, unit };
+  };
   const said = (name: string): string | null =>
     marks.find((mark) => mark.startsWith(`${name}=`))?.slice(name.length + 1) ?? null;
+  const [ends = "", unit = ""] = (said("each") ?? "").split(" ");
   return {
     ...{ food, part, preparation: said("prep"), size: said("size") },
+    each: ends === "" ? null : amountIn(ends, unit),
     amount: low === "-" ? null : { low, high, unit: unitOf(words[1] ?? "", measures) },
     ...{ ready: marks.includes("ready"), extra: marks.includes("extra"), optional: marks.includes("optional") },
   };

@@ -226,7 +226,7 @@ describeOnBothDatabases("imports of recipes", (open) => {
       ["2 x 400g tins chickpeas, drained", "food: tinned-chickpeas", "amount: 2 tin"],
       ["1 large onion (about 1 cup chopped)", "food: onion", "amount: 1 large"],
       ["1 cup (160 g) wheat flour", "food: wheat-flour", "amount: 160 g"],
-      ["4 (6-ounce) potatoes", "food: potato", "amount: 4 piece", "preparation: 6 oz each"],
+      ["4 (6-ounce) potatoes", "food: potato", "amount: 4 piece", "each: 6 oz"],
       ["1 lb peeled, diced butternut squash", "food: butternut-squash", "amount: 1 lb", "measured: ready"],
       ["3 cups/384 g plus 3 tbsp wheat flour", "food: wheat-flour", "amount: 408 g"],
     ] as const;

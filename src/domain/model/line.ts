@@ -41,6 +41,8 @@ export interface Line {
   readonly written: string;
   /** null exactly when `rule` is TO_TASTE. */
   readonly amount: Measured | null;
+  /** What one of the pieces weighs that `amount` counts: "4 potatoes of 6 oz". Absent: what one of the food usually does. */
+  readonly each?: Measured;
   /** "plus more for serving": an open extra beside the measured amount. */
   readonly extra: boolean;
   /** AS_BOUGHT: weighed before trimming. READY: weighed after; the edible portion then applies. */

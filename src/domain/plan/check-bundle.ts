@@ -5,6 +5,7 @@ import type { Component } from "../model/component.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
 import type { Path, Problem } from "../problem.js";
+import { ownMeasureName, standardUnit } from "../quantity/unit.js";
 import { atOnce, type InTurns } from "../work.js";
 import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js";
 import { checkSteps } from "./check-steps.js";
@@ -38,6 +39,17 @@ const leansOnFault = ({ item, swaps }: Line, { faulty }: Checking): boolean =>
   (item.kind === "FOOD" ? faulty.foods.has(item.food) : faulty.components.has(item.component)) ||
   swaps.some(({ food }) => faulty.foods.has(food));
 
+/** One of so many pieces of a whole food weighs something. */
+function checkWeightOfOne({ amount, each, item }: Line, path: Path): Problem[] {
+  if (each === undefined) return [];
+  const at = [...path, "each"];
+  const faults = checkMeasured(each, at, factLimits.factor.min);
+  if (faults.length > 0) return faults;
+  const counts = amount !== null && (amount.unit === "piece" || ownMeasureName(amount.unit) !== null);
+  const fits = item.kind === "FOOD" && item.part === null && counts && standardUnit(each.unit)?.dimension === "MASS";
+  return fits ? [] : [{ code: "BAD_AMOUNT", path: at, written: `${each.low} ${each.unit}`, why: "NOT_OF_ONE" }];
+}
+
 function checkLine(line: Line, path: Path, checking: Checking): Problem[] {
   const problems = [
     ...checkText(line.id, "an id", path),
@@ -45,6 +57,7 @@ function checkLine(line: Line, path: Path, checking: Checking): Problem[] {
     ...checkCount(line.swaps.length, factLimits.entries, "swaps", [...path, "swaps"]),
     ...checkRule(line, path),
     ...(line.amount === null ? [] : checkMeasured(line.amount, path, 0)),
+    ...checkWeightOfOne(line, path),
     ...(line.eaten === undefined ? [] : checkRational(line.eaten, [...path, "eaten"], { min: 0, max: 1 })),
     ...line.swaps.flatMap((swap) => checkRational(swap.ratio, [...path, "swaps", swap.food], anyAmount)),
   ];

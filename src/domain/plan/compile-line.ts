@@ -1,6 +1,6 @@
 import type { PurchasedNeed } from "./purchased-need.js";
 import type { LineContext } from "./line-context.js";
-import { purchaseNeed } from "../component/purchase-need.js";
+import { needDimension, purchaseNeed } from "../component/purchase-need.js";
 import type { BaseAmount, Measured } from "../model/amount.js";
 import type { Component } from "../model/component.js";
 import type { Food, FoodPart } from "../model/food.js";
@@ -83,6 +83,15 @@ function demanded(
   return failed([unresolved(converted.missing, measured, component.slug, component.yield.amount.unit, path)]);
 }
 
+/** Count times the weight of one, exactly; null where nobody says what one weighs. */
+function inAll({ amount, each, written }: Line, path: Path): Result<Measured | null> {
+  if (amount === null || each === undefined) return ok(null);
+  const low = multiplyRationals(amount.low, each.low);
+  const high = multiplyRationals(amount.high, each.high);
+  if (low !== null && high !== null) return ok({ low, high, unit: each.unit });
+  return failed([{ code: "BAD_AMOUNT", path, written, why: "RATIO_TOO_FINE" }]);
+}
+
 /** The amount of another food that stands in for a line's: in the same standard unit, else by mass. */
 function swapped(
   line: Line,
@@ -90,8 +99,11 @@ function swapped(
   from: Food,
   path: Path,
 ): Result<{ measured: Measured | null; grams: BaseAmount | null }> {
-  const { amount } = line;
+  const weighed = inAll(line, path);
+  if (!weighed.ok) return weighed;
+  const amount = weighed.value ?? line.amount;
   if (amount === null) return ok({ measured: null, grams: null });
+  // One of another food weighs something else: what stands in for so many by their weight stands in by weight.
   if (standardUnit(amount.unit) !== null) {
     const low = multiplyRationals(amount.low, swap.ratio);
     const high = multiplyRationals(amount.high, swap.ratio);
@@ -151,13 +163,19 @@ function onFood(written: Line, swap: Swap | null, path: Path, context: LineConte
   const { measured, grams } = stands.value;
   const noAmount = { food, part: partName, dimension: null, low: 0, high: 0 };
   if (measured === null && grams === null) return ok({ line: toTaste(line, item, path, -1, noAmount), warnings: [] });
-  const base = measured === null ? null : toBase(measured, food, part === null ? line.form : part.name);
+  const weighed = inAll(line, path);
+  if (!weighed.ok) return weighed;
+  const inBase = weighed.value ?? measured;
+  const base = inBase === null ? null : toBase(inBase, food, part === null ? line.form : part.name);
   if (base !== null && !base.ok && measured !== null) {
     return failed([unresolved(base.missing, measured, food.slug, food.shoppedBy, path)]);
   }
   const amount = base?.ok === true ? base.amount : grams;
   if (amount === null) throw new TypeError("a swapped line has grams where it has no unit");
-  const need = purchaseNeed(amount, measured, line, part, food);
+  // What is bought by the piece stays so many; all else is what they weigh.
+  const pieces = weighed.value === null || measured === null ? null : toDimension(measured, "COUNT", food, null);
+  const counted = pieces?.ok === true && needDimension(food) === "COUNT" ? pieces.amount : null;
+  const need = purchaseNeed(counted ?? amount, counted === null ? inBase : measured, line, part, food);
   const bought: PurchasedNeed =
     need.amount === null
       ? noAmount

@@ -14,6 +14,8 @@ export interface TakenLine {
   readonly part: string | null;
   /** null: to taste, a pinch, as needed. */
   readonly amount: Measured | null;
+  /** What one of the pieces weighs that `amount` counts; null: nobody says. */
+  readonly each: Measured | null;
   /** READY: weighed or measured after peeling and cutting. */
   readonly measured: "AS_BOUGHT" | "READY";
   readonly form: string | null;
@@ -137,6 +139,7 @@ export function readLine(raw: string, options: LineReaderOptions): ReadLine {
     food: food.slug,
     part: named.part,
     amount: amount.amount,
+    each: amount.each ?? null,
     measured: isMeasured && isCut && named.part === null ? "READY" : "AS_BOUGHT",
     form: line.form,
     preparation: line.preparation,

@@ -50,6 +50,7 @@ export const frozenLineSchema = named(
     item: itemSchema,
     written: text("The writer's own words."),
     amount: measuredSchema.nullable().describe("Null: to taste."),
+    each: measuredSchema.describe("What one of the pieces weighs that `amount` counts.").exactOptional(),
     extra: z.boolean().describe("There is more beside it, not measured."),
     measured: z.enum(["AS_BOUGHT", "READY"]).describe("Weighed before or after trimming."),
     form: text("The form it was measured in.").nullable(),

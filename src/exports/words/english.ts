@@ -33,6 +33,7 @@ export const english: Words = {
   forThe: (what) => `for the ${what}`,
   shoppingList: "Shopping list",
   shoppingListFor: (plans) => `Shopping list for ${plans}`,
+  each: (weight) => `${weight} each`,
   packOf: (count, pack, content) => `${count} × ${pack} of ${content}`,
   buy: "Buy",
   inTheHouse: "In the house already",

@@ -1557,6 +1557,8 @@ export type Line = {
   readonly code: Scalars['String']['output'];
   /** The component, if it is one. */
   readonly component: Maybe<Component>;
+  /** What one of the pieces weighs that `amount` counts, as in 4 potatoes of 170 g. Null: what one of the food usually does. */
+  readonly each: Maybe<Amount>;
   /** Share of it that is eaten, as an exact fraction; `0`: thrown away. Null: all that is not poured away. */
   readonly eaten: Maybe<Scalars['String']['output']>;
   /** Only with `POWER`. */
@@ -5091,6 +5093,7 @@ export type LineResolvers<ContextType = Context, ParentType extends ResolversPar
   amount: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   component: Resolver<Maybe<ResolversTypes['Component']>, ParentType, ContextType>;
+  each: Resolver<Maybe<ResolversTypes['Amount']>, ParentType, ContextType>;
   eaten: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   exponent: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   extra: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;

@@ -13,6 +13,10 @@ export const lineResolvers: FieldsBeyond<LineResolvers, LineParent> = {
   component: (line) => componentOf(line.frozen, line.item),
   amount: (line) =>
     line.amount && showWritten(line.amount, factsOf(line.frozen, line.item), writersShow(line.frozen.bundle.plan)),
+  each: (line) =>
+    line.each === undefined
+      ? null
+      : showWritten(line.each, factsOf(line.frozen, line.item), writersShow(line.frozen.bundle.plan)),
   eaten: (line) => line.eaten ?? null,
   swaps: (line) => line.swaps.map((swap) => ({ ...swap, frozen: line.frozen })),
 };

@@ -162,6 +162,7 @@ const lineOf = (line: Line): PlainDocument =>
       ? { food: line.item.food, part: line.item.part }
       : { component: line.item.component }),
     amount: line.amount === null ? null : amountText(line.amount),
+    each: line.each === undefined ? null : amountText(line.each),
     written: line.written,
     "plus-more": line.extra ? "yes" : null,
     measured: measuredWords[line.measured],

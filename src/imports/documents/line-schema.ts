@@ -77,6 +77,7 @@ export const lineSchema = z
     part: slugSchema.nullable().default(null),
     component: slugSchema.optional(),
     amount: amountSchema.nullable().default(null),
+    each: amountSchema.nullable().default(null),
     written: textSchema.optional(),
     "plus-more": yesNoSchema.default(false),
     measured: wordSchema(measuredWords).default("AS_BOUGHT"),

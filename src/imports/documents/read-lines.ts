@@ -48,13 +48,15 @@ function readLine(line: LineDocument, id: string, known: KnownItems, reading: Re
   if (!measures.ok) return measures;
   const read = combine({
     amount: line.amount === null ? ok(null) : reading.amount(line.amount, measures.value, [...path, "amount"]),
+    each: line.each === null ? ok(null) : reading.amount(line.each, [], [...path, "each"]),
     swaps: every(line.swaps.map((swap, index) => readSwap(swap, known, reading, [...path, "swaps", index]))),
   });
-  return mapResult(read, ({ amount, swaps }) => ({
+  return mapResult(read, ({ amount, each, swaps }) => ({
     id,
     item: itemOf(line),
     written: line.written ?? line.amount ?? ruleWords.TO_TASTE,
     amount,
+    ...(each === null ? {} : { each }),
     extra: line["plus-more"],
     measured: line.measured,
     form: line.form,

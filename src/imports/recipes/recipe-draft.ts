@@ -105,6 +105,7 @@ function lineOf(written: string, line: TakenLine): PlainDocument {
     food: line.food,
     ...(line.part === null ? {} : { part: line.part }),
     ...(amount === null ? { rule: "to taste" } : { amount: amountText(amount) }),
+    ...(line.each === null ? {} : { each: amountText(line.each) }),
     written,
     ...(line.measured === "READY" ? { measured: measuredWords.READY } : {}),
     ...(line.form === null ? {} : { form: line.form }),
@@ -115,8 +116,8 @@ function lineOf(written: string, line: TakenLine): PlainDocument {
 }
 
 /** The size of one, where the amount does not carry it: "large", "6 oz each". */
-function sizeWords({ size, amount }: TakenLine): string | null {
-  if (size === null || amount === null || ownMeasureName(amount.unit) !== null) return null;
+function sizeWords({ size, amount, each }: TakenLine): string | null {
+  if (size === null || amount === null || each !== null || ownMeasureName(amount.unit) !== null) return null;
   return /^\d/.test(size) ? `${size} each` : size;
 }
 

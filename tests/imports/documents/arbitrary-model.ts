@@ -187,7 +187,17 @@ const line = (foods: readonly Food[], components: readonly Pick<Component, "slug
     fc.constant({ rule: "TO_TASTE" as const, exponent: null }),
   );
   return fc
-    .tuple(fc.constantFrom(...items), rules, fc.constantFrom({}, { eaten: "0" }, { eaten: "2/5" }, { eaten: "1/8" }))
+    .tuple(
+      fc.constantFrom(...items),
+      rules,
+      fc.constantFrom(
+        {},
+        { eaten: "0" },
+        { eaten: "2/5" },
+        { eaten: "1/8" },
+        { each: { low: "6", high: "13/2", unit: "oz" } },
+      ),
+    )
     .chain(([{ item, measures }, rule, eaten]) =>
       fc
         .record({

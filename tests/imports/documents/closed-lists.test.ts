@@ -72,6 +72,7 @@ const ownWords = new Set([
     "container",
     "condition",
     "loose.step",
+    "each",
     "form",
     "preparation",
     "written",

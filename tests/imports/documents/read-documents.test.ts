@@ -58,6 +58,27 @@ describe("what a shop sells", () => {
   });
 });
 
+describe("so many of a weight in a document", () => {
+  it("keep both, as their writer wrote them", () => {
+    const [found] = linesOf(pot("  - { food: barley, amount: 4 pieces, each: 170 g }"));
+    expect(found).toMatchObject({
+      amount: { low: "4", high: "4", unit: "piece" },
+      each: { low: "170", high: "170", unit: "g" },
+    });
+    expect(linesOf(pot("  - { food: barley, amount: 4 pieces }"))[0]).not.toHaveProperty("each");
+  });
+
+  it.each([
+    ["eech: 170 g", "BAD_SHAPE"],
+    ["each: 170 gg", "UNKNOWN_UNIT"],
+    ["each: lots", "BAD_AMOUNT"],
+  ])("are refused where they are misspelt: %s", (written, code) => {
+    const { problems } = resolve(pot(`  - { food: barley, amount: 4 pieces, ${written} }`));
+    expect(problems.map(({ problem }) => problem.code)).toEqual([code]);
+    expect(problems[0]?.line).toBe(13);
+  });
+});
+
 describe("a line of a document", () => {
   it("keeps the writer's own words beside the exact amount", () => {
     const [line] = linesOf(pot("  - { food: barley, amount: 1 1/2 lbs, preparation: rinsed }"));

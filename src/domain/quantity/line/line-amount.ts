@@ -14,6 +14,8 @@ import { ownMeasureOf, sizedMeasureOf, sizeOf, tellsFood } from "./measure-words
 /** An amount in the food's own terms, or why a person must say. */
 export interface LineAmount {
   readonly amount: Measured | null;
+  /** What one of the pieces weighs that `amount` counts. */
+  readonly each?: Measured;
   /** What one is like, as written: "6 oz", "large". */
   readonly size: string | null;
   readonly reasons: readonly LineReason[];
@@ -31,8 +33,6 @@ const LEAST_OF_A_PIECE = 0.1;
 /** In grams or millilitres; and in largest packs. More is a slip: "1.500 kg" for one and a half. */
 const MOST = 100_000;
 const MOST_PACKS = 200;
-/** "4 (6-ounce) potatoes" are four, unless one that large is no usual one: then they are what they weigh. */
-const SAME_SIZE = 1.5;
 /** A tin's label says what is in it with its liquid: so many times what is left of it drained. */
 const LABEL = { least: 1.1, most: 2.2 };
 
@@ -100,9 +100,12 @@ function inPieces(line: ParsedLine, amount: Measured, food: NamedFood): LineAmou
     line.pack === null ? null : grams(line.pack.size, food, null),
   ];
   if (usual !== null && written !== null && apart(usual, written)) return open("AMOUNTS_CONTRADICT", size ?? "");
-  const isUsual = usual === null || written === null || Math.max(usual / written, written / usual) <= SAME_SIZE;
-  return { amount: isUsual ? amount : (line.pack?.net ?? amount), size, reasons: [] };
+  return { amount, ...eachOf(line), size, reasons: [] };
 }
+
+/** "4 (6-ounce) potatoes" are four, and one weighs six ounces. */
+const eachOf = ({ pack }: ParsedLine): Pick<LineAmount, "each"> =>
+  pack === null || dimensionOf(pack.size) !== "MASS" ? {} : { each: pack.size };
 
 function counted(line: ParsedLine, word: string, amount: Measured, food: NamedFood): LineAmount {
   const own = ownMeasureOf(word, food.measures ?? []);

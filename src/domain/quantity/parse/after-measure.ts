@@ -34,9 +34,15 @@ export const measuredOf = ({ low, high }: Ends, unit: ReadUnit | null): Measured
 
 const OR = /\s*(?:[/|=]|\s(?:or|oder|ou|o|lub)\s)\s*/iy;
 const PLUS = /\s*(?:\+|(?:plus|and|und|et|más|y|i)\s)\s*/iy;
-const SMALL = /^\s*(?:(?:about|approx\.?|ca\.?|circa|etwa|environ|around|roughly|około|ok\.|total(?:ing)?|or)\s*)+/i;
-const EACH = /^[\s-]*(?:each|apiece|je|chacun|chacune|cada una|cada uno|każda|każdy)\s*$/i;
-const EACH_BEFORE = /^\s*(?:each|je|à|po)\s*/i;
+const SMALL =
+  /^\s*(?:(?:about|approx\.?|ca\.?|circa|etwa|environ|around|roughly|unos|unas|około|ok\.|total(?:ing)?|or)\s*)+/i;
+const EACH =
+  /^[\s-]*(?:environ\s+|około\s+)?(?:each|apiece|a piece|je|pro Stück|das Stück|chacune?|(?:la )?pièce|l['’]une?|cada un[ao]|la pieza|każd[aey]|za sztukę)\s*$/iu;
+const EACH_BEFORE = /^\s*(?:each|jeweils|je|zu je|à|każd[aey]\s+po|po)\s*/iu;
+/** "de 170 g chacune" */
+const OF = /^\s*(?:of|von|zu|de)\s+(?=\d)/i;
+/** "6- to 8-ounce" */
+const HANGING_HYPHEN = /(\d)-\s+(?=(?:to|or)\s)/g;
 const TAIL =
   /^\s*(?:each|total|in total|net|worth|(drained(?: weight)?|abtropfgewicht|égouttée?s?|poids égoutté|escurrid[oa]s?|po odsączeniu))?\s*$/i;
 const DRAINED_BEFORE = /^\s*(?:drained(?: weight)?|abtropfgewicht|poids égoutté|peso escurrido)[:\s]+/i;
@@ -72,7 +78,15 @@ export interface Bracket {
 }
 
 /** The amount a bracket holds, if it holds nothing else. */
-export const bracketAmount = (content: string, context: LineContext): Bracket | null => {
+export const bracketAmount = (bracket: string, context: LineContext): Bracket | null => {
+  const content = bracket.replace(HANGING_HYPHEN, "$1 ");
+  const whole = amountIn(content, context);
+  if (whole !== null) return whole;
+  const ofEach = OF.test(content) ? amountIn(content.replace(OF, ""), context) : null;
+  return ofEach?.each === true ? ofEach : null;
+};
+
+const amountIn = (content: string, context: LineContext): Bracket | null => {
   const before = EACH_BEFORE.exec(content);
   const drained = DRAINED_BEFORE.exec(content);
   const inner = content.slice(before?.[0].length ?? drained?.[0].length ?? 0).replace(SMALL, "");

@@ -188,7 +188,7 @@ const measuredLine = (
   context: LineContext,
 ): ParsedLine => {
   const packed = first.unit?.kind === "CONTAINER";
-  const rest = restOfLine(words, packed, context);
+  const rest = restOfLine(words, packed ? "PACKED" : first.unit === null ? "COUNTED" : "MEASURED", context);
   const summed = rest.additions.reduce((sum, added) => withAddition(sum, added, sum.end), first);
   const [itself, food] = foodItself(summed, rest);
   const each = rest.brackets.find(
@@ -246,7 +246,7 @@ const amountlessLine = (
   part: string | null,
   context: LineContext,
 ): ParsedLine => {
-  const rest = restOfLine(words, false, context);
+  const rest = restOfLine(words, "MEASURED", context);
   const named = partIn(rest.food, rest.preparation, part);
   const noAmount = kind ?? noAmountOf(rest.modifiers, rest.asNeeded);
   const reasons: LineReason[] = [

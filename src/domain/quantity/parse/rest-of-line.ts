@@ -4,6 +4,7 @@ import { foodWords, onlyDescribes } from "./food-words.js";
 import type { LineContext } from "./line-context.js";
 import type { LineModifier } from "./parsed-line.js";
 import { readMeasure } from "./read-measure.js";
+import { standardUnit } from "../unit.js";
 import { trimEndOf, trimStartOf } from "./trim-marks.js";
 import { sizeWords } from "./words/form-words.js";
 import { anyPhrase, asNeeded, linePhrases, plusMore } from "./words/line-phrases.js";
@@ -100,21 +101,29 @@ const takeAddition = (text: string, context: LineContext): Added => {
   };
 };
 
-const SIZED = /\s(?:de|à|a|je|zu|of|von|po)\s+(?=\d[^,;()]*$)/i;
+const SIZED =
+  /\s(?:de|à|a|je|zu|of|von|po)\s+(?=(?:(?:about|approx\.?|ca\.?|circa|etwa|je|environ|unos|unas|około|ok\.)\s*)?\d[^,;()]*$)/i;
+
+/** What a measure says of the words behind it: sold in a container, or a bare count of them. */
+export type Measuring = "PACKED" | "COUNTED" | "MEASURED";
 
 interface Sized {
   readonly text: string;
   readonly size: readonly Bracket[];
 }
 
-/** "2 Dosen Kichererbsen à 400 g": the size of a pack behind its food. */
-const takeSize = (text: string, packed: boolean, context: LineContext): Sized => {
-  const [first = "", ...rest] = packed ? text.split(/(?=,)/) : [];
+/** "2 Dosen Kichererbsen à 400 g", "4 Kartoffeln à 170 g": the size of a pack, or the weight of one, behind the food. */
+const takeSize = (text: string, measuring: Measuring, context: LineContext): Sized => {
+  const [first = "", ...rest] = measuring === "MEASURED" ? [] : text.split(/(?=,)/);
   const found = SIZED.exec(first);
   const size = found === null ? null : bracketAmount(first.slice(found.index + found[0].length), context);
   if (found === null || size === null) return { text, size: [] };
-  return { text: first.slice(0, found.index) + rest.join(""), size: [size] };
+  if (measuring === "COUNTED" && !isWeight(size)) return { text, size: [] };
+  const each = measuring === "COUNTED" ? { ...size, each: true } : size;
+  return { text: first.slice(0, found.index) + rest.join(""), size: [each] };
 };
+
+const isWeight = ({ measured }: Bracket): boolean => standardUnit(measured.unit)?.dimension === "MASS";
 
 /** Segments up to the one that names the food, and those behind it. */
 const splitSegments = (text: string): readonly [food: string, behind: readonly string[]] => {
@@ -124,11 +133,12 @@ const splitSegments = (text: string): readonly [food: string, behind: readonly s
   return [segments.slice(0, first + 1).join(", "), segments.slice(first + 1)];
 };
 
-/** Food, form, preparation and remarks of the words around a measure. `packed`: sold in a container. */
-export const restOfLine = (text: string, packed: boolean, context: LineContext): RestOfLine => {
+/** Food, form, preparation and remarks of the words around a measure. */
+export const restOfLine = (text: string, measuring: Measuring, context: LineContext): RestOfLine => {
+  const packed = measuring === "PACKED";
   const cut = cutPhrases(text);
   const open = takeBrackets(cut.text, context);
-  const sized = takeSize(open.text, packed, context);
+  const sized = takeSize(open.text, measuring, context);
   const added = takeAddition(sized.text, context);
   const [segment, after] = splitSegments(tidy(added.text));
   const amounts = after.flatMap((each) => bracketAmount(each, context) ?? []);

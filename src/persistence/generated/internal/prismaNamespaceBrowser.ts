@@ -423,6 +423,7 @@ export const DraftLineScalarFieldEnum = {
   amountLow: 'amountLow',
   amountHigh: 'amountHigh',
   amountUnit: 'amountUnit',
+  each: 'each',
   extra: 'extra',
   measured: 'measured',
   form: 'form',

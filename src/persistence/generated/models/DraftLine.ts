@@ -103,6 +103,7 @@ export type DraftLineCountAggregateOutputType = {
   amountLow: number
   amountHigh: number
   amountUnit: number
+  each: number
   extra: number
   measured: number
   form: number
@@ -193,6 +194,7 @@ export type DraftLineCountAggregateInputType = {
   amountLow?: true
   amountHigh?: true
   amountUnit?: true
+  each?: true
   extra?: true
   measured?: true
   form?: true
@@ -306,6 +308,7 @@ export type DraftLineGroupByOutputType = {
   amountLow: string | null
   amountHigh: string | null
   amountUnit: string | null
+  each: runtime.JsonValue | null
   extra: boolean
   measured: $Enums.MeasuredAs
   form: string | null
@@ -355,6 +358,7 @@ export type DraftLineWhereInput = {
   amountLow?: Prisma.StringNullableFilter<"DraftLine"> | string | null
   amountHigh?: Prisma.StringNullableFilter<"DraftLine"> | string | null
   amountUnit?: Prisma.StringNullableFilter<"DraftLine"> | string | null
+  each?: Prisma.JsonNullableFilter<"DraftLine">
   extra?: Prisma.BoolFilter<"DraftLine"> | boolean
   measured?: Prisma.EnumMeasuredAsFilter<"DraftLine"> | $Enums.MeasuredAs
   form?: Prisma.StringNullableFilter<"DraftLine"> | string | null
@@ -385,6 +389,7 @@ export type DraftLineOrderByWithRelationInput = {
   amountLow?: Prisma.SortOrderInput | Prisma.SortOrder
   amountHigh?: Prisma.SortOrderInput | Prisma.SortOrder
   amountUnit?: Prisma.SortOrderInput | Prisma.SortOrder
+  each?: Prisma.SortOrderInput | Prisma.SortOrder
   extra?: Prisma.SortOrder
   measured?: Prisma.SortOrder
   form?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -419,6 +424,7 @@ export type DraftLineWhereUniqueInput = Prisma.AtLeast<{
   amountLow?: Prisma.StringNullableFilter<"DraftLine"> | string | null
   amountHigh?: Prisma.StringNullableFilter<"DraftLine"> | string | null
   amountUnit?: Prisma.StringNullableFilter<"DraftLine"> | string | null
+  each?: Prisma.JsonNullableFilter<"DraftLine">
   extra?: Prisma.BoolFilter<"DraftLine"> | boolean
   measured?: Prisma.EnumMeasuredAsFilter<"DraftLine"> | $Enums.MeasuredAs
   form?: Prisma.StringNullableFilter<"DraftLine"> | string | null
@@ -449,6 +455,7 @@ export type DraftLineOrderByWithAggregationInput = {
   amountLow?: Prisma.SortOrderInput | Prisma.SortOrder
   amountHigh?: Prisma.SortOrderInput | Prisma.SortOrder
   amountUnit?: Prisma.SortOrderInput | Prisma.SortOrder
+  each?: Prisma.SortOrderInput | Prisma.SortOrder
   extra?: Prisma.SortOrder
   measured?: Prisma.SortOrder
   form?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -483,6 +490,7 @@ export type DraftLineScalarWhereWithAggregatesInput = {
   amountLow?: Prisma.StringNullableWithAggregatesFilter<"DraftLine"> | string | null
   amountHigh?: Prisma.StringNullableWithAggregatesFilter<"DraftLine"> | string | null
   amountUnit?: Prisma.StringNullableWithAggregatesFilter<"DraftLine"> | string | null
+  each?: Prisma.JsonNullableWithAggregatesFilter<"DraftLine">
   extra?: Prisma.BoolWithAggregatesFilter<"DraftLine"> | boolean
   measured?: Prisma.EnumMeasuredAsWithAggregatesFilter<"DraftLine"> | $Enums.MeasuredAs
   form?: Prisma.StringNullableWithAggregatesFilter<"DraftLine"> | string | null
@@ -505,6 +513,7 @@ export type DraftLineCreateInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -535,6 +544,7 @@ export type DraftLineUncheckedCreateInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -558,6 +568,7 @@ export type DraftLineUpdateInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -588,6 +599,7 @@ export type DraftLineUncheckedUpdateInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -615,6 +627,7 @@ export type DraftLineCreateManyInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -637,6 +650,7 @@ export type DraftLineUpdateManyMutationInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -663,6 +677,7 @@ export type DraftLineUncheckedUpdateManyInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -704,6 +719,7 @@ export type DraftLineCountOrderByAggregateInput = {
   amountLow?: Prisma.SortOrder
   amountHigh?: Prisma.SortOrder
   amountUnit?: Prisma.SortOrder
+  each?: Prisma.SortOrder
   extra?: Prisma.SortOrder
   measured?: Prisma.SortOrder
   form?: Prisma.SortOrder
@@ -941,6 +957,7 @@ export type DraftLineCreateWithoutOfComponentInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -968,6 +985,7 @@ export type DraftLineUncheckedCreateWithoutOfComponentInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1024,6 +1042,7 @@ export type DraftLineScalarWhereInput = {
   amountLow?: Prisma.StringNullableFilter<"DraftLine"> | string | null
   amountHigh?: Prisma.StringNullableFilter<"DraftLine"> | string | null
   amountUnit?: Prisma.StringNullableFilter<"DraftLine"> | string | null
+  each?: Prisma.JsonNullableFilter<"DraftLine">
   extra?: Prisma.BoolFilter<"DraftLine"> | boolean
   measured?: Prisma.EnumMeasuredAsFilter<"DraftLine"> | $Enums.MeasuredAs
   form?: Prisma.StringNullableFilter<"DraftLine"> | string | null
@@ -1046,6 +1065,7 @@ export type DraftLineCreateWithoutOfRouteInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1073,6 +1093,7 @@ export type DraftLineUncheckedCreateWithoutOfRouteInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1122,6 +1143,7 @@ export type DraftLineCreateWithoutOfMealInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1149,6 +1171,7 @@ export type DraftLineUncheckedCreateWithoutOfMealInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1198,6 +1221,7 @@ export type DraftLineCreateWithoutSwapsInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1227,6 +1251,7 @@ export type DraftLineUncheckedCreateWithoutSwapsInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1265,6 +1290,7 @@ export type DraftLineUpdateWithoutSwapsInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1294,6 +1320,7 @@ export type DraftLineUncheckedUpdateWithoutSwapsInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1318,6 +1345,7 @@ export type DraftLineCreateManyOfComponentInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1340,6 +1368,7 @@ export type DraftLineUpdateWithoutOfComponentInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1367,6 +1396,7 @@ export type DraftLineUncheckedUpdateWithoutOfComponentInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1392,6 +1422,7 @@ export type DraftLineUncheckedUpdateManyWithoutOfComponentInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1416,6 +1447,7 @@ export type DraftLineCreateManyOfRouteInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1438,6 +1470,7 @@ export type DraftLineUpdateWithoutOfRouteInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1465,6 +1498,7 @@ export type DraftLineUncheckedUpdateWithoutOfRouteInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1490,6 +1524,7 @@ export type DraftLineUncheckedUpdateManyWithoutOfRouteInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1514,6 +1549,7 @@ export type DraftLineCreateManyOfMealInput = {
   amountLow?: string | null
   amountHigh?: string | null
   amountUnit?: string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra: boolean
   measured: $Enums.MeasuredAs
   form?: string | null
@@ -1536,6 +1572,7 @@ export type DraftLineUpdateWithoutOfMealInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1563,6 +1600,7 @@ export type DraftLineUncheckedUpdateWithoutOfMealInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1588,6 +1626,7 @@ export type DraftLineUncheckedUpdateManyWithoutOfMealInput = {
   amountLow?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountHigh?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   amountUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  each?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   extra?: Prisma.BoolFieldUpdateOperationsInput | boolean
   measured?: Prisma.EnumMeasuredAsFieldUpdateOperationsInput | $Enums.MeasuredAs
   form?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1645,6 +1684,7 @@ export type DraftLineSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   amountLow?: boolean
   amountHigh?: boolean
   amountUnit?: boolean
+  each?: boolean
   extra?: boolean
   measured?: boolean
   form?: boolean
@@ -1676,6 +1716,7 @@ export type DraftLineSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   amountLow?: boolean
   amountHigh?: boolean
   amountUnit?: boolean
+  each?: boolean
   extra?: boolean
   measured?: boolean
   form?: boolean
@@ -1705,6 +1746,7 @@ export type DraftLineSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   amountLow?: boolean
   amountHigh?: boolean
   amountUnit?: boolean
+  each?: boolean
   extra?: boolean
   measured?: boolean
   form?: boolean
@@ -1734,6 +1776,7 @@ export type DraftLineSelectScalar = {
   amountLow?: boolean
   amountHigh?: boolean
   amountUnit?: boolean
+  each?: boolean
   extra?: boolean
   measured?: boolean
   form?: boolean
@@ -1745,7 +1788,7 @@ export type DraftLineSelectScalar = {
   mark?: boolean
 }
 
-export type DraftLineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "componentId" | "routeId" | "mealId" | "position" | "lineId" | "food" | "foodPart" | "component" | "written" | "amountLow" | "amountHigh" | "amountUnit" | "extra" | "measured" | "form" | "preparation" | "rule" | "exponent" | "optional" | "eaten" | "mark", ExtArgs["result"]["draftLine"]>
+export type DraftLineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "componentId" | "routeId" | "mealId" | "position" | "lineId" | "food" | "foodPart" | "component" | "written" | "amountLow" | "amountHigh" | "amountUnit" | "each" | "extra" | "measured" | "form" | "preparation" | "rule" | "exponent" | "optional" | "eaten" | "mark", ExtArgs["result"]["draftLine"]>
 export type DraftLineInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   ofComponent?: boolean | Prisma.DraftLine$ofComponentArgs<ExtArgs>
   ofRoute?: boolean | Prisma.DraftLine$ofRouteArgs<ExtArgs>
@@ -1790,6 +1833,10 @@ export type $DraftLinePayload<ExtArgs extends runtime.Types.Extensions.InternalA
     amountLow: string | null
     amountHigh: string | null
     amountUnit: string | null
+    /**
+     * What one of the pieces weighs that the amount counts; null: what one usually does.
+     */
+    each: runtime.JsonValue | null
     extra: boolean
     measured: $Enums.MeasuredAs
     form: string | null
@@ -2243,6 +2290,7 @@ export interface DraftLineFieldRefs {
   readonly amountLow: Prisma.FieldRef<"DraftLine", 'String'>
   readonly amountHigh: Prisma.FieldRef<"DraftLine", 'String'>
   readonly amountUnit: Prisma.FieldRef<"DraftLine", 'String'>
+  readonly each: Prisma.FieldRef<"DraftLine", 'Json'>
   readonly extra: Prisma.FieldRef<"DraftLine", 'Boolean'>
   readonly measured: Prisma.FieldRef<"DraftLine", 'MeasuredAs'>
   readonly form: Prisma.FieldRef<"DraftLine", 'String'>

@@ -14,6 +14,7 @@ function wrong(taken: TakenLine, meant: Meant | null): readonly string[] {
     ["food", taken.food, meant.food],
     ["part", taken.part, meant.part],
     ["amount", taken.amount, meant.amount],
+    ["each", taken.each, meant.each],
     ["preparation", taken.preparation, meant.preparation],
     ["measured", taken.measured, meant.ready ? "READY" : "AS_BOUGHT"],
     ["extra", taken.extra, meant.extra],
@@ -61,7 +62,7 @@ const sentence = ({ right, asked, silentlyWrong }: Tally): string =>
 
 describe("law 7: a line that is read is right, or a person is asked", () => {
   // Source: forms of real collections, and case groups A, B, E, F of the project's cases; see tests/fixtures/lines/README.md.
-  it.each(["en.txt", "de.txt", "fr.txt", "second.txt", "third.txt"])("over the lines of %s", (name) => {
+  it.each(["en.txt", "de.txt", "fr.txt", "second.txt", "third.txt", "each.txt"])("over the lines of %s", (name) => {
     const lines = meantLines(name);
     const found = tally(lines);
     const meant = lines.filter((line) => line.meant !== null).length;

@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "draft_lines" ADD COLUMN     "each" JSONB;
