@@ -1,17 +1,17 @@
 # Three stages: build with everything, install what runs, keep only that. tests/release/image.test.ts carries out these lines.
-FROM node:22-bookworm-slim AS build
+FROM node:24-bookworm-slim AS build
 WORKDIR /app
 COPY package.json package-lock.json .npmrc ./
 RUN npm ci --no-audit
 COPY . .
 RUN npm run build
 
-FROM node:22-bookworm-slim AS packages
+FROM node:24-bookworm-slim AS packages
 WORKDIR /app
 COPY package.json package-lock.json .npmrc scripts/release/keep-shipped.mjs ./
 RUN npm ci --omit=dev --ignore-scripts --no-audit && node keep-shipped.mjs
 
-FROM node:22-bookworm-slim
+FROM node:24-bookworm-slim
 ENV NODE_ENV=production HOST=0.0.0.0 PORT=4000
 WORKDIR /app
 COPY LICENSE package.json schema.graphql openapi.json ./

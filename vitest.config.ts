@@ -6,8 +6,9 @@ export default defineConfig({
   resolve: { alias: [{ find: /^graphql$/, replacement: fileURLToPath(import.meta.resolve("graphql")) }] },
   test: {
     include: ["tests/**/*.test.ts"],
-    // These need a browser (npm run test:browser), and Debian's PostgreSQL and pooler (npm run test:machines).
-    exclude: ["tests/browser/**", "tests/machines/**", "tests/release/**"],
+    // These need a browser (npm run test:browser), Debian's PostgreSQL and pooler (npm run test:machines), other versions of Node
+    // (npm run test:nodes), and the package registry (npm run test:release).
+    exclude: ["tests/browser/**", "tests/machines/**", "tests/nodes/**", "tests/release/**"],
     globalSetup: ["tests/kit/postgres-server.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,

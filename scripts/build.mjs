@@ -22,7 +22,7 @@ async function filesOf(path) {
 }
 
 async function hashOf(paths) {
-  const hash = createHash("sha256").update(process.version);
+  const hash = createHash("sha256");
   for (const path of paths) {
     for (const file of await filesOf(path)) hash.update(file.slice(root.length)).update(await readFile(file));
   }
