@@ -128,7 +128,8 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
 /** Everything that would look at the environment, write to others or answer in its own way is off. */
 function openApollo(options: EngineOptions, log: Log): ApolloServer<CallContext> {
   const schema = createSchema();
-  const told = (level: "warn" | "error") => (message?: unknown) => log[level]({ part: "apollo" }, String(message));
+  const told = (level: "info" | "warn" | "error") => (message?: unknown) =>
+    log[level]({ part: "apollo" }, String(message));
   return new ApolloServer<CallContext>({
     schema,
     plugins: [
@@ -147,7 +148,7 @@ function openApollo(options: EngineOptions, log: Log): ApolloServer<CallContext>
     apollo: { key: "none", graphRef: "none", graphId: "", graphVariant: "" },
     nodeEnv: "production",
     includeStacktraceInErrorResponses: false,
-    logger: { debug: () => undefined, info: () => undefined, warn: told("warn"), error: told("error") },
+    logger: { debug: () => undefined, info: told("info"), warn: told("warn"), error: told("error") },
     // `documents` reads, checks and keeps documents, in its own order.
     introspection: true,
     dangerouslyDisableValidation: true,
