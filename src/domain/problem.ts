@@ -196,7 +196,9 @@ type ProblemFacts =
   | { readonly code: "NOT_TEXT"; readonly path: Path; readonly encoding: string }
   | { readonly code: "BAD_HOUSEHOLD"; readonly path: Path; readonly what: string; readonly value: string }
   /** So many more were found than are listed; it stands last. */
-  | { readonly code: "MORE_PROBLEMS"; readonly path: Path; readonly count: number };
+  | { readonly code: "MORE_PROBLEMS"; readonly path: Path; readonly count: number }
+  /** An import put so many more rows aside than it kept to be mended. */
+  | { readonly code: "MORE_PUT_ASIDE"; readonly path: Path; readonly count: number; readonly kept: number };
 
 /** A plan's claim that its foods contradict, or do not bear out, or that no diet rule knows. `foods` are slugs. */
 export type ClaimProblem =

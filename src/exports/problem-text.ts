@@ -123,6 +123,8 @@ function problemSentence(problem: Problem): string {
       return `${problem.value} servings cannot be computed. Ask for a whole number from ${problem.min} to ${problem.max}.`;
     case "MORE_PROBLEMS":
       return `${problem.count} more problems are not listed. Mend those above and ask again.`;
+    case "MORE_PUT_ASIDE":
+      return `${problem.count} more rows were put aside and only counted; the first ${problem.kept} are kept. Mend in the file what they have in common, and import it again.`;
     case "TOO_LARGE":
       return `${problem.size} ${problem.what} are too many. The limit is ${problem.limit}.`;
     case "STEPS_IN_A_CIRCLE":

@@ -190,6 +190,13 @@ export interface ImportRunData {
   changesOf(id: string, keys: readonly string[]): Promise<readonly ImportChange[]>;
 }
 
+/** The most rows of one run that are kept to be mended; more are only counted. */
+export const mostPutAside = 10_000;
+
+/** Those of a chunk that there is still room for. @param soFar how many the run has put aside, with those of the chunk */
+export const keptAside = <Row>(rows: readonly Row[], soFar: number): readonly Row[] =>
+  rows.slice(0, Math.max(0, mostPutAside - (soFar - rows.length)));
+
 export interface RunChunk extends RunCounts {
   readonly lastLine: number;
   readonly quarantine: readonly Omit<QuarantinedRow, "settledAt">[];

@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Problem } from "../domain/problem.js";
 import { Prisma } from "./generated/client.js";
 import type { ImportChange, ImportRun, ImportRunData, QuarantinedRow, RunChunk, RunEnd } from "./import-data.js";
+import { keptAside } from "./import-data.js";
 import type { RowWarning } from "../domain/model/import-report.js";
 import { isId } from "./keys.js";
 import { instantKey, readPage } from "./read-page.js";
@@ -211,7 +212,8 @@ async function advance(db: Db, id: string, worker: string, chunk: RunChunk): Pro
   });
   if (count === 0) return false;
   if (quarantine.length > 0) {
-    const rows = JSON.stringify(quarantineRows(id, quarantine));
+    const run = await db.importRun.findUniqueOrThrow({ where: { id }, select: { quarantined: true } });
+    const rows = JSON.stringify(quarantineRows(id, keptAside(quarantine, run.quarantined)));
     await db.$executeRaw`
       INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, ${rows}::jsonb)`;
   }

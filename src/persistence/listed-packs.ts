@@ -1,6 +1,7 @@
 import { copyLine, type BulkSession, type BulkSql } from "./bulk-sql.js";
 import { quarantineRows } from "./import-runs.js";
 import { outlyingPrices, setAside } from "./outlying-prices.js";
+import { keptAside } from "./import-data.js";
 import type { Compared, ListedPack, ListedPackData, RunChunk, RunCounts, RunEnd } from "./import-data.js";
 
 /** So that only one process at a time waits for the table. */
@@ -26,12 +27,13 @@ export function listedPackData(bulk: BulkSql): ListedPackData {
   return {
     stage: (run, worker, rows, chunk) =>
       bulk.transaction(async (session) => {
-        if (!(await advance(session, run, worker, chunk))) return false;
+        const putAside = await advance(session, run, worker, chunk);
+        if (putAside === null) return false;
         if (rows.length > 0) {
           await session.copy(`staged_prices (${stagedColumns})`, rows.map((row) => stagedLine(run, row)).join(""));
         }
         if (chunk.quarantine.length > 0) {
-          const found = JSON.stringify(quarantineRows(run, chunk.quarantine));
+          const found = JSON.stringify(quarantineRows(run, keptAside(chunk.quarantine, putAside)));
           await session.query(
             "INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, $1::jsonb)",
             [found],
@@ -86,18 +88,20 @@ const stagedLine = (run: string, { line, food, pack }: ListedPack): string =>
     pack.loose === undefined ? null : JSON.stringify(pack.loose),
   ]);
 
+/** How many rows the run has put aside by now; null: it is not this worker's any more. */
 async function advance(
   session: BulkSession,
   run: string,
   worker: string,
   { read, quarantined, lastLine }: Omit<RunChunk, "changes">,
-): Promise<boolean> {
+): Promise<number | null> {
   const { rows } = await session.query(
     `UPDATE import_runs SET rows_read = rows_read + $3, quarantined = quarantined + $4, last_line = $5
-     WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING id`,
+     WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING quarantined`,
     [run, worker, read, quarantined, lastLine],
   );
-  return rows.length > 0;
+  const [row] = rows;
+  return row === undefined ? null : numberOf(row["quarantined"]);
 }
 
 const numberOf = (value: unknown): number => Number(value ?? 0);

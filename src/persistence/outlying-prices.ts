@@ -1,5 +1,6 @@
 import type { BulkSession } from "./bulk-sql.js";
 import { quarantineRows } from "./import-runs.js";
+import { keptAside } from "./import-data.js";
 import type { PriceOutlier, RunChunk } from "./import-data.js";
 
 /** How many of a unit's base units, so that packs of 500 g and 1 kg compare. A food's own measure stands for itself. */
@@ -79,10 +80,11 @@ export async function setAside(
   quarantine: RunChunk["quarantine"],
 ): Promise<boolean> {
   const { rows } = await session.query(
-    "UPDATE import_runs SET quarantined = quarantined + $3 WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING id",
+    "UPDATE import_runs SET quarantined = quarantined + $3 WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING quarantined",
     [run, worker, quarantine.length],
   );
-  if (rows.length === 0) return false;
+  const [row] = rows;
+  if (row === undefined) return false;
   const lines = JSON.stringify(quarantine.map(({ line }) => line));
   await session.query(
     "DELETE FROM staged_prices WHERE run_id = $1 AND line IN (SELECT value::int FROM jsonb_array_elements_text($2::jsonb))",
@@ -90,7 +92,7 @@ export async function setAside(
   );
   await session.query(
     "INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, $1::jsonb)",
-    [JSON.stringify(quarantineRows(run, quarantine))],
+    [JSON.stringify(quarantineRows(run, keptAside(quarantine, Number(row["quarantined"]))))],
   );
   return true;
 }

@@ -1,12 +1,18 @@
+import { limits } from "../domain/limits.js";
 import type { Problem } from "../domain/problem.js";
 import { namedInDocuments } from "../imports/documents/named-in-documents.js";
 import { placedProblem } from "../imports/documents/placed-problem.js";
 import { readDocuments, type DocumentsRead, type ReadDocument } from "../imports/documents/read-documents.js";
 import { splitDocuments, type DocumentPiece } from "../imports/documents/split-documents.js";
+import { FileBeyondLimits } from "../imports/tables/read-table.js";
 import { tableText, unreadable } from "../imports/tables/table-text.js";
 import { placedInFile, type DraftRow, type DraftRows } from "./draft-row.js";
 import { foreignDocuments } from "./foreign-documents.js";
 import type { RunningImport } from "./running-import.js";
+
+/** The most documents of one file, and levels of components that build on one another: the file is gone through once for each. */
+export const mostDocuments = 50_000;
+const mostLevels = limits.components;
 
 /** What is remembered of a document between two passes over its file. */
 interface Entry {
@@ -19,11 +25,17 @@ interface Entry {
 
 /**
  * The documents of a file, components before what builds on them. The file is gone through once for each level of components
- * that build on one another, so memory holds no more than its names.
+ * that build on one another, so memory holds no more than its names. @throws FileBeyondLimits
  */
 export async function documentRows(job: RunningImport, publisher: string): Promise<DraftRows> {
   const entries: Entry[] = [];
-  for await (const piece of piecesOf(job)) entries.push(entryOf(readPiece(piece, job.fileName, publisher), piece.line));
+  for await (const piece of piecesOf(job)) {
+    if (entries.length >= mostDocuments) {
+      const size = { what: "documents", size: entries.length + 1, limit: mostDocuments };
+      throw new FileBeyondLimits({ code: "TOO_LARGE", path: ["file"], ...size });
+    }
+    entries.push(entryOf(readPiece(piece, job.fileName, publisher), piece.line));
+  }
   const levels = arrange(entries);
   const last = new Map(entries.flatMap(({ name, line }) => (name === null ? [] : [[name, line] as const])));
   return async function* rows() {
@@ -82,7 +94,7 @@ function entryOf({ read, problems }: PieceRead, line: number): Entry {
   return { line, name: nameOf(only), components: namedInDocuments([only.document]).components, level: 0 };
 }
 
-/** Gives every document its level, and answers how many there are. Components in a circle come last; the check refuses them. */
+/** Gives every document its level, and answers how many there are. Components in a circle, or built on more than may be, come last; the check refuses them. */
 function arrange(entries: readonly Entry[]): number {
   const components = entries.filter(({ name }) => name?.startsWith("component ") === true);
   let waiting = components;
@@ -90,8 +102,9 @@ function arrange(entries: readonly Entry[]): number {
   for (; waiting.length > 0; level += 1) {
     const names = new Set(waiting.map(({ name }) => name));
     const ready = waiting.filter((each) => !each.components.some((slug) => names.has(`component ${slug}`)));
-    for (const entry of ready.length > 0 ? ready : waiting) entry.level = level;
-    waiting = ready.length > 0 ? waiting.filter(({ level: given }) => given === 0) : [];
+    const goesOn = ready.length > 0 && level < mostLevels;
+    for (const entry of goesOn ? ready : waiting) entry.level = level;
+    waiting = goesOn ? waiting.filter(({ level: given }) => given === 0) : [];
   }
   for (const entry of entries) if (entry.name?.startsWith("plan ") === true) entry.level = level;
   return level + 1;

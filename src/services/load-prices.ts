@@ -5,7 +5,7 @@ import type { ListedPack, QuarantinedRow } from "../persistence/import-data.js";
 import { calledHere } from "./called-here.js";
 import type { Deps } from "./deps.js";
 import { putOutliersAside } from "./put-outliers-aside.js";
-import { RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
+import { moreAside, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
 /** Rows put aside at a time, each time in one transaction with the run's progress. */
 const chunkSize = 10_000;
@@ -60,7 +60,7 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
   const counts = { read: staged?.read ?? 0, quarantined: staged?.quarantined ?? 0, ...compared };
   const checked = withinLimits(job, counts, known);
   if (checked.ok && run.kind === "LOAD") {
-    const end = { state: "DONE", at: deps.clock(), problems: [], counts } as const;
+    const end = { state: "DONE", at: deps.clock(), problems: moreAside(counts), counts } as const;
     if (!(await data.listedPacks.merge(run.id, feed.id, worker, end))) throw new RunLost(run.id);
   }
   if (checked.ok && run.kind === "DRY_RUN") await data.listedPacks.note(run.id, feed.id);

@@ -2,6 +2,7 @@ import { failed, ok, type Problem, type Result } from "../domain/problem.js";
 import type { FeedKind, ImportFile, ImportRun } from "../persistence/import-data.js";
 import type { Deps } from "./deps.js";
 import { feedSettingsSchema } from "./feed-settings.js";
+import { FileBeyondLimits } from "../imports/tables/read-table.js";
 import { tableText } from "../imports/tables/table-text.js";
 import { collectFile } from "./collect-file.js";
 import { documentRows } from "./document-rows.js";
@@ -11,7 +12,7 @@ import { recipeRows } from "./recipe-rows.js";
 import { loadFoods } from "./load-foods.js";
 import { loadPrices } from "./load-prices.js";
 import { importPublishes } from "./publish-right.js";
-import { RunLost, type Loaded, type RunningImport } from "./running-import.js";
+import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-import.js";
 import { undoRun } from "./undo-run.js";
 
 /** How often a running import says that it is alive, and after how long without a word another worker takes it up. */
@@ -85,7 +86,7 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
     const loaded = await load(deps, run, worker, stop);
     if (loaded === "LATER") return false;
     const state = loaded.ok ? "DONE" : isStop(loaded.problems) ? "STOPPED" : "FAILED";
-    const problems = loaded.ok ? [] : loaded.problems;
+    const problems = loaded.ok ? moreAside(loaded.value) : loaded.problems;
     // A merge ends its run itself, in its own transaction; then this finds nothing to end.
     await data.importRuns.finish(run.id, worker, {
       state,
@@ -100,8 +101,10 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
       log.warn({ run: run.id }, "an import was cancelled or taken over");
       return false;
     }
-    log.error({ run: run.id, err: error }, "an import failed");
-    const problem: Problem = { code: "IMPORT_FAULT", path: [], run: run.id };
+    const isTooLarge = error instanceof FileBeyondLimits;
+    if (isTooLarge) log.info({ run: run.id, why: error.message }, "a file is not imported");
+    else log.error({ run: run.id, err: error }, "an import failed");
+    const problem: Problem = isTooLarge ? error.problem : { code: "IMPORT_FAULT", path: [], run: run.id };
     await data.importRuns.finish(run.id, worker, { state: "FAILED", at: clock(), problems: [problem], counts: null });
     return true;
   } finally {

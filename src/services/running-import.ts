@@ -1,5 +1,5 @@
 import { failed, ok, type Problem, type Result } from "../domain/problem.js";
-import type { Feed, ImportRun, RunCounts } from "../persistence/import-data.js";
+import { mostPutAside, type Feed, type ImportRun, type RunCounts } from "../persistence/import-data.js";
 import type { FeedSettings } from "./feed-settings.js";
 
 /** A run that this worker has, with all that loading it needs. */
@@ -31,6 +31,12 @@ export class RunLost extends Error {
 }
 
 export const noCounts: RunCounts = { read: 0, created: 0, changed: 0, unchanged: 0, quarantined: 0, repeated: 0 };
+
+/** What a run that is done says of rows that it put aside and did not keep. */
+export const moreAside = ({ quarantined }: RunCounts): readonly Problem[] =>
+  quarantined > mostPutAside
+    ? [{ code: "MORE_PUT_ASIDE", path: [], count: quarantined - mostPutAside, kept: mostPutAside }]
+    : [];
 
 /** The counts of a run as it stands. */
 export const countsOf = ({ read, created, changed, unchanged, quarantined, repeated }: RunCounts): RunCounts => ({

@@ -42,6 +42,7 @@ const problems: readonly Problem[] = [
   { code: "DUPLICATE", path, value: "l2" },
   { code: "BAD_SHAPE", path, expected: "a number", got: "a list" },
   { code: "MORE_PROBLEMS", path, count: 4907 },
+  { code: "MORE_PUT_ASIDE", path, count: 240_000, kept: 10_000 },
   { code: "BAD_HOUSEHOLD", path, what: "a language tag", value: "??" },
   { code: "BAD_HOUSEHOLD", path, what: "EATERS_ARE_NOT_THE_SERVINGS", value: "3" },
   { code: "BAD_HOUSEHOLD", path, what: "NOT_WHOLE_PEOPLE", value: "1.5" },

@@ -2517,6 +2517,8 @@ export type ProblemCode =
   | 'LIMIT_PASSED'
   /** Stands last, where more problems were found than are listed. */
   | 'MORE_PROBLEMS'
+  /** An import put more rows aside than it keeps to be mended: 10,000. The others are only counted. */
+  | 'MORE_PUT_ASIDE'
   /** Food that needs the cold is said to keep at room temperature. */
   | 'NEEDS_THE_COLD'
   /** The revision in force says exactly this already. */

@@ -1,4 +1,4 @@
-import { Parser } from "htmlparser2";
+import { readHtmlTokens } from "./html-tokens.js";
 
 /** A block of JSON-LD in a saved page, and the line it begins on. */
 export interface JsonLdBlock {
@@ -13,31 +13,34 @@ export const longestBlock = 5_000_000;
 /** The `application/ld+json` scripts of a saved HTML page. Nothing of the page is run or fetched. */
 export function htmlJsonLd(html: string): { readonly blocks: readonly JsonLdBlock[]; readonly tooLarge: boolean } {
   const blocks: JsonLdBlock[] = [];
+  const lineAt = lineCounter(html);
   let open: { text: string; readonly at: number } | null = null;
   let tooLarge = false;
-  const parser = new Parser({
-    onopentag: (name, attributes) => {
-      if (name !== "script" || !/^application\/ld\+json\b/i.test(attributes["type"]?.trim() ?? "")) return;
-      open = { text: "", at: parser.endIndex + 1 };
+  readHtmlTokens(html, {
+    open: (name, type, end) => {
+      if (name === "script" && /^application\/ld\+json\b/i.test(type)) open = { text: "", at: end + 1 };
     },
-    ontext: (part) => {
+    text: (part) => {
       if (open === null) return;
       if (open.text.length + part.length <= longestBlock) open.text += part;
       else tooLarge = true;
     },
-    onclosetag: (name) => {
+    close: (name) => {
       if (name !== "script" || open === null) return;
-      if (blocks.length < mostBlocks) blocks.push({ text: open.text, line: lineAt(html, open.at) });
+      if (blocks.length < mostBlocks) blocks.push({ text: open.text, line: lineAt(open.at) });
       else tooLarge = true;
       open = null;
     },
   });
-  parser.end(html);
   return { blocks, tooLarge };
 }
 
-const lineAt = (text: string, end: number): number => {
+/** Lines of places further and further on: each is counted from the one before. */
+function lineCounter(text: string): (place: number) => number {
   let line = 1;
-  for (let at = text.indexOf("\n"); at >= 0 && at < end; at = text.indexOf("\n", at + 1)) line += 1;
-  return line;
-};
+  let next = text.indexOf("\n");
+  return (place) => {
+    for (; next >= 0 && next < place; next = text.indexOf("\n", next + 1)) line += 1;
+    return line;
+  };
+}

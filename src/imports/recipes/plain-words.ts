@@ -1,4 +1,4 @@
-import { Parser } from "htmlparser2";
+import { readHtmlTokens } from "./html-tokens.js";
 
 /** The most characters of one text that are kept. */
 export const longestText = 10_000;
@@ -24,28 +24,40 @@ const elements =
 
 const attribute = `\\s+[a-z][\\w:.-]*\\s*=\\s*(?:"[^"]*"|'[^']*'|[^\\s"'<>]+)|\\s+(?:checked|disabled|hidden|itemscope|selected)`;
 
-/** A `<` that begins no tag and no closed comment: "until x<y", "a < b". A parser would eat what follows it. */
-const sign = new RegExp(`<(?!/?(?:${elements})(?:${attribute})*\\s*/?>|!--[^]*?-->)`, "gi");
+/** A `<` that begins no tag: "until x<y", "a < b". A parser would eat what follows it. */
+const sign = new RegExp(`<(?!/?(?:${elements})(?:${attribute})*\\s*/?>)`, "gi");
+
+/** Comments go; of one that is not closed the mark is text. */
+function withoutComments(text: string): string {
+  let kept = "";
+  let from = 0;
+  for (let begin = text.indexOf("<!--"); begin >= 0; begin = text.indexOf("<!--", from)) {
+    const end = text.indexOf("-->", begin + 4);
+    if (end < 0) break;
+    kept += text.slice(from, begin);
+    from = end + 3;
+  }
+  return kept + text.slice(from);
+}
 
 function withoutMarkup(written: string): string {
   if (!/[<&]/.test(written)) return written;
-  const text = written.replace(sign, "&lt;");
+  const text = withoutComments(written).replace(sign, "&lt;");
   let words = "";
   let quiet = 0;
-  const parser = new Parser({
-    onopentag: (name) => {
+  readHtmlTokens(text, {
+    open: (name) => {
       if (silent.has(name)) quiet += 1;
       if (breaks.has(name)) words += " ";
     },
-    ontext: (part) => {
+    text: (part) => {
       if (quiet === 0) words += part;
     },
-    onclosetag: (name) => {
-      if (silent.has(name)) quiet -= 1;
+    close: (name) => {
+      if (silent.has(name)) quiet = Math.max(0, quiet - 1);
       if (breaks.has(name)) words += " ";
     },
   });
-  parser.end(text);
   return words;
 }
 

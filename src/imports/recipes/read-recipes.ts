@@ -2,6 +2,7 @@ import { TextDecoder } from "node:util";
 import type { Path, Problem } from "../../domain/problem.js";
 import { findRecipeNodes } from "./find-recipe-nodes.js";
 import { htmlJsonLd, type JsonLdBlock } from "./html-json-ld.js";
+import { jsonExcess, jsonLimits } from "./json-size.js";
 import { readRecipeNode } from "./read-recipe-node.js";
 import type { WebRecipe } from "./web-recipe.js";
 
@@ -97,6 +98,13 @@ function readBlock(
   });
   const json = withoutWrapping(text);
   if (json.trim() === "") return { records: [], problems: [] };
+  const excess = jsonExcess(json);
+  if (excess !== null) {
+    const { what, lines } = excess;
+    const limit = jsonLimits[what];
+    const large: Problem = { code: "TOO_LARGE", path: [], what: `${what} of JSON`, size: limit + 1, limit };
+    return { records: [], problems: [about(large, line + lines)] };
+  }
   let value: unknown;
   try {
     value = JSON.parse(json);

@@ -20,6 +20,8 @@ export interface CsvScanner {
 export const longestRecord = 1_000_000;
 /** A quoted field of more lines than this was most likely never closed. */
 export const mostLinesOfARecord = 1_000;
+/** The most fields of a record; of one with more, as many and one are told apart. */
+export const mostFields = 500;
 /** How much of a record with a fault is kept to show. */
 export const shownOfARecord = 2_000;
 
@@ -48,11 +50,14 @@ export function csvScanner(delimiter: string, newline: "\n" | "\r" = "\n"): CsvS
     return found < 0 ? Infinity : found;
   };
 
-  const fieldsOf = (text: string): readonly string[] => text.split(delimiter);
+  const fieldsOf = (text: string): readonly string[] => text.split(delimiter, mostFields + 1);
 
   /** A record with quotation marks, from `start`. OPEN: a quoted field has not ended by the end of what is there. */
   function takeQuoted(start: number): Taken {
     const fields: string[] = [];
+    const keep = (field: string): void => {
+      if (fields.length <= mostFields) fields.push(field);
+    };
     let at = start;
     for (;;) {
       if (rest[at] === '"') {
@@ -70,7 +75,7 @@ export function csvScanner(delimiter: string, newline: "\n" | "\r" = "\n"): CsvS
           from = close + 2;
         }
         if (at >= rest.length) return { kind: "OPEN" };
-        fields.push(value);
+        keep(value);
         if (rest.startsWith(delimiter, at)) {
           at += delimiter.length;
           continue;
@@ -83,15 +88,19 @@ export function csvScanner(delimiter: string, newline: "\n" | "\r" = "\n"): CsvS
       const ends = lineEnd(at);
       const next = rest.indexOf(delimiter, at);
       if (next >= 0 && (ends < 0 || next < ends)) {
-        fields.push(rest.slice(at, next));
+        keep(rest.slice(at, next));
         at = next + delimiter.length;
         continue;
       }
       if (ends < 0) return { kind: "OPEN" };
-      fields.push(withoutReturn(rest.slice(at, ends)));
+      keep(withoutReturn(rest.slice(at, ends)));
       return { kind: "RECORD", fields, end: ends + 1 };
     }
   }
+
+  /** An open record that can only be refused: looking at it again with each piece that comes would take ever longer. */
+  const isTooLong = (start: number): boolean =>
+    rest.length - start > longestRecord || countLines(rest, start, rest.length, newline) > mostLinesOfARecord;
 
   function take(isEnd: boolean): readonly CsvRecord[] {
     const records: CsvRecord[] = [];
@@ -146,7 +155,7 @@ export function csvScanner(delimiter: string, newline: "\n" | "\r" = "\n"): CsvS
         line += lines;
         start = taken.end;
       } else if (taken.kind === "FAULT") faulty(taken.fault, ends);
-      else if (isEnd || rest.length - start > longestRecord) faulty("QUOTE_NOT_CLOSED", ends);
+      else if (isEnd || isTooLong(start)) faulty("QUOTE_NOT_CLOSED", ends);
       else break;
     }
     rest = rest.slice(start);

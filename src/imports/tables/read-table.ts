@@ -1,6 +1,6 @@
 import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { csvDialect } from "./csv-dialect.js";
-import { csvScanner, type CsvRecord, type CsvScanner } from "./csv-scanner.js";
+import { csvScanner, mostFields, type CsvRecord, type CsvScanner } from "./csv-scanner.js";
 import { tableText, unreadable } from "./table-text.js";
 
 /** What a table's columns mean. */
@@ -31,12 +31,24 @@ export interface TableRows<T> {
   readonly rows: readonly TableRow<T>[];
 }
 
+/** The most rows of a file, good and bad. */
+export const mostRows = 2_000_000;
+
+/** A file is larger than any that is read. What was read of it before must not be kept. */
+export class FileBeyondLimits extends Error {
+  override readonly name = "FileBeyondLimits";
+
+  constructor(readonly problem: Extract<Problem, { readonly code: "TOO_LARGE" }>) {
+    super(`more than ${String(problem.limit)} ${problem.what}`);
+  }
+}
+
 /** The most of a file that is looked at to find out how it is written, in characters. */
 const headLength = 64_000;
 
 /**
  * Reads a table row by row, in memory that does not grow with it. What is wrong with the file as a whole (an unclear
- * delimiter, a column missing) is one refused row of line 1; every other row stands for itself.
+ * delimiter, a column missing) is one refused row of line 1; every other row stands for itself. @throws FileBeyondLimits
  */
 export async function* readTable<T>(
   chunks: AsyncIterable<Uint8Array>,
@@ -52,7 +64,7 @@ export async function* readTable<T>(
     if (!dialect.ok) return [{ line: 1, ok: false, problems: dialect.problems, raw: head.slice(0, 200) }];
     const { delimiter, newline, before } = dialect.value;
     scanner = csvScanner(delimiter, newline);
-    reader = rowsOf(options.columns, before, readRow);
+    reader = tableReader(options.columns, before, readRow);
     return reader(scanner.push(head));
   };
   for await (const text of tableText(chunks)) {
@@ -77,10 +89,16 @@ export async function* readTable<T>(
 
 type RowReader<T> = (records: readonly CsvRecord[]) => readonly TableRow<T>[];
 
-function rowsOf<T>(columns: TableColumns, before: number, readRow: (cells: Cells) => Result<T>): RowReader<T> {
+/** Rows of records as they come: the first after `before` is the header. */
+export function tableReader<T>(
+  columns: TableColumns,
+  before: number,
+  readRow: (cells: Cells) => Result<T>,
+): RowReader<T> {
   let toSkip = before;
   let places: ReadonlyMap<string, number> | null = null;
   let width = 0;
+  let count = 0;
   let refused = false;
   return (records) => {
     const rows: TableRow<T>[] = [];
@@ -101,6 +119,11 @@ function rowsOf<T>(columns: TableColumns, before: number, readRow: (cells: Cells
         width = record.fields.length;
         continue;
       }
+      count += 1;
+      if (count > mostRows) {
+        const size = { what: "rows", size: count, limit: mostRows };
+        throw new FileBeyondLimits({ code: "TOO_LARGE", path: ["file"], ...size });
+      }
       const result = rowOf(record, places, width, readRow);
       rows.push(
         result.ok
@@ -117,6 +140,10 @@ function headerOf(
   { needed, optional, calledHere }: TableColumns,
 ): Result<ReadonlyMap<string, number>> {
   if (record.fault !== null) return failed([faultOf(record.fault)]);
+  if (record.fields.length > mostFields) {
+    const size = { what: "columns", size: record.fields.length, limit: mostFields };
+    return failed([{ code: "TOO_LARGE", path: ["header"], ...size }]);
+  }
   const names = record.fields.map((field) => field.trim().toLowerCase());
   const places = new Map<string, number>();
   const problems: Problem[] = [];
@@ -142,7 +169,7 @@ function rowOf<T>(
 ): Result<T> {
   if (record.fault !== null) return failed([faultOf(record.fault)]);
   if (record.fields.length !== width) {
-    const got = String(record.fields.length);
+    const got = record.fields.length > mostFields ? `more than ${String(mostFields)}` : String(record.fields.length);
     return failed([{ code: "BAD_SHAPE", path: [], expected: `${String(width)} fields, as the header has`, got }]);
   }
   if (record.raw.includes(unreadable)) return failed([{ code: "NOT_TEXT", path: [], encoding: "UTF-8" }]);
