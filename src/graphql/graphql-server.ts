@@ -87,7 +87,10 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
   const compute = async (request: RawRequest, asked: Asked, asker: Asker): Promise<HttpAnswer> => {
     const { method, bytes, type } = request;
     const read = request.read();
-    if ("code" in read) return refusedAnswer(read, type);
+    if ("code" in read) {
+      asked.settle(stepsOfRefusal(request));
+      return refusedAnswer(read, type);
+    }
     const { search, body, documentId } = read;
     const call: Call = {
       ...{ asked, asker, type, documentId, limit: openTimeLimit() },
@@ -110,6 +113,8 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     }
     if (call.fault !== null) throw call.fault;
     const status = answered.status ?? 200;
+    // One that there are no points for is not refused for what it says, and costs nothing.
+    if (call.priced === null && status !== rateLimited) asked.settle(stepsOfRefusal(request));
     return {
       status,
       headers: Object.fromEntries(answered.headers),
@@ -124,6 +129,17 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     stop: () => apollo.stop(),
   };
 }
+
+const rateLimited = 429;
+
+/** Bytes of a document that are read, checked and priced: the words and marks that one may have are seldom longer. */
+const bytesOfDocument = 10_000;
+/** Of what is beyond those, variables and long texts, that are read in one step. */
+const bytesInStep = 100;
+
+/** Steps that it took to find out that a request is refused. Nobody is refused for them, but the next request finds less. */
+const stepsOfRefusal = ({ bytes }: RawRequest): number =>
+  Math.min(bytes.length, bytesOfDocument) + bytes.length / bytesInStep;
 
 /** Everything that would look at the environment, write to others or answer in its own way is off. */
 function openApollo(options: EngineOptions, log: Log): ApolloServer<CallContext> {

@@ -3,6 +3,8 @@ import type { Problem, Result } from "../domain/problem.js";
 import type { Deps, RevisionRef } from "../services/deps.js";
 import { householdProblems, type Asked } from "../services/scale-for-reader.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
+import { householdPoints } from "../services/household-points.js";
+import { pointsBeyond, pointsOfPlan } from "./points.js";
 import { householdParameters, inAddress, readHouseholdQuery } from "./household-query.js";
 import { badParameter, inPath, inQuery, type Parameter, type Query } from "./parameter.js";
 import { badParameters, notFound, type Refusal } from "./refusal.js";
@@ -31,6 +33,10 @@ export const planParameters: readonly Parameter[] = [
   revisionParameter,
   ...householdParameters,
 ];
+
+/** What so many plans, computed for the household of an address, cost beyond any answer. */
+export const pointsOfPlans = (plans: number, query: Query): number =>
+  pointsBeyond(plans, pointsOfPlan + householdPoints(readHouseholdQuery(query).household));
 
 /** A whole number, or the problem that it is none. */
 export function wholeNumber(query: Query, name: string, problems: Problem[]): number | null {

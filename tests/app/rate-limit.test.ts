@@ -71,6 +71,38 @@ describeOnEmbedded("rate limits", (open) => {
     expect(await leftAfter(`${table}?from=1&to=60`)).toBe(1500 - 60 * 20);
     expect(await leftAfter(`${table}?from=1&to=30&routes=CHEAPEST`)).toBe(1500 - 30 * 40);
     expect(await leftAfter(`${table}?from=x&to=9e99`)).toBe(1000);
+    const diets = Array.from({ length: 100 }, () => "diet=vegan").join("&");
+    const ways = ["", "/list", "/session", "/storage", "/mail", ".md"].map((part) => `/v1/plans/nobody/nothing${part}`);
+    for (const path of [...ways, "/p/nobody/nothing"]) {
+      expect([path, await leftAfter(path)]).toEqual([path, 1000]);
+      expect([path, await leftAfter(`${path}?${diets}`)]).toEqual([path, 1500 - 100 - 100 * 5]);
+    }
+    const others = Array.from({ length: 11 }, (_, at) => `plan=nobody/plan-${at}`).join("&");
+    expect(await leftAfter(`/p/nobody/nothing/list?${others}`)).toBe(1500 - 1200);
+    expect(await leftAfter(`/p/nobody/nothing/list?${others}&diet=vegan`)).toBe(1500 - 12 * 105);
+  });
+
+  it("take a little for a GraphQL document that is refused, by its length, and refuse no good one for it", async () => {
+    const charged = async (payload: object | string): Promise<number> => {
+      await reopen();
+      const headers = { "content-type": "application/json" };
+      const answer = await app.app.inject({ url: "/graphql", method: "POST", payload, headers });
+      expect(answer.statusCode).toBeGreaterThanOrEqual(400);
+      return 1500 - Number(read(answer, "ratelimit")[0]?.parameters["r"]);
+    };
+    const unknown = (fields: number): object => ({
+      query: `{ ${Array.from({ length: fields }, (_, at) => `nothing${at}`).join(" ")} }`,
+    });
+    expect(await charged(unknown(1))).toBeLessThan(10);
+    expect(await charged(unknown(300))).toBeGreaterThan(300);
+    expect(await charged({ query: "{ a" })).toBeLessThan(10);
+    expect(await charged("[".repeat(400_000))).toBeGreaterThan(1000);
+    // As many as somebody sends who is still trying: the good one that comes then is answered.
+    await reopen();
+    const ask = (query: string): Promise<Answer> =>
+      app.app.inject({ url: "/graphql", method: "POST", payload: { query } });
+    for (let n = 0; n < 100; n += 1) expect((await ask("{ nothing }")).statusCode).toBe(400);
+    expect((await ask("{ plans(first: 1) { edges { node { slug } } } }")).statusCode).toBe(200);
   });
 
   it("refuse what is over the budget with the registered problem, and say when to ask again", async () => {

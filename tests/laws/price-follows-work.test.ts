@@ -6,16 +6,19 @@ import { readBody } from "../../src/graphql/read-request.js";
 import { anyone } from "../../src/services/actor.js";
 import type { Deps } from "../../src/services/deps.js";
 import { loadSeeds } from "../../src/services/load-seeds.js";
-import { openPace } from "../../src/services/pace.js";
+import { openPace, type Pace, type PacedWork } from "../../src/services/pace.js";
 import { owedFor } from "../../src/services/point-budget.js";
 import { describeOnEmbedded } from "../kit/databases.js";
 import { diceFrom } from "../kit/dice.js";
+import { addressBy } from "./priced-addresses.js";
 import { requestBy } from "./priced-requests.js";
 import { demo, openTestApp } from "../graphql/open-test-app.js";
 
 /** Some five milliseconds of a usual processor. */
 const leastSteps = 5_000;
 const mostRequests = 310;
+/** Fewer, since nearly each of them looks for the order of a session. */
+const mostAddresses = 100;
 
 interface Measured {
   readonly query: string;
@@ -67,9 +70,50 @@ describeOnEmbedded("the price of a request", (open) => {
       const found = await measure(query, variables);
       if (found.steps >= leastSteps) measured.push(found);
     }
-    const each = measured.toSorted((a, b) => a.charged / a.steps - b.charged / b.steps);
-    const [least, most] = [each[0], each.at(-1)];
-    if (least === undefined || most === undefined) throw new Error("nothing was measured");
-    expect(most.charged / most.steps / (least.charged / least.steps), JSON.stringify([least, most])).toBeLessThan(10);
+    expectInProportion(measured);
   }, 600_000);
 });
+
+describeOnEmbedded("the price of a page, or of an answer below /v1", (open) => {
+  it("follows its work within a factor of ten, over a hundred requests of five milliseconds or more", async () => {
+    const begun: PacedWork[] = [];
+    // Computing is cut into turns by a clock that stands still, and counted.
+    const standing = openPace(() => 0);
+    const pace: Pace = {
+      begin: (...given) => {
+        const work = standing.begin(...given);
+        begun.push(work);
+        return work;
+      },
+    };
+    const perAddress = 1_000_000_000;
+    const rateLimit = { perAddress, perToken: perAddress, refusedTokensPerAddress: 1 };
+    const { data } = await open();
+    const app = await openTestApp(data, undefined, undefined, { pace }, { rateLimit });
+    await loadSeeds(app.deps, demo);
+    const of = diceFrom(21);
+    let left = perAddress;
+    const measured: Measured[] = [];
+    while (measured.length < mostAddresses) {
+      const { method, url, payload } = addressBy(of);
+      begun.length = 0;
+      const { statusCode, headers, body } = await app.app.inject({ method, url, ...(payload && { payload }) });
+      // Swaps and routes are drawn, and some fit no plan: that is said, and takes next to nothing.
+      expect([200, 303, 422], `${url} ${body}`).toContain(statusCode);
+      const now = Number(/;r=(\d+)/.exec(String(headers["ratelimit"]))?.[1]);
+      const charged = left - now;
+      left = now;
+      const steps = begun.reduce((sum, work) => sum + work.steps, 0);
+      if (steps >= leastSteps) measured.push({ query: url, variables: payload ?? {}, steps, priced: charged, charged });
+    }
+    await app.close();
+    expectInProportion(measured);
+  }, 600_000);
+});
+
+function expectInProportion(measured: readonly Measured[]): void {
+  const each = measured.toSorted((a, b) => a.charged / a.steps - b.charged / b.steps);
+  const [least, most] = [each[0], each.at(-1)];
+  if (least === undefined || most === undefined) throw new Error("nothing was measured");
+  expect(most.charged / most.steps / (least.charged / least.steps), JSON.stringify([least, most])).toBeLessThan(10);
+}

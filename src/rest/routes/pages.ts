@@ -5,8 +5,10 @@ import { callerGone } from "../../http/caller-gone.js";
 import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-away.js";
 import { QuotaExceeded } from "../../services/rate-limit.js";
 import { findPublishers } from "../../services/find-publishers.js";
+import { householdPoints } from "../../services/household-points.js";
 import { listPlans } from "../../services/list-plans.js";
 import { problemText } from "../../exports/problem-text.js";
+import { mostPortions } from "../../services/portion-count.js";
 import { showListPage, type OtherPlan } from "../../services/show-list-page.js";
 import { showPlanCard } from "../../services/show-plan-card.js";
 import { showPlanPage } from "../../services/show-plan-page.js";
@@ -17,7 +19,7 @@ import type { PageLinks } from "../../exports/page/page-links.js";
 import type { Shelf } from "../../exports/page/plan-shelf.js";
 import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
-import { pointsOfAnswer } from "../points.js";
+import { pointsBeyond, pointsOfAnswer, pointsOfPlan } from "../points.js";
 import { TookTooLong } from "../answer-in-time.js";
 import { jsonAnswer, pageAnswer, type Page } from "../page-answer.js";
 import { rememberReady, sendReady, type ReadyAnswer } from "../ready-answer.js";
@@ -58,8 +60,10 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   app.get(
     "/p/:publisher/:slug/card",
     { config: { points: pointsOfAnswer } },
-    (request: FastifyRequest<{ Params: PlanName }>, reply: FastifyReply) =>
-      answer(options, request, reply, async (deps) => {
+    (request: FastifyRequest<{ Params: PlanName }>, reply: FastifyReply) => {
+      const beyond = pointsOfForm(1, readQuery(request.url));
+      if (beyond > 0) reply.charge(beyond);
+      return answer(options, request, reply, async (deps) => {
         const form = readPlanForm(readQuery(request.url));
         const card = await showPlanCard(deps, request.params, form, request.publicOrigin);
         if (card === null) return jsonAnswer(404, { problems: ["No plan of this name is in print."] });
@@ -67,7 +71,8 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
         return jsonAnswer(422, {
           problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
         });
-      }),
+      });
+    },
   );
 
   app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
@@ -102,10 +107,13 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   const show = <Params>(
     path: string,
     pageOf: (request: FastifyRequest<{ Params: Params }>, deps: Deps) => Promise<Page>,
+    pointsOf: (query: Query) => number = () => 0,
   ): void => {
-    app.get(path, forPeople, (request: FastifyRequest<{ Params: Params }>, reply) =>
-      answer(options, request, reply, async (deps) => pageAnswer(await pageOf(request, deps))),
-    );
+    app.get(path, forPeople, (request: FastifyRequest<{ Params: Params }>, reply) => {
+      const beyond = pointsOf(readQuery(request.url));
+      if (beyond > 0) reply.charge(beyond);
+      return answer(options, request, reply, async (deps) => pageAnswer(await pageOf(request, deps)));
+    });
   };
 
   const send = (page: Page, request: FastifyRequest, reply: FastifyReply): FastifyReply =>
@@ -151,21 +159,35 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     return { html: publisherPage(publisher, shelf, linksOf(request)) };
   });
 
-  show<PlanName>("/p/:publisher/:slug", async (request, deps) => {
-    const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
-    if (page === null) return nothing(request, "No plan of this name, or no such revision of it, is in print.");
-    return { html: page.html, status: page.faulty ? 422 : 200 };
-  });
+  show<PlanName>(
+    "/p/:publisher/:slug",
+    async (request, deps) => {
+      const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
+      if (page === null) return nothing(request, "No plan of this name, or no such revision of it, is in print.");
+      return { html: page.html, status: page.faulty ? 422 : 200 };
+    },
+    (query) => pointsOfForm(1, query),
+  );
 
-  show<PlanName>("/p/:publisher/:slug/list", async (request, deps) => {
-    const query = readQuery(request.url);
-    const others = otherPlans(query.get("plan") ?? []);
-    const page =
-      others === null ? null : await showListPage(deps, request.params, readPlanForm(query), others, linksOf(request));
-    if (page === null) return nothing(request, "One of the plans of this list is not in print.");
-    return { html: page.html, status: page.faulty ? 422 : 200, scripts: true };
-  });
+  show<PlanName>(
+    "/p/:publisher/:slug/list",
+    async (request, deps) => {
+      const query = readQuery(request.url);
+      const others = otherPlans(query.get("plan") ?? []);
+      const page =
+        others === null
+          ? null
+          : await showListPage(deps, request.params, readPlanForm(query), others, linksOf(request));
+      if (page === null) return nothing(request, "One of the plans of this list is not in print.");
+      return { html: page.html, status: page.faulty ? 422 : 200, scripts: true };
+    },
+    (query) => pointsOfForm(1 + Math.min(query.get("plan")?.length ?? 0, mostPortions), query),
+  );
 }
+
+/** What so many plans cost beyond a page, for the household of a form. */
+const pointsOfForm = (plans: number, query: Query): number =>
+  pointsBeyond(plans, pointsOfPlan + householdPoints(readPlanForm(query).asked.household));
 
 interface PlanName {
   readonly publisher: string;

@@ -27,6 +27,7 @@ import {
   planPath,
   revisionParameter,
   wholeNumber,
+  pointsOfPlans,
 } from "../plan-question.js";
 
 const planTag = { method: "GET", tag: "plans", refusals: ["not-found"], caching: "LIVE" } as const;
@@ -54,6 +55,7 @@ export const listEndpoint = endpoint(
     operationId: "getShoppingList",
     summary: "What to buy for a plan",
     description: "One line a food, with the packs that cost least where prices are known, and what is left over.",
+    points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
   },
   (question) => aboutPlan(question, answerList),
@@ -70,6 +72,7 @@ export const sessionEndpoint = endpoint(
       "Tasks in the least time for the hands and the places of the household, and how sure it is that none is shorter." +
       " Where all of it is more than a day's work or fits no order, `sessions` divides it over several days; where nothing does," +
       " the answer is a problem of the kind `no-session`, which says what stands in the way.",
+    points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
     refusals: ["not-found", "no-session"],
   },
@@ -91,6 +94,7 @@ export const storageEndpoint = endpoint(
     operationId: "getStorage",
     summary: "How long everything keeps, and on whose authority",
     description: "The writer's word and the published rule side by side; the stricter stands.",
+    points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
   },
   (question) => aboutPlan(question, answerStorage),

@@ -13,7 +13,15 @@ import { addressesOf, pageAddress, planAddress } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { noSession } from "../no-session.js";
 import { inPath } from "../parameter.js";
-import { aboutPlan, planName, planParameters, planPath, unknownPlan, wholeNumber } from "../plan-question.js";
+import {
+  aboutPlan,
+  planName,
+  planParameters,
+  planPath,
+  unknownPlan,
+  wholeNumber,
+  pointsOfPlans,
+} from "../plan-question.js";
 import { badParameters } from "../refusal.js";
 
 const addresses = ({ publication }: PlanAnswer, question: Question) =>
@@ -30,6 +38,7 @@ export const planEndpoint = endpoint(
     description:
       "The newest revision, or the one named by `revision`, with everything the service says about it: meals, components," +
       " shopping list, session, keeping, allergens, diets, nutrition, cautions.",
+    points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
     refusals: ["not-found", "no-session"],
     caching: "LIVE",
@@ -72,6 +81,7 @@ export const mailEndpoint = endpoint(
     summary: "A plan as HTML for e-mail",
     description:
       "The whole plan in HTML that mail programs show: tables and inline styles, no scripts, nothing loaded from elsewhere.",
+    points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
     refusals: ["not-found"],
     caching: "LIVE",
