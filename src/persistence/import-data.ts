@@ -133,7 +133,7 @@ export interface HandedIn {
 export type FileTags = Pick<ImportFile, "etag" | "lastModified">;
 
 export interface ImportFileData {
-  /** Stores a file piece by piece, in memory that does not grow with it. The same bytes as before give the file that is there already. */
+  /** Stores a file piece by piece, in memory that does not grow with it. The same bytes as before give the file that is there already, which is then the newest. */
   put(
     feed: string,
     name: string,

@@ -26,6 +26,11 @@ const fileOf = ({ feedId, size, ...row }: FileRow): ImportFile => ({ ...row, fee
 
 export function importFileData(session: Session): ImportFileData {
   const { db } = session;
+  const newestOf = (feed: string): Promise<FileRow | null> =>
+    db.importFile.findFirst({
+      where: { feedId: feed, sha256: { not: "" }, mended: false },
+      orderBy: [{ receivedAt: "desc" }, { id: "asc" }],
+    });
   async function put(
     feed: string,
     name: string,
@@ -67,8 +72,11 @@ export function importFileData(session: Session): ImportFileData {
     const same = await db.importFile.findFirst({ where: { feedId: feed, sha256, mended } });
     if (same !== null) {
       await db.importFile.delete({ where: { id } });
-      const handedInBy = from?.countsMore === true ? from.by : same.handedInBy;
-      return fileOf(await db.importFile.update({ where: { id: same.id }, data: storable({ ...tags, handedInBy }) }));
+      // What comes again behind another file is the newest again, and whoever brings it back answers for it as for any other.
+      const comesAgain = !mended && (await newestOf(feed))?.id !== same.id;
+      const handedInBy = comesAgain ? (from?.by ?? null) : from?.countsMore === true ? from.by : same.handedInBy;
+      const data = storable({ ...tags, handedInBy, ...(comesAgain && { receivedAt }) });
+      return fileOf(await db.importFile.update({ where: { id: same.id }, data }));
     }
     return fileOf(
       await db.importFile.update({ where: { id }, data: { sha256, size: BigInt(size), ...storable(tags) } }),
@@ -84,10 +92,7 @@ export function importFileData(session: Session): ImportFileData {
       return row === null || row.sha256 === "" ? null : fileOf(row);
     },
     newest: async (feed) => {
-      const row = await db.importFile.findFirst({
-        where: { feedId: feed, sha256: { not: "" }, mended: false },
-        orderBy: [{ receivedAt: "desc" }, { id: "asc" }],
-      });
+      const row = await newestOf(feed);
       return row === null ? null : fileOf(row);
     },
     read: async function* (id) {

@@ -73,6 +73,30 @@ describeOnBothDatabases("imports at their time", (open) => {
     await deps.data.feeds.remove(feed);
   });
 
+  it("take a file that was handed in again behind another, by whoever brings it back", async () => {
+    const feed = await saveFeed("again", { kind: "UPLOAD" });
+    const { importFiles } = deps.data;
+    const hand = (price: number, day: string, by: string, countsMore: boolean) =>
+      importFiles.put(
+        feed,
+        "list.csv",
+        bytesOf(`${header}egg,again,6 piece,${String(price)}\n`),
+        new Date(`2026-02-${day}T09:00:00Z`),
+        { by, countsMore },
+      );
+    const first = await hand(1, "10", "publisher", true);
+    const second = await hand(2, "11", "publisher", true);
+    expect((await importFiles.newest(feed))?.id).toBe(second.id);
+    // Whoever may publish less brings an older list back: it is the newest, and the one who answered for it then does no more.
+    const back = await hand(1, "12", "helper", false);
+    expect([back.id, back.handedInBy]).toEqual([first.id, "helper"]);
+    expect((await importFiles.newest(feed))?.id).toBe(first.id);
+    // The newest handed in once more stays with whoever counts more.
+    expect((await hand(1, "13", "publisher", true)).handedInBy).toBe("publisher");
+    expect((await hand(1, "14", "helper", false)).handedInBy).toBe("publisher");
+    await deps.data.feeds.remove(feed);
+  });
+
   it("start once when it has come, fetch their file, and fetch only what has changed", async () => {
     const feed = await saveFeed("shop", {
       kind: "ADDRESS",
