@@ -1,7 +1,8 @@
 import type { ScaledLine } from "../domain/plan/scaled.js";
-import type { MeasureFacts } from "../domain/quantity/convert.js";
+import { compileFacts, type MeasureFacts } from "../domain/quantity/convert.js";
 import type { PresentedAmount } from "../domain/quantity/format.js";
 import { isNamedAfterFood } from "../domain/quantity/piece-words.js";
+import { standardUnit } from "../domain/quantity/unit.js";
 import { readerLocale } from "../domain/quantity/reader-locale.js";
 import { foodWords } from "./food-words.js";
 import { noFacts, type NameBook } from "./name-book.js";
@@ -45,12 +46,23 @@ function named(scaled: ScaledLine, shown: PresentedAmount | null, book: NameBook
   if (item.kind === "FOOD" && item.part !== null)
     return { amount: null, name: partNamed(scaled, item.part, shown, book) };
   if (shown === null) return { amount: null, name: many };
-  // A small share of a piece may be told in the food's smaller measure.
-  if (shown.saidIn !== "piece") return { amount: shown.text, name: one };
   const facts = factsOf(scaled, book);
+  // A small share of a piece may be told in the food's smaller measure.
+  if (shown.saidIn !== "piece") {
+    return { amount: shown.text, name: isSeveralByWeight(shown, facts, book) ? many : one };
+  }
   if (isNamedAfterFood(facts)) return { amount: shown.text, name: null };
   return { amount: shown.text, name: isSeveral(shown) && !hasPieceWord(facts) ? many : one };
 }
+
+/** Languages in which a weight of several pieces takes the plural: "700 g Tomaten", "300 g Kürbis". */
+const pluralByWeight: ReadonlySet<string> = new Set(["de", "es", "fr"]);
+
+const isSeveralByWeight = (shown: PresentedAmount, facts: MeasureFacts, { reader }: NameBook): boolean => {
+  if (!pluralByWeight.has(languageOf(reader.locale)) || standardUnit(shown.saidIn)?.dimension !== "MASS") return false;
+  const { gramsPerPiece } = compileFacts(facts);
+  return gramsPerPiece !== null && shown.grams !== null && shown.grams > gramsPerPiece;
+};
 
 const isSeveral = ({ upTo, rounded }: PresentedAmount): boolean => upTo !== null || rounded > 1;
 

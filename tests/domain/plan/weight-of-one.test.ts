@@ -80,6 +80,22 @@ describe("so many, each of a weight", () => {
     expect(read(four("6 oz"), 1, "METRIC")).toBe("4 potatoes (170 g each)");
   });
 
+  it.each([
+    ["de", "700 g", "700 g Kartoffeln"],
+    ["de", "200 g", "200 g Kartoffel"],
+    ["fr", "700 g", "700 g pommes de terre"],
+    ["en", "700 g", "700 g potato"],
+  ])("are several by weight too, where the language says so: %s, %s", (locale, amount, text) => {
+    const names = [
+      { language: "de", region: null, one: "Kartoffel", many: "Kartoffeln", also: [] },
+      { language: "fr", region: null, one: "pomme de terre", many: "pommes de terre", also: [] },
+      { language: "en", region: null, one: "potato", many: "potatoes", also: [] },
+    ];
+    const household = { ...noHousehold, locale };
+    const { line: found, whole } = scaled(line(amount, "potato"), [{ ...potato, names }], 1, household);
+    expect(lineText(found, nameBook(whole, showFor(household, whole.plan)))).toBe(text);
+  });
+
   it("are swapped by weight, for one of another food weighs something else", () => {
     const swapped = { ...noHousehold, swaps: [{ from: "potato", to: "yam" }] };
     const { line: found, whole } = scaled(four("170 g", { swaps: [swap("yam")] }), [potato, yam], 1, swapped);
