@@ -1,11 +1,11 @@
 import type { Problem } from "../domain/problem.js";
 import type { PageLinks } from "../exports/page/page-links.js";
 import type { PlanForm } from "../exports/page/plan-form.js";
-import { planPage } from "../exports/page/plan-page.js";
+import { planPageInTurns } from "../exports/page/plan-page.js";
 import { answerFor, type Asked } from "./answer-plan.js";
 import type { Deps } from "./deps.js";
 import { rulesToday } from "./find-rules.js";
-import { countWritten, othersFirst } from "./pace.js";
+import { countWritten, inTurns } from "./pace.js";
 import { loadPlan } from "./load-plan.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
 
@@ -38,16 +38,19 @@ export async function showPlanPage(
     unread.length === 0
       ? await answerFor(deps, published, asked)
       : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked.household))] };
-  await othersFirst(deps);
-  const html = planPage({
-    publication: await publicationOf(deps, published),
-    bundle: published.bundle,
-    form,
-    diets: (await rulesToday(deps)).allergens.diets,
-    answer: computed.ok ? computed.value : null,
-    problems: computed.ok ? [] : computed.problems,
-    links,
-  });
+  const publication = await publicationOf(deps, published);
+  const { diets } = (await rulesToday(deps)).allergens;
+  const html = await inTurns(deps, () =>
+    planPageInTurns({
+      publication,
+      bundle: published.bundle,
+      form,
+      diets,
+      answer: computed.ok ? computed.value : null,
+      problems: computed.ok ? [] : computed.problems,
+      links,
+    }),
+  );
   countWritten(deps, html);
   return { faulty: !computed.ok, html };
 }

@@ -2,6 +2,7 @@ import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
 import type { Problem } from "../../domain/problem.js";
+import { atOnce, type InTurns } from "../../domain/work.js";
 import { minutesText } from "../minutes-text.js";
 import { moneyText } from "../money-text.js";
 import { regionLine } from "../region-line.js";
@@ -16,7 +17,7 @@ import { editionPart } from "./edition-part.js";
 import { formChoices } from "./form-choices.js";
 import { formFaults } from "./form-faults.js";
 import { householdForm } from "./household-form.js";
-import { markup, type Content } from "./markup.js";
+import { between, markup, type Content } from "./markup.js";
 import { mealsPart } from "./meals-part.js";
 import { nutritionPart } from "./nutrition-part.js";
 import { pageFrame } from "./page-frame.js";
@@ -53,7 +54,10 @@ const parts = [
 ] as const;
 
 /** Everything about one plan for one household, as a page; with faults in the form, the form and what to put right. */
-export function planPage(input: PlanPageInput): string {
+export const planPage = (input: PlanPageInput): string => atOnce(planPageInTurns(input));
+
+/** The same, a turn for each of its parts. */
+export function* planPageInTurns(input: PlanPageInput): InTurns<string> {
   const { publication, bundle, form, answer, links } = input;
   const { plan } = bundle;
   const named = { publisher: publication.publisher.slug, slug: publication.slug };
@@ -66,6 +70,8 @@ export function planPage(input: PlanPageInput): string {
     choices: formChoices(bundle, input.diets, book),
     faults,
   };
+  const worked = answer === null ? null : yield* body(answer, input, listPath(named) + formQuery(form));
+  yield;
   return pageFrame({
     title: `${faults.size > 0 ? "Please look again: " : ""}${plan.title} · ${publication.publisher.name}`,
     links,
@@ -84,24 +90,31 @@ ${faults.size > 0 && markup`<p class="fault" role="alert">Nothing was worked out
 ${householdForm(formInput)}
 ${answer !== null && markup`<nav class="contents" aria-label="On this page"><ul>${parts.map(([id, text]) => markup`<li><a href="#${id}">${text}</a></li>`)}</ul></nav>`}
 </aside>
-${answer !== null && body(answer, input, listPath(named) + formQuery(form))}`,
+${worked}`,
   });
 
-  function body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): Content {
+  function* body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): InTurns<Content> {
     const view = { answer: computed, book };
+    const written: Content[] = [];
+    for (const part of [
+      () => mealsPart(view),
+      () => componentsPart(view),
+      () => shoppingPart(view, listAddress),
+      () => sessionPart(view),
+      () => storagePart(view),
+      () => allergensPart(view),
+      () => dietsPart(view),
+      () => nutritionPart(view),
+      () => costPart(view),
+      () => cautionsPart(view),
+      () => warningsPart(view),
+      () => editionPart(publication, plan, form, where),
+    ]) {
+      yield;
+      written.push(part());
+    }
     return markup`<div class="parts">
-${mealsPart(view)}
-${componentsPart(view)}
-${shoppingPart(view, listAddress)}
-${sessionPart(view)}
-${storagePart(view)}
-${allergensPart(view)}
-${dietsPart(view)}
-${nutritionPart(view)}
-${costPart(view)}
-${cautionsPart(view)}
-${warningsPart(view)}
-${editionPart(publication, plan, form, where)}
+${between(written, "\n")}
 </div>`;
   }
 }
