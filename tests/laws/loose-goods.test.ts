@@ -21,8 +21,8 @@ const shelves = fc.record({
   packs: fc.array(fc.record({ grams: fc.integer({ min: 30, max: 2500 }), cents }), { maxLength: 5 }),
   loose: fc.array(fc.record({ per: fc.constantFrom(100, 250, 500, 1000), cents }), { minLength: 1, maxLength: 2 }),
 });
-/** From one person's pinch to a supper for forty. */
-const needs = fc.integer({ min: 1, max: 12_000 });
+/** From one person's pinch to a supper for forty, as often below 500 g as beyond. */
+const needs = fc.oneof(fc.integer({ min: 1, max: 700 }), fc.integer({ min: 501, max: 12_000 }));
 
 const shelfOf = ({ packs, loose }: typeof shelves extends fc.Arbitrary<infer T> ? T : never) => {
   const sold = [
@@ -94,6 +94,9 @@ describe("packs and loose goods", () => {
         // Each weight is rounded to a coin by itself: so much may two ways of buying differ by.
         const coins = (shelf.loose.length + 1) * 100;
         expect(all.price! + coins).toBeGreaterThanOrEqual(less.price!);
+        const [one] = shelf.loose;
+        const alone = shelfOf({ packs: [], loose: [one!] }).options;
+        expect(choosePacks(need + more, alone)!.content).toBeGreaterThanOrEqual(choosePacks(need, alone)!.content);
       }),
     );
   });
