@@ -1,4 +1,5 @@
 import { Agent, request as httpRequest } from "node:http";
+import { connect } from "node:net";
 import type { FuzzedRequest } from "./fuzzed-request.js";
 
 export type FuzzedAnswer =
@@ -11,6 +12,7 @@ export type FuzzedAnswer =
 
 /** Milliseconds. */
 const patience = 30_000;
+const headPatience = 5_000;
 
 /** Sends over connections that are kept, as a proxy does. */
 export class RequestSender {
@@ -22,7 +24,14 @@ export class RequestSender {
     this.#agent = new Agent({ keepAlive: true, maxSockets: connections });
   }
 
-  send({ method, path, headers, body }: FuzzedRequest): Promise<FuzzedAnswer> {
+  async send(request: FuzzedRequest): Promise<FuzzedAnswer> {
+    const answer = await this.#sendWhole(request);
+    // What was answered while the body was still coming in, the client may never read.
+    if (answer.kind !== "CUT" || request.body === null) return answer;
+    return (await answerToHead(this.#address, request)) ?? answer;
+  }
+
+  #sendWhole({ method, path, headers, body }: FuzzedRequest): Promise<FuzzedAnswer> {
     return new Promise((settled) => {
       let sending;
       try {
@@ -59,15 +68,47 @@ export class RequestSender {
   }
 }
 
+/**
+ * What a service says that refuses a body by its length (RFC 9110, 15.5.14): 413, and that it closes the connection, before a byte of it came. null:
+ * it says anything else, or waits for the body.
+ */
+export function answerToHead(
+  address: URL,
+  { method, path, headers, body }: FuzzedRequest,
+): Promise<FuzzedAnswer | null> {
+  const { host: _, "content-length": __, ...others } = headers;
+  const fields = Object.entries({ host: address.host, ...others, "content-length": String(body?.length ?? 0) });
+  const head = [`${method} ${path} HTTP/1.1`, ...fields.map(([name, value]) => `${name}: ${value}`), "", ""];
+  return new Promise((settled) => {
+    const chunks: Buffer[] = [];
+    const socket = connect({ host: address.hostname, port: Number(address.port) });
+    const end = (): void => {
+      clearTimeout(timer);
+      socket.destroy();
+      const answer = Buffer.concat(chunks).toString("utf8");
+      const at = answer.indexOf("\r\n\r\n");
+      const status = Number(/^HTTP\/1\.1 (\d{3})/.exec(answer)?.[1] ?? 0);
+      const closes = /^connection: close\r?$/im.test(answer.slice(0, at));
+      if (status !== 413 || !closes) return settled(null);
+      const type = /^content-type: (.*?)\r?$/im.exec(answer.slice(0, at))?.[1] ?? "";
+      settled({ kind: "ANSWER", status, type, text: answer.slice(at + 4) });
+    };
+    const timer = setTimeout(end, headPatience);
+    socket.on("data", (chunk) => chunks.push(chunk));
+    socket.on("error", end);
+    socket.on("end", end);
+    socket.write(head.join("\r\n"));
+  });
+}
+
 /** What is wrong with an answer, whatever was asked; null: nothing. */
 export function faultOf(request: FuzzedRequest, answer: FuzzedAnswer): string | null {
   if (answer.kind === "UNSENT") return null;
   if (answer.kind === "NO_ANSWER") return `no answer within ${String(patience)} ms`;
   if (answer.kind === "CUT") {
-    // A service that refuses a body before it was sent may close while it is still coming in.
     // Of a head that is too large the method is not known, so that the refusal of a HEAD has a body, which the client cannot place.
     const isLongHead = request.method === "HEAD" && request.path.length > 12_000;
-    return isLongHead || (request.body?.length ?? 0) > 60_000 ? null : `the connection was cut: ${answer.why}`;
+    return isLongHead ? null : `the connection was cut: ${answer.why}`;
   }
   const { status, type, text } = answer;
   // A service that is not ready says so; nothing here makes it so.
