@@ -1,0 +1,68 @@
+import { beforeAll, expect, it } from "vitest";
+import { usualEngine } from "../../src/graphql/engine-options.js";
+import { openGraphqlServer, type GraphqlServer } from "../../src/graphql/graphql-server.js";
+import { chooseMediaType } from "../../src/graphql/media-type.js";
+import { readBody } from "../../src/graphql/read-request.js";
+import { anyone } from "../../src/services/actor.js";
+import type { Deps } from "../../src/services/deps.js";
+import { loadSeeds } from "../../src/services/load-seeds.js";
+import { openPace } from "../../src/services/pace.js";
+import { demo, openTestApp } from "../graphql/open-test-app.js";
+import { describeOnEmbedded } from "../kit/databases.js";
+import { graphqlAttacks } from "./graphql-attacks.js";
+
+/** The most steps that one request may be computed for, whatever it says. */
+const mostSteps = 1_000_000;
+/** Steps for each point that is asked for before anything is run. */
+const mostForAPoint = 1_000;
+
+const target = {
+  publisher: demo.publisher.slug,
+  plans: demo.plans.map(({ slug }) => slug),
+  foods: demo.foods.map(({ slug }) => slug),
+  components: demo.components.map(({ slug }) => slug),
+};
+const corpus = graphqlAttacks(target).filter(({ path, body }) => path === "/graphql" && body !== null);
+
+describeOnEmbedded("the steps of an attack", (open) => {
+  let deps: Deps;
+  let server: GraphqlServer;
+
+  beforeAll(async () => {
+    const { data } = await open();
+    const app = await openTestApp(data);
+    await loadSeeds(app.deps, demo);
+    // A clock that stands still: nothing is cut into turns, and nothing is ended for its time.
+    deps = { ...app.deps, pace: openPace(() => 0) };
+    server = await openGraphqlServer(usualEngine, deps.log);
+  });
+
+  it("are few for each point of its price, and never more than so many, though no clock ends it", async () => {
+    const measured: { readonly name: string; readonly steps: number; readonly priced: number }[] = [];
+    for (const { name, body } of corpus) {
+      const bytes = body ?? Buffer.alloc(0);
+      const type = chooseMediaType({});
+      if (type === null) throw new Error("an answer has no form");
+      let [steps, priced] = [0, 0];
+      await server.answer(
+        { method: "POST", bytes, type, read: () => readBody(bytes) },
+        {
+          charge: (cost) => void (priced += cost),
+          settle: (taken) => void (steps += taken),
+          gone: () => new AbortController().signal,
+          tell: () => undefined,
+        },
+        { deps, actor: anyone, requestId: "attack" },
+      );
+      measured.push({ name, steps, priced });
+    }
+    const worst = measured.toSorted((a, b) => b.steps - a.steps)[0];
+    const cheapest = measured.toSorted((a, b) => b.steps / (b.priced + 1) - a.steps / (a.priced + 1))[0];
+    console.log(
+      `${String(measured.length)} attacks; most steps ${JSON.stringify(worst)}; most for a point ${JSON.stringify(cheapest)}`,
+    );
+    expect(measured.filter(({ steps }) => steps > 0).length).toBeGreaterThan(200);
+    expect(measured.filter(({ steps }) => steps > mostSteps)).toEqual([]);
+    expect(measured.filter(({ steps, priced }) => steps > mostForAPoint * (priced + 1))).toEqual([]);
+  }, 900_000);
+});
