@@ -14,7 +14,7 @@ const impure = [
   { selector: "MemberExpression[object.name='Math'][property.name='random']", message: "Pass a seeded generator." },
   {
     selector: "MemberExpression[object.name='process'][property.name='env']",
-    message: "Only src/app/environment.ts reads the environment.",
+    message: "Only src/app/setup/environment.ts reads the environment.",
   },
 ];
 

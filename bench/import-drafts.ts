@@ -1,10 +1,10 @@
-import { openServer } from "../src/persistence/open-server.js";
+import { openServer } from "../src/persistence/database/open-server.js";
 import { readDocuments } from "../src/imports/documents/read-documents.js";
 import { readRecipes } from "../src/imports/recipes/read-recipes.js";
-import { loadShippedRules } from "../src/services/load-rule-set.js";
+import { loadShippedRules } from "../src/services/rules/load-rule-set.js";
 import type { Deps } from "../src/services/deps.js";
-import { feedSettingsSchema } from "../src/services/feed-settings.js";
-import { runImports } from "../src/services/run-imports.js";
+import { feedSettingsSchema } from "../src/services/imports/feed-settings.js";
+import { runImports } from "../src/services/imports/run-imports.js";
 import { demo, rules } from "../tests/graphql/open-test-app.js";
 
 /**

@@ -1,7 +1,7 @@
-import { openServer } from "../src/persistence/open-server.js";
+import { openServer } from "../src/persistence/database/open-server.js";
 import type { Deps } from "../src/services/deps.js";
-import { feedSettingsSchema } from "../src/services/feed-settings.js";
-import { runImports } from "../src/services/run-imports.js";
+import { feedSettingsSchema } from "../src/services/imports/feed-settings.js";
+import { runImports } from "../src/services/imports/run-imports.js";
 
 /**
  * A process of its own, so that its peak memory is that of one import: `import-prices.ts DATABASE_URL ROWS`. Prints one JSON

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import type { Step } from "../src/domain/model/component.js";
-import { randomGenerator } from "../src/domain/prep-session/random-generator.js";
-import type { RcpspProblem } from "../src/domain/prep-session/rcpsp-problem.js";
-import { ScheduleGenerator } from "../src/domain/prep-session/schedule-generation.js";
+import { randomGenerator } from "../src/domain/prep-session/solver/random-generator.js";
+import type { RcpspProblem } from "../src/domain/prep-session/solver/rcpsp-problem.js";
+import { ScheduleGenerator } from "../src/domain/prep-session/solver/schedule-generation.js";
 import { planSession } from "../src/domain/prep-session/schedule.js";
 import type { SessionInput, SessionWork } from "../src/domain/prep-session/session.js";
-import { solveRcpsp } from "../src/domain/prep-session/solve-rcpsp.js";
+import { solveRcpsp } from "../src/domain/prep-session/solver/solve-rcpsp.js";
 import { taskNetwork } from "../src/domain/prep-session/task-network.js";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
 

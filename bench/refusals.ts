@@ -1,7 +1,7 @@
-import { usualEngine } from "../src/graphql/engine-options.js";
-import { openGraphqlServer, type GraphqlServer } from "../src/graphql/graphql-server.js";
-import { readBody } from "../src/graphql/read-request.js";
-import { anyone } from "../src/services/actor.js";
+import { usualEngine } from "../src/graphql/server/engine-options.js";
+import { openGraphqlServer, type GraphqlServer } from "../src/graphql/server/graphql-server.js";
+import { readBody } from "../src/graphql/server/read-request.js";
+import { anyone } from "../src/services/access/actor.js";
 import type { Data, Deps } from "../src/services/deps.js";
 import { hostileDocuments, type HostileDocument } from "../tests/graphql/hostile-documents.js";
 import { median, result, type Benchmark } from "./benchmark.js";

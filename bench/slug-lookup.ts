@@ -1,7 +1,7 @@
 import pg from "pg";
-import { openServer } from "../src/persistence/open-server.js";
+import { openServer } from "../src/persistence/database/open-server.js";
 import type { Deps } from "../src/services/deps.js";
-import { loadPlan } from "../src/services/load-plan.js";
+import { loadPlan } from "../src/services/plans/load-plan.js";
 import { diceFrom } from "../tests/kit/dice.js";
 import { startPostgres } from "../tests/kit/start-postgres.js";
 import { smallBundle } from "../tests/persistence/small-bundle.js";

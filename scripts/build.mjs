@@ -52,11 +52,11 @@ async function bundleService() {
   await build({
     absWorkingDir: root,
     entryPoints: {
-      main: "src/app/main.ts",
-      worker: "src/app/worker.ts",
-      demo: "src/app/demo.ts",
+      main: "src/app/processes/main.ts",
+      worker: "src/app/processes/worker.ts",
+      demo: "src/app/processes/demo.ts",
       cli: "src/app/cli/cli.ts",
-      "compile-data": "src/app/compile-data.ts",
+      "compile-data": "src/app/setup/compile-data.ts",
     },
     outdir: dist,
     bundle: true,

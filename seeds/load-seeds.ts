@@ -1,2 +1,2 @@
 /** The reader stands in src/app, because the service itself loads the demo on its first start. */
-export * from "../src/app/read-seeds.js";
+export * from "../src/app/setup/read-seeds.js";

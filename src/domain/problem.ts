@@ -15,7 +15,7 @@ export interface TextPlace {
 }
 
 /**
- * What is wrong, as facts. Sentences are made at the edge (exports/problem-text.ts), in one place. In a draft's document the
+ * What is wrong, as facts. Sentences are made at the edge (exports/sentences/problem-text.ts), in one place. In a draft's document the
  * path leads through the document as written, and `place` says where that stands.
  */
 export type Problem = ProblemFacts & { readonly place?: TextPlace };

@@ -1,4 +1,4 @@
-import type { Actor, Caller } from "../services/actor.js";
+import type { Actor, Caller } from "../services/access/actor.js";
 import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
 import { createLoaders, type Loaders } from "./loaders.js";

@@ -11,20 +11,20 @@ import type {
   RuleSetSummary,
 } from "../services/deps.js";
 import type { Household } from "../domain/model/household.js";
-import type { FoodsToday } from "../domain/plan/foods-today.js";
-import { findSynonyms, foodsToday, type FoodReader } from "../services/foods-today.js";
-import { findCatalogueFoods, type CatalogueFood } from "../services/find-catalogue-foods.js";
-import { findComponents } from "../services/find-components.js";
-import { findFoods } from "../services/find-foods.js";
-import { findPlans, findPlansById } from "../services/find-plans.js";
-import { findPublishers, findPublishersById } from "../services/find-publishers.js";
-import { findRules, type KnownRules } from "../services/find-rules.js";
-import { findRuleSets } from "../services/find-rule-sets.js";
-import { keepingQuestion, type RuleReader } from "../services/guide-storage.js";
-import type { Actor } from "../services/actor.js";
-import { readDrafts, type DraftRead } from "../services/read-drafts.js";
-import type { PublisherReader } from "../services/settle-region.js";
-import { loadDocuments } from "../services/load-documents.js";
+import type { FoodsToday } from "../domain/plan/review/foods-today.js";
+import { findSynonyms, foodsToday, type FoodReader } from "../services/foods/foods-today.js";
+import { findCatalogueFoods, type CatalogueFood } from "../services/foods/find-catalogue-foods.js";
+import { findComponents } from "../services/plans/find-components.js";
+import { findFoods } from "../services/foods/find-foods.js";
+import { findPlans, findPlansById } from "../services/plans/find-plans.js";
+import { findPublishers, findPublishersById } from "../services/access/find-publishers.js";
+import { findRules, type KnownRules } from "../services/rules/find-rules.js";
+import { findRuleSets } from "../services/rules/find-rule-sets.js";
+import { keepingQuestion, type RuleReader } from "../services/answers/guide-storage.js";
+import type { Actor } from "../services/access/actor.js";
+import { readDrafts, type DraftRead } from "../services/drafts/read-drafts.js";
+import type { PublisherReader } from "../services/answers/settle-region.js";
+import { loadDocuments } from "../services/drafts/load-documents.js";
 import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 
 /** Every nested read, put together into one statement a level. Lives for one request. */

@@ -18,18 +18,18 @@ import type { DishAsIngredient, FoodAsIngredient } from "../domain/nutrition/all
 import type { AllergenFinding, AllergenStatement, LabelToRead } from "../domain/nutrition/allergens.js";
 import type { DietStatement } from "../domain/nutrition/diets.js";
 import type { NotEaten, NutrientAmount } from "../domain/nutrition/nutrients.js";
-import type { NutritionOfMeals } from "../domain/plan/contents.js";
-import type { FoodsToday } from "../domain/plan/foods-today.js";
-import type { LateMeal } from "../domain/plan/late-meals.js";
-import type { SessionComponent } from "../domain/plan/split-session.js";
+import type { NutritionOfMeals } from "../domain/plan/contents/contents.js";
+import type { FoodsToday } from "../domain/plan/review/foods-today.js";
+import type { LateMeal } from "../domain/plan/session/late-meals.js";
+import type { SessionComponent } from "../domain/plan/session/split-session.js";
 import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
 import type { Caution } from "../domain/storage/cautions.js";
 import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
 import type { Publisher, RevisionSummary } from "../services/deps.js";
-import type { SavedDraft } from "../services/save-documents.js";
-import type { KnownRules } from "../services/find-rules.js";
-import type { stateNutrition } from "../services/state-contents.js";
-import type { Show, ShownAmount, ShownUnit } from "../exports/shown-amount.js";
+import type { SavedDraft } from "../services/drafts/save-documents.js";
+import type { KnownRules } from "../services/rules/find-rules.js";
+import type { stateNutrition } from "../services/answers/state-contents.js";
+import type { Show, ShownAmount, ShownUnit } from "../exports/words/shown-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
 
 /** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
@@ -53,7 +53,7 @@ export type LineParent = Line & InPlan;
 export type SwapParent = Swap & InPlan;
 export type StepParent = Step;
 
-export type { CatalogueFood as CatalogueFoodParent } from "../services/find-catalogue-foods.js";
+export type { CatalogueFood as CatalogueFoodParent } from "../services/foods/find-catalogue-foods.js";
 
 /** `frozenIn` null: the food as known today. */
 export type FoodParent = Food & { readonly frozenIn: RevisionSummary | null };
@@ -142,7 +142,7 @@ export interface CriticalTaskParent {
   readonly critical: CriticalTask;
   readonly parent: PrepSessionParent;
 }
-export type { PlacedFinding as FindingParent } from "../domain/plan/finding.js";
+export type { PlacedFinding as FindingParent } from "../domain/plan/check/finding.js";
 export type { ServingsRow as ServingsRowParent } from "../domain/plan/servings-table.js";
 
 export type { Warning as WarningParent } from "../domain/problem.js";
@@ -152,7 +152,7 @@ export type { Problem as ProblemParent } from "../domain/problem.js";
 export type { DraftSummary as DraftParent } from "../services/deps.js";
 export type SavedDraftParent = SavedDraft & { readonly publisher: string };
 export type { AccessToken as AccessTokenParent } from "../services/deps.js";
-export type { AuditEntry as AuditEntryParent } from "../services/list-for-admins.js";
+export type { AuditEntry as AuditEntryParent } from "../services/access/list-for-admins.js";
 
 type Tagged<T, Name extends string> = T & { readonly __typename: Name };
 export type NodeParent =
@@ -164,4 +164,4 @@ export type NodeParent =
 export type KeepableParent =
   Tagged<MealParent, "Meal"> | Tagged<ComponentParent, "Component"> | Tagged<FoodParent, "Food">;
 export type { Feed as FeedParent } from "../services/deps.js";
-export type { FoundImport as ImportRunParent } from "../services/find-imports.js";
+export type { FoundImport as ImportRunParent } from "../services/imports/find-imports.js";

@@ -1,8 +1,8 @@
 import { makeExecutableSchema } from "@graphql-tools/schema";
 import { isObjectType, type GraphQLSchema } from "graphql";
 import type { Context } from "./context.js";
-import { fieldWork, listSizes } from "./field-costs.js";
-import { paceFields } from "./pace-fields.js";
+import { fieldWork, listSizes } from "./limits/field-costs.js";
+import { paceFields } from "./server/pace-fields.js";
 import { resolvers } from "./resolvers/resolvers.js";
 import { readTypeDefs } from "./type-defs.js";
 

@@ -1,10 +1,10 @@
 import type { Deps } from "../services/deps.js";
-import { forgetDeliveries } from "../services/webhook-deliveries.js";
-import { forgetKeys } from "../services/forget-keys.js";
-import { reportImports } from "../services/report-imports.js";
-import { reviewRevisions } from "../services/review-revisions.js";
-import { startDueImports } from "../services/start-due-imports.js";
-import { verifyRevisions } from "../services/verify-revisions.js";
+import { forgetDeliveries } from "../services/webhooks/webhook-deliveries.js";
+import { forgetKeys } from "../services/access/forget-keys.js";
+import { reportImports } from "../services/imports/report-imports.js";
+import { reviewRevisions } from "../services/plans/review-revisions.js";
+import { startDueImports } from "../services/imports/start-due-imports.js";
+import { verifyRevisions } from "../services/plans/verify-revisions.js";
 
 /** Something done at a time of day instead of for a caller. Running it twice does no harm. */
 export interface Job {

@@ -1,7 +1,7 @@
-import type { Batched, Page, PageRequest } from "./page.js";
-import type { ReviewedDifference } from "../domain/plan/review-plan.js";
+import type { Batched, Page, PageRequest } from "./sql/page.js";
+import type { ReviewedDifference } from "../domain/plan/review/review-plan.js";
 import type { PublisherFacts } from "../domain/model/publisher.js";
-import type { CatalogueData } from "./catalogue-data.js";
+import type { CatalogueData } from "./foods/catalogue-data.js";
 import type { Component } from "../domain/model/component.js";
 import type { Food, OwnMeasure } from "../domain/model/food.js";
 import type {
@@ -12,7 +12,7 @@ import type {
   RunCounts,
   RunKind,
   RunState,
-} from "./import-data.js";
+} from "./imports/import-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/rule-set.js";
 import type { DraftKind } from "../domain/problem.js";

@@ -2,7 +2,7 @@ import { countWritten, othersFirst } from "../services/pace.js";
 import type { z } from "zod";
 import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../exports/json/named-schema.js";
-import type { Caller, Scope } from "../services/actor.js";
+import type { Caller, Scope } from "../services/access/actor.js";
 import type { Deps } from "../services/deps.js";
 import { formats, type Format, type FormatName } from "./format.js";
 import type { Parameter, Query } from "./parameter.js";

@@ -1,6 +1,6 @@
 import type { ScaledPlan } from "../domain/plan/scaled.js";
 import type { Problem } from "../domain/problem.js";
-import { namedProblem, sessionProblemText } from "../exports/session-problem-text.js";
+import { namedProblem, sessionProblemText } from "../exports/sentences/session-problem-text.js";
 import { refusal, type Refusal } from "./refusal.js";
 
 /** The work of a plan fits no order, in one session or several. */

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Problem, Result } from "../domain/problem.js";
 import type { Page } from "../services/deps.js";
-import { largestPage, type WantedPage } from "../services/page-request.js";
+import { largestPage, type WantedPage } from "../services/answers/page-request.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
 import { inQuery, type Parameter, type Query } from "./parameter.js";
 import { wholeNumber } from "./plan-question.js";

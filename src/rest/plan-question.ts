@@ -1,9 +1,9 @@
 import { z } from "zod";
 import type { Problem, Result } from "../domain/problem.js";
 import type { Deps, RevisionRef } from "../services/deps.js";
-import { householdProblems, type Asked } from "../services/scale-for-reader.js";
+import { householdProblems, type Asked } from "../services/answers/scale-for-reader.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
-import { householdPoints } from "../services/household-points.js";
+import { householdPoints } from "../services/answers/household-points.js";
 import { pointsBeyond, pointsOfPlan } from "./points.js";
 import { householdParameters, inAddress, readHouseholdQuery } from "./household-query.js";
 import { badParameter, inPath, inQuery, type Parameter, type Query } from "./parameter.js";

@@ -1,6 +1,6 @@
 import type { Problem } from "../domain/problem.js";
-import type { AskedForm } from "../services/show-plan-page.js";
-import { blankForm, formFields, type PlanForm } from "../exports/page/plan-form.js";
+import type { AskedForm } from "../services/answers/show-plan-page.js";
+import { blankForm, formFields, type PlanForm } from "../exports/page/form/plan-form.js";
 import { readHouseholdQuery } from "./household-query.js";
 import type { Query } from "./parameter.js";
 import { wholeNumber } from "./plan-question.js";

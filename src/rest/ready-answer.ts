@@ -3,7 +3,7 @@ import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
 import { boundedBytes } from "../http/answer-size.js";
-import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/memory/remember-answer.js";
+import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/cache/remember-answer.js";
 import type { Caching } from "./endpoint.js";
 import { answerInTime, TookTooLong } from "./answer-in-time.js";
 import type { Refusal } from "./refusal.js";

@@ -1,10 +1,10 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { firstProblems } from "../domain/first-problems.js";
 import { AnswerTooLarge } from "../http/answer-size.js";
-import { NotAllowed } from "../services/actor.js";
+import { NotAllowed } from "../services/access/actor.js";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
-import { QuotaExceeded } from "../services/rate-limit.js";
-import { problemText } from "../exports/problem-text.js";
+import { QuotaExceeded } from "../services/access/rate-limit.js";
+import { problemText } from "../exports/sentences/problem-text.js";
 import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";
 import { refusal, type Refusal } from "./refusal.js";
 

@@ -1,4 +1,4 @@
-import type { Actor } from "./actor.js";
+import type { Actor } from "./access/actor.js";
 import type { Deps } from "./deps.js";
 
 /**

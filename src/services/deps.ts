@@ -1,12 +1,12 @@
 import type { RuleSet } from "../domain/plan/rule-set.js";
-import type { FileSources } from "./file-sources.js";
+import type { FileSources } from "./imports/file-sources.js";
 import type { AroundStage } from "./stage.js";
-import type { OperatorAddress } from "./operator-address.js";
+import type { OperatorAddress } from "./imports/operator-address.js";
 import type { Data } from "../persistence/data.js";
 import type { Pace, PacedWork } from "./pace.js";
-import type { Memory } from "./memory/memory.js";
+import type { Memory } from "./cache/memory.js";
 
-export type { KnownCatalogueRow } from "../persistence/catalogue-data.js";
+export type { KnownCatalogueRow } from "../persistence/foods/catalogue-data.js";
 export type {
   Data,
   AccessToken,
@@ -39,7 +39,7 @@ export type {
   RuleSetSummary,
 } from "../persistence/data.js";
 export type { DraftKind } from "../domain/problem.js";
-export type { Page, PageRequest } from "../persistence/page.js";
+export type { Page, PageRequest } from "../persistence/sql/page.js";
 
 export type {
   Feed,
@@ -52,7 +52,7 @@ export type {
   RunCounts,
   RunKind,
   RunState,
-} from "../persistence/import-data.js";
+} from "../persistence/imports/import-data.js";
 
 /** Facts first, then a sentence: the order pino takes them in. */
 export interface Log {

@@ -1,5 +1,5 @@
 import { WorkStopped } from "../domain/work.js";
-import { withinRequest } from "../persistence/request-scope.js";
+import { withinRequest } from "../persistence/database/request-scope.js";
 import type { Pace, Paced } from "./pace.js";
 
 export interface Hurried extends Paced {

@@ -1,8 +1,8 @@
 import { failed, ok, type Path, type Problem, type Result } from "../domain/problem.js";
-import { checksumOf } from "../persistence/canonical-json.js";
+import { checksumOf } from "../persistence/sql/canonical-json.js";
 import { UnknownPublisher, UnstorableText } from "../persistence/errors.js";
-import { requireScope, type Actor, type Caller, type Scope } from "./actor.js";
-import type { AuditAction, SubjectKind } from "./audit-actions.js";
+import { requireScope, type Actor, type Caller, type Scope } from "./access/actor.js";
+import type { AuditAction, SubjectKind } from "./access/audit-actions.js";
 import type { Author, Deps } from "./deps.js";
 import { isStorable } from "./storable.js";
 

@@ -1,10 +1,10 @@
 import { execFileSync } from "node:child_process";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openServer } from "../../src/persistence/open-server.js";
-import { createToken } from "../../src/services/create-token.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import { createToken } from "../../src/services/access/create-token.js";
 import { createTestDatabase, dropTestDatabase } from "../kit/databases.js";
-import { silentLog } from "../services/open-feed.js";
-import { startService } from "./service-process.js";
+import { silentLog } from "../services/imports/open-feed.js";
+import { startService } from "./processes/service-process.js";
 
 /** A row of USDA SR26, the edition of the open table that comes with the program: 11124, "Carrots, raw". */
 const food = (number: string): string =>

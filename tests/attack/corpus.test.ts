@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { Agent, get as httpGet } from "node:http";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startService, type ServiceProcess } from "../app/service-process.js";
+import { startService, type ServiceProcess } from "../app/processes/service-process.js";
 import { prepareFuzzedService } from "../fuzz/fuzzed-service.js";
 import { faultOf, RequestSender, type FuzzedAnswer } from "../fuzz/request-sender.js";
 import { demo } from "../graphql/open-test-app.js";

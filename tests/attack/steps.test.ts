@@ -1,11 +1,11 @@
 import { beforeAll, expect, it } from "vitest";
-import { usualEngine } from "../../src/graphql/engine-options.js";
-import { openGraphqlServer, type GraphqlServer } from "../../src/graphql/graphql-server.js";
-import { chooseMediaType } from "../../src/graphql/media-type.js";
-import { readBody } from "../../src/graphql/read-request.js";
-import { anyone } from "../../src/services/actor.js";
+import { usualEngine } from "../../src/graphql/server/engine-options.js";
+import { openGraphqlServer, type GraphqlServer } from "../../src/graphql/server/graphql-server.js";
+import { chooseMediaType } from "../../src/graphql/server/media-type.js";
+import { readBody } from "../../src/graphql/server/read-request.js";
+import { anyone } from "../../src/services/access/actor.js";
 import type { Deps } from "../../src/services/deps.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { openPace } from "../../src/services/pace.js";
 import { demo, openTestApp } from "../graphql/open-test-app.js";
 import { describeOnEmbedded } from "../kit/databases.js";

@@ -1,8 +1,8 @@
 import { executeSync, parse } from "graphql";
 import { describe, expect, it } from "vitest";
-import { compiledOperations } from "../../src/graphql/compiled-operations.js";
-import { usualEngine } from "../../src/graphql/engine-options.js";
-import { introspectionLimits } from "../../src/graphql/introspection-size.js";
+import { compiledOperations } from "../../src/graphql/server/compiled-operations.js";
+import { usualEngine } from "../../src/graphql/server/engine-options.js";
+import { introspectionLimits } from "../../src/graphql/limits/introspection-size.js";
 import { createSchema } from "../../src/graphql/schema.js";
 import { hostileDocuments } from "../graphql/hostile-documents.js";
 

@@ -1,4 +1,4 @@
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp } from "../graphql/open-test-app.js";
 import type { TestDatabase } from "../kit/databases.js";
 

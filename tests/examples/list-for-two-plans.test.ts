@@ -2,7 +2,7 @@ import { execFile } from "node:child_process";
 import type { AddressInfo } from "node:net";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 

@@ -5,7 +5,7 @@ import { join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { exitCodes } from "../../src/app/cli/outcome.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 

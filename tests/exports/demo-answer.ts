@@ -1,16 +1,16 @@
-import { readRulesFolder } from "../../src/app/read-rules-folder.js";
-import { readSeeds } from "../../src/app/read-seeds.js";
+import { readRulesFolder } from "../../src/app/setup/read-rules-folder.js";
+import { readSeeds } from "../../src/app/setup/read-seeds.js";
 import { inForceOn } from "../../src/domain/model/region.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../src/domain/plan/plan-answer.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import type { Addresses } from "../../src/exports/addresses.js";
-import { guideStorage } from "../../src/services/guide-storage.js";
-import { readHousehold, type GivenHousehold } from "../../src/services/read-household.js";
-import { planPrepSessions } from "../../src/services/plan-prep-session.js";
-import { showFor } from "../../src/exports/shown-amount.js";
-import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
+import { guideStorage } from "../../src/services/answers/guide-storage.js";
+import { readHousehold, type GivenHousehold } from "../../src/services/answers/read-household.js";
+import { planPrepSessions } from "../../src/services/answers/plan-prep-session.js";
+import { showFor } from "../../src/exports/words/shown-amount.js";
+import { findCautions, stateContents, stateNutrition } from "../../src/services/answers/state-contents.js";
 
 export const demo = await readSeeds("seeds");
 export const rules = await readRulesFolder("seeds/rules");

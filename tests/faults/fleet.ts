@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
-import { openServer } from "../../src/persistence/open-server.js";
-import type { OpenedDatabase } from "../../src/persistence/opened-database.js";
-import { startService, type ServiceProcess } from "../app/service-process.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
+import { startService, type ServiceProcess } from "../app/processes/service-process.js";
 import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
 import { prepareWriting } from "../kit/plan-writer.js";
 

@@ -1,5 +1,5 @@
-import { openServer } from "../../src/persistence/open-server.js";
-import { runImports } from "../../src/services/run-imports.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import { runImports } from "../../src/services/imports/run-imports.js";
 
 /** A worker for imports that is only there to be killed: `import-worker.ts DATABASE_URL NAME`. Says when it is ready. */
 const [url = "", name = "worker"] = process.argv.slice(2);

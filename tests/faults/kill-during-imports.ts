@@ -1,9 +1,9 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import pg from "pg";
-import { openServer } from "../../src/persistence/open-server.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
 import type { Data } from "../../src/persistence/data.js";
-import { feedSettingsSchema } from "../../src/services/feed-settings.js";
-import { runImports } from "../../src/services/run-imports.js";
+import { feedSettingsSchema } from "../../src/services/imports/feed-settings.js";
+import { runImports } from "../../src/services/imports/run-imports.js";
 import { diceFrom } from "../kit/dice.js";
 import { startPostgres } from "../kit/start-postgres.js";
 import type { Fault } from "./fault.js";

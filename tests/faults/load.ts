@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { setTimeout as wait } from "node:timers/promises";
-import type { Sql } from "../../src/persistence/plain-sql.js";
+import type { Sql } from "../../src/persistence/sql/plain-sql.js";
 import { askGraphql, publisher, publishPlan, savePlan } from "../kit/plan-writer.js";
 
 export interface LoadOptions {

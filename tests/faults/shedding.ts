@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { anotherHousehold } from "../../bench/plan-query.js";
-import { loadShippedRules } from "../../src/services/load-rule-set.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadShippedRules } from "../../src/services/rules/load-rule-set.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, rules } from "../graphql/open-test-app.js";
 import type { Fault } from "./fault.js";
 import { startFleet } from "./fleet.js";

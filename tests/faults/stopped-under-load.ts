@@ -1,4 +1,4 @@
-import { startService, type ServiceProcess } from "../app/service-process.js";
+import { startService, type ServiceProcess } from "../app/processes/service-process.js";
 import type { Fault } from "./fault.js";
 import { startFleet } from "./fleet.js";
 import { startLoad } from "./load.js";

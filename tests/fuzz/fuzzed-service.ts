@@ -1,11 +1,11 @@
-import { readRulesFolder } from "../../src/app/read-rules-folder.js";
-import { readSeeds } from "../../src/app/read-seeds.js";
-import { openServer } from "../../src/persistence/open-server.js";
-import { scopes } from "../../src/services/actor.js";
-import { createToken } from "../../src/services/create-token.js";
+import { readRulesFolder } from "../../src/app/setup/read-rules-folder.js";
+import { readSeeds } from "../../src/app/setup/read-seeds.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import { scopes } from "../../src/services/access/actor.js";
+import { createToken } from "../../src/services/access/create-token.js";
 import type { Deps } from "../../src/services/deps.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
-import { loadShippedRules } from "../../src/services/load-rule-set.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
+import { loadShippedRules } from "../../src/services/rules/load-rule-set.js";
 import type { Known } from "./graphql-requests.js";
 
 /** Fills a database with the demo, and makes a token that may do everything. */

@@ -11,7 +11,7 @@ import { catalogueTable } from "../../src/imports/usda/catalogue-table.js";
 import { catalogueFoodColumns, catalogueFoodReader } from "../../src/imports/usda/read-catalogue-food.js";
 import { catalogueWeightColumns, catalogueWeightReader } from "../../src/imports/usda/read-catalogue-weight.js";
 import { readTable, type TableRow } from "../../src/imports/tables/read-table.js";
-import { problemText } from "../../src/exports/problem-text.js";
+import { problemText } from "../../src/exports/sentences/problem-text.js";
 
 /** A reader of files from outside, and good files to begin from. `read` throws where it does not keep its word. */
 export interface FuzzTarget {

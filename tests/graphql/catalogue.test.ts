@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Food } from "../../src/domain/model/food.js";
 import { shippedEdition } from "../../src/imports/usda/read-usda.js";
-import { loadCatalogue } from "../../src/services/load-catalogue.js";
-import { publishPlan } from "../../src/services/publish-plan.js";
+import { loadCatalogue } from "../../src/services/foods/load-catalogue.js";
+import { publishPlan } from "../../src/services/plans/publish-plan.js";
 import { referenceTable, sourceOf } from "../domain/quantity/reference-table.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { bundle, edible, food, line, meal, plan } from "../kit/builders.js";

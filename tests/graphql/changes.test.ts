@@ -1,6 +1,6 @@
 import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openServer } from "../../src/persistence/open-server.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
 import { describeOnBothDatabases, describeOnServer } from "../kit/databases.js";
 import { smallBundle } from "../persistence/small-bundle.js";
 import { openTestApp, type TestApp } from "./open-test-app.js";

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { getNamedType, getNullableType, isCompositeType, isListType, isObjectType, parse, validate } from "graphql";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { compiledOperations } from "../../src/graphql/compiled-operations.js";
-import { fieldTimes, fieldWork, listSizes } from "../../src/graphql/field-costs.js";
+import { compiledOperations } from "../../src/graphql/server/compiled-operations.js";
+import { fieldTimes, fieldWork, listSizes } from "../../src/graphql/limits/field-costs.js";
 import { createSchema } from "../../src/graphql/schema.js";
-import { usualEngine } from "../../src/graphql/engine-options.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { usualEngine } from "../../src/graphql/server/engine-options.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { arbitraryQuery } from "../kit/arbitrary-query.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";

@@ -12,7 +12,7 @@ import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { createSchema } from "../../src/graphql/schema.js";
 import { endpoints } from "../../src/rest/endpoints.js";
-import { scopes, type Scope } from "../../src/services/actor.js";
+import { scopes, type Scope } from "../../src/services/access/actor.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { smallBundle } from "../persistence/small-bundle.js";
 import { openTestApp, type Answer, type TestApp } from "./open-test-app.js";

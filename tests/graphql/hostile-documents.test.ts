@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { usualEngine } from "../../src/graphql/engine-options.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { usualEngine } from "../../src/graphql/server/engine-options.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { hostileDocuments } from "./hostile-documents.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";

@@ -1,10 +1,10 @@
 import { Webhook } from "standardwebhooks";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { sendWebhook } from "../../src/app/send-webhook.js";
-import { deliverWebhooks, type Outside } from "../../src/services/deliver-webhooks.js";
-import { runImports } from "../../src/services/run-imports.js";
+import { sendWebhook } from "../../src/app/outgoing/send-webhook.js";
+import { deliverWebhooks, type Outside } from "../../src/services/webhooks/deliver-webhooks.js";
+import { runImports } from "../../src/services/imports/run-imports.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
-import { openFeed, type TestFeed } from "../services/open-feed.js";
+import { openFeed, type TestFeed } from "../services/imports/open-feed.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
 import { WebhookReceiver } from "./webhook-receiver.js";
 

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { receiveFile } from "../../src/services/receive-file.js";
-import { runImports } from "../../src/services/run-imports.js";
+import { receiveFile } from "../../src/services/imports/receive-file.js";
+import { runImports } from "../../src/services/imports/run-imports.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
-import { bytesOf } from "../services/open-feed.js";
+import { bytesOf } from "../services/imports/open-feed.js";
 import { demo, openTestApp, type Answer, type TestApp } from "./open-test-app.js";
 
 const program = { actor: { kind: "PROGRAM", name: "test" }, requestId: null } as const;

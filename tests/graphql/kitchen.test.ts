@@ -2,7 +2,7 @@ import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 
 const session = `query Session($household: HouseholdInput) {
   plan(publisher: "third-gate-allotments", slug: "roots-and-barley") {

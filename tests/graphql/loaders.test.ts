@@ -1,5 +1,5 @@
 import { beforeAll, expect, it } from "vitest";
-import { anyone } from "../../src/services/actor.js";
+import { anyone } from "../../src/services/access/actor.js";
 import { createLoaders } from "../../src/graphql/loaders.js";
 import type { Deps } from "../../src/services/deps.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";

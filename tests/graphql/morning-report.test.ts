@@ -1,12 +1,12 @@
 import { Webhook } from "standardwebhooks";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { sendWebhook } from "../../src/app/send-webhook.js";
+import { sendWebhook } from "../../src/app/outgoing/send-webhook.js";
 import type { MorningReport } from "../../src/domain/model/morning-report.js";
-import { MorningNotTold, reportImports } from "../../src/services/report-imports.js";
-import { morningMessage } from "../../src/services/morning-message.js";
-import { newWebhookSecret } from "../../src/services/webhook-message.js";
+import { MorningNotTold, reportImports } from "../../src/services/imports/report-imports.js";
+import { morningMessage } from "../../src/services/imports/morning-message.js";
+import { newWebhookSecret } from "../../src/services/webhooks/webhook-message.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
-import { openFeed } from "../services/open-feed.js";
+import { openFeed } from "../services/imports/open-feed.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
 import { WebhookReceiver } from "./webhook-receiver.js";
 

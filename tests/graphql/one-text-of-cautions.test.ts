@@ -1,10 +1,10 @@
 import { fromMarkdown } from "mdast-util-from-markdown";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Addresses } from "../../src/exports/addresses.js";
-import { mailHtml } from "../../src/exports/mail-html.js";
-import { planMarkdown } from "../../src/exports/markdown.js";
-import { answerPlan } from "../../src/services/answer-plan.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { mailHtml } from "../../src/exports/document/mail-html.js";
+import { planMarkdown } from "../../src/exports/document/markdown.js";
+import { answerPlan } from "../../src/services/answers/answer-plan.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { htmlTree } from "../exports/html-tree.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";

@@ -1,16 +1,16 @@
 import type { FastifyInstance } from "fastify";
 import { pino } from "pino";
 import request from "supertest";
-import { readSeeds } from "../../src/app/read-seeds.js";
-import { buildApp, type AppOptions } from "../../src/app/build-app.js";
-import { createReadiness, type Readiness } from "../../src/app/readiness.js";
-import { readRulesFolder } from "../../src/app/read-rules-folder.js";
+import { readSeeds } from "../../src/app/setup/read-seeds.js";
+import { buildApp, type AppOptions } from "../../src/app/server/build-app.js";
+import { createReadiness, type Readiness } from "../../src/app/server/readiness.js";
+import { readRulesFolder } from "../../src/app/setup/read-rules-folder.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import type { Data } from "../../src/persistence/data.js";
 import type { Clock, Deps } from "../../src/services/deps.js";
-import { loadShippedRules } from "../../src/services/load-rule-set.js";
-import type { Scope } from "../../src/services/actor.js";
-import { createToken } from "../../src/services/create-token.js";
+import { loadShippedRules } from "../../src/services/rules/load-rule-set.js";
+import type { Scope } from "../../src/services/access/actor.js";
+import { createToken } from "../../src/services/access/create-token.js";
 
 export interface Answer {
   readonly status: number;

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Food } from "../../src/domain/model/food.js";
 import type { Meal } from "../../src/domain/model/plan.js";
-import { publishPlan } from "../../src/services/publish-plan.js";
+import { publishPlan } from "../../src/services/plans/publish-plan.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { bundle, food, keeps, line, meal, of, own, part, plan } from "../kit/builders.js";
 import { openTestApp, type TestApp } from "./open-test-app.js";

@@ -1,12 +1,12 @@
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Scope } from "../../src/services/actor.js";
-import { feedSettingsSchema } from "../../src/services/feed-settings.js";
-import { importPublishesUntil } from "../../src/services/publish-right.js";
-import { runImports } from "../../src/services/run-imports.js";
-import { startDueImports } from "../../src/services/start-due-imports.js";
+import type { Scope } from "../../src/services/access/actor.js";
+import { feedSettingsSchema } from "../../src/services/imports/feed-settings.js";
+import { importPublishesUntil } from "../../src/services/access/publish-right.js";
+import { runImports } from "../../src/services/imports/run-imports.js";
+import { startDueImports } from "../../src/services/imports/start-due-imports.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
-import { openFeed } from "../services/open-feed.js";
+import { openFeed } from "../services/imports/open-feed.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
 
 const publisher = "own";

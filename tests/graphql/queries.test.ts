@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { describeOnBothDatabases } from "../kit/databases.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";
 
 const plan = `plan(publisher: "third-gate-allotments", slug: "lentils-and-greens")`;

@@ -1,6 +1,6 @@
 import { beforeAll, afterAll, expect, it } from "vitest";
-import { loadSeeds } from "../../src/services/load-seeds.js";
-import { publishPlan } from "../../src/services/publish-plan.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
+import { publishPlan } from "../../src/services/plans/publish-plan.js";
 import type { KeepingRule } from "../../src/domain/model/keeping.js";
 import type { RuleSet } from "../../src/domain/plan/rule-set.js";
 import { describeOnBothDatabases } from "../kit/databases.js";

@@ -1,7 +1,7 @@
 import request from "supertest";
 import type { Server } from "node:http";
 import { beforeAll, expect, it } from "vitest";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { describeOnEmbedded } from "../kit/databases.js";
 import { demo, openTestApp } from "./open-test-app.js";
 

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, demoBundle, openTestApp, renamed, type TestApp } from "./open-test-app.js";
 
 const query = `query ($first: Int!) { plans(first: $first) { edges { node {

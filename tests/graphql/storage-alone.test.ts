@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Food } from "../../src/domain/model/food.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
-import { publishPlan } from "../../src/services/publish-plan.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
+import { publishPlan } from "../../src/services/plans/publish-plan.js";
 import { referenceTable, sourceOf, type Row } from "../domain/quantity/reference-table.js";
 import { bundle, food, line, meal, plan } from "../kit/builders.js";
 import { describeOnBothDatabases } from "../kit/databases.js";

@@ -1,8 +1,8 @@
 import { request as httpRequest } from "node:http";
 import type { AddressInfo } from "node:net";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { usualEngine } from "../../src/graphql/engine-options.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { usualEngine } from "../../src/graphql/server/engine-options.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { describeOnServer, type TestDatabase } from "../kit/databases.js";
 import { lockTables } from "../kit/locked-tables.js";
 import { demo, openTestApp, type TestApp } from "./open-test-app.js";

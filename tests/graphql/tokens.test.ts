@@ -1,6 +1,6 @@
 import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { tokenPattern, tokenText } from "../../src/services/token-text.js";
+import { tokenPattern, tokenText } from "../../src/services/access/token-text.js";
 import { describeOnBothDatabases, type TestDatabase } from "../kit/databases.js";
 import { openTestApp, type TestApp } from "./open-test-app.js";
 

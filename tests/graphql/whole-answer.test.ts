@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { demo, demoBundle, openTestApp, renamed, type TestApp } from "./open-test-app.js";
 

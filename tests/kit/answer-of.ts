@@ -4,10 +4,10 @@ import type { PlanAnswer } from "../../src/domain/plan/plan-answer.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import { storageGuidance } from "../../src/domain/storage/storage-guidance.js";
-import { readRulesFolder } from "../../src/app/read-rules-folder.js";
-import { planPrepSessions } from "../../src/services/plan-prep-session.js";
-import { showFor } from "../../src/exports/shown-amount.js";
-import { findCautions, stateContents, stateNutrition } from "../../src/services/state-contents.js";
+import { readRulesFolder } from "../../src/app/setup/read-rules-folder.js";
+import { planPrepSessions } from "../../src/services/answers/plan-prep-session.js";
+import { showFor } from "../../src/exports/words/shown-amount.js";
+import { findCautions, stateContents, stateNutrition } from "../../src/services/answers/state-contents.js";
 
 export const shippedRules = await readRulesFolder("seeds/rules");
 

@@ -3,9 +3,9 @@ import { randomUUID } from "node:crypto";
 import { openAsBlob } from "node:fs";
 import pg from "pg";
 import { afterAll, describe, inject } from "vitest";
-import { openPglite } from "../../src/persistence/open-embedded.js";
-import { openServer } from "../../src/persistence/open-server.js";
-import type { OpenedDatabase, OpenOptions } from "../../src/persistence/opened-database.js";
+import { openPglite } from "../../src/persistence/database/open-embedded.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import type { OpenedDatabase, OpenOptions } from "../../src/persistence/database/opened-database.js";
 import type { EmbeddedTemplate, ServerTemplate } from "./templates.js";
 
 export interface StatementLog {

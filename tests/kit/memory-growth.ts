@@ -5,12 +5,12 @@
  * remembered was full: `{ grown: [{ name, things, bytesEach, share }], caches }`, the second being the table of caches. Run by
  * tests/services/memory/bounded-memory.test.ts.
  */
-import { readRulesFolder } from "../../src/app/read-rules-folder.js";
-import { readSeeds } from "../../src/app/read-seeds.js";
+import { readRulesFolder } from "../../src/app/setup/read-rules-folder.js";
+import { readSeeds } from "../../src/app/setup/read-seeds.js";
 import { cacheTable } from "../../src/domain/cache-table.js";
 import { noHousehold } from "../../src/domain/model/household.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
-import { asFrozen } from "../../src/domain/plan/foods-today.js";
+import { asFrozen } from "../../src/domain/plan/review/foods-today.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import { numberMarks } from "../../src/domain/quantity/parse/number-marks.js";
@@ -18,20 +18,20 @@ import { measuresFor } from "../../src/domain/quantity/piece-words.js";
 import { readerLocale } from "../../src/domain/quantity/reader-locale.js";
 import { knownShelf } from "../../src/domain/shopping/known-shelf.js";
 import { moneyOf } from "../../src/domain/shopping/money.js";
-import { dateText, hourText } from "../../src/exports/clock-text.js";
-import { compiledOperations, keptDocuments } from "../../src/graphql/compiled-operations.js";
-import { knownDocuments, hashOf } from "../../src/graphql/known-documents.js";
-import { recentBytes } from "../../src/graphql/recent-bytes.js";
-import { chooseMediaType } from "../../src/graphql/media-type.js";
+import { dateText, hourText } from "../../src/exports/words/clock-text.js";
+import { compiledOperations, keptDocuments } from "../../src/graphql/server/compiled-operations.js";
+import { knownDocuments, hashOf } from "../../src/graphql/server/known-documents.js";
+import { recentBytes } from "../../src/graphql/server/recent-bytes.js";
+import { chooseMediaType } from "../../src/graphql/server/media-type.js";
 import { createSchema } from "../../src/graphql/schema.js";
 import { readDocuments } from "../../src/imports/documents/read-documents.js";
 import { decimalCell } from "../../src/imports/tables/decimal-cell.js";
 import { spreadsheetDate } from "../../src/imports/tables/spreadsheet-date.js";
 import { catalogueFacts } from "../../src/imports/usda/catalogue-facts.js";
-import { openBudgetBook } from "../../src/services/budget-book.js";
-import { judgeFor } from "../../src/services/foods-today.js";
-import { readSessionStart } from "../../src/services/read-session-start.js";
-import { ByteCache } from "../../src/services/memory/byte-cache.js";
+import { openBudgetBook } from "../../src/services/access/budget-book.js";
+import { judgeFor } from "../../src/services/foods/foods-today.js";
+import { readSessionStart } from "../../src/services/answers/read-session-start.js";
+import { ByteCache } from "../../src/services/cache/byte-cache.js";
 import { formatChooser, formats } from "../../src/rest/format.js";
 import { answerOf } from "./answer-of.js";
 

@@ -1,7 +1,7 @@
-import { readSeeds } from "../../src/app/read-seeds.js";
-import type { OpenedDatabase } from "../../src/persistence/opened-database.js";
-import { createToken } from "../../src/services/create-token.js";
-import type { Scope } from "../../src/services/actor.js";
+import { readSeeds } from "../../src/app/setup/read-seeds.js";
+import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
+import { createToken } from "../../src/services/access/create-token.js";
+import type { Scope } from "../../src/services/access/actor.js";
 
 export const publisher = "third-gate-allotments";
 

@@ -2,8 +2,8 @@ import { PGlite } from "@electric-sql/pglite";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { openPglite } from "../../src/persistence/open-embedded.js";
-import { openServer } from "../../src/persistence/open-server.js";
+import { openPglite } from "../../src/persistence/database/open-embedded.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
 import { startPostgres } from "./start-postgres.js";
 
 export interface ServerTemplate {

@@ -5,7 +5,7 @@ import { noHousehold } from "../../src/domain/model/household.js";
 import type { Line } from "../../src/domain/model/line.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
 import { nutrientCodes, type Nutrition } from "../../src/domain/nutrition/nutrients.js";
-import { planNutrition } from "../../src/domain/plan/contents.js";
+import { planNutrition } from "../../src/domain/plan/contents/contents.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { arbitraryPlan } from "../kit/arbitrary-plan.js";
 import { bundle, component, food, invented, line, made, meal, step } from "../kit/builders.js";

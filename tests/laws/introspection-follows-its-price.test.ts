@@ -8,8 +8,8 @@ import {
   type IntrospectionOptions,
 } from "graphql";
 import { describe, expect, it } from "vitest";
-import { compiledOperations } from "../../src/graphql/compiled-operations.js";
-import { introspectionLimits, narrowIntrospectionPoints } from "../../src/graphql/introspection-size.js";
+import { compiledOperations } from "../../src/graphql/server/compiled-operations.js";
+import { introspectionLimits, narrowIntrospectionPoints } from "../../src/graphql/limits/introspection-size.js";
 import { createSchema } from "../../src/graphql/schema.js";
 import { arbitraryIntrospection } from "../kit/arbitrary-introspection.js";
 

@@ -1,12 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { noHousehold } from "../../src/domain/model/household.js";
-import { asFrozen } from "../../src/domain/plan/foods-today.js";
+import { asFrozen } from "../../src/domain/plan/review/foods-today.js";
 import { planStorageInTurns } from "../../src/domain/plan/plan-storage.js";
 import { scalePlan, scalePlanInTurns } from "../../src/domain/plan/scale-plan.js";
 import { shopInTurns } from "../../src/domain/plan/shop.js";
 import type { InTurns, Work } from "../../src/domain/work.js";
 import { readDocumentsInTurns } from "../../src/imports/documents/read-documents.js";
-import { findCautionsInTurns, stateContentsInTurns, stateNutritionInTurns } from "../../src/services/state-contents.js";
+import {
+  findCautionsInTurns,
+  stateContentsInTurns,
+  stateNutritionInTurns,
+} from "../../src/services/answers/state-contents.js";
 import { rules } from "../graphql/open-test-app.js";
 import { documentShapes } from "../kit/document-shapes.js";
 import { largeBundle } from "../kit/large-bundle.js";

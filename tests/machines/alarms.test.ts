@@ -3,7 +3,7 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startService, type ServiceProcess } from "../app/service-process.js";
+import { startService, type ServiceProcess } from "../app/processes/service-process.js";
 
 /** Prometheus' own tool, of Debian's package `prometheus`: `apt-get install prometheus`. */
 const promtool = (words: readonly string[], input = ""): string =>

@@ -1,10 +1,10 @@
 import { randomUUID } from "node:crypto";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openServer } from "../../src/persistence/open-server.js";
-import type { OpenedDatabase } from "../../src/persistence/opened-database.js";
-import { feedSettingsSchema } from "../../src/services/feed-settings.js";
-import { startService, type ServiceProcess } from "../app/service-process.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
+import { feedSettingsSchema } from "../../src/services/imports/feed-settings.js";
+import { startService, type ServiceProcess } from "../app/processes/service-process.js";
 import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
 import { diceFrom } from "../kit/dice.js";
 import {

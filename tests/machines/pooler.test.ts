@@ -1,9 +1,9 @@
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { jobs } from "../../src/jobs/jobs.js";
-import { startJobQueue } from "../../src/app/job-queue.js";
-import { openServer } from "../../src/persistence/open-server.js";
-import type { OpenedDatabase } from "../../src/persistence/opened-database.js";
+import { startJobQueue } from "../../src/app/processes/job-queue.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
 import type { Deps } from "../../src/services/deps.js";
 import { write, type WriteOrder } from "../../src/services/write.js";
 import { ok } from "../../src/domain/problem.js";

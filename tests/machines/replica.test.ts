@@ -1,7 +1,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
-import { openServer } from "../../src/persistence/open-server.js";
-import type { OpenedDatabase } from "../../src/persistence/opened-database.js";
-import type { Replicas } from "../../src/persistence/open-replicas.js";
+import { openServer } from "../../src/persistence/database/open-server.js";
+import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
+import type { Replicas } from "../../src/persistence/database/open-replicas.js";
 import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
 import { smallBundle } from "../persistence/small-bundle.js";
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { BaseAmount } from "../../src/domain/model/amount.js";
 import { noHousehold, type Household, type OnHand } from "../../src/domain/model/household.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
-import { checkBundle } from "../../src/domain/plan/check-bundle.js";
+import { checkBundle } from "../../src/domain/plan/check/check-bundle.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingList } from "../../src/domain/plan/scaled.js";
 import { shop } from "../../src/domain/plan/shop.js";

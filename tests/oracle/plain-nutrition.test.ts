@@ -2,7 +2,7 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { readSeeds } from "../../seeds/load-seeds.js";
 import { noHousehold } from "../../src/domain/model/household.js";
-import { planNutrition } from "../../src/domain/plan/contents.js";
+import { planNutrition } from "../../src/domain/plan/contents/contents.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { plainMeals, plainNutrients, plainPlans } from "./plain-nutrition.js";
 

@@ -2,7 +2,7 @@ import type { PGlite } from "@electric-sql/pglite";
 import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { migratedInMemory, schemaDrift } from "../../scripts/schema-engine.mjs";
-import { migrationsFolder, readMigrations } from "../../src/persistence/migrations-folder.js";
+import { migrationsFolder, readMigrations } from "../../src/persistence/database/migrations-folder.js";
 
 const schema = await readFile("prisma/schema.prisma", "utf8");
 let database: PGlite;

@@ -2,9 +2,9 @@ import { PGlite } from "@electric-sql/pglite";
 import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { historyAsPrismaSeesIt } from "../../scripts/schema-engine.mjs";
-import { migrationsFolder, readMigrations } from "../../src/persistence/migrations-folder.js";
-import { openPglite } from "../../src/persistence/open-embedded.js";
-import type { OpenedDatabase } from "../../src/persistence/opened-database.js";
+import { migrationsFolder, readMigrations } from "../../src/persistence/database/migrations-folder.js";
+import { openPglite } from "../../src/persistence/database/open-embedded.js";
+import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
 
 const schema = await readFile("prisma/schema.prisma", "utf8");
 const migrations = await readMigrations(migrationsFolder());

@@ -1,8 +1,8 @@
 import { PGlite } from "@electric-sql/pglite";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { migrate } from "../../src/persistence/migrate.js";
-import { migrationsFolder, readMigrations } from "../../src/persistence/migrations-folder.js";
-import { openPglite } from "../../src/persistence/open-embedded.js";
+import { migrate } from "../../src/persistence/database/migrate.js";
+import { migrationsFolder, readMigrations } from "../../src/persistence/database/migrations-folder.js";
+import { openPglite } from "../../src/persistence/database/open-embedded.js";
 
 const migrations = await readMigrations(migrationsFolder());
 const at = migrations.findIndex(({ name }) => name.endsWith("_order_links"));

@@ -1,5 +1,5 @@
 import type { Response } from "supertest";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import type { OpenTestDatabase } from "../kit/databases.js";
 import { askRest, type Asking, type Method } from "./described-answers.js";

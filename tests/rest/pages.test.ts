@@ -1,8 +1,8 @@
 import request from "supertest";
 import { beforeAll, expect, it } from "vitest";
-import { degreeText } from "../../src/exports/degree-text.js";
-import { publishPlan } from "../../src/services/publish-plan.js";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { degreeText } from "../../src/exports/words/degree-text.js";
+import { publishPlan } from "../../src/services/plans/publish-plan.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, demoBundle, openTestApp, renamed, rules, type TestApp } from "../graphql/open-test-app.js";
 import { attributeOf, byId, elementsOf, markupFaults, parseErrors, textOf } from "../kit/html-page.js";
 import { describeOnBothDatabases } from "../kit/databases.js";

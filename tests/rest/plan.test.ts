@@ -1,6 +1,6 @@
 import type { Response } from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { loadSeeds } from "../../src/services/load-seeds.js";
+import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { askRest, type Asking, type Method } from "./described-answers.js";

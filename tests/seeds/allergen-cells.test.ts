@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { noHousehold } from "../../src/domain/model/household.js";
 import { allergenStatement } from "../../src/domain/nutrition/allergens.js";
-import { foodsEaten } from "../../src/domain/plan/foods-eaten.js";
+import { foodsEaten } from "../../src/domain/plan/contents/foods-eaten.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
-import { readSeeds } from "../../src/app/read-seeds.js";
+import { readSeeds } from "../../src/app/setup/read-seeds.js";
 import { publishedRules } from "../imports/rules/published-rules.js";
 
 const { bundles } = await readSeeds("seeds");

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { readShipped } from "../../src/app/shipped-data.js";
-import { checkFoodKeeping } from "../../src/domain/plan/check-keeping.js";
+import { readShipped } from "../../src/app/setup/shipped-data.js";
+import { checkFoodKeeping } from "../../src/domain/plan/check/check-keeping.js";
 import { demo } from "../graphql/open-test-app.js";
 
 it("keeps every food of the demo within what is published", async () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { readSeeds } from "../../seeds/load-seeds.js";
 import { noHousehold } from "../../src/domain/model/household.js";
 import type { PlanBundle } from "../../src/domain/model/plan.js";
-import { planNutrition } from "../../src/domain/plan/contents.js";
+import { planNutrition } from "../../src/domain/plan/contents/contents.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 
 const { bundles } = await readSeeds(path.resolve(import.meta.dirname, "../../seeds"));

@@ -1,10 +1,10 @@
 import { randomUUID } from "node:crypto";
 import { beforeAll, expect, it } from "vitest";
 import { failed, ok } from "../../src/domain/problem.js";
-import type { Actor } from "../../src/services/actor.js";
+import type { Actor } from "../../src/services/access/actor.js";
 import type { Deps } from "../../src/services/deps.js";
-import { forgetKeys } from "../../src/services/forget-keys.js";
-import { createPublisher } from "../../src/services/save-publisher.js";
+import { forgetKeys } from "../../src/services/access/forget-keys.js";
+import { createPublisher } from "../../src/services/access/save-publisher.js";
 import { write, type WriteOrder } from "../../src/services/write.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../kit/databases.js";
 

@@ -1,4 +1,4 @@
-import { cautionsSentence } from "../../exports/cautions-sentence.js";
+import { cautionsSentence } from "../../exports/sentences/cautions-sentence.js";
 import type { ShownFinding } from "./outcome.js";
 
 /** Findings as they are told to people: the cautions that are due for one component in one line. */

@@ -1,17 +1,17 @@
 import { firstProblems } from "../../domain/first-problems.js";
 import type { Food } from "../../domain/model/food.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
-import { codeListsOf, numbersThatAre } from "../../domain/plan/code-lists-of.js";
+import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-of.js";
 import type { Problem } from "../../domain/problem.js";
-import { placedProblem } from "../../imports/documents/placed-problem.js";
+import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
 import { catalogueFacts } from "../../imports/usda/catalogue-facts.js";
 import { mergeCatalogueFood } from "../../imports/usda/merge-catalogue-food.js";
-import { checkTexts } from "../../services/check-texts.js";
-import { numbersIn } from "../../services/gather-known.js";
-import type { PublisherReader } from "../../services/settle-region.js";
-import { projectRoot } from "../project-root.js";
-import { readShipped } from "../shipped-data.js";
+import { checkTexts } from "../../services/drafts/check-texts.js";
+import { numbersIn } from "../../services/drafts/gather-known.js";
+import type { PublisherReader } from "../../services/answers/settle-region.js";
+import { projectRoot } from "../setup/project-root.js";
+import { readShipped } from "../setup/shipped-data.js";
 import type { ShownFinding, ShownProblem } from "./outcome.js";
 import { shownFinding, shownProblem } from "./shown-problem.js";
 

@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { projectRoot } from "../project-root.js";
+import { projectRoot } from "../setup/project-root.js";
 import { runProgram } from "./program.js";
 
 /** The command line. The exit code is set, not forced, so that what is being written is written to its end. */

@@ -1,5 +1,5 @@
 import { Option, type Command } from "commander";
-import { readClientSettings } from "../environment.js";
+import { readClientSettings } from "../setup/environment.js";
 import type { Outcome } from "./outcome.js";
 import type { Progress } from "./progress.js";
 import { openRemote, usualServer, type RemoteService } from "./remote-service.js";

@@ -3,9 +3,9 @@ import { randomUUID } from "node:crypto";
 import { createContext } from "../../graphql/context.js";
 import { createSchema } from "../../graphql/schema.js";
 import { EmbeddedDatabaseBusy } from "../../persistence/errors.js";
-import { readEnvironment, type Environment } from "../environment.js";
-import { openDatabase, type OpenDatabase } from "../open-database.js";
-import { openLog } from "../open-log.js";
+import { readEnvironment, type Environment } from "../setup/environment.js";
+import { openDatabase, type OpenDatabase } from "../setup/open-database.js";
+import { openLog } from "../setup/open-log.js";
 import { CommandFailed, exitCodes, usage } from "./outcome.js";
 import { failureOf, type Service } from "./service.js";
 

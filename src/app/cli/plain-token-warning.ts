@@ -1,5 +1,5 @@
 import { BlockList, isIP } from "node:net";
-import type { ClientSettings } from "../environment.js";
+import type { ClientSettings } from "../setup/environment.js";
 
 const loopback = new BlockList();
 loopback.addSubnet("127.0.0.0", 8, "ipv4");

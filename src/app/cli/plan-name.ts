@@ -1,4 +1,4 @@
-import { slugSchema } from "../../imports/documents/scalar-schemas.js";
+import { slugSchema } from "../../imports/documents/schemas/scalar-schemas.js";
 import { usage } from "./outcome.js";
 
 /** `PUBLISHER/SLUG`. @throws CommandFailed */

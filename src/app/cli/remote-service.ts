@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { readTokenText } from "../../services/token-text.js";
-import type { ClientSettings } from "../environment.js";
+import { readTokenText } from "../../services/access/token-text.js";
+import type { ClientSettings } from "../setup/environment.js";
 import { CommandFailed, exitCodes, usage } from "./outcome.js";
 import { failureOf, type Service } from "./service.js";
 

@@ -1,7 +1,7 @@
-import type { PlacedFinding } from "../../domain/plan/finding.js";
+import type { PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { Problem } from "../../domain/problem.js";
-import { aboutWhat, findingText } from "../../exports/finding-text.js";
-import { problemText } from "../../exports/problem-text.js";
+import { aboutWhat, findingText } from "../../exports/sentences/finding-text.js";
+import { problemText } from "../../exports/sentences/problem-text.js";
 import type { ShownFinding, ShownProblem } from "./outcome.js";
 
 /** A problem found here, as a service would say it. */

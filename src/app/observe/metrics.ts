@@ -1,9 +1,9 @@
 import { collectDefaultMetrics, Counter, Gauge, Histogram, Registry } from "prom-client";
 import { cacheTable, type NamedCaches } from "../../domain/cache-table.js";
-import type { Backlog } from "../../persistence/backlog.js";
-import type { PoolFigures } from "../../persistence/opened-database.js";
-import type { CacheFigures } from "../../services/memory/memory.js";
-import { notReadyCodes, type Readiness } from "../readiness.js";
+import type { Backlog } from "../../persistence/database/backlog.js";
+import type { PoolFigures } from "../../persistence/database/opened-database.js";
+import type { CacheFigures } from "../../services/cache/memory.js";
+import { notReadyCodes, type Readiness } from "../server/readiness.js";
 import { whenDone, type Observer } from "./observer.js";
 import type { OnRequestEnd } from "./request-end.js";
 

@@ -1,10 +1,10 @@
 import type { FastifyInstance } from "fastify";
 import type { Logger } from "pino";
-import type { OpenedDatabase } from "../../persistence/opened-database.js";
-import { readBacklog, type Backlog } from "../../persistence/backlog.js";
-import { cacheFigures, type Memory } from "../../services/memory/memory.js";
-import type { Environment } from "../environment.js";
-import type { Readiness } from "../readiness.js";
+import type { OpenedDatabase } from "../../persistence/database/opened-database.js";
+import { readBacklog, type Backlog } from "../../persistence/database/backlog.js";
+import { cacheFigures, type Memory } from "../../services/cache/memory.js";
+import type { Environment } from "../setup/environment.js";
+import type { Readiness } from "../server/readiness.js";
 import type { Metrics } from "./metrics.js";
 import { combineObservers, type Observer } from "./observer.js";
 import { startOperationsServer } from "./operations-server.js";

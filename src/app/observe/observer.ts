@@ -1,4 +1,4 @@
-import type { AroundStatement } from "../../persistence/opened-database.js";
+import type { AroundStatement } from "../../persistence/database/opened-database.js";
 import type { AroundStage } from "../../services/stage.js";
 
 export type AroundJob = <T>(name: string, work: () => Promise<T>) => Promise<T>;

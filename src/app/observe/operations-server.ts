@@ -1,7 +1,7 @@
 import { createServer, type Server, type ServerResponse } from "node:http";
 import { once } from "node:events";
 import type { AddressInfo } from "node:net";
-import type { Readiness } from "../readiness.js";
+import type { Readiness } from "../server/readiness.js";
 import type { Metrics } from "./metrics.js";
 
 export interface OperationsServer {

@@ -2,7 +2,7 @@ import type { Warning } from "../problem.js";
 import type { MergedNeed } from "../shopping/merge.js";
 import { laterTrips } from "../storage/later-trips.js";
 import type { Source } from "./contributions.js";
-import type { FoodsToday } from "./foods-today.js";
+import type { FoodsToday } from "./review/foods-today.js";
 import type { ScaledPlan } from "./scaled.js";
 
 /**

@@ -4,7 +4,7 @@ import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
-import { checkBundleInTurns } from "./check-bundle.js";
+import { checkBundleInTurns } from "./check/check-bundle.js";
 import { compilePlanInTurns, type RouteChoice } from "./compile-plan.js";
 import type { CompiledPlan } from "./compiled-plan.js";
 

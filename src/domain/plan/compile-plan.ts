@@ -10,7 +10,7 @@ import { asStated, type DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
 import { SecondChance } from "../second-chance.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
-import { checkBundleInTurns } from "./check-bundle.js";
+import { checkBundleInTurns } from "./check/check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
 import { compileLine } from "./compile-line.js";
 import type { CompiledComponent, CompiledLine, CompiledMeal, CompiledPlan } from "./compiled-plan.js";

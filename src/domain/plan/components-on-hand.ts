@@ -6,7 +6,7 @@ import { toNumber } from "../quantity/rational.js";
 import type { Stock } from "../shopping/on-hand.js";
 import type { CompiledComponent, CompiledPlan } from "./compiled-plan.js";
 import type { Demand } from "./demand.js";
-import { daysUntil } from "./session-date.js";
+import { daysUntil } from "./session/session-date.js";
 
 /** Some of a component the household has, in base units of its yield. */
 export interface ComponentStock extends Stock {

@@ -5,7 +5,7 @@ import type { Meal } from "../model/plan.js";
 import type { Warning } from "../problem.js";
 import { inDimension, missingText } from "../quantity/convert.js";
 import type { Contribution } from "../shopping/merge.js";
-import type { FoodsToday } from "./foods-today.js";
+import type { FoodsToday } from "./review/foods-today.js";
 import type { ScaledLine, ScaledPlan } from "./scaled.js";
 
 /** Where a contribution to a shopping list comes from. */

@@ -1,7 +1,7 @@
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { Span } from "../nutrition/nutrients.js";
-import { isWater } from "./eaten-grams.js";
+import { isWater } from "./contents/eaten-grams.js";
 import type { ScaledLine } from "./scaled.js";
 
 /** Share of a line that leaves with drained water, 0..1, and how that is known. */

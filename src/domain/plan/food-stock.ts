@@ -8,7 +8,7 @@ import type { Path, Warning } from "../problem.js";
 import { takeFromStock, type Stock } from "../shopping/on-hand.js";
 import { needOf, type MergedNeed } from "../shopping/merge.js";
 import type { Source } from "./contributions.js";
-import { daysUntil } from "./session-date.js";
+import { daysUntil } from "./session/session-date.js";
 
 interface Entry {
   readonly onHand: OnHand;

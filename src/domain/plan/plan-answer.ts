@@ -7,9 +7,9 @@ import type { Problem } from "../problem.js";
 import type { TemperatureUnit } from "../quantity/temperature.js";
 import type { CautionsFound } from "../storage/cautions.js";
 import type { StorageAnswer } from "../storage/guidance.js";
-import type { planNutrition } from "./contents.js";
+import type { planNutrition } from "./contents/contents.js";
 import type { ScaledPlan, ShoppingList } from "./scaled.js";
-import type { DaySession } from "./split-session.js";
+import type { DaySession } from "./session/split-session.js";
 
 /** What a plan, or one of its meals, contains. */
 export interface Contents {

@@ -1,4 +1,4 @@
-import { mealsBeforeSession } from "./late-meals.js";
+import { mealsBeforeSession } from "./session/late-meals.js";
 import { limits, restOf } from "../limits.js";
 import type { BaseAmount } from "../model/amount.js";
 import type { Household } from "../model/household.js";
@@ -7,7 +7,7 @@ import { failed, ok, type Result, type Warning } from "../problem.js";
 import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compiled-plan.js";
 import { componentsNotInTime, componentsOnHand, type ComponentsOnHand } from "./components-on-hand.js";
 import { batchGrowth, demandFor, mealGrowth, type Demand } from "./demand.js";
-import { effectiveServings } from "./eaters.js";
+import { effectiveServings } from "./contents/eaters.js";
 import { servingsMore } from "./left-over.js";
 import type { ScaledComponent, ScaledLine, ScaledMeal, ScaledPlan } from "./scaled.js";
 

@@ -4,15 +4,15 @@ import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import { moneyParts } from "../shopping/money.js";
-import { checkHousehold } from "./check-household.js";
+import { checkHousehold } from "./check/check-household.js";
 import { chooseRoutesInTurns, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compiled-plan.js";
-import { besideToday } from "./beside-today.js";
-import { asFrozen, type FoodsToday } from "./foods-today.js";
+import { besideToday } from "./review/beside-today.js";
+import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
 import type { ScaledPlan } from "./scaled.js";
 import { shopInTurns } from "./shop.js";
-import { workOf } from "./work-of.js";
+import { workOf } from "./session/work-of.js";
 
 /** A plan and how many it is cooked for. */
 export interface PlanPortion {

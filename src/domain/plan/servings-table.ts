@@ -5,7 +5,7 @@ import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Result } from "../problem.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import { toDimension } from "../quantity/convert.js";
-import { asFrozen, type FoodsToday } from "./foods-today.js";
+import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { scalePlanInTurns } from "./scale-plan.js";
 import type { ScaledComponent, ScaledPlan, ShoppingLine, ShoppingList } from "./scaled.js";
 import { shopInTurns } from "./shop.js";

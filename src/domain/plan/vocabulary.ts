@@ -5,7 +5,7 @@ import { readerLocale, type ReaderLocale } from "../quantity/reader-locale.js";
 import { standardUnits } from "../quantity/unit.js";
 import { unitName } from "../quantity/unit-name.js";
 import { unitWords } from "../quantity/units/unit-words.js";
-import { codeListsOf } from "./code-lists-of.js";
+import { codeListsOf } from "./check/code-lists-of.js";
 import type { RuleSet } from "./rule-set.js";
 
 /** The lists that a program can show in full; the numbers of the open food table are asked for one by one. */

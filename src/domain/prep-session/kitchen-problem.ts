@@ -1,5 +1,5 @@
 import type { EveningWindow } from "./evening.js";
-import type { RcpspProblem } from "./rcpsp-problem.js";
+import type { RcpspProblem } from "./solver/rcpsp-problem.js";
 import type { SessionInput } from "./session.js";
 import type { TaskPlan } from "./task-plan.js";
 

@@ -1,15 +1,15 @@
 import { atOnce, unhurried, type InTurns } from "../work.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
-import { criticalPath } from "./critical-path.js";
+import { criticalPath } from "./solver/critical-path.js";
 import { clockOf, eveningWindow } from "./evening.js";
 import { handOut } from "./hand-out.js";
 import { kitchenProblem, type KitchenProblem } from "./kitchen-problem.js";
-import type { Obstacle, RcpspAnswer, RcpspProblem } from "./rcpsp-problem.js";
+import type { Obstacle, RcpspAnswer, RcpspProblem } from "./solver/rcpsp-problem.js";
 import { checkSession, workPath } from "./session-problem.js";
 import type { PrepSession, SessionBudget, SessionInput, SessionTask } from "./session.js";
-import { solveInTurns } from "./solve-rcpsp.js";
+import { solveInTurns } from "./solver/solve-rcpsp.js";
 import { startLate } from "./start-late.js";
-import { tightened } from "./start-schedule.js";
+import { tightened } from "./solver/start-schedule.js";
 import { layOut } from "./task-network.js";
 import { taskPlan, type TaskPlan } from "./task-plan.js";
 

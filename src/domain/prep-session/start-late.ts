@@ -1,4 +1,4 @@
-import type { RcpspProblem } from "./rcpsp-problem.js";
+import type { RcpspProblem } from "./solver/rcpsp-problem.js";
 
 /** Whether a task may start then, all others staying where they are. */
 function fits(problem: RcpspProblem, starts: readonly number[], task: number, start: number): boolean {

@@ -1,5 +1,5 @@
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
-import type { AfterLast, RcpspProblem } from "./rcpsp-problem.js";
+import type { AfterLast, RcpspProblem } from "./solver/rcpsp-problem.js";
 
 /** No path between two tasks in `distance`. */
 export const unreachable = -1_000_000_000;

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Component, Route } from "../../domain/model/component.js";
 import type { Line } from "../../domain/model/line.js";
-import { ratioValue, showWritten } from "../shown-amount.js";
+import { ratioValue, showWritten } from "../words/shown-amount.js";
 import { amountSchema, sourceSchema } from "./amount.js";
 import { keepingRuleSchema } from "./frozen-line.js";
 import { list, named, slug, slugs, text, type Json } from "./named-schema.js";

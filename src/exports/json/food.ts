@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Food } from "../../domain/model/food.js";
-import { showWritten, type Show } from "../shown-amount.js";
+import { showWritten, type Show } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { frozenFoodSchema } from "./frozen-food.js";
 import { list, named, text, texts, type Json } from "./named-schema.js";

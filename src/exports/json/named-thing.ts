@@ -5,7 +5,7 @@ import type { LineItem } from "../../domain/model/line.js";
 import type { Meal, PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { Subject } from "../../domain/storage/guidance.js";
-import { foodNameFor } from "../food-name.js";
+import { foodNameFor } from "../words/food-name.js";
 import { named, slug, text, type Json } from "./named-schema.js";
 
 export const namedThingSchema = named(

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { nutrientCodes, type Span } from "../../domain/nutrition/nutrients.js";
-import type { NutritionOfMeals } from "../../domain/plan/contents.js";
+import type { NutritionOfMeals } from "../../domain/plan/contents/contents.js";
 import { list, named, type Json } from "./named-schema.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 

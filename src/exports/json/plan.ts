@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { ScaledComponent, ScaledMeal } from "../../domain/plan/scaled.js";
 import { usualMealTime } from "../../domain/model/plan.js";
-import { showAmount } from "../shown-amount.js";
+import { showAmount } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { allergenStatementSchema, cautionSchema, cautionsJson, contentsJson, dietSchema } from "./contents.js";
 import { instant, list, named, slug, text, texts, type Json } from "./named-schema.js";

@@ -1,8 +1,8 @@
 import { z } from "zod";
 import type { Step } from "../../domain/model/component.js";
-import { writtenMinutes } from "../../domain/prep-session/growth.js";
+import { writtenMinutes } from "../../domain/prep-session/solver/growth.js";
 import type { ScaledLine } from "../../domain/plan/scaled.js";
-import { showScaledLine } from "../shown-amount.js";
+import { showScaledLine } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { named, text, texts, type Json } from "./named-schema.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";

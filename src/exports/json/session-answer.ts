@@ -1,6 +1,6 @@
 import type { Problem, Result } from "../../domain/problem.js";
 import type { PrepSession } from "../../domain/prep-session/session.js";
-import type { DaySession } from "../../domain/plan/split-session.js";
+import type { DaySession } from "../../domain/plan/session/split-session.js";
 import { list, named, type Json } from "./named-schema.js";
 import {
   daySessionJson,

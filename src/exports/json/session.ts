@@ -1,12 +1,12 @@
 import { z } from "zod";
 import type { Household } from "../../domain/model/household.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
-import { kitchenOf } from "../../domain/plan/session-input.js";
-import { clearingUpMinutes, cooksForADay, sessionLength } from "../../domain/plan/session-length.js";
-import { lateMeals } from "../../domain/plan/late-meals.js";
-import { wholeDay, type DaySession } from "../../domain/plan/split-session.js";
+import { kitchenOf } from "../../domain/plan/session/session-input.js";
+import { clearingUpMinutes, cooksForADay, sessionLength } from "../../domain/plan/session/session-length.js";
+import { lateMeals } from "../../domain/plan/session/late-meals.js";
+import { wholeDay, type DaySession } from "../../domain/plan/session/split-session.js";
 import type { PrepSession } from "../../domain/prep-session/session.js";
-import { criticalText } from "../session-text.js";
+import { criticalText } from "../sentences/session-text.js";
 import { list, named, slug, text, texts, type Json } from "./named-schema.js";
 import { namedThingSchema } from "./named-thing.js";
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Basis, StorageAnswer, StorageGuidance } from "../../domain/storage/guidance.js";
-import { adviceTexts, type AdviceWords } from "../advice-text.js";
-import { showAmount } from "../shown-amount.js";
+import { adviceTexts, type AdviceWords } from "../sentences/advice-text.js";
+import { showAmount } from "../words/shown-amount.js";
 import { sourceSchema } from "./amount.js";
 import { day, instant, list, named, text, texts, type Json } from "./named-schema.js";
 import { regionOwnerSchema } from "./owned-region.js";

@@ -1,8 +1,8 @@
 import { z } from "zod";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import type { Problem, Warning } from "../../domain/problem.js";
-import { problemText, warningText } from "../problem-text.js";
-import { sessionProblemText } from "../session-problem-text.js";
+import { problemText, warningText } from "../sentences/problem-text.js";
+import { sessionProblemText } from "../sentences/session-problem-text.js";
 import { named, text, texts, type Json } from "./named-schema.js";
 
 export const warningSchema = named(

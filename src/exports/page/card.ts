@@ -1,14 +1,14 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
-import { allergenGroups, type AllergenGroups } from "../allergen-groups.js";
-import { minutesText } from "../minutes-text.js";
-import { moneyText } from "../money-text.js";
-import { nameBook } from "../name-book.js";
-import { sourceText } from "../source-text.js";
-import { writingDirection } from "../writing-direction.js";
+import { allergenGroups, type AllergenGroups } from "../sentences/allergen-groups.js";
+import { minutesText } from "../words/minutes-text.js";
+import { moneyText } from "../words/money-text.js";
+import { nameBook } from "../words/name-book.js";
+import { sourceText } from "../words/source-text.js";
+import { writingDirection } from "../words/writing-direction.js";
 import type { PlanCard } from "./card-shape.js";
-import { groupTerms } from "./contents-part.js";
+import { groupTerms } from "./parts/contents-part.js";
 import { dayName } from "./plan-view.js";
-import { aislesOf, shelfLine } from "./shopping-part.js";
+import { aislesOf, shelfLine } from "./parts/shopping-part.js";
 
 export function planCard(answer: PlanAnswer, page: string): PlanCard {
   const { publication, scaled, reader, session, list } = answer;

@@ -1,12 +1,12 @@
 import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
-import { nameBook, type NameBook } from "../name-book.js";
-import { warningTexts } from "./care-part.js";
+import { nameBook, type NameBook } from "../words/name-book.js";
+import { warningTexts } from "./parts/care-part.js";
 import { attributes, markup, type Content } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import type { PageLinks } from "./page-links.js";
-import { aislesOf, costMarkup, shelfLine } from "./shopping-part.js";
+import { aislesOf, costMarkup, shelfLine } from "./parts/shopping-part.js";
 
 /** A plan on a list, and for how many it was worked out. */
 export interface ListedPlan {

@@ -1,4 +1,4 @@
-import { markupText } from "../markup-text.js";
+import { markupText } from "../document/markup-text.js";
 
 /** Markup that may be sent as it is. Only `markup` makes it, and it escapes whatever is put into it. */
 export class Html {

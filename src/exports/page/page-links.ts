@@ -1,4 +1,4 @@
-import { formQuery, type PlanForm } from "./plan-form.js";
+import { formQuery, type PlanForm } from "./form/plan-form.js";
 
 /** Where the pages are served, and what they load. */
 export interface PageLinks {

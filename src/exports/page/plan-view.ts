@@ -1,6 +1,6 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
-import type { NameBook } from "../name-book.js";
-import type { LineParts } from "./line-parts.js";
+import type { NameBook } from "../words/name-book.js";
+import type { LineParts } from "./parts/line-parts.js";
 import { between, markup, type Content } from "./markup.js";
 import { dateOfDay, dayText } from "./dates.js";
 

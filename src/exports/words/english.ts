@@ -1,4 +1,4 @@
-import type { Words } from "../words.js";
+import type { Words } from "./words.js";
 
 const counted = (count: string, one: string, many: string): string => `${count} ${count === "1" ? one : many}`;
 

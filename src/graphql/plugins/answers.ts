@@ -2,14 +2,14 @@ import { HeaderMap, type ApolloServerPlugin, type GraphQLResponse } from "@apoll
 import { AnswerTooLarge, boundedBytes } from "../../http/answer-size.js";
 import { boundedJson } from "../../http/bounded-json.js";
 import type { Deps } from "../../services/deps.js";
-import type { Memory } from "../../services/memory/memory.js";
-import { answerPlace, rememberAnswer, type AnswerPlace, type Computed } from "../../services/memory/remember-answer.js";
-import { recentTexts, type RecentLimits } from "../../services/memory/recent-texts.js";
+import type { Memory } from "../../services/cache/memory.js";
+import { answerPlace, rememberAnswer, type AnswerPlace, type Computed } from "../../services/cache/remember-answer.js";
+import { recentTexts, type RecentLimits } from "../../services/cache/recent-texts.js";
 import { inStage } from "../../services/stage.js";
-import { isShared, type Call, type CallContext } from "../call.js";
+import { isShared, type Call, type CallContext } from "../server/call.js";
 import { createContext } from "../context.js";
-import { mutationPatience, type EngineOptions } from "../engine-options.js";
-import { refusal } from "../refusal.js";
+import { mutationPatience, type EngineOptions } from "../server/engine-options.js";
+import { refusal } from "../server/refusal.js";
 import { refuse } from "./refuse.js";
 
 /**

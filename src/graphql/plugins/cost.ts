@@ -1,8 +1,8 @@
 import type { ApolloServerPlugin } from "@apollo/server";
-import { Refused, type CallContext } from "../call.js";
-import type { EngineOptions } from "../engine-options.js";
+import { Refused, type CallContext } from "../server/call.js";
+import type { EngineOptions } from "../server/engine-options.js";
 import { coded, codedWithoutSuggestion } from "../errors.js";
-import { refusal, type AskedCost, type Refusal } from "../refusal.js";
+import { refusal, type AskedCost, type Refusal } from "../server/refusal.js";
 
 /** What an operation costs with its variables is known, and charged, before any of it is run; what computing took, afterwards. */
 export function costPlugin({ costLimit, introspection }: EngineOptions): ApolloServerPlugin<CallContext> {

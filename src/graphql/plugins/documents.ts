@@ -1,12 +1,12 @@
 import type { ApolloServerPlugin } from "@apollo/server";
 import { Kind, type DocumentNode, type GraphQLError, type GraphQLSchema } from "graphql";
 import { inStage } from "../../services/stage.js";
-import { Refused, type CallContext } from "../call.js";
-import { compiledOperations, keptDocuments, type CompiledDocument } from "../compiled-operations.js";
-import type { EngineOptions } from "../engine-options.js";
+import { Refused, type CallContext } from "../server/call.js";
+import { compiledOperations, keptDocuments, type CompiledDocument } from "../server/compiled-operations.js";
+import type { EngineOptions } from "../server/engine-options.js";
 import { coded, codedWithoutSuggestion } from "../errors.js";
-import { hashOf, knownDocuments } from "../known-documents.js";
-import { refusal, type Refusal } from "../refusal.js";
+import { hashOf, knownDocuments } from "../server/known-documents.js";
+import { refusal, type Refusal } from "../server/refusal.js";
 
 /**
  * From the hash of a document to its text, and from its text to what is executed: read, checked and compiled once, as long as it is

@@ -1,10 +1,10 @@
 import type { ApolloServerPlugin } from "@apollo/server";
 import type { GraphQLError } from "graphql";
 import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../../services/database-away.js";
-import { QuotaExceeded } from "../../services/rate-limit.js";
-import { Refused, type Call, type CallContext } from "../call.js";
+import { QuotaExceeded } from "../../services/access/rate-limit.js";
+import { Refused, type Call, type CallContext } from "../server/call.js";
 import { shownFieldError } from "../errors.js";
-import { refusal, type Refusal } from "../refusal.js";
+import { refusal, type Refusal } from "../server/refusal.js";
 import { refuse } from "./refuse.js";
 
 /**

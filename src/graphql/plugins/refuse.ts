@@ -1,6 +1,6 @@
 import type { GraphQLResponse } from "@apollo/server";
-import type { Call } from "../call.js";
-import { refusalStatus, type Refusal } from "../refusal.js";
+import type { Call } from "../server/call.js";
+import { refusalStatus, type Refusal } from "../server/refusal.js";
 
 /** Puts a refusal in the place of an answer: its errors, its status and its headers. */
 export function refuse(call: Call, response: GraphQLResponse, refused: Refusal): void {

@@ -1,12 +1,12 @@
-import { feedSettingsSchema } from "../../services/feed-settings.js";
-import { findFeed, listFeeds } from "../../services/find-feeds.js";
-import { findImport, findQuarantined, listImports, listQuarantined } from "../../services/find-imports.js";
-import { morningReport, morningReportMarkdown } from "../../services/morning-report.js";
-import { removeFeed } from "../../services/remove-feed.js";
-import { importReportMarkdown, reportImport } from "../../services/report-import.js";
-import { saveFeed } from "../../services/save-feed.js";
-import { settleRow } from "../../services/settle-row.js";
-import { cancelImport, replayImport, startImport, undoImport } from "../../services/start-import.js";
+import { feedSettingsSchema } from "../../services/imports/feed-settings.js";
+import { findFeed, listFeeds } from "../../services/imports/find-feeds.js";
+import { findImport, findQuarantined, listImports, listQuarantined } from "../../services/imports/find-imports.js";
+import { morningReport, morningReportMarkdown } from "../../services/imports/morning-report.js";
+import { removeFeed } from "../../services/imports/remove-feed.js";
+import { importReportMarkdown, reportImport } from "../../services/imports/report-import.js";
+import { saveFeed } from "../../services/imports/save-feed.js";
+import { settleRow } from "../../services/imports/settle-row.js";
+import { cancelImport, replayImport, startImport, undoImport } from "../../services/imports/start-import.js";
 import type { Context } from "../context.js";
 import { valueOf } from "../errors.js";
 import type {

@@ -1,15 +1,15 @@
 import { firstProblems } from "../../domain/first-problems.js";
-import { createToken } from "../../services/create-token.js";
-import { findToken } from "../../services/find-token.js";
-import { loadRuleSet, type RuleProblem } from "../../services/load-rule-set.js";
-import { createPublisher, updatePublisher } from "../../services/save-publisher.js";
-import { revokeToken } from "../../services/revoke-token.js";
+import { createToken } from "../../services/access/create-token.js";
+import { findToken } from "../../services/access/find-token.js";
+import { loadRuleSet, type RuleProblem } from "../../services/rules/load-rule-set.js";
+import { createPublisher, updatePublisher } from "../../services/access/save-publisher.js";
+import { revokeToken } from "../../services/access/revoke-token.js";
 import type { Context } from "../context.js";
 import type { MutationResolvers } from "../generated/resolver-types.js";
 import type { ProblemParent, PublisherParent } from "../parents.js";
 import { payload } from "../payload.js";
-import { draftMutations } from "./draft.js";
-import { publishingMutations } from "./publishing.js";
+import { draftMutations } from "./drafts/draft.js";
+import { publishingMutations } from "./drafts/publishing.js";
 import { importMutations } from "./import.js";
 import { webhookMutations } from "./webhook.js";
 

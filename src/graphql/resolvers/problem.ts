@@ -1,4 +1,4 @@
-import { problemText } from "../../exports/problem-text.js";
+import { problemText } from "../../exports/sentences/problem-text.js";
 import type { ProblemResolvers } from "../generated/resolver-types.js";
 import type { ProblemParent } from "../parents.js";
 import type { FieldsBeyond } from "./fields-beyond.js";

@@ -1,13 +1,13 @@
 import type { Resolvers } from "../generated/resolver-types.js";
-import { changeResolvers } from "./change.js";
-import { catalogueFoodResolvers } from "./catalogue-food.js";
-import { componentResolvers, routeResolvers } from "./component.js";
-import { draftResolvers, savedDraftResolvers } from "./draft.js";
-import { foodPartResolvers, foodResolvers, packResolvers } from "./food.js";
+import { changeResolvers } from "./plans/change.js";
+import { catalogueFoodResolvers } from "./foods/catalogue-food.js";
+import { componentResolvers, routeResolvers } from "./plans/component.js";
+import { draftResolvers, savedDraftResolvers } from "./drafts/draft.js";
+import { foodPartResolvers, foodResolvers, packResolvers } from "./foods/food.js";
 import { feedResolvers, importRunResolvers } from "./import.js";
-import { lineResolvers, stepResolvers, swapResolvers } from "./line.js";
-import { mealResolvers } from "./meal.js";
-import { findingResolvers, planResolvers } from "./plan.js";
+import { lineResolvers, stepResolvers, swapResolvers } from "./plans/line.js";
+import { mealResolvers } from "./plans/meal.js";
+import { findingResolvers, planResolvers } from "./plans/plan.js";
 import { mutationResolvers } from "./mutation.js";
 import { problemResolvers } from "./problem.js";
 import { publisherResolvers } from "./publisher.js";
@@ -19,8 +19,13 @@ import {
   scaledMealResolvers,
   scaledPlanResolvers,
   warningResolvers,
-} from "./scaled-plan.js";
-import { packCountResolvers, shoppingLineResolvers, shoppingListResolvers, useResolvers } from "./shopping-list.js";
+} from "./plans/scaled-plan.js";
+import {
+  packCountResolvers,
+  shoppingLineResolvers,
+  shoppingListResolvers,
+  useResolvers,
+} from "./plans/shopping-list.js";
 import {
   allergenFindingResolvers,
   allergenStatementResolvers,
@@ -32,15 +37,15 @@ import {
   nutrientFigureResolvers,
   notEatenResolvers,
   nutritionResolvers,
-} from "./contents.js";
+} from "./plans/contents.js";
 import {
   criticalTaskResolvers,
   lateMealResolvers,
   prepSessionResolvers,
   sessionComponentResolvers,
   sessionTaskResolvers,
-} from "./session.js";
-import { basisResolvers, storageGuidanceResolvers } from "./storage-guidance.js";
+} from "./plans/session.js";
+import { basisResolvers, storageGuidanceResolvers } from "./plans/storage-guidance.js";
 import { accessTokenResolvers, auditEntryResolvers } from "./token.js";
 import { webhookDeliveryResolvers, webhookResolvers } from "./webhook.js";
 

@@ -1,6 +1,6 @@
-import { isScope } from "../../services/actor.js";
-import { findToken } from "../../services/find-token.js";
-import { listTokens, readAuditTrail } from "../../services/list-for-admins.js";
+import { isScope } from "../../services/access/actor.js";
+import { findToken } from "../../services/access/find-token.js";
+import { listTokens, readAuditTrail } from "../../services/access/list-for-admins.js";
 import { valueOf } from "../errors.js";
 import type { AccessTokenResolvers, AuditEntryResolvers, QueryResolvers } from "../generated/resolver-types.js";
 import type { AccessTokenParent, AuditEntryParent } from "../parents.js";

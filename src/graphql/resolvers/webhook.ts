@@ -1,6 +1,16 @@
-import { listWebhooks } from "../../services/list-for-admins.js";
-import { createWebhook, deleteWebhook, rotateWebhookSecret, updateWebhook } from "../../services/save-webhook.js";
-import { findDelivery, findWebhook, listDeliveries, replayDelivery } from "../../services/webhook-deliveries.js";
+import { listWebhooks } from "../../services/access/list-for-admins.js";
+import {
+  createWebhook,
+  deleteWebhook,
+  rotateWebhookSecret,
+  updateWebhook,
+} from "../../services/webhooks/save-webhook.js";
+import {
+  findDelivery,
+  findWebhook,
+  listDeliveries,
+  replayDelivery,
+} from "../../services/webhooks/webhook-deliveries.js";
 import { valueOf } from "../errors.js";
 import type {
   MutationResolvers,

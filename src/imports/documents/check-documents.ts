@@ -3,14 +3,14 @@ import type { Food } from "../../domain/model/food.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
 import { bundleOf } from "../../domain/plan/bundle-of.js";
-import { checkBundleInTurns } from "../../domain/plan/check-bundle.js";
-import { checkFood } from "../../domain/plan/check-facts.js";
+import { checkBundleInTurns } from "../../domain/plan/check/check-bundle.js";
+import { checkFood } from "../../domain/plan/check/check-facts.js";
 import type { Problem } from "../../domain/problem.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { checkCodes } from "./check-codes.js";
 import { checkAllergens } from "./check-allergens.js";
-import { locateProblem } from "./locate-problem.js";
+import { locateProblem } from "./yaml/locate-problem.js";
 import type { DocumentProblem, DocumentsRead, ReadDocument } from "./read-documents.js";
 import { problemAt, resolveInTurns, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
 

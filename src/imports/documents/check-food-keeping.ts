@@ -1,6 +1,6 @@
-import { checkFoodKeeping } from "../../domain/plan/check-keeping.js";
+import { checkFoodKeeping } from "../../domain/plan/check/check-keeping.js";
 import type { KeepingRules } from "../../domain/storage/rule.js";
-import { locateProblem } from "./locate-problem.js";
+import { locateProblem } from "./yaml/locate-problem.js";
 import type { DocumentProblem } from "./read-documents.js";
 import type { DocumentsResolved } from "./resolve-documents.js";
 

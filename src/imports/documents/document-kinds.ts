@@ -1,8 +1,8 @@
 import { z } from "zod";
-import { componentSchema } from "./component-schema.js";
-import { foodSchema } from "./food-schema.js";
-import { planSchema } from "./plan-schema.js";
-import { publisherSchema } from "./publisher-schema.js";
+import { componentSchema } from "./schemas/component-schema.js";
+import { foodSchema } from "./schemas/food-schema.js";
+import { planSchema } from "./schemas/plan-schema.js";
+import { publisherSchema } from "./schemas/publisher-schema.js";
 
 /** Every kind of document a writer can hand in. */
 export const documentSchemas = {

@@ -8,10 +8,10 @@ import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Source } from "../../domain/model/source.js";
 import { toNumber } from "../../domain/quantity/rational.js";
 import { amountText } from "./amount-text.js";
-import { routeKindWords } from "./component-schema.js";
-import { dimensionWords, nutrientKeys, presenceWords } from "./food-schema.js";
-import { growsWords, handsWords, measuredWords, ruleWords } from "./line-schema.js";
-import { measureSystemWords, placeWords, sourceKindWords } from "./shared-schemas.js";
+import { routeKindWords } from "./schemas/component-schema.js";
+import { dimensionWords, nutrientKeys, presenceWords } from "./schemas/food-schema.js";
+import { growsWords, handsWords, measuredWords, ruleWords } from "./schemas/line-schema.js";
+import { measureSystemWords, placeWords, sourceKindWords } from "./schemas/shared-schemas.js";
 
 /** A document as plain data, ready for a YAML or JSON writer. */
 export type PlainDocument = Readonly<Record<string, unknown>>;

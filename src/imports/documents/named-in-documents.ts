@@ -1,5 +1,5 @@
 import type { AnyDocument } from "./document-kinds.js";
-import type { LineDocument } from "./line-schema.js";
+import type { LineDocument } from "./schemas/line-schema.js";
 
 export interface NamedThings {
   readonly foods: readonly string[];

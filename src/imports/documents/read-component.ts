@@ -3,7 +3,7 @@ import type { OwnMeasure } from "../../domain/model/food.js";
 import { ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
-import type { BatchesWritten, ComponentDocument, RouteDocument } from "./component-schema.js";
+import type { BatchesWritten, ComponentDocument, RouteDocument } from "./schemas/component-schema.js";
 import { readDensities, readKeeping, readOwnMeasures } from "./read-facts.js";
 import { lineIds, readLines } from "./read-lines.js";
 import type { KnownItems } from "./read-lines.js";

@@ -5,10 +5,10 @@ import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
 import type { AnyDocument, DocumentKind } from "./document-kinds.js";
 import { nearestWords } from "./nearest-words.js";
-import { problemMakers, shown } from "./shape-problems.js";
-import { readYamlInTurns } from "./yaml-text.js";
+import { problemMakers, shown } from "./schemas/shape-problems.js";
+import { readYamlInTurns } from "./yaml/yaml-text.js";
 import { writtenCodes, type WrittenCode } from "./written-codes.js";
-import type { Place, YamlDocument } from "./yaml-text.js";
+import type { Place, YamlDocument } from "./yaml/yaml-text.js";
 
 /** A problem and the place to mend it. `path` leads through the document as written. */
 export interface DocumentProblem extends Place {

@@ -6,7 +6,7 @@ import type { Path, Result } from "../../domain/problem.js";
 import { toBase } from "../../domain/quantity/convert.js";
 import { combine, every, mapResult } from "./combine-results.js";
 import type { Reading } from "./reading.js";
-import type { densitiesSchema, keepingListSchema, ownMeasuresSchema } from "./shared-schemas.js";
+import type { densitiesSchema, keepingListSchema, ownMeasuresSchema } from "./schemas/shared-schemas.js";
 
 /** The facts that foods and components share: keeping, own measures, densities. `path` leads to the list. */
 export const readKeeping = (

@@ -10,8 +10,8 @@ import type {
 import { ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
-import { nutrientKeys } from "./food-schema.js";
-import type { FoodDocument } from "./food-schema.js";
+import { nutrientKeys } from "./schemas/food-schema.js";
+import type { FoodDocument } from "./schemas/food-schema.js";
 import { readDensities, readKeeping, readOwnMeasures } from "./read-facts.js";
 import { readingOf } from "./reading.js";
 import type { Reading } from "./reading.js";

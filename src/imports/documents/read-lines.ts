@@ -4,8 +4,8 @@ import type { Line, LineItem, Swap, SwapOwn } from "../../domain/model/line.js";
 import { failed, ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
-import { ruleWords } from "./line-schema.js";
-import type { LineDocument } from "./line-schema.js";
+import { ruleWords } from "./schemas/line-schema.js";
+import type { LineDocument } from "./schemas/line-schema.js";
 import { readRatio } from "./read-ratio.js";
 import type { Reading } from "./reading.js";
 

@@ -1,7 +1,7 @@
 import type { Meal, Plan } from "../../domain/model/plan.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
-import type { MealDocument, PlanDocument } from "./plan-schema.js";
+import type { MealDocument, PlanDocument } from "./schemas/plan-schema.js";
 import { lineIds, readLines } from "./read-lines.js";
 import type { KnownItems } from "./read-lines.js";
 import { readSteps } from "./read-steps.js";

@@ -1,9 +1,9 @@
 import type { Source, SourceKind } from "../../domain/model/source.js";
 import { failed, ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
-import { sourceKindWords } from "./shared-schemas.js";
-import type { SourcesWritten, SourceWritten } from "./shared-schemas.js";
-import { plainWord } from "./word-schema.js";
+import { sourceKindWords } from "./schemas/shared-schemas.js";
+import type { SourcesWritten, SourceWritten } from "./schemas/shared-schemas.js";
+import { plainWord } from "./schemas/word-schema.js";
 
 /** What stands in the title of a source that was only named by its kind. */
 const usualTitles = {

@@ -2,7 +2,7 @@ import type { Step } from "../../domain/model/component.js";
 import { failed, ok } from "../../domain/problem.js";
 import type { Path, Problem, Result } from "../../domain/problem.js";
 import { every, mapResult } from "./combine-results.js";
-import type { StepDocument } from "./line-schema.js";
+import type { StepDocument } from "./schemas/line-schema.js";
 import { nearestWords } from "./nearest-words.js";
 import { readRatio } from "./read-ratio.js";
 

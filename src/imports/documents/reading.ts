@@ -4,7 +4,7 @@ import type { Source } from "../../domain/model/source.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { readSource } from "./read-source.js";
-import type { SourcesWritten, SourceWritten } from "./shared-schemas.js";
+import type { SourcesWritten, SourceWritten } from "./schemas/shared-schemas.js";
 
 /** What the head of a document says about all its amounts and sources. */
 export interface Reading {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { CodeListName } from "../../domain/code-list-name.js";
 import type { Path } from "../../domain/problem.js";
-import { codeFields } from "./code-schema.js";
+import { codeFields } from "./schemas/code-schema.js";
 import { documentSchemas, type DocumentKind } from "./document-kinds.js";
 
 /** A code as it stands in a document. */

@@ -1,6 +1,6 @@
 import type { Food } from "../../domain/model/food.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
-import { nutrientKeys } from "../documents/food-schema.js";
+import { nutrientKeys } from "../documents/schemas/food-schema.js";
 import { readDocumentValue } from "../documents/read-documents.js";
 import { resolveDocuments } from "../documents/resolve-documents.js";
 import type { WrittenCode } from "../documents/written-codes.js";

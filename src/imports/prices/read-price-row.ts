@@ -1,8 +1,8 @@
 import type { Measured, MeasureSystem } from "../../domain/model/amount.js";
 import type { Loose, OwnMeasure, Pack } from "../../domain/model/food.js";
 import { nearestRegions, regionCode, regionInstead } from "../../domain/model/region-codes.js";
-import { checkLoose } from "../../domain/plan/check-facts.js";
-import { fixedCodeLists } from "../../domain/plan/code-lists-of.js";
+import { checkLoose } from "../../domain/plan/check/check-facts.js";
+import { fixedCodeLists } from "../../domain/plan/check/code-lists-of.js";
 import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { unknownCode } from "../documents/check-codes.js";

@@ -6,8 +6,8 @@ import { ownMeasureName } from "../../domain/quantity/unit.js";
 import { readLine, type TakenLine } from "../../domain/quantity/read-line.js";
 import { amountText } from "../documents/amount-text.js";
 import type { PlainDocument } from "../documents/document-of.js";
-import { measuredWords } from "../documents/line-schema.js";
-import { measureSystemWords } from "../documents/shared-schemas.js";
+import { measuredWords } from "../documents/schemas/line-schema.js";
+import { measureSystemWords } from "../documents/schemas/shared-schemas.js";
 import type { WebRecipe, WebStep } from "./web-recipe.js";
 
 /** Something about a recipe that a person must say; until then the draft cannot be saved. */

@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { listSchema, slugSchema, textSchema } from "../documents/scalar-schemas.js";
-import { sourceSchema } from "../documents/shared-schemas.js";
-import { wordSchema } from "../documents/word-schema.js";
+import { listSchema, slugSchema, textSchema } from "../documents/schemas/scalar-schemas.js";
+import { sourceSchema } from "../documents/schemas/shared-schemas.js";
+import { wordSchema } from "../documents/schemas/word-schema.js";
 import { datedFields, ruleHead } from "./rule-texts.js";
 
 const { region, "from-date": from, "to-date": to } = datedFields;

@@ -1,9 +1,9 @@
 import { z } from "zod";
 import type { RuleAudience } from "../../domain/model/keeping.js";
 import type { HandlingTopic } from "../../domain/storage/rule.js";
-import { listSchema, nameSchema, slugSchema, textSchema } from "../documents/scalar-schemas.js";
-import { placeWords, sourceSchema } from "../documents/shared-schemas.js";
-import { wordSchema, yesNoSchema } from "../documents/word-schema.js";
+import { listSchema, nameSchema, slugSchema, textSchema } from "../documents/schemas/scalar-schemas.js";
+import { placeWords, sourceSchema } from "../documents/schemas/shared-schemas.js";
+import { wordSchema, yesNoSchema } from "../documents/schemas/word-schema.js";
 import { datedFields, ruleHead, smallNumber } from "./rule-texts.js";
 
 const audienceWords = {

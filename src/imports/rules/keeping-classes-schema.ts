@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { listSchema, slugSchema, textSchema } from "../documents/scalar-schemas.js";
-import { yesNoSchema } from "../documents/word-schema.js";
+import { listSchema, slugSchema, textSchema } from "../documents/schemas/scalar-schemas.js";
+import { yesNoSchema } from "../documents/schemas/word-schema.js";
 import { ruleHead } from "./rule-texts.js";
 
 /** Kinds of food that the rules speak about: seeds/rules/keeping-classes.yaml. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { nameSchema, slugSchema } from "../documents/scalar-schemas.js";
+import { nameSchema, slugSchema } from "../documents/schemas/scalar-schemas.js";
 
 /** What the rules of the other documents are as a whole: seeds/rules/rule-set.yaml. */
 export const ruleSetSchema = z.strictObject({

@@ -1,7 +1,7 @@
 import type { Source } from "../../domain/model/source.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import { readSource } from "../documents/read-source.js";
-import type { SourceWritten } from "../documents/shared-schemas.js";
+import type { SourceWritten } from "../documents/schemas/shared-schemas.js";
 import type { ruleHead } from "./rule-texts.js";
 import type { z } from "zod";
 

@@ -2,12 +2,12 @@ import { z } from "zod";
 import { isRegionCode } from "../../domain/model/region-codes.js";
 import type { Problem, Path, Result } from "../../domain/problem.js";
 import { nearestWords } from "../documents/nearest-words.js";
-import { sourceSchema } from "../documents/shared-schemas.js";
-import { nameSchema, numberSchema, slugSchema, textSchema } from "../documents/scalar-schemas.js";
-import { shapeProblems } from "../documents/shape-problems.js";
-import { wordSchema } from "../documents/word-schema.js";
-import { sourceKindWords } from "../documents/shared-schemas.js";
-import { readYaml, type Place, type YamlDocument } from "../documents/yaml-text.js";
+import { sourceSchema } from "../documents/schemas/shared-schemas.js";
+import { nameSchema, numberSchema, slugSchema, textSchema } from "../documents/schemas/scalar-schemas.js";
+import { shapeProblems } from "../documents/schemas/shape-problems.js";
+import { wordSchema } from "../documents/schemas/word-schema.js";
+import { sourceKindWords } from "../documents/schemas/shared-schemas.js";
+import { readYaml, type Place, type YamlDocument } from "../documents/yaml/yaml-text.js";
 
 /** A problem in a rule file, and the place to mend it. */
 export interface RuleProblem extends Place {

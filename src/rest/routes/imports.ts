@@ -7,10 +7,10 @@ import {
   morningReportJson,
   morningReportSchema,
 } from "../../exports/json/import-run.js";
-import { findImport, type FoundImport } from "../../services/find-imports.js";
-import { longestMorning, morningReport, morningReportMarkdown } from "../../services/morning-report.js";
-import { FileTooLarge, largestUpload, receiveFile } from "../../services/receive-file.js";
-import { importReportMarkdown, reportImport, summaryOf } from "../../services/report-import.js";
+import { findImport, type FoundImport } from "../../services/imports/find-imports.js";
+import { longestMorning, morningReport, morningReportMarkdown } from "../../services/imports/morning-report.js";
+import { FileTooLarge, largestUpload, receiveFile } from "../../services/imports/receive-file.js";
+import { importReportMarkdown, reportImport, summaryOf } from "../../services/imports/report-import.js";
 import { isStorable } from "../../services/storable.js";
 import { asJson, asText, endpoint, found, refused, type Endpoint, type Found, type Question } from "../endpoint.js";
 import { one } from "../page-question.js";

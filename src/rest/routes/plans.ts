@@ -1,6 +1,6 @@
 import { pageSchema, planSummaryJson, planSummarySchema } from "../../exports/json/plan-parts.js";
 import type { RevisionSummary } from "../../services/deps.js";
-import { listPlans } from "../../services/list-plans.js";
+import { listPlans } from "../../services/plans/list-plans.js";
 import { planAddress } from "../addresses-of.js";
 import { asJson, endpoint } from "../endpoint.js";
 import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";

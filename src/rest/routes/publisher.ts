@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { describedPublisherSchema } from "../../exports/json/plan.js";
-import { atomFeed } from "../../exports/atom.js";
-import { jsonFeed } from "../../exports/json-feed.js";
-import type { Feed } from "../../exports/feed.js";
+import { atomFeed } from "../../exports/feeds/atom.js";
+import { jsonFeed } from "../../exports/feeds/json-feed.js";
+import type { Feed } from "../../exports/feeds/feed.js";
 import type { Deps, Publisher } from "../../services/deps.js";
-import { findPublishers } from "../../services/find-publishers.js";
-import { listFeed, type FollowedPlan } from "../../services/list-feed.js";
+import { findPublishers } from "../../services/access/find-publishers.js";
+import { listFeed, type FollowedPlan } from "../../services/plans/list-feed.js";
 import { isStorable } from "../../services/storable.js";
 import { pageAddress, publisherAddress, publisherPage } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";

@@ -1,9 +1,9 @@
 import { z } from "zod";
-import { answerLists } from "../../services/answer-lists.js";
-import { mostPortions } from "../../services/portion-count.js";
-import { householdPoints } from "../../services/household-points.js";
+import { answerLists } from "../../services/answers/answer-lists.js";
+import { mostPortions } from "../../services/answers/portion-count.js";
+import { householdPoints } from "../../services/answers/household-points.js";
 import { named } from "../../exports/json/named-schema.js";
-import { readShape } from "../../services/read-shape.js";
+import { readShape } from "../../services/drafts/read-shape.js";
 import { endpoint, found, refused } from "../endpoint.js";
 import { householdBody } from "../household-body.js";
 import { pointsBeyond, pointsOfPlan } from "../points.js";

@@ -1,6 +1,6 @@
 import type { Path } from "../../domain/problem.js";
 import { vocabularySchema } from "../../exports/json/vocabulary.js";
-import { listVocabulary, type Vocabulary } from "../../services/list-vocabulary.js";
+import { listVocabulary, type Vocabulary } from "../../services/answers/list-vocabulary.js";
 import { asJson, endpoint, found, refused } from "../endpoint.js";
 import { one } from "../page-question.js";
 import { inQuery } from "../parameter.js";

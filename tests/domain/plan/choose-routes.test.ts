@@ -3,7 +3,7 @@ import type { Component, Route } from "../../../src/domain/model/component.js";
 import type { Household, RouteMode } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
-import { workOf } from "../../../src/domain/plan/work-of.js";
+import { workOf } from "../../../src/domain/plan/session/work-of.js";
 import { bundle, component, food, household, line, made, meal, pack, route, step } from "../../kit/builders.js";
 
 /** One meal of a batch of each. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Household, OnHand } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import type { Warning } from "../../../src/domain/problem.js";
-import { asFrozen } from "../../../src/domain/plan/foods-today.js";
+import { asFrozen } from "../../../src/domain/plan/review/foods-today.js";
 import { scalePlan, scalePlans } from "../../../src/domain/plan/scale-plan.js";
 import type { ScaledComponent, ScaledPlan } from "../../../src/domain/plan/scaled.js";
 import { shop } from "../../../src/domain/plan/shop.js";

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Component } from "../../../src/domain/model/component.js";
 import type { Line } from "../../../src/domain/model/line.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
-import { planNutrition } from "../../../src/domain/plan/contents.js";
+import { planNutrition } from "../../../src/domain/plan/contents/contents.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { bundle, component, density, food, invented, line, made, meal, step } from "../../kit/builders.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Household, OnHand } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { asFrozen } from "../../../src/domain/plan/foods-today.js";
+import { asFrozen } from "../../../src/domain/plan/review/foods-today.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../src/domain/plan/shop.js";
 import { bundle, food, household, invented, line, meal, onHand, density } from "../../kit/builders.js";

@@ -3,7 +3,7 @@ import { limits } from "../../../src/domain/limits.js";
 import type { Component } from "../../../src/domain/model/component.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { checkBundle } from "../../../src/domain/plan/check-bundle.js";
+import { checkBundle } from "../../../src/domain/plan/check/check-bundle.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../src/domain/plan/shop.js";
 import {

@@ -4,7 +4,7 @@ import type { Step } from "../../../src/domain/model/component.js";
 import type { Food } from "../../../src/domain/model/food.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { scaledSession } from "../../../src/domain/plan/scaled-session.js";
+import { scaledSession } from "../../../src/domain/plan/session/scaled-session.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import type { PrepSession } from "../../../src/domain/prep-session/session.js";
 import type { Result } from "../../../src/domain/problem.js";

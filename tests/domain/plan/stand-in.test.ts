@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Swap } from "../../../src/domain/model/line.js";
-import { checkBundle } from "../../../src/domain/plan/check-bundle.js";
+import { checkBundle } from "../../../src/domain/plan/check/check-bundle.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import {
   bundle,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { asFrozen, type FoodsToday } from "../../../src/domain/plan/foods-today.js";
+import { asFrozen, type FoodsToday } from "../../../src/domain/plan/review/foods-today.js";
 import { scalePlans } from "../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../src/domain/plan/shop.js";
 import { bundle, food, household, line, meal, onHand, own, pack, plan } from "../../kit/builders.js";

@@ -3,13 +3,13 @@ import type { MeasureSystem } from "../../../src/domain/model/amount.js";
 import type { Food } from "../../../src/domain/model/food.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import type { Line } from "../../../src/domain/model/line.js";
-import { checkBundle } from "../../../src/domain/plan/check-bundle.js";
-import { gramsPutIn } from "../../../src/domain/plan/eaten-grams.js";
+import { checkBundle } from "../../../src/domain/plan/check/check-bundle.js";
+import { gramsPutIn } from "../../../src/domain/plan/contents/eaten-grams.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../src/domain/plan/shop.js";
-import { lineText } from "../../../src/exports/line-text.js";
-import { nameBook } from "../../../src/exports/name-book.js";
-import { showFor } from "../../../src/exports/shown-amount.js";
+import { lineText } from "../../../src/exports/words/line-text.js";
+import { nameBook } from "../../../src/exports/words/name-book.js";
+import { showFor } from "../../../src/exports/words/shown-amount.js";
 import {
   bundle,
   component,

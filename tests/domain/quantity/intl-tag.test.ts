@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
 import { numberMarks } from "../../../src/domain/quantity/parse/number-marks.js";
 import { readerLocale } from "../../../src/domain/quantity/reader-locale.js";
-import { marksOf } from "../../../src/exports/csv-text.js";
-import { dateText, momentText, timeText } from "../../../src/exports/clock-text.js";
+import { marksOf } from "../../../src/exports/csv/csv-text.js";
+import { dateText, momentText, timeText } from "../../../src/exports/words/clock-text.js";
 import { decimalCell } from "../../../src/imports/tables/decimal-cell.js";
 import { spreadsheetDate } from "../../../src/imports/tables/spreadsheet-date.js";
 

@@ -3,7 +3,7 @@ import type { Food, Pack } from "../../../src/domain/model/food.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../src/domain/plan/shop.js";
-import { takenText } from "../../../src/exports/packs-text.js";
+import { takenText } from "../../../src/exports/words/packs-text.js";
 import { bundle, density, food, line, meal, measured, own, pack } from "../../kit/builders.js";
 
 const loose = (content: string, price: string | null, facts: Partial<Pack> = {}): Pack =>

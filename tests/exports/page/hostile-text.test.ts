@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
-import { readSeeds } from "../../../src/app/read-seeds.js";
+import { readSeeds } from "../../../src/app/setup/read-seeds.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import { planPage } from "../../../src/exports/page/plan-page.js";
-import { blankForm, type PlanForm } from "../../../src/exports/page/plan-form.js";
+import { blankForm, type PlanForm } from "../../../src/exports/page/form/plan-form.js";
 import { answerOf, shippedRules } from "../../kit/answer-of.js";
 import { elementsOf, parseErrors } from "../../kit/html-page.js";
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkDocuments } from "../../../src/imports/documents/check-documents.js";
 import { foodDocumentOf } from "../../../src/imports/documents/document-of.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
-import { problemText } from "../../../src/exports/problem-text.js";
+import { problemText } from "../../../src/exports/sentences/problem-text.js";
 
 const text = (facts: string): string => `kind: food
 slug: thing

@@ -1,11 +1,11 @@
 import { readFile } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
 import { parseAllDocuments, stringify } from "yaml";
-import { readShipped } from "../../../src/app/shipped-data.js";
+import { readShipped } from "../../../src/app/setup/shipped-data.js";
 import type { CodeListName } from "../../../src/domain/code-list-name.js";
 import type { Path, Problem } from "../../../src/domain/problem.js";
-import { codeListsOf, numbersThatAre } from "../../../src/domain/plan/code-lists-of.js";
-import { problemText } from "../../../src/exports/problem-text.js";
+import { codeListsOf, numbersThatAre } from "../../../src/domain/plan/check/code-lists-of.js";
+import { problemText } from "../../../src/exports/sentences/problem-text.js";
 import { checkDocuments } from "../../../src/imports/documents/check-documents.js";
 import { documentKinds, jsonSchemas, type DocumentKind } from "../../../src/imports/documents/document-kinds.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseAllDocuments } from "yaml";
-import { readYaml } from "../../../src/imports/documents/yaml-text.js";
+import { readYaml } from "../../../src/imports/documents/yaml/yaml-text.js";
 
 const partsOf = (text: string): readonly string[] => readYaml(text).documents.map((document) => document.text);
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lineSchema, stepSchema } from "../../../src/imports/documents/line-schema.js";
+import { lineSchema, stepSchema } from "../../../src/imports/documents/schemas/line-schema.js";
 
 const line = (facts: object) => lineSchema.safeParse({ food: "salt", amount: "8 g", ...facts });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
-import { problemText } from "../../../src/exports/problem-text.js";
+import { problemText } from "../../../src/exports/sentences/problem-text.js";
 
 const plan = (facts: string): string =>
   `kind: plan

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { readdir, readFile } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
-import { problemText } from "../../../src/exports/problem-text.js";
+import { problemText } from "../../../src/exports/sentences/problem-text.js";
 import {
   priceColumns,
   priceRowReader,

@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
-import { readSeeds } from "../../../src/app/read-seeds.js";
+import { readSeeds } from "../../../src/app/setup/read-seeds.js";
 import { compileFoodNames } from "../../../src/domain/quantity/food-name.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { resolveDocuments } from "../../../src/imports/documents/resolve-documents.js";

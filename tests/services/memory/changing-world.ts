@@ -1,13 +1,13 @@
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import type { Sql } from "../../../src/persistence/plain-sql.js";
+import type { Sql } from "../../../src/persistence/sql/plain-sql.js";
 import type { Deps } from "../../../src/services/deps.js";
-import { loadSeeds } from "../../../src/services/load-seeds.js";
-import { publishPlan } from "../../../src/services/publish-plan.js";
-import { saveDocuments } from "../../../src/services/save-documents.js";
-import { updatePublisher } from "../../../src/services/save-publisher.js";
-import { withdrawPlan } from "../../../src/services/withdraw-plan.js";
+import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
+import { publishPlan } from "../../../src/services/plans/publish-plan.js";
+import { saveDocuments } from "../../../src/services/drafts/save-documents.js";
+import { updatePublisher } from "../../../src/services/access/save-publisher.js";
+import { withdrawPlan } from "../../../src/services/plans/withdraw-plan.js";
 import { demo, demoBundle, rules } from "../../graphql/open-test-app.js";
-import { openFeed } from "../open-feed.js";
+import { openFeed } from "../imports/open-feed.js";
 
 const publisher = demo.publisher.slug;
 const caller = { actor: { kind: "PROGRAM", name: "test" }, requestId: null } as const;

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import request from "supertest";
-import { openServer } from "../../../src/persistence/open-server.js";
-import type { OpenedDatabase } from "../../../src/persistence/opened-database.js";
-import type { Followed } from "../../../src/persistence/signals.js";
-import { openMemory, type Memory } from "../../../src/services/memory/memory.js";
-import { rememberData } from "../../../src/services/memory/remember-data.js";
+import { openServer } from "../../../src/persistence/database/open-server.js";
+import type { OpenedDatabase } from "../../../src/persistence/database/opened-database.js";
+import type { Followed } from "../../../src/persistence/database/signals.js";
+import { openMemory, type Memory } from "../../../src/services/cache/memory.js";
+import { rememberData } from "../../../src/services/cache/remember-data.js";
 import { openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
 import { changes, questions, settle, type World } from "./changing-world.js";

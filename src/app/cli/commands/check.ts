@@ -1,6 +1,6 @@
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
-import { readTexts } from "../../../services/read-texts.js";
-import { readClientSettings } from "../../environment.js";
+import { readTexts } from "../../../services/drafts/read-texts.js";
+import { readClientSettings } from "../../setup/environment.js";
 import { checkAlone } from "../check-alone.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countOf } from "../count-of.js";

@@ -1,5 +1,5 @@
-import { readSettings } from "../../environment.js";
-import { shownValue } from "../../shown-setting.js";
+import { readSettings } from "../../setup/environment.js";
+import { shownValue } from "../../setup/shown-setting.js";
 import { withJson, type AddCommand } from "../command.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 

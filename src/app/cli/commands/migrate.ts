@@ -1,7 +1,7 @@
 import { MigrationError } from "../../../persistence/errors.js";
-import { RoleUnfit } from "../../../persistence/grant-runtime.js";
-import { readEnvironment } from "../../environment.js";
-import { openLog } from "../../open-log.js";
+import { RoleUnfit } from "../../../persistence/database/grant-runtime.js";
+import { readEnvironment } from "../../setup/environment.js";
+import { openLog } from "../../setup/open-log.js";
 import { withJson, type AddCommand } from "../command.js";
 import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 
@@ -23,7 +23,7 @@ async function migrate({ grantTo = null }: { readonly grantTo?: string | null })
   if (environment.value.databaseUrl === null) {
     throw usage("DATABASE_URL must name a Postgres server: the embedded database is migrated by the service itself.");
   }
-  const { migrateDatabase } = await import("../../migrate-database.js");
+  const { migrateDatabase } = await import("../../setup/migrate-database.js");
   try {
     await migrateDatabase(environment.value, grantTo, openLog(environment.value.logLevel));
   } catch (error) {

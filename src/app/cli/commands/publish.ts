@@ -1,5 +1,5 @@
 import type { DocumentsRead } from "../../../imports/documents/read-documents.js";
-import { readTexts } from "../../../services/read-texts.js";
+import { readTexts } from "../../../services/drafts/read-texts.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { compareDrafts } from "../compare-drafts.js";
 import { countOf } from "../count-of.js";

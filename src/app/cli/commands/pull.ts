@@ -1,6 +1,6 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { slugSchema } from "../../../imports/documents/scalar-schemas.js";
+import { slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { CommandFailed, exitCodes, type Outcome } from "../outcome.js";
 import { planName } from "../plan-name.js";

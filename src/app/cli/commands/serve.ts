@@ -1,6 +1,6 @@
 import { EmbeddedDatabaseBusy, FolderNotPrivate } from "../../../persistence/errors.js";
-import { readEnvironment } from "../../environment.js";
-import { NoRegisteredDocuments } from "../../registered-documents.js";
+import { readEnvironment } from "../../setup/environment.js";
+import { NoRegisteredDocuments } from "../../server/registered-documents.js";
 import { withJson, type AddCommand } from "../command.js";
 import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 
@@ -13,7 +13,7 @@ export const addServe: AddCommand = (program, run) => {
 async function start(): Promise<Outcome> {
   const environment = readEnvironment();
   if (!environment.ok) throw usage(...environment.faults);
-  const { serve } = await import("../../serve.js");
+  const { serve } = await import("../../processes/serve.js");
   try {
     const { address, firstQuery, startWork } = await serve(environment.value);
     return {

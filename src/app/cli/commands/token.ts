@@ -1,6 +1,6 @@
 import type { Command } from "commander";
-import { isScope, scopes } from "../../../services/actor.js";
-import { readTokenText } from "../../../services/token-text.js";
+import { isScope, scopes } from "../../../services/access/actor.js";
+import { readTokenText } from "../../../services/access/token-text.js";
 import { asking, withLocal, type AddCommand, type Runner, type ServiceOptions } from "../command.js";
 import {
   CreateTokenDocument,

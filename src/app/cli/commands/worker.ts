@@ -1,4 +1,4 @@
-import { readEnvironment } from "../../environment.js";
+import { readEnvironment } from "../../setup/environment.js";
 import { withJson, type AddCommand } from "../command.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 
@@ -17,7 +17,7 @@ export const addWorker: AddCommand = (program, run) => {
 async function start({ once = null }: { readonly once?: string | null }): Promise<Outcome> {
   const environment = readEnvironment();
   if (!environment.ok) throw usage(...environment.faults);
-  const { work, workFaults, workOnce } = await import("../../work.js");
+  const { work, workFaults, workOnce } = await import("../../processes/work.js");
   const faults = workFaults(environment.value, once);
   if (faults.length > 0) throw usage(...faults);
   const { jobs } = await import("../../../jobs/jobs.js");

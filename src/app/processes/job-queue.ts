@@ -1,0 +1,113 @@
+import PgBoss from "pg-boss";
+import type { AroundJob } from "../observe/observer.js";
+import type { Job } from "../../jobs/jobs.js";
+import type { Sql } from "../../persistence/sql/plain-sql.js";
+import type { Deps, Log } from "../../services/deps.js";
+
+export interface JobQueueOptions {
+  readonly sql: Sql;
+  /** IANA name of the zone the cron fields are read in. */
+  readonly zone: string;
+  readonly jobs: readonly Job[];
+  readonly deps: Deps;
+  readonly log: Log;
+  /** Told of what runs; left out: nobody. */
+  readonly aroundJob?: AroundJob;
+  /** Milliseconds that jobs may go on once the queue is closed; then they are given back, to be tried again. */
+  readonly patience?: number;
+}
+
+export interface JobQueue {
+  /** Puts a job in the queue at once; some worker runs it. Rejects with a RangeError for a name that is no job's. */
+  enqueue(name: string): Promise<void>;
+  /** The same, at most once in so many seconds: what is asked for between runs once, afterwards. */
+  enqueueOften(name: string, seconds: number): Promise<void>;
+  /** Lets running jobs finish, then stops. */
+  close(): Promise<void>;
+}
+
+/** The most a job may take before another worker may try it again. */
+const expireInMinutes = 30;
+
+/** Schedules every job and works on them. Several workers may run at once: each tick is taken by one of them. */
+export async function startJobQueue({
+  sql,
+  zone,
+  jobs,
+  deps,
+  log,
+  aroundJob,
+  patience = 20_000,
+}: JobQueueOptions): Promise<JobQueue> {
+  const boss = openBoss(sql, log);
+  await boss.start();
+  for (const job of jobs) {
+    await makeQueue(boss, job);
+    await boss.schedule(job.name, job.cron, {}, { tz: zone });
+    await boss.work(job.name, { pollingIntervalSeconds: 2 }, async () => {
+      const outcome = await (aroundJob === undefined ? job.run(deps) : aroundJob(job.name, () => job.run(deps)));
+      log.info({ job: job.name, outcome }, "job done");
+    });
+  }
+  const known = (name: string): string => {
+    if (!jobs.some((job) => job.name === name)) throw new RangeError(`there is no job ${name}`);
+    return name;
+  };
+  // null: one is waiting already, which is as good.
+  return {
+    enqueue: async (name) => void (await boss.send(known(name), {})),
+    enqueueOften: async (name, seconds) => void (await boss.sendDebounced(known(name), {}, {}, seconds)),
+    close: () => boss.stop({ graceful: true, wait: true, timeout: patience }),
+  };
+}
+
+/** Makes the tables of the queue and of every job, which takes an owner of tables, and works on none. */
+export async function makeJobTables(sql: Sql, jobs: readonly Job[], log: Log): Promise<void> {
+  const boss = openBoss(sql, log, { supervise: false, schedule: false });
+  await boss.start();
+  for (const job of jobs) await makeQueue(boss, job);
+  await boss.stop({ graceful: false, wait: true });
+}
+
+function openBoss(
+  sql: Sql,
+  log: Log,
+  options: { readonly supervise?: boolean; readonly schedule?: boolean } = {},
+): PgBoss {
+  const boss = new PgBoss({
+    ...options,
+    db: {
+      executeSql: async (text: string, values: readonly unknown[]) => {
+        const { rows } = await sql.query(text, values);
+        return { rows: [...rows] };
+      },
+    },
+  });
+  boss.on("error", (error) => log.error({ err: error }, "the job queue failed"));
+  return boss;
+}
+
+const makeQueue = (boss: PgBoss, { name }: Job): Promise<void> =>
+  unlessDeadlocked(() =>
+    boss.createQueue(name, { name, policy: "short", retryLimit: 3, retryBackoff: true, expireInMinutes }),
+  );
+
+/** Postgres: one of two transactions that waited for each other was ended, so that the other could go on. */
+const deadlock = "40P01";
+const mostTries = 10;
+
+/**
+ * Making a queue makes a table that refers to the table of queues, which two instances that start together on a new database do in
+ * each other's way. The one that was ended finds the queue there when it asks again.
+ */
+async function unlessDeadlocked(work: () => Promise<unknown>): Promise<void> {
+  for (let tries = 1; ; tries += 1) {
+    try {
+      await work();
+      return;
+    } catch (error) {
+      const isDeadlock = error instanceof Error && "code" in error && error.code === deadlock;
+      if (!isDeadlock || tries === mostTries) throw error;
+    }
+  }
+}

@@ -1,0 +1,50 @@
+import type { FastifyInstance, FastifyReply } from "fastify";
+import { owedFor } from "../../services/access/point-budget.js";
+import type { Charged, RateLimit } from "../../services/access/rate-limit.js";
+import { callerAddress } from "./caller-address.js";
+
+declare module "fastify" {
+  interface FastifyReply {
+    /**
+     * Charges whoever asks. The header fields of the answer say what is left.
+     * @throws QuotaExceeded
+     */
+    charge(points: number): void;
+    /** Charges whoever asks what computing took beyond what was charged before. It never refuses. */
+    settle(steps: number): void;
+    /** Points that were charged. */
+    paid: number;
+    /** What was charged last; null: nothing, or there is no limit. */
+    charged: Charged | null;
+  }
+  interface FastifyContextConfig {
+    /** What a request for this route costs before it is looked at; left out: one point. */
+    points?: number;
+  }
+}
+
+/** Charges every request what its route says. To be called after `readActor`: it asks who asks. */
+export function limitRate(app: FastifyInstance, limit: RateLimit): void {
+  app.decorateReply("charged", null);
+  app.decorateReply("paid", 0);
+  app.decorateReply("settle", function (this: FastifyReply, steps: number): void {
+    const owed = owedFor(steps, this.paid);
+    if (owed === 0) return;
+    this.charged = limit.settle(this.request.actor, callerAddress(this.request), owed);
+    this.paid += owed;
+  });
+  app.decorateReply("charge", function (this: FastifyReply, points: number): void {
+    this.paid += points;
+    this.charged = limit.admit(this.request.actor, callerAddress(this.request), points);
+  });
+  app.addHook("onRequest", (request, reply, done) => {
+    const { points = 1 } = request.routeOptions.config;
+    if (points > 0) reply.charge(points);
+    done();
+  });
+  // Once for each answer, however often it was charged for.
+  app.addHook("onSend", (_request, reply, payload, done) => {
+    if (reply.charged !== null && !reply.hasHeader("ratelimit")) reply.headers(reply.charged.fields());
+    done(null, payload);
+  });
+}

@@ -1,0 +1,108 @@
+import type { FastifyInstance } from "fastify";
+import { monitorEventLoopDelay } from "node:perf_hooks";
+import { getHeapStatistics } from "node:v8";
+import type { PoolFigures } from "../../persistence/database/opened-database.js";
+import { refusal } from "../../rest/refusal.js";
+import { sendRefusal } from "../../rest/send-problem.js";
+import { openArrivals, type Arrivals } from "./arrivals.js";
+import { healthPaths } from "./health.js";
+
+export interface OverloadLimits {
+  /** Mean delay of the event loop over half a second, twice in a row, in milliseconds. No request waits longer before it is begun. */
+  readonly loopDelayMs: number;
+  /** Used heap / the most that may be used. */
+  readonly heapShare: number;
+  /** Who waits for a connection to the database. */
+  readonly poolWaiting: number;
+}
+
+/** One session may take a second to order, and so may a start; several in a row are too much. */
+export const usualLimits: OverloadLimits = { loopDelayMs: 500, heapShare: 0.92, poolWaiting: 200 };
+
+export type TooMuch = "event-loop" | "heap" | "pool";
+
+export interface Overload {
+  /** What there is too much of at the moment; null: nothing. */
+  tooMuch(): TooMuch | null;
+  /** Where requests take turns before anything is done for them. */
+  readonly arrivals: Arrivals;
+  /** The same in a sentence. */
+  describe(): string | null;
+  close(): void;
+}
+
+const sentences: Readonly<Record<TooMuch, string>> = {
+  "event-loop": "The process has more to compute than it can.",
+  heap: "The process is short of memory.",
+  pool: "Too many requests wait for a connection to the database.",
+};
+
+/** Milliseconds between two looks at the event loop and the heap. */
+const pause = 500;
+/** Milliseconds between two ticks of the delay's measuring, which are part of what it measures. */
+const resolution = 20;
+
+/** Measures how much there is to do. */
+export function watchOverload(limits: OverloadLimits, pool: () => PoolFigures | null): Overload {
+  const delay = monitorEventLoopDelay({ resolution });
+  delay.enable();
+  let slow: TooMuch | null = null;
+  let lateLooks = 0;
+  const look = setInterval(() => {
+    const mean = Number.isNaN(delay.mean) ? 0 : delay.mean / 1e6 - resolution;
+    delay.reset();
+    const { used_heap_size: used, heap_size_limit: most } = getHeapStatistics();
+    lateLooks = mean > limits.loopDelayMs ? lateLooks + 1 : 0;
+    slow = lateLooks > 1 ? "event-loop" : used / most > limits.heapShare ? "heap" : null;
+  }, pause);
+  look.unref();
+  const tooMuch = (): TooMuch | null => slow ?? ((pool()?.waiting ?? 0) > limits.poolWaiting ? "pool" : null);
+  return {
+    tooMuch,
+    arrivals: openArrivals(limits.loopDelayMs),
+    describe: () => {
+      const what = tooMuch();
+      return what === null ? null : sentences[what];
+    },
+    close: () => {
+      clearInterval(look);
+      delay.disable();
+    },
+  };
+}
+
+export interface SheddingOptions {
+  readonly overload: Overload;
+  readonly onShed: (what: TooMuch) => void;
+  readonly dice: () => number;
+}
+
+const message = "Too much is asked at the moment. Nothing was done; ask again in a moment.";
+
+/** Turns requests away with 503 before anything is done for them, except those that ask how the process is. */
+export function shedLoad(app: FastifyInstance, { overload, onShed, dice }: SheddingOptions): void {
+  const { arrivals } = overload;
+  app.server.on("connection", arrivals.connected);
+  app.addHook("onRequest", (request, reply, done) => {
+    const { url = "" } = request.routeOptions;
+    if (healthPaths.has(url)) return done();
+    const begin = (): void => {
+      // Whoever has gone while it waited is owed nothing.
+      if (!request.raw.destroyed) done();
+    };
+    const what = overload.tooMuch() ?? (arrivals.take(begin) ? null : "event-loop");
+    if (what === null) return;
+    onShed(what);
+    // Not all at the same moment.
+    const retryAfter = String(1 + Math.floor(dice() * 3));
+    if (url.startsWith("/graphql")) {
+      const errors = [{ message, extensions: { code: "OVERLOADED" } }];
+      return void reply
+        .code(503)
+        .header("retry-after", retryAfter)
+        .header("cache-control", "no-store")
+        .send({ errors });
+    }
+    sendRefusal(refusal("overloaded", message, { headers: { "retry-after": retryAfter } }), request, reply);
+  });
+}

@@ -1,0 +1,52 @@
+import type { Food, FoodClaims } from "../../model/food.js";
+import type { PlanBundle } from "../../model/plan.js";
+import { onceFor } from "../../once-for.js";
+import type { FoodsToday } from "./foods-today.js";
+
+/** A plan with what today's catalogue says of its foods, and whose words those are. */
+interface Known {
+  readonly said: readonly (readonly FoodClaims[])[];
+  readonly bundle: PlanBundle;
+}
+
+/** The last answer for each plan: its foods of today are the same objects until one of them changes. */
+const lastOf = onceFor((_: PlanBundle): { known: Known | null } => ({ known: null }));
+
+/**
+ * The plan, with what is said today of the allergens and diets of its foods beside what it froze; of each two answers the less
+ * safe stands. So does what is said of the food that one of them is shopped as. The same plan where nothing else is said.
+ */
+export function besideToday(bundle: PlanBundle, today: Pick<FoodsToday, "bySlug" | "canonical">): PlanBundle {
+  if (today.bySlug.size === 0) return bundle;
+  const said = bundle.foods.map((food) => saidBeside(food, today));
+  if (said.every((each) => each.length === 0)) return bundle;
+  const last = lastOf(bundle);
+  if (last.known !== null && sameWords(last.known.said, said)) return last.known.bundle;
+  const foods = bundle.foods.map((food, at): Food => {
+    const beside = said[at] ?? [];
+    return beside.length === 0 ? food : { ...food, beside };
+  });
+  last.known = { said, bundle: { ...bundle, foods } };
+  return last.known.bundle;
+}
+
+const sameWords = (a: Known["said"], b: Known["said"]): boolean =>
+  a.every((each, at) => each.length === b[at]?.length && each.every((claims, index) => claims === b[at]?.[index]));
+
+function saidBeside(
+  food: Food,
+  { bySlug, canonical }: Pick<FoodsToday, "bySlug" | "canonical">,
+): readonly FoodClaims[] {
+  const now = [...new Set([food.slug, canonical(food.slug)])].flatMap((slug) => bySlug.get(slug) ?? []);
+  return now.filter((each) => !saysTheSame(each, food));
+}
+
+const words = onceFor(({ allergens, diets, singleIngredient }: FoodClaims): string =>
+  JSON.stringify([
+    allergens.map(({ code, presence, traces }) => `${code} ${presence} ${traces ?? ""}`).toSorted(),
+    diets.map(({ diet, fits }) => `${diet} ${fits}`).toSorted(),
+    singleIngredient ? singleIngredient.is.toSorted() : null,
+  ]),
+);
+
+const saysTheSame = (a: FoodClaims, b: FoodClaims): boolean => a === b || words(a) === words(b);

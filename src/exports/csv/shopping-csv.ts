@@ -1,0 +1,72 @@
+import type { BaseAmount } from "../../domain/model/amount.js";
+import type { Food } from "../../domain/model/food.js";
+import type { Reader } from "../../domain/plan/plan-answer.js";
+import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
+import { presentAmount } from "../../domain/quantity/format.js";
+import { csvText, marksOf, standardMarks, type CsvCell } from "./csv-text.js";
+import { codeWords, shoppingText } from "../document/shopping-text.js";
+import { wordsFor } from "../words/words-for.js";
+import type { CsvColumn } from "../words/words.js";
+
+const columns = [
+  ...(["aisle", "food", "need", "unit", "onHand", "toBuy"] as const),
+  ...(["packs", "price", "currency", "uses", "optional"] as const),
+] as const satisfies readonly CsvColumn[];
+
+/**
+ * STANDARD: RFC 4180, for programs. SPREADSHEET: separator and decimal mark of the reader's locale, and a byte order mark,
+ * without which some spreadsheets take UTF-8 for something else.
+ */
+export type CsvDialect = "STANDARD" | "SPREADSHEET";
+
+/**
+ * The list as a table, a line each; `need`, `on hand` and `to buy` count the same unit, the upper end of a range, unrounded in
+ * STANDARD and as a kitchen rounds in SPREADSHEET. `packs` is what to take from the shelf, which is enough. Cells that a
+ * spreadsheet would run as a formula are made words.
+ */
+export function shoppingCsv(list: ShoppingList, reader: Reader, severalPlans: boolean, dialect: CsvDialect): string {
+  const words = wordsFor(reader.locale);
+  const head = columns.map((column) => words.csv[column]);
+  const rows = list.lines.map((line) => rowOf(line, reader, severalPlans, dialect));
+  return dialect === "STANDARD"
+    ? csvText([head, ...rows], standardMarks)
+    : `\ufeff${csvText([head, ...rows], marksOf(reader.locale))}`;
+}
+
+function rowOf(line: ShoppingLine, reader: Reader, severalPlans: boolean, dialect: CsvDialect): readonly CsvCell[] {
+  const { food, need, onHand, toBuy, cost } = line;
+  const said = shoppingText(line, reader, severalPlans);
+  const unit = need === null ? null : presentAmount(need, food, reader);
+  // Base units in one of the shown unit.
+  const size = need === null || unit === null || unit.value === 0 ? 1 : need.low / unit.value;
+  const count = (amount: BaseAmount | null): CsvCell =>
+    amount === null
+      ? null
+      : { decimal: decimalText((dialect === "STANDARD" ? amount.high : forKitchen(amount, food, reader)) / size) };
+  const price = line.buy.length === 0 ? null : cost.atTill;
+  return [
+    codeWords(food.aisle),
+    said.food,
+    need === null ? said.need : count(need),
+    unit?.unit.name ?? null,
+    count(onHand),
+    count(toBuy),
+    said.take,
+    price === null ? null : { decimal: price.amount },
+    price?.currency ?? null,
+    said.uses.join("; "),
+    said.optional ? wordsFor(reader.locale).optional : "",
+  ];
+}
+
+/** The upper end as a kitchen rounds it, in base units. */
+function forKitchen({ dimension, high }: BaseAmount, food: Food, reader: Reader): number {
+  const { rounded, value } = presentAmount({ dimension, low: high, high }, food, reader);
+  return value === 0 ? 0 : (high * rounded) / value;
+}
+
+/** Six digits are finer than any scale, and leave out what doubles make up. Never an exponent. */
+function decimalText(value: number): string {
+  const rounded = Number(value.toPrecision(6));
+  return rounded.toLocaleString("en", { useGrouping: false, maximumFractionDigits: 12, numberingSystem: "latn" });
+}

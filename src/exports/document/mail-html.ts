@@ -1,0 +1,69 @@
+import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import type { Addresses } from "../addresses.js";
+import { oneLine } from "../words/legible.js";
+import { markupText } from "./markup-text.js";
+import { planDocument } from "./plan-document.js";
+import { renderHtml, type HtmlElement, type HtmlSkin } from "./render-html.js";
+import { writingDirection } from "../words/writing-direction.js";
+
+/** No colours of paper or ink: mail programs choose them, by day and by night. Grey lines show on both. */
+const styles: Readonly<Record<HtmlElement, string>> = {
+  h1: "margin:0 0 12px;font-size:28px;line-height:1.25",
+  h2: "margin:32px 0 8px;padding:0 0 4px;border-bottom:2px solid #888888;font-size:22px;line-height:1.3",
+  h3: "margin:20px 0 4px;font-size:18px;line-height:1.3",
+  h4: "margin:16px 0 4px;font-size:16px;line-height:1.3",
+  p: "margin:0 0 12px",
+  ul: "margin:0 0 12px;padding:0 24px",
+  ol: "margin:0 0 12px;padding:0 24px",
+  li: "margin:0 0 6px",
+  table: "width:100%;margin:0 0 16px;border-collapse:collapse",
+  th: "padding:6px;border-bottom:1px solid #888888;text-align:START;vertical-align:top;font-size:14px",
+  "row-th": "padding:6px;border-bottom:1px solid #888888;text-align:START;vertical-align:top;font-weight:normal",
+  td: "padding:6px;border-bottom:1px solid #888888;text-align:START;vertical-align:top",
+  a: "text-decoration:underline",
+  em: "font-style:italic;font-size:14px",
+};
+
+/** Mail programs know left and right, not start. */
+const skinOf = (direction: "ltr" | "rtl"): HtmlSkin => ({
+  attributes: (element) => ` style="${styles[element].replace("START", direction === "ltr" ? "left" : "right")}"`,
+  tick: (label, done) => `${done ? "&#9745;" : "&#9744;"} ${label}`,
+  headingsBelow: 0,
+});
+
+const body = "margin:0;padding:0;font-family:Georgia,'Times New Roman',serif;font-size:16px;line-height:1.5";
+
+/**
+ * A whole plan as the HTML of a mail: one column of at most 600 px, inline styles, no script, image or anything to fetch, in
+ * the colours of the reader's own program. Every text of the writer's is escaped. Parameters: `planDocument`.
+ */
+export function mailHtml(answer: PlanAnswer, addresses: Addresses, changeNote: string | null): string {
+  const { plan } = answer.scaled.bundle;
+  const direction = writingDirection(plan.locale);
+  return `<!doctype html>
+<html lang="${markupText(plan.locale)}" dir="${direction}">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta name="supported-color-schemes" content="light dark">
+<title>${markupText(oneLine(plan.title))}</title>
+</head>
+<body style="${body}">
+<table role="presentation" style="width:100%;border-collapse:collapse">
+<tr>
+<td style="padding:16px">
+<table role="presentation" style="width:100%;max-width:600px;margin:0 auto;border-collapse:collapse">
+<tr>
+<td style="padding:0">
+${renderHtml(planDocument(answer, addresses, changeNote), skinOf(direction))}
+</td>
+</tr>
+</table>
+</td>
+</tr>
+</table>
+</body>
+</html>
+`;
+}

@@ -1,0 +1,12 @@
+import { legible } from "../words/legible.js";
+
+const entities: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+/** Any text as text of HTML or XML, and as the value of a quoted attribute. */
+export const markupText = (text: string): string => legible(text).replace(/[&<>"']/g, (mark) => entities[mark] ?? mark);

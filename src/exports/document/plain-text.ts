@@ -1,0 +1,71 @@
+import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import type { ShoppingLine } from "../../domain/plan/scaled.js";
+import { componentText } from "../words/component-text.js";
+import { costText } from "../words/cost-text.js";
+import { keepingLines } from "../sentences/keeping-text.js";
+import { legible } from "../words/legible.js";
+import { lineText } from "../words/line-text.js";
+import { nameBook } from "../words/name-book.js";
+import { byAisle, codeWords, coveredLines, shoppingText } from "./shopping-text.js";
+import { warningLines } from "../sentences/warning-lines.js";
+import { wordsFor } from "../words/words-for.js";
+
+/** What is written out, and for whom. */
+export type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
+
+/** A plan computed, as text for a terminal: components, meals, list by aisle, keeping, warnings. Lines end in \n. */
+export function plainText({ scaled, list, storage, reader }: PlainTextInput): string {
+  const book = nameBook(scaled.bundle, reader);
+  const told = [...scaled.warnings, ...list.warnings, ...storage.warnings];
+  const warnings = warningLines(
+    told.filter(({ code }) => code !== "PRICE_UNKNOWN"),
+    book,
+  );
+  return [
+    `${scaled.bundle.plan.title}, for ${scaled.servings}`,
+    ...section(
+      "Make ahead",
+      scaled.components.flatMap((made) => [
+        `  ${made.component.title}: ${componentText(made, book)}`,
+        ...made.lines.map((line) => `    ${lineText(line, book)}`),
+      ]),
+    ),
+    ...section(
+      "Eat",
+      scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map(({ meal }) => `  day ${meal.day}  ${meal.title}`),
+    ),
+    ...section(
+      "Buy",
+      byAisle(list.lines).flatMap(([aisle, lines]) => [
+        `  ${codeWords(aisle)}`,
+        ...lines.map((line) => `    ${buyText(line, reader)}`),
+      ]),
+    ),
+    ...section(
+      book.words.inTheHouse,
+      coveredLines(list.lines).map((line) => `    ${buyText(line, reader)}`),
+    ),
+    ...section("", [`  ${costText(list.cost, scaled.servings, book.words, book.food)}`]),
+    ...section(
+      "Keep",
+      keepingLines(storage, book).map((line) => `  ${line}`),
+    ),
+    ...section(
+      "Mind",
+      warnings.map((line) => `  ${line}`),
+    ),
+    "",
+  ]
+    .map(legible)
+    .join("\n");
+}
+
+function buyText(line: ShoppingLine, reader: PlainTextInput["reader"]): string {
+  const { food, need, onHand, take, price, optional } = shoppingText(line, reader, false);
+  const bought = take === null || take === need ? "" : `  →  ${take}${price === null ? "" : ` = ${price}`}`;
+  const said = [need, onHand, optional ? wordsFor(reader.locale).optional : null];
+  return `${food}: ${said.filter((each) => each !== null).join(", ")}${bought}`;
+}
+
+const section = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length === 0 ? [] : ["", ...(title === "" ? [] : [title]), ...lines];

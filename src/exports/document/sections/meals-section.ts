@@ -1,0 +1,54 @@
+import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
+import { settledMealSteps } from "../../../domain/plan/session/settled-steps.js";
+import { sessionDate } from "../../../domain/plan/session/session-date.js";
+import { heatText } from "../../words/degree-text.js";
+import { aside, heading, listOf, paragraph, plain, section, text, type Block, type Lines } from "../document.js";
+import { hourText } from "../../words/clock-text.js";
+import { dayText } from "../../sentences/keeping-row.js";
+import { lineText } from "../../words/line-text.js";
+import type { SessionStep, SessionWork } from "../../../domain/prep-session/session.js";
+import { stepTime } from "../../words/step-time.js";
+import type { NameBook } from "../../words/name-book.js";
+import type { MealTime } from "../../../domain/storage/window.js";
+
+/** What is eaten on which day: lines and finishing steps of every meal, scaled for the reader. */
+export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook): readonly Block[] {
+  const sessionDay = sessionDate(household);
+  const meals = scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day);
+  return section(
+    2,
+    book.words.meals,
+    meals.flatMap((eaten) => {
+      const { meal, lines, factor } = eaten;
+      return [
+        heading(3, meal.title),
+        paragraph([text(mealTime(meal, sessionDay, book))]),
+        ...listOf(
+          "ITEMS",
+          lines.map((line) => plain(lineText(line, book))),
+        ),
+        ...listOf(
+          "STEPS",
+          settledMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 }, book)),
+        ),
+      ];
+    }),
+  );
+}
+
+/** The day of a meal, and the hour where its writer gives one. */
+export function mealTime({ day, at }: MealTime, sessionDay: string | null, book: NameBook): string {
+  const named = dayText(day, sessionDay, book);
+  return at === undefined ? named : book.words.eatenAt(named, hourText(at, book.reader.locale));
+}
+
+/** A step in the writer's words, how long it takes for all that is made, and how hot. */
+export function stepLines(
+  step: SessionStep,
+  work: Pick<SessionWork, "batches" | "loads">,
+  { reader }: Pick<NameBook, "reader">,
+): Lines {
+  const time = stepTime(step, work);
+  const heat = heatText(step, reader);
+  return [[text(step.text), ...(time === null ? [] : [aside(time)]), ...(heat === null ? [] : [aside(heat)])]];
+}

@@ -1,0 +1,47 @@
+import { entryId, entryTexts, feedTime, type Feed, type FeedAuthor, type FeedEntry } from "./feed.js";
+import { oneLine } from "../words/legible.js";
+import { markupText } from "../document/markup-text.js";
+import { wordsFor } from "../words/words-for.js";
+
+const element = (name: string, text: string): string => `<${name}>${markupText(oneLine(text))}</${name}>`;
+
+const link = (rel: string, type: string, address: string): string =>
+  `<link rel="${rel}" type="${type}" href="${markupText(address)}"/>`;
+
+const authorOf = ({ name, address }: FeedAuthor): string =>
+  `<author>${element("name", name)}${element("uri", address)}</author>`;
+
+/** An Atom feed (RFC 4287), as text. An empty one was never updated: it says the beginning of time. */
+export function atomFeed({ id, title, home, self, next, locale, author, entries }: Feed): string {
+  const newest = Math.max(0, ...entries.map(({ publishedAt }) => publishedAt.getTime()));
+  const lines = [
+    `<?xml version="1.0" encoding="utf-8"?>`,
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${markupText(locale)}">`,
+    element("id", id),
+    element("title", title),
+    element("updated", feedTime(new Date(newest))),
+    link("alternate", "text/html", home),
+    link("self", "application/atom+xml", self),
+    ...(next === null ? [] : [link("next", "application/atom+xml", next)]),
+    ...(author === null ? [] : [authorOf(author)]),
+    `<generator>Prepwright</generator>`,
+    ...entries.flatMap(entryLines),
+    `</feed>`,
+  ];
+  return `${lines.join("\n")}\n`;
+}
+
+function entryLines(entry: FeedEntry): readonly string[] {
+  const texts = entryTexts(entry, wordsFor(entry.locale).changed);
+  return [
+    `<entry xml:lang="${markupText(entry.locale)}">`,
+    element("id", entryId(entry)),
+    element("title", entry.title),
+    element("published", feedTime(entry.firstPublishedAt)),
+    element("updated", feedTime(entry.publishedAt)),
+    link("alternate", "text/html", entry.address),
+    authorOf(entry.author),
+    ...(texts.length === 0 ? [] : [`<summary type="text">${markupText(texts.map(oneLine).join(" "))}</summary>`]),
+    `</entry>`,
+  ];
+}

@@ -1,0 +1,35 @@
+import type { Problem } from "../../../domain/problem.js";
+import { problemText } from "../../sentences/problem-text.js";
+import { formFields, type PlanForm } from "./plan-form.js";
+
+/** What is wrong with what was typed, each beside its field; "form" is for what belongs to none. */
+export type FormFaults = ReadonlyMap<keyof PlanForm | "form", readonly string[]>;
+
+/** Names in a problem's path: those of the address, and those inside a household where they differ. */
+const fieldOf: ReadonlyMap<string, keyof PlanForm> = new Map([
+  ...(Object.entries(formFields) as [keyof PlanForm, string][]).map(([field, name]) => [name, field] as const),
+  ["diets", "diets"],
+  ["swaps", "swaps"],
+  ["onHand", "onHand"],
+  ["appliances", "appliances"],
+  ["local", "start"],
+]);
+
+/** The last part of a path that is a field of the form: `household > sessionStart > zone` is the zone. */
+function fieldAt({ path }: Problem): keyof PlanForm | "form" {
+  // One of the routes by name, not the rule for all of them.
+  if (path.some((each, at) => each === "routes" && typeof path[at + 1] === "number")) return "route";
+  const named = path.toReversed().flatMap((each) => fieldOf.get(String(each)) ?? []);
+  if (named[0] !== undefined) return named[0];
+  return path.includes("sessionStart") || path.includes("session") ? "start" : "form";
+}
+
+export function formFaults(problems: readonly Problem[]): FormFaults {
+  const faults = new Map<keyof PlanForm | "form", string[]>();
+  for (const problem of problems) {
+    const field = fieldAt(problem);
+    const text = problemText({ ...problem, path: [] });
+    faults.set(field, [...(faults.get(field) ?? []), text]);
+  }
+  return faults;
+}

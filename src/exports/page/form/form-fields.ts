@@ -1,0 +1,97 @@
+import { attributes, markup, type Content, type Html } from "../markup.js";
+import type { Choice } from "./form-choices.js";
+import type { FormFaults } from "./form-faults.js";
+import { formFields, type PlanForm } from "./plan-form.js";
+
+export type Field = keyof PlanForm;
+
+/** Fields that hold one text, and those that are sent several times. */
+export type SingleField = { [F in Field]: PlanForm[F] extends string ? F : never }[Field];
+export type RepeatedField = Exclude<Field, SingleField>;
+
+export const idOf = (field: Field): string => `f-${formFields[field]}`;
+
+/** What is wrong with a field, where it is said. */
+export function faultMarkup(field: Field | "form", faults: FormFaults): Html | null {
+  const texts = faults.get(field);
+  if (texts === undefined) return null;
+  return markup`<p class="fault" id="fault-${field}">${texts.join(" ")}</p>`;
+}
+
+const marked = (field: Field, faults: FormFaults, hint: string | null = null): Html =>
+  attributes({
+    "aria-invalid": faults.has(field) ? "true" : null,
+    "aria-describedby":
+      [hint, faults.has(field) ? `fault-${field}` : null].filter((each) => each !== null).join(" ") || null,
+  });
+
+export function textField(
+  field: SingleField,
+  label: string,
+  form: PlanForm,
+  faults: FormFaults,
+  more: Readonly<Record<string, string | number>>,
+): Content {
+  return markup`<div class="field"><label for="${idOf(field)}">${label}</label>
+<input${attributes({ id: idOf(field), name: formFields[field], value: form[field], ...more })}${marked(field, faults)}>
+${faultMarkup(field, faults)}</div>`;
+}
+
+/** Every value that was sent in a field of its own, and one more to fill in. */
+export function textFields(
+  field: RepeatedField,
+  label: string,
+  form: PlanForm,
+  faults: FormFaults,
+  hint: Content,
+  placeholder: string,
+): Content {
+  const hintId = `${idOf(field)}-hint`;
+  return markup`<div class="field"><p class="hint" id="${hintId}">${hint}</p>
+${[...form[field], ""].map((value, at) => {
+  const id = at === 0 ? idOf(field) : `${idOf(field)}-${at + 1}`;
+  return markup`<label for="${id}">${label}${at > 0 && `, ${at + 1}`}</label>
+<input${attributes({ id, name: formFields[field], value, placeholder, autocomplete: "off", spellcheck: "false" })}${marked(field, faults, hintId)}>`;
+})}
+${faultMarkup(field, faults)}</div>`;
+}
+
+/** What was sent and is none of the options is kept as one, so that it is seen. */
+const optionsMarkup = (options: readonly Choice[], chosen: string): Content =>
+  [...options, ...(options.some(({ value }) => value === chosen) ? [] : [{ value: chosen, text: chosen }])].map(
+    ({ value, text }) => markup`<option${attributes({ value, selected: value === chosen })}>${text}</option>`,
+  );
+
+export function selectField(
+  field: SingleField,
+  label: string,
+  chosen: string,
+  faults: FormFaults,
+  options: readonly Choice[],
+): Content {
+  return markup`<div class="field"><label for="${idOf(field)}">${label}</label>
+<select${attributes({ id: idOf(field), name: formFields[field] })}${marked(field, faults)}>${optionsMarkup(options, chosen)}</select>
+${faultMarkup(field, faults)}</div>`;
+}
+
+/** One of several fields of the same name: of the values sent, the one that is among its own options. */
+export function choiceField(
+  id: string,
+  field: RepeatedField,
+  label: string,
+  sent: readonly string[],
+  options: readonly Choice[],
+): Content {
+  const chosen = options.find(({ value }) => value !== "" && sent.includes(value))?.value ?? "";
+  return markup`<div class="field"><label for="${id}">${label}</label>
+<select${attributes({ id, name: formFields[field] })}>${optionsMarkup(options, chosen)}</select></div>`;
+}
+
+/** Values that were sent and are none of the choices: kept, so that they can be put right or taken out. */
+export const strayFields = (field: RepeatedField, sent: readonly string[], known: readonly string[]): Content =>
+  sent
+    .filter((value) => !known.includes(value))
+    .map(
+      (value) =>
+        markup`<label class="stray"><input type="checkbox" checked name="${formFields[field]}" value="${value}"> ${value} <span class="quiet">not offered here; take the tick away</span></label>`,
+    );

@@ -1,0 +1,57 @@
+import type { ScaledComponent } from "../../../domain/plan/scaled.js";
+import { settledSteps } from "../../../domain/plan/session/settled-steps.js";
+import { batchesText } from "../../words/component-text.js";
+import { stepTime } from "../../words/step-time.js";
+import { lineParts } from "./line-parts.js";
+import { markup, type Content } from "../markup.js";
+import { folded, lineMarkup, part, type PlanView } from "../plan-view.js";
+
+/** What is made in the session: how much, in how many batches, for what, and what stays over. */
+export function componentsPart(view: PlanView): Content {
+  return part(
+    "made",
+    "What is made ahead",
+    view.answer.scaled.components.map((made) => componentMarkup(made, view)),
+  );
+}
+
+function componentMarkup(scaled: ScaledComponent, view: PlanView): Content {
+  const { component, route, batches, loads, made, used, leftOver, onHand, lines } = scaled;
+  const { book } = view;
+  const show = (amount: typeof made): string => book.show(amount, component);
+  const nothing = batches === 0;
+  const facts: readonly (readonly [string, Content])[] = [
+    ["Make", nothing ? "nothing: it is in the house" : show(made)],
+    ...(nothing
+      ? []
+      : [
+          [
+            "Batches",
+            `${batchesText(batches, book.reader, book.words)}${loads > 1 ? `, in ${loads} goes` : ""}`,
+          ] as const,
+        ]),
+    ...(onHand.high > 0 ? [["In the house", show(onHand)] as const] : []),
+    ["Eaten", show(used)],
+    ["Left over", leftOver.high > 0 ? show(leftOver) : "nothing"],
+  ];
+  return markup`<article class="packet">
+<h3>${component.title}</h3>
+${route !== null && markup`<p class="aside">${route.kind === "BUY" ? "Bought" : "Made another way"}: ${route.name}</p>`}
+<dl class="tally">${facts.map(([term, value]) => markup`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
+${!nothing && markup`<ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>`}
+${!nothing && steps(scaled)}
+</article>`;
+}
+
+/** The steps also stand in the session, in the order in which they are done there. */
+function steps(made: ScaledComponent): Content {
+  const all = settledSteps(made);
+  if (all.length === 0) return null;
+  return folded(
+    `How it is made, in ${all.length === 1 ? "1 step" : `${all.length} steps`}`,
+    markup`<ol class="steps">${all.map((step) => {
+      const time = stepTime(step, made);
+      return markup`<li>${step.text}${time !== null && markup` <span class="quiet time">${time}</span>`}</li>`;
+    })}</ol>`,
+  );
+}

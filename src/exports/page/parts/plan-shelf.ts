@@ -1,0 +1,32 @@
+import { longDate } from "../dates.js";
+import { markup, type Content } from "../markup.js";
+import { planPath, publisherPath } from "../page-links.js";
+
+/** A published plan, as far as a shelf of plans shows it. */
+export interface ShelvedPlan {
+  readonly publisher: string;
+  readonly slug: string;
+  readonly title: string;
+  readonly serves: number;
+  readonly revision: number;
+  readonly publishedAt: Date;
+}
+
+/** One page of plans, newest first, and the way to the next. */
+export interface Shelf {
+  readonly plans: readonly ShelvedPlan[];
+  /** Address of the plans that follow; null: these are the last. */
+  readonly next: string | null;
+}
+
+/** Plans as packets on a shelf. `publisherName` null: they are all of one publisher. */
+export function shelfMarkup({ plans, next }: Shelf, publisherName: ((slug: string) => string) | null): Content {
+  if (plans.length === 0) return markup`<p class="aside">Nothing is published here yet.</p>`;
+  return [
+    markup`<ul class="shelf">${plans.map(
+      (plan) => markup`<li class="packet"><h3><a href="${planPath(plan)}"><bdi>${plan.title}</bdi></a></h3>
+<p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}"><bdi>${publisherName(plan.publisher)}</bdi></a>, `}for ${plan.serves}, revision ${plan.revision}, <time datetime="${plan.publishedAt.toISOString()}">${longDate(plan.publishedAt)}</time></p></li>`,
+    )}</ul>`,
+    next !== null && markup`<p class="onward"><a href="${next}">Older plans</a></p>`,
+  ];
+}

@@ -1,0 +1,44 @@
+import type { SessionTask } from "../../../domain/prep-session/session.js";
+
+/** A column of the picture: a pair of hands, one shelf, one ring, or what goes on by itself. */
+export interface Lane {
+  readonly title: string;
+  readonly tasks: readonly SessionTask[];
+}
+
+/** `hob-ring` to `hob ring`. */
+export const applianceName = (code: string): string => code.replaceAll("-", " ");
+
+/** Hands first, then the appliances in use, then what takes neither. A task may stand in several lanes. */
+export function lanesOf(tasks: readonly SessionTask[]): readonly Lane[] {
+  const cooks = numbersIn(tasks.flatMap((task) => task.cooks));
+  const appliances = [...new Set(tasks.flatMap(({ appliance }) => appliance ?? []))].sort();
+  return [
+    ...cooks.map((cook) => ({
+      title: cooks.length === 1 ? "hands" : `hands ${cook}`,
+      tasks: tasks.filter((task) => task.cooks.includes(cook)),
+    })),
+    ...appliances.flatMap((code) => {
+      const users = tasks.filter(({ appliance }) => appliance === code);
+      const lanes = numbersIn(users.flatMap((task) => task.lanes));
+      return lanes.map((lane) => ({
+        title: lanes.length === 1 ? applianceName(code) : `${applianceName(code)} ${lane}`,
+        tasks: users.filter((task) => task.lanes.includes(lane)),
+      }));
+    }),
+    ...side(tasks.filter((task) => task.cooks.length === 0 && task.appliance === null)),
+  ];
+}
+
+const numbersIn = (numbers: readonly number[]): readonly number[] => [...new Set(numbers)].sort((a, b) => a - b);
+
+/** Waiting things may overlap; each goes into the first lane that is free by then. */
+function side(tasks: readonly SessionTask[]): readonly Lane[] {
+  const lanes: SessionTask[][] = [];
+  for (const task of tasks.toSorted((a, b) => a.startMinute - b.startMinute)) {
+    const free = lanes.find((lane) => (lane.at(-1)?.endMinute ?? 0) <= task.startMinute);
+    if (free === undefined) lanes.push([task]);
+    else free.push(task);
+  }
+  return lanes.map((each) => ({ title: "stands", tasks: each }));
+}

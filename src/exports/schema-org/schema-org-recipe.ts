@@ -1,0 +1,98 @@
+import type { HowToSection, HowToStep, Organization, Recipe, RestrictedDiet } from "schema-dts";
+import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import type { ScaledMeal } from "../../domain/plan/scaled.js";
+import type { Addresses } from "../addresses.js";
+import { isoDuration } from "./iso-duration.js";
+import { oneLine } from "../words/legible.js";
+import { lineText } from "../words/line-text.js";
+import type { NameBook } from "../words/name-book.js";
+import { cookingTimes, recipeParts, type RecipePart } from "./recipe-parts.js";
+import { schemaOrgNutrition } from "./schema-org-nutrition.js";
+
+/**
+ * Diets that mean the same here and at schema.org. GlutenFreeDiet is not among them: what is stated here is that no ingredient
+ * contains gluten, which is less than laws ask of the words "gluten-free".
+ */
+const diets: Readonly<Record<string, RestrictedDiet>> = {
+  vegan: "https://schema.org/VeganDiet",
+  vegetarian: "https://schema.org/VegetarianDiet",
+};
+
+/** Where a meal stands on the page of its plan; also the id of its data. */
+export const mealAddress = (slug: string, { revision }: Pick<Addresses, "revision">): string =>
+  `${revision}#meal-${encodeURIComponent(slug)}`;
+
+/** Whose plan it is. */
+export const publisherOf = (
+  { publication }: Pick<PlanAnswer, "publication">,
+  addresses: Addresses,
+): Exclude<Organization, string> => ({
+  "@type": "Organization",
+  "@id": addresses.publisher,
+  name: oneLine(publication.publisher.name),
+  url: addresses.publisher,
+});
+
+/**
+ * A meal as a Recipe that stands alone: the lines of its components in the share it takes, component work first. There is no
+ * image, because plans have none, although search engines ask for one.
+ */
+export function schemaOrgRecipe(
+  scaledMeal: ScaledMeal,
+  answer: PlanAnswer,
+  addresses: Addresses,
+  book: NameBook,
+): Exclude<Recipe, string> {
+  const { meal } = scaledMeal;
+  const { scaled, publication, contents, nutrition, household } = answer;
+  const { plan } = scaled.bundle;
+  const parts = recipeParts(scaledMeal, scaled);
+  const times = cookingTimes(parts);
+  const publisher = publisherOf(answer, addresses);
+  const found = nutrition.meals.find((each) => each.meal === meal.slug)?.nutrition;
+  const figures = found === undefined ? null : schemaOrgNutrition(found, household.region, book);
+  const fits = (contents.meals.get(meal.slug)?.diets ?? []).flatMap(({ diet, fits: known }) =>
+    known === true ? (diets[diet] ?? []) : [],
+  );
+  const titles = parts.flatMap(({ component }) => (component === null ? [] : [component.component.title]));
+  return {
+    "@type": "Recipe",
+    "@id": mealAddress(meal.slug, addresses),
+    url: mealAddress(meal.slug, addresses),
+    name: oneLine(meal.title),
+    description: oneLine([book.words.mealOf(plan.title), plan.summary ?? ""].join(" ")),
+    author: publisher,
+    publisher,
+    datePublished: publication.publishedAt.toISOString(),
+    inLanguage: plan.locale,
+    version: String(publication.revision),
+    prepTime: isoDuration(times.prep),
+    cookTime: isoDuration(times.cook),
+    totalTime: isoDuration(times.total),
+    recipeYield: [String(scaled.servings), book.words.servings(String(scaled.servings))],
+    recipeIngredient: parts.flatMap((part) => ingredients(part, book)),
+    recipeInstructions: parts.flatMap((part) => instructions(part, meal.title)),
+    keywords: [book.words.makeAheadKeyword, ...titles].map(oneLine).join(", "),
+    ...(figures === null ? {} : { nutrition: figures }),
+    ...(fits.length === 0 ? {} : { suitableForDiet: fits }),
+  };
+}
+
+const ingredients = ({ component, lines }: RecipePart, book: NameBook): readonly string[] =>
+  lines.map((line) => {
+    const said = lineText(line, book);
+    return oneLine(component === null ? said : `${said} (${book.words.forThe(component.component.title)})`);
+  });
+
+function instructions({ component, steps }: RecipePart, meal: string): readonly Exclude<HowToSection, string>[] {
+  if (steps.length === 0) return [];
+  const section: Exclude<HowToSection, string> = {
+    "@type": "HowToSection",
+    name: oneLine(component?.component.title ?? meal),
+    itemListElement: steps.map(({ text }): Exclude<HowToStep, string> => ({
+      "@type": "HowToStep",
+      text: oneLine(text),
+    })),
+  };
+  return [section];
+}

@@ -1,0 +1,101 @@
+import type { NamedFinding } from "../../domain/plan/check/finding.js";
+import { claimSentence } from "./claim-sentence.js";
+import { cautionsSentence } from "./cautions-sentence.js";
+import { heatIn } from "../words/degree-text.js";
+import { pathText } from "../words/path-text.js";
+import { stoppingSentence } from "./stopping-sentence.js";
+
+const hours = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "hour" : "hours"}`;
+
+const days = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "day" : "days"}`;
+
+type Named = "components" | "foods" | "meals";
+
+/** By its title, or else its slug. */
+const nameIn =
+  ({ names }: NamedFinding) =>
+  (kind: Named, slug: string): string =>
+    names?.get(`${kind}/${slug}`) ?? slug;
+
+/** A component or a food. */
+const thingIn =
+  ({ names }: NamedFinding) =>
+  (slug: string): string =>
+    names?.get(`components/${slug}`) ?? names?.get(`foods/${slug}`) ?? slug;
+
+/** The meal or component it is about, by its title; null: the plan itself. */
+export function aboutWhat(finding: NamedFinding): string | null {
+  const [kind, slug] = finding.path;
+  return (kind === "components" || kind === "meals") && slug !== undefined ? nameIn(finding)(kind, String(slug)) : null;
+}
+
+function keptTooLong(finding: Extract<NamedFinding, { code: "KEPT_TOO_LONG" }>): string {
+  const { hoursAfter, meal } = finding;
+  const eaten = nameIn(finding)("meals", meal);
+  const subject = aboutWhat(finding) ?? finding.subject;
+  const wayOut = "Freeze a share, make it later, or move the meal.";
+  if (hoursAfter === undefined)
+    return `"${subject}" keeps ${days(finding.days)}, and "${eaten}" is on day ${finding.day}. ${wayOut}`;
+  const comes = subject === eaten ? "it is eaten" : `"${eaten}" is eaten`;
+  return `"${subject}" keeps ${hours(finding.days * 24)}, and ${comes} ${hours(hoursAfter)} after a session that begins at 09:00. ${wayOut}`;
+}
+
+function sentence(finding: NamedFinding): string {
+  const name = nameIn(finding);
+  const thing = thingIn(finding);
+  switch (finding.code) {
+    case "APPLIANCE_NOT_IN_KITCHEN":
+      return `The plan's kitchen has no "${finding.appliance}", so the session reckons with one. Name it in the kitchen, or take another.`;
+    case "KEPT_BEYOND_RULES":
+    case "NEEDS_THE_COLD":
+    case "FORM_UNKNOWN":
+      return stoppingSentence(finding, name);
+    case "LINE_IN_NO_STEP":
+      return `No step uses "${thing(finding.item)}". Name it in a step, or take the line out.`;
+    case "AMOUNT_MISSING":
+      return `"${thing(finding.item)}" has no amount, so nobody can tell how much to make.`;
+    case "NOT_MEASURABLE":
+      return `"${thing(finding.item)}" is less than a kitchen can measure at these servings. Write a larger batch, or "to taste".`;
+    case "COMPONENT_NEVER_EATEN":
+      return `"${name("components", finding.component)}" is made and nobody eats it.`;
+    case "COMPONENT_LEFT_OVER":
+      return `${Math.round(finding.share * 100)} % of "${name("components", finding.component)}" is left over. Use it in a meal, or allow smaller batches.`;
+    case "KEPT_TOO_LONG":
+      return keptTooLong(finding);
+    case "NOBODY_SAYS_HOW_LONG":
+      return `Nobody says how long "${name("components", finding.subject)}" keeps. Give a keeping rule and who says so.`;
+    case "OVEN_WITHOUT_TEMPERATURE":
+      return `Step "${finding.step}" bakes and gives no temperature.`;
+    case "OVEN_NOT_PREHEATED":
+      return `Step "${finding.step}" bakes at ${heatIn(finding.temperatureC, "oven", finding.degrees ?? "C")}, and nothing heats the oven before it.`;
+    case "FIXED_FOR_MORE":
+      return `Step "${finding.step}" takes the same however much is made, and ${Number(finding.batches.toFixed(2))} batches are. Leave \`grows\` out, or write \`per batch\` or \`per load\`.`;
+    case "CUT_IN_NO_STEP":
+      return `"${thing(finding.item)}" is said to be cut, and no step that uses it cuts it. Say so in a step, so that its time counts.`;
+    case "HOT_MAY_WAIT":
+      return `Nothing says how long what step "${finding.step}" heats may stand after it. Write \`wait-at-most\` in the step that drains or chills it.`;
+    case "NEVER_CHILLED":
+      return `"${name("components", finding.subject)}" is cooked and kept for "${name("meals", finding.meal)}" on day ${finding.day}, and no step puts it into the cold. Add one that does, with \`chills: yes\`: within ${finding.within} minutes from the heat, unless your local code asks for less.`;
+    case "CAUTION_NOT_NAMED":
+      return cautionsSentence(name("components", finding.subject), [finding.caution]);
+    case "CAUTION_UNKNOWN":
+      return `"${name("components", finding.subject)}" names the caution "${finding.caution}", which no rule knows.`;
+    case "CLAIM_BROKEN":
+    case "CLAIM_NOT_KNOWN":
+    case "CLAIM_WITHOUT_RULE":
+      return claimSentence(finding, thing);
+    case "SESSION_TOO_LONG":
+      return `The session takes ${Math.ceil(finding.minutes)} minutes, and ${finding.promised} are promised.`;
+  }
+}
+
+/** What, where and what to do, in English. A place is named where the sentence does not name it. */
+export function findingText(finding: NamedFinding): string {
+  const said = sentence(finding);
+  const [kind, slug, , route] = finding.path;
+  const about = aboutWhat(finding);
+  if (about === null)
+    return kind === "claims" || kind === "promised-time" ? said : `${pathText(finding.path)}: ${said}`;
+  const made = finding.path[2] === "routes" ? `${about} (${route})` : about;
+  return slug === undefined || said.includes(`"${made}"`) ? said : `${made}: ${said}`;
+}

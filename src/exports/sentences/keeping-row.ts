@@ -1,0 +1,72 @@
+import { daysAfter } from "../../domain/plan/session/session-date.js";
+import type { Basis, StorageGuidance } from "../../domain/storage/guidance.js";
+import { dateText, momentText } from "../words/clock-text.js";
+import { degreeText } from "../words/degree-text.js";
+import type { NameBook } from "../words/name-book.js";
+import { sourceText } from "../words/source-text.js";
+
+/** How something keeps in one place, in words. */
+export interface KeepingRow {
+  readonly what: string;
+  readonly where: string;
+  /** "2 days, until Tuesday 3 March 2026". */
+  readonly keeps: string;
+  /** Container and condition; empty where nobody gives any. */
+  readonly how: string;
+  /** The writer's word and the published rules, each with its source; the one that stands says so. */
+  readonly whoSays: readonly string[];
+}
+
+/** @param zone of the session; null without one */
+export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: string | null): KeepingRow {
+  const { words } = book;
+  const { subject, place, limitedBy, container, condition, basis, purpose } = guidance;
+  return {
+    what: book.subject(subject),
+    where: words.places[place],
+    keeps: [
+      rangeText(guidance, book),
+      ...untilText(guidance, book, zone),
+      ...(purpose === "QUALITY" ? [words.forQuality] : []),
+      ...(limitedBy === null ? [] : [words.limitedBy(book.subject(limitedBy))]),
+    ].join(", "),
+    how: degreeText([container, condition].filter((each) => each !== null).join(", ")),
+    // A meal keeps as its parts do, and each of those has a row of its own.
+    whoSays: basis.filter(({ decides }) => decides || subject.kind !== "MEAL").map((each) => basisText(each, book)),
+  };
+}
+
+/** "3 to 4 days, planned as 3": both ends of a printed range, and which of them counts. */
+function rangeText({ days, upToDays, counts }: StorageGuidance, book: NameBook): string {
+  const length = lengthText(days, counts, book);
+  return upToDays === null ? length : book.words.plannedOf(lengthText(upToDays, counts, book), length);
+}
+
+/** Lengths that run by the hour are told in hours up to three days. */
+function lengthText(days: number, counts: StorageGuidance["counts"], { words, number }: NameBook): string {
+  return counts === "HOURS" && days < 3 ? words.hours(number(days * 24, 1)) : words.days(number(days, 2));
+}
+
+function untilText({ lastDay, keepUntil, counts }: StorageGuidance, { words, reader }: NameBook, zone: string | null) {
+  if (lastDay === null || keepUntil === null || zone === null) return [];
+  const when = counts === "HOURS" ? momentText(keepUntil, zone, reader.locale) : dateText(lastDay, reader.locale);
+  return [words.until(when)];
+}
+
+function basisText(basis: Basis, { words, number }: NameBook): string {
+  const { kind, printed, counted, region, source, byAnalogy, decides, note } = basis;
+  const unit = counted.in === "HOURS" ? words.hours : words.days;
+  const length = printed ?? unit(number(counted.in === "HOURS" ? counted.days * 24 : counted.days, 2));
+  const says = kind === "WRITER" ? words.writerSays(length) : words.ruleSays(length, region);
+  const beside = [
+    ...(basis.condition === null ? [] : [basis.condition]),
+    ...(byAnalogy ? [words.byAnalogy] : []),
+    ...(note === null ? [] : [note]),
+    ...(decides ? [words.decides] : []),
+  ];
+  return degreeText(`${says}: ${sourceText(source)}${beside.length === 0 ? "" : ` (${beside.join("; ")})`}`);
+}
+
+/** The local date of a day after the session, where there is one: "Tuesday 3 March 2026". */
+export const dayText = (day: number, sessionDay: string | null, { words, reader }: NameBook): string =>
+  sessionDay === null ? words.dayOfPlan(day) : dateText(daysAfter(sessionDay, day), reader.locale);

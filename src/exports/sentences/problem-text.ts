@@ -1,0 +1,281 @@
+import type { DraftKind, Path, Problem, Warning } from "../../domain/problem.js";
+import { pathText } from "../words/path-text.js";
+import { claimSentence } from "./claim-sentence.js";
+import { unknownCodeSentence } from "./unknown-code-sentence.js";
+import { stoppingSentence } from "./stopping-sentence.js";
+import { openPointText } from "./open-point-text.js";
+import { missingWords, whatWords, whyWords } from "../words/fact-words.js";
+
+/** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
+const at = (path: Path): string => (path.length === 0 ? "" : `${pathText(path)}: `);
+
+const list = (values: readonly string[]): string => values.join(", ");
+
+const offer = (label: string, values: readonly string[]): string =>
+  values.length === 0 ? "" : ` ${label} ${list(values)}.`;
+
+const servings = (count: number): string => (count === 1 ? "1 serving" : `${count} servings`);
+
+const days = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
+
+const grams = (value: number): string => `${Math.round(value)} g`;
+
+const statement = {
+  CONTAINS: "contains",
+  MAY_CONTAIN: "may contain",
+  DOES_NOT_CONTAIN: "does not contain",
+  UNKNOWN: "not known",
+} as const;
+
+const timesWords = (ratio: number): string =>
+  ratio >= 1 ? `${ratio.toFixed(1)} times` : `only ${(ratio * 100).toFixed(1)} %`;
+
+const kindWord = (kind: DraftKind): string => (kind === "PLAN" ? "plan" : "component");
+
+function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: "STALE_DRAFT" }>): string {
+  const named = `the ${kindWord(draft)} "${slug}"`;
+  if (actual === null) return `There is no draft of ${named} at version ${expected}: it was discarded, or never saved.`;
+  if (expected === null)
+    return `There is a draft of ${named} already, at version ${actual}. Name that version to save over it.`;
+  return (
+    `The draft of ${named} is at version ${actual}, not ${expected}: it was saved since you read it.` +
+    ` Read it again, take over what you want, and name the new version.`
+  );
+}
+
+/** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
+export function problemText(problem: Problem): string {
+  return at(placeOf(problem)) + problemSentence(problem);
+}
+
+/** What a line names says the sentence, so the place is the line. */
+function placeOf({ code, path }: Problem): Path {
+  const [last] = path.slice(-1);
+  const named = (code === "UNKNOWN_FOOD" && last === "food") || (code === "UNKNOWN_COMPONENT" && last === "component");
+  return named ? path.slice(0, -1) : path;
+}
+
+function problemSentence(problem: Problem): string {
+  switch (problem.code) {
+    case "UNKNOWN_UNIT":
+      return (
+        `There is no unit "${problem.unit}".${offer("Near it:", problem.nearest)}` +
+        ` Use the code of a unit, or own: and a measure of the food itself.`
+      );
+    case "AMBIGUOUS_UNIT":
+      return `"${problem.unit}" has more than one size here. Write one of: ${list(problem.candidates)}.`;
+    case "UNKNOWN_CODE":
+      return unknownCodeSentence(problem);
+    case "UNKNOWN_FOOD":
+      return `There is no food "${problem.food}". Check the slug, or save the food first.`;
+    case "UNKNOWN_COMPONENT":
+      return `There is no component "${problem.component}". Check the slug, or save the component first.`;
+    case "UNKNOWN_PART":
+      return `The food "${problem.food}" has no part "${problem.part}".${offer("Its parts:", problem.known)}`;
+    case "UNKNOWN_ROUTE":
+      return `The component "${problem.component}" has no route "${problem.route}".${offer("Its routes:", problem.known)}`;
+    case "UNKNOWN_PLAN":
+      return (
+        `There is no published plan "${problem.publisher}/${problem.plan}"` +
+        `${problem.revision === null ? "" : ` with the revision ${problem.revision}`}. Check both slugs.`
+      );
+    case "UNKNOWN_PUBLISHER":
+      return `There is no publisher "${problem.publisher}". Check the slug.`;
+    case "UNKNOWN_TOKEN":
+      return `There is no token "${problem.token}". Give the eight characters after "prepwright_", as the list of tokens shows them.`;
+    case "UNKNOWN_WEBHOOK":
+      return `There is no webhook "${problem.webhook}". Give an id as the list of webhooks shows them.`;
+    case "UNKNOWN_DELIVERY":
+      return `There is no delivery "${problem.delivery}". Give an id as the list of deliveries shows them.`;
+    case "SLUG_TAKEN":
+      return `"${problem.slug}" is taken. Choose another slug.`;
+    case "KEY_REUSED":
+      return "This key was sent before with other input. Use a new key for every new write.";
+    case "KEY_IN_USE":
+      return "The write with this key is still running. Send the same again in a moment to get its answer.";
+    case "STALE_DRAFT":
+      return staleDraft(problem);
+    case "UNKNOWN_DRAFT":
+      return `There is no draft of the ${kindWord(problem.draft)} "${problem.slug}". Save it first.`;
+    case "FOOD_IS_SHARED":
+      return (
+        `"${problem.food}" is a food. All publishers share the foods, so only the operator of the service saves them:` +
+        ` ask there, and take this document out.`
+      );
+    case "NOTHING_CHANGED":
+      return `Revision ${problem.revision} says exactly this already. Save what you want to correct first.`;
+    case "ALREADY_WITHDRAWN":
+      return `Revision ${problem.revision} was withdrawn before. What readers were told then stands.`;
+    case "COMPONENT_CYCLE":
+      return `A component is made from itself: ${problem.cycle.join(" > ")}. Break the circle at one of these lines.`;
+    case "COMPONENT_NOT_REACHED":
+      return `No meal draws on the component "${problem.component}". Use it in a meal or leave it out.`;
+    case "NOT_CONVERTIBLE":
+      return (
+        `An amount of "${problem.item}" in ${problem.from} cannot be turned into ${problem.to}:` +
+        ` ${missingWords(problem.missing)} is not known. Add that fact, or write the amount in ${problem.to}.`
+      );
+    case "BAD_AMOUNT":
+      return `"${problem.written}" cannot be read as an amount: ${whyWords(problem.why)}.`;
+    case "AMOUNT_OUT_OF_RANGE":
+      return `${problem.value} is out of range. Give a number from ${problem.min} to ${problem.max}.`;
+    case "SERVINGS_OUT_OF_RANGE":
+      return `${problem.value} servings cannot be computed. Ask for a whole number from ${problem.min} to ${problem.max}.`;
+    case "MORE_PROBLEMS":
+      return `${problem.count} more problems are not listed. Mend those above and ask again.`;
+    case "MORE_PUT_ASIDE":
+      return `${problem.count} more rows were put aside and only counted; the first ${problem.kept} are kept. Mend in the file what they have in common, and import it again.`;
+    case "TOO_LARGE":
+      return `${problem.size} ${problem.what} are too many. The limit is ${problem.limit}.`;
+    case "STEPS_IN_A_CIRCLE":
+      return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
+    case "WAITS_CANNOT_BE_KEPT":
+      return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Make fewer servings at a time, take one of the things on another day, or cook with another shelf, ring or pair of hands; a writer may allow a longer wait.`;
+    case "KITCHEN_WITHOUT":
+      return `There is no ${problem.appliance.replaceAll("-", " ")} in this kitchen, and these steps need one: ${list(problem.steps)}. Have what they make on hand, take another route where one is offered, or name at least 1.`;
+    case "KEPT_BEYOND_RULES":
+    case "NEEDS_THE_COLD":
+    case "FORM_UNKNOWN":
+      return stoppingSentence(problem);
+    case "CLAIM_BROKEN":
+    case "CLAIM_NOT_KNOWN":
+    case "CLAIM_WITHOUT_RULE":
+      return claimSentence(problem);
+    case "RULE_SET_EXISTS":
+      return `A rule set "${problem.set}" is loaded already and says something else. A set never changes: give the new one a code of its own.`;
+    case "DUPLICATE":
+      return `"${problem.value}" stands here twice. Keep one.`;
+    case "BAD_SHAPE":
+      return `Expected ${problem.expected}, got ${problem.got}.`;
+    case "CELL_IS_A_DATE":
+      return (
+        `"${problem.cell}" is a date: a spreadsheet program turned the amount into one.` +
+        ` Write again what stood there, most likely ${problem.offers.map((each) => `"${each}"`).join(" or ")}, and save the column as text.`
+      );
+    case "ALLERGEN_WEAKENED":
+      return (
+        `${problem.food} is known as "${problem.allergen}: ${statement[problem.was]}", and the row says "${statement[problem.now]}".` +
+        ` Nothing was changed. If the row is right, settle it with the same text; else leave it out or mend the file.`
+      );
+    case "PRICE_OUT_OF_LINE":
+      return (
+        `The price ${problem.price} is ${timesWords(problem.ratio)} of what other packs of ${problem.food} cost for as much (${list(problem.packs)}).` +
+        ` Look at the price and at the content, "1.500 kg" for one. If both are right, settle the row with the same text.`
+      );
+    case "LIMIT_PASSED":
+      return (
+        `${(problem.share * 100).toFixed(1)} % of the rows would be ${problem.what}; the feed allows ${(problem.limit * 100).toFixed(1)} %.` +
+        ` Nothing was loaded. Look at the file; if it is right, run it again and say that it may pass the limit.`
+      );
+    case "IMPORT_FAULT":
+      return `The import failed on our side. Quote ${problem.run} when you report it; starting it again goes on where it stopped.`;
+    case "RECIPE_OPEN":
+      return openPointText(problem);
+    case "FILE_NOT_HAD":
+      return `The file cannot be had: ${problem.why}.${problem.tries > 1 ? ` It was tried ${problem.tries} times.` : ""}`;
+    case "COMPONENT_SET_ASIDE":
+      return `The component "${problem.component}" stands in the same file and could not be taken. Mend it first, then settle this one.`;
+    case "UNKNOWN_FEED":
+      return `There is no feed "${problem.feed}". Check whose it is and its slug.`;
+    case "UNKNOWN_RUN":
+      return `There is no import "${problem.run}". Give its id, as the list of the feed's runs shows it.`;
+    case "UNKNOWN_FILE":
+      return `The feed has no file "${problem.file}". Give the id that the upload or the run answered with.`;
+    case "UNKNOWN_ROW":
+      return `Nothing of line ${problem.line} (part ${problem.part}) was put aside in this import.`;
+    case "ROW_SETTLED":
+      return `Line ${problem.line} is settled already.`;
+    case "IMPORT_GOING_ON":
+      return `An import of the feed "${problem.feed}" waits or is going on. Wait for its end, or cancel it.`;
+    case "IMPORT_ENDED":
+      return `The import "${problem.run}" has ended already. If it loaded something, it can be undone.`;
+    case "DELIMITER_UNCLEAR":
+      return `It is not clear what parts the columns. The first line is: ${problem.firstLine} Name the delimiter in the feed.`;
+    case "NOT_TEXT":
+      return `Some bytes here are no text in ${problem.encoding}. Save the file as UTF-8.`;
+    case "BAD_HOUSEHOLD":
+      return `"${problem.value}" is not ${whatWords(problem.what)}.`;
+  }
+}
+
+/** One sentence or two in English: where it is, what was not done, and what would help. */
+export function warningText(warning: Warning): string {
+  return at(warning.path) + warningSentence(warning);
+}
+
+function warningSentence(warning: Warning): string {
+  switch (warning.code) {
+    case "NOT_COMBINED":
+      return `Amounts of "${warning.food}" stay on lines of their own, because ${missingWords(warning.missing)} is not known.`;
+    case "PART_NOT_COUNTED":
+      return (
+        `How many "${warning.food}" give the "${warning.part}" cannot be computed, because ${missingWords(warning.missing)} is not known.` +
+        ` Buy enough for it.`
+      );
+    case "EDIBLE_PORTION_UNKNOWN":
+      return (
+        `How much of "${warning.food}"${warning.form === null ? "" : `, ${warning.form},`} is lost in trimming is not known.` +
+        ` The amount on the list is the trimmed one; buy a little more.`
+      );
+    case "PRICE_UNKNOWN":
+      return `No price is known for "${warning.food}", so it is in no sum.`;
+    case "PACK_NOT_COMPARABLE":
+      return `The pack "${warning.pack}" of "${warning.food}" was not considered, because ${missingWords(warning.missing)} is not known.`;
+    case "ON_HAND_NOT_COMPARABLE":
+      return `What you have of "${warning.item}" was not taken off, because ${missingWords(warning.missing)} is not known.`;
+    case "ON_HAND_IN_OTHER_FORM":
+      return (
+        `What you have of "${warning.from}" could be turned into about ${grams(warning.gives)} of "${warning.item}";` +
+        ` the whole need would take about ${grams(warning.wouldTake)}. It was not counted; say so if it should be.`
+      );
+    case "ON_HAND_NOT_NEEDED":
+      return warning.known === false
+        ? `There is no food "${warning.item}", so what you have of it was not counted. Check how it is spelt.`
+        : `What you have of "${warning.item}" is not needed here.`;
+    case "ON_HAND_TOO_OLD":
+      return `What you have of "${warning.item}" is past its date, ${warning.useBy}, so none of it was counted.`;
+    case "ON_HAND_NOT_IN_TIME":
+      return `What you have of "${warning.item}" is past its date, ${warning.useBy}, when ${list(warning.meals)} ${warning.meals.length === 1 ? "is" : "are"} eaten, so it was not counted there.`;
+    case "DIET_NOT_MET":
+      return warning.known
+        ? `"${warning.item}" does not fit the diet "${warning.diet}", and ${warning.offered === undefined ? "no swap for it is offered" : `of the swaps that are offered (${list(warning.offered)}) none was taken`}.`
+        : `Whether "${warning.item}" fits the diet "${warning.diet}" is not known. Check the label.`;
+    case "SWAP_NOT_OFFERED":
+      return `No line offers "${warning.to}" in place of "${warning.from}", so nothing was swapped.`;
+    case "SWAP_NOT_CONVERTIBLE":
+      return (
+        `"${warning.to}" could not take the place of "${warning.from}", because ${missingWords(warning.missing)} is not known.` +
+        ` The line stays as written.`
+      );
+    case "MADE_IN_TWO_PLANS":
+      return `"${warning.component}" is made in more than one plan (${list(warning.plans)}), each in batches of its own.`;
+    case "LEFT_OVER":
+      return warning.servingsMore === null
+        ? `Some "${warning.component}" is left over.`
+        : `Some "${warning.component}" is left over: enough for ${servings(warning.servingsMore)} more.`;
+    case "PART_TOO_OLD":
+      return (
+        `The "${warning.part}" of "${warning.food}" keeps ${days(warning.days)} once the piece is cut, so "${warning.meal}" on` +
+        ` day ${warning.day} cannot take it from one that is cut on day ${warning.cutOn}. Cut a fresh one for it; the list counts it.`
+      );
+    case "BUY_LATER":
+      return (
+        `"${warning.food}" keeps ${warning.days === 1 ? "1 day" : `${warning.days} days`}:` +
+        ` buy the share for ${list(warning.meals.map((meal) => `"${meal}"`))} later, not before day ${warning.notBefore}.`
+      );
+    case "MEAL_BEFORE_SESSION":
+      return (
+        `"${warning.meal}" is eaten at ${warning.at} on the day of the session, which begins at ${warning.start}.` +
+        ` Begin earlier, eat it later, or make what goes into it the day before and mind how long that keeps.`
+      );
+    case "KEEPING_UNKNOWN":
+      return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
+    case "KEEPING_CLASS_UNKNOWN":
+      return (
+        `"${warning.item}" is kept as "${warning.keepsAs}", which is no class of food that the published rules know.` +
+        ` So the shortest time of any class is given: follow it, or local food-safety advice.`
+      );
+    case "REGION_NOT_GIVEN":
+      return `No region was given, so the strictest rule was taken: that of ${warning.used}.`;
+  }
+}

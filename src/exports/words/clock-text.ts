@@ -1,0 +1,45 @@
+import { latest } from "../../domain/once-for.js";
+import { intlTag } from "../../domain/quantity/intl-tag.js";
+
+type Asked = readonly [locale: string, zone: string, parts: Intl.DateTimeFormatOptions];
+
+/** Formats are dear to make; endless new locales and zones make this slower, never larger. */
+const remembered = latest(
+  "date-formats",
+  200,
+  JSON.stringify as (asked: Asked) => string,
+  ([locale, zone, parts]: Asked) =>
+    new Intl.DateTimeFormat(intlTag(locale), { ...parts, timeZone: zone, numberingSystem: "latn" }),
+);
+
+const formatOf = (...asked: Asked): Intl.DateTimeFormat => remembered(asked);
+
+/** Editions of the locale data differ in which space they write. */
+const spaced = (text: string): string => text.replace(/[\u00a0\u202f]/g, " ");
+
+/** "09:30", of an ISO instant, in a zone; "9:30 AM" where the clock has twelve hours. */
+export const timeText = (instant: string, zone: string, locale: string): string => {
+  const both = formatOf(locale, zone, { hour: "2-digit", minute: "2-digit" });
+  const twelve = both.resolvedOptions().hour12 === true;
+  const format = twelve ? formatOf(locale, zone, { hour: "numeric", minute: "2-digit" }) : both;
+  return spaced(format.format(new Date(instant)));
+};
+
+/** "09:30" of an hour on the clock, `HH:MM`. */
+export const hourText = (hour: string, locale: string): string => timeText(`2026-01-01T${hour}:00Z`, "UTC", locale);
+
+/** "Sunday, 1 March 2026" of an ISO date. Put together here: editions of the locale data differ in what joins the parts. */
+export const dateText = (date: string, locale: string): string => {
+  const noon = new Date(`${date}T12:00:00Z`);
+  const weekday = formatOf(locale, "UTC", { weekday: "long" }).format(noon);
+  const day = formatOf(locale, "UTC", { day: "numeric", month: "long", year: "numeric" }).format(noon);
+  return spaced(`${weekday}, ${day}`);
+};
+
+/** "Sun, 1 Mar, 09:30" of an ISO instant, in a zone. */
+export const momentText = (instant: string, zone: string, locale: string): string => {
+  const moment = new Date(instant);
+  const weekday = formatOf(locale, zone, { weekday: "short" }).format(moment);
+  const day = formatOf(locale, zone, { day: "numeric", month: "short" }).format(moment);
+  return `${spaced(`${weekday}, ${day}`)}, ${timeText(instant, zone, locale)}`;
+};

@@ -1,0 +1,19 @@
+import type { Step } from "../../domain/model/component.js";
+import type { Reader } from "../../domain/plan/plan-answer.js";
+import { inFahrenheit, type TemperatureUnit } from "../../domain/quantity/temperature.js";
+
+/** What an oven or a pot is set to, in the degrees of the reader's region: `220 °C`, `425 °F`. null: the writer gives none. */
+export function heatText(
+  { temperatureC, appliance }: Pick<Step, "temperatureC" | "appliance">,
+  { degrees }: Reader,
+): string | null {
+  return temperatureC === null ? null : heatIn(temperatureC, appliance, degrees ?? "C");
+}
+
+/** The same in given degrees. */
+export const heatIn = (temperatureC: number, appliance: string | null, degrees: TemperatureUnit): string =>
+  degrees === "F" ? `${inFahrenheit(temperatureC, appliance)} °F` : `${temperatureC} °C`;
+
+/** Temperatures in words as they were published ("41 F (5 C)"), with their degree signs. */
+export const degreeText = (words: string): string =>
+  words.replace(/(?<![\p{L}\d])(-?\d+) ([CF])(?![\p{L}\d])/gu, "$1 °$2");

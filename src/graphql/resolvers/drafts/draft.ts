@@ -1,0 +1,92 @@
+import { firstProblems } from "../../../domain/first-problems.js";
+import { checkDocuments } from "../../../services/drafts/check-documents.js";
+import { checkDraft } from "../../../services/drafts/check-draft.js";
+import { compareRevisions } from "../../../services/plans/compare-revisions.js";
+import { discardDraft } from "../../../services/drafts/discard-draft.js";
+import { listDrafts } from "../../../services/drafts/list-drafts.js";
+import { saveDocuments } from "../../../services/drafts/save-documents.js";
+import { saveComponentDraft, savePlanDraft } from "../../../services/drafts/save-draft.js";
+import type { Context } from "../../context.js";
+import { valueOf } from "../../errors.js";
+import type {
+  DraftResolvers,
+  MutationResolvers,
+  QueryResolvers,
+  SavedDraftResolvers,
+} from "../../generated/resolver-types.js";
+import type { DraftParent, FoodParent, SavedDraftParent } from "../../parents.js";
+import { payload } from "../../payload.js";
+import { connection } from "../connection.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { foodParent } from "../parents-of.js";
+
+export const draftQueries: Pick<
+  QueryResolvers,
+  "drafts" | "planDraft" | "componentDraft" | "checkDraft" | "checkDocuments" | "compare"
+> = {
+  drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
+    connection(
+      valueOf(await listDrafts(deps, actor, { filter: { publisher, kind: kind ?? null }, page })),
+      (draft) => draft,
+    ),
+  planDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PLAN", ...name }),
+  componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
+  compare: async (_, { from, to, ...name }, { deps, actor }) =>
+    valueOf(await compareRevisions(deps, actor, { ...name, from: from ?? null, to: to ?? null })).map((found) => ({
+      ...found,
+      path: found.path.map(String),
+    })),
+  checkDraft: async (_, { region, ...name }, { deps, actor }) =>
+    valueOf(await checkDraft(deps, actor, name, region ?? null)),
+  checkDocuments: (_, documents, { deps, actor }) => checkDocuments(deps, actor, documents),
+};
+
+export const draftMutations: Pick<
+  MutationResolvers,
+  "saveDocuments" | "savePlanDraft" | "saveComponentDraft" | "discardDraft"
+> = {
+  saveDocuments: async (_, { input }, context) => {
+    const saved = await saveDocuments(context.deps, context, input);
+    if (!saved.ok) return { drafts: null, foods: null, problems: firstProblems(saved.problems) };
+    const { publisher, drafts, foods } = saved.value;
+    return {
+      drafts: drafts.map((draft) => ({ ...draft, publisher })),
+      foods: await freshFoods(context, foods),
+      problems: [],
+    };
+  },
+  savePlanDraft: async (_, { input }, context) =>
+    payload("draft", await savePlanDraft(context.deps, context, input), (draft) => draft),
+  saveComponentDraft: async (_, { input }, context) =>
+    payload("draft", await saveComponentDraft(context.deps, context, input), (draft) => draft),
+  discardDraft: async (_, { input }, context) =>
+    payload("discarded", await discardDraft(context.deps, context, input), (draft) => draft),
+};
+
+export const draftResolvers: FieldsBeyond<DraftResolvers, DraftParent> = {
+  publisher: async ({ publisher: slug }, _, { loaders }) => {
+    const publisher = await loaders.publishers.load(slug);
+    if (publisher === null) throw new Error(`a draft of the publisher ${slug}, who is gone`);
+    return publisher;
+  },
+  document: async ({ kind, publisher, slug }, _, { loaders }) => {
+    const draft = await loaders.drafts.load({ kind, publisher, slug });
+    if (draft === null) throw new Error(`the draft ${slug} was discarded while it was read`);
+    return draft.document;
+  },
+};
+
+export const savedDraftResolvers: FieldsBeyond<SavedDraftResolvers, SavedDraftParent> = {
+  // Read anew: an operation before this one may have read it as it was.
+  draft: ({ kind, publisher, slug }, _, { loaders }) => {
+    const ref = { kind, publisher, slug };
+    return loaders.drafts.clear(ref).load(ref);
+  },
+};
+
+/** Foods that were just saved, read anew. */
+export async function freshFoods({ loaders }: Context, slugs: readonly string[]): Promise<readonly FoodParent[]> {
+  slugs.forEach((slug) => loaders.foods.clear(slug));
+  const foods = await loaders.readFoods(slugs);
+  return foods.filter((food) => food !== null).map((food) => foodParent(food, null));
+}

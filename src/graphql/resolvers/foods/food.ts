@@ -1,0 +1,50 @@
+import { guideFood } from "../../../services/answers/guide-alone.js";
+import { foodNameFor } from "../../../exports/words/food-name.js";
+import { noHousehold, settleRegion } from "../../../services/answers/settle-region.js";
+import { showWritten, type Show } from "../../../exports/words/shown-amount.js";
+import { valueOf } from "../../errors.js";
+import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../../generated/resolver-types.js";
+import { globalId } from "../../global-id.js";
+import type { FoodParent, FoodPartParent, PackParent } from "../../parents.js";
+import { foodNutrients } from "./catalogue-food.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { guidanceOfFood } from "../plans/storage-guidance.js";
+
+export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
+  id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: food.slug }),
+  name: (food, { locale }) => foodNameFor(food, locale ?? null),
+  allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
+  singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,
+  storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
+    const bundles = food.frozenIn === null ? [] : [(await loaders.frozen(food.frozenIn)).bundle];
+    const rules = await loaders.rulesToday();
+    const { regions = [] } = await settleRegion(noHousehold, bundles, rules, loaders.readPublishers);
+    const given = { region, regions, from: boughtAt, fromName: "boughtAt", audience: kitchen };
+    return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);
+  },
+  catalogueFood: (food, _, { loaders }) => (food.ndbNo === null ? null : loaders.catalogueFoods.load(food.ndbNo)),
+  nutrients: (food) => foodNutrients(food.nutrients),
+  parts: (food) => food.parts.map((part) => ({ ...part, food })),
+  packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
+};
+
+export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> = {
+  keepsAs: (part) => part.keepsAs ?? null,
+  keeping: (part) => part.keeping ?? [],
+  nutrients: (part) => foodNutrients(part.nutrients ?? null),
+  perPiece: (part) => showWritten(part.perPiece, part.food, asWritten(part.food)),
+};
+
+export const packResolvers: FieldsBeyond<PackResolvers, PackParent> = {
+  code: (pack) => pack.id,
+  content: (pack) => showWritten(pack.content, pack.food, asWritten(pack.food)),
+  loose: ({ loose }) => loose !== undefined,
+  step: ({ loose, food }) => (loose?.step ? showWritten(loose.step, food, asWritten(food)) : null),
+};
+
+/** A food belongs to no plan's measures; packs and parts are shown in the units they were written in. */
+const asWritten = (food: { readonly names: FoodParent["names"] }): Show => ({
+  measures: "METRIC",
+  locale: food.names[0]?.language ?? "en",
+  converts: false,
+});

@@ -1,0 +1,19 @@
+import { listChanges } from "../../../services/plans/list-changes.js";
+import { valueOf } from "../../errors.js";
+import type { ChangeResolvers, QueryResolvers } from "../../generated/resolver-types.js";
+import type { ChangeParent } from "../../parents.js";
+import { connection } from "../connection.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+
+export const changeQueries: Pick<QueryResolvers, "changes"> = {
+  changes: async (_, { publisher, ...page }, { deps }) =>
+    connection(valueOf(await listChanges(deps, { publisher: publisher ?? null, page })), (change) => change),
+};
+
+export const changeResolvers: FieldsBeyond<ChangeResolvers, ChangeParent> = {
+  plan: async ({ id, revisionId }, _, { loaders }) => {
+    const plan = await loaders.plansById.load(revisionId);
+    if (plan === null) throw new Error(`the change ${id} is of no revision`);
+    return plan;
+  },
+};

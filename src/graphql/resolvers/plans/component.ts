@@ -1,0 +1,45 @@
+import { guideComponent } from "../../../services/answers/guide-alone.js";
+import { noHousehold, settleRegion } from "../../../services/answers/settle-region.js";
+import { ratioValue, showWritten, writersShow } from "../../../exports/words/shown-amount.js";
+import { valueOf } from "../../errors.js";
+import type { ComponentResolvers, RouteResolvers } from "../../generated/resolver-types.js";
+import { globalId } from "../../global-id.js";
+import type { ComponentParent, RouteParent } from "../../parents.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { mealParent } from "../parents-of.js";
+import { guidanceOfComponent } from "./storage-guidance.js";
+
+export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParent> = {
+  id: ({ frozen, slug }) => globalId({ kind: "Component", revision: frozen.published.id, slug }),
+  plan: ({ frozen }) => frozen.published,
+  lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
+  yield: (component) => showWritten(component.yield.amount, component, writersShow(component.frozen.bundle.plan)),
+  yieldSource: (component) => component.yield.source,
+  batch: ({ batch }) => ({
+    min: ratioValue(batch.min),
+    max: batch.max === null ? null : ratioValue(batch.max),
+    increment: batch.increment === null ? null : ratioValue(batch.increment),
+  }),
+  routes: ({ frozen, routes }) => routes.map((route) => ({ ...route, frozen })),
+  storage: async (component, { region, madeAt, kitchen }, { deps, loaders }) => {
+    const { frozen } = component;
+    const bundles = [frozen.bundle];
+    const { regions = [] } = await settleRegion(
+      noHousehold,
+      bundles,
+      await loaders.rulesToday(),
+      loaders.readPublishers,
+    );
+    const given = { region, regions, from: madeAt, fromName: "madeAt", audience: kitchen };
+    const kept = guideComponent(component, frozen.bundle.components, given, deps.clock, loaders.readRules);
+    return guidanceOfComponent(valueOf(await kept), frozen);
+  },
+  meals: ({ frozen, slug }) =>
+    frozen.bundle.plan.meals
+      .filter((meal) => meal.lines.some(({ item }) => item.kind === "COMPONENT" && item.component === slug))
+      .map((meal) => mealParent(frozen, meal)),
+};
+
+export const routeResolvers: FieldsBeyond<RouteResolvers, RouteParent> = {
+  lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
+};

@@ -1,0 +1,104 @@
+import { labelFigure } from "../../../domain/nutrition/label-figure.js";
+import type {
+  AllergenFindingResolvers,
+  AllergenStatementResolvers,
+  AsIngredientResolvers,
+  CautionResolvers,
+  DietResolvers,
+  NotEatenResolvers,
+  FoodAsIngredientResolvers,
+  LabelToReadResolvers,
+  NutrientFigureResolvers,
+  NutritionPerServingResolvers,
+} from "../../generated/resolver-types.js";
+import type {
+  AllergenFindingParent,
+  AllergenStatementParent,
+  AsIngredientParent,
+  CautionParent,
+  DietParent,
+  NotEatenParent,
+  FoodAsIngredientParent,
+  LabelToReadParent,
+  NutrientFigureParent,
+  NutritionParent,
+} from "../../parents.js";
+import { foodIn } from "../../frozen-plan.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { foodsIn, keepable } from "./keepable.js";
+import { foodParent } from "../parents-of.js";
+
+export const allergenStatementResolvers: FieldsBeyond<AllergenStatementResolvers, AllergenStatementParent> = {
+  whose: ({ whose }) => whose ?? null,
+  lists: ({ lists }) => lists.map(({ id, region, law }) => ({ code: id, region, law })),
+  findings: ({ findings, frozen }) => findings.map((finding) => ({ ...finding, frozen })),
+  labelsToRead: ({ labelsToRead, frozen }) => labelsToRead.map((label) => ({ ...label, frozen })),
+  alsoContains: ({ alsoContains }) => alsoContains.map(({ code }) => code),
+};
+
+export const allergenFindingResolvers: FieldsBeyond<AllergenFindingResolvers, AllergenFindingParent> = {
+  asIngredient: ({ asIngredient, frozen }) => ({ ...asIngredient, frozen }),
+  contains: ({ frozen, contains }) => foodsIn(frozen, contains),
+  mayContain: ({ frozen, mayContain }) => foodsIn(frozen, mayContain),
+  unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
+};
+
+export const asIngredientResolvers: FieldsBeyond<AsIngredientResolvers, AsIngredientParent> = {
+  unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
+  glutenFreeOnly: ({ frozen, glutenFreeOnly }) => foodsIn(frozen, glutenFreeOnly),
+  foods: ({ frozen, foods }) => foods.map((each) => ({ ...each, frozen })),
+};
+
+export const foodAsIngredientResolvers: FieldsBeyond<FoodAsIngredientResolvers, FoodAsIngredientParent> = {
+  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+};
+
+export const labelToReadResolvers: FieldsBeyond<LabelToReadResolvers, LabelToReadParent> = {
+  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+};
+
+export const dietResolvers: FieldsBeyond<DietResolvers, DietParent> = {
+  code: ({ diet }) => diet,
+  breaks: ({ frozen, breaks }) => foodsIn(frozen, breaks),
+  unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
+};
+
+export const nutritionResolvers: FieldsBeyond<NutritionPerServingResolvers, NutritionParent> = {
+  gramsPerServing: ({ gramsPerServing }) => gramsPerServing?.low ?? null,
+  nutrients: ({ nutrients, frozen }) =>
+    Object.entries(nutrients).map(([nutrient, figure]) => ({
+      nutrient: nutrient as NutrientFigureParent["nutrient"],
+      figure,
+      frozen,
+    })),
+  unweighed: ({ frozen, unweighed }) => foodsIn(frozen, unweighed),
+  added: ({ frozen, added }) => foodsIn(frozen, added),
+  missing: ({ frozen, missing }) => foodsIn(frozen, missing),
+  notEaten: ({ frozen, notEaten }) => notEaten.map((each) => ({ ...each, frozen })),
+};
+
+export const notEatenResolvers: FieldsBeyond<NotEatenResolvers, NotEatenParent> = {
+  food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
+  share: ({ share }) => share?.low ?? null,
+  reasons: ({ why }) => why,
+};
+
+const upTo = ({ low, high }: { readonly low: number; readonly high: number }): number | null =>
+  high > low ? high : null;
+
+export const nutrientFigureResolvers: FieldsBeyond<NutrientFigureResolvers, NutrientFigureParent> = {
+  perServing: ({ figure }) => figure.perServing.low,
+  perServingUpTo: ({ figure }) => upTo(figure.perServing),
+  per100g: ({ figure }) => figure.per100g?.low ?? null,
+  per100gUpTo: ({ figure }) => figure.per100g && upTo(figure.per100g),
+  coverage: ({ figure }) => figure.coverage,
+  complete: ({ figure }) => figure.complete,
+  atLeast: ({ figure }) => figure.atLeast,
+  raw: ({ figure }) => figure.raw,
+  unknown: ({ figure, frozen }) => foodsIn(frozen, figure.unknown),
+  label: ({ nutrient, figure }, { scheme }) => labelFigure(nutrient, figure.perServing, scheme),
+};
+
+export const cautionResolvers: FieldsBeyond<CautionResolvers, CautionParent> = {
+  about: ({ about, frozen }) => about.map((subject) => keepable(frozen, subject)),
+};

@@ -1,0 +1,45 @@
+import { showWritten, writersShow } from "../../../exports/words/shown-amount.js";
+import { growthOf, writtenMinutes } from "../../../domain/prep-session/solver/growth.js";
+import type { LineResolvers, StepResolvers, SwapResolvers } from "../../generated/resolver-types.js";
+import { foodIn } from "../../frozen-plan.js";
+import type { LineParent, StepParent, SwapParent } from "../../parents.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { componentOf, factsOf, foodOf, foodParent } from "../parents-of.js";
+
+export const lineResolvers: FieldsBeyond<LineResolvers, LineParent> = {
+  code: (line) => line.id,
+  food: (line) => foodOf(line.frozen, line.item),
+  part: (line) => (line.item.kind === "FOOD" ? line.item.part : null),
+  component: (line) => componentOf(line.frozen, line.item),
+  amount: (line) =>
+    line.amount && showWritten(line.amount, factsOf(line.frozen, line.item), writersShow(line.frozen.bundle.plan)),
+  each: (line) =>
+    line.each === undefined
+      ? null
+      : showWritten(line.each, factsOf(line.frozen, line.item), writersShow(line.frozen.bundle.plan)),
+  eaten: (line) => line.eaten ?? null,
+  swaps: (line) => line.swaps.map((swap) => ({ ...swap, frozen: line.frozen })),
+};
+
+export const swapResolvers: FieldsBeyond<SwapResolvers, SwapParent> = {
+  food: (swap) => foodParent(foodIn(swap.frozen, swap.food), swap.frozen.published),
+  preparation: ({ own }) => own?.preparation ?? null,
+  form: ({ own }) => own?.form ?? null,
+  keepsAs: ({ own }) => own?.keepsAs ?? null,
+  yield: ({ own, frozen }) =>
+    own?.yield === undefined
+      ? null
+      : showWritten(own.yield, { densities: [], measures: [] }, writersShow(frozen.bundle.plan)),
+  steps: ({ own }) => (own?.steps ?? []).map(({ id, text = null, minutes = null }) => ({ code: id, text, minutes })),
+};
+
+export const stepResolvers: FieldsBeyond<StepResolvers, StepParent> = {
+  code: (step) => step.id,
+  leaves: (step) => step.leaves ?? null,
+  washMinutes: (step) => step.washMinutes ?? null,
+  minutes: writtenMinutes,
+  grows: growthOf,
+  heatUpMinutes: (step) => step.heatUpMinutes ?? null,
+  chills: (step) => step.chills ?? null,
+  drains: (step) => step.drains ?? null,
+};

@@ -1,0 +1,18 @@
+import { mealTime } from "../../../services/answers/meal-time.js";
+import type { MealResolvers } from "../../generated/resolver-types.js";
+import { componentIn } from "../../frozen-plan.js";
+import { globalId } from "../../global-id.js";
+import type { MealParent } from "../../parents.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { componentParent } from "../parents-of.js";
+
+export const mealResolvers: FieldsBeyond<MealResolvers, MealParent> = {
+  id: ({ frozen, slug }) => globalId({ kind: "Meal", revision: frozen.published.id, slug }),
+  at: mealTime,
+  plan: ({ frozen }) => frozen.published,
+  lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
+  components: ({ frozen, lines }) => {
+    const named = lines.flatMap(({ item }) => (item.kind === "COMPONENT" ? [item.component] : []));
+    return [...new Set(named)].map((slug) => componentParent(frozen, componentIn(frozen, slug)));
+  },
+};

@@ -1,0 +1,108 @@
+import { checkPublishedPlan } from "../../../services/drafts/check-plan.js";
+import { aboutWhat, findingText } from "../../../exports/sentences/finding-text.js";
+import { guideStorage } from "../../../services/answers/guide-storage.js";
+import { listRevisions } from "../../../services/plans/list-revisions.js";
+import { servingsTableInTurns } from "../../../domain/plan/servings-table.js";
+import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
+import { noHousehold, settleRegion } from "../../../services/answers/settle-region.js";
+import { scalePlanInTurns } from "../../../domain/plan/scale-plan.js";
+import { inTurns } from "../../../services/pace.js";
+import { inStage } from "../../../services/stage.js";
+import { stateNutritionInTurns } from "../../../services/answers/state-contents.js";
+import { showFor } from "../../../exports/words/shown-amount.js";
+import { valueOf } from "../../errors.js";
+import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
+import { globalId } from "../../global-id.js";
+import type { FindingParent, PlanParent } from "../../parents.js";
+import { connection } from "../connection.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { componentParent, foodParent, mealParent } from "../parents-of.js";
+
+export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> & Pick<PlanResolvers, "id"> = {
+  id: (plan) => globalId({ kind: "Plan", revision: plan.id }),
+  publisher: async (plan, _, { loaders }) => {
+    const publisher = await loaders.publishers.load(plan.publisher);
+    if (publisher === null) throw new Error(`revision ${plan.id} has no publisher`);
+    return publisher;
+  },
+  newest: ({ publisher, slug }, _, { loaders }) => loaders.plans.load({ publisher, slug, revision: null }),
+  supersededBy: async ({ publisher, slug, revision }, _, { loaders }) => {
+    const newest = await loaders.plans.load({ publisher, slug, revision: null });
+    return newest !== null && newest.revision > revision ? newest : null;
+  },
+  revisions: async ({ publisher, slug }, page, { deps }) =>
+    connection(valueOf(await listRevisions(deps, { plan: { publisher, slug }, page })), (revision) => revision),
+  summary: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.summary,
+  measures: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.measures,
+  promisedMinutes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.promisedMinutes,
+  region: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.region ?? null,
+  claims: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.claims,
+  meals: async (plan, _, { loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    return frozen.bundle.plan.meals.toSorted((a, b) => a.day - b.day).map((meal) => mealParent(frozen, meal));
+  },
+  components: async (plan, _, { loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    return frozen.bundle.components.map((component) => componentParent(frozen, component));
+  },
+  foods: async (plan, _, { loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    return frozen.bundle.foods.map((food) => foodParent(food, plan));
+  },
+  scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
+    const frozen = await loaders.frozen(plan);
+    const rules = await loaders.rulesToday();
+    const read = valueOf(
+      await readReadersHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets, loaders.readFoods),
+    );
+    const household = await settleRegion(read, [frozen.bundle], rules, loaders.readPublishers);
+    const today = await loaders.today([frozen.bundle], household);
+    const scaled = valueOf(
+      await inStage(deps, "scale", () =>
+        // Many aliases get here at once, when what they all wait for has been read.
+        inTurns(deps, (work) => scalePlanInTurns(frozen.bundle, servings, household, today, work)),
+      ),
+    );
+    return {
+      scaled,
+      household,
+      frozen,
+      show: showFor(household, frozen.bundle.plan),
+      today,
+      keeping: once(() => guideStorage(scaled, household, deps, loaders.readRules)),
+      rules,
+      nutrition: once(() => inTurns(deps, (work) => stateNutritionInTurns(scaled, household, work))),
+    };
+  },
+  servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
+    const { bundle } = await loaders.frozen(plan);
+    const rules = await loaders.rulesToday();
+    const read = valueOf(await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods));
+    const household = await settleRegion(read, [bundle], rules, loaders.readPublishers);
+    const today = await loaders.today([bundle], household);
+    return valueOf(await inTurns(deps, (work) => servingsTableInTurns(bundle, from, to, household, today, work)));
+  },
+  checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
+  check: async (plan, _, { deps, loaders }) => {
+    const { bundle } = await loaders.frozen(plan);
+    const rules = await loaders.rulesToday();
+    const household = await settleRegion(noHousehold, [bundle], rules, loaders.readPublishers);
+    return valueOf(await checkPublishedPlan(bundle, household, rules, deps, loaders.readRules));
+  },
+};
+
+export const findingResolvers: FieldsBeyond<FindingResolvers, FindingParent> = {
+  message: (finding) => findingText(finding),
+  about: (finding) => aboutWhat(finding),
+  caution: (finding) => ("caution" in finding ? finding.caution : null),
+  path: ({ path }) => path.map(String),
+  file: ({ place }) => place?.file ?? null,
+  line: ({ place }) => place?.line ?? null,
+  column: ({ place }) => place?.column ?? null,
+};
+
+/** Computed when first asked for, and once. */
+function once<T>(compute: () => T): () => T {
+  let known: { readonly value: T } | undefined;
+  return () => (known ??= { value: compute() }).value;
+}

@@ -1,0 +1,137 @@
+import type { Household } from "../../../domain/model/household.js";
+import { lateMeals } from "../../../domain/plan/session/late-meals.js";
+import type { ScaledPlan } from "../../../domain/plan/scaled.js";
+import { wholeDay, type DaySession } from "../../../domain/plan/session/split-session.js";
+import { kitchenOf } from "../../../domain/plan/session/session-input.js";
+import { shopInTurns } from "../../../domain/plan/shop.js";
+import { warningText } from "../../../exports/sentences/problem-text.js";
+import { inTurns } from "../../../services/pace.js";
+import { prepSessionInTurns, prepSessionsInTurns } from "../../../services/answers/plan-prep-session.js";
+import { inStage } from "../../../services/stage.js";
+import { findCautionsInTurns, stateAllergens, stateDiets } from "../../../services/answers/state-contents.js";
+import { valueOf } from "../../errors.js";
+import { showAmount, showScaledLine } from "../../../exports/words/shown-amount.js";
+import type {
+  ScaledComponentResolvers,
+  ScaledLineResolvers,
+  ScaledMealResolvers,
+  ScaledPlanResolvers,
+  WarningResolvers,
+} from "../../generated/resolver-types.js";
+import type {
+  ScaledComponentParent,
+  ScaledLineParent,
+  ScaledMealParent,
+  ScaledPlanParent,
+  WarningParent,
+} from "../../parents.js";
+import { guidanceInPlan } from "./storage-guidance.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { componentOf, componentParent, factsOf, foodOf, mealParent } from "../parents-of.js";
+
+/** A session with the meals it is late for. */
+const timed = (each: DaySession, scaled: ScaledPlan, household: Household) => ({
+  ...each,
+  late: lateMeals(each, scaled, household),
+});
+
+export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanParent> = {
+  servings: ({ scaled }) => scaled.servings,
+  regions: ({ household }) => household.regions ?? [],
+  meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
+  components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
+  shoppingList: async ({ scaled, household, frozen, show, today }, _, { deps }) => {
+    const list = await inStage(deps, "shop", () =>
+      inTurns(deps, (work) => shopInTurns([scaled], household, today, work)),
+    );
+    return { list, plans: [frozen], show };
+  },
+  storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
+  session: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
+    ...timed(
+      wholeDay(
+        scaled,
+        valueOf(
+          await inStage(deps, "schedule", () =>
+            inTurns(deps, (work) => prepSessionInTurns(scaled, household, rules, work)),
+          ),
+        ),
+      ),
+      scaled,
+      household,
+    ),
+    cooks: kitchenOf(scaled.bundle.plan.kitchen, household).cooks,
+    frozen,
+  }),
+  sessions: async ({ scaled, household, rules, frozen }, _, { deps }) => {
+    const { days } = await inStage(deps, "schedule", () =>
+      inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+    );
+    const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
+    return days.map((each) => ({ ...timed(each, scaled, household), cooks, frozen }));
+  },
+  allergens: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
+    ...(await inTurns(deps, (work) => stateAllergens(scaled, null, household, rules, deps.clock, work))),
+    frozen,
+  }),
+  diets: async ({ scaled, household, rules, frozen }, _, { deps }) => {
+    const stated = await inTurns(deps, (work) => stateDiets(scaled, null, household, rules, deps.clock, work));
+    return stated.map((diet) => ({ ...diet, frozen }));
+  },
+  nutrition: async ({ nutrition, frozen }) => ({ ...(await nutrition()).plan, frozen }),
+  cautions: async ({ scaled, household, frozen, rules }, _, { deps }) => {
+    const { cautions } = await inTurns(deps, (work) => findCautionsInTurns(scaled, household, rules, work));
+    return cautions.map((caution) => ({ ...caution, frozen }));
+  },
+  // Whose rules all of it goes by comes first.
+  warnings: async ({ scaled, keeping }) =>
+    [...scaled.warnings, ...(await keeping()).warnings].toSorted(
+      (a, b) => Number(b.code === "REGION_NOT_GIVEN") - Number(a.code === "REGION_NOT_GIVEN"),
+    ),
+};
+
+export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {
+  meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
+  factor: ({ scaled }) => scaled.factor,
+  allergens: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => ({
+    ...(await inTurns(deps, (work) => stateAllergens(scaled, meal.slug, household, rules, deps.clock, work))),
+    frozen,
+  }),
+  diets: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => {
+    const stated = await inTurns(deps, (work) => stateDiets(scaled, meal.slug, household, rules, deps.clock, work));
+    return stated.map((diet) => ({ ...diet, frozen }));
+  },
+  nutrition: async ({ scaled, plan, frozen }) => {
+    const found = (await plan.nutrition()).meals.find(({ meal }) => meal === scaled.meal.slug);
+    if (found === undefined) throw new Error(`the meal ${scaled.meal.slug} has no nutrition`);
+    return { ...found.nutrition, frozen };
+  },
+  lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
+};
+
+export const scaledComponentResolvers: FieldsBeyond<ScaledComponentResolvers, ScaledComponentParent> = {
+  component: ({ scaled, frozen }) => componentParent(frozen, scaled.component),
+  route: ({ scaled, frozen }) => scaled.route && { ...scaled.route, frozen },
+  batches: ({ scaled }) => scaled.batches,
+  loads: ({ scaled }) => scaled.loads,
+  made: ({ scaled, show }) => showAmount(scaled.made, scaled.component, show),
+  used: ({ scaled, show }) => showAmount(scaled.used, scaled.component, show),
+  leftOver: ({ scaled, show }) => showAmount(scaled.leftOver, scaled.component, show),
+  onHand: ({ scaled, show }) => showAmount(scaled.onHand, scaled.component, show),
+  lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
+};
+
+export const scaledLineResolvers: FieldsBeyond<ScaledLineResolvers, ScaledLineParent> = {
+  line: ({ scaled, frozen }) => ({ ...scaled.line, frozen }),
+  food: ({ scaled, frozen }) => foodOf(frozen, scaled.item),
+  component: ({ scaled, frozen }) => componentOf(frozen, scaled.item),
+  part: ({ scaled }) => (scaled.item.kind === "FOOD" ? scaled.item.part : null),
+  swapped: ({ scaled: { item, line } }) =>
+    item.kind === "FOOD" && line.item.kind === "FOOD" && item.food !== line.item.food,
+  amount: ({ scaled, frozen, show }) => showScaledLine(scaled, factsOf(frozen, scaled.item), show),
+};
+
+export const warningResolvers: FieldsBeyond<WarningResolvers, WarningParent> = {
+  message: (warning) => warningText(warning),
+  path: (warning) => warning.path.map(String),
+};

@@ -1,0 +1,75 @@
+import type { PlanBundle } from "../../../domain/model/plan.js";
+import { isOptional } from "../../../exports/document/shopping-text.js";
+import { showAmount } from "../../../exports/words/shown-amount.js";
+import { takenText, toBuyText } from "../../../exports/words/packs-text.js";
+import type { FrozenPlan } from "../../frozen-plan.js";
+import type {
+  PackCountResolvers,
+  ShoppingAisleResolvers,
+  ShoppingLineResolvers,
+  ShoppingListResolvers,
+  UseResolvers,
+} from "../../generated/resolver-types.js";
+import type { PackCountParent, ShoppingLineParent, ShoppingListParent, UseParent } from "../../parents.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { componentParent, foodParent, mealParent } from "../parents-of.js";
+
+const noFacts = { densities: [], measures: [] };
+
+const linesOf = ({ list, show, plans }: ShoppingListParent): readonly ShoppingLineParent[] =>
+  list.lines.map((line) => ({ line, show, plans }));
+
+export const shoppingListResolvers: FieldsBeyond<ShoppingListResolvers, ShoppingListParent> = {
+  lines: linesOf,
+  aisles: (parent) => {
+    const lines = linesOf(parent);
+    const names = [...new Set(lines.map(({ line }) => line.food.aisle))];
+    return names.map((name) => ({ name, lines: lines.filter(({ line }) => line.food.aisle === name) }));
+  },
+  cost: ({ list }) => list.cost,
+  warnings: ({ list }) => list.warnings,
+};
+
+export const shoppingAisleResolvers: Partial<ShoppingAisleResolvers> = {};
+
+export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, ShoppingLineParent> = {
+  food: ({ line: { food }, plans }) => {
+    const frozenIn = plans.find((plan) => plan.foods.get(food.slug) === food);
+    return foodParent(food, frozenIn?.published ?? null);
+  },
+  need: ({ line, show }) => line.need && showAmount(line.need, line.food, show),
+  onHand: ({ line, show }) => line.onHand && showAmount(line.onHand, line.food, show),
+  toBuy: ({ line: { toBuy, food }, show }) =>
+    toBuy && { ...showAmount(toBuy, food, show), text: toBuyText(toBuy, food, show) },
+  buy: ({ line }) => line.buy.map((packs) => ({ ...packs, food: line.food })),
+  cost: ({ line }) => line.cost,
+  uses: ({ line, show, plans }) =>
+    line.uses.map((use) => ({ use, show, food: line.food, frozen: planOf(plans, use.bundle) })),
+  partsOver: ({ line, show }) =>
+    // The food's own words and densities are those of whole pieces.
+    line.partsOver.map((over) => ({ ...over, amount: over.amount && showAmount(over.amount, noFacts, show) })),
+  open: ({ line }) => line.open,
+  optional: ({ line }) => isOptional(line),
+  toTake: ({ line, show }) => takenText(line, show),
+};
+
+export const packCountResolvers: FieldsBeyond<PackCountResolvers, PackCountParent> = {
+  pack: ({ pack, food }) => ({ ...pack, food }),
+  weighedFrom: ({ weighedFrom, food }) => (weighedFrom === undefined ? null : { ...weighedFrom, food }),
+};
+
+export const useResolvers: FieldsBeyond<UseResolvers, UseParent> = {
+  plan: ({ frozen }) => frozen.published,
+  meal: ({ use, frozen }) => use.meal && mealParent(frozen, use.meal),
+  component: ({ use, frozen }) => use.component && componentParent(frozen, use.component),
+  part: ({ use }) => use.part,
+  asWritten: ({ use }) => use.asWritten,
+  amount: ({ use, show, food }) => use.amount && showAmount(use.amount, food, show),
+  optional: ({ use }) => use.optional,
+};
+
+function planOf(plans: readonly FrozenPlan[], bundle: PlanBundle): FrozenPlan {
+  const found = plans.find((plan) => plan.bundle === bundle);
+  if (found === undefined) throw new Error(`a use names the plan ${bundle.plan.slug}, which is not on the list`);
+  return found;
+}

@@ -1,0 +1,91 @@
+import type { Food } from "../../../domain/model/food.js";
+import type { StorageAnswer } from "../../../domain/storage/guidance.js";
+import { adviceTexts } from "../../../exports/sentences/advice-text.js";
+import { warningText } from "../../../exports/sentences/problem-text.js";
+import type { KeptAlone } from "../../../services/answers/guide-alone.js";
+import { showAmount, writersShow, type Show } from "../../../exports/words/shown-amount.js";
+import { componentIn, foodIn, mealIn, type FrozenPlan } from "../../frozen-plan.js";
+import type { BasisResolvers, StorageGuidanceResolvers } from "../../generated/resolver-types.js";
+import type { BasisParent, FoodParent, ScaledPlanParent, StorageGuidanceParent } from "../../parents.js";
+import type { FieldsBeyond } from "../fields-beyond.js";
+import { keepable } from "./keepable.js";
+
+/** What a scaled plan says about keeping. */
+export const guidanceInPlan = ({ guidance }: StorageAnswer, plan: ScaledPlanParent): readonly StorageGuidanceParent[] =>
+  guidance.map((each) => ({
+    guidance: each,
+    find: (subject) => keepable(plan.frozen, subject),
+    advice: adviceTexts(each.advice, wordsOf(plan.frozen, plan.show), each.tooLateFor),
+    plan,
+  }));
+
+/** The same for a component on its own. What the answer as a whole says is said where it is best kept. */
+export const guidanceOfComponent = (
+  { guidance, notes }: KeptAlone,
+  frozen: FrozenPlan,
+): readonly StorageGuidanceParent[] => {
+  const words = wordsOf(frozen, writersShow(frozen.bundle.plan));
+  return guidance.map((each, place) => ({
+    guidance: each,
+    find: (subject) => keepable(frozen, subject),
+    advice: [...adviceTexts(each.advice, words, each.tooLateFor), ...(place === 0 ? notes.map(warningText) : [])],
+    plan: null,
+  }));
+};
+
+/** The same for a food on its own, which has neither meals nor parts to speak of. */
+export const guidanceOfFood = ({ guidance, notes }: KeptAlone, food: FoodParent): readonly StorageGuidanceParent[] =>
+  guidance.map((each, place) => ({
+    guidance: each,
+    find: () => ({ ...food, __typename: "Food" }),
+    advice: place === 0 ? notes.map(warningText) : [],
+    plan: null,
+  }));
+
+export const storageGuidanceResolvers: FieldsBeyond<StorageGuidanceResolvers, StorageGuidanceParent> = {
+  subject: ({ guidance, find }) => find(guidance.subject),
+  place: ({ guidance }) => guidance.place,
+  days: ({ guidance }) => guidance.days,
+  upToDays: ({ guidance }) => guidance.upToDays,
+  counts: ({ guidance }) => guidance.counts,
+  purpose: ({ guidance }) => guidance.purpose,
+  lastDay: ({ guidance }) => guidance.lastDay,
+  keepUntil: ({ guidance }) => guidance.keepUntil,
+  container: ({ guidance }) => guidance.container,
+  condition: ({ guidance }) => guidance.condition,
+  basis: ({ guidance, find }) => guidance.basis.map((basis) => ({ basis, find })),
+  limitedBy: ({ guidance, find }) => guidance.limitedBy && find(guidance.limitedBy),
+  scope: ({ guidance }) => guidance.scope,
+  tooLateFor: ({ guidance, plan }) =>
+    plan === null
+      ? []
+      : plan.scaled.meals
+          .filter(({ meal }) => guidance.tooLateFor.includes(meal.slug))
+          .map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
+};
+
+export const basisResolvers: FieldsBeyond<BasisResolvers, BasisParent> = {
+  of: ({ basis, find }) => find(basis.of),
+  source: ({ basis }) => basis.source,
+  sourced: ({ basis }) => basis.sourced,
+  days: ({ basis }) => basis.days,
+  daysFrom: ({ basis }) => basis.daysFrom,
+  printed: ({ basis }) => basis.printed,
+  purpose: ({ basis }) => basis.purpose,
+  region: ({ basis }) => basis.region,
+  temperature: ({ basis }) => basis.temperature,
+  condition: ({ basis }) => basis.condition,
+  byAnalogy: ({ basis }) => basis.byAnalogy,
+  note: ({ basis }) => basis.note,
+  decides: ({ basis }) => basis.decides,
+};
+
+const nameOf = (food: Food): string => food.names[0]?.one ?? food.slug;
+
+const wordsOf = (frozen: FrozenPlan, show: Show) => ({
+  meal: (slug: string) => mealIn(frozen, slug).title,
+  component: (slug: string) => componentIn(frozen, slug).title,
+  food: (slug: string) => nameOf(foodIn(frozen, slug)),
+  amount: (amount: Parameters<typeof showAmount>[0], slug: string) =>
+    showAmount(amount, componentIn(frozen, slug), show).text,
+});

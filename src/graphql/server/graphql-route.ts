@@ -1,0 +1,162 @@
+import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { callerGone } from "../../http/caller-gone.js";
+import { isKnownTag, tagOf } from "../../http/entity-tag.js";
+import { DatabaseAway, noteAway } from "../../services/database-away.js";
+import type { Deps } from "../../services/deps.js";
+import { QuotaExceeded } from "../../services/access/rate-limit.js";
+import { shownFault } from "../errors.js";
+import type { Explorer } from "../explorer.js";
+import { refusedAnswer, type GraphqlServer, type HttpAnswer, type RawRequest } from "./graphql-server.js";
+import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
+import { unavailable } from "../plugins/errors.js";
+import { readAddress, readBody, takeBytes } from "./read-request.js";
+import { refusal, type Refusal } from "./refusal.js";
+
+export const graphqlPath = "/graphql";
+
+export interface GraphqlRouteOptions {
+  readonly deps: Deps;
+  readonly server: GraphqlServer;
+  /** The page for browsers; null where it was not built. */
+  readonly explorer: Explorer | null;
+}
+
+/** The endpoint, and for browsers a page to explore it. Every answer but that page is JSON, errors included. */
+export function registerGraphql(app: FastifyInstance, { deps, server, explorer }: GraphqlRouteOptions): void {
+  void app.register((scope, _options, done) => {
+    scope.removeAllContentTypeParsers();
+    scope.addContentTypeParser("application/json", { parseAs: "buffer" }, takeBytes);
+    scope.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
+    const ask = (
+      raw: Omit<RawRequest, "type">,
+      request: FastifyRequest,
+      reply: FastifyReply,
+    ): FastifyReply | Promise<FastifyReply> => {
+      const type = chooseMediaType(request.headers);
+      // Before anything is run: an answer that nobody can read must not have changed anything.
+      if (type === null) return send(refusedAnswer(notAcceptable, anyType), anyType, reply);
+      const answer = server.answer(
+        { ...raw, type },
+        {
+          charge: (cost) => reply.charge(cost),
+          settle: (steps) => reply.settle(steps),
+          tell: (operation) => {
+            request.told = operation;
+          },
+          gone: () => callerGone(reply.raw),
+        },
+        { deps, requestId: request.id, actor: request.actor },
+      );
+      return answer instanceof Promise
+        ? answer.then((known) => sendAnswer(known, type, request, reply))
+        : sendAnswer(answer, type, request, reply);
+    };
+    scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) => {
+      const { query, raw, headers } = request;
+      if (explorer !== null && asksNothing(query) && prefersPage(headers)) return explorer.sendPage(reply);
+      const url = raw.url ?? "";
+      return ask({ method: "GET", bytes: Buffer.from(url), read: () => readAddress(url) }, request, reply);
+    });
+    scope.post(graphqlPath, (request: FastifyRequest<{ Body?: Buffer }>, reply) => {
+      const bytes = request.body ?? noBytes;
+      return ask({ method: "POST", bytes, read: () => readBody(bytes) }, request, reply);
+    });
+    scope.route({
+      method: ["PUT", "PATCH", "DELETE"],
+      url: graphqlPath,
+      handler: (request, reply) => {
+        const type = chooseMediaType(request.headers) ?? anyType;
+        return send(refusedAnswer(wrongMethod, type), type, reply);
+      },
+    });
+    if (explorer !== null) {
+      scope.get(
+        `${graphqlPath}/explorer/:name`,
+        { config: { reader: "PAGE" } },
+        (request: FastifyRequest<{ Params: { name: string } }>, reply) =>
+          explorer.sendAsset(request.params.name, request, reply),
+      );
+    }
+    done();
+  });
+}
+
+const noBytes = Buffer.alloc(0);
+
+/** What is told of a request whose operation was not found out. */
+const notKnown = { kind: "refused", operation: null, isRegistered: false, cost: null } as const;
+
+const asksNothing = (parameters: Readonly<Record<string, unknown>>): boolean =>
+  ["query", "documentId", "extensions"].every((name) => parameters[name] === undefined);
+
+/** For answers to requests that accept nothing, or whose `Accept` was not looked at. */
+const anyType: MediaType = { contentType: "application/json; charset=utf-8", older: false };
+
+const notAcceptable = refusal(
+  "NOT_ACCEPTABLE",
+  "Answers are application/graphql-response+json or application/json, in UTF-8. Accept one of them.",
+);
+
+const wrongMethod = refusal(
+  "METHOD_NOT_ALLOWED",
+  "Send an operation by POST, or a query by GET.",
+  {},
+  { headers: { allow: "GET, HEAD, POST" } },
+);
+
+const send = ({ status, headers, body }: HttpAnswer, { contentType }: MediaType, reply: FastifyReply): FastifyReply =>
+  reply
+    .code(status)
+    .headers(headers)
+    .header("cache-control", "no-store")
+    .header("vary", "accept")
+    .header("content-type", contentType)
+    .send(body);
+
+function sendAnswer(answer: HttpAnswer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const { hasErrors, isNamed } = answer;
+  if (hasErrors) request.told = { ...(request.told ?? notKnown), hasErrors };
+  return request.method !== "POST" && isNamed && !hasErrors
+    ? sendCacheable(answer.body, type, request, reply)
+    : send(answer, type, reply);
+}
+
+/**
+ * An answer to an address that names its document by a hash: caches may keep it as long as REST's computed ones, those of others
+ * only what anyone may see.
+ */
+function sendCacheable(body: Buffer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const tag = tagOf(body);
+  void reply
+    .header("etag", tag)
+    .header("vary", "accept, authorization")
+    .header("cache-control", request.actor.kind === "ANYONE" ? "public, max-age=60" : "private, no-cache");
+  if (isKnownTag(request.headers["if-none-match"], tag)) return reply.code(304).send();
+  return reply.code(200).header("content-type", type.contentType).send(body);
+}
+
+/** What was thrown before the server was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */
+function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  if (request.told !== null) request.told = { ...request.told, hasErrors: true };
+  const type = chooseMediaType(request.headers) ?? anyType;
+  return send(refusedAnswer(refusalFor(error, request), type), type, reply);
+}
+
+function refusalFor(error: FastifyError, { log, id }: FastifyRequest): Refusal {
+  const status = error.statusCode ?? 500;
+  if (error instanceof QuotaExceeded) return refusal("RATE_LIMITED", error.message, {}, { headers: error.headers });
+  if (error instanceof DatabaseAway) {
+    noteAway(log, id, error);
+    return unavailable;
+  }
+  if (status < 500) return callersFault(status, error.message);
+  log.error({ err: error }, "a GraphQL request failed");
+  return { code: "INTERNAL_SERVER_ERROR", errors: [shownFault(id)], headers: {} };
+}
+
+function callersFault(status: number, message: string): Refusal {
+  if (status === 401) return refusal("UNAUTHENTICATED", message);
+  if (status === 413) return refusal("TOO_LARGE", "The body is too large.", {}, { status });
+  if (status === 415) return refusal("UNSUPPORTED_MEDIA_TYPE", "Send the body as application/json in UTF-8.");
+  return refusal("BAD_REQUEST", message, {}, { status });
+}

@@ -1,0 +1,202 @@
+import { ApolloServer, HeaderMap } from "@apollo/server";
+import {
+  ApolloServerPluginCacheControlDisabled,
+  ApolloServerPluginInlineTraceDisabled,
+  ApolloServerPluginLandingPageDisabled,
+  ApolloServerPluginSchemaReportingDisabled,
+  ApolloServerPluginUsageReportingDisabled,
+} from "@apollo/server/plugin/disabled";
+import type { Log } from "../../services/deps.js";
+import { knownAnswer, type AnswerPlace } from "../../services/cache/remember-answer.js";
+import { openTimeLimit } from "../../services/time-limit.js";
+import { isShared, type Asked, type Asker, type Call, type CallContext, type ToldOperation } from "./call.js";
+import { keptDocuments } from "./compiled-operations.js";
+import type { EngineOptions } from "./engine-options.js";
+import type { MediaType } from "./media-type.js";
+import { answersPlugin } from "../plugins/answers.js";
+import { costPlugin } from "../plugins/cost.js";
+import { documentsPlugin } from "../plugins/documents.js";
+import { errorsPlugin } from "../plugins/errors.js";
+import { recentBytes } from "./recent-bytes.js";
+import { refusal, refusalStatus, type Refusal } from "./refusal.js";
+import { createSchema } from "../schema.js";
+
+/** A request as it came. */
+export interface RawRequest {
+  readonly method: "GET" | "POST";
+  /** All of it that says what is asked: the same bytes, by the same method, are the same request for ever. */
+  readonly bytes: Buffer;
+  /** The form of the answer. */
+  readonly type: MediaType;
+  read(): ReadRequest | Refusal;
+}
+
+/** What Apollo Server reads of a request, and `documentId`, of which it knows nothing. */
+export interface ReadRequest {
+  /** Of a GET: the address from its question mark on. */
+  readonly search: string;
+  /** Of a POST: what its JSON says. */
+  readonly body: unknown;
+  readonly documentId: unknown;
+}
+
+/** An answer as it goes out, but for the headers that every answer has. */
+export interface HttpAnswer {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly body: Buffer;
+  readonly hasErrors: boolean;
+  /** It was asked for by the hash of its document, so its address means the same for ever. */
+  readonly isNamed: boolean;
+}
+
+export interface GraphqlServer {
+  /** A promise only where something is waited for. */
+  answer(request: RawRequest, asked: Asked, asker: Asker): HttpAnswer | Promise<HttpAnswer>;
+  stop(): Promise<void>;
+}
+
+/** A request that was answered before: all that can be known of it whoever asks. */
+interface KnownRequest {
+  readonly told: ToldOperation;
+  readonly isNamed: boolean;
+  readonly place: AnswerPlace;
+}
+
+/** Apollo Server with our plugins, and in front of it the answers to requests that came before, byte by byte. */
+export async function openGraphqlServer(options: EngineOptions, log: Log): Promise<GraphqlServer> {
+  const apollo = openApollo(options, log);
+  await apollo.start();
+  // The same bytes in an address and in a body may mean something else.
+  const known = {
+    GET: recentBytes<KnownRequest>("graphql-addresses", keptDocuments),
+    POST: recentBytes<KnownRequest>("graphql-bodies", keptDocuments),
+  };
+
+  /** Without Apollo Server, which would read the request again and write the answer again. */
+  const ready = ({ method, bytes }: RawRequest, { tell, charge }: Asked, asker: Asker): HttpAnswer | undefined => {
+    const { deps } = asker;
+    const request = deps.memory && isShared(asker) ? known[method].get(bytes) : undefined;
+    const answer = deps.memory && request && knownAnswer(deps.memory, request.place, deps);
+    if (request === undefined || answer === undefined) return undefined;
+    tell(request.told);
+    charge(request.told.cost);
+    return { status: 200, headers: {}, body: answer as Buffer, hasErrors: false, isNamed: request.isNamed };
+  };
+
+  const compute = async (request: RawRequest, asked: Asked, asker: Asker): Promise<HttpAnswer> => {
+    const { method, bytes, type } = request;
+    const read = request.read();
+    if ("code" in read) {
+      asked.settle(stepsOfRefusal(request));
+      return refusedAnswer(read, type);
+    }
+    const { search, body, documentId } = read;
+    const call: Call = {
+      ...{ asked, asker, type, documentId, limit: openTimeLimit() },
+      ...{ chosen: null, priced: null, deps: null, place: null, answer: null, hasErrors: false, fault: null },
+      close: () => undefined,
+    };
+    const httpGraphQLRequest = { method, headers: noHeaders, search, body };
+    const answered = await call.limit.hold(async () => {
+      try {
+        return await apollo.executeHTTPGraphQLRequest({ httpGraphQLRequest, context: () => Promise.resolve({ call }) });
+      } finally {
+        call.close();
+      }
+    });
+    if (call.chosen !== null && call.priced !== null && call.place !== null) {
+      known[method].keep(bytes, { told: call.priced.told, isNamed: call.chosen.isNamed, place: call.place });
+    }
+    if (answered === "ENDED") {
+      return refusedAnswer(call.priced === null ? timedOut : { ...timedOut, cost: call.priced.cost }, type);
+    }
+    if (call.fault !== null) throw call.fault;
+    const status = answered.status ?? 200;
+    // One that there are no points for is not refused for what it says, and costs nothing.
+    if (call.priced === null && status !== rateLimited) asked.settle(stepsOfRefusal(request));
+    return {
+      status,
+      headers: Object.fromEntries(answered.headers),
+      body: call.answer ?? bytesOf(answered.body),
+      hasErrors: call.hasErrors || status >= 400,
+      isNamed: call.chosen?.isNamed === true,
+    };
+  };
+
+  return {
+    answer: (request, asked, asker) => ready(request, asked, asker) ?? compute(request, asked, asker),
+    stop: () => apollo.stop(),
+  };
+}
+
+const rateLimited = 429;
+
+/** Bytes of a document that are read, checked and priced: the words and marks that one may have are seldom longer. */
+const bytesOfDocument = 10_000;
+/** Of what is beyond those, variables and long texts, that are read in one step. */
+const bytesInStep = 100;
+
+/** Steps that it took to find out that a request is refused. Nobody is refused for them, but the next request finds less. */
+const stepsOfRefusal = ({ bytes }: RawRequest): number =>
+  Math.min(bytes.length, bytesOfDocument) + bytes.length / bytesInStep;
+
+/** Everything that would look at the environment, write to others or answer in its own way is off. */
+function openApollo(options: EngineOptions, log: Log): ApolloServer<CallContext> {
+  const schema = createSchema();
+  const told = (level: "info" | "warn" | "error") => (message?: unknown) =>
+    log[level]({ part: "apollo" }, String(message));
+  return new ApolloServer<CallContext>({
+    schema,
+    plugins: [
+      // In this order, which is also that of their looking at the answer.
+      documentsPlugin(schema, options),
+      costPlugin(options),
+      errorsPlugin(),
+      answersPlugin(options),
+      ApolloServerPluginCacheControlDisabled(),
+      ApolloServerPluginInlineTraceDisabled(),
+      ApolloServerPluginLandingPageDisabled(),
+      ApolloServerPluginSchemaReportingDisabled(),
+      ApolloServerPluginUsageReportingDisabled(),
+    ],
+    // Without these words it would look for APOLLO_* and NODE_ENV. They are shown to nobody, since nothing is reported.
+    apollo: { key: "none", graphRef: "none", graphId: "", graphVariant: "" },
+    nodeEnv: "production",
+    includeStacktraceInErrorResponses: false,
+    logger: { debug: () => undefined, info: told("info"), warn: told("warn"), error: told("error") },
+    // `documents` reads, checks and keeps documents, in its own order.
+    introspection: true,
+    dangerouslyDisableValidation: true,
+    documentStore: null,
+    persistedQueries: false,
+    // A body is only taken as application/json, which a foreign page cannot send unasked.
+    csrfPrevention: false,
+    stopOnTerminationSignals: false,
+    stringifyResult: (result) => JSON.stringify(result),
+  });
+}
+
+/** The route has looked at those that say anything. */
+const noHeaders = new HeaderMap();
+
+function bytesOf(body: { readonly kind: "complete"; readonly string: string } | { readonly kind: "chunked" }): Buffer {
+  if (body.kind === "chunked") throw new Error("an answer comes in parts, which nothing here asks for");
+  return Buffer.from(body.string);
+}
+
+/** A refusal that Apollo Server has nothing to do with. */
+export const refusedAnswer = (refused: Refusal, type: MediaType): HttpAnswer => ({
+  status: refusalStatus(refused, type.older),
+  headers: { ...refused.headers, "content-type": type.contentType },
+  body: Buffer.from(
+    JSON.stringify({
+      errors: refused.errors,
+      ...(refused.cost === undefined ? {} : { extensions: { cost: refused.cost } }),
+    }),
+  ),
+  hasErrors: true,
+  isNamed: false,
+});
+
+const timedOut = refusal("TIMED_OUT", "This took too long and was ended. Ask for less, or again later.");

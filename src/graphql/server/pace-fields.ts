@@ -1,0 +1,49 @@
+import {
+  defaultFieldResolver,
+  getNamedType,
+  isCompositeType,
+  isObjectType,
+  type GraphQLFieldResolver,
+  type GraphQLResolveInfo,
+  type GraphQLSchema,
+} from "graphql";
+import { othersFirst } from "../../services/pace.js";
+import type { Context } from "../context.js";
+
+/** Resolving a field, and writing what was found. */
+const stepsOfField = 5;
+
+/**
+ * Lets others have their turn between the objects of an answer, and counts what is written of them: however wide a document is, nobody
+ * waits until all of it is executed.
+ */
+export function paceFields(schema: GraphQLSchema): void {
+  for (const type of Object.values(schema.getTypeMap())) {
+    if (!isObjectType(type) || type.name.startsWith("__")) continue;
+    for (const field of Object.values(type.getFields())) {
+      if (!isCompositeType(getNamedType(field.type))) continue;
+      field.resolve = paced((field.resolve ?? defaultFieldResolver) as GraphQLFieldResolver<unknown, Context>);
+    }
+  }
+}
+
+function paced(resolve: GraphQLFieldResolver<unknown, Context>): GraphQLFieldResolver<unknown, Context> {
+  return (source, args, context, info) => {
+    const { work } = context.deps;
+    if (work === undefined) return resolve(source, args, context, info);
+    const counted = (found: unknown): unknown => {
+      work.step(stepsOfField * (1 + rowsOf(found) * selectionsOf(info)));
+      return found;
+    };
+    const asked = (): unknown => {
+      const found = resolve(source, args, context, info);
+      return found instanceof Promise ? found.then(counted) : counted(found);
+    };
+    return work.pause() === null ? asked() : othersFirst(context.deps).then(asked);
+  };
+}
+
+const rowsOf = (found: unknown): number => (Array.isArray(found) ? found.length : 1);
+
+const selectionsOf = ({ fieldNodes }: GraphQLResolveInfo): number =>
+  fieldNodes.reduce((sum, { selectionSet }) => sum + (selectionSet?.selections.length ?? 0), 0);

@@ -1,0 +1,108 @@
+import { Fraction } from "fraction.js";
+import { z } from "zod";
+import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
+import type { RationalText } from "../../../domain/model/amount.js";
+import { codeFields } from "./code-schema.js";
+
+/** Most entries of any one list, and letters of any one text. */
+export const documentLimits = { entries: 300, words: 200, text: 4000 } as const;
+
+/** Lower-case words joined by hyphens; the name things are known by. */
+export const slugSchema = z
+  .string()
+  .max(80)
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters and digits, words joined by hyphens")
+  .meta({ description: "lower-case letters and digits, words joined by hyphens" });
+
+/** A name of a step, a line or a route, inside its own document. */
+export const nameSchema = z.string().min(1).max(documentLimits.words);
+export const textSchema = z.string().min(1).max(documentLimits.text);
+
+/** `$schema`: for the writer's editor. Nothing is fetched from it. */
+export const schemaAddress = textSchema
+  .meta({ description: "where an editor finds the schema of this document; a relative path will do" })
+  .optional();
+
+/** An amount as the writer writes it: `1 1/2 cups`, `2-3 cloves`. JSON may give a bare number. */
+export const amountSchema = z.union([z.string().min(1).max(documentLimits.words), z.number().transform(String)]);
+
+/** A finite decimal number with a point; text, since the reader of YAML leaves numbers alone. */
+const decimal = z.union([
+  z.number(),
+  z
+    .string()
+    .regex(/^-?\d+(\.\d+)?(e[+-]?\d+)?$/i, "a number, with a point before its decimals")
+    .transform(Number),
+]);
+
+export const numberSchema = (min: number, max: number) => decimal.pipe(z.number().min(min).max(max));
+export const wholeNumberSchema = (min: number, max: number) => decimal.pipe(z.number().int().min(min).max(max));
+
+export const listSchema = <T extends z.ZodType>(item: T) => z.array(item).max(documentLimits.entries);
+
+/** BCP 47, the plain part of it: language, script, region. */
+export const localeSchema = z
+  .string()
+  .regex(/^[a-z]{2,3}(-[A-Z][a-z]{3})?(-([A-Z]{2}|\d{3}))?$/, "a language tag such as en, en-GB or de")
+  .meta({ description: "a language tag such as en, en-GB or de" })
+  .register(codeFields, { list: "language" });
+
+/** An assigned or user-assigned ISO 3166-1 code, or a part of such a country: `GB`, `US-WA`. */
+export const regionSchema = z
+  .string()
+  .max(documentLimits.words)
+  .meta({ description: "an ISO 3166 code, such as GB or US-WA", pattern: "^[A-Za-z]{2}(-[A-Za-z0-9]{1,3})?$" })
+  .transform((written, context): string => {
+    const code = regionCode(written);
+    if (code !== null) return code;
+    context.issues.push({ code: "custom", input: written, params: { expected: regionInstead(written), got: written } });
+    return z.NEVER;
+  });
+
+const percent = /^(\d{1,3}(?:\.\d{1,4})?)\s*%$/;
+
+/** A share of a whole: `40 %` is `"2/5"`. From 0 % to 100 %. */
+export const percentSchema = z
+  .string()
+  .meta({ description: "a share from 0 % to 100 %, such as 40 %" })
+  .transform((written, context): RationalText => {
+    const share = percent.exec(written.trim())?.[1];
+    if (share !== undefined && Number(share) <= 100) return new Fraction(share).div(100).toFraction();
+    context.issues.push({
+      code: "custom",
+      input: written,
+      params: { expected: "a share from 0 % to 100 %, such as 40 %", got: written },
+    });
+    return z.NEVER;
+  });
+
+/** An hour of the day on a clock of 24 hours: `7:30` is `07:30`. */
+export const hourSchema = z
+  .string()
+  .regex(/^([01]?\d|2[0-3]):[0-5]\d$/, "an hour from 00:00 to 23:59, such as 12:30")
+  .meta({ description: "an hour from 00:00 to 23:59, such as 12:30" })
+  .transform((written) => written.padStart(5, "0"));
+
+/** Three letters of ISO 4217, such as `EUR`. */
+export const currencySchema = z
+  .string()
+  .regex(/^[A-Z]{3}$/, "an ISO 4217 code, such as EUR")
+  .meta({ description: "an ISO 4217 code, such as EUR" })
+  .register(codeFields, { list: "currency" });
+
+const hours = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?$/;
+
+/** Minutes: a bare number, or `45 min`, `12 h`, `1 h 30 min`. At most ten days. */
+export const minutesSchema = z
+  .union([z.number(), z.string()])
+  .meta({ description: "minutes, or text such as 1 h 30 min" })
+  .transform((written, context): number => {
+    if (typeof written === "number") return written;
+    if (/^\d+(\.\d+)?$/.test(written.trim())) return Number(written);
+    const parts = hours.exec(written.trim().toLowerCase());
+    if (parts !== null && written.trim() !== "") return Number(parts[1] ?? 0) * 60 + Number(parts[2] ?? 0);
+    const params = { expected: "minutes, or text such as 1 h 30 min", got: written };
+    context.issues.push({ code: "custom", input: written, params });
+    return z.NEVER;
+  })
+  .pipe(z.number().min(0).max(14_400));

@@ -1,0 +1,10 @@
+import { stringify } from "yaml";
+import type { Component } from "../../../domain/model/component.js";
+import type { Plan } from "../../../domain/model/plan.js";
+import { componentDocumentOf, planDocumentOf } from "../document-of.js";
+
+/** A document, as YAML, that reads back as this component. */
+export const componentText = (component: Component): string => stringify(componentDocumentOf(component));
+
+/** A document, as YAML, that reads back as this plan. */
+export const planText = (plan: Plan): string => stringify(planDocumentOf(plan));

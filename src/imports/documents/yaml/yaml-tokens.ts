@@ -1,0 +1,97 @@
+import { CST, Lexer, Parser, type LineCounter } from "yaml";
+import type { InTurns, Work } from "../../../domain/work.js";
+import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
+
+/** What a text has too much of, and where it was one too many. */
+export interface Excess {
+  readonly what: YamlLimit;
+  readonly offset: number;
+}
+
+export type TokensRead =
+  { readonly ok: true; readonly tokens: readonly CST.Token[] } | { readonly ok: false; readonly excess: Excess };
+
+/** Of each kind of word or mark, what it is one more of. */
+const counted: Partial<Record<CST.TokenType, readonly YamlLimit[]>> = {
+  "map-value-ind": ["tokens", "keys", "entries"],
+  "explicit-key-ind": ["tokens", "keys", "entries"],
+  "seq-item-ind": ["tokens", "entries"],
+  comma: ["tokens", "entries"],
+  alias: ["tokens", "references"],
+  anchor: ["tokens", "references"],
+  // None means anything here, and each is told of.
+  tag: ["tokens", "references"],
+  "directive-line": ["tokens", "references"],
+  ...{ "doc-mode": [], space: [], newline: [], comment: [], "flow-error-end": [], "byte-order-mark": [] },
+};
+const oneToken: readonly YamlLimit[] = ["tokens"];
+
+const opens: ReadonlySet<string> = new Set(["{", "["]);
+const closes: ReadonlySet<string> = new Set(["}", "]"]);
+
+/** Counts words and marks as a text is cut up. */
+class TokenCounter {
+  /** Characters behind. */
+  offset = 0;
+  private readonly counts = new Map<YamlLimit, number>();
+  private isScalar = false;
+  private open = 0;
+  /** A document has begun, with nothing in it yet: a `---` is then its own. */
+  private isBlank = false;
+
+  /** Of what that is one too many; null: of nothing. */
+  beyondWith(lexeme: string): YamlLimit | null {
+    const wasMark = this.isScalar;
+    this.isScalar = !wasMark && lexeme === CST.SCALAR;
+    // What stands for the scalar that comes next, which is counted then.
+    if (this.isScalar) return null;
+    const type = wasMark ? "scalar" : CST.tokenType(lexeme);
+    if (type !== "doc-mode" && type !== "flow-error-end") this.offset += lexeme.length;
+    if (!wasMark) this.open = Math.max(0, this.open + (opens.has(lexeme) ? 1 : closes.has(lexeme) ? -1 : 0));
+    if (this.open > yamlLimits.nesting) return "nesting";
+    for (const what of [...this.begun(type), ...((type === null ? undefined : counted[type]) ?? oneToken)]) {
+      const count = (this.counts.get(what) ?? 0) + 1;
+      if (count > yamlLimits[what]) return what;
+      this.counts.set(what, count);
+    }
+    return null;
+  }
+
+  private begun(type: CST.TokenType | null): readonly YamlLimit[] {
+    const begins = type === "doc-mode" || (type === "doc-start" && !this.isBlank);
+    if (type === "doc-mode") this.isBlank = true;
+    else if (type === null || counted[type]?.length !== 0) this.isBlank = false;
+    return begins ? ["documents"] : [];
+  }
+}
+
+/** Words and marks, spaces and line ends too, that are read in one turn: about a millisecond. */
+const lexemesInTurn = 500;
+
+/** The tokens of a text, made only as far as it stays within its limits: each is counted before anything is made of it. */
+export function* readTokens(text: string, lines: LineCounter, work: Work): InTurns<TokensRead> {
+  const counter = new TokenCounter();
+  const parser = new Parser(lines.addNewLine);
+  const tokens: CST.Token[] = [];
+  let left = lexemesInTurn;
+  lines.addNewLine(0);
+  try {
+    for (const lexeme of new Lexer().lex(text)) {
+      const { offset } = counter;
+      const what = counter.beyondWith(lexeme);
+      if (what !== null) return { ok: false, excess: { what, offset } };
+      for (const token of parser.next(lexeme)) tokens.push(token);
+      left -= 1;
+      if (left > 0) continue;
+      left = lexemesInTurn;
+      work.step(lexemesInTurn);
+      yield;
+    }
+    for (const token of parser.end()) tokens.push(token);
+  } catch (fault) {
+    // Lists in lists on one line, so deep that the parser, which calls itself only there, ran out of stack.
+    if (fault instanceof RangeError) return { ok: false, excess: { what: "nesting", offset: counter.offset } };
+    throw fault;
+  }
+  return { ok: true, tokens };
+}

@@ -1,0 +1,54 @@
+import type { Data, Publisher } from "../data.js";
+import { UnknownPublisher } from "../errors.js";
+import { inOrder, isId } from "../sql/keys.js";
+import type { Db, Session } from "../database/session.js";
+import { isStorable, storable } from "../sql/storable.js";
+
+const columns = {
+  ...{ id: true, slug: true, name: true },
+  ...{ region: true, currency: true, languages: true, description: true },
+} as const;
+
+export function publisherData({ db }: Session): Data["publishers"] {
+  return {
+    save: async ({ slug, name }) => {
+      storable({ slug, name });
+      return db.publisher.upsert({ where: { slug }, create: { slug, name }, update: { name }, select: columns });
+    },
+    lock: async (slug) => {
+      // Not FOR UPDATE: rows that refer to the publisher may still be written by those who do not lock it.
+      const [found] = isStorable(slug)
+        ? await db.$queryRaw<{ id: string }[]>`SELECT id FROM publishers WHERE slug = ${slug} FOR NO KEY UPDATE`
+        : [];
+      if (found === undefined) throw new UnknownPublisher(slug);
+    },
+    create: async ({ slug, name }) => {
+      const { count } = await db.publisher.createMany({ data: [storable({ slug, name })], skipDuplicates: true });
+      return count > 0;
+    },
+    rename: async (slug, name) => {
+      const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable({ name }) });
+      return count > 0;
+    },
+    describe: async (slug, { region, currency, languages, description }) => {
+      const facts = { region, currency, languages: [...languages], description };
+      const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable(facts) });
+      return count > 0;
+    },
+    bySlugs: async (slugs) => {
+      const found = await db.publisher.findMany({ where: { slug: { in: slugs.filter(isStorable) } }, select: columns });
+      return inOrder<string, Publisher>(slugs, found, ({ slug }) => slug, String);
+    },
+    byIds: async (ids) => {
+      const found = await db.publisher.findMany({ where: { id: { in: ids.filter(isId) } }, select: columns });
+      return inOrder<string, Publisher>(ids, found, ({ id }) => id, String);
+    },
+  };
+}
+
+/** @throws UnknownPublisher */
+export async function publisherId(db: Db, slug: string): Promise<string> {
+  const found = isStorable(slug) ? await db.publisher.findUnique({ where: { slug }, select: { id: true } }) : null;
+  if (found === null) throw new UnknownPublisher(slug);
+  return found.id;
+}

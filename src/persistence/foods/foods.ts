@@ -1,0 +1,146 @@
+import { z } from "zod";
+import type { Food } from "../../domain/model/food.js";
+import { checksumOf } from "../sql/canonical-json.js";
+import type { Data, FoodFilter } from "../data.js";
+import type { Page, PageRequest } from "../sql/page.js";
+import { foldText } from "../sql/fold-words.js";
+import {
+  foodColumns,
+  foodOf,
+  namesOf,
+  packRows,
+  selectFoods,
+  wordRows,
+  wordsOfFood,
+  type FoodRow,
+} from "./food-rows.js";
+import { Prisma } from "../generated/client.js";
+import { inOrder, isId } from "../sql/keys.js";
+import { readPage } from "../sql/read-page.js";
+import type { Db, Session } from "../database/session.js";
+import { isStorable, storable } from "../sql/storable.js";
+import { synonymsOf } from "./synonyms.js";
+
+export function foodData(session: Session): Data["foods"] {
+  const { db } = session;
+  return {
+    save: async (foods) => saveFoods(session, storable(foods)),
+    bySlugs: (slugs) => foodsBySlugs(db, slugs),
+    byIds: async (ids) => {
+      const rows = await db.$queryRaw<FoodRow[]>`${selectFoods} WHERE f.id = ANY(${ids.filter(isId)}::uuid[])`;
+      const found = rows.map((row) => ({ id: row.id, food: foodOf(row) }));
+      return inOrder(ids, found, ({ id }) => id, String);
+    },
+    idsBySlugs: async (slugs) => {
+      const rows = await db.food.findMany({
+        where: { slug: { in: slugs.filter(isStorable) } },
+        select: { id: true, slug: true },
+      });
+      return inOrder(slugs, rows, ({ slug }) => slug, String).map((row) => row?.id ?? null);
+    },
+    page: (filter, request) => foodPage(db, filter, request),
+    measures: async () => {
+      const rows = await db.$queryRaw<Pick<Food, "slug" | "measures">[]>`SELECT slug, measures FROM foods`;
+      return new Map(rows.map(({ slug, measures }) => [slug, measures]));
+    },
+    names: async () => {
+      const rows = await db.$queryRaw<Pick<FoodRow, "slug" | "words">[]>`
+        SELECT f.slug, ${wordsOfFood} AS words FROM foods f ORDER BY f.slug`;
+      return rows.map(({ slug, words }) => ({ slug, names: namesOf(words) }));
+    },
+    remove: async (slugs) => (await db.food.deleteMany({ where: { slug: { in: slugs.filter(isStorable) } } })).count,
+    synonyms: (slugs) => synonymsOf(db, slugs),
+  };
+}
+
+async function foodsBySlugs(db: Db, slugs: readonly string[]): Promise<readonly (Food | null)[]> {
+  const rows = await db.$queryRaw<FoodRow[]>`${selectFoods} WHERE f.slug = ANY(${slugs.filter(isStorable)}::text[])`;
+  return inOrder(slugs, rows.map(foodOf), ({ slug }) => slug, String);
+}
+
+/** Five statements, however many foods. The last of several with one slug counts. */
+async function saveFoods(session: Session, given: readonly Food[]): Promise<{ readonly changed: number }> {
+  // In one order always, so that two saves of the same foods cannot wait for each other.
+  const foods = [...new Map(given.map((food) => [food.slug, food])).values()].toSorted((a, b) =>
+    a.slug < b.slug ? -1 : 1,
+  );
+  if (foods.length === 0) return { changed: 0 };
+  return session.transaction(async (db) => {
+    const rows = JSON.stringify(foods.map((food) => ({ ...foodColumns(food), content_hash: checksumOf(food) })));
+    const changed = await db.$queryRaw<{ id: string; slug: string }[]>`
+      INSERT INTO foods AS f (slug, aisle, shopped_by, ndb_no, keeps_as, always_there, densities, measures, parts, edible,
+        yields, allergens, diets, single_ingredient, nutrients, keeping, content_hash)
+      SELECT slug, aisle, shopped_by, ndb_no, keeps_as, always_there, densities, measures, parts, edible,
+        yields, allergens, diets, single_ingredient, nutrients, keeping, content_hash
+      FROM jsonb_populate_recordset(NULL::foods, ${rows}::jsonb)
+      ON CONFLICT (slug) DO UPDATE SET
+        aisle = excluded.aisle, shopped_by = excluded.shopped_by, ndb_no = excluded.ndb_no, keeps_as = excluded.keeps_as,
+        always_there = excluded.always_there, densities = excluded.densities, measures = excluded.measures,
+        parts = excluded.parts, edible = excluded.edible, yields = excluded.yields, allergens = excluded.allergens,
+        diets = excluded.diets, single_ingredient = excluded.single_ingredient, nutrients = excluded.nutrients, keeping = excluded.keeping,
+        content_hash = excluded.content_hash, updated_at = now()
+      WHERE f.content_hash <> excluded.content_hash
+      RETURNING id, slug`;
+    const ids = new Map(changed.map(({ id, slug }) => [slug, id]));
+    const saved = foods.flatMap((food) => {
+      const id = ids.get(food.slug);
+      return id === undefined ? [] : [{ id, food }];
+    });
+    if (saved.length > 0) await replaceParts(db, saved);
+    return { changed: saved.length };
+  });
+}
+
+async function replaceParts(db: Db, saved: readonly { readonly id: string; readonly food: Food }[]): Promise<void> {
+  const ids = saved.map(({ id }) => id);
+  await db.foodWord.deleteMany({ where: { foodId: { in: ids } } });
+  await db.pack.deleteMany({ where: { foodId: { in: ids } } });
+  const words = JSON.stringify(saved.flatMap(({ id, food }) => wordRows(id, food)));
+  await db.$executeRaw`
+    INSERT INTO food_words SELECT * FROM jsonb_populate_recordset(NULL::food_words, ${words}::jsonb)`;
+  const packs = saved.flatMap(({ id, food }) => packRows(id, food));
+  if (packs.length === 0) return;
+  await db.$executeRaw`
+    INSERT INTO packs SELECT * FROM jsonb_populate_recordset(NULL::packs, ${JSON.stringify(packs)}::jsonb)`;
+}
+
+const foodKeys = z.tuple([z.string().refine(isStorable)]);
+
+/** In the order of slugs. Two statements: the slugs of the page, and their foods. */
+async function foodPage(db: Db, { search, aisle }: FoodFilter, request: PageRequest): Promise<Page<Food>> {
+  const where = [
+    Prisma.sql`TRUE`,
+    ...(aisle === null ? [] : [isStorable(aisle) ? Prisma.sql`f.aisle = ${aisle}` : Prisma.sql`FALSE`]),
+    ...(search === null ? [] : [startsWith(search)]),
+  ];
+  const page = await readPage<{ slug: string }, readonly [string]>(
+    db,
+    {
+      order: [{ column: Prisma.sql`f.slug`, type: Prisma.sql`text`, descending: false }],
+      keys: foodKeys,
+      from: Prisma.sql`foods f`,
+      where: Prisma.join(where, " AND "),
+      columns: Prisma.sql`k.k0 AS slug`,
+      join: Prisma.empty,
+      keysOf: ({ slug }) => [slug],
+    },
+    request,
+  );
+  const foods = await foodsBySlugs(
+    db,
+    page.items.map(({ item }) => item.slug),
+  );
+  // A food that was deleted between the two statements is left out.
+  const items = page.items.flatMap(({ cursor }, index) => {
+    const item = foods[index];
+    return item ? [{ cursor, item }] : [];
+  });
+  return { ...page, items };
+}
+
+/** Foods with a name, in any language, that begins so. */
+function startsWith(search: string): Prisma.Sql {
+  if (!isStorable(search)) return Prisma.sql`FALSE`;
+  const pattern = `${foldText(search).replace(/[\\%_]/g, "\\$&")}%`;
+  return Prisma.sql`f.id IN (SELECT food_id FROM food_words WHERE folded LIKE ${pattern})`;
+}

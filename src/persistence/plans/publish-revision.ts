@@ -1,0 +1,136 @@
+import { randomUUID } from "node:crypto";
+import type { PlanBundle } from "../../domain/model/plan.js";
+import { addChange } from "./changes.js";
+import { canonicalJson, checksumOf } from "../sql/canonical-json.js";
+import type { OwnedSlug, RevisionSummary } from "../data.js";
+import { foldWords } from "../sql/fold-words.js";
+import { documentFormat, documentOf } from "./frozen-document.js";
+import { Prisma } from "../generated/client.js";
+import { lockPlan, type LockedPlan } from "./lock-plan.js";
+import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
+import type { Db } from "../database/session.js";
+
+/** How plans are computed since 0.1.0, which left this out: by what is eaten, and steps grow unless their writer says otherwise. */
+const meaning = 2;
+
+/** Inside a transaction. @throws UnknownPublisher */
+export async function publishRevision(
+  db: Db,
+  bundle: PlanBundle,
+  publishedAt: Date,
+  changeNote: string | null,
+  ruleSet: string | null,
+): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }> {
+  const document = documentOf(bundle);
+  const checksum = checksumOf(document);
+  const plan = await lockPlan(db, bundle.plan);
+  const newest = plan.newestRevisionId === null ? null : await summaryById(db, plan.newestRevisionId);
+  if (newest?.checksum === checksum) return { summary: newest, created: false };
+
+  const { publisherId } = plan;
+  const id = randomUUID();
+  const { title, serves, locale } = document.plan;
+  const revision = plan.lastRevision + 1;
+  await db.$executeRaw`
+    INSERT INTO revisions
+      (publisher_id, id, plan_id, revision, title, serves, locale, published_at, change_note, checksum, format, document,
+       rule_set_id, meaning, publisher_region, publisher_currency)
+    SELECT ${publisherId}::uuid, ${id}::uuid, ${plan.id}::uuid, ${revision}::int, ${title}, ${serves}::int, ${locale},
+      ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}::int, ${canonicalJson(document)}::jsonb,
+      ${ruleSet}::uuid, ${meaning}::int, region, currency
+    FROM publishers WHERE id = ${publisherId}::uuid`;
+  const links = { publisherId, revisionId: id, publishedAt };
+  await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs(document.foods), links);
+  await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);
+  await insertLinks(db, Prisma.sql`revision_words (word,`, foldWords(title), links);
+  await setNewest(db, plan, { id, publishedAt, revision });
+  const kind = changeNote === null ? "PLAN_PUBLISHED" : "PLAN_CORRECTED";
+  await addChange(db, { publisherId, revisionId: id, kind, at: publishedAt });
+  const summary = {
+    id,
+    publisher: bundle.plan.publisher,
+    slug: bundle.plan.slug,
+    title,
+    revision,
+    serves,
+    locale,
+    publishedAt,
+    withdrawnAt: null,
+    withdrawnBecause: null,
+    changeNote,
+    checksum,
+    ruleSet,
+  };
+  return { summary, created: true };
+}
+
+interface Links {
+  readonly publisherId: string;
+  readonly revisionId: string;
+  readonly publishedAt: Date;
+}
+
+/** What finds the revision, whatever it is called there. `into`: a table and the column of the values. */
+async function insertLinks(db: Db, into: Prisma.Sql, values: string[], links: Links): Promise<void> {
+  await db.$executeRaw`
+    INSERT INTO ${into} publisher_id, revision_id, published_at)
+    SELECT unnest(${values}::text[]), ${links.publisherId}::uuid, ${links.revisionId}::uuid,
+      ${links.publishedAt.toISOString()}::timestamptz`;
+}
+
+/** Inside a transaction. false: there is no such revision, or it was withdrawn before. */
+export async function withdrawRevision(
+  db: Db,
+  ref: OwnedSlug & { readonly revision: number },
+  at: Date,
+  because: string | null,
+): Promise<boolean> {
+  const [plan] = await db.$queryRaw<LockedPlan[]>`
+    SELECT p.publisher_id AS "publisherId", p.id, p.last_revision AS "lastRevision",
+      p.newest_revision_id AS "newestRevisionId"
+    FROM plans p JOIN publishers b ON b.id = p.publisher_id
+    WHERE b.slug = ${ref.publisher} AND p.slug = ${ref.slug} FOR UPDATE OF p`;
+  if (plan === undefined) return false;
+  const { publisherId, id: planId } = plan;
+  const [withdrawn] = await db.revision.updateManyAndReturn({
+    where: { publisherId, planId, revision: ref.revision, withdrawnAt: null },
+    data: { withdrawnAt: at, withdrawnBecause: because },
+    select: { id: true },
+  });
+  if (withdrawn === undefined) return false;
+  await addChange(db, { publisherId, revisionId: withdrawn.id, kind: "PLAN_WITHDRAWN", at });
+  const left = await db.revision.findFirst({
+    where: { publisherId, planId, withdrawnAt: null },
+    orderBy: { revision: "desc" },
+    select: { id: true, publishedAt: true },
+  });
+  await setNewest(db, plan, left && { ...left, revision: plan.lastRevision });
+  return true;
+}
+
+interface Newest {
+  readonly id: string;
+  readonly publishedAt: Date;
+  /** The highest number given out. */
+  readonly revision: number;
+}
+
+async function setNewest(db: Db, { publisherId, id, lastRevision }: LockedPlan, newest: Newest | null): Promise<void> {
+  await db.plan.update({
+    where: { publisherId_id: { publisherId, id } },
+    data: {
+      lastRevision: newest?.revision ?? lastRevision,
+      newestRevisionId: newest?.id ?? null,
+      newestPublishedAt: newest?.publishedAt ?? null,
+    },
+    select: { id: true },
+  });
+}
+
+async function summaryById(db: Db, id: string): Promise<RevisionSummary | null> {
+  const [row] = await db.$queryRaw<RevisionSummary[]>`
+    SELECT ${summaryColumns} FROM revisions r ${joinPlan} WHERE r.id = ${id}::uuid`;
+  return row === undefined ? null : summaryOf(row);
+}
+
+const slugs = (things: readonly { readonly slug: string }[]): string[] => [...new Set(things.map(({ slug }) => slug))];

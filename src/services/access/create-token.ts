@@ -1,0 +1,78 @@
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import type { Actor, Caller, Scope } from "./actor.js";
+import type { Data, Deps } from "../deps.js";
+import { nameProblems } from "../drafts/name-problems.js";
+import { newTokenParts, secretHash, tokenText } from "./token-text.js";
+import { authorOf, write } from "../write.js";
+
+export interface TokenInput {
+  /** Slug; null: a token of the operator. */
+  readonly publisher: string | null;
+  readonly name: string;
+  readonly scopes: readonly Scope[];
+  /** null: with the token that makes it, and where that does not expire, never. */
+  readonly expiresAt: Date | null;
+  readonly idempotencyKey?: string | null | undefined;
+}
+
+export interface CreatedToken {
+  readonly id: string;
+  /** Shown this once. null: the answer is given again, and the text is not known any more. */
+  readonly text: string | null;
+}
+
+/** Makes a token for a publisher (its own ADMIN or the operator's may) or for the operator. */
+export async function createToken(deps: Deps, caller: Caller, input: TokenInput): Promise<Result<CreatedToken>> {
+  const { publisher, name, idempotencyKey } = input;
+  const scopes = [...new Set(input.scopes)].toSorted();
+  let text: string | null = null;
+  const made = await write(
+    deps,
+    {
+      ...{ caller, publisher, idempotencyKey },
+      scope: "ADMIN",
+      action: "CREATE_TOKEN",
+      input: { publisher, name, scopes, expiresAt: input.expiresAt?.toISOString() ?? null },
+    },
+    async ({ data, clock }) => {
+      const now = clock();
+      const latest = await expiryOf(data, caller.actor);
+      const expiresAt = input.expiresAt ?? latest;
+      const problems = [
+        ...nameProblems(name, ["input", "name"]),
+        ...scopeProblems(scopes),
+        ...expiryProblems(expiresAt, now, latest),
+      ];
+      if (problems.length > 0) return failed(problems);
+      const parts = newTokenParts();
+      const { id } = parts;
+      await data.accessTokens.create({
+        ...{ id, publisher, name, scopes, expiresAt },
+        secretHash: secretHash(parts.secret),
+        createdAt: now,
+        createdBy: authorOf(caller.actor),
+      });
+      text = tokenText(parts);
+      return ok({ value: id, subject: { kind: "TOKEN", name: id, before: null, after: null } });
+    },
+  );
+  return made.ok ? ok({ id: made.value, text }) : made;
+}
+
+const scopeProblems = (scopes: readonly Scope[]): readonly Problem[] =>
+  scopes.length > 0
+    ? []
+    : [{ code: "BAD_SHAPE", path: ["input", "scopes"], expected: "one scope or more", got: "none" }];
+
+/** Whoever was given something for a while must not keep it by a token of their own making. null: it does not expire. */
+const expiryOf = async (data: Data, actor: Actor): Promise<Date | null> =>
+  actor.kind === "TOKEN" ? ((await data.accessTokens.find(actor.token))?.token.expiresAt ?? null) : null;
+
+function expiryProblems(expiresAt: Date | null, now: Date, latest: Date | null): readonly Problem[] {
+  const wrong = (expected: string): readonly Problem[] => [
+    { code: "BAD_SHAPE", path: ["input", "expiresAt"], expected, got: expiresAt?.toISOString() ?? "none" },
+  ];
+  if (expiresAt !== null && expiresAt <= now) return wrong("a time to come");
+  if (latest === null || (expiresAt !== null && expiresAt <= latest)) return [];
+  return wrong(`a time up to ${latest.toISOString()}, when the token that makes it expires`);
+}

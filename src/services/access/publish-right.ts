@@ -1,0 +1,60 @@
+import { requireScope, mayUse, type Actor } from "./actor.js";
+import type { AccessToken, Data, Feed, ImportFile } from "../deps.js";
+import { feedSettingsSchema, isShared } from "../imports/feed-settings.js";
+
+/** Until then tokens from before 0.2.0 publish with IMPORT alone, through feeds that were saved before it. */
+export const importPublishesUntil = new Date("2027-06-01T00:00:00Z");
+
+/** Whether what is imported through a feed is published. */
+export const publishes = ({ kind, settings }: Feed): boolean =>
+  !isShared(kind) && feedSettingsSchema.parse(settings).publish;
+
+/**
+ * What goes through a feed that publishes is published, and its undo withdraws: that takes PUBLISH beside IMPORT. Whoever only reads the
+ * feed, or stops an import, needs no more than IMPORT. @param undoes id of an import that is to be taken back @throws NotAllowed
+ */
+export async function requirePublishing(
+  data: Data,
+  actor: Actor,
+  feed: Feed,
+  now: Date,
+  undoes: string | null = null,
+): Promise<void> {
+  if (mayUse(actor, "PUBLISH", feed.publisher)) return;
+  if (!publishes(feed) && !(undoes !== null && (await hasPublished(data, undoes)))) return;
+  if (await isOfOld(data, actor, feed, now)) return;
+  requireScope(actor, "PUBLISH", feed.publisher);
+}
+
+/** The feed may have stopped publishing since. */
+const hasPublished = async (data: Data, run: string): Promise<boolean> =>
+  (await data.importRuns.changes(run)).some(({ key }) => key.startsWith("REVISION "));
+
+const isOfOld = async (data: Data, actor: Actor, feed: Feed, now: Date): Promise<boolean> =>
+  actor.kind === "TOKEN" && publishesOfOld((await data.accessTokens.find(actor.token))?.token, feed, now);
+
+const publishesOfOld = (token: AccessToken | undefined, feed: Feed, now: Date): boolean =>
+  token?.importPublishes === true && feed.importPublishes && now < importPublishesUntil;
+
+/**
+ * Whether an import publishes what it loads through a feed that publishes. Its feed may have begun to after a token asked that could not ask for
+ * that; and a schedule, which is nobody, publishes what whoever handed the file in could.
+ * @param askedBy id of a token, or the name of a program
+ */
+export async function importPublishes(
+  data: Data,
+  askedBy: string,
+  { handedInBy }: ImportFile,
+  feed: Feed,
+  now: Date,
+): Promise<boolean> {
+  const asker = (await data.accessTokens.find(askedBy))?.token;
+  if (asker !== undefined) return tokenPublishes(asker, feed, now);
+  // Nobody wrote it down before 0.2.0, when whoever could hand in could publish.
+  if (handedInBy === null) return feed.importPublishes && now < importPublishesUntil;
+  const giver = (await data.accessTokens.find(handedInBy))?.token;
+  return giver === undefined || tokenPublishes(giver, feed, now);
+}
+
+const tokenPublishes = (token: AccessToken, feed: Feed, now: Date): boolean =>
+  token.scopes.includes("PUBLISH") || publishesOfOld(token, feed, now);

@@ -1,0 +1,63 @@
+import type { PlanBundle } from "../../domain/model/plan.js";
+import { scalePlansInTurns } from "../../domain/plan/scale-plan.js";
+import type { ShoppingList } from "../../domain/plan/scaled.js";
+import { shopInTurns } from "../../domain/plan/shop.js";
+import type { Reader } from "../../domain/plan/plan-answer.js";
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { portionCountProblems } from "./portion-count.js";
+import type { Deps, RevisionRef } from "../deps.js";
+import { rulesToday } from "../rules/find-rules.js";
+import { loadPlan } from "../plans/load-plan.js";
+import type { GivenHousehold } from "./read-household.js";
+import { readHouseholdOf } from "./read-readers-household.js";
+import { readToday } from "./scale-for-reader.js";
+import { publisherReader, settleRegion } from "./settle-region.js";
+import { inTurns } from "../pace.js";
+import { inStage } from "../stage.js";
+import { showFor } from "../../exports/words/shown-amount.js";
+
+export interface GivenPortion extends RevisionRef {
+  readonly servings: number;
+}
+
+/** One list for several plans, and which revisions they are. */
+export interface ListsAnswer {
+  readonly plans: readonly { readonly bundle: PlanBundle; readonly revision: number; readonly servings: number }[];
+  readonly list: ShoppingList;
+  readonly reader: Reader;
+}
+
+/** One shopping list for several plans, each at its own servings. Problems carry the index of their plan. */
+export async function answerLists(
+  deps: Deps,
+  portions: readonly GivenPortion[],
+  given: GivenHousehold,
+): Promise<Result<ListsAnswer>> {
+  const tooMany = portionCountProblems(portions.length);
+  if (tooMany.length > 0) return failed(tooMany);
+  const loaded = await Promise.all(portions.map((portion) => loadPlan(deps, portion)));
+  const plans = loaded.flatMap((published, at) =>
+    published === null
+      ? []
+      : [{ bundle: published.bundle, revision: published.revision, servings: portions[at]?.servings ?? 0 }],
+  );
+  const unknown = portions.flatMap(({ publisher, slug, revision }, index): readonly Problem[] =>
+    loaded[index] === null ? [{ code: "UNKNOWN_PLAN", path: ["plans", index], publisher, plan: slug, revision }] : [],
+  );
+  const bundles = plans.map(({ bundle }) => bundle);
+  const rules = await rulesToday(deps);
+  const read = await readHouseholdOf(deps, given, bundles, rules.allergens.diets);
+  const wrong = [...unknown, ...(read.ok ? [] : read.problems)];
+  const first = bundles[0];
+  if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);
+  const household = await settleRegion(read.value, bundles, rules, publisherReader(deps));
+  const today = await readToday(deps, bundles, household, rules);
+  const scaled = await inStage(deps, "scale", () =>
+    inTurns(deps, (work) => scalePlansInTurns(plans, household, today, work)),
+  );
+  if (!scaled.ok) return scaled;
+  const list = await inStage(deps, "shop", () =>
+    inTurns(deps, (work) => shopInTurns(scaled.value, household, today, work)),
+  );
+  return ok({ plans, list, reader: showFor(household, first.plan) });
+}

@@ -1,0 +1,82 @@
+import { shopInTurns } from "../../domain/plan/shop.js";
+import { servingsTableInTurns, type ServingsRow } from "../../domain/plan/servings-table.js";
+import { ok, type Result } from "../../domain/problem.js";
+import type { StorageAnswer } from "../../domain/storage/guidance.js";
+import type { ListsAnswer } from "./answer-lists.js";
+import type { Deps, RevisionRef } from "../deps.js";
+import { rulesToday } from "../rules/find-rules.js";
+import { findKeepingRules, guideStorage } from "./guide-storage.js";
+import { loadPlan } from "../plans/load-plan.js";
+import { inTurns } from "../pace.js";
+import { prepSessionsInTurns, type PrepSessions } from "./plan-prep-session.js";
+import type { GivenHousehold } from "./read-household.js";
+import { readHouseholdOf } from "./read-readers-household.js";
+import { publisherReader, settleRegion } from "./settle-region.js";
+import { inStage } from "../stage.js";
+import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
+
+/** One part of what is said about a plan, computed without the others. null: there is no such plan. */
+async function partOf<T>(
+  deps: Deps,
+  ref: RevisionRef,
+  asked: Asked,
+  compute: (scaled: ScaledForReader) => Promise<Result<T>> | Result<T>,
+): Promise<Result<ScaledForReader & T> | null> {
+  const published = await loadPlan(deps, ref);
+  if (published === null) return null;
+  const read = await scaleForReader(deps, published, asked);
+  if (!read.ok) return read;
+  const part = await compute(read.value);
+  return part.ok ? ok({ ...read.value, ...part.value }) : part;
+}
+
+/** The shopping list of one plan. */
+export const answerList = (deps: Deps, ref: RevisionRef, asked: Asked): Promise<Result<ListsAnswer> | null> =>
+  partOf(deps, ref, asked, async ({ publication, scaled, household, reader, today }) =>
+    ok({
+      plans: [{ bundle: scaled.bundle, revision: publication.revision, servings: scaled.servings }],
+      list: await inStage(deps, "shop", () => inTurns(deps, (work) => shopInTurns([scaled], household, today, work))),
+      reader,
+    }),
+  );
+
+/** The order of the work, in one session or several; no days where the steps fit no order. */
+export const answerSession = (
+  deps: Deps,
+  ref: RevisionRef,
+  asked: Asked,
+): Promise<Result<ScaledForReader & PrepSessions> | null> =>
+  partOf(deps, ref, asked, async ({ scaled, household, rules }) =>
+    ok(
+      await inStage(deps, "schedule", () =>
+        inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+      ),
+    ),
+  );
+
+/** How long everything keeps. */
+export const answerStorage = (
+  deps: Deps,
+  ref: RevisionRef,
+  asked: Asked,
+): Promise<Result<ScaledForReader & { readonly storage: StorageAnswer }> | null> =>
+  partOf(deps, ref, asked, async ({ scaled, household }) =>
+    ok({ storage: await guideStorage(scaled, household, deps, (date) => findKeepingRules(deps, date)) }),
+  );
+
+/** What the plan costs and leaves over at every number of servings of a range. */
+export async function answerServings(
+  deps: Deps,
+  ref: RevisionRef,
+  asked: { readonly from: number; readonly to: number; readonly household: GivenHousehold },
+): Promise<Result<readonly ServingsRow[]> | null> {
+  const published = await loadPlan(deps, ref);
+  if (published === null) return null;
+  const { bundle } = published;
+  const rules = await rulesToday(deps);
+  const read = await readHouseholdOf(deps, asked.household, [bundle], rules.allergens.diets);
+  if (!read.ok) return read;
+  const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
+  const today = await readToday(deps, [bundle], household, rules);
+  return inTurns(deps, (work) => servingsTableInTurns(bundle, asked.from, asked.to, household, today, work));
+}

@@ -1,0 +1,44 @@
+import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { shopInTurns } from "../../domain/plan/shop.js";
+import { ok, type Result } from "../../domain/problem.js";
+import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
+import { findKeepingRules, guideStorage } from "./guide-storage.js";
+import { loadPlan } from "../plans/load-plan.js";
+import { inTurns } from "../pace.js";
+import { prepSessionsInTurns } from "./plan-prep-session.js";
+import { scaleForReader, type Asked } from "./scale-for-reader.js";
+import { inStage } from "../stage.js";
+import { stateContentsInTurns, findCautionsInTurns, stateNutritionInTurns } from "./state-contents.js";
+
+export type { PlanAnswer, Publication, Reader } from "../../domain/plan/plan-answer.js";
+export type { Asked } from "./scale-for-reader.js";
+
+/** Everything about one published plan for one household; null: there is none of that name or number. */
+export async function answerPlan(deps: Deps, ref: RevisionRef, asked: Asked): Promise<Result<PlanAnswer> | null> {
+  const published = await loadPlan(deps, ref);
+  return published === null ? null : answerFor(deps, published, asked);
+}
+
+/** The same for a revision that is loaded already. */
+export async function answerFor(deps: Deps, published: PublishedRevision, asked: Asked): Promise<Result<PlanAnswer>> {
+  const read = await scaleForReader(deps, published, asked);
+  if (!read.ok) return read;
+  const { publication, household, reader, rules, scaled, today } = read.value;
+  const { whole: session, days } = await inStage(deps, "schedule", () =>
+    inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+  );
+  return ok({
+    publication,
+    household,
+    reader,
+    scaled,
+    list: await inStage(deps, "shop", () => inTurns(deps, (work) => shopInTurns([scaled], household, today, work))),
+    session: session.ok ? session.value : null,
+    sessionProblems: session.ok ? [] : session.problems,
+    sessions: days,
+    storage: await guideStorage(scaled, household, deps, (date) => findKeepingRules(deps, date)),
+    contents: await inTurns(deps, (work) => stateContentsInTurns(scaled, household, rules, deps.clock, work)),
+    nutrition: await inTurns(deps, (work) => stateNutritionInTurns(scaled, household, work)),
+    cautions: await inTurns(deps, (work) => findCautionsInTurns(scaled, household, rules, work)),
+  });
+}

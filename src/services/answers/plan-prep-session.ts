@@ -1,0 +1,165 @@
+import type { Household } from "../../domain/model/household.js";
+import type { KeepingClass } from "../../domain/model/keeping.js";
+import { latestInTurns, onceFor } from "../../domain/once-for.js";
+import type { CompiledPlan } from "../../domain/plan/compiled-plan.js";
+import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { ScaledPlan } from "../../domain/plan/scaled.js";
+import { scaledSessionInTurns } from "../../domain/plan/session/scaled-session.js";
+import { laterStart, startHour } from "../../domain/plan/session/session-date.js";
+import { kitchenOf } from "../../domain/plan/session/session-input.js";
+import { sessionLength } from "../../domain/plan/session/session-length.js";
+import { splitInTurns, wholeDay, type DaySession } from "../../domain/plan/session/split-session.js";
+import { eveningWindow } from "../../domain/prep-session/evening.js";
+import { withClockTimes } from "../../domain/prep-session/schedule.js";
+import type { PrepSession, SessionBudget, SessionInput } from "../../domain/prep-session/session.js";
+import { ok, type Result } from "../../domain/problem.js";
+import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
+
+/**
+ * Steps that are spent on one session; what is found by then is given with its gap. Counted, so that the same question has the same
+ * answer on every machine, and a price.
+ */
+export const mostSessionSteps = 150_000;
+
+/** Sessions of one plan that are kept: most households cook one of few numbers of servings. */
+const keptSessions = 8;
+
+/** Work that may be done the evening before hangs on how long before the session that is; the order of all other work does not. */
+const usesEvening = onceFor(({ components, meals }: CompiledPlan): boolean =>
+  [...components.map(({ route, component }) => route?.steps ?? component.steps), ...meals.map(({ meal }) => meal.steps)]
+    .flat()
+    .some(({ eveningBefore }) => eveningBefore),
+);
+
+interface Question {
+  readonly scaled: ScaledPlan;
+  readonly household: Household;
+  readonly classes: readonly KeepingClass[];
+  readonly start: SessionInput["start"];
+  /** Local time at which sessions begin; null: the answer does not hang on it. */
+  readonly from: string | null;
+  readonly work: Work;
+}
+
+const keyOf = ({ scaled: { components, meals }, household: { kitchen }, start, from }: Question): string =>
+  JSON.stringify([
+    components.map(({ batches, loads }) => [batches, loads]),
+    meals.map(({ factor }) => factor),
+    start && eveningWindow({ start, evening: null }),
+    kitchen && [kitchen.cooks, Object.entries(kitchen.appliances).toSorted()],
+    from,
+  ]);
+
+/** The search is content with what it has once its steps are spent. */
+function frugal(work: Work): SessionBudget {
+  let left = mostSessionSteps;
+  return {
+    shouldStop: () => left <= 0,
+    work: {
+      step: (count) => {
+        left -= count;
+        work.step(count);
+      },
+    },
+  };
+}
+
+function* orderOf({ scaled, household, classes, start, work }: Question): InTurns<Result<PrepSession>> {
+  const { session } = household;
+  const asked = { ...household, session: start === null ? null : session };
+  return yield* scaledSessionInTurns(scaled, asked, classes, frugal(work));
+}
+
+/** Sessions of one plan, by what they hang on: how much is made, not what is in it. */
+const ordersOf = onceFor((_: CompiledPlan) =>
+  onceFor((_classes: readonly KeepingClass[]) => latestInTurns("sessions", keptSessions, keyOf, orderOf)),
+);
+
+interface SplitQuestion extends Question {
+  /** Minutes of hands of the whole in one session. */
+  readonly lighterThan: number;
+}
+
+function* splitOf(question: SplitQuestion): InTurns<readonly DaySession[]> {
+  const { scaled, household, classes, start, from, lighterThan, work } = question;
+  const { session } = household;
+  const asked = { ...household, session: start === null ? null : session };
+  const hour = from ?? startHour(household);
+  return yield* splitInTurns({ scaled, household: asked, classes, from: hour }, lighterThan, frugal(work));
+}
+
+/** The same over several days. */
+const splitsOf = onceFor((_: CompiledPlan) =>
+  onceFor((_classes: readonly KeepingClass[]) => latestInTurns("sessions-over-days", keptSessions, keyOf, splitOf)),
+);
+
+function questionOf(
+  scaled: ScaledPlan,
+  household: Household,
+  { safety: { classes } }: Pick<RuleSet, "safety">,
+  work: Work,
+): Question {
+  const { session } = household;
+  const start = session === null ? null : { instant: session.start, zone: session.zone };
+  return { scaled, household, classes, start: usesEvening(scaled.compiled) ? start : null, from: null, work };
+}
+
+/** The order of the prep session's work, as good as it is found in a bounded number of steps. Problems: those of `planSession`. */
+export function* prepSessionInTurns(
+  scaled: ScaledPlan,
+  household: Household,
+  rules: Pick<RuleSet, "safety">,
+  work: Work,
+): InTurns<Result<PrepSession>> {
+  const { session } = household;
+  const question = questionOf(scaled, household, rules, work);
+  const ordered = yield* ordersOf(scaled.compiled)(question.classes)(question);
+  return ordered.ok && session !== null
+    ? ok(withClockTimes(ordered.value, { instant: session.start, zone: session.zone }))
+    : ordered;
+}
+
+export interface PrepSessions {
+  /** All of it in one session. Problems: those of `planSession`. */
+  readonly whole: Result<PrepSession>;
+  /** The sessions to do it in: that one, or several days' where it is none or more than a day's work. Empty: there is no order. */
+  readonly days: readonly DaySession[];
+}
+
+/** A plan's work in one session where that serves, otherwise over several days, within twice as many steps. */
+export function* prepSessionsInTurns(
+  scaled: ScaledPlan,
+  household: Household,
+  rules: Pick<RuleSet, "safety">,
+  work: Work,
+): InTurns<PrepSessions> {
+  const whole = yield* prepSessionInTurns(scaled, household, rules, work);
+  const one = whole.ok ? [wholeDay(scaled, whole.value)] : [];
+  const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
+  if (whole.ok && !sessionLength(whole.value, scaled, cooks).overDay) return { whole, days: one };
+  const lighterThan = whole.ok ? whole.value.handsOnMinutes : Number.POSITIVE_INFINITY;
+  const question = { ...questionOf(scaled, household, rules, work), from: startHour(household), lighterThan };
+  const days = yield* splitsOf(scaled.compiled)(question.classes)(question);
+  return { whole, days: days.length > 0 ? days.map((each) => onTheClock(each, household)) : one };
+}
+
+/** `prepSessionInTurns` without a pause. */
+export const planPrepSession = (
+  scaled: ScaledPlan,
+  household: Household,
+  rules: Pick<RuleSet, "safety">,
+): Result<PrepSession> => atOnce(prepSessionInTurns(scaled, household, rules, unhurried));
+
+/** `prepSessionsInTurns` without a pause. */
+export const planPrepSessions = (
+  scaled: ScaledPlan,
+  household: Household,
+  rules: Pick<RuleSet, "safety">,
+): PrepSessions => atOnce(prepSessionsInTurns(scaled, household, rules, unhurried));
+
+/** With the times of its tasks on the clock of its day. */
+function onTheClock(each: DaySession, { session }: Household): DaySession {
+  if (session === null) return each;
+  const { start, zone } = laterStart(session, each.day);
+  return { ...each, session: withClockTimes(each.session, { instant: start, zone }) };
+}

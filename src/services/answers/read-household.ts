@@ -1,0 +1,238 @@
+import type { MeasureSystem } from "../../domain/model/amount.js";
+import type { OwnMeasure } from "../../domain/model/food.js";
+import type { Household, OnHand, RouteMode } from "../../domain/model/household.js";
+import { usualSpelling } from "../../domain/model/code-lists.js";
+import { currencyCodes } from "../../domain/model/currency-codes.js";
+import { isReadersLocale, languageCalled } from "../../domain/model/language-tags.js";
+import type { PlanBundle } from "../../domain/model/plan.js";
+import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
+import { failed, gatherProblems, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
+import { parseAmount } from "../../domain/quantity/parse.js";
+import { nearestWords } from "../../imports/documents/nearest-words.js";
+import { nearestCodes } from "../../imports/documents/nearest-words.js";
+import { dropDoubles } from "./drop-doubles.js";
+import { readRegion } from "./read-region.js";
+import { readSessionStart, type GivenStart } from "./read-session-start.js";
+
+type Maybe<T> = T | null | undefined;
+
+/** A household as a caller writes it. Everything may be left out. */
+export interface GivenHousehold {
+  readonly measures?: Maybe<MeasureSystem>;
+  readonly region?: Maybe<string>;
+  readonly currency?: Maybe<string>;
+  readonly locale?: Maybe<string>;
+  readonly diets?: Maybe<readonly string[]>;
+  readonly eaters?: Maybe<readonly { readonly count: number; readonly portion: string }[]>;
+  readonly swaps?: Maybe<readonly { readonly from: string; readonly to: string }[]>;
+  readonly routes?: Maybe<{
+    readonly mode?: Maybe<RouteMode>;
+    readonly byName?: Maybe<readonly { readonly component: string; readonly route: string }[]>;
+  }>;
+  readonly onHand?: Maybe<readonly GivenOnHand[]>;
+  readonly sessionStart?: Maybe<GivenStart>;
+  readonly kitchen?: Maybe<GivenKitchen>;
+}
+
+/** What differs from the kitchen the plans assume. */
+export interface GivenKitchen {
+  readonly cooks?: Maybe<number>;
+  readonly appliances?: Maybe<readonly { readonly appliance: string; readonly count: number }[]>;
+}
+
+export interface GivenOnHand {
+  readonly food?: Maybe<string>;
+  readonly component?: Maybe<string>;
+  readonly amount: string;
+  readonly unit: string;
+  readonly useBy?: Maybe<string>;
+  readonly asOtherForm?: Maybe<boolean>;
+}
+
+/** The most entries each list of a household may hold. */
+export const longestHouseholdList = 200;
+
+/**
+ * Checks and completes a household. Units on hand are read as the plans' writers and the foods themselves name them.
+ * Every problem is listed, each with its path under `household`. What is said twice is taken once (`dropDoubles`).
+ *
+ * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
+ */
+export function readHousehold(
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  diets: readonly Pick<DietRule, "code">[],
+): Result<Household> {
+  const { problems, note } = gatherProblems();
+  for (const name of ["diets", "eaters", "swaps", "onHand"] as const) {
+    const size = given[name]?.length ?? 0;
+    if (size > longestHouseholdList) {
+      return failed([
+        { code: "TOO_LARGE", path: ["household", name], what: "entries", size, limit: longestHouseholdList },
+      ]);
+    }
+  }
+  const household: Household = {
+    measures: given.measures ?? null,
+    region: note(readRegion(given.region, ["household", "region"])),
+    currency: note(readCurrency(given.currency)),
+    locale: note(readLocale(given.locale ?? null, ["household", "locale"])),
+    diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),
+    eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
+    swaps: given.swaps ?? [],
+    routes: { mode: given.routes?.mode ?? "AS_WRITTEN", byName: given.routes?.byName ?? [] },
+    onHand: (given.onHand ?? []).flatMap((each, index) => {
+      const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
+      return read === null ? [] : [read];
+    }),
+    kitchen: given.kitchen ? note(readKitchen(given.kitchen, bundles)) : null,
+    session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
+  };
+  return problems.length > 0 ? failed(problems) : ok(dropDoubles(household));
+}
+
+function knownDiet(given: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {
+  const diet = usualSpelling("diet", given);
+  if (rules.some(({ code: known }) => known === diet)) return ok(diet);
+  const codes = rules.map(({ code: known }) => known);
+  const near = nearestCodes(given, codes);
+  const what = `one of ${codes.join(", ")}${near.length > 0 ? `; near it: ${near.join(", ")}` : ""}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "diets", index], what, value: shortened(given) }]);
+}
+
+function readCurrency(given: Maybe<string>): Result<string | null> {
+  if (given === null || given === undefined) return ok(null);
+  const upper = given.toUpperCase();
+  if (currencyCodes.includes(upper)) return ok(upper);
+  const near = nearestCodes(upper, currencyCodes);
+  const what = `an ISO 4217 code${near.length > 0 ? `; near it: ${near.join(", ")}` : ", such as EUR"}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path: ["household", "currency"], what, value: shortened(given) }]);
+}
+
+/** A locale as a caller writes it, in its usual form; null: none was given. */
+export function readLocale(given: string | null, path: Path): Result<string | null> {
+  if (given === null) return ok(null);
+  const tag = canonicalTag(given);
+  if (tag !== null && isReadersLocale(tag)) return ok(tag);
+  const meant = languageCalled(given.slice(0, 60));
+  const what = `a BCP 47 language tag${meant === null ? ", such as en-GB" : `; near it: ${meant}`}`;
+  return failed([{ code: "BAD_HOUSEHOLD", path, what, value: shortened(given) }]);
+}
+
+function canonicalTag(given: string): string | null {
+  try {
+    return Intl.getCanonicalLocales(given)[0] ?? null;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return null;
+  }
+}
+
+function readOnHand(
+  given: GivenOnHand,
+  path: Path,
+  measures: MeasureSystem | null,
+  bundles: readonly PlanBundle[],
+): Result<OnHand> {
+  const food = given.food ?? null;
+  const component = given.component ?? null;
+  if ((food === null) === (component === null)) {
+    const got = food === null ? "neither" : "both";
+    return failed([{ code: "BAD_SHAPE", path, expected: "`food` or `component`", got }]);
+  }
+  const [first] = bundles;
+  const amount = parseAmount(`${given.amount} ${given.unit}`, {
+    locale: "en",
+    measures: measures ?? first?.plan.measures ?? "METRIC",
+    own: ownMeasures(food, component, bundles),
+    path,
+  });
+  if (!amount.ok)
+    return failed(amount.problems.map((problem) => ({ ...problem, path: [...path, partAtFault(problem)] })));
+  if (amount.value.low !== amount.value.high) {
+    return failed([{ code: "BAD_SHAPE", path: [...path, "amount"], expected: "one number", got: "a range" }]);
+  }
+  const item =
+    food !== null ? { kind: "FOOD" as const, food } : { kind: "COMPONENT" as const, component: component ?? "" };
+  return ok({
+    item,
+    amount: amount.value.high,
+    unit: amount.value.unit,
+    useBy: given.useBy ?? null,
+    asOtherForm: given.asOtherForm ?? false,
+  });
+}
+
+function readEaters(
+  { count, portion }: NonNullable<GivenHousehold["eaters"]>[number],
+  index: number,
+): Result<NonNullable<Household["eaters"]>[number]> {
+  const path = ["household", "eaters", index, "portion"];
+  const read = parseAmount(portion, { locale: "en", measures: "METRIC", own: [], path });
+  if (!read.ok) return read;
+  if (read.value.low !== read.value.high || read.value.unit !== "piece") {
+    return failed([{ code: "BAD_SHAPE", path, expected: "one number", got: shortened(portion) }]);
+  }
+  return ok({ count, portion: read.value.high });
+}
+
+/** An appliance that no plan asks for changes nothing, so naming one is a mistake: most often of spelling. */
+function readKitchen(
+  { cooks, appliances }: GivenKitchen,
+  bundles: readonly PlanBundle[],
+): Result<Household["kitchen"]> {
+  const given = appliances ?? [];
+  const path = ["household", "kitchen", "appliances"];
+  if (given.length > longestHouseholdList) {
+    return failed([{ code: "TOO_LARGE", path, what: "entries", size: given.length, limit: longestHouseholdList }]);
+  }
+  const known = appliancesOf(bundles);
+  const problems = given.flatMap(({ appliance, count }, index): readonly Problem[] => {
+    const at = [...path, index, "appliance"];
+    const before = given.find((each) => each.appliance === appliance);
+    // Said twice it is said once; two counts are a mistake.
+    if (before !== undefined && before.count !== count)
+      return [{ code: "DUPLICATE", path: at, value: shortened(appliance) }];
+    if (known.includes(appliance)) return [];
+    const nearest = nearestWords(appliance, known);
+    const expected = `one of ${(nearest.length > 0 ? nearest : known).join(", ")}`;
+    return [{ code: "BAD_HOUSEHOLD", path: at, what: expected, value: shortened(appliance) }];
+  });
+  if (problems.length > 0) return failed(problems);
+  return ok({
+    cooks: cooks ?? null,
+    appliances: Object.fromEntries(given.map(({ appliance, count }) => [appliance, count])),
+  });
+}
+
+/** Every appliance that the plans list or that one of their steps uses. */
+const appliancesOf = (bundles: readonly PlanBundle[]): readonly string[] => [
+  ...new Set(
+    bundles.flatMap(({ plan, components }) => [
+      ...Object.keys(plan.kitchen.appliances),
+      ...[...plan.meals, ...components, ...components.flatMap(({ routes }) => routes)].flatMap(({ steps }) =>
+        steps.flatMap(({ appliance }) => appliance ?? []),
+      ),
+    ]),
+  ),
+];
+
+/** The amount and its unit are read as one text, but a caller wrote two fields. */
+const partAtFault = ({ code }: Problem): "unit" | "amount" =>
+  code === "UNKNOWN_UNIT" || code === "AMBIGUOUS_UNIT" ? "unit" : "amount";
+
+function ownMeasures(
+  food: string | null,
+  component: string | null,
+  bundles: readonly PlanBundle[],
+): readonly OwnMeasure[] {
+  return bundles.flatMap((bundle) => {
+    const found =
+      food !== null
+        ? bundle.foods.find(({ slug }) => slug === food)
+        : bundle.components.find(({ slug }) => slug === component);
+    return found?.measures ?? [];
+  });
+}
+
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);

@@ -1,0 +1,66 @@
+import type { Food } from "../../domain/model/food.js";
+import type { Household } from "../../domain/model/household.js";
+import type { PlanBundle } from "../../domain/model/plan.js";
+import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
+import { failed, type Problem, type Result } from "../../domain/problem.js";
+import { nearestCodes } from "../../imports/documents/nearest-words.js";
+import type { Deps } from "../deps.js";
+import { findFoods } from "../foods/find-foods.js";
+import { readHousehold, type GivenHousehold } from "./read-household.js";
+
+/** Reads foods as known today, in the order asked for; null where there is none. */
+export type FoodFinder = (slugs: readonly string[]) => Promise<readonly (Pick<Food, "slug"> | null)[]>;
+
+/**
+ * `readHousehold`, and that the foods of its swaps exist. A reader's swaps go with many plans, so one of a food that only
+ * other plans have is no mistake; the plan then warns that it does not offer it. Foods are looked up only for such swaps.
+ */
+export async function readReadersHousehold(
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  diets: readonly Pick<DietRule, "code">[],
+  findFoods: FoodFinder,
+): Promise<Result<Household>> {
+  const read = readHousehold(given, bundles, diets);
+  if (!read.ok) return read;
+  const problems = await unknownSwaps(read.value.swaps, given.swaps ?? [], bundles, findFoods);
+  return problems.length === 0 ? read : failed(problems);
+}
+
+/** The same with the foods that the database knows today. */
+export const readHouseholdOf = (
+  deps: Deps,
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  diets: readonly Pick<DietRule, "code">[],
+): Promise<Result<Household>> => readReadersHousehold(given, bundles, diets, (slugs) => findFoods(deps, slugs));
+
+async function unknownSwaps(
+  swaps: Household["swaps"],
+  asGiven: Household["swaps"],
+  bundles: readonly PlanBundle[],
+  findFoods: FoodFinder,
+): Promise<readonly Problem[]> {
+  if (swaps.length === 0) return [];
+  const inPlans = [...new Set(bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)))];
+  const known = new Set(inPlans);
+  const others = [...new Set(swaps.flatMap(({ from, to }) => [from, to]))].filter((slug) => !known.has(slug));
+  if (others.length === 0) return [];
+  for (const food of await findFoods(others)) if (food !== null) known.add(food.slug);
+  return swaps.flatMap((swap) =>
+    (["from", "to"] as const).flatMap((side): readonly Problem[] => {
+      const slug = swap[side];
+      if (known.has(slug)) return [];
+      const nearest = nearestCodes(slug, inPlans);
+      const what = `the slug of a food${nearest.length > 0 ? `; near it in the plan: ${nearest.join(", ")}` : " of the plan"}`;
+      return [
+        {
+          code: "BAD_HOUSEHOLD",
+          path: ["household", "swaps", asGiven.findIndex(({ from, to }) => from === swap.from && to === swap.to), side],
+          what,
+          value: slug.slice(0, 60),
+        },
+      ];
+    }),
+  );
+}

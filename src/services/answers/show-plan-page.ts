@@ -1,0 +1,56 @@
+import type { Problem } from "../../domain/problem.js";
+import type { PageLinks } from "../../exports/page/page-links.js";
+import type { PlanForm } from "../../exports/page/form/plan-form.js";
+import { planPageInTurns } from "../../exports/page/plan-page.js";
+import { answerFor, type Asked } from "./answer-plan.js";
+import type { Deps } from "../deps.js";
+import { rulesToday } from "../rules/find-rules.js";
+import { countWritten, inTurns } from "../pace.js";
+import { loadPlan } from "../plans/load-plan.js";
+import { householdProblems, publicationOf } from "./scale-for-reader.js";
+
+/** A form as it was typed, and what it asks. */
+export interface AskedForm {
+  readonly form: PlanForm;
+  readonly revision: number | null;
+  readonly asked: Asked;
+  /** What could not be read. */
+  readonly problems: readonly Problem[];
+}
+
+export interface ShownPage {
+  readonly html: string;
+  /** The form could not be worked out; the page says why. */
+  readonly faulty: boolean;
+}
+
+/** The page of a published plan as a form asks for it; null: there is none of that name or number. */
+export async function showPlanPage(
+  deps: Deps,
+  { publisher, slug }: { readonly publisher: string; readonly slug: string },
+  { form, revision, asked, problems: unread }: AskedForm,
+  links: PageLinks,
+): Promise<ShownPage | null> {
+  const ref = { publisher, slug, revision };
+  const published = await loadPlan(deps, ref);
+  if (published === null) return null;
+  const computed =
+    unread.length === 0
+      ? await answerFor(deps, published, asked)
+      : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked.household))] };
+  const publication = await publicationOf(deps, published);
+  const { diets } = (await rulesToday(deps)).allergens;
+  const html = await inTurns(deps, () =>
+    planPageInTurns({
+      publication,
+      bundle: published.bundle,
+      form,
+      diets,
+      answer: computed.ok ? computed.value : null,
+      problems: computed.ok ? [] : computed.problems,
+      links,
+    }),
+  );
+  countWritten(deps, html);
+  return { faulty: !computed.ok, html };
+}

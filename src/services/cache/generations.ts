@@ -1,0 +1,64 @@
+/** What an answer can hang on that changes. `plan …` is one plan by publisher and slug, `plans` whatever is published. */
+export type Dependence = "foods" | "rules" | "publishers" | "plans" | `plan ${string}`;
+
+/** A dependence as a number; several plans may share one. */
+export type Place = number;
+
+const named = { foods: 0, rules: 1, publishers: 2, plans: 3 } as const;
+const firstPlan = 4;
+/** Plans share this many places, so that a million of them take no more memory than one. */
+const planPlaces = 4096;
+
+/**
+ * Counts changes, and remembers of each thing at which count it changed last. An answer that was begun at a count holds as
+ * long as nothing it hangs on changed after that. Nothing holds while changes are not heard.
+ */
+export class Generations {
+  private count = 1;
+  private hears = false;
+  private readonly lastChange = new Float64Array(firstPlan + planPlaces);
+
+  /** To be asked before what an answer hangs on is read. */
+  now(): number {
+    return this.count;
+  }
+
+  isListening(): boolean {
+    return this.hears;
+  }
+
+  place(dependence: Dependence): Place {
+    return dependence.startsWith("plan ") ? planPlace(dependence) : named[dependence as keyof typeof named];
+  }
+
+  /** Whether all of them are as they were at that count. */
+  hold(places: readonly Place[], since: number): boolean {
+    if (!this.hears) return false;
+    for (const place of places) if ((this.lastChange[place] ?? 0) > since) return false;
+    return true;
+  }
+
+  /** Takes a signal of the database (persistence/database/signals.ts). One that this version does not know may mean anything. */
+  heard(signal: string): void {
+    this.count += 1;
+    if (signal.startsWith("plan ")) {
+      this.lastChange[planPlace(signal)] = this.count;
+      this.lastChange[named.plans] = this.count;
+    } else if (signal === "plans") this.lastChange.fill(this.count, named.plans);
+    else if (signal in named) this.lastChange[named[signal as keyof typeof named]] = this.count;
+    else this.lastChange.fill(this.count);
+  }
+
+  listening(is: boolean): void {
+    this.hears = is;
+    this.count += 1;
+    this.lastChange.fill(this.count);
+  }
+}
+
+/** FNV-1a, 32 bits (Fowler, Noll, Vo; public domain). */
+function planPlace(text: string): Place {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+  return firstPlan + ((hash >>> 0) % planPlaces);
+}

@@ -1,0 +1,125 @@
+import type { Followed } from "../../persistence/database/signals.js";
+import type { Data } from "../deps.js";
+import type { Dependence } from "./generations.js";
+import type { Memory, Shelf } from "./memory.js";
+import { rememberReads, type Reads } from "./remember-reads.js";
+
+/** Memory of a parsed document for each byte of its JSON, with what is compiled from it: see docs/speed.md. */
+const documentFactor = 6;
+const objectFactor = 3;
+
+const sizeOf = (value: object): number => JSON.stringify(value).length;
+
+/**
+ * The same database; what public answers are made of is read once and kept until it changes. Frozen documents and rules never
+ * change. Inside of transactions, and for all that writers and programs read, nothing is kept.
+ *
+ * Whoever changes something through it, and is told that it is done, reads it as it is now.
+ *
+ * @param asOf since when what is read may be true, as a count of `Generations`; null: it is as it is when it is read
+ */
+export function rememberData(
+  data: Data,
+  memory: Memory,
+  followed: Pick<Followed, "caughtUp">,
+  asOf: number | null = null,
+): Data {
+  const { publishers, foods, revisions, ruleSets, listedPacks, catalogue, feeds } = data;
+  const keep = <Key, Value>(
+    shelf: Shelf,
+    name: string,
+    read: (keys: readonly Key[]) => Promise<readonly (Value | null)[]>,
+    more: Omit<Reads<Key, Value>, "shelf" | "name" | "asOf" | "read">,
+  ) => rememberReads(memory, { shelf, name, read, asOf, ...more });
+  const afterwards =
+    <Given extends readonly unknown[], Done>(write: (...given: Given) => Promise<Done>) =>
+    async (...given: Given): Promise<Done> => {
+      const done = await write(...given);
+      await followed.caughtUp();
+      return done;
+    };
+  const on =
+    (dependence: Dependence): (() => Dependence) =>
+    () =>
+      dependence;
+  const inForce = keep(
+    "pointers",
+    "rules in force",
+    (dates: readonly string[]) => Promise.all(dates.map(ruleSets.inForce)),
+    {
+      keyOf: String,
+      dependenceOf: on("rules"),
+      bytesOf: () => 100,
+    },
+  );
+  return {
+    ...data,
+    publishers: {
+      ...publishers,
+      save: afterwards(publishers.save),
+      create: afterwards(publishers.create),
+      rename: afterwards(publishers.rename),
+      describe: afterwards(publishers.describe),
+      bySlugs: keep("pointers", "publisher", publishers.bySlugs, {
+        keyOf: String,
+        dependenceOf: on("publishers"),
+        bytesOf: () => 500,
+      }),
+    },
+    foods: {
+      ...foods,
+      save: afterwards(foods.save),
+      remove: afterwards(foods.remove),
+      bySlugs: keep("foods", "food", foods.bySlugs, {
+        keyOf: String,
+        dependenceOf: on("foods"),
+        bytesOf: (food) => sizeOf(food) * objectFactor,
+      }),
+      // Most foods are nobody else's other word: that there is none is worth as much as the word.
+      synonyms: keep("foods", "synonym", foods.synonyms, {
+        keyOf: String,
+        dependenceOf: on("foods"),
+        bytesOf: () => 100,
+        keepsNone: true,
+      }),
+    },
+    revisions: {
+      ...revisions,
+      publish: afterwards(revisions.publish),
+      withdraw: afterwards(revisions.withdraw),
+      summaries: keep("pointers", "plan", revisions.summaries, {
+        keyOf: ({ publisher, slug, revision }) => `${publisher}/${slug}/${String(revision)}`,
+        dependenceOf: ({ publisher, slug }) => `plan ${publisher}/${slug}`,
+        bytesOf: (summary) => sizeOf(summary) * objectFactor,
+      }),
+      bundles: keep("documents", "document", revisions.bundles, {
+        keyOf: String,
+        dependenceOf: () => null,
+        bytesOf: (bundle) => sizeOf(bundle) * documentFactor,
+      }),
+    },
+    ruleSets: {
+      ...ruleSets,
+      add: afterwards(ruleSets.add),
+      inForce: async (date) => (await inForce([date]))[0] ?? null,
+    },
+    catalogue: {
+      ...catalogue,
+      load: afterwards(catalogue.load),
+      byNumbers: keep("foods", "catalogue", catalogue.byNumbers, {
+        keyOf: String,
+        dependenceOf: on("foods"),
+        bytesOf: (known) => sizeOf(known) * objectFactor,
+        // The open table may not be loaded.
+        keepsNone: true,
+      }),
+    },
+    feeds: { ...feeds, save: afterwards(feeds.save), remove: afterwards(feeds.remove) },
+    listedPacks: {
+      ...listedPacks,
+      merge: afterwards(listedPacks.merge),
+      undo: afterwards(listedPacks.undo),
+    },
+    transaction: afterwards(data.transaction) as Data["transaction"],
+  };
+}

@@ -1,0 +1,122 @@
+import { anyone } from "../access/actor.js";
+import type { Data, Deps } from "../deps.js";
+import { depsFor } from "../deps-for.js";
+import type { Dependence, Generations, Place } from "./generations.js";
+
+/** What an answer hung on, as it was computed. */
+export interface Noted {
+  readonly places: ReadonlySet<Place>;
+  /** It read the clock: what it says is of that day. */
+  readonly usedClock: boolean;
+  /** It read or did something that is no reader's, or not known here: it is not to be kept. */
+  readonly isPrivate: boolean;
+}
+
+/**
+ * The same services' tools for one request of the public, with everything noted that is read through them. What is not listed here makes an answer private, so
+ * that a new read is not forgotten but uncached.
+ */
+export function watchDeps(all: Deps, generations: Generations): { readonly deps: Deps; readonly noted: Noted } {
+  // Of one request already: nothing is read beside what is watched.
+  const { publicData: _, ...deps } = depsFor(all, anyone);
+  const places = new Set<Place>();
+  const noted = { places, usedClock: false, isPrivate: false };
+  const note = (dependence: Dependence): void => void places.add(generations.place(dependence));
+  const notePrivate = (): void => void (noted.isPrivate = true);
+  return {
+    noted,
+    deps: {
+      ...deps,
+      data: watchData(deps.data, note, notePrivate),
+      clock: () => {
+        noted.usedClock = true;
+        return deps.clock();
+      },
+    },
+  };
+}
+
+type Note = (dependence: Dependence) => void;
+
+/** Sections whose reads hang on one thing alone. Frozen documents hang on nothing. */
+function watchData(data: Data, note: Note, notePrivate: () => void): Data {
+  const { publishers, foods, revisions, ruleSets, catalogue, changes } = data;
+  const on =
+    <Given extends readonly unknown[], Found>(dependence: Dependence, read: (...given: Given) => Found) =>
+    (...given: Given): Found => {
+      note(dependence);
+      return read(...given);
+    };
+  const onEach = (dependences: readonly Dependence[]): void => dependences.forEach(note);
+  const watched: Pick<Data, "publishers" | "foods" | "revisions" | "ruleSets" | "catalogue" | "changes"> = {
+    publishers: {
+      ...privately(publishers, notePrivate),
+      bySlugs: on("publishers", publishers.bySlugs),
+      byIds: on("publishers", publishers.byIds),
+    },
+    foods: {
+      ...privately(foods, notePrivate),
+      bySlugs: on("foods", foods.bySlugs),
+      byIds: on("foods", foods.byIds),
+      idsBySlugs: on("foods", foods.idsBySlugs),
+      page: on("foods", foods.page),
+      names: on("foods", foods.names),
+      measures: on("foods", foods.measures),
+      synonyms: on("foods", foods.synonyms),
+    },
+    revisions: {
+      ...privately(revisions, notePrivate),
+      summaries: (refs) => {
+        onEach(refs.map(({ publisher, slug }): Dependence => `plan ${publisher}/${slug}`));
+        return revisions.summaries(refs);
+      },
+      ofPlan: (name, request) => {
+        note(`plan ${name.publisher}/${name.slug}`);
+        return revisions.ofPlan(name, request);
+      },
+      summariesByIds: on("plans", revisions.summariesByIds),
+      holdingComponents: on("plans", revisions.holdingComponents),
+      page: on("plans", revisions.page),
+      bundles: async (ids) => {
+        const found = await revisions.bundles(ids);
+        // An id that nobody has may be given out yet.
+        if (found.includes(null)) note("plans");
+        return found;
+      },
+    },
+    ruleSets: {
+      ...privately(ruleSets, notePrivate),
+      inForce: on("rules", ruleSets.inForce),
+      all: on("rules", ruleSets.all),
+      byIds: on("rules", ruleSets.byIds),
+      contents: on("rules", ruleSets.contents),
+    },
+    catalogue: {
+      ...privately(catalogue, notePrivate),
+      byNumbers: on("foods", catalogue.byNumbers),
+      page: on("foods", catalogue.page),
+    },
+    changes: { page: on("plans", changes.page) },
+  };
+  return new Proxy(data, {
+    get: (target, name, receiver) => {
+      if (Object.hasOwn(watched, name)) return Reflect.get(watched, name) as unknown;
+      notePrivate();
+      return Reflect.get(target, name, receiver) as unknown;
+    },
+  });
+}
+
+/** Every function of a section, noting that it was called. */
+function privately<Section extends object>(section: Section, notePrivate: () => void): Section {
+  return new Proxy(section, {
+    get: (target, name, receiver) => {
+      const found = Reflect.get(target, name, receiver) as unknown;
+      if (typeof found !== "function") return found;
+      return (...given: unknown[]): unknown => {
+        notePrivate();
+        return Reflect.apply(found, target, given) as unknown;
+      };
+    },
+  });
+}

@@ -1,0 +1,66 @@
+import { firstProblems } from "../../domain/first-problems.js";
+import type { PlacedFinding } from "../../domain/plan/check/finding.js";
+import type { Problem } from "../../domain/problem.js";
+import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
+import { mayUse, requireScope, type Actor } from "../access/actor.js";
+import { checkTexts } from "./check-texts.js";
+import type { Deps } from "../deps.js";
+import { rulesToday } from "../rules/find-rules.js";
+import { foreignDocuments } from "./foreign-documents.js";
+import { gatherKnown } from "./gather-known.js";
+import { findKeepingRules } from "../answers/guide-storage.js";
+import { inTurns } from "../pace.js";
+import { readRegion } from "../answers/read-region.js";
+import { readTextsInTurns, type GivenText } from "./read-texts.js";
+import { isStorable } from "../storable.js";
+
+export interface DocumentsToCheck {
+  /** Slug. */
+  readonly publisher: string;
+  readonly texts: readonly GivenText[];
+  /** ISO 3166 code to check for; left out: that of each plan, or else of its publisher. */
+  readonly region?: string | null | undefined;
+}
+
+/** What saving documents and publishing their plans would meet. */
+export interface DocumentsCheck {
+  readonly problems: readonly Problem[];
+  /** Empty where there are problems. */
+  readonly findings: readonly PlacedFinding[];
+}
+
+/**
+ * What saving some documents and publishing their plans would meet, with the publisher's component drafts and the foods of
+ * today. Saves nothing. @throws NotAllowed
+ */
+export async function checkDocuments(
+  deps: Deps,
+  actor: Actor,
+  { publisher, texts, region }: DocumentsToCheck,
+): Promise<DocumentsCheck> {
+  requireScope(actor, "READ_DRAFTS", publisher);
+  const { data, clock } = deps;
+  const refused = (problems: readonly Problem[]): DocumentsCheck => ({
+    problems: firstProblems(problems),
+    findings: [],
+  });
+  const [owner] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
+  if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
+  const asked = readRegion(region, ["region"]);
+  if (!asked.ok) return refused(asked.problems);
+  const read = await inTurns(deps, (work) => readTextsInTurns(texts, [], work));
+  if (!read.ok) return refused(read.problems);
+  const known = await gatherKnown(deps, publisher, read.value);
+  const described = read.value.documents.find(({ document }) => document.kind === "publisher");
+  const by = {
+    ...{ rules: await rulesToday(deps), clock, region: asked.value, ...(deps.work && { work: deps.work }) },
+    readRules: (date: string) => findKeepingRules(deps, date),
+    // What is to be saved with the plans goes before what is known.
+    readPublishers: () => Promise.resolve([{ ...owner, ...described?.document }]),
+  };
+  const checked = await checkTexts(read.value, known, by);
+  // Whoever may save foods may also try them.
+  const foreign = foreignDocuments(read.value.documents, publisher, mayUse(actor, "WRITE", null));
+  const problems = [...foreign, ...checked.problems.map(placedProblem)];
+  return problems.length > 0 ? refused(problems) : { problems: [], findings: checked.findings };
+}

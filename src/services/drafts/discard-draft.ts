@@ -1,0 +1,49 @@
+import { failed, ok, type Result } from "../../domain/problem.js";
+import { StaleDraft } from "../../persistence/errors.js";
+import type { Caller } from "../access/actor.js";
+import type { Deps, DraftKind, DraftRef } from "../deps.js";
+import { write } from "../write.js";
+
+export interface DiscardInput {
+  readonly publisher: string;
+  readonly kind: DraftKind;
+  readonly slug: string;
+  readonly expectedVersion: number;
+  readonly idempotencyKey?: string | null | undefined;
+}
+
+/** Throws a draft away, with its text. What was published stays. */
+export async function discardDraft(
+  deps: Deps,
+  caller: Caller,
+  input: DiscardInput,
+): Promise<Result<DraftRef & { readonly version: number }>> {
+  const { publisher, kind, slug, expectedVersion, idempotencyKey } = input;
+  return write(
+    deps,
+    {
+      caller,
+      scope: "WRITE",
+      publisher,
+      action: "DISCARD_DRAFT",
+      idempotencyKey,
+      input: { kind, slug, expectedVersion },
+    },
+    async ({ data }) => {
+      await data.publishers.lock(publisher);
+      try {
+        await data.drafts.discard({ kind, publisher, slug }, expectedVersion);
+      } catch (error) {
+        if (!(error instanceof StaleDraft)) throw error;
+        const { expected, actual } = error;
+        return failed([
+          { code: "STALE_DRAFT", path: ["input", "expectedVersion"], draft: kind, slug, expected, actual },
+        ]);
+      }
+      return ok({
+        value: { publisher, kind, slug, version: expectedVersion },
+        subject: { kind: `${kind}_DRAFT`, name: slug, before: expectedVersion, after: null },
+      });
+    },
+  );
+}

@@ -1,0 +1,128 @@
+import { limits } from "../../domain/limits.js";
+import type { Problem } from "../../domain/problem.js";
+import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
+import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
+import { readDocuments, type DocumentsRead, type ReadDocument } from "../../imports/documents/read-documents.js";
+import { splitDocuments, type DocumentPiece } from "../../imports/documents/yaml/split-documents.js";
+import { FileBeyondLimits } from "../../imports/tables/read-table.js";
+import { tableText, unreadable } from "../../imports/tables/table-text.js";
+import { placedInFile, type DraftRow, type DraftRows } from "./draft-row.js";
+import { foreignDocuments } from "./foreign-documents.js";
+import type { RunningImport } from "../imports/running-import.js";
+
+/** The most documents of one file, and levels of components that build on one another: the file is gone through once for each. */
+export const mostDocuments = 50_000;
+const mostLevels = limits.components;
+
+/** What is remembered of a document between two passes over its file. */
+interface Entry {
+  readonly line: number;
+  /** "component boiled-barley"; null: it is no document that could be saved. */
+  readonly name: string | null;
+  readonly components: readonly string[];
+  level: number;
+}
+
+/**
+ * The documents of a file, components before what builds on them. The file is gone through once for each level of components
+ * that build on one another, so memory holds no more than its names. @throws FileBeyondLimits
+ */
+export async function documentRows(job: RunningImport, publisher: string): Promise<DraftRows> {
+  const entries: Entry[] = [];
+  for await (const piece of piecesOf(job)) {
+    if (entries.length >= mostDocuments) {
+      const size = { what: "documents", size: entries.length + 1, limit: mostDocuments };
+      throw new FileBeyondLimits({ code: "TOO_LARGE", path: ["file"], ...size });
+    }
+    entries.push(entryOf(readPiece(piece, job.fileName, publisher), piece.line));
+  }
+  const levels = arrange(entries);
+  const last = new Map(entries.flatMap(({ name, line }) => (name === null ? [] : [[name, line] as const])));
+  return async function* rows() {
+    for (let level = 0; level < levels; level += 1) {
+      let at = 0;
+      for await (const piece of piecesOf(job)) {
+        const entry = entries[at];
+        at += 1;
+        if (entry?.level !== level) continue;
+        const isLast = entry.name === null || last.get(entry.name) === entry.line;
+        yield rowOf(readPiece(piece, job.fileName, publisher), piece, isLast);
+      }
+    }
+  };
+}
+
+const piecesOf = ({ bytes }: RunningImport): AsyncGenerator<DocumentPiece> => splitDocuments(tableText(bytes()));
+
+interface PieceRead {
+  readonly read: DocumentsRead;
+  readonly problems: readonly Problem[];
+}
+
+function readPiece({ text, line }: DocumentPiece, fileName: string, publisher: string): PieceRead {
+  if (text.includes(unreadable)) return refused([{ code: "NOT_TEXT", path: [], encoding: "UTF-8" }]);
+  const read = readDocuments(text, fileName);
+  const problems = [...read.problems.map(placedProblem), ...foreignDocuments(read.documents, publisher, false)];
+  for (const { document, place } of read.documents) {
+    // What readers see of a publisher is said by a person, not by a feed.
+    if (document.kind === "publisher")
+      problems.push({
+        code: "BAD_SHAPE",
+        path: ["kind"],
+        expected: "component | plan",
+        got: "publisher",
+        place: { file: fileName, ...place(["kind"], "VALUE") },
+      });
+  }
+  // A mark that only this reader knows would make two of what the file says is one.
+  if (problems.length === 0 && read.documents.length !== 1) {
+    problems.push({ code: "BAD_SHAPE", path: [], expected: "one document", got: `${read.documents.length} documents` });
+  }
+  return { read, problems: problems.map((problem) => placedInFile(problem, line)) };
+}
+
+const refused = (problems: readonly Problem[]): PieceRead => ({
+  read: { documents: [], faulty: [], problems: [], count: 1 },
+  problems,
+});
+
+const nameOf = ({ document }: ReadDocument): string => `${document.kind} ${document.slug}`;
+
+function entryOf({ read, problems }: PieceRead, line: number): Entry {
+  const [only] = read.documents;
+  if (only === undefined || problems.length > 0) return { line, name: null, components: [], level: 0 };
+  return { line, name: nameOf(only), components: namedInDocuments([only.document]).components, level: 0 };
+}
+
+/** Gives every document its level, and answers how many there are. Components in a circle, or built on more than may be, come last; the check refuses them. */
+function arrange(entries: readonly Entry[]): number {
+  const components = entries.filter(({ name }) => name?.startsWith("component ") === true);
+  let waiting = components;
+  let level = 1;
+  for (; waiting.length > 0; level += 1) {
+    const names = new Set(waiting.map(({ name }) => name));
+    const ready = waiting.filter((each) => !each.components.some((slug) => names.has(`component ${slug}`)));
+    const goesOn = ready.length > 0 && level < mostLevels;
+    for (const entry of goesOn ? ready : waiting) entry.level = level;
+    waiting = goesOn ? waiting.filter(({ level: given }) => given === 0) : [];
+  }
+  for (const entry of entries) if (entry.name?.startsWith("plan ") === true) entry.level = level;
+  return level + 1;
+}
+
+function rowOf({ read, problems }: PieceRead, { line, text }: DocumentPiece, isLast: boolean): DraftRow {
+  const row = { line, part: 0, raw: text };
+  const [only] = read.documents;
+  if (problems.length > 0 || only === undefined) {
+    const named = [...read.faulty, ...read.documents.map(({ document }) => document)];
+    const component = named.find(({ kind }) => kind === "component")?.slug ?? null;
+    return { ...row, state: { kind: "BAD", problems, offer: null, component } };
+  }
+  if (!isLast) return { ...row, state: { kind: "REPEATED" } };
+  const { document } = only;
+  const draft = document.kind === "plan" ? "PLAN" : "COMPONENT";
+  return {
+    ...row,
+    state: { kind: "TEXT", draft, slug: document.slug, text: only.text, firstLine: line, offer: null, read: only },
+  };
+}

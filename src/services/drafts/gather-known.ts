@@ -1,0 +1,46 @@
+import { foodsIn, linesOfComponent } from "../../domain/plan/bundle-of.js";
+import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
+import type { DocumentsRead } from "../../imports/documents/read-documents.js";
+import type { KnownBeside } from "../../imports/documents/check-documents.js";
+import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-of.js";
+import type { CodeLists } from "../../domain/model/code-lists.js";
+import { gatherComponents } from "../plans/gather-components.js";
+import { findCatalogueFoods } from "../foods/find-catalogue-foods.js";
+import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
+import { readInheritance } from "../foods/inherit-facts.js";
+
+/**
+ * What documents lead to beside themselves: the publisher's component drafts, and the foods as known today, with what they
+ * inherit, and the closed lists of today.
+ */
+export async function gatherKnown(
+  deps: RuleDeps,
+  publisher: string,
+  read: Pick<DocumentsRead, "documents" | "faulty">,
+): Promise<KnownBeside> {
+  const { data } = deps;
+  const documents = read.documents.map(({ document }) => document);
+  const named = namedInDocuments(documents);
+  const written = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
+  const components = (await gatherComponents(data, publisher, named.components, written)).map(({ value }) => value);
+  const foods = [...new Set([...named.foods, ...foodsIn(components.flatMap(linesOfComponent))])];
+  const found = foods.length === 0 ? [] : (await data.foods.bySlugs(foods)).filter((food) => food !== null);
+  const inherit = await readInheritance({ data }, [
+    ...found.map(({ ndbNo }) => ndbNo),
+    ...documents.flatMap((document) => (document.kind === "food" ? [document.usda] : [])),
+  ]);
+  return { foods: found.map(inherit), components, inherit, codes: await listsOfToday(deps, numbersIn(read)) };
+}
+
+/** The numbers of the open table that documents name, also those with another fault: a right number is no fault beside it. */
+export const numbersIn = ({ documents, faulty }: Pick<DocumentsRead, "documents" | "faulty">): readonly string[] =>
+  [...documents, ...faulty].flatMap(({ codes }) =>
+    codes.flatMap(({ list, written }) => (list === "usda-number" && /^\d{5}$/.test(written) ? [written] : [])),
+  );
+
+/** The closed lists of today, with those of some numbers of the open table that it has. */
+export async function listsOfToday(deps: RuleDeps, named: readonly string[]): Promise<CodeLists> {
+  const rows = named.length === 0 ? [] : await findCatalogueFoods(deps, [...new Set(named)]);
+  const known = new Set(rows.flatMap((entry) => entry?.row.ndbNo ?? []));
+  return { ...codeListsOf(await rulesToday(deps)), "usda-number": numbersThatAre((ndbNo) => known.has(ndbNo)) };
+}

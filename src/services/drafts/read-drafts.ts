@@ -1,0 +1,34 @@
+import { requireScope, type Actor } from "../access/actor.js";
+import type { Deps, Draft, DraftDocument, DraftRef, DraftSummary } from "../deps.js";
+import { componentDocument, planDocument } from "./draft-document.js";
+
+/** A draft with the text its writer wrote. */
+export interface DraftRead extends DraftSummary {
+  readonly document: DraftDocument;
+}
+
+/** Drafts in the order asked for, null where there is none; one read for each kind. @throws NotAllowed if one of them is not the actor's to read */
+export async function readDrafts(
+  { data }: Deps,
+  actor: Actor,
+  refs: readonly DraftRef[],
+): Promise<readonly (DraftRead | null)[]> {
+  for (const { publisher } of refs) requireScope(actor, "READ_DRAFTS", publisher);
+  const places = new Map<DraftRef, DraftRead>();
+  const note = <T extends { readonly title: string }>(
+    asked: readonly DraftRef[],
+    drafts: readonly (Draft<T> | null)[],
+    documentOf: (draft: Draft<T>) => DraftDocument,
+  ): void =>
+    asked.forEach((ref, index) => {
+      const draft = drafts[index];
+      if (!draft) return;
+      const { version, updatedAt, updatedBy, value } = draft;
+      places.set(ref, { ...ref, version, updatedAt, updatedBy, title: value.title, document: documentOf(draft) });
+    });
+  const plans = refs.filter(({ kind }) => kind === "PLAN");
+  const components = refs.filter(({ kind }) => kind === "COMPONENT");
+  if (plans.length > 0) note(plans, await data.plans.drafts(plans), planDocument);
+  if (components.length > 0) note(components, await data.components.drafts(components), componentDocument);
+  return refs.map((ref) => places.get(ref) ?? null);
+}

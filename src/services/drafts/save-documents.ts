@@ -1,0 +1,164 @@
+import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
+import { checkDocumentsInTurns } from "../../imports/documents/check-documents.js";
+import { checkFoodsKeeping } from "../../imports/documents/check-food-keeping.js";
+import { documentFormat } from "../../imports/documents/document-format.js";
+import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
+import type { DocumentsRead, ReadDocument } from "../../imports/documents/read-documents.js";
+import type { DocumentsResolved } from "../../imports/documents/resolve-documents.js";
+import { mayUse, requireScope, type Actor, type Caller } from "../access/actor.js";
+import type { Data, Deps, DraftKind, DraftWriting } from "../deps.js";
+import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
+import { foreignDocuments } from "./foreign-documents.js";
+import { gatherKnown } from "./gather-known.js";
+import { inTurns, type Paced } from "../pace.js";
+import { readTextsInTurns, type GivenText } from "./read-texts.js";
+import { staleDrafts, versionsOf, type DraftName } from "./stale-drafts.js";
+import { signatureOf } from "../access/signature.js";
+import { write, type AuditSubject, type Written } from "../write.js";
+
+/** Version of a draft that its writer read. */
+export interface ExpectedDraft {
+  readonly kind: DraftKind;
+  readonly slug: string;
+  readonly version: number;
+}
+
+export interface DocumentsInput {
+  readonly publisher: string;
+  readonly texts: readonly GivenText[];
+  /** Of every draft that is there already; what is not named has to be new. */
+  readonly expected?: readonly ExpectedDraft[] | null | undefined;
+  readonly idempotencyKey?: string | null | undefined;
+}
+
+export type SavedDraft = { readonly kind: DraftKind; readonly slug: string; readonly version: number };
+
+export type SavedDocuments = {
+  readonly publisher: string;
+  readonly drafts: readonly SavedDraft[];
+  /** Slugs of the foods among the documents; only the operator has any. */
+  readonly foods: readonly string[];
+  /** The publisher's own document was among them. */
+  readonly described?: boolean;
+};
+
+/**
+ * Saves the documents of some texts as drafts, in any order, all of them or none. Problems are those of all texts at once,
+ * each with its place; a draft that somebody saved since is one of them. A publisher's own document is in force at once, so it
+ * takes the scope PUBLISH beside WRITE. @throws NotAllowed
+ */
+export async function saveDocuments(
+  deps: Deps,
+  caller: Caller,
+  input: DocumentsInput,
+): Promise<Result<SavedDocuments>> {
+  const { publisher, texts, expected, idempotencyKey } = input;
+  return write(
+    deps,
+    {
+      caller,
+      scope: "WRITE",
+      publisher,
+      action: "SAVE_DRAFTS",
+      idempotencyKey,
+      input: { texts: texts.map(({ name, text }) => ({ name, text })), expected: expected ?? [] },
+    },
+    (inside) =>
+      saveTexts(inside, caller.actor, {
+        publisher,
+        texts,
+        expected: expected ?? [],
+        path: ["input"],
+        codes: "REFUSED",
+      }),
+  );
+}
+
+export interface TextsToSave {
+  readonly publisher: string;
+  readonly texts: readonly GivenText[];
+  readonly expected: readonly ExpectedDraft[];
+  /** Where the input stands among the caller's arguments. */
+  readonly path: Path;
+  /** What becomes of a code that its closed list does not have: of a person's it is refused; a feed's is kept as it is. */
+  readonly codes: "REFUSED" | "KEPT";
+}
+
+/** The work of it, inside a transaction. */
+export async function saveTexts(
+  deps: RuleDeps & Paced,
+  actor: Actor,
+  { publisher, texts, expected, path, codes }: TextsToSave,
+): Promise<Result<Written<SavedDocuments>>> {
+  const { data } = deps;
+  const read = await inTurns(deps, (work) => readTextsInTurns(texts, path, work));
+  if (!read.ok) return read;
+  await data.publishers.lock(publisher);
+  const { documents } = read.value;
+  // Readers have it at once, so saving it is publishing it.
+  if (documents.some(({ document }) => document.kind === "publisher")) requireScope(actor, "PUBLISH", publisher);
+  const foreign = foreignDocuments(documents, publisher, mayUse(actor, "WRITE", null));
+  const known = await gatherKnown(deps, publisher, read.value);
+  const { resolved, problems } = await inTurns(deps, (work) => checkDocumentsInTurns(read.value, known, work));
+  const { safety } = await rulesToday(deps);
+  const kept = checkFoodsKeeping(resolved, safety, deps.clock().toISOString().slice(0, 10));
+  const names = draftNames([...documents.map(({ document }) => document), ...read.value.faulty]);
+  const versions = await versionsOf(data, publisher, names);
+  const refused: readonly Problem[] = [
+    ...staleDrafts(names, expected, versions, path),
+    ...foreign,
+    ...kept.map(placedProblem),
+    ...problems.filter(({ problem }) => codes === "REFUSED" || problem.code !== "UNKNOWN_CODE").map(placedProblem),
+  ];
+  if (refused.length > 0) return failed(refused);
+  return ok(await saveResolved(data, publisher, resolved, expected, signatureOf(actor)));
+}
+
+const draftNames = (written: readonly Pick<DocumentsRead["faulty"][number], "kind" | "slug">[]): readonly DraftName[] =>
+  written.flatMap(({ kind, slug }): readonly DraftName[] =>
+    kind === "food" || kind === "publisher" ? [] : [{ kind: kind === "plan" ? "PLAN" : "COMPONENT", slug }],
+  );
+
+async function saveResolved(
+  data: Data,
+  publisher: string,
+  { foods, components, plans, publishers }: DocumentsResolved,
+  expected: readonly ExpectedDraft[],
+  by: string,
+): Promise<Written<SavedDocuments>> {
+  const versionOf = (kind: DraftKind, slug: string): number | null =>
+    expected.find((each) => each.kind === kind && each.slug === slug)?.version ?? null;
+  const writing = ({ text }: ReadDocument): DraftWriting => ({ document: { text, format: documentFormat(text) }, by });
+  await data.foods.save(foods.map(({ value }) => value));
+  for (const { value } of publishers) await data.publishers.describe(publisher, value);
+  const saved: (SavedDraft & { readonly before: number | null })[] = [];
+  for (const { value, read } of components) {
+    const before = versionOf("COMPONENT", value.slug);
+    const version = await data.components.saveDraft(publisher, value, before, writing(read));
+    saved.push({ kind: "COMPONENT", slug: value.slug, before, version });
+  }
+  for (const { value, read } of plans) {
+    const before = versionOf("PLAN", value.slug);
+    const version = await data.plans.saveDraft(value, before, writing(read));
+    saved.push({ kind: "PLAN", slug: value.slug, before, version });
+  }
+  const subject: readonly AuditSubject[] = [
+    ...foods.map(({ value }): AuditSubject => ({ kind: "FOOD", name: value.slug, before: null, after: null })),
+    ...publishers.map((): AuditSubject => ({ kind: "PUBLISHER", name: publisher, before: null, after: null })),
+    ...saved.map(({ kind, slug, before, version }): AuditSubject => ({
+      kind: `${kind}_DRAFT`,
+      name: slug,
+      before,
+      after: version,
+    })),
+  ];
+  return {
+    value: {
+      publisher,
+      drafts: saved.map(({ kind, slug, version }) => ({ kind, slug, version })),
+      foods: foods.map(({ value }) => value.slug),
+      described: publishers.length > 0,
+    },
+    subject,
+  };
+}

@@ -1,0 +1,73 @@
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { checkDocumentsInTurns } from "../../imports/documents/check-documents.js";
+import { checkFoodsKeeping } from "../../imports/documents/check-food-keeping.js";
+import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
+import type { Caller } from "../access/actor.js";
+import type { Deps } from "../deps.js";
+import { listsOfToday, numbersIn } from "../drafts/gather-known.js";
+import { rulesToday } from "../rules/find-rules.js";
+import { inTurns } from "../pace.js";
+import { readTextsInTurns, type GivenText } from "../drafts/read-texts.js";
+import { write } from "../write.js";
+
+export interface FoodsInput {
+  readonly texts: readonly GivenText[];
+  readonly idempotencyKey?: string | null | undefined;
+}
+
+export type SavedFoods = {
+  /** Slugs, in the order of the documents. */
+  readonly foods: readonly string[];
+  /** How many of them are new or different now. */
+  readonly changed: number;
+};
+
+/** Saves foods, which all publishers share: only the operator may. All of them or none. */
+export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): Promise<Result<SavedFoods>> {
+  const { texts, idempotencyKey } = input;
+  return write(
+    deps,
+    {
+      caller,
+      scope: "WRITE",
+      publisher: null,
+      action: "SAVE_FOODS",
+      idempotencyKey,
+      input: { texts: texts.map(({ name, text }) => ({ name, text })) },
+    },
+    async (inside) => {
+      const { data } = inside;
+      const read = await inTurns(inside, (work) => readTextsInTurns(texts, ["input"], work));
+      if (!read.ok) return read;
+      const foods = read.value.documents.filter(({ document }) => document.kind === "food");
+      const others = read.value.documents.filter(({ document }) => document.kind !== "food");
+      const codes = await listsOfToday(inside, numbersIn(read.value));
+      const known = { foods: [], components: [], codes };
+      const { resolved, problems } = await inTurns(inside, (work) =>
+        checkDocumentsInTurns({ ...read.value, documents: foods }, known, work),
+      );
+      const { safety } = await rulesToday(inside);
+      const today = inside.clock().toISOString().slice(0, 10);
+      const kept = checkFoodsKeeping(resolved, safety, today);
+      const refused: readonly Problem[] = [
+        ...kept.map(placedProblem),
+        ...problems.map(placedProblem),
+        ...others.map(({ document, file, place }): Problem => ({
+          code: "BAD_SHAPE",
+          path: ["kind"],
+          expected: "food",
+          got: document.kind,
+          place: { file, ...place(["kind"], "VALUE") },
+        })),
+      ];
+      if (refused.length > 0) return failed(refused);
+      const values = resolved.foods.map(({ value }) => value);
+      const { changed } = await data.foods.save(values);
+      const slugs = values.map(({ slug }) => slug);
+      return ok({
+        value: { foods: slugs, changed },
+        subject: slugs.map((name) => ({ kind: "FOOD" as const, name, before: null, after: null })),
+      });
+    },
+  );
+}

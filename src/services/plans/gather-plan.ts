@@ -1,0 +1,98 @@
+import type { Component } from "../../domain/model/component.js";
+import type { Plan, PlanBundle } from "../../domain/model/plan.js";
+import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../../domain/plan/bundle-of.js";
+import type { NamedFinding, PlacedFinding } from "../../domain/plan/check/finding.js";
+import type { Path, Problem, TextPlace } from "../../domain/problem.js";
+import type { CodeLists } from "../../domain/model/code-lists.js";
+import { checkCodes } from "../../imports/documents/check-codes.js";
+import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
+import { locatePath, type ResolvedValues } from "../../imports/documents/yaml/locate-problem.js";
+import { readDocumentsInTurns, type ReadDocument } from "../../imports/documents/read-documents.js";
+import type { Data, Draft, DraftDocument, OwnedSlug } from "../deps.js";
+import { componentDocument, planDocument } from "../drafts/draft-document.js";
+import { gatherComponents } from "./gather-components.js";
+import { mostProblems } from "../../domain/first-problems.js";
+import { inTurns, type Paced } from "../pace.js";
+import { inheritFacts } from "../foods/inherit-facts.js";
+
+/** A draft plan with its component drafts and the foods as known today, with what they inherit. */
+export interface GatheredPlan {
+  readonly draft: Draft<Plan>;
+  readonly components: readonly Draft<Component>[];
+  readonly bundle: PlanBundle;
+}
+
+/** null: there is no draft of that plan. Inside a transaction that locks the publisher, all of it is of one moment. */
+export async function gatherPlan(data: Data, name: OwnedSlug): Promise<GatheredPlan | null> {
+  const [draft] = await data.plans.drafts([name]);
+  if (!draft) return null;
+  const lines = draft.value.meals.flatMap((meal) => meal.lines);
+  const components = await gatherComponents(data, name.publisher, componentsIn(lines));
+  const values = components.map(({ value }) => value);
+  const slugs = [...new Set(foodsIn([...lines, ...values.flatMap(linesOfComponent)]))];
+  const foods = await inheritFacts({ data }, await data.foods.bySlugs(slugs));
+  return {
+    draft,
+    components,
+    bundle: bundleOf(
+      draft.value,
+      values,
+      foods.filter((food) => food !== null),
+    ),
+  };
+}
+
+/** Puts problems and findings of a gathered plan at their places in the texts of its drafts. */
+export async function placesIn(
+  paced: Paced,
+  gathered: GatheredPlan,
+): Promise<{
+  readonly problem: (problem: Problem) => Problem;
+  readonly finding: (finding: NamedFinding) => PlacedFinding;
+}> {
+  const { draft } = gathered;
+  const { plan, components } = await readBack(paced, gathered);
+  const resolved: ResolvedValues = {
+    foods: [],
+    components: components.flatMap(({ value, read }) => (read === null ? [] : [{ value, read }])),
+    plans: plan === null ? [] : [{ value: draft.value, read: plan }],
+  };
+  const placeOf = (given: Path): { readonly path: Path; readonly place: TextPlace } | null => {
+    if (plan === null) return null;
+    const { path, file, line, column } = locatePath(given, resolved, plan);
+    return { path, place: { file, line, column } };
+  };
+  return {
+    problem: (problem) => ({ ...problem, ...placeOf(problem.path) }),
+    finding: (finding) => {
+      const found = placeOf(finding.path);
+      return found === null ? finding : { ...finding, place: found.place };
+    },
+  };
+}
+
+/** The codes of its drafts that no list has, at their places: drafts saved before the lists were closed may hold some. */
+export async function unknownCodesIn(
+  paced: Paced,
+  gathered: GatheredPlan,
+  lists: CodeLists,
+): Promise<readonly Problem[]> {
+  const { plan, components } = await readBack(paced, gathered);
+  return checkCodes(
+    [plan, ...components.map(({ read }) => read)].filter((each) => each !== null),
+    lists,
+  ).map(placedProblem);
+}
+
+/** Its drafts as they are written; null: this version of the program reads the text no more; then nothing can be shown in it. */
+async function readBack(paced: Paced, { draft, components }: GatheredPlan) {
+  const readOne = async ({ text }: DraftDocument, file: string): Promise<ReadDocument | null> => {
+    const { documents } = await inTurns(paced, (work) => readDocumentsInTurns(text, file, mostProblems, work));
+    return documents[0] ?? null;
+  };
+  const plan = await readOne(planDocument(draft), `plan ${draft.value.slug}`);
+  const read: { readonly value: Component; readonly read: ReadDocument | null }[] = [];
+  for (const each of components)
+    read.push({ value: each.value, read: await readOne(componentDocument(each), `component ${each.value.slug}`) });
+  return { plan, components: read };
+}

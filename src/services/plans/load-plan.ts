@@ -1,0 +1,14 @@
+import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
+import { findPlans } from "./find-plans.js";
+import { inStage } from "../stage.js";
+
+/** A published revision with its frozen document, or null if there is none of that name or number. */
+export const loadPlan = (deps: Deps, ref: RevisionRef): Promise<PublishedRevision | null> =>
+  inStage(deps, "gather", () => load(deps, ref));
+
+async function load(deps: Deps, ref: RevisionRef): Promise<PublishedRevision | null> {
+  const [summary] = await findPlans(deps, [ref]);
+  if (!summary) return null;
+  const [bundle] = await deps.data.revisions.bundles([summary.id]);
+  return bundle ? { ...summary, bundle } : null;
+}

@@ -1,0 +1,65 @@
+import { failed, ok, type Result } from "../../domain/problem.js";
+import type { Caller } from "../access/actor.js";
+import type { Deps } from "../deps.js";
+import { listsOfToday } from "../drafts/gather-known.js";
+import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
+import { publishPlan } from "./publish-plan.js";
+import type { TextsToSave } from "../drafts/save-documents.js";
+import { write, type Written } from "../write.js";
+
+export interface PublishInput {
+  readonly publisher: string;
+  readonly slug: string;
+  /** Version of the plan's draft. */
+  readonly expectedVersion: number;
+  readonly idempotencyKey?: string | null | undefined;
+}
+
+export type PublishedDraft = {
+  readonly publisher: string;
+  readonly slug: string;
+  readonly revision: number;
+  /** false: the newest revision already said exactly this. */
+  readonly created: boolean;
+};
+
+/**
+ * Publishes a draft plan with its component drafts and the foods of today, as one frozen revision or not at all. It is
+ * refused where the writer's check finds what stops publishing; problems have their places in the texts of the drafts.
+ */
+export async function publishDraft(deps: Deps, caller: Caller, input: PublishInput): Promise<Result<PublishedDraft>> {
+  const { publisher, slug, expectedVersion, idempotencyKey } = input;
+  return write(
+    deps,
+    { caller, scope: "PUBLISH", publisher, action: "PUBLISH_PLAN", idempotencyKey, input: { slug, expectedVersion } },
+    (inside) => freezeDraft(inside, input, null, "REFUSED"),
+  );
+}
+
+/** The work of it, inside a transaction. */
+export async function freezeDraft(
+  deps: Deps,
+  { publisher, slug, expectedVersion }: PublishInput,
+  changeNote: string | null,
+  codes: TextsToSave["codes"],
+): Promise<Result<Written<PublishedDraft>>> {
+  const { data } = deps;
+  await data.publishers.lock(publisher);
+  const gathered = await gatherPlan(data, { publisher, slug });
+  if (gathered === null) return failed([{ code: "UNKNOWN_DRAFT", path: ["input", "slug"], draft: "PLAN", slug }]);
+  const { version } = gathered.draft;
+  if (version !== expectedVersion) {
+    const path = ["input", "expectedVersion"];
+    return failed([{ code: "STALE_DRAFT", path, draft: "PLAN", slug, expected: expectedVersion, actual: version }]);
+  }
+  const unknown = codes === "KEPT" ? [] : await unknownCodesIn(deps, gathered, await listsOfToday(deps, []));
+  if (unknown.length > 0) return failed(unknown);
+  const [before] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
+  const published = await publishPlan(deps, gathered.bundle, changeNote);
+  if (!published.ok) return failed(published.problems.map((await placesIn(deps, gathered)).problem));
+  const { summary, created } = published.value;
+  return ok({
+    value: { publisher, slug, revision: summary.revision, created },
+    subject: { kind: "PLAN", name: slug, before: before?.revision ?? null, after: summary.revision },
+  });
+}

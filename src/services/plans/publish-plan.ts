@@ -1,0 +1,42 @@
+import type { PlanBundle } from "../../domain/model/plan.js";
+import { checkBundleInTurns } from "../../domain/plan/check/check-bundle.js";
+import { stopping, type NamedFinding } from "../../domain/plan/check/finding.js";
+import { failed, ok, type Result } from "../../domain/problem.js";
+import { checkPublishedPlan } from "../drafts/check-plan.js";
+import type { Deps, RevisionSummary } from "../deps.js";
+import { rulesToday } from "../rules/find-rules.js";
+import { findKeepingRules } from "../answers/guide-storage.js";
+import { inTurns } from "../pace.js";
+import { noHousehold, publisherReader, settleRegion } from "../answers/settle-region.js";
+import { inheritFacts } from "../foods/inherit-facts.js";
+
+export interface Published {
+  readonly summary: RevisionSummary;
+  /** false: the newest revision already said exactly this. */
+  readonly created: boolean;
+  /** What readers may complain about all the same; none of it stops publishing. */
+  readonly findings: readonly NamedFinding[];
+}
+
+/**
+ * Checks a plan with all it refers to, and with what its foods inherit from the open food table, against the published
+ * rules of today and freezes it as the next revision. Nothing is stored if a check fails, if the plan cannot be computed
+ * at its own servings, or if the writer's check finds what stops publishing, such as a claim that the foods contradict.
+ */
+export async function publishPlan(
+  deps: Deps,
+  written: PlanBundle,
+  changeNote: string | null = null,
+): Promise<Result<Published>> {
+  const bundle = { ...written, foods: await inheritFacts(deps, written.foods) };
+  const problems = await inTurns(deps, () => checkBundleInTurns(bundle));
+  if (problems.length > 0) return failed(problems);
+  const rules = await rulesToday(deps);
+  const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));
+  const checked = await checkPublishedPlan(bundle, household, rules, deps, (date) => findKeepingRules(deps, date));
+  if (!checked.ok) return checked;
+  const stops = stopping(checked.value);
+  if (stops.length > 0) return failed(stops);
+  const published = await deps.data.revisions.publish(bundle, deps.clock(), changeNote, rules.id);
+  return ok({ ...published, findings: checked.value });
+}

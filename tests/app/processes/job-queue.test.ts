@@ -1,0 +1,93 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { startJobQueue, type JobQueue } from "../../../src/app/processes/job-queue.js";
+import { jobs } from "../../../src/jobs/jobs.js";
+import type { Deps, Log } from "../../../src/services/deps.js";
+import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
+import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
+import { verifyRevisions } from "../../../src/services/plans/verify-revisions.js";
+import { demo, rules } from "../../graphql/open-test-app.js";
+import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../../kit/databases.js";
+
+interface Logged {
+  readonly facts: Readonly<Record<string, unknown>>;
+  readonly message: string;
+}
+
+describeOnBothDatabases("nightly jobs", (open) => {
+  let database: TestDatabase;
+  let deps: Deps;
+  let queue: JobQueue;
+  const logged: Logged[] = [];
+  const note = (facts: object, message: string): void => void logged.push({ facts: { ...facts }, message });
+  const log: Log = { info: note, warn: note, error: note };
+
+  beforeAll(async () => {
+    database = await open();
+    deps = { data: database.data, clock: () => new Date("2026-03-01T09:00:00Z"), log, knownRules: new Map() };
+    await loadShippedRules(deps, rules);
+    await loadSeeds(deps, demo);
+    queue = await startJobQueue({ sql: database.sql, zone: "Europe/Lisbon", jobs, deps, log });
+  });
+  afterAll(() => queue.close());
+
+  const outcome = async (): Promise<unknown> => {
+    for (let tries = 0; tries < 300; tries += 1) {
+      const done = logged.find(({ message }) => message === "job done");
+      if (done !== undefined) return done.facts["outcome"];
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+    throw new Error(`the job did not run: ${JSON.stringify(logged)}`);
+  };
+
+  it("are scheduled at their hour in the zone of the worker", async () => {
+    const { rows } = await database.sql.query("SELECT name, cron, timezone FROM pgboss.schedule ORDER BY name");
+    expect(rows).toEqual([
+      { name: "forget-deliveries", cron: "47 3 * * *", timezone: "Europe/Lisbon" },
+      { name: "forget-keys", cron: "41 * * * *", timezone: "Europe/Lisbon" },
+      { name: "report-imports", cron: "0 6 * * *", timezone: "Europe/Lisbon" },
+      { name: "review-revisions", cron: "30 4 * * *", timezone: "Europe/Lisbon" },
+      { name: "start-due-imports", cron: "* * * * *", timezone: "Europe/Lisbon" },
+      { name: "verify-revisions", cron: "17 3 * * *", timezone: "Europe/Lisbon" },
+    ]);
+  });
+
+  it("are run by a worker, and find every frozen document as it was published", async () => {
+    await queue.enqueue("verify-revisions");
+    expect(await outcome()).toEqual({ checked: demo.bundles.length, mismatched: [] });
+  });
+
+  it("name the one document that somebody changed behind the service's back", async () => {
+    const [summary] = await database.data.revisions.summaries([
+      { publisher: demo.publisher.slug, slug: "bean-night", revision: null },
+    ]);
+    const id = summary?.id ?? "";
+    await database.sql.query("ALTER TABLE revisions DISABLE TRIGGER USER");
+    await database.sql.query(
+      "UPDATE revisions SET document = jsonb_set(document, '{plan,title}', '\"x\"') WHERE id = $1::uuid",
+      [id],
+    );
+    expect(await verifyRevisions(deps)).toEqual({ checked: demo.bundles.length, mismatched: [id] });
+    expect(logged).toContainEqual(
+      expect.objectContaining({
+        message: "a frozen document is not what was published",
+        facts: expect.objectContaining({ revision: id }),
+      }),
+    );
+  });
+
+  it("take no job whose kind they do not know", async () => {
+    await expect(queue.enqueue("nothing")).rejects.toThrow("there is no job nothing");
+  });
+});
+
+describeOnServer("the job queues of several instances", (open) => {
+  it("start at the same time on a new database, again and again, without one that fails", async () => {
+    const log: Log = { info: () => undefined, warn: () => undefined, error: () => undefined };
+    for (let turn = 0; turn < 6; turn += 1) {
+      const { data, sql } = await open();
+      const deps: Deps = { data, clock: () => new Date("2026-03-01T09:00:00Z"), log, knownRules: new Map() };
+      const queues = await Promise.all([1, 2, 3].map(() => startJobQueue({ sql, zone: "UTC", jobs, deps, log })));
+      await Promise.all(queues.map((queue) => queue.close()));
+    }
+  });
+});

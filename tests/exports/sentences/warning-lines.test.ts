@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import type { Warning } from "../../../src/domain/problem.js";
+import { warningLines } from "../../../src/exports/sentences/warning-lines.js";
+
+const names = { thing: (slug: string) => `the ${slug}`, meal: (slug: string) => `meal ${slug}` };
+const path = ["components", "boiled-barley"];
+
+describe("what a reader should mind", () => {
+  it("is one line a kind, by the names of things", () => {
+    const warnings: readonly Warning[] = [
+      { code: "PRICE_UNKNOWN", path, food: "pepper" },
+      { code: "LEFT_OVER", path, component: "barley", servingsMore: 3 },
+      { code: "PRICE_UNKNOWN", path, food: "salt" },
+      { code: "LEFT_OVER", path, component: "roots", servingsMore: null },
+      { code: "PRICE_UNKNOWN", path: ["foods", "salt"], food: "salt" },
+      { code: "KEEPING_UNKNOWN", path, item: "sauce" },
+    ];
+    expect(warningLines(warnings, names)).toEqual([
+      "Not in the total: the pepper, the salt.",
+      "Left over: the barley (enough for 3 servings more), the roots.",
+      "Nobody says how long this keeps: the sauce. Follow local food-safety advice.",
+    ]);
+  });
+
+  it("keeps apart what has another reason, another diet or another day", () => {
+    const warnings: readonly Warning[] = [
+      { code: "NOT_COMBINED", path, food: "flour", missing: "DENSITY" },
+      { code: "NOT_COMBINED", path, food: "egg", missing: "GRAMS_OF_ONE_PIECE" },
+      { code: "DIET_NOT_MET", path, diet: "vegan", item: "egg", known: true },
+      { code: "DIET_NOT_MET", path, diet: "vegan", item: "bread", known: false },
+      { code: "BUY_LATER", path, food: "kale", meals: ["soup"], notBefore: 2, days: 3 },
+      { code: "BUY_LATER", path, food: "chard", meals: ["soup", "stew"], notBefore: 2, days: 1 },
+      { code: "BUY_LATER", path, food: "dill", meals: ["stew"], notBefore: 4, days: 2 },
+    ];
+    expect(warningLines(warnings, names)).toEqual([
+      "On lines of their own, because the weight of a millilitre is not known: the flour.",
+      "On lines of their own, because the weight of one piece is not known: the egg.",
+      "Not vegan, and no swap is offered: the egg.",
+      "Not known to be vegan: the bread. Check the labels.",
+      'Buy later, not before day 2: the kale for "meal soup" (it keeps 3 days),' +
+        ' the chard for "meal soup" and "meal stew" (it keeps 1 day).',
+      'Buy later, not before day 4: the dill for "meal stew" (it keeps 2 days).',
+    ]);
+  });
+
+  it("never says a path or a code", () => {
+    const warnings: readonly Warning[] = [
+      { code: "REGION_NOT_GIVEN", path, used: "GB" },
+      { code: "SWAP_NOT_CONVERTIBLE", path, from: "milk", to: "oat-drink", missing: "DENSITY" },
+      { code: "PART_NOT_COUNTED", path, food: "lemon", part: "zest", missing: "OWN_MEASURE:sprig" },
+    ];
+    for (const line of warningLines(warnings, names)) expect(line).not.toMatch(/ > |[A-Z]{3}_|boiled-barley/);
+  });
+});

@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { problemText } from "../../../src/exports/sentences/problem-text.js";
+import type { GivenHousehold } from "../../../src/services/answers/read-household.js";
+import { readReadersHousehold } from "../../../src/services/answers/read-readers-household.js";
+import { demo, demoBundle } from "../../graphql/open-test-app.js";
+
+const bundle = demoBundle("bean-night");
+const [first = "", second = ""] = bundle.foods.map(({ slug }) => slug);
+let asked: string[] = [];
+const read = async (given: GivenHousehold) => {
+  asked = [];
+  const found = await readReadersHousehold(given, [bundle], [], (slugs) => {
+    asked.push(...slugs);
+    return Promise.resolve(slugs.map((slug) => demo.foods.find((food) => food.slug === slug) ?? null));
+  });
+  return found.ok ? [] : found.problems;
+};
+
+describe("a reader's swaps", () => {
+  it("are of foods that the plan has, and then nothing is looked up", async () => {
+    expect(await read({ swaps: [{ from: first, to: second }] })).toEqual([]);
+    expect(asked).toEqual([]);
+  });
+
+  it("may be of foods that only other plans have", async () => {
+    const elsewhere = demo.foods.find(({ slug }) => bundle.foods.every((food) => food.slug !== slug))?.slug ?? "";
+    expect(elsewhere).not.toBe("");
+    expect(await read({ swaps: [{ from: elsewhere, to: first }] })).toEqual([]);
+    expect(asked).toEqual([elsewhere]);
+  });
+
+  // Every food of the plan, misspelt on each side: refused, with the food that was meant.
+  it.each(bundle.foods.map(({ slug }) => slug))("name the food that a misspelt one may mean: %s", async (slug) => {
+    const wrong = `${slug.slice(0, -1)}${slug.slice(-1)}q`;
+    for (const side of ["from", "to"] as const) {
+      const other = side === "from" ? "to" : "from";
+      const [problem] = await read({ swaps: [{ [side]: wrong, [other]: first } as { from: string; to: string }] });
+      expect(problem).toMatchObject({ code: "BAD_HOUSEHOLD", path: ["household", "swaps", 0, side], value: wrong });
+      expect(problem && problemText(problem)).toContain(slug);
+    }
+  });
+
+  it("are refused where nothing is near, and where no database could hold the text", async () => {
+    for (const from of ["xyzzyxyzzy", "\0", "x".repeat(5_000), ""])
+      expect(await read({ swaps: [{ from, to: first }] })).toMatchObject([
+        { code: "BAD_HOUSEHOLD", path: ["household", "swaps", 0, "from"] },
+      ]);
+  });
+});
