@@ -45,13 +45,14 @@ function cutInNoStep({ steps, lines }: Made, path: Path): Finding[] {
     }));
 }
 
-/** Something hot after which nothing says how long it may stand. */
+/** Something hot after which nothing says how long it may stand. What needs no cold may stand as long as it likes. */
 function hotMayWait({ steps }: Made, cold: ColdRule | null, path: Path): Finding[] {
+  if (cold === null) return [];
   const last = new Set(lastCooking(steps));
   return steps.filter(isCooking).flatMap((step): Finding[] => {
     const next = steps.filter(({ after }) => after.includes(step.id));
     const open = next.filter((each) => each.maxWait === null && waitInWords(each.text) === null && !isCooking(each));
-    const nothing = next.length === 0 && cold !== null && last.has(step);
+    const nothing = next.length === 0 && last.has(step);
     if (!nothing && open.length === 0) return [];
     return [{ code: "HOT_MAY_WAIT", severity: "LOOK", path: [...path, "steps", step.id], step: step.id }];
   });

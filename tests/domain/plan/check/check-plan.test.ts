@@ -201,6 +201,16 @@ describe("the steps of a session in the writer's check", () => {
     expect(codes({ steps: [{ ...slice, text: "Slice." }, boil] })).toEqual([["HOT_MAY_WAIT", "boil"]]);
     const tipped = { ...step("tip", 1, { after: ["boil"] }), text: "Tip them out at once." };
     expect(codes({ steps: [{ ...slice, text: "Slice." }, boil, tipped] })).toEqual([]);
+    const cool = step("cool", 1, { after: ["boil"] });
+    expect(codes({ steps: [{ ...slice, text: "Slice." }, boil, cool] })).toEqual([["HOT_MAY_WAIT", "boil"]]);
+    // Crisps go cold on their tray: what needs no cold may stand.
+    const dry = { code: "crisp-bakes", what: "crisp bakes", within: null, perishable: false, byAnalogy: false };
+    const crisps = component("pot", "250 g", [leek], {
+      steps: [{ ...slice, text: "Slice." }, boil, cool],
+      keepsAs: dry.code,
+    });
+    const days = bundle([meal("bowl", [line("250 g", made("pot"))])], [crisps]);
+    expect(look(days, { rules: { classes: [dry], keeping: [] } })).toEqual([]);
   });
 });
 
