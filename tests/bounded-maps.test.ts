@@ -10,7 +10,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/domain/nutrition/allergens.ts lastInForce": "weak: one answer for each set of rules",
   "src/domain/nutrition/diets.ts lastBreaks": "weak: one answer for each diet of the rules",
   "src/domain/nutrition/diets.ts codes": "weak: one list for each list of the rules",
-  "src/domain/once-for.ts known": "weak: one answer for each thing",
+  "src/domain/memoize.ts known": "weak: one answer for each thing",
   "src/domain/plan/check/check-bundle.ts checked": "weak: one answer for each plan",
   "src/domain/plan/contents/eaten.ts this.byKey": "lives for one answer",
   "src/domain/plan/line-context.ts known": "weak: one answer for each plan",
@@ -29,11 +29,11 @@ const bounded: Readonly<Record<string, string>> = {
 
 /** The same that a function makes for functions which outlive it. */
 const inClosures: Readonly<Record<string, string>> = {
-  "src/app/server/arrivals.ts queue": "who would wait too long is turned away",
+  "src/app/server/request-queue.ts queue": "who would wait too long is turned away",
   "src/app/observe/traces.ts spans": "weak: one span for each request",
   "src/app/setup/open-database.ts knownRules": "sets of rules that the operator loaded",
   "src/domain/cache-table.ts counts": "caches that live, each taken out when it is gone",
-  "src/domain/once-for.ts known": "weak: one answer for each thing",
+  "src/domain/memoize.ts known": "weak: one answer for each thing",
   "src/domain/plan/check/check-bundle.ts foods": "lives while one plan is checked",
   "src/domain/plan/check/check-bundle.ts components": "lives while one plan is checked",
   "src/domain/plan/session/session-input.ts next": "lives for one session",
@@ -56,15 +56,15 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/imports/usda/read-catalogue-weight.ts seen": "lives for one file, of so many rows at most",
   "src/imports/usda/table-rows.ts columns": "lives for one table",
   "src/persistence/database/signals.ts waiting": "writes that wait to be heard, of so many transactions at most",
-  "src/persistence/database/turns.ts waiting": "requests that wait, each for its patience at most",
-  "src/services/access/budget-book.ts young": "bounded by number: two halves",
+  "src/persistence/database/semaphore.ts waiting": "requests that wait, each for its patience at most",
+  "src/services/access/rate-limit-store.ts young": "bounded by number: two halves",
   "src/services/drafts/judge-drafts.ts components": "lives for one file, which is read whole",
   "src/services/drafts/judge-drafts.ts aside": "lives for one file, which is read whole",
   "src/services/drafts/judge-drafts.ts moved": "lives for one file, which is read whole",
   "src/services/foods/load-catalogue-rows.ts refused": "lives for one chunk of rows",
-  "src/services/cache/memory.ts underWay": "answers being computed, each deleted when it is done",
-  "src/services/cache/watch-deps.ts places": "lives for one answer",
-  "src/services/pace.ts queue": "requests being computed",
+  "src/services/cache/cache.ts underWay": "answers being computed, each deleted when it is done",
+  "src/services/cache/tracked-deps.ts places": "lives for one answer",
+  "src/services/time-slices.ts queue": "requests being computed",
 };
 
 /** A collection that is made when a module is loaded or an object is made, and filled later. */

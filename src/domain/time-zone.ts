@@ -1,4 +1,4 @@
-import { latest } from "./once-for.js";
+import { latest } from "./memoize.js";
 
 /** The longest IANA name has 32 letters. */
 const longestName = 60;

@@ -2,7 +2,7 @@ import { GraphQLError, type GraphQLFormattedError } from "graphql";
 import { firstProblems } from "../domain/first-problems.js";
 import type { Problem, Result } from "../domain/problem.js";
 import { NotAllowed } from "../services/access/actor.js";
-import { awayMessage, DatabaseAway } from "../services/database-away.js";
+import { awayMessage, DatabaseAway } from "../services/database-unavailable.js";
 import type { Log } from "../services/deps.js";
 import { problemText } from "../exports/sentences/problem-text.js";
 import type { ErrorCodeName } from "./error-codes.js";

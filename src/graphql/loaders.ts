@@ -23,7 +23,7 @@ import { findRuleSets } from "../services/rules/find-rule-sets.js";
 import { keepingQuestion, type RuleReader } from "../services/answers/guide-storage.js";
 import type { Actor } from "../services/access/actor.js";
 import { readDrafts, type DraftRead } from "../services/drafts/read-drafts.js";
-import type { PublisherReader } from "../services/answers/settle-region.js";
+import type { PublisherReader } from "../services/answers/resolve-region.js";
 import { loadDocuments } from "../services/drafts/load-documents.js";
 import { frozenPlan, type FrozenPlan } from "./frozen-plan.js";
 

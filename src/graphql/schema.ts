@@ -2,7 +2,7 @@ import { makeExecutableSchema } from "@graphql-tools/schema";
 import { isObjectType, type GraphQLSchema } from "graphql";
 import type { Context } from "./context.js";
 import { fieldWork, listSizes } from "./limits/field-costs.js";
-import { paceFields } from "./server/pace-fields.js";
+import { paceFields } from "./server/yield-between-fields.js";
 import { resolvers } from "./resolvers/resolvers.js";
 import { readTypeDefs } from "./type-defs.js";
 

@@ -1,6 +1,6 @@
 import type { Deps } from "../services/deps.js";
 import { forgetDeliveries } from "../services/webhooks/webhook-deliveries.js";
-import { forgetKeys } from "../services/access/forget-keys.js";
+import { forgetKeys } from "../services/access/delete-expired-keys.js";
 import { reportImports } from "../services/imports/report-imports.js";
 import { reviewRevisions } from "../services/plans/review-revisions.js";
 import { startDueImports } from "../services/imports/start-due-imports.js";

@@ -1,4 +1,4 @@
-import { countWritten, othersFirst } from "../services/pace.js";
+import { countWritten, othersFirst } from "../services/time-slices.js";
 import type { z } from "zod";
 import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../exports/json/named-schema.js";

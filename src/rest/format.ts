@@ -1,5 +1,5 @@
 import Negotiator from "negotiator";
-import { latest } from "../domain/once-for.js";
+import { latest } from "../domain/memoize.js";
 import type { IncomingHttpHeaders } from "node:http";
 
 /** A form that an answer can be had in. */

@@ -3,7 +3,7 @@ import { z } from "zod";
 import { namedSchemas } from "../exports/json/named-schema.js";
 import type { Endpoint, Writing } from "./endpoint.js";
 import { bareType } from "./format.js";
-import { pointsOfAnswer } from "./points.js";
+import { pointsOfAnswer } from "./endpoint-cost.js";
 import type { Parameter } from "./parameter.js";
 import { problemKinds, type ProblemKind } from "./problem-kinds.js";
 import { problemSchema } from "./problem-shape.js";

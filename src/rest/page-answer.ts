@@ -1,5 +1,5 @@
 import { boundedJson } from "../http/bounded-json.js";
-import { tagged, untagged, type ReadyAnswer } from "./ready-answer.js";
+import { tagged, untagged, type ReadyAnswer } from "./cached-response.js";
 
 /** Nothing but our own style sheet and, where a page keeps ticks, our own script. */
 const policy = (scripts: boolean): string =>

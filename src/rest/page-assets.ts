@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { extname, join } from "node:path";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendReady, tagged } from "./ready-answer.js";
+import { sendReady, tagged } from "./cached-response.js";
 
 /** Files that pages load, each to be kept for ever under the hash in its name. */
 export interface PageAssets {

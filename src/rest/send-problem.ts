@@ -2,7 +2,7 @@ import type { FastifyReply, FastifyRequest } from "fastify";
 import { firstProblems } from "../domain/first-problems.js";
 import { AnswerTooLarge } from "../http/answer-size.js";
 import { NotAllowed } from "../services/access/actor.js";
-import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-away.js";
+import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-unavailable.js";
 import { QuotaExceeded } from "../services/access/rate-limit.js";
 import { problemText } from "../exports/sentences/problem-text.js";
 import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";

@@ -3,8 +3,8 @@ import type { FileSources } from "./imports/file-sources.js";
 import type { AroundStage } from "./stage.js";
 import type { OperatorAddress } from "./imports/operator-address.js";
 import type { Data } from "../persistence/data.js";
-import type { Pace, PacedWork } from "./pace.js";
-import type { Memory } from "./cache/memory.js";
+import type { Pace, PacedWork } from "./time-slices.js";
+import type { Memory } from "./cache/cache.js";
 
 export type { KnownCatalogueRow } from "../persistence/foods/catalogue-data.js";
 export type {

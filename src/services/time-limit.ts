@@ -1,6 +1,6 @@
 import { WorkStopped } from "../domain/work.js";
 import { withinRequest } from "../persistence/database/request-scope.js";
-import type { Pace, Paced } from "./pace.js";
+import type { Pace, Paced } from "./time-slices.js";
 
 export interface Hurried extends Paced {
   /** Left out: computing is not cut into turns, and only what waits can be ended. */

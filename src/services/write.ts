@@ -4,7 +4,7 @@ import { UnknownPublisher, UnstorableText } from "../persistence/errors.js";
 import { requireScope, type Actor, type Caller, type Scope } from "./access/actor.js";
 import type { AuditAction, SubjectKind } from "./access/audit-actions.js";
 import type { Author, Deps } from "./deps.js";
-import { isStorable } from "./storable.js";
+import { isStorable } from "./storable-text.js";
 
 /** What an answer may hold, so that it can be stored and given again. */
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [name: string]: Json };

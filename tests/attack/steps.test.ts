@@ -6,7 +6,7 @@ import { readBody } from "../../src/graphql/server/read-request.js";
 import { anyone } from "../../src/services/access/actor.js";
 import type { Deps } from "../../src/services/deps.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
-import { openPace } from "../../src/services/pace.js";
+import { openPace } from "../../src/services/time-slices.js";
 import { demo, openTestApp } from "../graphql/open-test-app.js";
 import { describeOnEmbedded } from "../kit/databases.js";
 import { graphqlAttacks } from "./graphql-attacks.js";

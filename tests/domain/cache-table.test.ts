@@ -3,7 +3,7 @@ import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { expect, it } from "vitest";
 import { cacheTable } from "../../src/domain/cache-table.js";
-import { latest } from "../../src/domain/once-for.js";
+import { latest } from "../../src/domain/memoize.js";
 import { SecondChance } from "../../src/domain/second-chance.js";
 
 const named = (name: string) => cacheTable().find((caches) => caches.name === name);

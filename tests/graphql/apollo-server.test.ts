@@ -2,7 +2,7 @@ import { subscribe, unsubscribe } from "node:diagnostics_channel";
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterEach, beforeAll, expect, it } from "vitest";
-import { openMemory } from "../../src/services/cache/memory.js";
+import { openMemory } from "../../src/services/cache/cache.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { describeOnEmbedded, describeOnServer, type TestDatabase } from "../kit/databases.js";
 import { lockTables } from "../kit/locked-tables.js";

@@ -3,7 +3,7 @@
  *
  * Asks for 100,000 new things of every kind that a process remembers, and prints what the heap grew by after all that is
  * remembered was full: `{ grown: [{ name, things, bytesEach, share }], caches }`, the second being the table of caches. Run by
- * tests/services/memory/bounded-memory.test.ts.
+ * tests/services/cache/bounded-cache.test.ts.
  */
 import { readRulesFolder } from "../../src/app/setup/read-rules-folder.js";
 import { readSeeds } from "../../src/app/setup/read-seeds.js";
@@ -16,11 +16,11 @@ import { shop } from "../../src/domain/plan/shop.js";
 import { numberMarks } from "../../src/domain/quantity/parse/number-marks.js";
 import { measuresFor } from "../../src/domain/quantity/piece-words.js";
 import { readerLocale } from "../../src/domain/quantity/reader-locale.js";
-import { knownShelf } from "../../src/domain/shopping/known-shelf.js";
+import { knownShelf } from "../../src/domain/shopping/cached-pack-options.js";
 import { moneyOf } from "../../src/domain/shopping/money.js";
 import { dateText, hourText } from "../../src/exports/words/clock-text.js";
 import { compiledOperations, keptDocuments } from "../../src/graphql/server/compiled-operations.js";
-import { knownDocuments, hashOf } from "../../src/graphql/server/known-documents.js";
+import { knownDocuments, hashOf } from "../../src/graphql/server/document-store.js";
 import { recentBytes } from "../../src/graphql/server/recent-bytes.js";
 import { chooseMediaType } from "../../src/graphql/server/media-type.js";
 import { createSchema } from "../../src/graphql/schema.js";
@@ -28,7 +28,7 @@ import { readDocuments } from "../../src/imports/documents/read-documents.js";
 import { decimalCell } from "../../src/imports/tables/decimal-cell.js";
 import { spreadsheetDate } from "../../src/imports/tables/spreadsheet-date.js";
 import { catalogueFacts } from "../../src/imports/usda/catalogue-facts.js";
-import { openBudgetBook } from "../../src/services/access/budget-book.js";
+import { openBudgetBook } from "../../src/services/access/rate-limit-store.js";
 import { judgeFor } from "../../src/services/foods/foods-today.js";
 import { readSessionStart } from "../../src/services/answers/read-session-start.js";
 import { ByteCache } from "../../src/services/cache/byte-cache.js";

@@ -2,7 +2,7 @@ import { request as httpRequest } from "node:http";
 import type { AddressInfo } from "node:net";
 import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openMemoryOf } from "../../src/app/setup/open-memory.js";
+import { openMemoryOf } from "../../src/app/setup/open-cache.js";
 import { usualEngine } from "../../src/graphql/server/engine-options.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";

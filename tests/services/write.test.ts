@@ -3,7 +3,7 @@ import { beforeAll, expect, it } from "vitest";
 import { failed, ok } from "../../src/domain/problem.js";
 import type { Actor } from "../../src/services/access/actor.js";
 import type { Deps } from "../../src/services/deps.js";
-import { forgetKeys } from "../../src/services/access/forget-keys.js";
+import { forgetKeys } from "../../src/services/access/delete-expired-keys.js";
 import { createPublisher } from "../../src/services/access/save-publisher.js";
 import { write, type WriteOrder } from "../../src/services/write.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../kit/databases.js";

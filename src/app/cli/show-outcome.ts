@@ -1,5 +1,5 @@
 import type { Outcome, ShownProblem } from "./outcome.js";
-import { cautionsTogether } from "./cautions-together.js";
+import { cautionsTogether } from "./group-cautions.js";
 import { terminalLine } from "./terminal-line.js";
 
 /** Where the texts of a command go. */

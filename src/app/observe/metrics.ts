@@ -2,7 +2,7 @@ import { collectDefaultMetrics, Counter, Gauge, Histogram, Registry } from "prom
 import { cacheTable, type NamedCaches } from "../../domain/cache-table.js";
 import type { Backlog } from "../../persistence/database/backlog.js";
 import type { PoolFigures } from "../../persistence/database/opened-database.js";
-import type { CacheFigures } from "../../services/cache/memory.js";
+import type { CacheFigures } from "../../services/cache/cache.js";
 import { notReadyCodes, type Readiness } from "../server/readiness.js";
 import { whenDone, type Observer } from "./observer.js";
 import type { OnRequestEnd } from "./request-end.js";

@@ -2,7 +2,7 @@ import { lookup as resolve, type LookupAddress } from "node:dns";
 import { request as plainRequest } from "node:http";
 import { request as secureRequest } from "node:https";
 import type { LookupFunction } from "node:net";
-import type { Sent } from "../../services/webhooks/sent.js";
+import type { Sent } from "../../services/webhooks/delivery-outcome.js";
 import { isPublicAddress, literalAddress } from "../../services/webhooks/webhook-address.js";
 import type { WebhookMessage } from "../../services/webhooks/webhook-message.js";
 

@@ -2,11 +2,11 @@ import { join } from "node:path";
 import type { BackgroundWork } from "./background-work.js";
 import type { Environment } from "../setup/environment.js";
 import { firstQuery } from "./first-query.js";
-import { leaveHeapRoom } from "./leave-heap-room.js";
-import { startObservation } from "../observe/observation.js";
+import { leaveHeapRoom } from "./set-heap-growth.js";
+import { startObservation } from "../observe/telemetry.js";
 import { openDatabase } from "../setup/open-database.js";
 import { openLog } from "../setup/open-log.js";
-import { openMemoryOf } from "../setup/open-memory.js";
+import { openMemoryOf } from "../setup/open-cache.js";
 import { newestPlan } from "../../services/plans/newest-plan.js";
 import { projectRoot } from "../setup/project-root.js";
 import { readRegisteredDocuments } from "../server/registered-documents.js";
@@ -33,7 +33,7 @@ export async function serve(settings: Environment): Promise<Serving> {
   const opening = openDatabase(settings, log, observation.observer);
   const [{ buildApp }, { watchOverload, usualLimits }, database] = await Promise.all([
     import("../server/build-app.js"),
-    import("../server/overload.js"),
+    import("../server/load-shedding.js"),
     opening,
   ]);
   const { shedDelayMs } = settings;

@@ -2,7 +2,7 @@ import type { Job } from "../../jobs/jobs.js";
 import { jobs } from "../../jobs/jobs.js";
 import { startBackgroundWork } from "./background-work.js";
 import type { Environment } from "../setup/environment.js";
-import { startObservation } from "../observe/observation.js";
+import { startObservation } from "../observe/telemetry.js";
 import { openDatabase } from "../setup/open-database.js";
 import { openLog } from "../setup/open-log.js";
 import { onStopSignal } from "./shutdown.js";

@@ -1,5 +1,5 @@
 import type { FastifyInstance, FastifyReply } from "fastify";
-import { owedFor } from "../../services/access/point-budget.js";
+import { owedFor } from "../../services/access/rate-limit-window.js";
 import type { Charged, RateLimit } from "../../services/access/rate-limit.js";
 import { callerAddress } from "./caller-address.js";
 

@@ -1,5 +1,5 @@
 import type { Food, FoodClaims } from "../model/food.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 
 /** A food as far as allergens and diets go. */
 export type AllergenFood = Pick<Food, "slug" | "allergens"> &

@@ -1,7 +1,7 @@
 import type { FoodClaims } from "../model/food.js";
 import { usualSpelling } from "../model/code-lists.js";
 import type { Source } from "../model/source.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { groupOf, noneMeansNoMember } from "./allergen-codes.js";
 import type { DietRule } from "./allergen-rules.js";
 

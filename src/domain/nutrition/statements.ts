@@ -1,6 +1,6 @@
 import type { AllergenPresence, FoodAllergen, FoodClaims, TracesPresence } from "../model/food.js";
 import { usualSpelling } from "../model/code-lists.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { isAllergenCode } from "./allergen-codes.js";
 
 /** From the one that must be said first. */

@@ -4,7 +4,7 @@ import type { Component, Route } from "../model/component.js";
 import { noHousehold, type Household } from "../model/household.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
 import { asStated, type DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";

@@ -1,4 +1,4 @@
-import { latestInTurns, onceFor } from "../once-for.js";
+import { latestInTurns, onceFor } from "../memoize.js";
 import type { KeepingClass, PublishedKeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, KeptMeal, StorageAnswer, StorageGuidance } from "../storage/guidance.js";
 import { storageGuidanceInTurns } from "../storage/storage-guidance.js";

@@ -6,7 +6,7 @@ import type { Household } from "../model/household.js";
 import type { Warning, WarningCode } from "../problem.js";
 import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
 import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../shopping/merge.js";
-import { knownShelf } from "../shopping/known-shelf.js";
+import { knownShelf } from "../shopping/cached-pack-options.js";
 import { currencyFor, type Shop } from "../shopping/pack-options.js";
 import { weighedOut } from "../shopping/loose-goods.js";
 import { moneyOf } from "../shopping/money.js";

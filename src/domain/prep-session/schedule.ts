@@ -2,7 +2,7 @@ import { atOnce, unhurried, type InTurns } from "../work.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { criticalPath } from "./solver/critical-path.js";
 import { clockOf, eveningWindow } from "./evening.js";
-import { handOut } from "./hand-out.js";
+import { handOut } from "./assign-resources.js";
 import { kitchenProblem, type KitchenProblem } from "./kitchen-problem.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem } from "./solver/rcpsp-problem.js";
 import { checkSession, workPath } from "./session-problem.js";

@@ -1,5 +1,5 @@
 import type { OwnMeasure } from "../model/food.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { SecondChance } from "../second-chance.js";
 import type { MeasureFacts } from "./convert.js";
 import { readersFoodName } from "./food-name.js";

@@ -1,4 +1,4 @@
-import { latest } from "../once-for.js";
+import { latest } from "../memoize.js";
 
 /** Languages that unit words and names exist in. Others get English words with their own numbers. */
 export type AmountLanguage = "en" | "de" | "fr" | "es" | "pl";

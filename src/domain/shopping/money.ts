@@ -1,5 +1,5 @@
 import type { Money } from "../model/amount.js";
-import { latest } from "../once-for.js";
+import { latest } from "../memoize.js";
 
 /** Money is added up in whole ten-thousandths of its currency unit, so that no sum drifts. */
 export const partsPerUnit = 10_000;

@@ -1,6 +1,6 @@
 import { sameShare } from "../limits.js";
 import { unhurried, type Work } from "../work.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { contentGrid, greatestCommonDivisor } from "./packs-grid.js";
 import { LabelQueue } from "./packs-queue.js";
 

@@ -1,6 +1,6 @@
 import { Fraction } from "fraction.js";
 import { unhurried, type Work } from "../work.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { greatestCommonDivisor } from "./packs-grid.js";
 import { exactPrice, stepsAtATime, tillPrice, type LooseOption } from "./loose-goods.js";
 import { cheapestCover, coverSlack, type PricedPack } from "./packs-search.js";

@@ -1,4 +1,4 @@
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import type { Component, Route } from "../model/component.js";
 import type { KeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, Kept, KeptComponent, Subject } from "./guidance.js";

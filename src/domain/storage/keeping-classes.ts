@@ -1,4 +1,4 @@
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import type { KeepingClass } from "../model/keeping.js";
 
 const byCode = onceFor(

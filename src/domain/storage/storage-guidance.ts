@@ -1,4 +1,4 @@
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
 import type { Component } from "../model/component.js";
 import { askedRegion } from "../model/region.js";

@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import type { KeepingRule, PublishedKeepingRule } from "../model/keeping.js";
 import { usualMealTime, type Meal } from "../model/plan.js";
 

@@ -1,7 +1,7 @@
 import { markup } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import { publisherPath, type PageLinks } from "./page-links.js";
-import { shelfMarkup, type Shelf } from "./parts/plan-shelf.js";
+import { shelfMarkup, type Shelf } from "./parts/plan-list.js";
 
 /** Everything a publisher has in print. */
 export const publisherPage = (

@@ -1,7 +1,7 @@
 import { markup } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import type { PageLinks } from "./page-links.js";
-import { shelfMarkup, type Shelf } from "./parts/plan-shelf.js";
+import { shelfMarkup, type Shelf } from "./parts/plan-list.js";
 
 /** The front door: what this is, what is in print, and where machines go. */
 export const startPage = (

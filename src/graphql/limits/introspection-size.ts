@@ -16,7 +16,7 @@ import {
   type OperationDefinitionNode,
   type SelectionSetNode,
 } from "graphql";
-import { onceFor } from "../../domain/once-for.js";
+import { onceFor } from "../../domain/memoize.js";
 import { fragmentsOf, selectedBy } from "./fragments.js";
 import { isNarrowIntrospection, narrowQuestion } from "./narrow-introspection.js";
 

@@ -22,7 +22,7 @@ import {
 } from "graphql";
 import { fragmentsOf } from "./fragments.js";
 import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
-import { householdPoints } from "../../services/answers/household-points.js";
+import { householdPoints } from "../../services/answers/household-cost.js";
 import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize, queryWork } from "./field-costs.js";
 
 type Variables = Readonly<Record<string, unknown>>;

@@ -2,8 +2,8 @@ import { HeaderMap, type ApolloServerPlugin, type GraphQLResponse } from "@apoll
 import { AnswerTooLarge, boundedBytes } from "../../http/answer-size.js";
 import { boundedJson } from "../../http/bounded-json.js";
 import type { Deps } from "../../services/deps.js";
-import type { Memory } from "../../services/cache/memory.js";
-import { answerPlace, rememberAnswer, type AnswerPlace, type Computed } from "../../services/cache/remember-answer.js";
+import type { Memory } from "../../services/cache/cache.js";
+import { answerPlace, rememberAnswer, type AnswerPlace, type Computed } from "../../services/cache/cached-answer.js";
 import { recentTexts, type RecentLimits } from "../../services/cache/recent-texts.js";
 import { inStage } from "../../services/stage.js";
 import { isShared, type Call, type CallContext } from "../server/call.js";

@@ -5,7 +5,7 @@ import { Refused, type CallContext } from "../server/call.js";
 import { compiledOperations, keptDocuments, type CompiledDocument } from "../server/compiled-operations.js";
 import type { EngineOptions } from "../server/engine-options.js";
 import { coded, codedWithoutSuggestion } from "../errors.js";
-import { hashOf, knownDocuments } from "../server/known-documents.js";
+import { hashOf, knownDocuments } from "../server/document-store.js";
 import { refusal, type Refusal } from "../server/refusal.js";
 
 /**

@@ -1,6 +1,6 @@
 import type { ApolloServerPlugin } from "@apollo/server";
 import type { GraphQLError } from "graphql";
-import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../../services/database-away.js";
+import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../../services/database-unavailable.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { Refused, type Call, type CallContext } from "../server/call.js";
 import { shownFieldError } from "../errors.js";

@@ -5,7 +5,7 @@ import { morningReport, morningReportMarkdown } from "../../services/imports/mor
 import { removeFeed } from "../../services/imports/remove-feed.js";
 import { importReportMarkdown, reportImport } from "../../services/imports/report-import.js";
 import { saveFeed } from "../../services/imports/save-feed.js";
-import { settleRow } from "../../services/imports/settle-row.js";
+import { settleRow } from "../../services/imports/resolve-row.js";
 import { cancelImport, replayImport, startImport, undoImport } from "../../services/imports/start-import.js";
 import type { Context } from "../context.js";
 import { valueOf } from "../errors.js";

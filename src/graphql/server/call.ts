@@ -4,7 +4,7 @@ import type { Deps } from "../../services/deps.js";
 import type { TimeLimit } from "../../services/time-limit.js";
 import type { CompiledOperation } from "./compiled-operations.js";
 import type { MediaType } from "./media-type.js";
-import type { AnswerPlace } from "../../services/cache/remember-answer.js";
+import type { AnswerPlace } from "../../services/cache/cached-answer.js";
 import type { AskedCost, Refusal } from "./refusal.js";
 
 /** An operation as logs and figures know it. */

@@ -1,7 +1,7 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerGone } from "../../http/caller-gone.js";
 import { isKnownTag, tagOf } from "../../http/entity-tag.js";
-import { DatabaseAway, noteAway } from "../../services/database-away.js";
+import { DatabaseAway, noteAway } from "../../services/database-unavailable.js";
 import type { Deps } from "../../services/deps.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { shownFault } from "../errors.js";

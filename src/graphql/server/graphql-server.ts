@@ -7,7 +7,7 @@ import {
   ApolloServerPluginUsageReportingDisabled,
 } from "@apollo/server/plugin/disabled";
 import type { Log } from "../../services/deps.js";
-import { knownAnswer, type AnswerPlace } from "../../services/cache/remember-answer.js";
+import { knownAnswer, type AnswerPlace } from "../../services/cache/cached-answer.js";
 import { openTimeLimit } from "../../services/time-limit.js";
 import { isShared, type Asked, type Asker, type Call, type CallContext, type ToldOperation } from "./call.js";
 import { keptDocuments } from "./compiled-operations.js";

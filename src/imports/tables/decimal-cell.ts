@@ -1,4 +1,4 @@
-import { latest } from "../../domain/once-for.js";
+import { latest } from "../../domain/memoize.js";
 import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 /** The decimal mark of a locale, by CLDR. */

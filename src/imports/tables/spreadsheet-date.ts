@@ -1,4 +1,4 @@
-import { latest } from "../../domain/once-for.js";
+import { latest } from "../../domain/memoize.js";
 import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 /** An amount that a spreadsheet program turned into a date before saving, and what may have stood there. */

@@ -1,4 +1,4 @@
-import { latest } from "../../domain/once-for.js";
+import { latest } from "../../domain/memoize.js";
 import type { CatalogueEdition, CatalogueRow } from "../../domain/model/catalogue-row.js";
 import type { EdiblePortion, Food, FoodDensity, FoodNutrients, OwnMeasure } from "../../domain/model/food.js";
 import type { Source } from "../../domain/model/source.js";

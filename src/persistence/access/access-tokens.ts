@@ -4,7 +4,7 @@ import { Prisma } from "../generated/client.js";
 import { publisherId } from "./publishers.js";
 import { instantKey, readPage } from "../sql/read-page.js";
 import type { Session } from "../database/session.js";
-import { isStorable, storable } from "../sql/storable.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 
 const columns = Prisma.sql`t.id, b.slug AS publisher, t.name, t.scopes, t.created_at AS "createdAt",
   t.created_by_token AS "createdByToken", t.created_by_program AS "createdByProgram", t.expires_at AS "expiresAt",

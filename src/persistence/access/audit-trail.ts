@@ -5,7 +5,7 @@ import { Prisma } from "../generated/client.js";
 import { publisherId } from "./publishers.js";
 import { readPage } from "../sql/read-page.js";
 import type { Session } from "../database/session.js";
-import { storable } from "../sql/storable.js";
+import { storable } from "../sql/storable-text.js";
 
 interface AuditRow extends Omit<AuditRecord, "author" | "id"> {
   readonly id: bigint;

@@ -1,6 +1,6 @@
 import type { Data } from "../data.js";
 import type { Session } from "../database/session.js";
-import { storable } from "../sql/storable.js";
+import { storable } from "../sql/storable-text.js";
 
 export function idempotencyKeyData({ db }: Session): Data["idempotencyKeys"] {
   return {

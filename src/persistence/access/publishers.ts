@@ -2,7 +2,7 @@ import type { Data, Publisher } from "../data.js";
 import { UnknownPublisher } from "../errors.js";
 import { inOrder, isId } from "../sql/keys.js";
 import type { Db, Session } from "../database/session.js";
-import { isStorable, storable } from "../sql/storable.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 
 const columns = {
   ...{ id: true, slug: true, name: true },

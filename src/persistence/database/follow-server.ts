@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { Socket } from "node:net";
 import pg from "pg";
-import { inTime } from "./in-time.js";
+import { inTime } from "./with-timeout.js";
 import type { PersistenceLog } from "./persistence-log.js";
 import { createProbes, signalChannel, type Followed, type FollowSignals, type SignalFollower } from "./signals.js";
 

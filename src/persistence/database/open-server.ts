@@ -3,7 +3,7 @@ import pg from "pg";
 import { serverBulk } from "../sql/bulk-sql.js";
 import { cancelWithRequest } from "./cancel-statements.js";
 import { createData } from "../create-data.js";
-import { nameAway } from "./database-away.js";
+import { nameAway } from "./database-unavailable.js";
 import { MigrationError } from "../errors.js";
 import { followServer } from "./follow-server.js";
 import { PrismaClient } from "../generated/client.js";
@@ -14,7 +14,7 @@ import type { OpenedDatabase, OpenOptions, PoolFigures } from "./opened-database
 import type { PersistenceLog } from "./persistence-log.js";
 import type { Sql, SqlAnswer } from "../sql/plain-sql.js";
 import { transactionTimes } from "./transaction-times.js";
-import { takeTurns } from "./turns.js";
+import { takeTurns } from "./semaphore.js";
 import { watchStatements } from "./watch-statements.js";
 
 export interface ServerOptions extends OpenOptions {

@@ -1,6 +1,6 @@
 import type { Data } from "../data.js";
 import { BadCursor, UnstorableText } from "../errors.js";
-import { inTime } from "./in-time.js";
+import { inTime } from "./with-timeout.js";
 import type { ReplicaWatch } from "./watch-replicas.js";
 
 /** What readers who have shown no token ask for. All else goes to the primary: writes, transactions, what is not published. */

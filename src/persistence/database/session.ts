@@ -1,5 +1,5 @@
 import type { Prisma, PrismaClient } from "../generated/client.js";
-import type { Turns } from "./turns.js";
+import type { Turns } from "./semaphore.js";
 
 /** A client, or a transaction of one. */
 export type Db = Prisma.TransactionClient;

@@ -1,4 +1,4 @@
-import { inTime } from "./in-time.js";
+import { inTime } from "./with-timeout.js";
 import type { PersistenceLog } from "./persistence-log.js";
 
 /** Where a server stands in the log of writes, in bytes from its beginning. Rejects where it does not answer. */

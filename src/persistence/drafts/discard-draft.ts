@@ -3,7 +3,7 @@ import type { DraftRef } from "../data.js";
 import { draftVersions } from "./draft-versions.js";
 import { StaleDraft } from "../errors.js";
 import type { Db } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 interface DraftName {
   readonly publisherId: string;

@@ -5,7 +5,7 @@ import type { Page, PageRequest } from "../sql/page.js";
 import { Prisma } from "../generated/client.js";
 import { readPage } from "../sql/read-page.js";
 import type { Db } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 interface Row extends DraftSummary {
   readonly k0: string;

@@ -1,6 +1,6 @@
 import type { DraftRef, DraftText } from "../data.js";
 import type { Db } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 /** One statement: for every draft its text, null where there is no draft. */
 export async function draftTexts(db: Db, drafts: readonly DraftRef[]): Promise<readonly (DraftText | null)[]> {

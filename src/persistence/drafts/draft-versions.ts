@@ -1,6 +1,6 @@
 import type { DraftRef } from "../data.js";
 import type { Db } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 /** One statement: for every draft the version it is at, null where there is none. */
 export async function draftVersions(db: Db, drafts: readonly DraftRef[]): Promise<readonly (number | null)[]> {

@@ -7,7 +7,7 @@ import { Prisma } from "../generated/client.js";
 import { inOrder } from "../sql/keys.js";
 import { readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
-import { isStorable, storable } from "../sql/storable.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 
 /** Columns of catalogue_foods c and of its edition e, in the shape of the domain. */
 const columns = Prisma.sql`c.ndb_no AS "ndbNo", c.description, c.other_names AS "otherNames", c.aisle,

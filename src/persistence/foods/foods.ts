@@ -18,7 +18,7 @@ import { Prisma } from "../generated/client.js";
 import { inOrder, isId } from "../sql/keys.js";
 import { readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
-import { isStorable, storable } from "../sql/storable.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 import { synonymsOf } from "./synonyms.js";
 
 export function foodData(session: Session): Data["foods"] {

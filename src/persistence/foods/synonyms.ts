@@ -1,6 +1,6 @@
 import { inOrder } from "../sql/keys.js";
 import type { Db } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 /**
  * For each slug the food that names it as another word for itself, or null. A food lists its other words as meaning exactly the

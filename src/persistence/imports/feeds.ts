@@ -3,7 +3,7 @@ import { toJson } from "../sql/json-column.js";
 import { isId } from "../sql/keys.js";
 import { publisherId } from "../access/publishers.js";
 import type { Db, Session } from "../database/session.js";
-import { isStorable, storable } from "../sql/storable.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 
 /** The owner column of the operator's feeds: no publisher has it. A null could not be part of a key. */
 export const operatorId = "00000000-0000-0000-0000-000000000000";

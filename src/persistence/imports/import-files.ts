@@ -2,7 +2,7 @@ import { createHash, randomUUID } from "node:crypto";
 import type { FileTags, HandedIn, ImportFile, ImportFileData } from "./import-data.js";
 import { isId } from "../sql/keys.js";
 import type { Session } from "../database/session.js";
-import { storable } from "../sql/storable.js";
+import { storable } from "../sql/storable-text.js";
 
 /** Bytes of one stored piece. */
 const pieceSize = 256 * 1024;

@@ -7,7 +7,7 @@ import type { RowWarning } from "../../domain/model/import-report.js";
 import { isId } from "../sql/keys.js";
 import { instantKey, readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
-import { storable } from "../sql/storable.js";
+import { storable } from "../sql/storable-text.js";
 import { tellOfEndedRun } from "../webhooks/webhook-deliveries.js";
 
 const runColumns = Prisma.sql`r.id, r.feed_id AS feed, r.file_id AS file, r.kind::text, r.state::text, r.asked_by AS "askedBy",

@@ -3,7 +3,7 @@ import type { Change, ChangeKind, Data } from "../data.js";
 import { Prisma } from "../generated/client.js";
 import { readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 interface ChangeRow extends Change {
   readonly position: bigint;

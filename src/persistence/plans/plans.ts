@@ -6,13 +6,13 @@ import { lineOf, linesTree, stepOf, stepsTree } from "../drafts/draft-rows.js";
 import type { Data, Draft, DraftWriting } from "../data.js";
 import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
-import { insertWork } from "../drafts/insert-work.js";
+import { insertWork } from "../drafts/insert-lines-and-steps.js";
 import { fromJson, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
 import { lockPlan } from "./lock-plan.js";
 import type { Db, Session } from "../database/session.js";
-import { storable } from "../sql/storable.js";
+import { storable } from "../sql/storable-text.js";
 
 const planTree = {
   plan: { select: { slug: true, publisher: { select: { slug: true } } } },

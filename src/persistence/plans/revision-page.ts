@@ -7,7 +7,7 @@ import { instantKey, readPage, type OrderKey, type PagedList } from "../sql/read
 import { isHeld, linksOf, rarestLink } from "./revision-links.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 const keys = z.tuple([instantKey, z.string().refine(isId)]);
 

@@ -5,7 +5,7 @@ import { Prisma } from "../generated/client.js";
 import { readPage } from "../sql/read-page.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "../database/session.js";
-import { isStorable } from "../sql/storable.js";
+import { isStorable } from "../sql/storable-text.js";
 
 const keys = z.tuple([z.string().regex(/^[1-9]\d{0,8}$/)]);
 

@@ -9,7 +9,7 @@ import { revisionsOfPlan } from "./revisions-of-plan.js";
 import { revisionPage } from "./revision-page.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db, Session } from "../database/session.js";
-import { isStorable, storable } from "../sql/storable.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 
 export function revisionData(session: Session): Data["revisions"] {
   const { db } = session;

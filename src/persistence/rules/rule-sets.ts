@@ -7,7 +7,7 @@ import { fromJson } from "../sql/json-column.js";
 import { inOrder, isId } from "../sql/keys.js";
 import type { Db, Session } from "../database/session.js";
 import { dateText } from "../sql/source-columns.js";
-import { storable } from "../sql/storable.js";
+import { storable } from "../sql/storable-text.js";
 
 /**
  * Number of the shape sets are stored in now. What an older program would read wrongly raises it; what it passes over, as the classes of

@@ -1,5 +1,5 @@
 import type { OwnedSlug } from "../data.js";
-import { isStorable } from "./storable.js";
+import { isStorable } from "./storable-text.js";
 
 /** One text for a publisher's slug, to look things up by. */
 export const ownedName = (publisher: string, slug: string): string => JSON.stringify([publisher, slug]);

@@ -5,7 +5,7 @@ import { isId } from "../sql/keys.js";
 import { publisherId } from "../access/publishers.js";
 import { instantKey, readPage } from "../sql/read-page.js";
 import type { Session } from "../database/session.js";
-import { isStorable, storable } from "../sql/storable.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 
 const columns = Prisma.sql`w.id, b.slug AS publisher, w.url, w.kinds, w.created_at AS "createdAt",
   w.disabled_at AS "disabledAt", w.disabled_because AS "disabledBecause"`;

@@ -1,5 +1,5 @@
 import { changePageSchema } from "../../exports/json/change.js";
-import { listToldChanges, type ToldChange } from "../../services/plans/list-told-changes.js";
+import { listToldChanges, type ToldChange } from "../../services/plans/list-changes-with-plans.js";
 import { planAddress } from "../addresses-of.js";
 import { asJson, endpoint } from "../endpoint.js";
 import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";

@@ -11,7 +11,7 @@ import { findImport, type FoundImport } from "../../services/imports/find-import
 import { longestMorning, morningReport, morningReportMarkdown } from "../../services/imports/morning-report.js";
 import { FileTooLarge, largestUpload, receiveFile } from "../../services/imports/receive-file.js";
 import { importReportMarkdown, reportImport, summaryOf } from "../../services/imports/report-import.js";
-import { isStorable } from "../../services/storable.js";
+import { isStorable } from "../../services/storable-text.js";
 import { asJson, asText, endpoint, found, refused, type Endpoint, type Found, type Question } from "../endpoint.js";
 import { one } from "../page-question.js";
 import { badParameter, inPath, inQuery } from "../parameter.js";

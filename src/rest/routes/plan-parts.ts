@@ -11,11 +11,11 @@ import { storageJson, storageSchema } from "../../exports/json/storage.js";
 import { thingsOf } from "../../exports/json/named-thing.js";
 import { shoppingCsv } from "../../exports/csv/shopping-csv.js";
 import { shoppingMarkdown } from "../../exports/document/shopping-markdown.js";
-import { householdPoints } from "../../services/answers/household-points.js";
+import { householdPoints } from "../../services/answers/household-cost.js";
 import type { ScaledForReader } from "../../services/answers/scale-for-reader.js";
 import { asJson, asText, endpoint, found, refused } from "../endpoint.js";
 import { householdParameters, readHouseholdQuery } from "../household-query.js";
-import { pointsBeyond, pointsOfRow } from "../points.js";
+import { pointsBeyond, pointsOfRow } from "../endpoint-cost.js";
 import { noSession } from "../no-session.js";
 import { inQuery, type Query } from "../parameter.js";
 import {

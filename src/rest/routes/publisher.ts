@@ -6,7 +6,7 @@ import type { Feed } from "../../exports/feeds/feed.js";
 import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
 import { listFeed, type FollowedPlan } from "../../services/plans/list-feed.js";
-import { isStorable } from "../../services/storable.js";
+import { isStorable } from "../../services/storable-text.js";
 import { pageAddress, publisherAddress, publisherPage } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { pageOf, pageParameters, type LinkedPage } from "../page-question.js";

@@ -1,12 +1,12 @@
 import { z } from "zod";
 import { answerLists } from "../../services/answers/answer-lists.js";
 import { mostPortions } from "../../services/answers/portion-count.js";
-import { householdPoints } from "../../services/answers/household-points.js";
+import { householdPoints } from "../../services/answers/household-cost.js";
 import { named } from "../../exports/json/named-schema.js";
 import { readShape } from "../../services/drafts/read-shape.js";
 import { endpoint, found, refused } from "../endpoint.js";
 import { householdBody } from "../household-body.js";
-import { pointsBeyond, pointsOfPlan } from "../points.js";
+import { pointsBeyond, pointsOfPlan } from "../endpoint-cost.js";
 import { notProcessable } from "../refusal.js";
 import { listWriters } from "./plan-parts.js";
 

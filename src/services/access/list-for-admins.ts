@@ -4,7 +4,7 @@ import type { AuditAction, SubjectKind } from "./audit-actions.js";
 import { badCursor } from "../bad-cursor.js";
 import type { AccessToken, AuditRecord, Deps, Page, PageRequest, Webhook } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
-import { isStorable } from "../storable.js";
+import { isStorable } from "../storable-text.js";
 
 export interface WantedList {
   /** Slug; null: the actor's own, and for the operator all. */

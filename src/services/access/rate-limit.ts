@@ -1,7 +1,7 @@
 import { anyone, type Actor } from "./actor.js";
-import { openBudgetBook, type BudgetBook } from "./budget-book.js";
+import { openBudgetBook, type BudgetBook } from "./rate-limit-store.js";
 import type { Clock } from "../deps.js";
-import { windowSeconds, type Spending } from "./point-budget.js";
+import { windowSeconds, type Spending } from "./rate-limit-window.js";
 
 /** Points a minute; 0: no limit. */
 export interface RateLimitSettings {

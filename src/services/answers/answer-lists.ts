@@ -11,8 +11,8 @@ import { loadPlan } from "../plans/load-plan.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
 import { readToday } from "./scale-for-reader.js";
-import { publisherReader, settleRegion } from "./settle-region.js";
-import { inTurns } from "../pace.js";
+import { publisherReader, settleRegion } from "./resolve-region.js";
+import { inTurns } from "../time-slices.js";
 import { inStage } from "../stage.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 

@@ -7,11 +7,11 @@ import type { Deps, RevisionRef } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "../plans/load-plan.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 import { prepSessionsInTurns, type PrepSessions } from "./plan-prep-session.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
-import { publisherReader, settleRegion } from "./settle-region.js";
+import { publisherReader, settleRegion } from "./resolve-region.js";
 import { inStage } from "../stage.js";
 import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
 

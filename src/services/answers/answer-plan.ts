@@ -4,7 +4,7 @@ import { ok, type Result } from "../../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "../plans/load-plan.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 import { prepSessionsInTurns } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "../stage.js";

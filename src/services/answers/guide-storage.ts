@@ -6,7 +6,7 @@ import type { KeepingQuestion, StorageAnswer } from "../../domain/storage/guidan
 import type { KeepingRules } from "../../domain/storage/rule.js";
 import type { Clock, Deps } from "../deps.js";
 import { findRules } from "../rules/find-rules.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 
 /** Reads the published keeping rules of an ISO date. Single ones may be superseded: those name the day they ended. */
 export type RuleReader = (date: string) => Promise<KeepingRules>;

@@ -1,6 +1,6 @@
 import type { Household } from "../../domain/model/household.js";
 import type { KeepingClass } from "../../domain/model/keeping.js";
-import { latestInTurns, onceFor } from "../../domain/once-for.js";
+import { latestInTurns, onceFor } from "../../domain/memoize.js";
 import type { CompiledPlan } from "../../domain/plan/compiled-plan.js";
 import type { RuleSet } from "../../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";

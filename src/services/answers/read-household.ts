@@ -10,7 +10,7 @@ import { failed, gatherProblems, ok, type Path, type Problem, type Result } from
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { nearestWords } from "../../imports/documents/nearest-words.js";
 import { nearestCodes } from "../../imports/documents/nearest-words.js";
-import { dropDoubles } from "./drop-doubles.js";
+import { dropDoubles } from "./merge-duplicates.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 

@@ -13,9 +13,9 @@ import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { loadPlan } from "../plans/load-plan.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
-import { publisherReader, settleRegion } from "./settle-region.js";
+import { publisherReader, settleRegion } from "./resolve-region.js";
 import { showFor } from "../../exports/words/shown-amount.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 import { inStage } from "../stage.js";
 
 /** A household, and for how many; `servings` null: as many as the plan is written for. */

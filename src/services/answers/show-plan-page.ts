@@ -5,7 +5,7 @@ import { planPageInTurns } from "../../exports/page/plan-page.js";
 import { answerFor, type Asked } from "./answer-plan.js";
 import type { Deps } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { countWritten, inTurns } from "../pace.js";
+import { countWritten, inTurns } from "../time-slices.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
 

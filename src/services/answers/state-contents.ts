@@ -1,7 +1,7 @@
 import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import { askedRegion, regionsOf, type RegionOwner } from "../../domain/model/region.js";
-import { latest, latestInTurns, onceFor, onceForInTurns } from "../../domain/once-for.js";
+import { latest, latestInTurns, onceFor, onceForInTurns } from "../../domain/memoize.js";
 import { allergenStatementInTurns, type AllergenStatement } from "../../domain/nutrition/allergens.js";
 import type { AllergenRules } from "../../domain/nutrition/allergen-rules.js";
 import { dietStatementsInTurns, type DietStatement } from "../../domain/nutrition/diets.js";

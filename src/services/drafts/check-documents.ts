@@ -6,13 +6,13 @@ import { mayUse, requireScope, type Actor } from "../access/actor.js";
 import { checkTexts } from "./check-texts.js";
 import type { Deps } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { foreignDocuments } from "./foreign-documents.js";
-import { gatherKnown } from "./gather-known.js";
+import { foreignDocuments } from "./document-ownership.js";
+import { gatherKnown } from "./load-references.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 import { readRegion } from "../answers/read-region.js";
 import { readTextsInTurns, type GivenText } from "./read-texts.js";
-import { isStorable } from "../storable.js";
+import { isStorable } from "../storable-text.js";
 
 export interface DocumentsToCheck {
   /** Slug. */

@@ -4,14 +4,14 @@ import { ok, type Problem, type Result } from "../../domain/problem.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, OwnedSlug } from "../deps.js";
-import { listsOfToday } from "./gather-known.js";
+import { listsOfToday } from "./load-references.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "../plans/gather-plan.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 import { readRegion } from "../answers/read-region.js";
-import { noHousehold, publisherReader, settleRegion } from "../answers/settle-region.js";
-import { isStorable } from "../storable.js";
+import { noHousehold, publisherReader, settleRegion } from "../answers/resolve-region.js";
+import { isStorable } from "../storable-text.js";
 
 /** What publishing a draft now would meet. */
 export interface DraftCheck {

@@ -12,7 +12,7 @@ import { temperatureUnit } from "../../domain/quantity/temperature.js";
 import { findingNames } from "../../exports/words/finding-names.js";
 import type { Deps } from "../deps.js";
 import { guideStorage, type RuleReader } from "../answers/guide-storage.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 import { prepSessionInTurns } from "../answers/plan-prep-session.js";
 import { findCautionsInTurns } from "../answers/state-contents.js";
 

@@ -11,8 +11,8 @@ import { locatePath, locateProblem } from "../../imports/documents/yaml/locate-p
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Clock } from "../deps.js";
-import { inTurns, type Paced } from "../pace.js";
-import { noHousehold, settleRegion, type PublisherReader } from "../answers/settle-region.js";
+import { inTurns, type Paced } from "../time-slices.js";
+import { noHousehold, settleRegion, type PublisherReader } from "../answers/resolve-region.js";
 import type { RuleReader } from "../answers/guide-storage.js";
 
 /** What plans are held against. */

@@ -7,7 +7,7 @@ import { splitDocuments, type DocumentPiece } from "../../imports/documents/yaml
 import { FileBeyondLimits } from "../../imports/tables/read-table.js";
 import { tableText, unreadable } from "../../imports/tables/table-text.js";
 import { placedInFile, type DraftRow, type DraftRows } from "./draft-row.js";
-import { foreignDocuments } from "./foreign-documents.js";
+import { foreignDocuments } from "./document-ownership.js";
 import type { RunningImport } from "../imports/running-import.js";
 
 /** The most documents of one file, and levels of components that build on one another: the file is gone through once for each. */

@@ -5,7 +5,7 @@ import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";
 import type { RuleDeps } from "../rules/find-rules.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
-import { gatherKnown } from "./gather-known.js";
+import { gatherKnown } from "./load-references.js";
 
 /** What loading a row would do. PUBLISH: its text is the same, and what readers have of it is not. */
 export type Verdict =

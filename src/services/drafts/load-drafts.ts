@@ -6,7 +6,7 @@ import { checkCodes } from "../../imports/documents/check-codes.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { Deps, DraftText } from "../deps.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
-import { listsOfToday } from "./gather-known.js";
+import { listsOfToday } from "./load-references.js";
 import { judgeDrafts, type Verdict } from "./judge-drafts.js";
 import {
   countsOf,

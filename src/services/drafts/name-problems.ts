@@ -1,6 +1,6 @@
 import type { Path, Problem } from "../../domain/problem.js";
 import { documentLimits } from "../../imports/documents/schemas/scalar-schemas.js";
-import { isStorable } from "../storable.js";
+import { isStorable } from "../storable-text.js";
 
 /** Problems of a name for people to read. */
 export function nameProblems(name: string, path: Path): readonly Problem[] {

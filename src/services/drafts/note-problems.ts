@@ -1,6 +1,6 @@
 import type { Path, Problem } from "../../domain/problem.js";
 import { documentLimits } from "../../imports/documents/schemas/scalar-schemas.js";
-import { isStorable } from "../storable.js";
+import { isStorable } from "../storable-text.js";
 
 /** Problems of a note for readers: a sentence or a few. */
 export function noteProblems(note: string, path: Path): readonly Problem[] {

@@ -8,12 +8,12 @@ import type { DocumentsResolved } from "../../imports/documents/resolve-document
 import { mayUse, requireScope, type Actor, type Caller } from "../access/actor.js";
 import type { Data, Deps, DraftKind, DraftWriting } from "../deps.js";
 import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
-import { foreignDocuments } from "./foreign-documents.js";
-import { gatherKnown } from "./gather-known.js";
-import { inTurns, type Paced } from "../pace.js";
+import { foreignDocuments } from "./document-ownership.js";
+import { gatherKnown } from "./load-references.js";
+import { inTurns, type Paced } from "../time-slices.js";
 import { readTextsInTurns, type GivenText } from "./read-texts.js";
 import { staleDrafts, versionsOf, type DraftName } from "./stale-drafts.js";
-import { signatureOf } from "../access/signature.js";
+import { signatureOf } from "../access/draft-author.js";
 import { write, type AuditSubject, type Written } from "../write.js";
 
 /** Version of a draft that its writer read. */

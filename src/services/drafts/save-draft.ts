@@ -2,7 +2,7 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps, DraftKind } from "../deps.js";
-import { inTurns, type Paced } from "../pace.js";
+import { inTurns, type Paced } from "../time-slices.js";
 import { readTextsInTurns } from "./read-texts.js";
 import { saveTexts, type SavedDraft } from "./save-documents.js";
 import { write } from "../write.js";

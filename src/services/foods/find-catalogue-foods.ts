@@ -1,4 +1,4 @@
-import { onceFor } from "../../domain/once-for.js";
+import { onceFor } from "../../domain/memoize.js";
 import type { Result } from "../../domain/problem.js";
 import { failed, ok } from "../../domain/problem.js";
 import { catalogueFacts, type CatalogueFacts } from "../../imports/usda/catalogue-facts.js";
@@ -6,7 +6,7 @@ import { badCursor } from "../bad-cursor.js";
 import type { Deps, KnownCatalogueRow, Page } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import { readSearch } from "./search-text.js";
-import { readStorable } from "../storable.js";
+import { readStorable } from "../storable-text.js";
 
 /** A food of the open table, as printed and as facts. */
 export interface CatalogueFood extends KnownCatalogueRow {

@@ -1,5 +1,5 @@
 import { regionCovers } from "../../domain/model/region.js";
-import { latest, onceFor } from "../../domain/once-for.js";
+import { latest, onceFor } from "../../domain/memoize.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";

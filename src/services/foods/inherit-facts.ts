@@ -1,5 +1,5 @@
 import type { Food } from "../../domain/model/food.js";
-import { onceFor } from "../../domain/once-for.js";
+import { onceFor } from "../../domain/memoize.js";
 import type { CatalogueFacts } from "../../imports/usda/catalogue-facts.js";
 import { mergeCatalogueFood } from "../../imports/usda/merge-catalogue-food.js";
 import type { Deps } from "../deps.js";

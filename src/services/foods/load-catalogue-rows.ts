@@ -15,7 +15,7 @@ import {
 } from "../../domain/component/revise-catalogue-row.js";
 import { readTable, type TableOptions } from "../../imports/tables/read-table.js";
 import { checksumOf } from "../../persistence/sql/canonical-json.js";
-import { calledHere } from "../imports/called-here.js";
+import { calledHere } from "../imports/feed-columns.js";
 import type { Data, Deps } from "../deps.js";
 import { loadTable, type ComparedRows } from "../imports/load-table.js";
 import type { Loaded, RunningImport } from "../imports/running-import.js";

@@ -1,13 +1,13 @@
 import type { Problem } from "../../domain/problem.js";
 import { unknownCode } from "../../imports/documents/check-codes.js";
-import { layOverFood } from "../../imports/food-rows/lay-over-food.js";
+import { layOverFood } from "../../imports/food-rows/merge-food-row.js";
 import { foodColumns, foodRowReader, type FoodRow } from "../../imports/food-rows/read-food-row.js";
 import { readTable } from "../../imports/tables/read-table.js";
 import { checksumOf } from "../../persistence/sql/canonical-json.js";
-import { calledHere } from "../imports/called-here.js";
+import { calledHere } from "../imports/feed-columns.js";
 import type { Deps } from "../deps.js";
 import type { RuleDeps } from "../rules/find-rules.js";
-import { listsOfToday } from "../drafts/gather-known.js";
+import { listsOfToday } from "../drafts/load-references.js";
 import { loadTable, type ComparedRows } from "../imports/load-table.js";
 import type { Loaded, RunningImport } from "../imports/running-import.js";
 

@@ -4,9 +4,9 @@ import { checkFoodsKeeping } from "../../imports/documents/check-food-keeping.js
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
-import { listsOfToday, numbersIn } from "../drafts/gather-known.js";
+import { listsOfToday, numbersIn } from "../drafts/load-references.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { inTurns } from "../pace.js";
+import { inTurns } from "../time-slices.js";
 import { readTextsInTurns, type GivenText } from "../drafts/read-texts.js";
 import { write } from "../write.js";
 

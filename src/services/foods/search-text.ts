@@ -1,5 +1,5 @@
 import type { Path, Problem } from "../../domain/problem.js";
-import { isStorable } from "../storable.js";
+import { isStorable } from "../storable-text.js";
 
 export const longestSearch = 200;
 

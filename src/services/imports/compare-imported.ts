@@ -7,7 +7,7 @@ import { readDocuments } from "../../imports/documents/read-documents.js";
 import { resolveDocuments } from "../../imports/documents/resolve-documents.js";
 import { compareRevisions, computePlan } from "../plans/compare-revisions.js";
 import type { Deps, ImportChange } from "../deps.js";
-import { gatherKnown } from "../drafts/gather-known.js";
+import { gatherKnown } from "../drafts/load-references.js";
 import { importCaller, type RevisionThen } from "../drafts/store-draft.js";
 
 /** What readers of a plan find otherwise because of an import. Of a component alone nothing is said: its plans say it. */

@@ -2,9 +2,9 @@ import { ok } from "../../domain/problem.js";
 import { priceColumns, priceRowReader, type PriceRow } from "../../imports/prices/read-price-row.js";
 import { readTable, type TableRow } from "../../imports/tables/read-table.js";
 import type { ListedPack, QuarantinedRow } from "../../persistence/imports/import-data.js";
-import { calledHere } from "./called-here.js";
+import { calledHere } from "./feed-columns.js";
 import type { Deps } from "../deps.js";
-import { putOutliersAside } from "./put-outliers-aside.js";
+import { putOutliersAside } from "./quarantine-outliers.js";
 import { moreAside, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
 /** Rows put aside at a time, each time in one transaction with the run's progress. */

@@ -1,4 +1,4 @@
-import type { Sent } from "../webhooks/sent.js";
+import type { Sent } from "../webhooks/delivery-outcome.js";
 import type { WebhookMessage } from "../webhooks/webhook-message.js";
 
 /** Where the operator is told of imports, each morning. */

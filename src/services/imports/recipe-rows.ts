@@ -9,12 +9,12 @@ import { recipeDraft, recipeDraftText, type DraftOptions, type OpenPoint } from 
 import { originLine, originOf, recipeOrigin, type RecipeOrigin } from "../../imports/recipes/recipe-origin.js";
 import { slugOf } from "../../imports/recipes/recipe-slug.js";
 import { lineFoods } from "../drafts/line-foods.js";
-import { signatureOf } from "../access/signature.js";
+import { signatureOf } from "../access/draft-author.js";
 import { importCaller } from "../drafts/store-draft.js";
 import type { Deps } from "../deps.js";
 import type { DraftRow, DraftRows } from "../drafts/draft-row.js";
 import type { RunningImport } from "./running-import.js";
-import { wholeFile } from "./whole-file.js";
+import { wholeFile } from "./read-whole-file.js";
 
 /**
  * The recipes of a page or a JSON-LD file as drafts of plans. What of a recipe a person must still say puts it aside, with

@@ -8,7 +8,7 @@ import { differencesOf, foodFacts, packFacts, type NotedPack } from "../plans/ch
 import { feedSettingsSchema } from "./feed-settings.js";
 import type { FoundImport } from "./find-imports.js";
 import { countsOf } from "./running-import.js";
-import { signatureOf } from "../access/signature.js";
+import { signatureOf } from "../access/draft-author.js";
 import { importCaller, type DraftBefore } from "../drafts/store-draft.js";
 
 export { importReportMarkdown } from "../../exports/document/import-report.js";

@@ -7,7 +7,7 @@ import { requireScope, type Caller } from "../access/actor.js";
 import type { Deps, FeedKind } from "../deps.js";
 import { feedSettingsSchema, isShared, usualLimits, type FeedSettings } from "./feed-settings.js";
 import { isCron } from "./crontab.js";
-import { isStorable } from "../storable.js";
+import { isStorable } from "../storable-text.js";
 import { urlProblems } from "../webhooks/webhook-address.js";
 import { write } from "../write.js";
 

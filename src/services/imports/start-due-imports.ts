@@ -1,6 +1,6 @@
 import type { Deps, Feed } from "../deps.js";
 import { lastTick } from "./crontab.js";
-import { signatureOf } from "../access/signature.js";
+import { signatureOf } from "../access/draft-author.js";
 
 /** How long after its time an import is still started, in milliseconds: the service may have been down. */
 export const patience = 60 * 60 * 1000;

@@ -12,8 +12,8 @@ import { rulesToday } from "../rules/find-rules.js";
 import { gatherPlan, placesIn } from "./gather-plan.js";
 import { findKeepingRules, guideStorage } from "../answers/guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { inTurns } from "../pace.js";
-import { publisherReader, settleRegion } from "../answers/settle-region.js";
+import { inTurns } from "../time-slices.js";
+import { publisherReader, settleRegion } from "../answers/resolve-region.js";
 import { stateContentsInTurns } from "../answers/state-contents.js";
 
 /** Which two states: revisions by number. `from` null: the newest in force; `to` null: the draft. */

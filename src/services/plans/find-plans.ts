@@ -1,5 +1,5 @@
 import type { Deps, RevisionRef, RevisionSummary } from "../deps.js";
-import { readStorable } from "../storable.js";
+import { readStorable } from "../storable-text.js";
 
 /** Several plans by name in one read, in the order asked for; null where there is none. */
 export function findPlans(deps: Deps, refs: readonly RevisionRef[]): Promise<readonly (RevisionSummary | null)[]> {

@@ -12,7 +12,7 @@ import type { Data, Draft, DraftDocument, OwnedSlug } from "../deps.js";
 import { componentDocument, planDocument } from "../drafts/draft-document.js";
 import { gatherComponents } from "./gather-components.js";
 import { mostProblems } from "../../domain/first-problems.js";
-import { inTurns, type Paced } from "../pace.js";
+import { inTurns, type Paced } from "../time-slices.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 
 /** A draft plan with its component drafts and the foods as known today, with what they inherit. */

@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
-import { listsOfToday } from "../drafts/gather-known.js";
+import { listsOfToday } from "../drafts/load-references.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
 import { publishPlan } from "./publish-plan.js";
 import type { TextsToSave } from "../drafts/save-documents.js";

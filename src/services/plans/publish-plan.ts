@@ -6,8 +6,8 @@ import { checkPublishedPlan } from "../drafts/check-plan.js";
 import type { Deps, RevisionSummary } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
-import { inTurns } from "../pace.js";
-import { noHousehold, publisherReader, settleRegion } from "../answers/settle-region.js";
+import { inTurns } from "../time-slices.js";
+import { noHousehold, publisherReader, settleRegion } from "../answers/resolve-region.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 
 export interface Published {

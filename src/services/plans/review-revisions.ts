@@ -13,7 +13,7 @@ import { isKeepingClass } from "../../domain/storage/keeping-classes.js";
 import type { Deps, RevisionInForce, RevisionSummary } from "../deps.js";
 import { rulesToday, type KnownRules } from "../rules/find-rules.js";
 import { readToday } from "../answers/scale-for-reader.js";
-import { publisherReader, settleRegion } from "../answers/settle-region.js";
+import { publisherReader, settleRegion } from "../answers/resolve-region.js";
 import { stateContents } from "../answers/state-contents.js";
 
 /** Revisions read at a time. */

@@ -1,4 +1,4 @@
-import type { Sent } from "./sent.js";
+import type { Sent } from "./delivery-outcome.js";
 import type { ClaimedDelivery, Deps } from "../deps.js";
 import { retryAfterOf } from "../access/retry-after.js";
 import { webhookMessage, type WebhookMessage } from "./webhook-message.js";

@@ -2,7 +2,7 @@ import type { AddressInfo } from "node:net";
 import { beforeAll, describe, expect, it } from "vitest";
 import { usualEngine } from "../../../src/graphql/server/engine-options.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
-import { openPace, type Pace } from "../../../src/services/pace.js";
+import { openPace, type Pace } from "../../../src/services/time-slices.js";
 import { demo, demoBundle, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnEmbedded, type TestDatabase } from "../../kit/databases.js";
 

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openMemoryOf, type RememberingDeps } from "../../../src/app/setup/open-memory.js";
+import { openMemoryOf, type RememberingDeps } from "../../../src/app/setup/open-cache.js";
 import { anyone, type Actor } from "../../../src/services/access/actor.js";
 import { depsFor } from "../../../src/services/deps-for.js";
 import { loadPlan } from "../../../src/services/plans/load-plan.js";

@@ -2,7 +2,7 @@ import { parseList, type InnerList, type Item } from "structured-headers";
 import type { Response as Answer } from "light-my-request";
 import { beforeEach, describe, expect, it } from "vitest";
 import { endpoints } from "../../../src/rest/endpoints.js";
-import { pointsOfAnswer } from "../../../src/rest/points.js";
+import { pointsOfAnswer } from "../../../src/rest/endpoint-cost.js";
 import { newTokenParts, tokenText } from "../../../src/services/access/token-text.js";
 import { openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnEmbedded, type TestDatabase } from "../../kit/databases.js";

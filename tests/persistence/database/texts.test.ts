@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canonicalJson, checksumOf } from "../../../src/persistence/sql/canonical-json.js";
 import { foldText, foldWords } from "../../../src/persistence/sql/fold-words.js";
-import { isStorable, storable } from "../../../src/persistence/sql/storable.js";
+import { isStorable, storable } from "../../../src/persistence/sql/storable-text.js";
 
 const jsonValue = fc.jsonValue({ noUnicodeString: false, maxDepth: 4 });
 

@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
 import { readSeeds } from "../../../seeds/load-seeds.js";
-import { isStorable } from "../../../src/persistence/sql/storable.js";
+import { isStorable } from "../../../src/persistence/sql/storable-text.js";
 import {
   component as anyComponent,
   food as anyFood,

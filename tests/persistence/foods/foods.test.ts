@@ -3,7 +3,7 @@ import { beforeAll, expect, it } from "vitest";
 import { readSeeds } from "../../../seeds/load-seeds.js";
 import type { Food, Pack } from "../../../src/domain/model/food.js";
 import type { FoodFilter } from "../../../src/persistence/data.js";
-import { isStorable } from "../../../src/persistence/sql/storable.js";
+import { isStorable } from "../../../src/persistence/sql/storable-text.js";
 import { food as anyFood } from "../../imports/documents/arbitrary-model.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { smallFood } from "../small-bundle.js";

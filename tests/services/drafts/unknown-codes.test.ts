@@ -7,7 +7,7 @@ import { publishDraft } from "../../../src/services/plans/publish-draft.js";
 import { reportImport } from "../../../src/services/imports/report-import.js";
 import { saveDocuments } from "../../../src/services/drafts/save-documents.js";
 import { saveFoods } from "../../../src/services/foods/save-foods.js";
-import { settleRow } from "../../../src/services/imports/settle-row.js";
+import { settleRow } from "../../../src/services/imports/resolve-row.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { demo, rules } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";

@@ -1,5 +1,5 @@
 import { beforeAll, expect, it } from "vitest";
-import { checkAlone } from "../../../src/app/cli/check-alone.js";
+import { checkAlone } from "../../../src/app/cli/check-offline.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { checkDocuments } from "../../../src/services/drafts/check-documents.js";
 import type { Deps } from "../../../src/services/deps.js";

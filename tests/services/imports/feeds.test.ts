@@ -9,7 +9,7 @@ import { removeFeed } from "../../../src/services/imports/remove-feed.js";
 import { importReportMarkdown, reportImport } from "../../../src/services/imports/report-import.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { saveFeed, type FeedInput } from "../../../src/services/imports/save-feed.js";
-import { settleRow } from "../../../src/services/imports/settle-row.js";
+import { settleRow } from "../../../src/services/imports/resolve-row.js";
 import { cancelImport, replayImport, startImport, undoImport } from "../../../src/services/imports/start-import.js";
 import { demo, rules } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";

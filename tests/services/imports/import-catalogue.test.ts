@@ -12,7 +12,7 @@ import { loadCatalogue } from "../../../src/services/foods/load-catalogue.js";
 import { reportImport } from "../../../src/services/imports/report-import.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { saveFeed } from "../../../src/services/imports/save-feed.js";
-import { settleRow } from "../../../src/services/imports/settle-row.js";
+import { settleRow } from "../../../src/services/imports/resolve-row.js";
 import { referenceTable, sourceOf } from "../../domain/quantity/reference-table.js";
 import { food } from "../../kit/builders.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";

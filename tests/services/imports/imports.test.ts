@@ -5,7 +5,7 @@ import { differencesOf, packFacts, type NotedPack } from "../../../src/services/
 import type { Deps } from "../../../src/services/deps.js";
 import { feedSettingsSchema } from "../../../src/services/imports/feed-settings.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
-import { settleRow } from "../../../src/services/imports/settle-row.js";
+import { settleRow } from "../../../src/services/imports/resolve-row.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../../kit/databases.js";
 import { demo, rules } from "../../graphql/open-test-app.js";

@@ -1,7 +1,7 @@
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
 import { readTexts } from "../../../services/drafts/read-texts.js";
 import { readClientSettings } from "../../setup/environment.js";
-import { checkAlone } from "../check-alone.js";
+import { checkAlone } from "../check-offline.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countOf } from "../count-of.js";
 import { CheckDocumentsDocument } from "../generated/operations.js";

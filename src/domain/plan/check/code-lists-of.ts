@@ -4,7 +4,7 @@ import type { CodeList, CodeLists } from "../../model/code-lists.js";
 import { currencyCodes } from "../../model/currency-codes.js";
 import { isLanguageTag, languageCodes } from "../../model/language-tags.js";
 import { allergenCodes } from "../../nutrition/allergen-codes.js";
-import { onceFor } from "../../once-for.js";
+import { onceFor } from "../../memoize.js";
 import type { RuleSet } from "../rule-set.js";
 
 /** The lists that are the same whatever the rules say. */

@@ -1,5 +1,5 @@
 import type { Food } from "../../model/food.js";
-import { onceFor } from "../../once-for.js";
+import { onceFor } from "../../memoize.js";
 import type { CompiledLine, CompiledPlan } from "../compiled-plan.js";
 import { lineContext } from "../line-context.js";
 

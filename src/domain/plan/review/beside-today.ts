@@ -1,6 +1,6 @@
 import type { Food, FoodClaims } from "../../model/food.js";
 import type { PlanBundle } from "../../model/plan.js";
-import { onceFor } from "../../once-for.js";
+import { onceFor } from "../../memoize.js";
 import type { FoodsToday } from "./foods-today.js";
 
 /** A plan with what today's catalogue says of its foods, and whose words those are. */

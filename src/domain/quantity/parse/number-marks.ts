@@ -1,4 +1,4 @@
-import { latest } from "../../once-for.js";
+import { latest } from "../../memoize.js";
 
 /** Marks a locale writes numbers with. */
 export interface NumberMarks {

@@ -1,6 +1,6 @@
-import { guideFood } from "../../../services/answers/guide-alone.js";
+import { guideFood } from "../../../services/answers/guide-single-item.js";
 import { foodNameFor } from "../../../exports/words/food-name.js";
-import { noHousehold, settleRegion } from "../../../services/answers/settle-region.js";
+import { noHousehold, settleRegion } from "../../../services/answers/resolve-region.js";
 import { showWritten, type Show } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../../generated/resolver-types.js";

@@ -1,5 +1,5 @@
-import { guideComponent } from "../../../services/answers/guide-alone.js";
-import { noHousehold, settleRegion } from "../../../services/answers/settle-region.js";
+import { guideComponent } from "../../../services/answers/guide-single-item.js";
+import { noHousehold, settleRegion } from "../../../services/answers/resolve-region.js";
 import { ratioValue, showWritten, writersShow } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../../generated/resolver-types.js";

@@ -5,7 +5,7 @@ import { wholeDay, type DaySession } from "../../../domain/plan/session/split-se
 import { kitchenOf } from "../../../domain/plan/session/session-input.js";
 import { shopInTurns } from "../../../domain/plan/shop.js";
 import { warningText } from "../../../exports/sentences/problem-text.js";
-import { inTurns } from "../../../services/pace.js";
+import { inTurns } from "../../../services/time-slices.js";
 import { prepSessionInTurns, prepSessionsInTurns } from "../../../services/answers/plan-prep-session.js";
 import { inStage } from "../../../services/stage.js";
 import { findCautionsInTurns, stateAllergens, stateDiets } from "../../../services/answers/state-contents.js";

@@ -2,7 +2,7 @@ import type { Food } from "../../../domain/model/food.js";
 import type { StorageAnswer } from "../../../domain/storage/guidance.js";
 import { adviceTexts } from "../../../exports/sentences/advice-text.js";
 import { warningText } from "../../../exports/sentences/problem-text.js";
-import type { KeptAlone } from "../../../services/answers/guide-alone.js";
+import type { KeptAlone } from "../../../services/answers/guide-single-item.js";
 import { showAmount, writersShow, type Show } from "../../../exports/words/shown-amount.js";
 import { componentIn, foodIn, mealIn, type FrozenPlan } from "../../frozen-plan.js";
 import type { BasisResolvers, StorageGuidanceResolvers } from "../../generated/resolver-types.js";

@@ -1,7 +1,7 @@
 import type { Deps } from "../deps.js";
 import type { Place } from "./generations.js";
-import type { Memory } from "./memory.js";
-import { watchDeps } from "./watch-deps.js";
+import type { Memory } from "./cache.js";
+import { watchDeps } from "./tracked-deps.js";
 
 type AnswerShelf = "restAnswers" | "graphqlAnswers";
 

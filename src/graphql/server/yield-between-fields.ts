@@ -7,7 +7,7 @@ import {
   type GraphQLResolveInfo,
   type GraphQLSchema,
 } from "graphql";
-import { othersFirst } from "../../services/pace.js";
+import { othersFirst } from "../../services/time-slices.js";
 import type { Context } from "../context.js";
 
 /** Resolving a field, and writing what was found. */

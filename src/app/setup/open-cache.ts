@@ -1,8 +1,8 @@
 import type { SignalFollower } from "../../persistence/database/signals.js";
 import type { Deps } from "../../services/deps.js";
 import { Generations } from "../../services/cache/generations.js";
-import { openMemory } from "../../services/cache/memory.js";
-import { rememberData } from "../../services/cache/remember-data.js";
+import { openMemory } from "../../services/cache/cache.js";
+import { rememberData } from "../../services/cache/cached-data.js";
 import type { OpenDatabase } from "./open-database.js";
 
 export interface RememberingDeps {

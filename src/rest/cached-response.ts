@@ -3,9 +3,9 @@ import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
 import { boundedBytes } from "../http/answer-size.js";
-import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/cache/remember-answer.js";
+import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/cache/cached-answer.js";
 import type { Caching } from "./endpoint.js";
-import { answerInTime, TookTooLong } from "./answer-in-time.js";
+import { answerInTime, TookTooLong } from "./with-time-limit.js";
 import type { Refusal } from "./refusal.js";
 
 /** An answer as it goes out, whoever asks for it. */

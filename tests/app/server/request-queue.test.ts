@@ -2,7 +2,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { request } from "node:http";
 import type { AddressInfo } from "node:net";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { shedLoad, usualLimits, watchOverload, type TooMuch } from "../../../src/app/server/overload.js";
+import { shedLoad, usualLimits, watchOverload, type TooMuch } from "../../../src/app/server/load-shedding.js";
 
 /** Milliseconds that an answer takes to compute. */
 const work = 10;

@@ -1,7 +1,7 @@
 import type { Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
 import { ruledRegion } from "../model/region.js";
-import { onceFor } from "../once-for.js";
+import { onceFor } from "../memoize.js";
 import { SecondChance } from "../second-chance.js";
 import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 

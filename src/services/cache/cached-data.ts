@@ -1,8 +1,8 @@
 import type { Followed } from "../../persistence/database/signals.js";
 import type { Data } from "../deps.js";
 import type { Dependence } from "./generations.js";
-import type { Memory, Shelf } from "./memory.js";
-import { rememberReads, type Reads } from "./remember-reads.js";
+import type { Memory, Shelf } from "./cache.js";
+import { rememberReads, type Reads } from "./cached-reads.js";
 
 /** Memory of a parsed document for each byte of its JSON, with what is compiled from it: see docs/speed.md. */
 const documentFactor = 6;

@@ -3,7 +3,7 @@ import { ok, type Problem } from "../../domain/problem.js";
 import { priceColumns } from "../../imports/prices/read-price-row.js";
 import { readTable } from "../../imports/tables/read-table.js";
 import type { PriceOutlier } from "../../persistence/imports/import-data.js";
-import { calledHere } from "./called-here.js";
+import { calledHere } from "./feed-columns.js";
 import type { Deps } from "../deps.js";
 import { RunLost, type RunningImport } from "./running-import.js";
 

@@ -4,7 +4,7 @@ import { getHeapStatistics } from "node:v8";
 import type { PoolFigures } from "../../persistence/database/opened-database.js";
 import { refusal } from "../../rest/refusal.js";
 import { sendRefusal } from "../../rest/send-problem.js";
-import { openArrivals, type Arrivals } from "./arrivals.js";
+import { openArrivals, type Arrivals } from "./request-queue.js";
 import { healthPaths } from "./health.js";
 
 export interface OverloadLimits {

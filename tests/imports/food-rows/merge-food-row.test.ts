@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { AllergenPresence, Food } from "../../../src/domain/model/food.js";
-import { layOverFood } from "../../../src/imports/food-rows/lay-over-food.js";
+import { layOverFood } from "../../../src/imports/food-rows/merge-food-row.js";
 import { foodColumns, foodRowReader, type FoodRow } from "../../../src/imports/food-rows/read-food-row.js";
 
 const reader = foodRowReader({ locale: "en", source: "Table of the shop", aisle: "other", shoppedBy: "mass" });

@@ -1,7 +1,7 @@
 import pg from "pg";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openMemoryOf } from "../../../src/app/setup/open-memory.js";
+import { openMemoryOf } from "../../../src/app/setup/open-cache.js";
 import { openServer } from "../../../src/persistence/database/open-server.js";
 import type { OpenedDatabase } from "../../../src/persistence/database/opened-database.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";

@@ -7,7 +7,7 @@ import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { NoRegisteredDocuments, readRegisteredDocuments } from "../../../src/app/server/registered-documents.js";
 import { usualEngine } from "../../../src/graphql/server/engine-options.js";
-import { knownDocuments, type MeantDocument } from "../../../src/graphql/server/known-documents.js";
+import { knownDocuments, type MeantDocument } from "../../../src/graphql/server/document-store.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { demo, openTestApp, type TestApp } from "../open-test-app.js";

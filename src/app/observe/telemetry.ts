@@ -2,7 +2,7 @@ import type { FastifyInstance } from "fastify";
 import type { Logger } from "pino";
 import type { OpenedDatabase } from "../../persistence/database/opened-database.js";
 import { readBacklog, type Backlog } from "../../persistence/database/backlog.js";
-import { cacheFigures, type Memory } from "../../services/cache/memory.js";
+import { cacheFigures, type Memory } from "../../services/cache/cache.js";
 import type { Environment } from "../setup/environment.js";
 import type { Readiness } from "../server/readiness.js";
 import type { Metrics } from "./metrics.js";

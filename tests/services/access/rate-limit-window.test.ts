@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { openBudgetBook } from "../../../src/services/access/budget-book.js";
-import { spend, windowSeconds, type SpendingWindow } from "../../../src/services/access/point-budget.js";
+import { openBudgetBook } from "../../../src/services/access/rate-limit-store.js";
+import { spend, windowSeconds, type SpendingWindow } from "../../../src/services/access/rate-limit-window.js";
 
 const length = windowSeconds * 1000;
 

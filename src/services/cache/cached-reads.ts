@@ -1,5 +1,5 @@
 import type { Dependence, Place } from "./generations.js";
-import type { Memory, Shelf } from "./memory.js";
+import type { Memory, Shelf } from "./cache.js";
 
 interface Kept<Value> {
   readonly value: Value | null;

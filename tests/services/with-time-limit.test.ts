@@ -1,6 +1,6 @@
 import { getEventListeners } from "node:events";
 import { expect, it } from "vitest";
-import { withinTime } from "../../src/services/within-time.js";
+import { withinTime } from "../../src/services/with-time-limit.js";
 
 it("work that ends in time leaves nothing behind on the signal of whoever asked", async () => {
   const gone = new AbortController();

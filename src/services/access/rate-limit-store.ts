@@ -1,5 +1,5 @@
 import { countedCache } from "../../domain/cache-table.js";
-import { settle, spend, type Budget, type Spending, type SpendingWindow } from "./point-budget.js";
+import { settle, spend, type Budget, type Spending, type SpendingWindow } from "./rate-limit-window.js";
 
 /** What each caller has spent of one budget. */
 export interface BudgetBook {

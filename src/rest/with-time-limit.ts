@@ -1,5 +1,5 @@
 import type { Deps } from "../services/deps.js";
-import { withinTime } from "../services/within-time.js";
+import { withinTime } from "../services/with-time-limit.js";
 
 /** The time of a request is over. It is answered with 504, in the form that errors have on its route. */
 export class TookTooLong extends Error {

@@ -8,8 +8,8 @@ import type { DocumentProblem, DocumentsRead } from "../../imports/documents/rea
 import { catalogueFacts } from "../../imports/usda/catalogue-facts.js";
 import { mergeCatalogueFood } from "../../imports/usda/merge-catalogue-food.js";
 import { checkTexts } from "../../services/drafts/check-texts.js";
-import { numbersIn } from "../../services/drafts/gather-known.js";
-import type { PublisherReader } from "../../services/answers/settle-region.js";
+import { numbersIn } from "../../services/drafts/load-references.js";
+import type { PublisherReader } from "../../services/answers/resolve-region.js";
 import { projectRoot } from "../setup/project-root.js";
 import { readShipped } from "../setup/shipped-data.js";
 import type { ShownFinding, ShownProblem } from "./outcome.js";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { latest, onceFor } from "../../src/domain/once-for.js";
+import { latest, onceFor } from "../../src/domain/memoize.js";
 
 describe("once for each thing", () => {
   it("is found once, also where nothing is found, and for each thing by itself", () => {

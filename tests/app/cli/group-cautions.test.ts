@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cautionsTogether } from "../../../src/app/cli/cautions-together.js";
+import { cautionsTogether } from "../../../src/app/cli/group-cautions.js";
 import type { ShownFinding } from "../../../src/app/cli/outcome.js";
 
 const due = (slug: string, about: string, caution: string): ShownFinding => ({

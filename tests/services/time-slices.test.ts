@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { WorkStopped, type InTurns, type Work } from "../../src/domain/work.js";
-import { inTurns, openPace } from "../../src/services/pace.js";
+import { inTurns, openPace } from "../../src/services/time-slices.js";
 
 /** Something of so many turns, each of which takes a millisecond of a clock of its own. */
 function* turnsOf(turns: number, pass: (milliseconds: number) => void, done: () => void): InTurns<number> {

@@ -1,6 +1,6 @@
 import { setTimeout as wait } from "node:timers/promises";
 import { describe, expect, it } from "vitest";
-import { takeTurns } from "../../../src/persistence/database/turns.js";
+import { takeTurns } from "../../../src/persistence/database/semaphore.js";
 
 describe("turns", () => {
   it("come in the order asked, never more at a time than allowed, and failures give their place up too", async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { keptPerFood, knownShelf } from "../../../src/domain/shopping/known-shelf.js";
+import { keptPerFood, knownShelf } from "../../../src/domain/shopping/cached-pack-options.js";
 import { packShelf, type Shop } from "../../../src/domain/shopping/pack-options.js";
 import { density, food, pack } from "../../kit/builders.js";
 

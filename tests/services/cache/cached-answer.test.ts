@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import type { Deps } from "../../../src/services/deps.js";
-import { openMemory, type Memory } from "../../../src/services/cache/memory.js";
-import { answerPlace, rememberAnswer } from "../../../src/services/cache/remember-answer.js";
+import { openMemory, type Memory } from "../../../src/services/cache/cache.js";
+import { answerPlace, rememberAnswer } from "../../../src/services/cache/cached-answer.js";
 import { describeOnEmbedded } from "../../kit/databases.js";
 
 describeOnEmbedded("a remembered answer", (open) => {
