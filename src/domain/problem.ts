@@ -242,8 +242,6 @@ export interface FormProblem {
 /** What the writer's check may find that stops publishing. */
 export type StoppingProblem = ClaimProblem | KeepingProblem | FormProblem;
 
-export type ProblemCode = Problem["code"];
-
 /** Something a reader should know beside an answer that still stands. */
 export type Warning =
   | { readonly code: "NOT_COMBINED"; readonly path: Path; readonly food: string; readonly missing: string }

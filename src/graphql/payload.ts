@@ -12,6 +12,6 @@ export async function payload<Name extends string, T, Parent>(
   return { [name]: thing, problems: result.ok ? [] : firstProblems(result.problems) } as Payload<Name, Parent>;
 }
 
-export type Payload<Name extends string, Parent> = { readonly [N in Name]: Parent | null } & {
+type Payload<Name extends string, Parent> = { readonly [N in Name]: Parent | null } & {
   readonly problems: readonly ProblemParent[];
 };

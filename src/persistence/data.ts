@@ -100,7 +100,7 @@ export interface FoodFilter {
 }
 
 /** A document as its writer wrote it, comments and all. */
-export interface DocumentText {
+interface DocumentText {
   readonly text: string;
   readonly format: "YAML" | "JSON";
 }
@@ -176,13 +176,13 @@ export interface AccessToken {
   readonly importPublishes: boolean;
 }
 
-export interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt" | "importPublishes"> {
+interface NewAccessToken extends Omit<AccessToken, "lastUsedAt" | "revokedAt" | "importPublishes"> {
   /** SHA-256 of the secret part of its text, hex. */
   readonly secretHash: string;
 }
 
 /** Something that was done, to be written down. */
-export interface NewAuditRecord {
+interface NewAuditRecord {
   readonly at: Date;
   readonly author: Author;
   /** Slug of whose thing it was; null: what all publishers share. */
@@ -244,7 +244,7 @@ export interface Webhook {
   readonly disabledBecause: "ASKED" | "GONE" | null;
 }
 
-export interface NewWebhook extends Pick<Webhook, "publisher" | "url" | "kinds" | "createdAt"> {
+interface NewWebhook extends Pick<Webhook, "publisher" | "url" | "kinds" | "createdAt"> {
   readonly secret: string;
 }
 
@@ -288,7 +288,7 @@ export interface ClaimedDelivery {
 }
 
 /** What a message says of a change. */
-export interface ToldChange {
+interface ToldChange {
   readonly kind: ChangeKind;
   readonly changeId: string;
   /** Slug. */
@@ -297,7 +297,7 @@ export interface ToldChange {
 }
 
 /** What a message says of an import that ended. */
-export interface ToldImport {
+interface ToldImport {
   readonly kind: "IMPORT_ENDED";
   readonly runId: string;
   /** Slug. */
@@ -308,7 +308,7 @@ export interface ToldImport {
 }
 
 /** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */
-export type ClaimedKey =
+type ClaimedKey =
   | { readonly state: "FREE" }
   | { readonly state: "RUNNING" }
   | { readonly state: "ANSWERED"; readonly fingerprint: string; readonly answer: unknown };

@@ -52,7 +52,7 @@ export function tagged(text: string, status: number, headers: Readonly<Record<st
   return { ...answer, headers: { ...headers, etag: tagOf(answer.body) } };
 }
 
-export interface AskedReady<Answer extends Ready> {
+interface AskedReady<Answer extends Ready> {
   readonly deps: Deps;
   readonly request: Pick<FastifyRequest, "actor">;
   /** Told of the steps that computing took, whatever came of it. */

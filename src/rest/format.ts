@@ -38,7 +38,7 @@ export function splitSuffix(url: string): { readonly url: string; readonly suffi
 export const bareType = (type: string): string => type.split(";")[0] ?? type;
 
 /** The form asked for: by the ending of the address, else by `Accept`, else the first. null: none of these. */
-export function chooseFormat<T extends Format>(
+function chooseFormat<T extends Format>(
   offered: readonly T[],
   suffix: string | null,
   headers: IncomingHttpHeaders,

@@ -70,7 +70,7 @@ export const householdParameters: readonly Parameter[] = [
   inQuery("zone", "IANA name of the reader's time zone.", z.string().max(100), { example: "Europe/Lisbon" }),
 ];
 
-export interface ReadHousehold {
+interface ReadHousehold {
   readonly household: GivenHousehold;
   readonly problems: readonly Problem[];
 }

@@ -47,11 +47,6 @@ export function wholeNumber(query: Query, name: string, problems: Problem[]): nu
   return null;
 }
 
-export interface PlanQuestion {
-  readonly ref: RevisionRef;
-  readonly asked: Asked;
-}
-
 /** Asks a service about the plan of the address; what is wrong with any parameter is listed in one answer. */
 export async function aboutPlan<T>(
   question: Question,

@@ -12,7 +12,7 @@ import { badParameters, notFound, refusal } from "./refusal.js";
 import { registerProblemPages } from "./routes/problem-pages.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
 
-export interface RestOptions {
+interface RestOptions {
   readonly deps: Deps;
   /** Milliseconds that an answer may take to compute. */
   readonly queryTime: number;

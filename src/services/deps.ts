@@ -13,11 +13,9 @@ export type {
   AuditRecord,
   Author,
   Change,
-  ChangeKind,
   Draft,
   DraftDocument,
   DraftFilter,
-  DraftMarks,
   DraftRef,
   DraftSummary,
   DraftText,
@@ -49,9 +47,7 @@ export type {
   ImportFile,
   ImportRun,
   QuarantinedRow,
-  RunCounts,
   RunKind,
-  RunState,
 } from "../persistence/imports/import-data.js";
 
 /** Facts first, then a sentence: the order pino takes them in. */

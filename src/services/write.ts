@@ -7,10 +7,10 @@ import type { Author, Deps } from "./deps.js";
 import { isStorable } from "./storable-text.js";
 
 /** What an answer may hold, so that it can be stored and given again. */
-export type Json = string | number | boolean | null | readonly Json[] | { readonly [name: string]: Json };
+type Json = string | number | boolean | null | readonly Json[] | { readonly [name: string]: Json };
 
 /** The longest idempotency key, in characters. */
-export const longestKey = 255;
+const longestKey = 255;
 
 /** Something a caller wants changed. */
 export interface WriteOrder {

@@ -16,7 +16,7 @@ import type { ShownFinding, ShownProblem } from "./outcome.js";
 import { shownFinding, shownProblem } from "./shown-problem.js";
 
 /** What a check without a service found, and what it could not look at. */
-export interface CheckedAlone {
+interface CheckedAlone {
   readonly problems: readonly ShownProblem[];
   readonly findings: readonly ShownFinding[];
   /** Slugs that the documents name and that are not among them. */

@@ -5,7 +5,7 @@ import type { ShownProblem } from "./outcome.js";
 import type { DraftVersion } from "./read-versions.js";
 
 /** Documents beside the drafts that are on the service. */
-export interface Compared {
+interface Compared {
   /** Of the changed ones whose drafts are there already. */
   readonly expected: readonly ExpectedDraftInput[];
   /** Documents that a save would change anything of; a food always, since it is no draft. */

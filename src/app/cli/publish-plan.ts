@@ -10,7 +10,7 @@ export interface PublishedPlan {
   readonly created: boolean;
 }
 
-export type PlanPublished =
+type PlanPublished =
   | { readonly ok: true; readonly plan: PublishedPlan }
   | { readonly ok: false; readonly problems: readonly ShownProblem[] };
 

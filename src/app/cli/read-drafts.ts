@@ -20,7 +20,7 @@ export interface DraftText {
   readonly format: DocumentFormat;
 }
 
-export interface DraftsRead {
+interface DraftsRead {
   /** The plan first; empty where there is no draft of it. */
   readonly drafts: readonly DraftText[];
   /** Components that are drawn on and have no draft. */

@@ -8,7 +8,7 @@ export interface TextFile {
 }
 
 /** The largest file that is read, in bytes: a service takes no more at once. */
-export const largestFile = 1024 * 1024;
+const largestFile = 1024 * 1024;
 
 /** Reads files as UTF-8, each once however often it is named. @throws CommandFailed that names every file at fault */
 export async function readFiles(names: readonly string[]): Promise<readonly TextFile[]> {

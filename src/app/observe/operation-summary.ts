@@ -1,7 +1,7 @@
 import type { FastifyInstance } from "fastify";
 
 /** What whoever answers a request knows of it that its address does not say. For logs and figures. */
-export interface Told {
+interface Told {
   readonly kind: "query" | "mutation" | "refused";
   /** As the caller named it: anything. */
   readonly operation: string | null;

@@ -4,13 +4,13 @@ import type { AddressInfo } from "node:net";
 import type { Readiness } from "../server/readiness.js";
 import type { Metrics } from "./metrics.js";
 
-export interface OperationsServer {
+interface OperationsServer {
   /** Where it listens. */
   readonly address: string;
   close(): Promise<void>;
 }
 
-export interface OperationsServerOptions {
+interface OperationsServerOptions {
   readonly host: string;
   readonly port: number;
   readonly metrics: Metrics;

@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 
 /** A request that was answered, in words of which there are few: nothing of what was asked or by whom. */
-export interface RequestEnd {
+interface RequestEnd {
   readonly part: "graphql" | "rest" | "pages" | "service";
   readonly method: string;
   /** As it was registered: `/v1/plans/:publisher/:slug`; null: there is nothing at that address. */

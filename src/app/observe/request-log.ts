@@ -1,7 +1,7 @@
 import type { Logger } from "pino";
 import type { OnRequestEnd } from "./request-end.js";
 
-export interface RequestLogOptions {
+interface RequestLogOptions {
   /** Of all requests, from 0 to 1. */
   readonly share: number;
   /** From 0 up to 1, another each time. */

@@ -13,7 +13,7 @@ import type { OnRequestEnd } from "./request-end.js";
 import { requestLog } from "./request-log.js";
 
 /** What is watched of a process, by its environment. What nobody asked for is not even loaded. */
-export interface Observation {
+interface Observation {
   /** null: nobody watches. */
   readonly observer: Observer | null;
   readonly onRequestEnd: readonly OnRequestEnd[];
@@ -24,7 +24,7 @@ export interface Observation {
   close(): Promise<void>;
 }
 
-export interface Watched {
+interface Watched {
   readonly database: Pick<OpenedDatabase, "sql" | "poolFigures">;
   readonly readiness: Readiness;
   /** What is kept in memory; left out: nothing. */

@@ -1,5 +1,5 @@
 /** Where a request stands in a trace that somebody else began. */
-export interface TraceParent {
+interface TraceParent {
   /** 32 hex digits. */
   readonly traceId: string;
   /** 16 hex digits. */

@@ -10,7 +10,7 @@ import { isPublicAddress, literalAddress } from "../../services/webhooks/webhook
 import { PrivateAddress, publicLookup } from "./send-webhook.js";
 
 /** Milliseconds that a fetch may take from beginning to end, and that it may be silent. */
-export const fetchTimes = { whole: 600_000, silent: 30_000 } as const;
+const fetchTimes = { whole: 600_000, silent: 30_000 } as const;
 
 /** The most times an address may send on to another. */
 const mostHops = 5;
@@ -20,7 +20,7 @@ const bomb = { ratio: 200, from: 16 * 1024 * 1024 } as const;
 
 const anyTime: Passing = { retryAfter: null };
 
-export interface FetchOptions {
+interface FetchOptions {
   /** Also from http: and from private networks; for tests. */
   readonly allowPrivate?: boolean;
   readonly whole?: number;

@@ -7,9 +7,9 @@ import { isPublicAddress, literalAddress } from "../../services/webhooks/webhook
 import type { WebhookMessage } from "../../services/webhooks/webhook-message.js";
 
 /** Milliseconds until a try is given up, from looking the host up to the head of the answer. */
-export const patience = 15_000;
+const patience = 15_000;
 
-export interface SendOptions {
+interface SendOptions {
   /** Also to http: and to addresses of private networks. */
   readonly allowPrivate: boolean;
   /** Milliseconds; `patience` unless told. */

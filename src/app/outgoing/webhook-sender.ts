@@ -6,7 +6,7 @@ import { sendWebhook } from "./send-webhook.js";
 /** Milliseconds between two looks at what is due, where nothing was. */
 const pause = 1_000;
 
-export interface WebhookSender {
+interface WebhookSender {
   /** Lets what is being sent finish, then stops. */
   close(): Promise<void>;
 }

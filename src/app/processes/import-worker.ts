@@ -7,7 +7,7 @@ import { runImports } from "../../services/imports/run-imports.js";
 /** Milliseconds between two looks for an import that waits, where none did. */
 const pause = 1_000;
 
-export interface ImportWorker {
+interface ImportWorker {
   /** Stops. An import that goes on is left to another worker, which goes on behind what was loaded. */
   close(): Promise<void>;
 }

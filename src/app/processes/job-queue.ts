@@ -4,7 +4,7 @@ import type { Job } from "../../jobs/jobs.js";
 import type { Sql } from "../../persistence/sql/plain-sql.js";
 import type { Deps, Log } from "../../services/deps.js";
 
-export interface JobQueueOptions {
+interface JobQueueOptions {
   readonly sql: Sql;
   /** IANA name of the zone the cron fields are read in. */
   readonly zone: string;

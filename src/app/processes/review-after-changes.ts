@@ -7,7 +7,7 @@ import type { JobQueue } from "./job-queue.js";
 const answeredBy: ReadonlySet<Signal> = new Set(["foods", "rules", "publishers"]);
 
 /** Seconds. A price list that is loaded is many changes, and none of them needs a review of its own. */
-export const usualReviewPause = 300;
+const usualReviewPause = 300;
 
 /**
  * Asks for a review of what is published whenever a food, a publisher's word of itself or a rule set is saved, by whatever process, so

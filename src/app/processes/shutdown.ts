@@ -1,6 +1,6 @@
 import type { Logger } from "pino";
 
-export interface Stopping {
+interface Stopping {
   /** Milliseconds from the signal to the stop, in which everything is still answered: a balancer has to notice first. */
   readonly drainMs: number;
   /** Milliseconds that the stop itself may take. */

@@ -1,7 +1,7 @@
 export const notReadyCodes = ["STOPPING", "OVERLOADED", "DATABASE_SILENT", "MIGRATIONS_PENDING"] as const;
 
 /** Why a process should not be sent requests. */
-export interface NotReady {
+interface NotReady {
   readonly code: (typeof notReadyCodes)[number];
   readonly message: string;
 }
@@ -17,7 +17,7 @@ export interface Readiness {
   isLeaving(): boolean;
 }
 
-export interface ReadinessOptions {
+interface ReadinessOptions {
   /** Names of migrations that the database lacks. Rejects where the database does not answer. */
   readonly pendingMigrations: () => Promise<readonly string[]>;
   /** Milliseconds that the database may take. */

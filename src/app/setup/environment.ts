@@ -33,7 +33,7 @@ export interface Environment extends Omit<
 
 type Given = Readonly<Record<string, string | undefined>>;
 
-export type EnvironmentResult =
+type EnvironmentResult =
   { readonly ok: true; readonly value: Environment } | { readonly ok: false; readonly faults: readonly string[] };
 
 /** Reads every variable once. All faults are listed together, each with the name of its variable and never its value. */
@@ -98,7 +98,7 @@ export interface Setting {
   readonly from: "environment" | "default";
 }
 
-export type SettingsResult =
+type SettingsResult =
   | { readonly ok: true; readonly settings: readonly Setting[]; readonly unknown: readonly string[] }
   | { readonly ok: false; readonly faults: readonly string[] };
 

@@ -10,7 +10,7 @@ import { problemText } from "../../exports/sentences/problem-text.js";
 import type { ShippedCatalogue } from "../../services/foods/load-catalogue.js";
 
 /** The demo, read and checked. */
-export interface DemoData {
+interface DemoData {
   readonly publisher: { readonly slug: string; readonly name: string };
   readonly foods: readonly Food[];
   readonly components: readonly Component[];

@@ -9,7 +9,7 @@ export interface BatchSizes {
   readonly increment: number;
 }
 
-export interface Batches {
+interface Batches {
   /** In batches, over all loads. */
   readonly made: number;
   readonly loads: number;

@@ -26,5 +26,3 @@ export const aisles = [
   "house",
   "other",
 ] as const;
-
-export type Aisle = (typeof aisles)[number];

@@ -36,5 +36,3 @@ export const appliances = [
   "stock-pot",
   "baking-tray",
 ] as const;
-
-export type Appliance = (typeof appliances)[number];

@@ -53,7 +53,7 @@ export interface EdiblePortion {
 }
 
 /** This food turns into another (dry lentils into cooked): grams of the other for one gram of this. */
-export interface FoodYield {
+interface FoodYield {
   readonly food: string;
   readonly gramsPerGram: number;
   readonly source: Source;

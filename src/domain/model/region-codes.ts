@@ -61,7 +61,7 @@ const oneLetterLess = (text: string): readonly string[] => [
 ];
 
 /** What is asked for where a region is read. */
-export const regionExpected = "an assigned ISO 3166 code, such as GB or US-WA";
+const regionExpected = "an assigned ISO 3166 code, such as GB or US-WA";
 
 /** What to say of a text that is no region: the codes that may have been meant, or what one looks like. */
 export function regionInstead(given: string): string {

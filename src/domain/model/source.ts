@@ -10,8 +10,3 @@ export interface Source {
   readonly title: string;
   readonly section: string | null;
 }
-
-export interface Sourced<T> {
-  readonly value: T;
-  readonly source: Source;
-}

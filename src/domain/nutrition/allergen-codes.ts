@@ -20,10 +20,8 @@ export const allergenCodes = [
   ...["coconut", "cola-nut", "ginkgo-nut", "hickory-nut", "palm-nut", "pili-nut", "shea-nut"],
 ] as const;
 
-export type AllergenCode = (typeof allergenCodes)[number];
-
 /** A group and whether "none of the group" says the same of each member (gluten-free wheat starch is still wheat). */
-export const allergenGroups: Readonly<Record<string, { readonly noneMeansNoMember: boolean }>> = {
+const allergenGroups: Readonly<Record<string, { readonly noneMeansNoMember: boolean }>> = {
   gluten: { noneMeansNoMember: false },
   "tree-nut": { noneMeansNoMember: true },
 };

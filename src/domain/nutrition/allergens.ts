@@ -30,7 +30,7 @@ export interface AllergenStatement {
 }
 
 /** The lists in force on an ISO date for a region; all of them where the region is null or has none. */
-export function allergenListsFor(rules: Pick<AllergenRules, "lists">, region: string | null, date: string) {
+function allergenListsFor(rules: Pick<AllergenRules, "lists">, region: string | null, date: string) {
   const inForce = rules.lists.filter((list) => inForceOn(list, date));
   const here = region === null ? [] : inForce.filter((list) => regionCovers(list.region, region));
   if (here.length > 0) return { lists: here, reach: "REGION" as const };

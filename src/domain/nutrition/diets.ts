@@ -110,12 +110,8 @@ export function* dietStatementsInTurns(
  * counts: a food that says it fits and contains what breaks the diet does not fit. So does the stricter of several that
  * speak of it. Traces keep a food from fitting where its data warn of them.
  */
-export const fitsDiet = (
-  food: DietFood,
-  diet: DietRule,
-  region: string | null,
-  all: readonly DietRule[],
-): boolean | null => strictest(claimsOf(food).map((claims) => fitsInClaims(claims, diet, region, all)));
+const fitsDiet = (food: DietFood, diet: DietRule, region: string | null, all: readonly DietRule[]): boolean | null =>
+  strictest(claimsOf(food).map((claims) => fitsInClaims(claims, diet, region, all)));
 
 const strictest = (answers: readonly (boolean | null)[]): boolean | null =>
   answers.includes(false) ? false : answers.includes(null) || answers.length === 0 ? null : true;

@@ -6,10 +6,10 @@ import { claimsOf, type AllergenFood } from "./claims.js";
 import { derivedAbsence } from "./derived.js";
 import { statedIngredient } from "./statements.js";
 
-export type IngredientPresence = Exclude<AllergenPresence, "MAY_CONTAIN">;
+type IngredientPresence = Exclude<AllergenPresence, "MAY_CONTAIN">;
 
 /** STATED of this allergen; DERIVED from what is stated of a diet or a group; BY_NATURE of a single ingredient. */
-export type IngredientBasis = "STATED" | "DERIVED" | "BY_NATURE";
+type IngredientBasis = "STATED" | "DERIVED" | "BY_NATURE";
 
 /** Whether something is an ingredient. Says nothing of traces. */
 export interface AsIngredient {

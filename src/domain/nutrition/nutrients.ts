@@ -33,7 +33,7 @@ export interface NutritionInput {
  */
 export type NotEatenReason = "STATED" | "DRAINED" | "DRAINED_BY_CLASS" | "DRAINED_UNWEIGHED";
 
-export interface NutritionQuestion {
+interface NutritionQuestion {
   readonly inputs: readonly NutritionInput[];
   /** What the whole weighs when it is ready to eat; null: not measured, then nothing can be said per 100 g. */
   readonly cookedGrams: Span | null;

@@ -4,12 +4,7 @@ import { onceFor } from "../memoize.js";
 import { isAllergenCode } from "./allergen-codes.js";
 
 /** From the one that must be said first. */
-export const presenceOrder = [
-  "CONTAINS",
-  "MAY_CONTAIN",
-  "UNKNOWN",
-  "DOES_NOT_CONTAIN",
-] as const satisfies AllergenPresence[];
+const presenceOrder = ["CONTAINS", "MAY_CONTAIN", "UNKNOWN", "DOES_NOT_CONTAIN"] as const satisfies AllergenPresence[];
 
 /** The presence that must be said, of several. `empty` for none. */
 export const gravest = <P extends AllergenPresence>(presences: readonly P[], empty: P): P =>

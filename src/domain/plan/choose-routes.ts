@@ -3,7 +3,7 @@ import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import type { InTurns, Work } from "../work.js";
 import { checkBundleInTurns } from "./check/check-bundle.js";
 import { compilePlanInTurns, type RouteChoice } from "./compile-plan.js";
 import type { CompiledPlan } from "./compiled-plan.js";
@@ -15,7 +15,7 @@ export type Score = readonly number[];
 const mostCombinations = 64;
 
 /** The name under which a reader asks for a component as its writer made it. */
-export const asWrittenName = "as-written";
+const asWrittenName = "as-written";
 
 function named(bundle: PlanBundle, household: Household): Result<ReadonlyMap<string, Route | null>> {
   const problems: Problem[] = [];
@@ -90,14 +90,6 @@ function* bestOf(
  *
  * @param scoreOf of one choice, given the compiled plan; null: as written
  */
-export const chooseRoutes = (
-  bundle: PlanBundle,
-  household: Household,
-  scoreOf: ((plan: CompiledPlan) => InTurns<Score>) | null,
-  fitsDiet: DietJudge,
-): Result<CompiledPlan> => atOnce(chooseRoutesInTurns(bundle, household, scoreOf, fitsDiet, unhurried));
-
-/** The same turn by turn. */
 export function* chooseRoutesInTurns(
   bundle: PlanBundle,
   household: Household,

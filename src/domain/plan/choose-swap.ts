@@ -4,7 +4,7 @@ import type { Line, Swap } from "../model/line.js";
 import type { DietJudge } from "../nutrition/diets.js";
 import type { Path, Warning } from "../problem.js";
 
-export interface ChosenSwap {
+interface ChosenSwap {
   readonly swap: Swap | null;
   readonly warnings: readonly Warning[];
 }

@@ -12,7 +12,7 @@ import { nearestUnits, standardUnit } from "../quantity/unit.js";
 import type { CompiledLine } from "./compiled-plan.js";
 import { standIn } from "./stand-in.js";
 
-export interface CompiledWithWarnings {
+interface CompiledWithWarnings {
   readonly line: CompiledLine;
   readonly warnings: readonly Warning[];
 }

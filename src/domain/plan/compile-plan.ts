@@ -1,15 +1,15 @@
 import { batchSizes } from "../component/batch.js";
 import { componentGraph } from "../component/graph.js";
 import type { Component, Route } from "../model/component.js";
-import { noHousehold, type Household } from "../model/household.js";
+import type { Household } from "../model/household.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
 import { onceFor } from "../memoize.js";
 import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
-import { asStated, type DietJudge } from "../nutrition/diets.js";
+import type { DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
 import { SecondChance } from "../second-chance.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import type { InTurns, Work } from "../work.js";
 import { checkBundleInTurns } from "./check/check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
 import { compileLine } from "./compile-line.js";
@@ -19,8 +19,6 @@ import { lineContext } from "./line-context.js";
 
 /** For each component of the bundle, by slug, the route to take instead of making it as written. */
 export type RouteChoice = ReadonlyMap<string, Route>;
-
-const asWritten: RouteChoice = new Map();
 
 interface Lines {
   readonly lines: readonly CompiledLine[];
@@ -52,14 +50,6 @@ let judges = 0;
  * Resolves every reference, unit and fact of a plan once, for one choice of routes and swaps. The answer is kept with the
  * bundle, those asked for last. Fails with all problems of `checkBundle`.
  */
-export const compilePlan = (
-  bundle: PlanBundle,
-  household: Household = noHousehold,
-  routes: RouteChoice = asWritten,
-  fitsDiet: DietJudge = asStated,
-): Result<CompiledPlan> => atOnce(compilePlanInTurns(bundle, household, routes, fitsDiet, unhurried));
-
-/** The same turn by turn. */
 export function* compilePlanInTurns(
   bundle: PlanBundle,
   household: Household,

@@ -9,7 +9,7 @@ import type { Demand } from "./demand.js";
 import { daysUntil } from "./session/session-date.js";
 
 /** Some of a component the household has, in base units of its yield. */
-export interface ComponentStock extends Stock {
+interface ComponentStock extends Stock {
   /** Place in `household.onHand`. */
   readonly entry: number;
 }

@@ -22,7 +22,7 @@ interface EntryStock extends Stock {
   readonly entry: Entry;
 }
 
-export interface StockUse {
+interface StockUse {
   /** Base units covered, by line. */
   readonly covered: readonly number[];
   readonly warnings: readonly Warning[];

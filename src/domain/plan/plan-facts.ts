@@ -9,7 +9,7 @@ import type { PlanContents } from "./plan-answer.js";
 import type { ScaledLine, ScaledPlan, ShoppingList } from "./scaled.js";
 
 /** What a reader would notice a change of. */
-export const factKinds = [
+const factKinds = [
   "TITLE",
   "SUMMARY",
   "SERVES",

@@ -15,7 +15,7 @@ import { shopInTurns } from "./shop.js";
 import { workOf } from "./session/work-of.js";
 
 /** A plan and how many it is cooked for. */
-export interface PlanPortion {
+interface PlanPortion {
   readonly bundle: PlanBundle;
   readonly servings: number;
 }

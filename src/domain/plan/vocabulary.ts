@@ -9,16 +9,16 @@ import { codeListsOf } from "./check/code-lists-of.js";
 import type { RuleSet } from "./rule-set.js";
 
 /** The lists that a program can show in full; the numbers of the open food table are asked for one by one. */
-export type VocabularyName = Exclude<CodeListName, "usda-number"> | "unit" | "measures" | "place";
+type VocabularyName = Exclude<CodeListName, "usda-number"> | "unit" | "measures" | "place";
 
-export interface VocabularyCode {
+interface VocabularyCode {
   readonly code: string;
   readonly name: string;
   /** Other spellings that are taken for the code. */
   readonly spellings: readonly string[];
 }
 
-export interface VocabularyList {
+interface VocabularyList {
   readonly list: VocabularyName;
   readonly codes: readonly VocabularyCode[];
 }

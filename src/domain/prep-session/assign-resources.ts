@@ -1,6 +1,6 @@
 import type { TaskPlan } from "./task-plan.js";
 
-export interface HandedOut {
+interface HandedOut {
   readonly cooks: readonly number[];
   readonly lanes: readonly number[];
 }

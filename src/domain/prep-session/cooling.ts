@@ -4,11 +4,11 @@ import { isCooking, isPreheating, stepsBefore } from "./heating.js";
 import type { SessionLimit, SessionWork } from "./session.js";
 
 /** Minutes within which what leaves the heat is drained, tipped out or taken on. Common practice, no source. */
-export const offTheHeat = 10;
+const offTheHeat = 10;
 /** Minutes that something begun may wait for its next step before it is in the cold. Common practice, no source. */
-export const betweenSteps = 30;
+const betweenSteps = 30;
 /** The same for what never stands at room temperature, such as raw garlic in oil. Common practice, no source. */
-export const neverStanding = 5;
+const neverStanding = 5;
 
 /** How fast what is made has to get into the cold; null: it does not need the cold. */
 export interface ColdRule {

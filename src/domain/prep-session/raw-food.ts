@@ -3,7 +3,7 @@ import { isCooking, isPreheating, stepsBefore } from "./heating.js";
 import type { SessionLimit, SessionStep, SessionWork } from "./session.js";
 
 /** Minutes that raw meat, poultry or fish may be out of the cold before it is heated (USDA FSIS, Danger Zone: two hours). */
-export const rawOutOfTheCold = 120;
+const rawOutOfTheCold = 120;
 /** What stands by itself for longer than this, as in a marinade, stands in the cold. Common practice, no source. */
 const standsInTheCold = 60;
 

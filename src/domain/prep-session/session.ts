@@ -110,7 +110,7 @@ export interface CriticalTask {
   readonly because: StartReason;
 }
 
-export interface TaskOrder {
+interface TaskOrder {
   readonly before: string;
   readonly after: string;
   readonly minWait: number;

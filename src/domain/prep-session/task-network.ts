@@ -33,7 +33,7 @@ export interface TaskNetwork {
   readonly horizon: number;
 }
 
-export type NetworkResult =
+type NetworkResult =
   | { readonly ok: true; readonly network: TaskNetwork }
   /** Waits (indexes) that form a cycle no schedule can keep. */
   | { readonly ok: false; readonly cycle: readonly number[] };

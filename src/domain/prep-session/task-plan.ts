@@ -4,7 +4,7 @@ import { stepsBefore } from "./heating.js";
 import { handlesSame, takenTogether, tasksOfStep, washAfter, workKey, type Loads, type Task } from "./task.js";
 
 /** `after` starts `min` to `max` minutes after `before` ends (or starts). Indexes into `TaskPlan.tasks`. */
-export interface TaskLink {
+interface TaskLink {
   readonly before: number;
   readonly after: number;
   readonly min: number;

@@ -7,7 +7,7 @@ import type { RestUnit, Scale } from "./scale.js";
 import { standardUnit } from "./unit.js";
 import { unitName, type ShownNumber } from "./unit-name.js";
 
-export interface TextReader {
+interface TextReader {
   readonly measures: MeasureSystem;
   readonly locale: ReaderLocale;
 }

@@ -45,7 +45,7 @@ export const missingText = (missing: MissingFact): string => {
 };
 
 /** Facts laid out for look-up. */
-export interface Converter {
+interface Converter {
   /** Grams of a millilitre by form; the key null is the food as bought. */
   readonly density: ReadonlyMap<string | null, number>;
   readonly measures: ReadonlyMap<string, OwnMeasure>;

@@ -5,10 +5,7 @@ import { singularPhrase } from "./singular.js";
 export type NamedFood = Pick<Food, "slug" | "names"> & Partial<LineFacts>;
 
 /** What reading a line asks of a food besides: how it is sold and measured, and what it turns into. */
-export type LineFacts = Pick<
-  Food,
-  "aisle" | "shoppedBy" | "measures" | "densities" | "packs" | "parts" | "yields" | "edible"
->;
+type LineFacts = Pick<Food, "aisle" | "shoppedBy" | "measures" | "densities" | "packs" | "parts" | "yields" | "edible">;
 
 export type FoodMatch =
   | { readonly kind: "FOUND"; readonly slug: string }

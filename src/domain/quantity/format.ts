@@ -10,7 +10,7 @@ import { standardUnit } from "./unit.js";
 import { writersLadder } from "./writers-amount.js";
 import { writtenScales } from "./written-scales.js";
 
-export interface AmountReader {
+interface AmountReader {
   readonly measures: MeasureSystem;
   /** BCP 47 tag. */
   readonly locale: string;

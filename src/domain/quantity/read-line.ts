@@ -27,7 +27,7 @@ export interface TakenLine {
   readonly optional: boolean;
 }
 
-export interface ReadLine {
+interface ReadLine {
   readonly line: ParsedLine;
   readonly match: FoodMatch;
   /** null: a person must say what it means; `reasons` and `match` say why. */
@@ -35,13 +35,13 @@ export interface ReadLine {
   readonly reasons: readonly LineReason[];
 }
 
-export interface LineReaderOptions extends LineOptions {
+interface LineReaderOptions extends LineOptions {
   readonly region: string | null;
   readonly foods: FoodNames;
 }
 
 /** Lines read with less than this share of certainty are left to a person. */
-export const surestEnough = 0.8;
+const surestEnough = 0.8;
 
 /** Forms that leave a food other than it was bought: what is measured so is ready. */
 const cutForms =

@@ -1,5 +1,5 @@
 /** What is added to whole units: a share of the unit, and perhaps so many of a smaller one. */
-export interface Offset {
+interface Offset {
   readonly value: number;
   readonly share: number;
   readonly rest: number;

@@ -7,7 +7,7 @@ import { NO_UNIT, unitWords, type UnitMeaning } from "./units/unit-words.js";
 import { vesselUnits } from "./units/vessel-units.js";
 import { weighedUnits } from "./units/weighed-units.js";
 
-export interface Unit {
+interface Unit {
   readonly id: UnitRef;
   /** A batch is no amount of anything until its component says what one gives. */
   readonly dimension: Dimension | "BATCH";
@@ -44,7 +44,7 @@ export const ownMeasureName = (ref: UnitRef): string | null => (ref.startsWith(O
 /** `"clove"` to `"own:clove"`. */
 export const ownMeasureRef = (name: string): UnitRef => OWN + name;
 
-export interface UnitContext {
+interface UnitContext {
   /** BCP 47 tag; null: English. */
   readonly locale: string | null;
   readonly measures: MeasureSystem;
@@ -52,7 +52,7 @@ export interface UnitContext {
   readonly form?: "dry" | "liquid" | null;
 }
 
-export type FoundUnit =
+type FoundUnit =
   | { readonly kind: "FOUND"; readonly id: UnitRef }
   | { readonly kind: "AMBIGUOUS"; readonly candidates: readonly UnitRef[] };
 

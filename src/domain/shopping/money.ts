@@ -42,7 +42,7 @@ const halfSlack = 1e-9;
 export const roundedTo = (coin: number, parts: number): number => Math.floor(parts / coin + 0.5 + halfSlack) * coin;
 
 /** A share of what was paid, in parts that need not be whole. */
-export interface PaidShare {
+interface PaidShare {
   readonly paid: number;
   readonly share: number;
 }

@@ -10,7 +10,7 @@ export interface PricedPack {
   readonly price: number;
 }
 
-export interface Cover {
+interface Cover {
   /** How many of each pack, in the order given. */
   readonly counts: readonly number[];
   /** False only where the search gave up at `mostLabels`. */
@@ -18,7 +18,7 @@ export interface Cover {
 }
 
 /** Selections one search looks at before it gives up. Real shelves take some ten; 50 contrived packs some ten thousand. */
-export const mostLabels = 100_000;
+const mostLabels = 100_000;
 
 /** What one selection and those that follow from it take. */
 const stepsOfLabel = 2;

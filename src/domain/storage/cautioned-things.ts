@@ -7,7 +7,7 @@ import { factsOfRoute } from "./inherited-limits.js";
 type CautionedFood = CautionedThing["foods"][number];
 
 /** A scaled component is one. */
-export interface CautionedComponent {
+interface CautionedComponent {
   readonly component: Pick<Component, "slug" | "keepsAs" | "keeping" | "steps" | "cautions">;
   readonly route: Pick<Route, "kind" | "keepsAs" | "keeping" | "steps"> | null;
   readonly lines: readonly Pick<KeptLine, "item">[];
@@ -15,7 +15,7 @@ export interface CautionedComponent {
 }
 
 /** A scaled meal is one. */
-export interface CautionedMeal {
+interface CautionedMeal {
   readonly meal: Pick<Meal, "slug" | "steps">;
   readonly lines: readonly Pick<KeptLine, "item">[];
 }

@@ -5,7 +5,7 @@ import type { KeepingRules } from "./rule.js";
 import { lastingDays, plannedSpan } from "./window.js";
 
 /** Whose rules are asked for. */
-export interface RuleScope extends Regions {
+interface RuleScope extends Regions {
   readonly audience: Exclude<RuleAudience, "ANY">;
   /** ISO date on which the rules must be in force. */
   readonly date: string;

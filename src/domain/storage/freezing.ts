@@ -2,14 +2,14 @@ import { Temporal } from "temporal-polyfill";
 import { compareEnds, endOf, lastingDays, type End, type Span } from "./window.js";
 
 /** A cooked food, frozen and thawed: ISO instants in order, seen from an IANA zone. */
-export interface FrozenFood {
+interface FrozenFood {
   readonly made: string;
   readonly frozen: string;
   readonly thawed: string;
   readonly zone: string;
 }
 
-export type RemainingAfterFreezing =
+type RemainingAfterFreezing =
   | {
       readonly ok: true;
       /** Days (or hours as fractions) of its own rule used up before it was frozen. */

@@ -87,7 +87,7 @@ export interface Basis {
   readonly decides: boolean;
 }
 
-export interface StorageScope {
+interface StorageScope {
   /** The reader's own region; null: none was given. */
   readonly asked: string | null;
   /** Region of the authority that decides. */

@@ -10,7 +10,7 @@ const byCode = onceFor(
 export const isKeepingClass = (code: string, classes: readonly KeepingClass[]): boolean => byCode(classes).has(code);
 
 /** A class, and whether an analogy led to it. */
-export interface ClassAround extends KeepingClass {
+interface ClassAround extends KeepingClass {
   readonly throughAnalogy: boolean;
 }
 

@@ -5,7 +5,7 @@ import type { Basis, KeepingQuestion, Subject } from "./guidance.js";
 import { compareEnds, dateOfDay, endOf, lastingDays, plannedSpan, writerSpan, type End, type Span } from "./window.js";
 
 /** Something with its own rules, and the day (after the session) from which they count. */
-export interface KeptThing {
+interface KeptThing {
   readonly subject: Subject;
   readonly keepsAs: string | null;
   readonly keeping: readonly KeepingRule[];

@@ -1,12 +1,12 @@
 /** A meal that waits for a food. Days count from the session. */
-export interface WaitingMeal {
+interface WaitingMeal {
   readonly day: number;
   /** Whole days that the food keeps once it is bought, until the hour of this meal. */
   readonly keeps: number;
 }
 
 /** Meals whose share of a food is bought on one later trip to the shop. */
-export interface LaterTrip<M> {
+interface LaterTrip<M> {
   /** By the day from which on it may be bought for them. */
   readonly meals: readonly M[];
   /** The first day on which it may be bought and still keeps until each of these meals; never after the first of them. */

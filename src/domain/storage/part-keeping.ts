@@ -14,7 +14,7 @@ export interface PartUse {
 }
 
 /** A part for a meal, of a piece that was cut for another part on an earlier day. */
-export interface WaitingPart {
+interface WaitingPart {
   readonly part: string;
   readonly meal: string;
   readonly plan: number;

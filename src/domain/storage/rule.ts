@@ -15,7 +15,7 @@ export type HandlingTopic =
   | "HAZARD";
 
 /** A number that a handling rule sets. `from` is the lower end where the source prints a range. */
-export interface HandlingLimit {
+interface HandlingLimit {
   readonly bound: "AT_MOST" | "AT_LEAST";
   readonly from: number | null;
   readonly value: number;
@@ -43,7 +43,7 @@ export interface HandlingRule {
 }
 
 /** When a caution is due. Any one match is enough, and a match only ever adds a caution. */
-export interface CautionTrigger {
+interface CautionTrigger {
   readonly always: boolean;
   /** Anything of a class that needs the cold. */
   readonly perishable: boolean;

@@ -1,7 +1,7 @@
 import { intlTag } from "../../domain/quantity/intl-tag.js";
 import { legible } from "../words/legible.js";
 
-export interface CsvMarks {
+interface CsvMarks {
   readonly separator: "," | ";";
   readonly decimal: "." | ",";
 }

@@ -17,7 +17,7 @@ const columns = [
  * STANDARD: RFC 4180, for programs. SPREADSHEET: separator and decimal mark of the reader's locale, and a byte order mark,
  * without which some spreadsheets take UTF-8 for something else.
  */
-export type CsvDialect = "STANDARD" | "SPREADSHEET";
+type CsvDialect = "STANDARD" | "SPREADSHEET";
 
 /**
  * The list as a table, a line each; `need`, `on hand` and `to buy` count the same unit, the upper end of a range, unrounded in

@@ -11,7 +11,7 @@ import { warningLines } from "../sentences/warning-lines.js";
 import { wordsFor } from "../words/words-for.js";
 
 /** What is written out, and for whom. */
-export type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
+type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
 
 /** A plan computed, as text for a terminal: components, meals, list by aisle, keeping, warnings. Lines end in \n. */
 export function plainText({ scaled, list, storage, reader }: PlainTextInput): string {

@@ -13,7 +13,7 @@ import { partName, partText, partWord } from "../words/part-words.js";
 import { wordsFor } from "../words/words-for.js";
 
 /** A line of the list in words; every way out takes its parts from here. */
-export interface ShoppingText {
+interface ShoppingText {
   readonly food: string;
   /** "835 g"; "to taste" where nobody gave an amount. */
   readonly need: string;

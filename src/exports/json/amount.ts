@@ -1,9 +1,9 @@
 import { z } from "zod";
-import { named, text, type Json } from "./named-schema.js";
+import { named, text } from "./named-schema.js";
 
-export const dimensionSchema = z.enum(["MASS", "VOLUME", "COUNT"]);
+const dimensionSchema = z.enum(["MASS", "VOLUME", "COUNT"]);
 
-export const unitSchema = named(
+const unitSchema = named(
   "Unit",
   "What an amount is counted in.",
   z.object({
@@ -30,7 +30,6 @@ export const amountSchema = named(
       .describe("`value` in millilitres, where it is a volume or the food's facts tell."),
   }),
 );
-export type AmountJson = Json<typeof amountSchema>;
 
 export const moneySchema = named(
   "Money",

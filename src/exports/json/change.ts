@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { instant, list, named, slug, text } from "./named-schema.js";
 
-export const changeSchema = named(
+const changeSchema = named(
   "Change",
   "Something that happened to a plan.",
   z.object({

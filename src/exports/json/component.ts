@@ -8,7 +8,7 @@ import { list, named, slug, slugs, text, type Json } from "./named-schema.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 import { stepJson, stepSchema } from "./scaled-line.js";
 
-export const writtenLineSchema = named(
+const writtenLineSchema = named(
   "WrittenLine",
   "A line as its writer wrote it.",
   z.object({
@@ -70,7 +70,7 @@ export const componentSchema = named(
     meals: list(namedThingSchema, "The meals of the plan whose lines name it."),
   }),
 );
-export type ComponentJson = Json<typeof componentSchema>;
+type ComponentJson = Json<typeof componentSchema>;
 
 const lineJson = (line: Line, things: ThingsOfPlan): Json<typeof writtenLineSchema> => {
   const { id, item, amount, swaps } = line;

@@ -24,7 +24,7 @@ export const foodSchema = named(
     packs: list(packSchema, "What shops sell."),
   }),
 );
-export type FoodJson = Json<typeof foodSchema>;
+type FoodJson = Json<typeof foodSchema>;
 
 export function foodJson(food: Food): FoodJson {
   // A food belongs to no plan's measures: parts and packs stay in the units they were written in.

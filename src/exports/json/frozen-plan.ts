@@ -14,7 +14,7 @@ import { instant, list, named, slug, text, texts, type Json } from "./named-sche
 
 const rational = (description: string) => text(description, 80);
 
-export const frozenComponentSchema = named(
+const frozenComponentSchema = named(
   "FrozenComponent",
   "Something made ahead, as its writer wrote it.",
   z.object({
@@ -49,7 +49,7 @@ export const frozenComponentSchema = named(
   }),
 );
 
-export const frozenPlanSchema = named(
+const frozenPlanSchema = named(
   "FrozenPlan",
   "A plan as its writer wrote it.",
   z.object({

@@ -17,7 +17,7 @@ export const namedThingSchema = named(
     name: text("What a reader calls it."),
   }),
 );
-export type NamedThing = Json<typeof namedThingSchema>;
+type NamedThing = Json<typeof namedThingSchema>;
 
 /** The things of one frozen plan by slug, and for whom they are named. A revision holds all it names, so a gap is a fault. */
 export interface ThingsOfPlan {

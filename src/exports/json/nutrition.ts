@@ -70,7 +70,7 @@ export const nutritionSchema = named(
     mealCount: z.number().int().min(0).describe("How many meals the figures are the sum of."),
   }),
 );
-export type NutritionJson = Json<typeof nutritionSchema>;
+type NutritionJson = Json<typeof nutritionSchema>;
 
 export const nutritionJson = (nutrition: NutritionOfMeals, things: ThingsOfPlan): NutritionJson => ({
   basis: nutrition.basis,

@@ -15,7 +15,7 @@ import { shoppingListJson, shoppingListSchema } from "./shopping-list.js";
 import { storageJson, storageSchema } from "./storage.js";
 import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
 
-export const publisherSchema = named(
+const publisherSchema = named(
   "Publisher",
   "Whoever publishes plans: a writer or a title.",
   z.object({ slug: slug("Short name used in addresses; never changes."), name: text("Name shown to readers.") }),
@@ -39,7 +39,7 @@ const contents = {
   nutrition: nutritionSchema,
 };
 
-export const scaledMealSchema = named(
+const scaledMealSchema = named(
   "ScaledMeal",
   "A meal computed.",
   z.object({
@@ -55,7 +55,7 @@ export const scaledMealSchema = named(
   }),
 );
 
-export const scaledComponentSchema = named(
+const scaledComponentSchema = named(
   "ScaledComponent",
   "A component computed. `used` + `leftOver` = `made`, what was on hand not counted in `made`.",
   z.object({
@@ -113,7 +113,7 @@ export const planSchema = named(
     warnings: list(warningSchema, "What the reader should know beside the answer."),
   }),
 );
-export type PlanJson = Json<typeof planSchema>;
+type PlanJson = Json<typeof planSchema>;
 
 /** Everything about one plan for one household. */
 export function planJson(answer: PlanAnswer): PlanJson {

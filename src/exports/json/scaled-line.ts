@@ -23,7 +23,7 @@ export const scaledLineSchema = named(
     extra: z.boolean().describe("There is more beside it, not measured."),
   }),
 );
-export type ScaledLineJson = Json<typeof scaledLineSchema>;
+type ScaledLineJson = Json<typeof scaledLineSchema>;
 
 export const scaledLineJson = (scaled: ScaledLine, things: ThingsOfPlan): ScaledLineJson => {
   const { line, item } = scaled;
@@ -55,7 +55,7 @@ export const stepSchema = named(
     eveningBefore: z.boolean().describe("May be done the evening before."),
   }),
 );
-export type StepJson = Json<typeof stepSchema>;
+type StepJson = Json<typeof stepSchema>;
 
 export const stepJson = (step: Step): StepJson => ({
   code: step.id,

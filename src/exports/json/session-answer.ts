@@ -27,7 +27,7 @@ export const sessionAnswerSchema = named(
   }),
 );
 
-export interface SessionAnswer extends SessionFor {
+interface SessionAnswer extends SessionFor {
   readonly whole: Result<PrepSession>;
   /** At least one. */
   readonly days: readonly [DaySession, ...DaySession[]];

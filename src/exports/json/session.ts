@@ -126,7 +126,7 @@ export const daySessionJson = (each: DaySession, asked: SessionFor): Json<typeof
   components: each.components.map(({ slug: component, batches, loads }) => ({ component, batches, loads })),
 });
 
-export type SessionJson = Json<typeof sessionSchema>;
+type SessionJson = Json<typeof sessionSchema>;
 
 /** All of it in one session. */
 export const sessionJson = (session: PrepSession, asked: SessionFor): SessionJson =>

@@ -34,7 +34,7 @@ export const packSchema = named(
   }),
 );
 
-export const useSchema = named(
+const useSchema = named(
   "Use",
   "Who takes how much of a food.",
   z.object({
@@ -52,7 +52,7 @@ export const useSchema = named(
   }),
 );
 
-export const shoppingLineSchema = named(
+const shoppingLineSchema = named(
   "ShoppingLine",
   "One food to buy.",
   z.object({
@@ -106,7 +106,7 @@ export const shoppingListSchema = named(
     warnings: list(warningSchema, "What the reader should know beside the list."),
   }),
 );
-export type ShoppingListJson = Json<typeof shoppingListSchema>;
+type ShoppingListJson = Json<typeof shoppingListSchema>;
 
 const noFacts = { densities: [], measures: [] };
 
@@ -196,7 +196,7 @@ export const listAnswerSchema = named(
   }),
 );
 
-export interface ListAnswer {
+interface ListAnswer {
   readonly plans: readonly { readonly bundle: PlanBundle; readonly revision: number; readonly servings: number }[];
   readonly list: ShoppingList;
   readonly reader: Reader;

@@ -10,7 +10,7 @@ import { warningJson, warningSchema } from "./warning.js";
 
 const purpose = z.enum(["SAFETY", "QUALITY"]).describe("What the end protects: the eater, or taste and texture only.");
 
-export const basisSchema = named(
+const basisSchema = named(
   "Basis",
   "One statement about how long something keeps.",
   z.object({
@@ -33,7 +33,7 @@ export const basisSchema = named(
   }),
 );
 
-export const guidanceSchema = named(
+const guidanceSchema = named(
   "StorageGuidance",
   "How long something keeps in one place, and on whose authority. Local food-safety codes and the practice of licensed kitchens come first; nothing here promises that food is safe.",
   z.object({
@@ -90,7 +90,7 @@ export const storageSchema = named(
     warnings: list(warningSchema, "What the reader should know beside it."),
   }),
 );
-export type StorageJson = Json<typeof storageSchema>;
+type StorageJson = Json<typeof storageSchema>;
 
 const basisJson = (basis: Basis, things: ThingsOfPlan): Json<typeof basisSchema> => ({
   of: things.named(basis.of),

@@ -14,7 +14,7 @@ export const warningSchema = named(
     path: texts("Where: slugs and codes from the plan downwards, or names of parameters."),
   }),
 );
-export type WarningJson = Json<typeof warningSchema>;
+type WarningJson = Json<typeof warningSchema>;
 
 export const warningJson = (warning: Warning): WarningJson => ({
   code: warning.code,

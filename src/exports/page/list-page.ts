@@ -17,7 +17,7 @@ export interface ListedPlan {
   readonly address: string;
 }
 
-export interface ListPageInput {
+interface ListPageInput {
   /** At least one. */
   readonly plans: readonly [ListedPlan, ...ListedPlan[]];
   readonly list: ShoppingList;

@@ -1,7 +1,7 @@
 import { markup, type Content } from "./markup.js";
 import type { PageLinks } from "./page-links.js";
 
-export interface Frame {
+interface Frame {
   /** Of the window: the thing first, then whose it is. */
   readonly title: string;
   readonly links: PageLinks;

@@ -27,7 +27,7 @@ import { sessionPart } from "./parts/session-part.js";
 import { costPart, shoppingPart } from "./parts/shopping-part.js";
 import { storagePart } from "./parts/storage-part.js";
 
-export interface PlanPageInput {
+interface PlanPageInput {
   readonly publication: Publication;
   readonly bundle: PlanBundle;
   readonly form: PlanForm;

@@ -52,7 +52,7 @@ const shareOf = (line: ScaledLine, share: number): ScaledLine => ({
 });
 
 /** Minutes. */
-export interface CookingTimes {
+interface CookingTimes {
   /** Work with the hands away from the heat. */
   readonly prep: number;
   /** On or in something hot, watched or not. */

@@ -23,7 +23,7 @@ export const mealAddress = (slug: string, { revision }: Pick<Addresses, "revisio
   `${revision}#meal-${encodeURIComponent(slug)}`;
 
 /** Whose plan it is. */
-export const publisherOf = (
+const publisherOf = (
   { publication }: Pick<PlanAnswer, "publication">,
   addresses: Addresses,
 ): Exclude<Organization, string> => ({

@@ -10,7 +10,7 @@ import { taskText } from "../document/sections/session-section.js";
 import { codeWords } from "../document/shopping-text.js";
 
 /** A plan as schema.org knows it: an ItemList of its meals, each a Recipe, and the prep session as a HowTo. */
-export function schemaOrg(answer: PlanAnswer, addresses: Addresses): Graph {
+function schemaOrg(answer: PlanAnswer, addresses: Addresses): Graph {
   const { scaled, sessions, reader } = answer;
   const book = nameBook(scaled.bundle, reader);
   const meals = scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day);

@@ -6,7 +6,7 @@ import type { NameBook } from "../words/name-book.js";
 import { sourceText } from "../words/source-text.js";
 
 /** How something keeps in one place, in words. */
-export interface KeepingRow {
+interface KeepingRow {
   readonly what: string;
   readonly where: string;
   /** "2 days, until Tuesday 3 March 2026". */

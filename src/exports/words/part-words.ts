@@ -39,7 +39,7 @@ const names: Readonly<Record<AmountLanguage, Readonly<Record<string, PartName>>>
 };
 
 /** A food and the amount of a part of it. */
-export interface PartSaid {
+interface PartSaid {
   /** The name of the food. */
   readonly food: string;
   readonly part: string;

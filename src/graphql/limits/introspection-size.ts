@@ -21,7 +21,7 @@ import { fragmentsOf, selectedBy } from "./fragments.js";
 import { isNarrowIntrospection, narrowQuestion } from "./narrow-introspection.js";
 
 /** How much an answer about the schema holds, at most. */
-export interface IntrospectionSize {
+interface IntrospectionSize {
   /** Members of all objects: what is looked up and written, one by one. */
   readonly entries: number;
   /** Of the answer as JSON. */

@@ -28,7 +28,7 @@ import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize,
 type Variables = Readonly<Record<string, unknown>>;
 
 /** Points, or how they come from variables. */
-export type Cost = number | ((variables: Variables) => number);
+type Cost = number | ((variables: Variables) => number);
 
 const plus = (a: Cost, b: Cost): Cost =>
   typeof a === "number" && typeof b === "number" ? a + b : (given) => costWith(a, given) + costWith(b, given);

@@ -41,7 +41,7 @@ export interface Asker extends Caller {
 export const isShared = ({ actor }: Asker): boolean => actor.kind === "ANYONE";
 
 /** The operation of a request, once it is known to be a good one. */
-export interface ChosenOperation {
+interface ChosenOperation {
   readonly operation: CompiledOperation;
   /** The document was named by its hash: its address means the same for ever. */
   readonly isNamed: boolean;
@@ -51,7 +51,7 @@ export interface ChosenOperation {
 }
 
 /** What is known of an operation with its variables before it is run. */
-export interface PricedOperation {
+interface PricedOperation {
   /** With defaults, and in the order of the schema: however they were sent, the same variables are the same text. */
   readonly variables: Readonly<Record<string, unknown>>;
   readonly told: ToldOperation;

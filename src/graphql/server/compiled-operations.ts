@@ -45,18 +45,18 @@ interface Faulty {
 }
 
 /** Why a document is not run. */
-export type Stage = "PARSE" | "VALIDATION";
+type Stage = "PARSE" | "VALIDATION";
 
 export type CompiledDocument =
   | { readonly ok: true; readonly document: DocumentNode; readonly operations: readonly CompiledOperation[] }
   | { readonly ok: false; readonly stage: Stage; readonly errors: readonly GraphQLError[] };
 
 /** Documents by their text. */
-export interface CompiledOperations {
+interface CompiledOperations {
   compile(source: string): CompiledDocument;
 }
 
-export interface CompileOptions {
+interface CompileOptions {
   /** Whether documents may ask about the schema. */
   readonly introspection?: boolean;
   readonly kept?: RecentLimits;

@@ -13,10 +13,10 @@ export interface MeantDocument {
 }
 
 /** Documents of the operator, the only ones that are run where there are any: texts by their hash. */
-export type RegisteredDocuments = ReadonlyMap<string, string>;
+type RegisteredDocuments = ReadonlyMap<string, string>;
 
 /** The document that a request means. */
-export interface FoundDocument {
+interface FoundDocument {
   readonly source: string;
   /** The request names it by its hash: its address means the same for ever. */
   readonly isNamed: boolean;
@@ -30,9 +30,9 @@ export interface FoundDocument {
 export const hashOf = (source: string): string => createHash("sha256").update(source, "utf8").digest("hex");
 
 /** Documents that callers left here, the ones asked for last. */
-export const keptByHash = { count: 2_000, characters: 4_000_000, longest: 64_000 } as const;
+const keptByHash = { count: 2_000, characters: 4_000_000, longest: 64_000 } as const;
 
-export interface KnownDocuments {
+interface KnownDocuments {
   /** The document itself or the one of the hash that the request names; or why there is none. */
   find(request: MeantDocument): FoundDocument | Refusal;
 }

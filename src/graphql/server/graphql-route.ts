@@ -12,9 +12,9 @@ import { unavailable } from "../plugins/errors.js";
 import { readAddress, readBody, takeBytes } from "./read-request.js";
 import { refusal, type Refusal } from "./refusal.js";
 
-export const graphqlPath = "/graphql";
+const graphqlPath = "/graphql";
 
-export interface GraphqlRouteOptions {
+interface GraphqlRouteOptions {
   readonly deps: Deps;
   readonly server: GraphqlServer;
   /** The page for browsers; null where it was not built. */

@@ -2,7 +2,7 @@ import { crc32 } from "node:zlib";
 import { recentTexts, type RecentLimits } from "../../services/cache/recent-texts.js";
 
 /** What belongs to sequences of bytes; those that were asked for last. */
-export interface RecentBytes<T> {
+interface RecentBytes<T> {
   get(bytes: Buffer): T | undefined;
   keep(bytes: Buffer, value: T): void;
 }

@@ -12,7 +12,7 @@ export interface Reading {
   readonly source: (written: SourceWritten, path: Path) => Result<Source>;
 }
 
-export interface DocumentHead {
+interface DocumentHead {
   readonly locale: string;
   readonly "measured-in": MeasureSystem;
   readonly sources?: SourcesWritten;

@@ -28,7 +28,7 @@ export interface Resolved<T> {
 }
 
 /** Its slug, and what its document says. */
-export type DescribedPublisher = PublisherFacts & { readonly slug: string };
+type DescribedPublisher = PublisherFacts & { readonly slug: string };
 
 export interface DocumentsResolved {
   readonly foods: readonly Resolved<Food>[];

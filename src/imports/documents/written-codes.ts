@@ -14,13 +14,13 @@ export interface WrittenCode {
 }
 
 /** A step into a document: a key, every entry of a list, every value of a map, or its keys themselves. */
-export type Segment = string | typeof everyEntry | typeof everyValue | typeof everyKey;
-export const everyEntry = Symbol("every entry");
-export const everyValue = Symbol("every value");
-export const everyKey = Symbol("every key");
+type Segment = string | typeof everyEntry | typeof everyValue | typeof everyKey;
+const everyEntry = Symbol("every entry");
+const everyValue = Symbol("every value");
+const everyKey = Symbol("every key");
 
 /** A field that takes a code, and the way to it. */
-export interface CodeField {
+interface CodeField {
   readonly list: CodeListName;
   readonly way: readonly Segment[];
 }

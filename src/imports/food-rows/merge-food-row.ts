@@ -3,7 +3,7 @@ import type { Problem } from "../../domain/problem.js";
 import type { FoodRow } from "./read-food-row.js";
 
 /** A food as a row leaves it, and what the row would make less safe, which only a person may do. */
-export interface LaidFood {
+interface LaidFood {
   readonly food: Food;
   readonly problems: readonly Problem[];
 }

@@ -9,7 +9,7 @@ import { decimalCell } from "../tables/decimal-cell.js";
 import { spreadsheetDate } from "../tables/spreadsheet-date.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
 
-export interface FoodRowOptions {
+interface FoodRowOptions {
   /** BCP 47 tag of the file: its names are in that language, its numbers have that decimal mark. */
   readonly locale: string;
   /** Who says so, where a row does not name its own source. */

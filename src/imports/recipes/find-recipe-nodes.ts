@@ -7,9 +7,9 @@ export interface RecipeNode {
 }
 
 /** The deepest place in a file that is looked at. */
-export const deepestNode = 40;
+const deepestNode = 40;
 /** The most values of one file that are looked at. */
-export const mostNodes = 200_000;
+const mostNodes = 200_000;
 
 const typesOf = (type: unknown): readonly string[] =>
   (Array.isArray(type) ? type : [type]).filter((each): each is string => typeof each === "string");

@@ -7,8 +7,8 @@ export interface JsonLdBlock {
 }
 
 /** The most blocks of one page, and the most characters of one block, that are read. */
-export const mostBlocks = 100;
-export const longestBlock = 5_000_000;
+const mostBlocks = 100;
+const longestBlock = 5_000_000;
 
 /** The `application/ld+json` scripts of a saved HTML page. Nothing of the page is run or fetched. */
 export function htmlJsonLd(html: string): { readonly blocks: readonly JsonLdBlock[]; readonly tooLarge: boolean } {

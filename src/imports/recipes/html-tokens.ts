@@ -1,7 +1,7 @@
 import { Tokenizer } from "htmlparser2";
 
 /** What is told of a page while it is gone through. Places are offsets in its text. */
-export interface HtmlReader {
+interface HtmlReader {
   /** A tag that opens, its name in small letters; `type` is what that attribute says, "" where there is none. */
   open(name: string, type: string, end: number): void;
   text(part: string): void;

@@ -6,7 +6,7 @@ export const jsonLimits = {
   levels: 500,
 } as const;
 
-export interface JsonExcess {
+interface JsonExcess {
   readonly what: keyof typeof jsonLimits;
   /** Lines before the place at which it is one too many. */
   readonly lines: number;

@@ -1,7 +1,7 @@
 import { readHtmlTokens } from "./html-tokens.js";
 
 /** The most characters of one text that are kept. */
-export const longestText = 10_000;
+const longestText = 10_000;
 /** Of one text with its markup. */
 const longestMarkup = 100_000;
 

@@ -7,7 +7,7 @@ import { readRecipeYield } from "./recipe-yield.js";
 import type { WebRecipe } from "./web-recipe.js";
 
 /** The most ingredients, and the most steps, of one recipe that are read. */
-export const mostLines = 500;
+const mostLines = 500;
 
 function urlOf(value: unknown): string | null {
   for (const each of listOf(value)) {

@@ -23,7 +23,7 @@ export interface RecipeRecord {
   readonly problems: readonly RecipeProblem[];
 }
 
-export interface RecipesRead {
+interface RecipesRead {
   readonly records: readonly RecipeRecord[];
   /** About the file or a block of it, where no recipe could be told apart. */
   readonly problems: readonly RecipeProblem[];

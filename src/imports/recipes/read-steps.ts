@@ -4,10 +4,10 @@ import { plainWords } from "./plain-words.js";
 import type { WebStep } from "./web-recipe.js";
 
 /** Told of everything that could not be read: where, and what stands there. */
-export type Unread = (path: Path, got: string) => void;
+type Unread = (path: Path, got: string) => void;
 
 /** The most lists and sections inside one another that are walked. */
-export const deepestList = 8;
+const deepestList = 8;
 
 const shown = (value: unknown): string => JSON.stringify(value).slice(0, 60);
 

@@ -22,7 +22,7 @@ export type OpenPoint =
   | { readonly kind: "TIME" }
   | { readonly kind: "STEPS" };
 
-export interface RecipeDraft {
+interface RecipeDraft {
   /** A plan document of one meal, with every line that was understood. */
   readonly document: PlainDocument;
   readonly open: readonly OpenPoint[];

@@ -1,5 +1,5 @@
 /** Something a recipe says it gives: "24 cookies", "1 quart". `upTo` equals `count` unless a range. */
-export interface WrittenYield {
+interface WrittenYield {
   readonly count: number;
   readonly upTo: number;
   /** The word beside the number, as written; null for a bare number. */

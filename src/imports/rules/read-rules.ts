@@ -16,7 +16,7 @@ import { readKeepingClasses } from "./read-keeping-classes.js";
 import { ruleSetSchema, type RuleSetDocument } from "./rule-set-schema.js";
 import { readRuleDocuments, type RuleDocument, type RuleProblem } from "./rule-texts.js";
 
-export interface RulesRead {
+interface RulesRead {
   /** null while there are problems: rules on which people lean are used whole or not at all. */
   readonly rules: RuleSet | null;
   readonly problems: readonly RuleProblem[];

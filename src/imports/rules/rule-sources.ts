@@ -8,7 +8,7 @@ import type { z } from "zod";
 type Heads = z.output<typeof ruleHead.sources>;
 
 /** A source and who issued it; a source without a publisher is its own. */
-export interface IssuedSource {
+interface IssuedSource {
   readonly source: Source;
   readonly publisher: string;
 }

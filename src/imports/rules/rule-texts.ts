@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { isRegionCode } from "../../domain/model/region-codes.js";
-import type { Problem, Path, Result } from "../../domain/problem.js";
+import type { Problem, Path } from "../../domain/problem.js";
 import { nearestWords } from "../documents/nearest-words.js";
 import { sourceSchema } from "../documents/schemas/shared-schemas.js";
 import { nameSchema, numberSchema, slugSchema, textSchema } from "../documents/schemas/scalar-schemas.js";
@@ -106,10 +106,3 @@ export const duplicateIds = (list: string, ids: readonly string[], key = "id"): 
   ids.flatMap((id, index) =>
     ids.indexOf(id) < index ? [{ code: "DUPLICATE" as const, path: [list, index, key], value: id }] : [],
   );
-
-/** The value, or its problems put into a list. */
-export function valueOr<T>(result: Result<T>, problems: Problem[]): T | null {
-  if (result.ok) return result.value;
-  problems.push(...result.problems);
-  return null;
-}

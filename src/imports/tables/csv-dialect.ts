@@ -1,13 +1,13 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 
-export interface CsvDialect {
+interface CsvDialect {
   readonly delimiter: string;
   readonly newline: "\n" | "\r";
   /** Lines before the header: a spreadsheet's `sep=` line. */
   readonly before: 0 | 1;
 }
 
-export const delimiters = [",", ";", "\t", "|"] as const;
+const delimiters = [",", ";", "\t", "|"] as const;
 
 const withoutQuoted = (line: string): string => line.replace(/"(?:[^"]|"")*"/g, "");
 

@@ -1,5 +1,5 @@
 /** Why a record could not be taken apart. */
-export type CsvFault = "QUOTE_NOT_CLOSED" | "TEXT_AFTER_QUOTE" | "TOO_LONG";
+type CsvFault = "QUOTE_NOT_CLOSED" | "TEXT_AFTER_QUOTE" | "TOO_LONG";
 
 /** One record: the line it begins on, as it stands in the file, and its fields; with a fault there are none. */
 export interface CsvRecord {
@@ -19,11 +19,11 @@ export interface CsvScanner {
 /** The longest record, in characters. Of a longer one the beginning is shown and the rest is passed over. */
 export const longestRecord = 1_000_000;
 /** A quoted field of more lines than this was most likely never closed. */
-export const mostLinesOfARecord = 1_000;
+const mostLinesOfARecord = 1_000;
 /** The most fields of a record; of one with more, as many and one are told apart. */
 export const mostFields = 500;
 /** How much of a record with a fault is kept to show. */
-export const shownOfARecord = 2_000;
+const shownOfARecord = 2_000;
 
 type Taken =
   | { readonly kind: "RECORD"; readonly fields: readonly string[]; readonly end: number }

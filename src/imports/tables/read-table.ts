@@ -27,12 +27,8 @@ export type TableRow<T> =
   | { readonly line: number; readonly ok: true; readonly value: T; readonly raw: string }
   | { readonly line: number; readonly ok: false; readonly problems: readonly Problem[]; readonly raw: string };
 
-export interface TableRows<T> {
-  readonly rows: readonly TableRow<T>[];
-}
-
 /** The most rows of a file, good and bad. */
-export const mostRows = 2_000_000;
+const mostRows = 2_000_000;
 
 /** A file is larger than any that is read. What was read of it before must not be kept. */
 export class FileBeyondLimits extends Error {

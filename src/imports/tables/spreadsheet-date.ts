@@ -2,7 +2,7 @@ import { latest } from "../../domain/memoize.js";
 import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 /** An amount that a spreadsheet program turned into a date before saving, and what may have stood there. */
-export interface SpreadsheetDate {
+interface SpreadsheetDate {
   /** Readings a person may choose from; there is no automatic one, because a half and "1 to 2" give the same date. */
   readonly offers: readonly string[];
   /** How the program must have read it. */

@@ -15,7 +15,7 @@ const volume = units.map(([pattern, millilitres]) => ({
 }));
 
 /** What a household measure of the table is. */
-export type HouseholdMeasure =
+type HouseholdMeasure =
   /** So many millilitres of the food in these forms; null is the food as it comes. */
   | { readonly kind: "VOLUME"; readonly millilitres: number; readonly forms: readonly (string | null)[] }
   /** A piece of its own: "medium", "stick", "slice, thin". */

@@ -1,7 +1,7 @@
 import type { Sql } from "../sql/plain-sql.js";
 
 /** Work of one kind that waits, is under way, or was given up within a day. */
-export interface BacklogRow {
+interface BacklogRow {
   /** `imports`, `webhooks`, or `job:` and its name. */
   readonly queue: string;
   readonly state: "WAITING" | "RUNNING" | "FAILED";

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { z } from "zod";
 import { EmbeddedDatabaseBusy } from "../errors.js";
 
-export interface FolderLock {
+interface FolderLock {
   release(): Promise<void>;
 }
 

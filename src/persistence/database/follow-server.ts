@@ -5,7 +5,7 @@ import { inTime } from "./with-timeout.js";
 import type { PersistenceLog } from "./persistence-log.js";
 import { createProbes, signalChannel, type Followed, type FollowSignals, type SignalFollower } from "./signals.js";
 
-export interface FollowOptions {
+interface FollowOptions {
   /** Past any pooler: who listens needs a session of its own. */
   readonly url: string;
   /** Sends a statement the way that all others go, so that it is known to lead to the same database. */

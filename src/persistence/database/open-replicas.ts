@@ -31,7 +31,7 @@ export interface Connected {
   close(): Promise<void>;
 }
 
-export interface OpenedReplicas extends Replicas {
+interface OpenedReplicas extends Replicas {
   close(): Promise<void>;
 }
 

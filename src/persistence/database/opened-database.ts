@@ -35,7 +35,7 @@ export interface PoolFigures {
 /** Does the work, which sends that statement, and may note how long it took. */
 export type AroundStatement = <T>(sql: string, work: () => Promise<T>) => Promise<T>;
 
-export type OnStatement = (sql: string, values: readonly unknown[]) => void;
+type OnStatement = (sql: string, values: readonly unknown[]) => void;
 
 export interface OpenOptions {
   readonly log?: PersistenceLog;

@@ -25,7 +25,7 @@ export interface Followed {
 export type FollowSignals = (follower: SignalFollower) => Promise<Followed>;
 
 /** Texts that a process notifies to hear them itself: what was notified before is heard before. */
-export interface Probes {
+interface Probes {
   /** Whether this was one of ours, or of any process. */
   take(payload: string): boolean;
   /** Notifies a new one; resolves when it was heard. */

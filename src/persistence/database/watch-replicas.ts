@@ -2,9 +2,9 @@ import { inTime } from "./with-timeout.js";
 import type { PersistenceLog } from "./persistence-log.js";
 
 /** Where a server stands in the log of writes, in bytes from its beginning. Rejects where it does not answer. */
-export type ReadPosition = () => Promise<number>;
+type ReadPosition = () => Promise<number>;
 
-export interface WatchedReplica<T> {
+interface WatchedReplica<T> {
   /** For the log: host and port. */
   readonly name: string;
   readonly position: ReadPosition;
@@ -18,7 +18,7 @@ export interface ReplicaState {
   readonly behindMs: number;
 }
 
-export interface ReplicaWatchOptions {
+interface ReplicaWatchOptions {
   /** The most milliseconds an answer of a replica may be older than the primary's. */
   readonly maxLagMs: number;
   /** Milliseconds of a clock that only goes forward. */

@@ -13,7 +13,7 @@ export interface Owner {
   readonly mealId?: string;
 }
 
-export interface LineRows {
+interface LineRows {
   readonly lines: readonly Prisma.DraftLineCreateManyInput[];
   readonly swaps: readonly Prisma.DraftSwapCreateManyInput[];
 }
@@ -25,8 +25,8 @@ export const linesTree = {
 
 export const stepsTree = { orderBy: { position: "asc" } } as const satisfies Prisma.ComponentDraft$stepsArgs;
 
-export type LineRow = Prisma.DraftLineGetPayload<{ include: (typeof linesTree)["include"] }>;
-export type StepRow = Prisma.DraftStepGetPayload<object>;
+type LineRow = Prisma.DraftLineGetPayload<{ include: (typeof linesTree)["include"] }>;
+type StepRow = Prisma.DraftStepGetPayload<object>;
 
 export function lineRows(owner: Owner, lines: readonly Line[]): LineRows {
   const rows = lines.map((line, position) => ({ id: randomUUID(), line, position }));

@@ -6,7 +6,7 @@ import type { Db, Session } from "../database/session.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
 /** The owner column of the operator's feeds: no publisher has it. A null could not be part of a key. */
-export const operatorId = "00000000-0000-0000-0000-000000000000";
+const operatorId = "00000000-0000-0000-0000-000000000000";
 
 interface FeedRow {
   readonly id: string;

@@ -63,7 +63,7 @@ export interface ImportRun extends RunCounts {
   readonly dueAt: Date | null;
 }
 
-export interface NewRun {
+interface NewRun {
   readonly feed: string;
   readonly file: string | null;
   readonly kind: RunKind;

@@ -4,7 +4,7 @@ import { keptAside } from "./import-data.js";
 import type { PriceOutlier, RunChunk } from "./import-data.js";
 
 /** How many of a unit's base units, so that packs of 500 g and 1 kg compare. A food's own measure stands for itself. */
-export type UnitSize = readonly [unit: string, dimension: string, factor: number];
+type UnitSize = readonly [unit: string, dimension: string, factor: number];
 
 /** A rational as text: `"500"`, `"3/2"`. */
 const number = (column: string): string =>

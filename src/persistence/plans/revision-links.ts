@@ -4,7 +4,7 @@ import { Prisma } from "../generated/client.js";
 import type { Db } from "../database/session.js";
 
 /** A thing that finds revisions: a food, a component, or a word of the title. */
-export interface RevisionLink {
+interface RevisionLink {
   readonly table: Prisma.Sql;
   readonly column: Prisma.Sql;
   readonly value: string;

@@ -6,7 +6,7 @@ import { Prisma } from "../generated/client.js";
 import { fromJson } from "../sql/json-column.js";
 import { inOrder, isId } from "../sql/keys.js";
 import type { Db, Session } from "../database/session.js";
-import { dateText } from "../sql/source-columns.js";
+import { dateText } from "../sql/date-text.js";
 import { storable } from "../sql/storable-text.js";
 
 /**

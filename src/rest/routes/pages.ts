@@ -26,7 +26,7 @@ import { rememberReady, sendReady, type ReadyAnswer } from "../cached-response.j
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
 
-export interface PageRouteOptions {
+interface PageRouteOptions {
   readonly deps: Deps;
   /** Milliseconds that a page may take to compute. */
   readonly queryTime: number;

@@ -1,5 +1,5 @@
 /** What the audit trail calls each kind of write. */
-export const auditActions = [
+const auditActions = [
   "CREATE_PUBLISHER",
   "UPDATE_PUBLISHER",
   "CREATE_TOKEN",
@@ -28,7 +28,7 @@ export const auditActions = [
 export type AuditAction = (typeof auditActions)[number];
 
 /** What a write is about. */
-export const subjectKinds = [
+const subjectKinds = [
   "PUBLISHER",
   "TOKEN",
   "RULE_SET",

@@ -4,7 +4,7 @@ import type { AccessToken, Deps } from "../deps.js";
 import { readTokenText, secretHash } from "./token-text.js";
 
 /** Who asks; or, in words for the caller, why the token that was shown is not taken. */
-export type Authenticated =
+type Authenticated =
   | { readonly ok: true; readonly actor: Actor }
   /** `lookedUp`: it took the database to find out. */
   | { readonly ok: false; readonly message: string; readonly lookedUp: boolean };

@@ -5,7 +5,7 @@ import { nameProblems } from "../drafts/name-problems.js";
 import { newTokenParts, secretHash, tokenText } from "./token-text.js";
 import { authorOf, write } from "../write.js";
 
-export interface TokenInput {
+interface TokenInput {
   /** Slug; null: a token of the operator. */
   readonly publisher: string | null;
   readonly name: string;
@@ -15,7 +15,7 @@ export interface TokenInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-export interface CreatedToken {
+interface CreatedToken {
   readonly id: string;
   /** Shown this once. null: the answer is given again, and the text is not known any more. */
   readonly text: string | null;

@@ -1,7 +1,7 @@
 import type { Deps } from "../deps.js";
 
 /** How long the answer to a keyed write is kept at the least, in milliseconds. */
-export const keysKept = 24 * 60 * 60 * 1000;
+const keysKept = 24 * 60 * 60 * 1000;
 
 /** Forgets the idempotency keys that are older than they need be. */
 export async function forgetKeys({ data, clock }: Deps): Promise<{ readonly forgotten: number }> {

@@ -6,7 +6,7 @@ import type { AccessToken, AuditRecord, Deps, Page, PageRequest, Webhook } from 
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import { isStorable } from "../storable-text.js";
 
-export interface WantedList {
+interface WantedList {
   /** Slug; null: the actor's own, and for the operator all. */
   readonly publisher: string | null;
   readonly page: WantedPage;

@@ -13,7 +13,7 @@ export interface BudgetBook {
 }
 
 /** Callers that are remembered: some ten megabytes. */
-export const rememberedCallers = 50_000;
+const rememberedCallers = 50_000;
 
 /**
  * Opens a book in this process's memory. It never holds more callers than told, however many come: there are two halves, and

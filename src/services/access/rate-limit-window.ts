@@ -25,7 +25,7 @@ export interface Spending {
 }
 
 /** Steps that a point pays for. What computing took beyond its price is charged afterwards, so that no price is far too low. */
-export const stepsOfPoint = 8;
+const stepsOfPoint = 8;
 
 /** Points that are still owed for computing, once it is known what it took. */
 export const owedFor = (steps: number, paid: number): number => Math.max(0, Math.ceil(steps / stepsOfPoint) - paid);

@@ -12,7 +12,7 @@ export interface RateLimitSettings {
 }
 
 /** The header fields of the RateLimit draft (draft-ietf-httpapi-ratelimit-headers), revision 11. */
-export type RateLimitFields = Readonly<Record<"ratelimit-policy" | "ratelimit", string>>;
+type RateLimitFields = Readonly<Record<"ratelimit-policy" | "ratelimit", string>>;
 
 /** A caller was charged. */
 export interface Charged {

@@ -4,7 +4,7 @@ import type { Deps } from "../deps.js";
 import { ownerOf } from "./owner-of.js";
 import { write } from "../write.js";
 
-export interface RevokeInput {
+interface RevokeInput {
   /** The public part of the token. */
   readonly id: string;
   readonly idempotencyKey?: string | null | undefined;

@@ -5,7 +5,7 @@ import type { Deps } from "../deps.js";
 import { nameProblems } from "../drafts/name-problems.js";
 import { write } from "../write.js";
 
-export interface PublisherInput {
+interface PublisherInput {
   readonly slug: string;
   readonly name: string;
   readonly idempotencyKey?: string | null | undefined;

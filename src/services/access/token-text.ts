@@ -12,7 +12,7 @@ const checkLength = 6;
 export const tokenPattern = /^prepwright_[0-9A-Za-z]{44}$/;
 
 /** A token taken apart. The id may be shown and stored, the secret may not. */
-export interface TokenParts {
+interface TokenParts {
   readonly id: string;
   readonly secret: string;
 }

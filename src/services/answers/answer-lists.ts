@@ -16,7 +16,7 @@ import { inTurns } from "../time-slices.js";
 import { inStage } from "../stage.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 
-export interface GivenPortion extends RevisionRef {
+interface GivenPortion extends RevisionRef {
   readonly servings: number;
 }
 

@@ -10,7 +10,7 @@ import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "../stage.js";
 import { stateContentsInTurns, findCautionsInTurns, stateNutritionInTurns } from "./state-contents.js";
 
-export type { PlanAnswer, Publication, Reader } from "../../domain/plan/plan-answer.js";
+export type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 export type { Asked } from "./scale-for-reader.js";
 
 /** Everything about one published plan for one household; null: there is none of that name or number. */

@@ -1,13 +1,13 @@
 import { panFactor, panTolerance, type Pan } from "../../domain/quantity/pan.js";
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
 
-export interface GivenPan {
+interface GivenPan {
   readonly diameter?: number | null | undefined;
   readonly length?: number | null | undefined;
   readonly width?: number | null | undefined;
 }
 
-export interface PanChange {
+interface PanChange {
   readonly factor: number;
   readonly leaveAsIs: boolean;
 }

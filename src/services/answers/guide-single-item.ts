@@ -11,7 +11,7 @@ import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 
 /** What a caller says of where and when a thing is kept. All of it may be left out. */
-export interface GivenKeeping {
+interface GivenKeeping {
   /** ISO 3166 code; left out: the strictest rules of all regions. */
   readonly region?: string | null | undefined;
   /** Of the plan it belongs to, and that plan's publisher, where the caller names none. */

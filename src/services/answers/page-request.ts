@@ -1,9 +1,9 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { PageRequest } from "../deps.js";
 
-export const smallestPage = 1;
+const smallestPage = 1;
 export const largestPage = 100;
-export const defaultPage = 20;
+const defaultPage = 20;
 
 /** Each may be left out. */
 export interface WantedPage {

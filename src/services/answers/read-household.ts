@@ -35,7 +35,7 @@ export interface GivenHousehold {
 }
 
 /** What differs from the kitchen the plans assume. */
-export interface GivenKitchen {
+interface GivenKitchen {
   readonly cooks?: Maybe<number>;
   readonly appliances?: Maybe<readonly { readonly appliance: string; readonly count: number }[]>;
 }

@@ -9,7 +9,7 @@ import { findFoods } from "../foods/find-foods.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
-export type FoodFinder = (slugs: readonly string[]) => Promise<readonly (Pick<Food, "slug"> | null)[]>;
+type FoodFinder = (slugs: readonly string[]) => Promise<readonly (Pick<Food, "slug"> | null)[]>;
 
 /**
  * `readHousehold`, and that the foods of its swaps exist. A reader's swaps go with many plans, so one of a food that only

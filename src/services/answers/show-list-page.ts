@@ -18,7 +18,7 @@ export interface OtherPlan {
 }
 
 /** How another plan stands in an address: `publisher/slug`, and `:8` for eight. */
-export const otherPlanText = ({ publisher, slug, servings }: OtherPlan): string =>
+const otherPlanText = ({ publisher, slug, servings }: OtherPlan): string =>
   `${publisher}/${slug}${servings === null ? "" : `:${servings}`}`;
 
 /** The list of one plan, or of it and others, as a page to tick and print; null: one of them is not in print. */

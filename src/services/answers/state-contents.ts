@@ -18,8 +18,6 @@ import { cautionsInTurns, type CautionsFound } from "../../domain/storage/cautio
 import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
 import type { Clock } from "../deps.js";
 
-export type { Contents } from "../../domain/plan/plan-answer.js";
-
 /** What is said about lists of foods. Those of a dish are one list for all households of a compiled plan, so each is judged once. */
 interface Statements {
   allergens(foods: readonly Food[], work: Work): InTurns<AllergenStatement>;

@@ -21,7 +21,7 @@ export interface Memory {
   readonly follower: SignalFollower;
 }
 
-export interface UnderWay {
+interface UnderWay {
   readonly since: number;
   readonly done: Promise<unknown>;
 }

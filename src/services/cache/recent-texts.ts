@@ -8,7 +8,7 @@ export interface RecentLimits {
 }
 
 /** What belongs to texts, by a key; those that were not asked for give way. */
-export interface RecentTexts<T> {
+interface RecentTexts<T> {
   get(key: string): T | undefined;
   /** @param length of the text, in characters */
   keep(key: string, value: T, length: number): void;

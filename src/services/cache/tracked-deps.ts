@@ -4,7 +4,7 @@ import { depsFor } from "../deps-for.js";
 import type { Dependence, Generations, Place } from "./generations.js";
 
 /** What an answer hung on, as it was computed. */
-export interface Noted {
+interface Noted {
   readonly places: ReadonlySet<Place>;
   /** It read the clock: what it says is of that day. */
   readonly usedClock: boolean;

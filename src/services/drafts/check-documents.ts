@@ -14,7 +14,7 @@ import { readRegion } from "../answers/read-region.js";
 import { readTextsInTurns, type GivenText } from "./read-texts.js";
 import { isStorable } from "../storable-text.js";
 
-export interface DocumentsToCheck {
+interface DocumentsToCheck {
   /** Slug. */
   readonly publisher: string;
   readonly texts: readonly GivenText[];
@@ -23,7 +23,7 @@ export interface DocumentsToCheck {
 }
 
 /** What saving documents and publishing their plans would meet. */
-export interface DocumentsCheck {
+interface DocumentsCheck {
   readonly problems: readonly Problem[];
   /** Empty where there are problems. */
   readonly findings: readonly PlacedFinding[];

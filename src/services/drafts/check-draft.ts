@@ -14,7 +14,7 @@ import { noHousehold, publisherReader, settleRegion } from "../answers/resolve-r
 import { isStorable } from "../storable-text.js";
 
 /** What publishing a draft now would meet. */
-export interface DraftCheck {
+interface DraftCheck {
   readonly version: number;
   /** Why it cannot be computed. Then nothing is found yet. */
   readonly problems: readonly Problem[];

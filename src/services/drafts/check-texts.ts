@@ -16,7 +16,7 @@ import { noHousehold, settleRegion, type PublisherReader } from "../answers/reso
 import type { RuleReader } from "../answers/guide-storage.js";
 
 /** What plans are held against. */
-export interface CheckedBy extends Paced {
+interface CheckedBy extends Paced {
   readonly rules: RuleSet;
   readonly clock: Clock;
   readonly readRules: RuleReader;
@@ -25,7 +25,7 @@ export interface CheckedBy extends Paced {
   readonly readPublishers: PublisherReader;
 }
 
-export interface TextsCheck {
+interface TextsCheck {
   readonly problems: readonly DocumentProblem[];
   /** Of the plans that can be computed with what is at hand. */
   readonly findings: readonly PlacedFinding[];

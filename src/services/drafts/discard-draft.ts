@@ -4,7 +4,7 @@ import type { Caller } from "../access/actor.js";
 import type { Deps, DraftKind, DraftRef } from "../deps.js";
 import { write } from "../write.js";
 
-export interface DiscardInput {
+interface DiscardInput {
   readonly publisher: string;
   readonly kind: DraftKind;
   readonly slug: string;

@@ -11,7 +11,7 @@ import { foreignDocuments } from "./document-ownership.js";
 import type { RunningImport } from "../imports/running-import.js";
 
 /** The most documents of one file, and levels of components that build on one another: the file is gone through once for each. */
-export const mostDocuments = 50_000;
+const mostDocuments = 50_000;
 const mostLevels = limits.components;
 
 /** What is remembered of a document between two passes over its file. */

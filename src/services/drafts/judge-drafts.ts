@@ -15,7 +15,7 @@ export type Verdict =
 /** Rows looked at with one read of what is there. */
 const batchSize = 200;
 
-export interface HowTaken {
+interface HowTaken {
   readonly publishes: boolean;
   /** A person has looked at the rows, and is not to misspell a code. */
   readonly answeredFor: boolean;

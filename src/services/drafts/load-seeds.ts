@@ -4,7 +4,7 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Deps } from "../deps.js";
 import { publishPlan } from "../plans/publish-plan.js";
 
-export interface SeedsInput {
+interface SeedsInput {
   readonly publisher: { readonly slug: string; readonly name: string };
   readonly foods: readonly Food[];
   readonly bundles: readonly PlanBundle[];

@@ -12,7 +12,7 @@ export interface GivenText {
 }
 
 /** The most documents that are taken at once. */
-export const mostDocuments = yamlLimits.documents;
+const mostDocuments = yamlLimits.documents;
 
 /** Reads all the texts. Problems of their documents are still inside; a result fails where there is nothing to read, or too much. */
 export const readTexts = (texts: readonly GivenText[], path: Path): Result<DocumentsRead> =>

@@ -17,13 +17,13 @@ import { signatureOf } from "../access/draft-author.js";
 import { write, type AuditSubject, type Written } from "../write.js";
 
 /** Version of a draft that its writer read. */
-export interface ExpectedDraft {
+interface ExpectedDraft {
   readonly kind: DraftKind;
   readonly slug: string;
   readonly version: number;
 }
 
-export interface DocumentsInput {
+interface DocumentsInput {
   readonly publisher: string;
   readonly texts: readonly GivenText[];
   /** Of every draft that is there already; what is not named has to be new. */
@@ -33,7 +33,7 @@ export interface DocumentsInput {
 
 export type SavedDraft = { readonly kind: DraftKind; readonly slug: string; readonly version: number };
 
-export type SavedDocuments = {
+type SavedDocuments = {
   readonly publisher: string;
   readonly drafts: readonly SavedDraft[];
   /** Slugs of the foods among the documents; only the operator has any. */

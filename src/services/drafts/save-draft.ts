@@ -7,7 +7,7 @@ import { readTextsInTurns } from "./read-texts.js";
 import { saveTexts, type SavedDraft } from "./save-documents.js";
 import { write } from "../write.js";
 
-export interface DraftInput {
+interface DraftInput {
   readonly publisher: string;
   /** What problems call the text. */
   readonly name: string;
@@ -17,7 +17,7 @@ export interface DraftInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-export type OneSaved = SavedDraft & { readonly publisher: string };
+type OneSaved = SavedDraft & { readonly publisher: string };
 
 /** Saves the document of one plan. */
 export const savePlanDraft = (deps: Deps, caller: Caller, input: DraftInput): Promise<Result<OneSaved>> =>

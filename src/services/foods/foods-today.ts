@@ -15,9 +15,9 @@ import type { Clock, Deps } from "../deps.js";
 export type FoodReader = (slugs: readonly string[]) => Promise<readonly (Food | null)[]>;
 
 /** Reads which food each slug is to be shopped as, where that is another; null where it is its own. */
-export type SynonymReader = (slugs: readonly string[]) => Promise<readonly (string | null)[]>;
+type SynonymReader = (slugs: readonly string[]) => Promise<readonly (string | null)[]>;
 
-export interface CatalogueReaders {
+interface CatalogueReaders {
   readonly readFoods: FoodReader;
   readonly readSynonyms: SynonymReader;
   /** Reads what is asked of the keeping rules; only where a food or a part waits for a later day. */

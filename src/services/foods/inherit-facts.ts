@@ -6,7 +6,7 @@ import type { Deps } from "../deps.js";
 import { findCatalogueFoods } from "./find-catalogue-foods.js";
 
 /** What a food inherits from the open table under the number it names; itself where it names none or one that is not there. */
-export type Inherit = (food: Food) => Food;
+type Inherit = (food: Food) => Food;
 
 /** Reads what the foods of these numbers inherit, in one statement. */
 export async function readInheritance(deps: Pick<Deps, "data">, numbers: readonly (string | null)[]): Promise<Inherit> {

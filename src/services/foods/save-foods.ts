@@ -10,12 +10,12 @@ import { inTurns } from "../time-slices.js";
 import { readTextsInTurns, type GivenText } from "../drafts/read-texts.js";
 import { write } from "../write.js";
 
-export interface FoodsInput {
+interface FoodsInput {
   readonly texts: readonly GivenText[];
   readonly idempotencyKey?: string | null | undefined;
 }
 
-export type SavedFoods = {
+type SavedFoods = {
   /** Slugs, in the order of the documents. */
   readonly foods: readonly string[];
   /** How many of them are new or different now. */

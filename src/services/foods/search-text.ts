@@ -1,7 +1,7 @@
 import type { Path, Problem } from "../../domain/problem.js";
 import { isStorable } from "../storable-text.js";
 
-export const longestSearch = 200;
+const longestSearch = 200;
 
 /**
  * Problems of the texts somebody looks for: too long, or with characters that no database text can hold.

@@ -34,7 +34,7 @@ const longestWait = 6 * 60 * 60 * 1000;
 const ofPlace = { by: "place", countsMore: true } as const;
 
 /** LATER: it could not be had for a passing reason, and the run waits to be taken up again. */
-export type Collected = Result<ImportFile> | "LATER";
+type Collected = Result<ImportFile> | "LATER";
 
 /** The file of a run that has none yet: from the feed's place, stored and noted with the run. */
 export async function collectFile(

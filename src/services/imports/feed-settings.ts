@@ -68,14 +68,6 @@ export const usualLimits: Readonly<Record<FeedKind, FeedSettings["limits"]>> = {
   RECIPES: { changed: 1, quarantined: 1 },
 };
 
-export const feedKinds = [
-  "CATALOGUE",
-  "DOCUMENTS",
-  "FOODS",
-  "PRICES",
-  "RECIPES",
-] as const satisfies readonly FeedKind[];
-
 /** Kinds whose files are tables: a header, and rows of it. */
 export const isTable = (kind: FeedKind): boolean => kind !== "DOCUMENTS" && kind !== "RECIPES";
 

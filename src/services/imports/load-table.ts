@@ -8,7 +8,7 @@ import { countsOf, noCounts, RunLost, withinLimits, type Loaded, type RunningImp
 const chunkSize = 500;
 
 /** What a table is of, and what becomes of its rows. */
-export interface TableLoader<T> {
+interface TableLoader<T> {
   /** The file from its beginning; asked for more than once. */
   readonly rows: () => AsyncIterable<readonly TableRow<T>[]>;
   /** What a row stands for: of several rows for one thing the last counts. */

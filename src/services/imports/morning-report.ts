@@ -15,14 +15,14 @@ export const longestMorning = 31 * 24;
 const mostImports = 200;
 
 /** The report with the imports themselves, in the same order. */
-export interface FoundMorning {
+interface FoundMorning {
   readonly report: MorningReport;
   readonly found: readonly FoundImport[];
   readonly plans: readonly FoundReview[];
 }
 
 /** A published plan of which a review found something new. */
-export interface FoundReview {
+interface FoundReview {
   readonly plan: RevisionSummary;
   readonly review: RevisionReview;
 }

@@ -10,7 +10,7 @@ import { authorName, write } from "../write.js";
 /** The largest file that is taken, in bytes. */
 export const largestUpload = 512 * 1024 * 1024;
 
-export interface ReceivedFile extends FeedName {
+interface ReceivedFile extends FeedName {
   /** What problems and reports call it. */
   readonly name: string;
   readonly bytes: AsyncIterable<Uint8Array>;

@@ -8,7 +8,7 @@ import { requirePublishing } from "../access/publish-right.js";
 import { queued } from "./start-import.js";
 import { authorName, write } from "../write.js";
 
-export interface SettleInput {
+interface SettleInput {
   /** Id of the import. */
   readonly run: string;
   readonly line: number;
@@ -18,7 +18,7 @@ export interface SettleInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-export type SettledRow = {
+type SettledRow = {
   readonly run: string;
   readonly line: number;
   readonly part: number;
@@ -27,7 +27,7 @@ export type SettledRow = {
 };
 
 /** The longest text that is taken for a row, in characters: that of a document. */
-export const longestRow = 2_000_000;
+const longestRow = 2_000_000;
 
 /**
  * Settles something that an import put aside: mended, it is imported again as a small file of its own; without a text it is passed

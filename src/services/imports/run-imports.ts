@@ -16,9 +16,9 @@ import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-i
 import { undoRun } from "./undo-run.js";
 
 /** How often a running import says that it is alive, and after how long without a word another worker takes it up. */
-export const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const satisfies Pulse;
+const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const satisfies Pulse;
 
-export interface Pulse {
+interface Pulse {
   readonly everyMs: number;
   readonly deadAfterMs: number;
   /** Leaves what goes on to another worker. */

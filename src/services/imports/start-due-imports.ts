@@ -3,7 +3,7 @@ import { lastTick } from "./crontab.js";
 import { signatureOf } from "../access/draft-author.js";
 
 /** How long after its time an import is still started, in milliseconds: the service may have been down. */
-export const patience = 60 * 60 * 1000;
+const patience = 60 * 60 * 1000;
 
 /** By how much clocks of several workers may differ, in milliseconds. */
 const skew = 60_000;

@@ -7,7 +7,7 @@ import { requirePublishing } from "../access/publish-right.js";
 import type { FeedName } from "./save-feed.js";
 import { authorName, write, type Written } from "../write.js";
 
-export interface StartInput extends FeedName {
+interface StartInput extends FeedName {
   /** Id of a file that the feed has had; null: one is fetched from the feed's place, or the last that was handed in. */
   readonly file?: string | null | undefined;
   readonly dryRun?: boolean | null | undefined;
@@ -69,7 +69,7 @@ export async function queued(
   return ok({ value: { run }, subject: { kind: "IMPORT", name: run, before: null, after: null } });
 }
 
-export interface RunInput {
+interface RunInput {
   /** Id. */
   readonly run: string;
   readonly idempotencyKey?: string | null | undefined;
@@ -99,7 +99,7 @@ export async function undoImport(deps: Deps, caller: Caller, input: RunInput): P
   );
 }
 
-export interface ReplayInput extends RunInput {
+interface ReplayInput extends RunInput {
   readonly dryRun?: boolean | null | undefined;
   readonly force?: boolean | null | undefined;
 }

@@ -17,7 +17,7 @@ import { publisherReader, settleRegion } from "../answers/resolve-region.js";
 import { stateContentsInTurns } from "../answers/state-contents.js";
 
 /** Which two states: revisions by number. `from` null: the newest in force; `to` null: the draft. */
-export interface Compared extends OwnedSlug {
+interface Compared extends OwnedSlug {
   readonly from: number | null;
   readonly to: number | null;
 }

@@ -5,7 +5,7 @@ import { noteProblems } from "../drafts/note-problems.js";
 import { freezeDraft, type PublishedDraft, type PublishInput } from "./publish-draft.js";
 import { write } from "../write.js";
 
-export interface CorrectInput extends PublishInput {
+interface CorrectInput extends PublishInput {
   /** What readers of the revision before should know: what was wrong, and what is right. */
   readonly changeNote: string;
 }

@@ -16,7 +16,7 @@ import { inTurns, type Paced } from "../time-slices.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 
 /** A draft plan with its component drafts and the foods as known today, with what they inherit. */
-export interface GatheredPlan {
+interface GatheredPlan {
   readonly draft: Draft<Plan>;
   readonly components: readonly Draft<Component>[];
   readonly bundle: PlanBundle;

@@ -10,7 +10,7 @@ import { inTurns } from "../time-slices.js";
 import { noHousehold, publisherReader, settleRegion } from "../answers/resolve-region.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 
-export interface Published {
+interface Published {
   readonly summary: RevisionSummary;
   /** false: the newest revision already said exactly this. */
   readonly created: boolean;

@@ -21,7 +21,7 @@ const pageSize = 20;
 /** Most differences that are kept of one revision; the less safe ones come first. */
 const mostDifferences = 200;
 
-export interface Reviewed {
+interface Reviewed {
   readonly reviewed: number;
   /** Revisions of which something else is told since their last review. */
   readonly changed: number;

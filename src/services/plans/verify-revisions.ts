@@ -3,7 +3,7 @@ import type { Deps } from "../deps.js";
 /** Frozen documents read at a time. */
 const pageSize = 100;
 
-export interface Verified {
+interface Verified {
   readonly checked: number;
   /** Ids of revisions whose document is not what was published. */
   readonly mismatched: readonly string[];

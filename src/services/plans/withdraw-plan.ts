@@ -4,7 +4,7 @@ import type { Deps } from "../deps.js";
 import { noteProblems } from "../drafts/note-problems.js";
 import { write } from "../write.js";
 
-export interface WithdrawInput {
+interface WithdrawInput {
   readonly publisher: string;
   readonly slug: string;
   readonly revision: number;
@@ -13,7 +13,7 @@ export interface WithdrawInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-export type WithdrawnPlan = { readonly publisher: string; readonly slug: string; readonly revision: number };
+type WithdrawnPlan = { readonly publisher: string; readonly slug: string; readonly revision: number };
 
 /**
  * Takes a revision out of force. It is still found by its number, with the reason; the plan's own address falls back to the

@@ -8,13 +8,13 @@ import { write } from "../write.js";
 
 export type { RuleProblem } from "../../imports/rules/rule-texts.js";
 
-export interface RuleSetInput {
+interface RuleSetInput {
   /** One document each of the kinds rule-set, keeping-classes, food-safety, cautions and allergens, in any files. */
   readonly files: readonly { readonly name: string; readonly text: string }[];
   readonly idempotencyKey?: string | null | undefined;
 }
 
-export type RuleSetLoaded =
+type RuleSetLoaded =
   | {
       readonly ok: true;
       readonly summary: RuleSetSummary;

@@ -10,7 +10,7 @@ export const waits = [5, 300, 1800, 7200, 18_000, 36_000, 50_400, 72_000, 86_400
 const batch = 20;
 
 /** How long a worker that took a delivery has it to itself, in milliseconds; well above the longest a try may take. */
-export const lease = 60_000;
+const lease = 60_000;
 
 /** The most that an address may put a try off, in milliseconds. */
 const longestWait = 24 * 60 * 60 * 1000;

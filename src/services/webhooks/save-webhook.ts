@@ -8,14 +8,14 @@ import { newWebhookSecret } from "./webhook-message.js";
 import { write } from "../write.js";
 
 /** The most webhooks of one publisher. */
-export const mostWebhooks = 20;
+const mostWebhooks = 20;
 
 /** How long an old secret still signs beside the new one, in milliseconds. */
-export const secretOverlap = 24 * 60 * 60 * 1000;
+const secretOverlap = 24 * 60 * 60 * 1000;
 
 type Key = string | null | undefined;
 
-export interface WebhookInput {
+interface WebhookInput {
   /** Slug. */
   readonly publisher: string;
   readonly url: string;
@@ -24,7 +24,7 @@ export interface WebhookInput {
   readonly idempotencyKey?: Key;
 }
 
-export interface WebhookSecret {
+interface WebhookSecret {
   readonly id: string;
   /** Shown this once. null: the answer is given again. */
   readonly secret: string | null;

@@ -3,7 +3,7 @@ import ipaddr from "ipaddr.js";
 import type { Path, Problem } from "../../domain/problem.js";
 
 /** The longest address of a webhook, in characters. */
-export const longestUrl = 2000;
+const longestUrl = 2000;
 
 /** Of IPv6 only global unicast is public: mapped and translated IPv4, loopback, link-local and unique local addresses lie outside. */
 const globalUnicast = ipaddr.IPv6.parseCIDR("2000::/3");

@@ -7,7 +7,7 @@ import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import { write } from "../write.js";
 
 /** How long deliveries that are done with are kept, in milliseconds. */
-export const deliveriesKept = 30 * 24 * 60 * 60 * 1000;
+const deliveriesKept = 30 * 24 * 60 * 60 * 1000;
 
 /** A webhook that the caller has just made or changed. */
 export async function findWebhook({ data }: Deps, id: string): Promise<Webhook> {

@@ -36,7 +36,7 @@ function mostLenient(
  * What no reader should be told whatever region they are in: days beyond every published rule of the class, and a shelf for
  * food that needs the cold. Freezing is left out, since what is published about it is quality.
  */
-export function keepingProblems(
+function keepingProblems(
   { subject, keepsAs, keeping, path }: Keeping,
   rules: KeepingRules,
   date: string,

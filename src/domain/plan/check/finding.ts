@@ -2,9 +2,6 @@ import type { BaseAmount } from "../../model/amount.js";
 import type { TemperatureUnit } from "../../quantity/temperature.js";
 import type { FormProblem, Path, StoppingProblem, TextPlace } from "../../problem.js";
 
-/** STOPS: must be mended before publishing. LOOK: readers complain about it; the writer decides. */
-export type Severity = "STOPS" | "LOOK";
-
 /** Titles and names in the writer's language, by `components/SLUG`, `meals/SLUG` and `foods/SLUG`. */
 export type FindingNames = ReadonlyMap<string, string>;
 
@@ -13,7 +10,10 @@ interface ToLookAt {
   readonly path: Path;
 }
 
-/** What the writer's check found, as facts; sentences are made at the edge. What stops publishing is a problem itself. */
+/**
+ * What the writer's check found, as facts; sentences are made at the edge. STOPS: must be mended before publishing, and is a
+ * problem itself. LOOK: readers complain about it; the writer decides.
+ */
 export type Finding =
   | (StoppingProblem & { readonly severity: "STOPS" })
   | (ToLookAt &

@@ -59,7 +59,7 @@ export interface PlanNutrition {
   readonly plan: NutritionOfMeals;
 }
 
-export interface MealNutrition {
+interface MealNutrition {
   readonly meal: string;
   readonly nutrition: NutritionOfMeals;
 }

@@ -13,7 +13,7 @@ import { onceMade } from "../once-made.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "../scaled.js";
 
 /** Why there is more of a food than was weighed: the reader adds it, or nobody knows what an amount of it weighs. */
-export type Rest = "TO_TASTE" | "EXTRA" | "UNWEIGHED";
+type Rest = "TO_TASTE" | "EXTRA" | "UNWEIGHED";
 
 /** Of one food or part. Grams are of its edible portion, raw. */
 export interface EatenFood {

@@ -4,7 +4,7 @@ import type { CompiledLine, CompiledPlan } from "../compiled-plan.js";
 import { lineContext } from "../line-context.js";
 
 /** Every food that goes into a dish, through its components, each once; with swaps and routes as they were taken. */
-export interface FoodsEaten {
+interface FoodsEaten {
   readonly plan: readonly Food[];
   /** By slug of the meal. */
   readonly meals: ReadonlyMap<string, readonly Food[]>;

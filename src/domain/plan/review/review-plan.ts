@@ -12,11 +12,11 @@ export interface ReviewedDifference extends PlanDifference {
 }
 
 /** A plan computed with what is eaten of it. */
-export interface ReviewedPlan extends ComputedPlan {
+interface ReviewedPlan extends ComputedPlan {
   readonly eaten: readonly EatenMeal[];
 }
 
-export interface ReviewQuestion {
+interface ReviewQuestion {
   /** As it was frozen: facts of its own foods, and the rules it was checked against. */
   readonly before: ComputedPlan;
   /** With what is known today. */

@@ -57,7 +57,7 @@ export const instantAt = (date: string, hour: string, zone: string): string =>
 export const daysAfter = (date: string, days: number): string => Temporal.PlainDate.from(date).add({ days }).toString();
 
 /** Whole days from one ISO date to another; negative when the second is earlier. */
-export const daysBetween = (from: string, to: string): number =>
+const daysBetween = (from: string, to: string): number =>
   Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: "day" }).days;
 
 /** Temporal answers a text that it cannot read with a RangeError. */

@@ -19,7 +19,7 @@ export const cooksForADay = ({ handsOnMinutes }: Pick<PrepSession, "handsOnMinut
   Math.max(1, Math.ceil(handsOnMinutes / dayOfWork));
 
 /** What a reader should know of a session's length before the day. */
-export interface SessionLength {
+interface SessionLength {
   /** Minutes the writer promises, where the session takes longer; null: it does not, or nothing is promised. */
   readonly promised: number | null;
   /** The hands have more to do than in a day. */

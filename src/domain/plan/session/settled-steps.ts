@@ -11,13 +11,13 @@ import type { ScaledComponent, ScaledLine, ScaledMeal } from "../scaled.js";
  * Kilograms or litres that one load holds where the writer says neither `at-most` nor how much a load takes: a large
  * household pot, a full oven tray. Common practice, no source.
  */
-export const roomOfALoad = { pot: 10, tray: 3 } as const;
+const roomOfALoad = { pot: 10, tray: 3 } as const;
 
 /**
  * Minutes that a litre more takes to boil: 4.19 kJ/(kg K) from 15 to 100 °C is 356 kJ, of a 2 kW ring with six tenths
  * of its heat in the pot. The properties of water are in any handbook; the ring is common practice, no source.
  */
-export const boilMinutesPerLitre = 5;
+const boilMinutesPerLitre = 5;
 
 /** What is made: a component or a meal, as its steps see it. */
 interface Made {

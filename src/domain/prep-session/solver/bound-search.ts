@@ -11,14 +11,14 @@ import { TimeTablePropagator } from "./time-table-propagator.js";
 /** Of what `looked` counts, how much is one step. */
 const looksInStep = 40;
 
-export interface SearchLimits {
+interface SearchLimits {
   readonly conflictLimit: number;
   readonly shouldStop: () => boolean;
   readonly work: Work;
 }
 
 /** What `BoundSearch.run` came to: no better schedule exists, or it ran out of budget. */
-export type SearchEnd = "PROVED" | "STOPPED";
+type SearchEnd = "PROVED" | "STOPPED";
 
 /**
  * Branch and bound that learns from dead ends (lazy clause generation). Finds schedules of falling length until it

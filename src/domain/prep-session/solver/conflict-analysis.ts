@@ -3,7 +3,7 @@ import { noReason } from "./bound-trail.js";
 import { LiteralList } from "./literal-list.js";
 
 /** Adds literals that together forced `bound >= value`, for the reason given. */
-export type Explain = (reason: number, bound: number, value: number, into: LiteralList) => void;
+type Explain = (reason: number, bound: number, value: number, into: LiteralList) => void;
 
 /**
  * Learns from a clash: walks back along the trail until one literal of the last decision level is left (the first

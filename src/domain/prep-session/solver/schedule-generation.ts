@@ -2,7 +2,7 @@ import { unhurried, type Work } from "../../work.js";
 import { cellsInStep, type TaskNetwork } from "../task-network.js";
 
 /** Which way a schedule is built: from the start on, or (mirrored) from the end back. */
-export type Direction = "FORWARD" | "BACKWARD";
+type Direction = "FORWARD" | "BACKWARD";
 
 /** Cells that are set to nothing in one step. */
 const cellsFilledInStep = 4_000;

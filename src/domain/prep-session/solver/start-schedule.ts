@@ -49,7 +49,7 @@ export function tightened(network: TaskNetwork, starts: Int32Array): Int32Array 
 const mostRepairs = 40;
 
 /** Told of its steps, and asked whether to be content with what there is. */
-export interface StartLimits {
+interface StartLimits {
   readonly work: Work;
   readonly shouldStop: () => boolean;
 }

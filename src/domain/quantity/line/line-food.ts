@@ -19,7 +19,7 @@ export interface LineFood {
   readonly notSoldSo: boolean;
 }
 
-export interface LineReader {
+interface LineReader {
   readonly names: FoodNames;
   readonly language: string;
   readonly region: string | null;

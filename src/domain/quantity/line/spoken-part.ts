@@ -13,7 +13,7 @@ const before: readonly (readonly [part: string, pattern: RegExp])[] = [
   ["yolk", /^(?:jaunes? (?:de |d[’'])|yemas? de |żółt(?:ko|ka|ek) (?:z )?)(.+)$/iu],
 ];
 
-export interface SpokenPart {
+interface SpokenPart {
   readonly part: string;
   readonly food: string;
 }

@@ -13,7 +13,7 @@ export type NumberFault =
   | "DENOMINATOR_TOO_LARGE"
   | "RANGE_REVERSED";
 
-export type ReadDecimal =
+type ReadDecimal =
   | { readonly ok: true; readonly value: Rational; readonly end: number; readonly foreignMark: boolean }
   | { readonly ok: false; readonly fault: NumberFault; readonly end: number };
 

@@ -1,7 +1,7 @@
 import { trimEndOf } from "./trim-marks.js";
 import { describingWords, formAdverbs, formWords, sizeWords } from "./words/form-words.js";
 
-export interface FoodWords {
+interface FoodWords {
   readonly food: string;
   /** With forms and sizes, which may belong to its name ("firm tofu"); null where nothing was taken. */
   readonly whole: string | null;

@@ -3,7 +3,7 @@ import { readDecimal, type NumberFault } from "./decimal.js";
 import { AMOUNT_MAX, DENOMINATOR_MAX } from "./limits.js";
 import type { NumberMarks } from "./number-marks.js";
 
-export type ReadNumeral =
+type ReadNumeral =
   | { readonly ok: true; readonly value: Rational; readonly end: number; readonly foreignMark: boolean }
   | { readonly ok: false; readonly fault: NumberFault; readonly end: number };
 

@@ -3,7 +3,7 @@ import type { NumberFault } from "./decimal.js";
 import type { NumberMarks } from "./number-marks.js";
 import { readNumeral, skipSpaces } from "./numeral.js";
 
-export type ReadRange =
+type ReadRange =
   | {
       readonly ok: true;
       readonly low: Rational;

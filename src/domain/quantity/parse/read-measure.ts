@@ -33,7 +33,7 @@ export interface ReadMeasure extends Ends {
   readonly end: number;
 }
 
-export type Measure =
+type Measure =
   | ReadMeasure
   | { readonly kind: "AMOUNTLESS"; readonly noAmount: NoAmount; readonly end: number }
   | { readonly kind: "FAULT"; readonly fault: NumberFault; readonly end: number };

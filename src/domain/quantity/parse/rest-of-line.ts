@@ -105,7 +105,7 @@ const SIZED =
   /\s(?:de|à|a|je|zu|of|von|po)\s+(?=(?:(?:about|approx\.?|ca\.?|circa|etwa|je|environ|unos|unas|około|ok\.)\s*)?\d[^,;()]*$)/i;
 
 /** What a measure says of the words behind it: sold in a container, or a bare count of them. */
-export type Measuring = "PACKED" | "COUNTED" | "MEASURED";
+type Measuring = "PACKED" | "COUNTED" | "MEASURED";
 
 interface Sized {
   readonly text: string;

@@ -3,7 +3,7 @@ import type { AmountLanguage } from "../reader-locale.js";
 /** Forms by CLDR plural category; a single text where the number does not matter. */
 export type NameForms = string | Readonly<Record<string, string>>;
 
-export type NamesByLanguage = Readonly<Record<AmountLanguage, NameForms>>;
+type NamesByLanguage = Readonly<Record<AmountLanguage, NameForms>>;
 
 const same = (name: string): NamesByLanguage => ({ en: name, de: name, fr: name, es: name, pl: name });
 

@@ -37,7 +37,7 @@ export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook):
 }
 
 /** The day of a meal, and the hour where its writer gives one. */
-export function mealTime({ day, at }: MealTime, sessionDay: string | null, book: NameBook): string {
+function mealTime({ day, at }: MealTime, sessionDay: string | null, book: NameBook): string {
   const named = dayText(day, sessionDay, book);
   return at === undefined ? named : book.words.eatenAt(named, hourText(at, book.reader.locale));
 }

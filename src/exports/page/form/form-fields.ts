@@ -6,10 +6,10 @@ import { formFields, type PlanForm } from "./plan-form.js";
 export type Field = keyof PlanForm;
 
 /** Fields that hold one text, and those that are sent several times. */
-export type SingleField = { [F in Field]: PlanForm[F] extends string ? F : never }[Field];
-export type RepeatedField = Exclude<Field, SingleField>;
+type SingleField = { [F in Field]: PlanForm[F] extends string ? F : never }[Field];
+type RepeatedField = Exclude<Field, SingleField>;
 
-export const idOf = (field: Field): string => `f-${formFields[field]}`;
+const idOf = (field: Field): string => `f-${formFields[field]}`;
 
 /** What is wrong with a field, where it is said. */
 export function faultMarkup(field: Field | "form", faults: FormFaults): Html | null {

@@ -14,7 +14,7 @@ import {
 import type { FormFaults } from "./form-faults.js";
 import { formFields, type PlanForm } from "./plan-form.js";
 
-export interface FormInput {
+interface FormInput {
   readonly plan: Pick<Plan, "serves" | "measures">;
   /** Where it is sent. */
   readonly action: string;

@@ -13,7 +13,7 @@ export function cautionsPart({ answer, book }: PlanView): Content {
   return part("care", "Take care", cautionsMarkup(answer.cautions.cautions, book));
 }
 
-export const cautionsMarkup = (cautions: readonly Caution[], book: NameBook): Content =>
+const cautionsMarkup = (cautions: readonly Caution[], book: NameBook): Content =>
   markup`<ul class="cautions">${cautions.map(
     ({ text, source, restsOn, about }) => markup`<li><p>${text}</p>
 ${about.length > 0 && markup`<p class="aside">Here for: ${about.map(book.subject).join(", ")}.</p>`}

@@ -3,7 +3,7 @@ import { markup, type Content } from "../markup.js";
 import { planPath, publisherPath } from "../page-links.js";
 
 /** A published plan, as far as a shelf of plans shows it. */
-export interface ShelvedPlan {
+interface ShelvedPlan {
   readonly publisher: string;
   readonly slug: string;
   readonly title: string;

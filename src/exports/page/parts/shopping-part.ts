@@ -9,7 +9,7 @@ import type { Words } from "../../words/words.js";
 import { part, type PlanView } from "../plan-view.js";
 
 /** What to take from the shelf, as a reader stands before it. */
-export interface ShelfLine {
+interface ShelfLine {
   readonly food: string;
   /** Packs, or the bare amount where none is known; null: nothing, or nobody can say how much. */
   readonly take: string | null;
@@ -54,13 +54,13 @@ export function shelfLine(
 const count = (pieces: number): BaseAmount => ({ dimension: "COUNT", low: pieces, high: pieces });
 
 /** `dairy-and-eggs` to `Dairy and eggs`. */
-export function aisleName(aisle: string): string {
+function aisleName(aisle: string): string {
   const words = codeWords(aisle);
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** Aisles of the shop, and after them what is in the house already. */
-export interface ListedAisle {
+interface ListedAisle {
   readonly title: string;
   readonly lines: readonly ShoppingLine[];
   readonly covered: boolean;

@@ -5,7 +5,6 @@ import { takenText, toBuyText } from "../../../exports/words/packs-text.js";
 import type { FrozenPlan } from "../../frozen-plan.js";
 import type {
   PackCountResolvers,
-  ShoppingAisleResolvers,
   ShoppingLineResolvers,
   ShoppingListResolvers,
   UseResolvers,
@@ -29,8 +28,6 @@ export const shoppingListResolvers: FieldsBeyond<ShoppingListResolvers, Shopping
   cost: ({ list }) => list.cost,
   warnings: ({ list }) => list.warnings,
 };
-
-export const shoppingAisleResolvers: Partial<ShoppingAisleResolvers> = {};
 
 export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, ShoppingLineParent> = {
   food: ({ line: { food }, plans }) => {

@@ -14,7 +14,7 @@ import {
 import { wordSchema } from "./word-schema.js";
 
 export const routeKindWords = { MAKE: "make", BUY: "buy" } satisfies Record<Route["kind"], string>;
-export const batchWords = { ANY: "any size", WHOLE: "whole" } as const;
+const batchWords = { ANY: "any size", WHOLE: "whole" } as const;
 
 const batchSchema = z.union([
   z.strictObject({

@@ -34,7 +34,7 @@ export const presenceWords = {
   UNKNOWN: "unknown",
 } satisfies Record<AllergenPresence, string>;
 
-export const tracesWords = {
+const tracesWords = {
   MAY_CONTAIN: presenceWords.MAY_CONTAIN,
   DOES_NOT_CONTAIN: presenceWords.DOES_NOT_CONTAIN,
   UNKNOWN: presenceWords.UNKNOWN,

@@ -28,7 +28,7 @@ export const growsWords = { FIXED: "fixed", PER_BATCH: "per batch", PER_LOAD: "p
   string
 >;
 
-export interface RuleWritten {
+interface RuleWritten {
   readonly rule: ScalingRule;
   readonly exponent: number | null;
 }

@@ -6,7 +6,7 @@ import { nearestWords } from "../nearest-words.js";
 type Issue = z.core.$ZodIssue;
 
 /** A problem, and whether it is the key or the value that is to be looked at. */
-export interface ShapeProblem {
+interface ShapeProblem {
   readonly problem: Problem;
   readonly at: "VALUE" | "KEY";
 }
@@ -38,7 +38,7 @@ export const shapeProblems = (issues: readonly Issue[], root: unknown, keys: Kno
   );
 
 /** Knows the keys allowed at a path, for suggestions. */
-export type KnownKeys = (path: Path) => readonly string[];
+type KnownKeys = (path: Path) => readonly string[];
 
 /** The problems behind one issue, each made when it is wanted. */
 export function problemMakers(issue: Issue, root: unknown, keys: KnownKeys): readonly (() => ShapeProblem)[] {

@@ -35,7 +35,7 @@ export const sourcesSchema = z.record(nameSchema, z.union([textSchema, wholeSour
 /** `sr28 / Weight file, NDB 11215`, `writer`, `common practice / …`, or a source written out. */
 export const sourceSchema = z.union([textSchema, wholeSource]);
 
-export const keepingSchema = z.strictObject({
+const keepingSchema = z.strictObject({
   place: wordSchema(placeWords),
   days: numberSchema(0, 3650),
   container: textSchema.nullable().default(null),
@@ -44,7 +44,7 @@ export const keepingSchema = z.strictObject({
 });
 
 /** A measure of its own: one clove, one stick, one tin. */
-export const ownMeasureSchema = z
+const ownMeasureSchema = z
   .strictObject({
     name: slugSchema,
     one: nameSchema.optional(),
@@ -59,7 +59,7 @@ export const ownMeasureSchema = z
   });
 
 /** Either the density itself, or the weight of a measure as a table prints it. */
-export const densitySchema = z
+const densitySchema = z
   .strictObject({
     form: textSchema.nullable().default(null),
     "grams-per-ml": numberSchema(0.001, 25).optional(),

@@ -23,11 +23,11 @@ export interface YamlDocument {
   readonly place: (path: Path, at: "VALUE" | "KEY") => Place;
 }
 
-export interface YamlProblem extends Place {
+interface YamlProblem extends Place {
   readonly problem: Problem;
 }
 
-export interface YamlText {
+interface YamlText {
   readonly documents: readonly YamlDocument[];
   readonly problems: readonly YamlProblem[];
   /** Documents found, good and bad; empty ones are none. */

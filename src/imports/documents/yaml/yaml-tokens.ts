@@ -3,12 +3,12 @@ import type { InTurns, Work } from "../../../domain/work.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
 
 /** What a text has too much of, and where it was one too many. */
-export interface Excess {
+interface Excess {
   readonly what: YamlLimit;
   readonly offset: number;
 }
 
-export type TokensRead =
+type TokensRead =
   { readonly ok: true; readonly tokens: readonly CST.Token[] } | { readonly ok: false; readonly excess: Excess };
 
 /** Of each kind of word or mark, what it is one more of. */
