@@ -1,6 +1,7 @@
 import tseslint from "typescript-eslint";
 import { layersRule } from "./scripts/lint/layers-rule.mjs";
 import { ringsRule } from "./scripts/lint/rings-rule.mjs";
+import { unusedExportsRule } from "./scripts/lint/unused-exports-rule.mjs";
 
 const impure = [
   {
@@ -35,7 +36,7 @@ export default tseslint.config(
   {
     files: ["**/*.ts"],
     languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
-    plugins: { prepwright: { rules: { layers: layersRule, rings: ringsRule } } },
+    plugins: { prepwright: { rules: { layers: layersRule, rings: ringsRule, "unused-exports": unusedExportsRule } } },
     linterOptions: { reportUnusedDisableDirectives: "error" },
     rules: {
       "@typescript-eslint/consistent-type-imports": "error",
@@ -55,6 +56,7 @@ export default tseslint.config(
     files: ["src/**/*.ts"],
     rules: {
       "prepwright/rings": "error",
+      "prepwright/unused-exports": "error",
       "max-lines": ["error", { max: 400, skipBlankLines: true, skipComments: true }],
       "no-restricted-syntax": [
         "error",

@@ -1,12 +1,10 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import ts from "typescript";
+import { filesBelow, isGenerated } from "./source-files.mjs";
 
-/** @param {string} folder @returns {string[]} its source files; what is generated is not ours to mend */
-const sourceFiles = (folder) =>
-  readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith(".ts") && !entry.parentPath.includes("generated"))
-    .map((entry) => join(entry.parentPath, entry.name));
+/** What is generated is not ours to mend. */
+const sourceFiles = (folder) => filesBelow(folder).filter((file) => !isGenerated(file));
 
 /**
  * Files of a folder that import one another in a ring, imports of types too: who reads one has to know them all.

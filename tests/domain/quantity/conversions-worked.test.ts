@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { RationalText } from "../../../src/domain/model/amount.js";
 import { presentAmount } from "../../../src/domain/quantity/format.js";
-import { scaleMeasured, parseAmount } from "../../../src/domain/quantity/parse.js";
+import { parseAmount } from "../../../src/domain/quantity/parse.js";
+import { scaleMeasured } from "../../../src/domain/quantity/parse/measured-sum.js";
 import { inUnit, toBase } from "../../../src/domain/quantity/convert.js";
 import { divideRationals, multiplyRationals, toNumber } from "../../../src/domain/quantity/rational.js";
 import { noFacts } from "./facts.js";

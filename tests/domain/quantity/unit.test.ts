@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import type { MeasureSystem } from "../../../src/domain/model/amount.js";
-import { measuresOfRegion } from "../../../src/domain/quantity/measure-system.js";
 import {
   findUnit,
   nearestUnits,
@@ -89,20 +88,6 @@ describe("unit words", () => {
     expect(find("Esslöffel", "en")).toBeNull();
     expect(find("grams", "xx")).toEqual(found("g"));
     expect(find("grams", null)).toEqual(found("g"));
-  });
-});
-
-describe("regions", () => {
-  it.each([
-    ["US", "US_CUSTOMARY"],
-    ["AU", "AUSTRALIAN"],
-    ["NZ", "METRIC_CUP"],
-    ["CA", "METRIC_CUP"],
-    ["GB", "UK_IMPERIAL"],
-    ["DE", "METRIC"],
-    [null, null],
-  ])("%s measures in %s", (region, measures) => {
-    expect(measuresOfRegion(region)).toBe(measures);
   });
 });
 

@@ -8,7 +8,7 @@ import { readRange } from "./range.js";
 import { rationalText } from "../rational.js";
 import { findUnit, nearestUnits, ownMeasureName, ownMeasureRef } from "../unit.js";
 
-export interface AmountContext {
+interface AmountContext {
   /** BCP 47 tag that decides decimal and grouping marks; null: only what can mean one thing is read. */
   readonly locale: string | null;
   readonly measures: MeasureSystem;

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { MeasureSystem } from "../../../../src/domain/model/amount.js";
 import type { OwnMeasure } from "../../../../src/domain/model/food.js";
-import { AMOUNT_MAX, AMOUNT_TEXT_MAX, parseAmount } from "../../../../src/domain/quantity/parse.js";
+import { parseAmount } from "../../../../src/domain/quantity/parse.js";
+import { AMOUNT_MAX, AMOUNT_TEXT_MAX } from "../../../../src/domain/quantity/parse/limits.js";
 import { parseRational } from "../../../../src/domain/quantity/rational.js";
 import { measure } from "../facts.js";
 

@@ -1,14 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { MeasureSystem } from "../../../../src/domain/model/amount.js";
-import {
-  LINE_MAX,
-  LINES_MAX,
-  TEXT_MAX,
-  parseLine,
-  parseLines,
-  scaleMeasured,
-  type ParsedLine,
-} from "../../../../src/domain/quantity/parse.js";
+import { parseLine, type ParsedLine } from "../../../../src/domain/quantity/parse.js";
+import { LINE_MAX, LINES_MAX, TEXT_MAX } from "../../../../src/domain/quantity/parse/limits.js";
+import { scaleMeasured } from "../../../../src/domain/quantity/parse/measured-sum.js";
+import { parseLines } from "../../../../src/domain/quantity/parse/parse-lines.js";
 
 const line = (raw: string, locale: string | null = "en", measures: MeasureSystem = "US_CUSTOMARY"): ParsedLine =>
   parseLine(raw, { locale, measures });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseLine, parseLines } from "../../../../src/domain/quantity/parse.js";
+import { parseLine } from "../../../../src/domain/quantity/parse.js";
+import { parseLines } from "../../../../src/domain/quantity/parse/parse-lines.js";
 import { LINES_MAX, TEXT_MAX } from "../../../../src/domain/quantity/parse/limits.js";
 
 const options = { locale: "en", measures: "US_CUSTOMARY" } as const;
