@@ -29,8 +29,8 @@ async function refuse(server: GraphqlServer, { query, variables = {} }: HostileD
     { method: "POST", bytes, type, read: () => readBody(bytes) },
     {
       charge: () => undefined,
-      settle: () => undefined,
-      tell: () => undefined,
+      chargeOwed: () => undefined,
+      report: () => undefined,
       gone: () => new AbortController().signal,
     },
     { deps, actor: anyone, requestId: "refusal" },

@@ -267,7 +267,7 @@ describe("maps and sets that outlive a request", () => {
     "const open = () => { const seen = new Set(); return { see: (key) => { seen.add(key); } }; };",
     "const open = () => { const seen = []; const see = (key) => void seen.push(key); return { see }; };",
     "const open = () => { const seen = []; function see(key) { seen.push(key); } const by = { see }; return by; };",
-    "const open = () => { let seen = new Map(); return onceFor((key) => { seen.set(key, 1); }); };",
+    "const open = () => { let seen = new Map(); return memoize((key) => { seen.set(key, 1); }); };",
     "const open = () => { const seen = []; const see = (key) => seen.push(key); return (key) => { see(key); }; };",
     "const open = (bus) => { const seen = []; return bus.on('data', (piece) => seen.push(piece)); };",
     "class A { open() { const seen = new Map(); return (key) => seen.set(key, 1); } }",

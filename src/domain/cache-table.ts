@@ -4,7 +4,7 @@ export interface CacheCount {
   /** In the unit of its bound: bytes, characters, or entries where that is the number of them. */
   weight: number;
   /** Entries that gave way to others, since the start of the process. */
-  gaveWay: number;
+  evicted: number;
 }
 
 /** All caches of one name together: a plan or a food has some of its own. */
@@ -17,7 +17,7 @@ export interface NamedCaches extends Readonly<CacheCount> {
 interface Living {
   readonly counts: Set<CacheCount>;
   /** What gave way in caches that are gone: a count that only grows. */
-  gaveWayBefore: number;
+  evictedBefore: number;
 }
 
 /** As many as the program has names for. */
@@ -25,13 +25,13 @@ const table = new Map<string, Living>();
 
 const gone = new FinalizationRegistry<{ readonly living: Living; readonly count: CacheCount }>(({ living, count }) => {
   living.counts.delete(count);
-  living.gaveWayBefore += count.gaveWay;
+  living.evictedBefore += count.evicted;
 });
 
 /** A count that is in the table of caches as long as its cache lives. @param name one of few, written in the program */
 export function countedCache(name: string, cache: object): CacheCount {
-  const count = { entries: 0, weight: 0, gaveWay: 0 };
-  const living = table.get(name) ?? { counts: new Set(), gaveWayBefore: 0 };
+  const count = { entries: 0, weight: 0, evicted: 0 };
+  const living = table.get(name) ?? { counts: new Set(), evictedBefore: 0 };
   table.set(name, living);
   living.counts.add(count);
   gone.register(cache, { living, count });
@@ -40,8 +40,8 @@ export function countedCache(name: string, cache: object): CacheCount {
 
 /** Every cache of the process, for metrics. */
 export const cacheTable = (): readonly NamedCaches[] =>
-  [...table].map(([name, { counts, gaveWayBefore }]) => {
+  [...table].map(([name, { counts, evictedBefore }]) => {
     const sum = (figure: keyof CacheCount): number => [...counts].reduce((all, count) => all + count[figure], 0);
-    const gaveWay = gaveWayBefore + sum("gaveWay");
-    return { name, caches: counts.size, entries: sum("entries"), weight: sum("weight"), gaveWay };
+    const evicted = evictedBefore + sum("evicted");
+    return { name, caches: counts.size, entries: sum("entries"), weight: sum("weight"), evicted };
   });

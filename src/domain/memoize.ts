@@ -1,8 +1,8 @@
 import { SecondChance } from "./second-chance.js";
-import type { InTurns, Work } from "./work.js";
+import type { InSlices, Work } from "./work.js";
 
 /** The same function, which works out each thing once and keeps what it found as long as the thing lives. Nobody may change either. */
-export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Found): (thing: Thing) => Found {
+export function memoize<Thing extends object, Found>(find: (thing: Thing) => Found): (thing: Thing) => Found {
   const known = new WeakMap<Thing, { readonly found: Found }>();
   return (thing) => {
     const before = known.get(thing);
@@ -14,9 +14,9 @@ export function onceFor<Thing extends object, Found>(find: (thing: Thing) => Fou
 }
 
 /** The same for what is found turn by turn. What was stopped is not kept. */
-export function onceForInTurns<Thing extends object, Found>(
-  find: (thing: Thing, work: Work) => InTurns<Found>,
-): (thing: Thing, work: Work) => InTurns<Found> {
+export function memoizeInSlices<Thing extends object, Found>(
+  find: (thing: Thing, work: Work) => InSlices<Found>,
+): (thing: Thing, work: Work) => InSlices<Found> {
   const known = new WeakMap<Thing, { readonly found: Found }>();
   return function* (thing, work) {
     const before = known.get(thing);
@@ -35,7 +35,7 @@ export function onceForInTurns<Thing extends object, Found>(
  * @param keyOf equal for questions with equal answers
  * @param isWorthKeeping whether the same question is to be answered the same the next time; left out: always
  */
-export function latest<Question, Found>(
+export function memoizeLatest<Question, Found>(
   name: string,
   most: number,
   keyOf: (question: Question) => string,
@@ -54,12 +54,12 @@ export function latest<Question, Found>(
 }
 
 /** The same for what is found turn by turn. What was stopped is not kept. */
-export function latestInTurns<Question, Found>(
+export function memoizeLatestInSlices<Question, Found>(
   name: string,
   most: number,
   keyOf: (question: Question) => string,
-  find: (question: Question) => InTurns<Found>,
-): (question: Question) => InTurns<Found> {
+  find: (question: Question) => InSlices<Found>,
+): (question: Question) => InSlices<Found> {
   const known = new SecondChance<{ readonly found: Found }>(name, { count: most, weight: most });
   return function* (question) {
     const key = keyOf(question);

@@ -47,7 +47,7 @@ export class SecondChance<Value> {
         this.entries.set(oldest, each);
       } else {
         this.delete(oldest);
-        this.count.gaveWay += 1;
+        this.count.evicted += 1;
       }
     }
     this.entries.set(key, { value, weight, isAskedFor: false });

@@ -1,10 +1,10 @@
-import { latest } from "./memoize.js";
+import { memoizeLatest } from "./memoize.js";
 
 /** The longest IANA name has 32 letters. */
 const longestName = 60;
 
 /** Asking the machine costs as much as a tenth of an answer, and readers live in few zones. */
-const isKnown = latest("zones", 100, String, (name: string): boolean => {
+const isKnown = memoizeLatest("zones", 100, String, (name: string): boolean => {
   try {
     return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone !== "";
   } catch (error) {

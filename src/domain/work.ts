@@ -17,7 +17,7 @@ export class WorkStopped extends Error {
 }
 
 /** Nobody waits, so nothing ends it: commands, jobs and tests. */
-export const unhurried: Work = { step: () => undefined };
+export const unlimitedWork: Work = { step: () => undefined };
 
 /** How many steps may pass between two looks at whether to stop. */
 const betweenLooks = 5_000;
@@ -38,10 +38,10 @@ export class CountedWork implements Work {
 }
 
 /** Something long, cut into turns: at each `yield` others may take theirs. */
-export type InTurns<Found> = Generator<undefined, Found, undefined>;
+export type InSlices<Found> = Generator<undefined, Found, undefined>;
 
 /** Does all of it without a pause. */
-export function atOnce<Found>(turns: InTurns<Found>): Found {
+export function runToEnd<Found>(turns: InSlices<Found>): Found {
   let turn = turns.next();
   while (turn.done !== true) turn = turns.next();
   return turn.value;

@@ -2,7 +2,7 @@ import { GraphQLError, type GraphQLFormattedError } from "graphql";
 import { firstProblems } from "../domain/first-problems.js";
 import type { Problem, Result } from "../domain/problem.js";
 import { NotAllowed } from "../services/access/actor.js";
-import { awayMessage, DatabaseAway } from "../services/database-unavailable.js";
+import { unavailableMessage, DatabaseUnavailable } from "../services/database-unavailable.js";
 import type { Log } from "../services/deps.js";
 import { problemText } from "../exports/sentences/problem-text.js";
 import type { ErrorCodeName } from "./error-codes.js";
@@ -56,8 +56,12 @@ export function shownFieldError(error: GraphQLError, requestId: string, log: Log
   const { originalError } = error;
   if (originalError instanceof NotAllowed) return { ...error.toJSON(), extensions: { code: originalError.code } };
   if (error.extensions["code"] !== undefined) return error.toJSON();
-  if (originalError instanceof DatabaseAway) {
-    return { ...error.toJSON(), message: awayMessage, extensions: { code: "UNAVAILABLE" satisfies ErrorCodeName } };
+  if (originalError instanceof DatabaseUnavailable) {
+    return {
+      ...error.toJSON(),
+      message: unavailableMessage,
+      extensions: { code: "UNAVAILABLE" satisfies ErrorCodeName },
+    };
   }
   log.error({ requestId, err: originalError ?? error, path: error.path }, "a resolver failed");
   return { ...error.toJSON(), ...shownFault(requestId) };

@@ -2,7 +2,7 @@ import { makeExecutableSchema } from "@graphql-tools/schema";
 import { isObjectType, type GraphQLSchema } from "graphql";
 import type { Context } from "./context.js";
 import { fieldWork, listSizes } from "./limits/field-costs.js";
-import { paceFields } from "./server/yield-between-fields.js";
+import { yieldBetweenFields } from "./server/yield-between-fields.js";
 import { resolvers } from "./resolvers/resolvers.js";
 import { readTypeDefs } from "./type-defs.js";
 
@@ -13,7 +13,7 @@ export function createSchema(): GraphQLSchema {
     resolvers,
     resolverValidationOptions: { requireResolversToMatchSchema: "error", requireResolversForResolveType: "error" },
   });
-  paceFields(schema);
+  yieldBetweenFields(schema);
   describe(schema, listSizes, (size) => `Counted as ${size} entries.`);
   describe(schema, fieldWork, (points) => `Costs ${points} points.`);
   return schema;

@@ -1,6 +1,6 @@
 import type { Deps } from "../services/deps.js";
 import { forgetDeliveries } from "../services/webhooks/webhook-deliveries.js";
-import { forgetKeys } from "../services/access/delete-expired-keys.js";
+import { deleteExpiredKeys } from "../services/access/delete-expired-keys.js";
 import { reportImports } from "../services/imports/report-imports.js";
 import { reviewRevisions } from "../services/plans/review-revisions.js";
 import { startDueImports } from "../services/imports/start-due-imports.js";
@@ -21,7 +21,7 @@ export const reviewRevisionsJob: Job = { name: "review-revisions", cron: "30 4 *
 export const jobs: readonly Job[] = [
   // At an hour when few cook.
   { name: "verify-revisions", cron: "17 3 * * *", run: verifyRevisions },
-  { name: "forget-keys", cron: "41 * * * *", run: forgetKeys },
+  { name: "forget-keys", cron: "41 * * * *", run: deleteExpiredKeys },
   { name: "forget-deliveries", cron: "47 3 * * *", run: forgetDeliveries },
   // Every minute: feeds have times, and zones, of their own.
   { name: "start-due-imports", cron: "* * * * *", run: startDueImports },

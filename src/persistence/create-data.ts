@@ -12,7 +12,7 @@ import type { PrismaClient } from "./generated/client.js";
 import { idempotencyKeyData } from "./access/idempotency-keys.js";
 import { importFileData } from "./imports/import-files.js";
 import { importRunData } from "./imports/import-runs.js";
-import { inTime } from "./database/with-timeout.js";
+import { withTimeout } from "./database/with-timeout.js";
 import { listedPackData } from "./imports/listed-packs.js";
 import { planData } from "./plans/plans.js";
 import { publisherData } from "./access/publishers.js";
@@ -20,7 +20,7 @@ import { revisionData } from "./plans/revisions.js";
 import { reviewData } from "./plans/reviews.js";
 import { ruleSetData } from "./rules/rule-sets.js";
 import { clientSession, transactionSession, type Db, type Session } from "./database/session.js";
-import { withoutTurns, type Turns } from "./database/semaphore.js";
+import { unlimited, type Semaphore } from "./database/semaphore.js";
 import { webhookDeliveryData } from "./webhooks/webhook-deliveries.js";
 import { webhookData } from "./webhooks/webhooks.js";
 
@@ -32,7 +32,7 @@ export const createData = (
   client: PrismaClient,
   bulk: BulkSql,
   close: () => Promise<void>,
-  turns: Turns = withoutTurns,
+  turns: Semaphore = unlimited,
 ): Data => dataOf(clientSession(client, turns), bulk, close);
 
 function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Data {
@@ -63,5 +63,5 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
 }
 
 async function ping(db: Db): Promise<void> {
-  await inTime(db.$queryRaw`SELECT 1`, pingPatience);
+  await withTimeout(db.$queryRaw`SELECT 1`, pingPatience);
 }

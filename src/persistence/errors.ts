@@ -90,8 +90,8 @@ export class RequestEnded extends Error {
 }
 
 /** The database could not be reached, or was lost before it answered. What was being written may have been written, or not. */
-export class DatabaseAway extends Error {
-  override readonly name = "DatabaseAway";
+export class DatabaseUnavailable extends Error {
+  override readonly name = "DatabaseUnavailable";
 
   constructor(why: string, options?: ErrorOptions) {
     super(`the database is away: ${why}`, options);

@@ -3,20 +3,20 @@ import type { Deps } from "../services/deps.js";
 import { depsFor } from "../services/deps-for.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
 import { boundedBytes } from "../http/answer-size.js";
-import { answerPlace, knownAnswer, rememberAnswer, type Computed } from "../services/cache/cached-answer.js";
+import { answerKey, findCachedAnswer, cachedAnswer, type Computed } from "../services/cache/cached-answer.js";
 import type { Caching } from "./endpoint.js";
-import { answerInTime, TookTooLong } from "./with-time-limit.js";
+import { answerWithTimeLimit, TimeLimitExceeded } from "./answer-with-time-limit.js";
 import type { Refusal } from "./refusal.js";
 
 /** An answer as it goes out, whoever asks for it. */
-export interface ReadyAnswer {
+export interface EncodedResponse {
   readonly ok: true;
   readonly status: number;
   readonly headers: Readonly<Record<string, string>>;
   readonly body: Buffer;
 }
 
-export type Ready = ReadyAnswer | { readonly ok: false; readonly refusal: Refusal };
+export type ResponseOrRefusal = EncodedResponse | { readonly ok: false; readonly refusal: Refusal };
 
 const cacheControl: Readonly<Record<Caching, string>> = {
   // Rules, prices and names are those of today: a minute old is as good as new, and an hour old may be shown once more.
@@ -28,18 +28,18 @@ const cacheControl: Readonly<Record<Caching, string>> = {
 export const cacheControlOf = (caching: Caching): string => cacheControl[caching];
 
 /** @param headers `content-type` among them */
-export function readyAnswer(
+export function encodeResponse(
   text: string,
   caching: Caching,
   status: number,
   headers: Readonly<Record<string, string>>,
-): ReadyAnswer {
+): EncodedResponse {
   const shared = { ...headers, "cache-control": cacheControl[caching] };
   return caching === "NEVER" ? untagged(text, status, shared) : tagged(text, status, shared);
 }
 
 /** @throws AnswerTooLarge */
-export const untagged = (text: string, status: number, headers: Readonly<Record<string, string>>): ReadyAnswer => ({
+export const untagged = (text: string, status: number, headers: Readonly<Record<string, string>>): EncodedResponse => ({
   ok: true,
   status,
   headers,
@@ -47,16 +47,16 @@ export const untagged = (text: string, status: number, headers: Readonly<Record<
 });
 
 /** With an ETag of the text itself, so that whatever went into it is in the tag. @throws AnswerTooLarge */
-export function tagged(text: string, status: number, headers: Readonly<Record<string, string>>): ReadyAnswer {
+export function tagged(text: string, status: number, headers: Readonly<Record<string, string>>): EncodedResponse {
   const answer = untagged(text, status, headers);
   return { ...answer, headers: { ...headers, etag: tagOf(answer.body) } };
 }
 
-interface AskedReady<Answer extends Ready> {
+interface CachedResponseOptions<Answer extends ResponseOrRefusal> {
   readonly deps: Deps;
   readonly request: Pick<FastifyRequest, "actor">;
   /** Told of the steps that computing took, whatever came of it. */
-  readonly reply: Pick<FastifyReply, "settle">;
+  readonly reply: Pick<FastifyReply, "chargeOwed">;
   /** All that was asked, the origin that stands in links included; null: it is computed each time. */
   readonly key: string | null;
   /** Milliseconds that computing it may take. */
@@ -69,27 +69,29 @@ interface AskedReady<Answer extends Ready> {
 /**
  * Takes an answer from memory, or computes it. What somebody with a token asks is computed each time.
  *
- * @throws TookTooLong
+ * @throws TimeLimitExceeded
  * @throws AnswerTooLarge
  */
-export async function rememberReady<Answer extends Ready>(asked: AskedReady<Answer>): Promise<Answer> {
+export async function cachedResponse<Answer extends ResponseOrRefusal>(
+  asked: CachedResponseOptions<Answer>,
+): Promise<Answer> {
   const { deps, request, key, limit, gone } = asked;
-  const { memory } = deps;
+  const { cache } = deps;
   const compute = async (hurried: Deps): Promise<Answer> => {
     try {
       return await asked.compute(hurried);
     } finally {
-      asked.reply.settle(hurried.work?.steps ?? 0);
+      asked.reply.chargeOwed(hurried.work?.steps ?? 0);
     }
   };
-  if (key === null || memory === undefined || request.actor.kind !== "ANYONE") {
-    return answerInTime(deps, limit, gone(), (hurried) => compute(depsFor(hurried, request.actor)));
+  if (key === null || cache === undefined || request.actor.kind !== "ANYONE") {
+    return answerWithTimeLimit(deps, limit, gone(), (hurried) => compute(depsFor(hurried, request.actor)));
   }
-  const place = answerPlace("restAnswers", key);
-  const known = knownAnswer(memory, place, deps);
+  const place = answerKey("restAnswers", key);
+  const known = findCachedAnswer(cache, place, deps);
   if (known !== undefined) return known as Answer;
-  const computed = await answerInTime(deps, limit, gone(), (hurried, over) =>
-    rememberAnswer(memory, place, hurried, async (watched): Promise<Computed<Answer | null>> => {
+  const computed = await answerWithTimeLimit(deps, limit, gone(), (hurried, over) =>
+    cachedAnswer(cache, place, hurried, async (watched): Promise<Computed<Answer | null>> => {
       try {
         const answer = await compute(watched);
         return { answer, bytes: answer.ok && answer.status === 200 ? answer.body.length : null };
@@ -100,13 +102,13 @@ export async function rememberReady<Answer extends Ready>(asked: AskedReady<Answ
       }
     }),
   );
-  if (computed === null) throw new TookTooLong();
+  if (computed === null) throw new TimeLimitExceeded();
   return computed;
 }
 
 /** Sends it, or 304 to who has it already. */
-export function sendReady(
-  { status, headers, body }: ReadyAnswer,
+export function sendResponse(
+  { status, headers, body }: EncodedResponse,
   request: FastifyRequest,
   reply: FastifyReply,
 ): FastifyReply {

@@ -1,4 +1,4 @@
-import { countWritten, othersFirst } from "../services/time-slices.js";
+import { countWritten, yieldToOthers } from "../services/time-slices.js";
 import type { z } from "zod";
 import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../exports/json/named-schema.js";
@@ -146,7 +146,7 @@ export function endpoint<T>(
       if (writer === undefined) throw new Error(`${description.path} has no such form`);
       const value = await find(question);
       if (!value.ok) return value;
-      await othersFirst(question.deps);
+      await yieldToOthers(question.deps);
       const written = writer.write(value.value, question);
       if (typeof written === "string") {
         countWritten(question.deps, written);

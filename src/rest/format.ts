@@ -1,5 +1,5 @@
 import Negotiator from "negotiator";
-import { latest } from "../domain/memoize.js";
+import { memoizeLatest } from "../domain/memoize.js";
 import type { IncomingHttpHeaders } from "node:http";
 
 /** A form that an answer can be had in. */
@@ -58,7 +58,7 @@ const keptChoices = { count: 64, characters: 200 };
 export function formatChooser<T extends Format>(
   offered: readonly T[],
 ): (suffix: string | null, headers: IncomingHttpHeaders) => T | null {
-  const choose = latest(
+  const choose = memoizeLatest(
     "accepted-types",
     keptChoices.count,
     (headers: IncomingHttpHeaders) => headers.accept ?? "*/*",

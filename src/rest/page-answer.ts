@@ -1,5 +1,5 @@
 import { boundedJson } from "../http/bounded-json.js";
-import { tagged, untagged, type ReadyAnswer } from "./cached-response.js";
+import { tagged, untagged, type EncodedResponse } from "./cached-response.js";
 
 /** Nothing but our own style sheet and, where a page keeps ticks, our own script. */
 const policy = (scripts: boolean): string =>
@@ -26,7 +26,7 @@ export interface Page {
 }
 
 /** A page of a route that is marked as one. */
-export function pageAnswer({ html, status = 200, scripts = false }: Page): ReadyAnswer {
+export function pageAnswer({ html, status = 200, scripts = false }: Page): EncodedResponse {
   return written(html, status, {
     ...headers,
     "content-security-policy": policy(scripts),
@@ -35,12 +35,12 @@ export function pageAnswer({ html, status = 200, scripts = false }: Page): Ready
 }
 
 /** What other people's pages fetch. */
-export function jsonAnswer(status: number, value: object): ReadyAnswer {
+export function jsonAnswer(status: number, value: object): EncodedResponse {
   return written(boundedJson(value), status, {
     "cache-control": status === 200 ? "public, max-age=60, stale-while-revalidate=3600" : "no-store",
     "content-type": "application/json; charset=utf-8",
   });
 }
 
-const written = (text: string, status: number, fields: Readonly<Record<string, string>>): ReadyAnswer =>
+const written = (text: string, status: number, fields: Readonly<Record<string, string>>): EncodedResponse =>
   status === 200 ? tagged(text, status, fields) : untagged(text, status, fields);

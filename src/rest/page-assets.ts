@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { extname, join } from "node:path";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendReady, tagged } from "./cached-response.js";
+import { sendResponse, tagged } from "./cached-response.js";
 
 /** Files that pages load, each to be kept for ever under the hash in its name. */
 export interface PageAssets {
@@ -53,6 +53,6 @@ export function openPageAssets(folder: string): PageAssets {
             .type(types[extname(name)] ?? "application/octet-stream")
             .send(readFileSync(join(folder, name)))
         : reply.callNotFound(),
-    sendEmbed: (request, reply) => (embed === null ? reply.callNotFound() : sendReady(embed, request, reply)),
+    sendEmbed: (request, reply) => (embed === null ? reply.callNotFound() : sendResponse(embed, request, reply)),
   };
 }

@@ -3,7 +3,7 @@ import type { Problem, Result } from "../domain/problem.js";
 import type { Deps, RevisionRef } from "../services/deps.js";
 import { householdProblems, type Asked } from "../services/answers/scale-for-reader.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
-import { householdPoints } from "../services/answers/household-cost.js";
+import { householdCost } from "../services/answers/household-cost.js";
 import { pointsBeyond, pointsOfPlan } from "./endpoint-cost.js";
 import { householdParameters, inAddress, readHouseholdQuery } from "./household-query.js";
 import { badParameter, inPath, inQuery, type Parameter, type Query } from "./parameter.js";
@@ -36,7 +36,7 @@ export const planParameters: readonly Parameter[] = [
 
 /** What so many plans, computed for the household of an address, cost beyond any answer. */
 export const pointsOfPlans = (plans: number, query: Query): number =>
-  pointsBeyond(plans, pointsOfPlan + householdPoints(readHouseholdQuery(query).household));
+  pointsBeyond(plans, pointsOfPlan + householdCost(readHouseholdQuery(query).household));
 
 /** A whole number, or the problem that it is none. */
 export function wholeNumber(query: Query, name: string, problems: Problem[]): number | null {

@@ -7,7 +7,13 @@ import { bareType, formatChooser, formats, splitSuffix } from "./format.js";
 import { readJsonBody } from "./json-body.js";
 import { queryProblems, readQuery } from "./parameter.js";
 import { pointsOfAnswer } from "./endpoint-cost.js";
-import { cacheControlOf, readyAnswer, rememberReady, sendReady, type Ready } from "./cached-response.js";
+import {
+  cacheControlOf,
+  encodeResponse,
+  cachedResponse,
+  sendResponse,
+  type ResponseOrRefusal,
+} from "./cached-response.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
 import { registerProblemPages } from "./routes/problem-pages.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
@@ -116,19 +122,19 @@ function answering(
     }
     const beyond = endpoint.points?.(ask(deps)) ?? 0;
     if (beyond > 0) reply.charge(beyond);
-    const compute = async (watched: Deps): Promise<Ready> => {
+    const compute = async (watched: Deps): Promise<ResponseOrRefusal> => {
       const question = ask(watched);
       const wrong = queryProblems(question.query, endpoint.parameters);
       if (wrong.length > 0) return { ok: false, refusal: badParameters(wrong) };
       const result = await endpoint.answer(question, writing);
       if (!result.ok) return result;
       const headers = { ...result.headers, "content-type": type };
-      return readyAnswer(result.value, endpoint.caching, endpoint.status ?? 200, headers);
+      return encodeResponse(result.value, endpoint.caching, endpoint.status ?? 200, headers);
     };
     const gone = () => (endpoint.upload === true ? null : callerGone(reply.raw));
     const key = isShared ? `${type} ${origin} ${url}` : null;
-    const ready = await rememberReady({ deps, request, reply, key, limit, gone, compute });
-    return ready.ok ? sendReady(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
+    const ready = await cachedResponse({ deps, request, reply, key, limit, gone, compute });
+    return ready.ok ? sendResponse(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
   };
 }
 

@@ -2,7 +2,12 @@ import type { FastifyReply, FastifyRequest } from "fastify";
 import { firstProblems } from "../domain/first-problems.js";
 import { AnswerTooLarge } from "../http/answer-size.js";
 import { NotAllowed } from "../services/access/actor.js";
-import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../services/database-unavailable.js";
+import {
+  unavailableHeaders,
+  unavailableMessage,
+  DatabaseUnavailable,
+  logUnavailable,
+} from "../services/database-unavailable.js";
 import { QuotaExceeded } from "../services/access/rate-limit.js";
 import { problemText } from "../exports/sentences/problem-text.js";
 import { problemKinds, problemType, type ProblemKind } from "./problem-kinds.js";
@@ -76,9 +81,9 @@ export function sendFailure(error: Failure, request: FastifyRequest, reply: Fast
     const more = { "violated-policies": [policy] };
     return sendRefusal(refusal("quota-exceeded", message, { headers, more }), request, reply);
   }
-  if (error instanceof DatabaseAway) {
-    noteAway(request.log, request.id, error);
-    return sendRefusal(refusal("unavailable", awayMessage, { headers: awayHeaders }), request, reply);
+  if (error instanceof DatabaseUnavailable) {
+    logUnavailable(request.log, request.id, error);
+    return sendRefusal(refusal("unavailable", unavailableMessage, { headers: unavailableHeaders }), request, reply);
   }
   if (error instanceof AnswerTooLarge) return sendRefusal(refusal("answer-too-large", error.message), request, reply);
   const given = error instanceof NotAllowed ? statusOf[error.code] : (error.statusCode ?? 500);

@@ -3,8 +3,8 @@ import type { FileSources } from "./imports/file-sources.js";
 import type { AroundStage } from "./stage.js";
 import type { OperatorAddress } from "./imports/operator-address.js";
 import type { Data } from "../persistence/data.js";
-import type { Pace, PacedWork } from "./time-slices.js";
-import type { Memory } from "./cache/cache.js";
+import type { TimeSlicer, SlicedWork } from "./time-slices.js";
+import type { Cache } from "./cache/cache.js";
 
 export type { KnownCatalogueRow } from "../persistence/foods/catalogue-data.js";
 export type {
@@ -82,9 +82,9 @@ export interface Deps {
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
   readonly knownRules: Map<string, RuleSet>;
   /** How requests take turns at computing; left out: each is computed without a pause. */
-  readonly pace?: Pace;
-  /** The computing of this one request; left out: nothing ends it, and nobody else waits. See `withinTime`. */
-  readonly work?: PacedWork;
+  readonly slicer?: TimeSlicer;
+  /** The computing of this one request; left out: nothing ends it, and nobody else waits. See `withTimeLimit`. */
+  readonly work?: SlicedWork;
   /** Ready answers; left out: every answer is computed. */
-  readonly memory?: Memory;
+  readonly cache?: Cache;
 }

@@ -1,10 +1,10 @@
 import { WorkStopped } from "../domain/work.js";
 import { withinRequest } from "../persistence/database/request-scope.js";
-import type { Pace, Paced } from "./time-slices.js";
+import type { TimeSlicer, Sliced } from "./time-slices.js";
 
-export interface Hurried extends Paced {
+export interface TimeLimited extends Sliced {
   /** Left out: computing is not cut into turns, and only what waits can be ended. */
-  readonly pace?: Pace;
+  readonly slicer?: TimeSlicer;
 }
 
 /**
@@ -18,7 +18,7 @@ export interface TimeLimit {
    *
    * @returns the same tools, which know the time of the request
    */
-  begin<Tools extends Hurried>(tools: Tools, milliseconds: number, gone: AbortSignal | null): Tools;
+  begin<Tools extends TimeLimited>(tools: Tools, milliseconds: number, gone: AbortSignal | null): Tools;
   /** What the work comes to; ENDED, if its time is over before. */
   hold<T>(work: () => Promise<T>): Promise<T | "ENDED">;
 }
@@ -40,8 +40,8 @@ export function openTimeLimit(): TimeLimit {
         clearTimeout(timer);
         gone?.removeEventListener("abort", end);
       };
-      const { pace } = tools;
-      return pace === undefined ? tools : { ...tools, work: pace.begin(milliseconds, over, end) };
+      const { slicer } = tools;
+      return slicer === undefined ? tools : { ...tools, work: slicer.begin(milliseconds, over, end) };
     },
     hold: async (work) => {
       const ended = new Promise<"ENDED">((resolve) => {

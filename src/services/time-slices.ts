@@ -1,23 +1,23 @@
-import { atOnce, CountedWork, unhurried, WorkStopped, type InTurns, type Work } from "../domain/work.js";
+import { runToEnd, CountedWork, unlimitedWork, WorkStopped, type InSlices, type Work } from "../domain/work.js";
 
 /** Milliseconds that one request computes before others get their turn. */
 const slice = 10;
 
 /** The computing of one request: it counts its steps, ends when its time is over, and lets others have their turn. */
-export interface PacedWork extends Work {
+export interface SlicedWork extends Work {
   readonly steps: number;
   /** null: go on. Otherwise others go first; go on once it has come. It fails with `WorkStopped` where the time is over. */
   pause(): Promise<void> | null;
 }
 
 /** How requests of one process share its one thread. */
-export interface Pace {
+export interface TimeSlicer {
   /**
    * @param milliseconds that the request has
    * @param over tells that its time is over, or that whoever asked has gone
    * @param end is called once its milliseconds are over, since no timer goes off while it computes; `over` must be aborted then
    */
-  begin(milliseconds: number, over: AbortSignal, end: () => void): PacedWork;
+  begin(milliseconds: number, over: AbortSignal, end: () => void): SlicedWork;
 }
 
 interface Waiting {
@@ -31,7 +31,7 @@ interface Waiting {
  *
  * @param now milliseconds of a clock that only goes forward
  */
-export function openPace(now: () => number): Pace {
+export function openTimeSlicer(now: () => number): TimeSlicer {
   const queue: Waiting[] = [];
   let begun = 0;
 
@@ -80,14 +80,14 @@ export function openPace(now: () => number): Pace {
   };
 }
 
-export interface Paced {
+export interface Sliced {
   /** Left out: nobody else waits, and it is done without a pause. */
-  readonly work?: PacedWork;
+  readonly work?: SlicedWork;
 }
 
 /** Does something long turn by turn. */
-export async function inTurns<Found>({ work }: Paced, begin: (work: Work) => InTurns<Found>): Promise<Found> {
-  if (work === undefined) return atOnce(begin(unhurried));
+export async function runInSlices<Found>({ work }: Sliced, begin: (work: Work) => InSlices<Found>): Promise<Found> {
+  if (work === undefined) return runToEnd(begin(unlimitedWork));
   const turns = begin(work);
   for (;;) {
     for (let pause = work.pause(); pause !== null; pause = work.pause()) await pause;
@@ -100,9 +100,9 @@ export async function inTurns<Found>({ work }: Paced, begin: (work: Work) => InT
 const charactersInStep = 30;
 
 /** Counts the writing of a text. */
-export const countWritten = ({ work }: Paced, { length }: string): void => work?.step(length / charactersInStep);
+export const countWritten = ({ work }: Sliced, { length }: string): void => work?.step(length / charactersInStep);
 
 /** Lets others have their turn, if this request has had its own. */
-export async function othersFirst({ work }: Paced): Promise<void> {
+export async function yieldToOthers({ work }: Sliced): Promise<void> {
   for (let pause = work?.pause() ?? null; pause !== null; pause = work?.pause() ?? null) await pause;
 }

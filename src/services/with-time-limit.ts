@@ -1,4 +1,4 @@
-import { openTimeLimit, type Hurried } from "./time-limit.js";
+import { openTimeLimit, type TimeLimited } from "./time-limit.js";
 
 /**
  * What the work comes to; ENDED, if it takes longer than so many milliseconds, or if whoever asked goes before. Its statements are
@@ -6,7 +6,7 @@ import { openTimeLimit, type Hurried } from "./time-limit.js";
  *
  * @param work is given the same tools, which know the time of the request
  */
-export function withinTime<Tools extends Hurried, T>(
+export function withTimeLimit<Tools extends TimeLimited, T>(
   tools: Tools,
   milliseconds: number,
   gone: AbortSignal | null,

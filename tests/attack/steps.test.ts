@@ -6,7 +6,7 @@ import { readBody } from "../../src/graphql/server/read-request.js";
 import { anyone } from "../../src/services/access/actor.js";
 import type { Deps } from "../../src/services/deps.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
-import { openPace } from "../../src/services/time-slices.js";
+import { openTimeSlicer } from "../../src/services/time-slices.js";
 import { demo, openTestApp } from "../graphql/open-test-app.js";
 import { describeOnEmbedded } from "../kit/databases.js";
 import { graphqlAttacks } from "./graphql-attacks.js";
@@ -33,7 +33,7 @@ describeOnEmbedded("the steps of an attack", (open) => {
     const app = await openTestApp(data);
     await loadSeeds(app.deps, demo);
     // A clock that stands still: nothing is cut into turns, and nothing is ended for its time.
-    deps = { ...app.deps, pace: openPace(() => 0) };
+    deps = { ...app.deps, slicer: openTimeSlicer(() => 0) };
     server = await openGraphqlServer(usualEngine, deps.log);
   });
 
@@ -48,9 +48,9 @@ describeOnEmbedded("the steps of an attack", (open) => {
         { method: "POST", bytes, type, read: () => readBody(bytes) },
         {
           charge: (cost) => void (priced += cost),
-          settle: (taken) => void (steps += taken),
+          chargeOwed: (taken) => void (steps += taken),
           gone: () => new AbortController().signal,
-          tell: () => undefined,
+          report: () => undefined,
         },
         { deps, actor: anyone, requestId: "attack" },
       );

@@ -3,7 +3,7 @@ import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { expect, it } from "vitest";
 import { cacheTable } from "../../src/domain/cache-table.js";
-import { latest } from "../../src/domain/memoize.js";
+import { memoizeLatest } from "../../src/domain/memoize.js";
 import { SecondChance } from "../../src/domain/second-chance.js";
 
 const named = (name: string) => cacheTable().find((caches) => caches.name === name);
@@ -17,7 +17,7 @@ it("the table of caches counts what all caches of a name hold, and what gave way
 });
 
 it("the table of caches counts what functions remember", () => {
-  const square = latest("squares", 3, String, (number: number) => number * number);
+  const square = memoizeLatest("squares", 3, String, (number: number) => number * number);
   for (const at of [1, 2, 3, 4, 5, 5, 5]) expect(square(at)).toBe(at * at);
   expect(named("squares")).toEqual({ name: "squares", caches: 1, entries: 3, weight: 3, gaveWay: 2 });
 });

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { latest, onceFor } from "../../src/domain/memoize.js";
+import { memoizeLatest, memoize } from "../../src/domain/memoize.js";
 
 describe("once for each thing", () => {
   it("is found once, also where nothing is found, and for each thing by itself", () => {
     const asked: object[] = [];
-    const find = onceFor((thing: { readonly name: string | undefined }) => {
+    const find = memoize((thing: { readonly name: string | undefined }) => {
       asked.push(thing);
       return thing.name;
     });
@@ -17,7 +17,7 @@ describe("once for each thing", () => {
 describe("the latest answers", () => {
   it("are kept for equal questions, and give way to those asked since", () => {
     const asked: number[] = [];
-    const double = latest("test", 2, String, (number: number) => {
+    const double = memoizeLatest("test", 2, String, (number: number) => {
       asked.push(number);
       return number * 2;
     });

@@ -67,7 +67,7 @@ function measured(done: readonly Done[], seconds: number): OfferResult {
 }
 
 /** So many callers, each of whom asks again as soon as it is answered, for so many milliseconds: what the service can do. */
-export async function askInTurns(offered: Offered, callers: number, milliseconds: number): Promise<OfferResult> {
+export async function askInSlices(offered: Offered, callers: number, milliseconds: number): Promise<OfferResult> {
   const agent = new Agent({ keepAlive: true });
   const begin = performance.now();
   const done: Done[] = [];

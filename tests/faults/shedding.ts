@@ -5,7 +5,7 @@ import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, rules } from "../graphql/open-test-app.js";
 import type { Fault } from "./fault.js";
 import { startFleet } from "./fleet.js";
-import { askAtRate, askInTurns, type Offered, type OfferResult } from "./offer.js";
+import { askAtRate, askInSlices, type Offered, type OfferResult } from "./offer.js";
 
 /** Times what the service can do. */
 const tooMuch = 3;
@@ -61,10 +61,10 @@ async function run(tries: number): ReturnType<Fault["run"]> {
       ...{ address: fleet.address(), path, headers },
       body: () => body.replace('"{{n}}"', String((household += 1))),
     };
-    await askInTurns(offered, callers, measuring);
+    await askInSlices(offered, callers, measuring);
     const rounds: { readonly usual: Measured; readonly pressed: Measured }[] = [];
     for (let round = 0; round < tries; round += 1) {
-      const usual = await measured(() => askInTurns(offered, callers, measuring));
+      const usual = await measured(() => askInSlices(offered, callers, measuring));
       const pressed = await measured(() => askAtRate(offered, tooMuch * usual.answeredPerSecond, pressing));
       rounds.push({ usual, pressed });
     }

@@ -44,7 +44,7 @@ async function checkRows(rows: AsyncGenerator<readonly TableRow<unknown>[]>): Pr
 export async function fuzzTargets(): Promise<readonly FuzzTarget[]> {
   const known = { foods: [], components: [] };
   const names = compileFoodNames([]);
-  const calledHere = new Map<string, string>();
+  const columnNames = new Map<string, string>();
   return [
     {
       name: "recipes",
@@ -74,7 +74,7 @@ export async function fuzzTargets(): Promise<readonly FuzzTarget[]> {
         checkRows(
           readTable(
             pieces(bytes),
-            { columns: { ...priceColumns, calledHere }, delimiter: null },
+            { columns: { ...priceColumns, columnNames }, delimiter: null },
             priceRowReader({
               locale: null,
               measures: "METRIC",
@@ -94,7 +94,7 @@ export async function fuzzTargets(): Promise<readonly FuzzTarget[]> {
         checkRows(
           readTable(
             pieces(bytes),
-            { columns: { ...foodColumns, calledHere }, delimiter: null },
+            { columns: { ...foodColumns, columnNames }, delimiter: null },
             foodRowReader({ locale: "en", source: "x", aisle: "other", shoppedBy: "mass" }),
           ),
         ),
@@ -103,11 +103,11 @@ export async function fuzzTargets(): Promise<readonly FuzzTarget[]> {
       name: "catalogue",
       seeds: await filesIn("tests/fixtures/imports/catalogue"),
       read: async (bytes) => {
-        const table = await catalogueTable(pieces(bytes), calledHere, null);
+        const table = await catalogueTable(pieces(bytes), columnNames, null);
         const columns = table === "FOODS" ? catalogueFoodColumns : catalogueWeightColumns;
         const readRow = table === "FOODS" ? catalogueFoodReader(null) : catalogueWeightReader(null);
         await checkRows(
-          readTable<unknown>(pieces(bytes), { columns: { ...columns, calledHere }, delimiter: null }, readRow),
+          readTable<unknown>(pieces(bytes), { columns: { ...columns, columnNames }, delimiter: null }, readRow),
         );
       },
     },

@@ -2,7 +2,7 @@ import { subscribe, unsubscribe } from "node:diagnostics_channel";
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterEach, beforeAll, expect, it } from "vitest";
-import { openMemory } from "../../src/services/cache/cache.js";
+import { openCache } from "../../src/services/cache/cache.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { describeOnEmbedded, describeOnServer, type TestDatabase } from "../kit/databases.js";
 import { lockTables } from "../kit/locked-tables.js";
@@ -95,8 +95,8 @@ describeOnServer("an answer that several wait for", (open) => {
   const tables = lockTables(() => database.url);
 
   it("is computed for the others where the one it was computed for has gone", async () => {
-    const memory = openMemory(1_000_000);
-    memory.follower.listening(true);
+    const cache = openCache(1_000_000);
+    cache.follower.listening(true);
     let arrived = 0;
     const watchRequests = (on: FastifyInstance): void => {
       on.addHook("preHandler", (_request, _reply, done) => {
@@ -104,7 +104,7 @@ describeOnServer("an answer that several wait for", (open) => {
         done();
       });
     };
-    const app = await openTestApp(database.data, undefined, undefined, { memory }, { watchRequests });
+    const app = await openTestApp(database.data, undefined, undefined, { cache }, { watchRequests });
     const url = `${await app.app.listen({ port: 0, host: "127.0.0.1" })}/graphql`;
     const ask = (signal: AbortSignal) =>
       fetch(url, {
@@ -126,7 +126,7 @@ describeOnServer("an answer that several wait for", (open) => {
       200,
       { data: { plan: { title: expect.any(String) } } },
     ]);
-    expect(memory.underWay.size).toBe(0);
+    expect(cache.computing.size).toBe(0);
     await app.close();
   });
 });

@@ -44,7 +44,7 @@ export async function openTestApp(
   data: Data,
   explorerFolder = "dist/explorer",
   clock: Clock = () => new Date("2026-03-01T09:00:00Z"),
-  more: Pick<Deps, "allowPrivateWebhooks" | "aroundStage" | "memory" | "pace"> = {},
+  more: Pick<Deps, "allowPrivateWebhooks" | "aroundStage" | "cache" | "slicer"> = {},
   options: Partial<
     Pick<
       AppOptions,

@@ -16,11 +16,11 @@ import { shop } from "../../src/domain/plan/shop.js";
 import { numberMarks } from "../../src/domain/quantity/parse/number-marks.js";
 import { measuresFor } from "../../src/domain/quantity/piece-words.js";
 import { readerLocale } from "../../src/domain/quantity/reader-locale.js";
-import { knownShelf } from "../../src/domain/shopping/cached-pack-options.js";
+import { cachedPackOptions } from "../../src/domain/shopping/cached-pack-options.js";
 import { moneyOf } from "../../src/domain/shopping/money.js";
 import { dateText, hourText } from "../../src/exports/words/clock-text.js";
 import { compiledOperations, keptDocuments } from "../../src/graphql/server/compiled-operations.js";
-import { knownDocuments, hashOf } from "../../src/graphql/server/document-store.js";
+import { openDocumentStore, hashOf } from "../../src/graphql/server/document-store.js";
 import { recentBytes } from "../../src/graphql/server/recent-bytes.js";
 import { chooseMediaType } from "../../src/graphql/server/media-type.js";
 import { createSchema } from "../../src/graphql/schema.js";
@@ -28,7 +28,7 @@ import { readDocuments } from "../../src/imports/documents/read-documents.js";
 import { decimalCell } from "../../src/imports/tables/decimal-cell.js";
 import { spreadsheetDate } from "../../src/imports/tables/spreadsheet-date.js";
 import { catalogueFacts } from "../../src/imports/usda/catalogue-facts.js";
-import { openBudgetBook } from "../../src/services/access/rate-limit-store.js";
+import { openRateLimitStore } from "../../src/services/access/rate-limit-store.js";
 import { judgeFor } from "../../src/services/foods/foods-today.js";
 import { readSessionStart } from "../../src/services/answers/read-session-start.js";
 import { ByteCache } from "../../src/services/cache/byte-cache.js";
@@ -66,9 +66,9 @@ const kind = (name: string, ask: Kind["ask"], full = 2_500): Kind => ({ name, as
 const slow = (name: string, things: number, ask: Kind["ask"]): Kind => ({ name, ask, full: things, things });
 
 const compiled = compiledOperations(createSchema());
-const byHash = knownDocuments(null);
+const byHash = openDocumentStore(null);
 const byBytes = recentBytes<object>("graphql-bodies", keptDocuments);
-const book = openBudgetBook({ name: "address", points: 100 }, 5_000);
+const book = openRateLimitStore({ name: "address", points: 100 }, 5_000);
 const cache = new ByteCache(1_000_000);
 const choose = formatChooser(Object.values(formats));
 const edition = { code: "e", title: "Edition" };
@@ -93,7 +93,7 @@ const kinds: readonly Kind[] = [
   }),
   slow("whole answers", 40, (at) => answerOf(bundle, 1 + (at % 12), { region: regionOf(at), locale: localeOf(at) })),
   kind("regions", (at) => judgeFor(rules.allergens.diets, regionOf(at))),
-  kind("shelves", (at) => knownShelf(food, "MASS", { region: regionOf(at), currency: letters(at, 4) })),
+  kind("shelves", (at) => cachedPackOptions(food, "MASS", { region: regionOf(at), currency: letters(at, 4) })),
   kind("locales", (at) => [readerLocale(tagOf(at)), numberMarks(tagOf(at)), decimalCell("1,5", tagOf(at))]),
   slow("locales of languages that nobody speaks", 1_000, (at) => [
     ...[readerLocale(localeOf(at)), numberMarks(localeOf(at)), decimalCell("1,5", localeOf(at))],
@@ -115,7 +115,7 @@ const kinds: readonly Kind[] = [
     found.keep();
   }),
   kind("requests by their bytes", (at) => byBytes.keep(Buffer.from(`query Q${String(at)}`), {})),
-  kind("callers", (at) => book.spend(`192.0.2.${String(at)}`, 1, new Date(0)), 10_000),
+  kind("callers", (at) => book.consume(`192.0.2.${String(at)}`, 1, new Date(0)), 10_000),
   kind("answers", (at) => cache.set(`answer ${String(at)}`, { at }, 500)),
   kind("media types", (at) => chooseMediaType({ accept: `application/${letters(at, 5)}, */*` })),
   kind("accepted types", (at) => choose(null, { accept: `text/${letters(at, 5)}, */*` })),

@@ -8,7 +8,7 @@ export function readPrices(text: string): readonly TableRow<PriceRow>[] {
     ...{ locale: "en", measures: "METRIC", currency: "XTS", region: null, seen: "2026-03-01", source: "Shop" },
     measuresOf: (food) => (food === "egg" ? [] : null),
   });
-  const rows = tableReader({ ...priceColumns, calledHere: new Map() }, 0, reader);
+  const rows = tableReader({ ...priceColumns, columnNames: new Map() }, 0, reader);
   const scanner = csvScanner(",");
   const piece = 16_000;
   const found: TableRow<PriceRow>[] = [];

@@ -6,8 +6,8 @@ import { readBody } from "../../src/graphql/server/read-request.js";
 import { anyone } from "../../src/services/access/actor.js";
 import type { Deps } from "../../src/services/deps.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
-import { openPace, type Pace, type PacedWork } from "../../src/services/time-slices.js";
-import { owedFor } from "../../src/services/access/rate-limit-window.js";
+import { openTimeSlicer, type TimeSlicer, type SlicedWork } from "../../src/services/time-slices.js";
+import { pointsOwed } from "../../src/services/access/rate-limit-window.js";
 import { describeOnEmbedded } from "../kit/databases.js";
 import { diceFrom } from "../kit/dice.js";
 import { addressBy } from "./priced-addresses.js";
@@ -39,7 +39,7 @@ describeOnEmbedded("the price of a request", (open) => {
     const app = await openTestApp(data);
     await loadSeeds(app.deps, demo);
     // A clock that stands still: nothing is cut into turns, and nothing is ended.
-    deps = { ...app.deps, pace: openPace(() => 0) };
+    deps = { ...app.deps, slicer: openTimeSlicer(() => 0) };
     server = await openGraphqlServer(usualEngine, deps.log);
   });
 
@@ -52,14 +52,14 @@ describeOnEmbedded("the price of a request", (open) => {
       { method: "POST", bytes, type, read: () => readBody(bytes) },
       {
         charge: (cost) => void (priced = cost),
-        settle: (taken) => void (steps = taken),
+        chargeOwed: (taken) => void (steps = taken),
         gone: () => new AbortController().signal,
-        tell: () => undefined,
+        report: () => undefined,
       },
       { deps, actor: anyone, requestId: "price" },
     );
     if (answer.status !== 200) throw new Error(`${answer.body.toString()} ${query}`);
-    return { query, variables, steps, priced, charged: priced + owedFor(steps, priced) };
+    return { query, variables, steps, priced, charged: priced + pointsOwed(steps, priced) };
   };
 
   it("follows its work within a factor of ten, over more than 300 requests of five milliseconds or more", async () => {
@@ -76,10 +76,10 @@ describeOnEmbedded("the price of a request", (open) => {
 
 describeOnEmbedded("the price of a page, or of an answer below /v1", (open) => {
   it("follows its work within a factor of ten, over a hundred requests of five milliseconds or more", async () => {
-    const begun: PacedWork[] = [];
+    const begun: SlicedWork[] = [];
     // Computing is cut into turns by a clock that stands still, and counted.
-    const standing = openPace(() => 0);
-    const pace: Pace = {
+    const standing = openTimeSlicer(() => 0);
+    const slicer: TimeSlicer = {
       begin: (...given) => {
         const work = standing.begin(...given);
         begun.push(work);
@@ -89,7 +89,7 @@ describeOnEmbedded("the price of a page, or of an answer below /v1", (open) => {
     const perAddress = 1_000_000_000;
     const rateLimit = { perAddress, perToken: perAddress, refusedTokensPerAddress: 1 };
     const { data } = await open();
-    const app = await openTestApp(data, undefined, undefined, { pace }, { rateLimit });
+    const app = await openTestApp(data, undefined, undefined, { slicer }, { rateLimit });
     await loadSeeds(app.deps, demo);
     const of = diceFrom(21);
     let left = perAddress;

@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { noHousehold } from "../../src/domain/model/household.js";
 import { asFrozen } from "../../src/domain/plan/review/foods-today.js";
-import { planStorageInTurns } from "../../src/domain/plan/plan-storage.js";
-import { scalePlan, scalePlanInTurns } from "../../src/domain/plan/scale-plan.js";
-import { shopInTurns } from "../../src/domain/plan/shop.js";
-import type { InTurns, Work } from "../../src/domain/work.js";
-import { readDocumentsInTurns } from "../../src/imports/documents/read-documents.js";
+import { planStorageInSlices } from "../../src/domain/plan/plan-storage.js";
+import { scalePlan, scalePlanInSlices } from "../../src/domain/plan/scale-plan.js";
+import { shopInSlices } from "../../src/domain/plan/shop.js";
+import type { InSlices, Work } from "../../src/domain/work.js";
+import { readDocumentsInSlices } from "../../src/imports/documents/read-documents.js";
 import {
-  findCautionsInTurns,
-  stateContentsInTurns,
-  stateNutritionInTurns,
+  findCautionsInSlices,
+  stateContentsInSlices,
+  stateNutritionInSlices,
 } from "../../src/services/answers/state-contents.js";
 import { rules } from "../graphql/open-test-app.js";
 import { documentShapes } from "../kit/document-shapes.js";
@@ -25,7 +25,7 @@ interface Taken {
   readonly longest: number;
 }
 
-function take(begin: (work: Work) => InTurns<unknown>): Taken {
+function take(begin: (work: Work) => InSlices<unknown>): Taken {
   let [turns, steps, longest, own] = [0, 0, 0, 0];
   const going = begin({ step: (count) => void (own += count) });
   for (let isDone = false; !isDone; turns += 1) {
@@ -45,7 +45,7 @@ const clock = (): Date => new Date("2026-03-01T09:00:00Z");
 describe("what is asked of a plan of 6,000 lines", () => {
   it("is checked, compiled and scaled a hundred lines at a time", () => {
     const bundle = largeBundle(size);
-    const { turns } = take((work) => scalePlanInTurns(bundle, 40, household, asFrozen, work));
+    const { turns } = take((work) => scalePlanInSlices(bundle, 40, household, asFrozen, work));
     // Checked, then compiled.
     expect(turns).toBeGreaterThan((2 * lines) / 100);
   });
@@ -54,11 +54,11 @@ describe("what is asked of a plan of 6,000 lines", () => {
   if (!scaled.ok) throw new Error(JSON.stringify(scaled.problems.slice(0, 3)));
   const { keeping, classes } = rules.safety;
   const question = { rules: keeping, classes, region: "GB", today: "2026-03-01", session: null };
-  const asked: Readonly<Record<string, (work: Work) => InTurns<unknown>>> = {
-    statements: (work) => stateContentsInTurns(scaled.value, household, rules, clock, work),
-    nutrition: (work) => stateNutritionInTurns(scaled.value, household, work),
-    cautions: (work) => findCautionsInTurns(scaled.value, household, rules, work),
-    "keeping times": (work) => planStorageInTurns(scaled.value, question, work),
+  const asked: Readonly<Record<string, (work: Work) => InSlices<unknown>>> = {
+    statements: (work) => stateContentsInSlices(scaled.value, household, rules, clock, work),
+    nutrition: (work) => stateNutritionInSlices(scaled.value, household, work),
+    cautions: (work) => findCautionsInSlices(scaled.value, household, rules, work),
+    "keeping times": (work) => planStorageInSlices(scaled.value, question, work),
   };
   it.each(Object.keys(asked))("%s: no turn is long", (name) => {
     const { steps, longest } = take(asked[name] ?? (() => expect.unreachable()));
@@ -67,7 +67,7 @@ describe("what is asked of a plan of 6,000 lines", () => {
   });
 
   it("is put on a list five hundred lines at a time", () => {
-    const { turns } = take((work) => shopInTurns([scaled.value], household, asFrozen, work));
+    const { turns } = take((work) => shopInSlices([scaled.value], household, asFrozen, work));
     expect(turns).toBeGreaterThan(lines / 500);
   });
 });
@@ -75,7 +75,7 @@ describe("what is asked of a plan of 6,000 lines", () => {
 describe("a text of 200,000 bytes", () => {
   it.each(["keys of maps in a list", "empty lines", "lines of a component"])("%s: is read in many turns", (shape) => {
     const text = documentShapes[shape]?.(200_000) ?? "";
-    const { turns, steps } = take((work) => readDocumentsInTurns(text, "text.yaml", 100, work));
+    const { turns, steps } = take((work) => readDocumentsInSlices(text, "text.yaml", 100, work));
     expect(steps).toBeGreaterThan(50_000);
     // The composer builds all nodes of a document at once; the rest is cut.
     expect(turns).toBeGreaterThan(100);

@@ -2,7 +2,7 @@ import { request as httpRequest } from "node:http";
 import type { AddressInfo } from "node:net";
 import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openMemoryOf } from "../../src/app/setup/open-cache.js";
+import { openCachedDeps } from "../../src/app/setup/open-cache.js";
 import { usualEngine } from "../../src/graphql/server/engine-options.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
@@ -17,7 +17,7 @@ describeOnServer("an answer over REST that takes too long", (open) => {
   let database: TestDatabase;
   let app: TestApp;
 
-  const openApp = (queryTime: number, deps: Partial<Pick<TestApp["deps"], "memory">> = {}, data = database.data) =>
+  const openApp = (queryTime: number, deps: Partial<Pick<TestApp["deps"], "cache">> = {}, data = database.data) =>
     openTestApp(data, undefined, undefined, deps, { graphql: { ...usualEngine, queryTime } });
 
   beforeAll(async () => {
@@ -58,8 +58,8 @@ describeOnServer("an answer over REST that takes too long", (open) => {
   });
 
   it("is ended when whoever asked goes away, and who waits for the same is answered", async () => {
-    const kept = await openMemoryOf({ deps: app.deps, database }, 16);
-    const slow = await openApp(20_000, { memory: kept.deps.memory! }, kept.deps.data);
+    const kept = await openCachedDeps({ deps: app.deps, database }, 16);
+    const slow = await openApp(20_000, { cache: kept.deps.cache! }, kept.deps.data);
     await slow.app.listen({ port: 0, host: "127.0.0.1" });
     const { port } = slow.app.server.address() as AddressInfo;
     // The address as a whole, host and all, is what is remembered.

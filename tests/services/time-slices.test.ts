@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
-import { WorkStopped, type InTurns, type Work } from "../../src/domain/work.js";
-import { inTurns, openPace } from "../../src/services/time-slices.js";
+import { WorkStopped, type InSlices, type Work } from "../../src/domain/work.js";
+import { runInSlices, openTimeSlicer } from "../../src/services/time-slices.js";
 
 /** Something of so many turns, each of which takes a millisecond of a clock of its own. */
-function* turnsOf(turns: number, pass: (milliseconds: number) => void, done: () => void): InTurns<number> {
+function* turnsOf(turns: number, pass: (milliseconds: number) => void, done: () => void): InSlices<number> {
   for (let turn = 0; turn < turns; turn += 1) {
     pass(1);
     yield;
@@ -21,12 +21,12 @@ const never = (): AbortController => new AbortController();
 
 it("others get their turn while something long is computed, and what came first is done first", async () => {
   const { now, pass } = openClock();
-  const pace = openPace(now);
+  const pace = openTimeSlicer(now);
   const order: string[] = [];
   const compute = (name: string, turns: number) => {
     const over = never();
     const work = pace.begin(10_000, over.signal, () => over.abort());
-    return inTurns({ work }, () => turnsOf(turns, pass, () => order.push(name)));
+    return runInSlices({ work }, () => turnsOf(turns, pass, () => order.push(name)));
   };
   const long = compute("long", 300);
   const short = compute("short", 40);
@@ -42,15 +42,15 @@ it("others get their turn while something long is computed, and what came first 
 
 it("computing ends when its milliseconds are over, or when it is told so, and says it was stopped", async () => {
   const { now, pass } = openClock();
-  const pace = openPace(now);
+  const pace = openTimeSlicer(now);
   const over = never();
   const work = pace.begin(100, over.signal, () => over.abort());
-  await expect(inTurns({ work }, () => turnsOf(1_000, pass, () => undefined))).rejects.toThrow(WorkStopped);
+  await expect(runInSlices({ work }, () => turnsOf(1_000, pass, () => undefined))).rejects.toThrow(WorkStopped);
   expect([now() < 130, over.signal.aborted]).toEqual([true, true]);
 
   const gone = never();
   const other = pace.begin(10_000, gone.signal, () => gone.abort());
-  const asked = inTurns({ work: other }, () => turnsOf(1_000, pass, () => undefined));
+  const asked = runInSlices({ work: other }, () => turnsOf(1_000, pass, () => undefined));
   gone.abort();
   await expect(asked).rejects.toThrow(WorkStopped);
 });
@@ -58,13 +58,13 @@ it("computing ends when its milliseconds are over, or when it is told so, and sa
 it("what has no pauses ends at its next steps once its time is over", async () => {
   const { now, pass } = openClock();
   const over = never();
-  const work = openPace(now).begin(100, over.signal, () => over.abort());
-  const endless = function* (steps: Work): InTurns<never> {
+  const work = openTimeSlicer(now).begin(100, over.signal, () => over.abort());
+  const endless = function* (steps: Work): InSlices<never> {
     for (;;) {
       pass(1);
       steps.step(1_000);
     }
   };
-  await expect(inTurns({ work }, endless)).rejects.toThrow(WorkStopped);
+  await expect(runInSlices({ work }, endless)).rejects.toThrow(WorkStopped);
   expect(now()).toBeLessThan(120);
 });

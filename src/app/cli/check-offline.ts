@@ -16,7 +16,7 @@ import type { ShownFinding, ShownProblem } from "./outcome.js";
 import { shownFinding, shownProblem } from "./shown-problem.js";
 
 /** What a check without a service found, and what it could not look at. */
-interface CheckedAlone {
+interface OfflineCheck {
   readonly problems: readonly ShownProblem[];
   readonly findings: readonly ShownFinding[];
   /** Slugs that the documents name and that are not among them. */
@@ -27,7 +27,7 @@ interface CheckedAlone {
  * Checks documents with nothing beside them but the published rules and the open food table that come with the program. What they name and is not
  * among them is no fault: the service may know it.
  */
-export async function checkAlone(read: DocumentsRead, region: string | null): Promise<CheckedAlone> {
+export async function checkOffline(read: DocumentsRead, region: string | null): Promise<OfflineCheck> {
   const rules = await readShipped("rules", projectRoot());
   const by = {
     ...{ rules, clock: () => new Date(), region },

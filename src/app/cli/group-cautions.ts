@@ -2,7 +2,7 @@ import { cautionsSentence } from "../../exports/sentences/cautions-sentence.js";
 import type { ShownFinding } from "./outcome.js";
 
 /** Findings as they are told to people: the cautions that are due for one component in one line. */
-export function cautionsTogether(findings: readonly ShownFinding[]): readonly ShownFinding[] {
+export function groupCautions(findings: readonly ShownFinding[]): readonly ShownFinding[] {
   const keyOf = ({ code, file, path }: ShownFinding): string | null =>
     code === "CAUTION_NOT_NAMED" ? JSON.stringify([file, path]) : null;
   const told = new Set<string>();

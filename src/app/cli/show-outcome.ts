@@ -1,5 +1,5 @@
 import type { Outcome, ShownProblem } from "./outcome.js";
-import { cautionsTogether } from "./group-cautions.js";
+import { groupCautions } from "./group-cautions.js";
 import { terminalLine } from "./terminal-line.js";
 
 /** Where the texts of a command go. */
@@ -18,7 +18,7 @@ export function showOutcome(command: string, outcome: Outcome, asJson: boolean, 
     return;
   }
   for (const problem of problems) err(`${line(problem, "")}\n`);
-  for (const finding of cautionsTogether(findings))
+  for (const finding of groupCautions(findings))
     err(`${line(finding, finding.severity === "STOPS" ? "stops publishing: " : "look: ")}\n`);
   for (const note of notes) err(`${terminalLine(note)}\n`);
   for (const each of said) out(`${terminalLine(each)}\n`);

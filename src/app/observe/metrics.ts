@@ -189,10 +189,10 @@ function watchCache(registry: Registry, read: () => CacheFigures | null): void {
     return found === null ? [] : each(found);
   };
   const shelves = (figure: "hits" | "misses") => (found: CacheFigures) =>
-    Object.entries(found.shelves).map(([shelf, counts]) => ({ labels: { shelf }, value: counts[figure] }));
+    Object.entries(found.lookups).map(([shelf, counts]) => ({ labels: { shelf }, value: counts[figure] }));
   counted(registry, "cache_hits_total", "What was found in memory.", ["shelf"], told(shelves("hits")));
   counted(registry, "cache_misses_total", "What was not.", ["shelf"], told(shelves("misses")));
-  const dropped = told(({ gaveWay }) => [{ labels: {}, value: gaveWay }]);
+  const dropped = told(({ evicted }) => [{ labels: {}, value: evicted }]);
   counted(registry, "cache_gave_way_total", "What was dropped to make room.", [], dropped);
   const plain = (name: string, help: string, figure: (found: CacheFigures) => number): void =>
     gauge(registry, name, help, [], () => {
@@ -217,7 +217,7 @@ function watchKept(registry: Registry, read: () => readonly NamedCaches[]): void
   plain("kept_entries", "What they hold.", ({ entries }) => entries);
   plain("kept_weight", "The same in the unit of their bound: bytes, characters or entries.", ({ weight }) => weight);
   counted(registry, "kept_gave_way_total", "What was dropped to make room.", ["cache"], () =>
-    read().map(({ name, gaveWay }) => ({ labels: { cache: name }, value: gaveWay })),
+    read().map(({ name, evicted }) => ({ labels: { cache: name }, value: evicted })),
   );
 }
 

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from "fastify";
 
 /** What whoever answers a request knows of it that its address does not say. For logs and figures. */
-interface Told {
+interface OperationSummary {
   readonly kind: "query" | "mutation" | "refused";
   /** As the caller named it: anything. */
   readonly operation: string | null;
@@ -16,10 +16,10 @@ interface Told {
 declare module "fastify" {
   interface FastifyRequest {
     /** Set while it is answered; null: nothing was told. */
-    told: Told | null;
+    operation: OperationSummary | null;
   }
 }
 
-export function takeTold(app: FastifyInstance): void {
-  app.decorateRequest("told", null);
+export function addOperationSummary(app: FastifyInstance): void {
+  app.decorateRequest("operation", null);
 }

@@ -35,22 +35,22 @@ export function reportRequests(app: FastifyInstance, listeners: readonly OnReque
 }
 
 function requestEnd(request: FastifyRequest, reply: FastifyReply): RequestEnd {
-  const { told } = request;
+  const { operation: summary } = request;
   const route = request.routeOptions.url ?? null;
-  const operation = told?.operation ?? null;
+  const operation = summary?.operation ?? null;
   const name = operation !== null && /^[_A-Za-z][_0-9A-Za-z]{0,63}$/.test(operation) ? operation : null;
   return {
     part: partOf(route),
     method: request.method,
     route,
-    kind: told?.kind ?? null,
+    kind: summary?.kind ?? null,
     operation: name,
-    registered: told?.isRegistered === true ? name : null,
+    registered: summary?.isRegistered === true ? name : null,
     publisher: publisherOf(request),
     status: reply.statusCode,
     ms: Math.round(reply.elapsedTime * 100) / 100,
-    cost: told?.cost ?? null,
-    hasErrors: told?.hasErrors ?? false,
+    cost: summary?.cost ?? null,
+    hasErrors: summary?.hasErrors ?? false,
     isAborted: request.socket.destroyed && !reply.raw.writableFinished,
   };
 }

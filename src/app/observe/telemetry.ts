@@ -2,7 +2,7 @@ import type { FastifyInstance } from "fastify";
 import type { Logger } from "pino";
 import type { OpenedDatabase } from "../../persistence/database/opened-database.js";
 import { readBacklog, type Backlog } from "../../persistence/database/backlog.js";
-import { cacheFigures, type Memory } from "../../services/cache/cache.js";
+import { cacheFigures, type Cache } from "../../services/cache/cache.js";
 import type { Environment } from "../setup/environment.js";
 import type { Readiness } from "../server/readiness.js";
 import type { Metrics } from "./metrics.js";
@@ -13,27 +13,27 @@ import type { OnRequestEnd } from "./request-end.js";
 import { requestLog } from "./request-log.js";
 
 /** What is watched of a process, by its environment. What nobody asked for is not even loaded. */
-interface Observation {
+interface Telemetry {
   /** null: nobody watches. */
   readonly observer: Observer | null;
   readonly onRequestEnd: readonly OnRequestEnd[];
   readonly onShed: (what: string) => void;
   readonly watchRequests: (app: FastifyInstance) => void;
   /** Begins to answer `/metrics` where there is a port for it. */
-  open(watched: Watched): Promise<void>;
+  open(watched: TelemetrySources): Promise<void>;
   close(): Promise<void>;
 }
 
-interface Watched {
+interface TelemetrySources {
   readonly database: Pick<OpenedDatabase, "sql" | "poolFigures">;
   readonly readiness: Readiness;
   /** What is kept in memory; left out: nothing. */
-  readonly memory?: Memory;
+  readonly cache?: Cache;
 }
 
 type Settings = Pick<Environment, "metrics" | "requestLog" | "traces">;
 
-export async function startObservation(settings: Settings, log: Logger): Promise<Observation> {
+export async function startTelemetry(settings: Settings, log: Logger): Promise<Telemetry> {
   const { metrics: at, requestLog: share } = settings;
   const metrics = at === null ? null : (await import("./metrics.js")).createMetrics(() => performance.now());
   const traces = settings.traces ? await openTraces(log) : null;
@@ -75,19 +75,19 @@ async function openTraces(log: Logger): Promise<Traces> {
   return module.exportTraces(log);
 }
 
-function watchAll(metrics: Metrics, { database, readiness, memory }: Watched): void {
+function watchAll(metrics: Metrics, { database, readiness, cache }: TelemetrySources): void {
   metrics.watch({
     pool: () => database.poolFigures(),
-    backlog: kept(() => readBacklog(database.sql)),
+    backlog: cachedBacklog(() => readBacklog(database.sql)),
     readiness,
-    cache: () => (memory === undefined ? null : cacheFigures(memory)),
+    cache: () => (cache === undefined ? null : cacheFigures(cache)),
   });
 }
 
 /** Milliseconds for which the backlog is as good as new: it is asked for twice at each reading. */
 const fresh = 5_000;
 
-function kept(read: () => Promise<Backlog>): () => Promise<Backlog> {
+function cachedBacklog(read: () => Promise<Backlog>): () => Promise<Backlog> {
   let last: { readonly at: number; readonly found: Promise<Backlog> } | null = null;
   return () => {
     const now = performance.now();

@@ -2,7 +2,7 @@ import { lookup as resolve, type LookupAddress } from "node:dns";
 import { request as plainRequest } from "node:http";
 import { request as secureRequest } from "node:https";
 import type { LookupFunction } from "node:net";
-import type { Sent } from "../../services/webhooks/delivery-outcome.js";
+import type { DeliveryOutcome } from "../../services/webhooks/delivery-outcome.js";
 import { isPublicAddress, literalAddress } from "../../services/webhooks/webhook-address.js";
 import type { WebhookMessage } from "../../services/webhooks/webhook-message.js";
 
@@ -29,7 +29,10 @@ export class PrivateAddress extends Error {
  * Posts a message. Never follows a redirect, reads nothing of the answer but its head, and never rejects. The address that
  * is connected to is the one that was checked: the name is looked up once, by the connection itself.
  */
-export function sendWebhook(message: WebhookMessage, { allowPrivate, timeout = patience }: SendOptions): Promise<Sent> {
+export function sendWebhook(
+  message: WebhookMessage,
+  { allowPrivate, timeout = patience }: SendOptions,
+): Promise<DeliveryOutcome> {
   const url = new URL(message.url);
   const literal = literalAddress(url);
   if (!allowPrivate && (url.protocol !== "https:" || (literal !== null && !isPublicAddress(literal)))) {

@@ -2,11 +2,11 @@ import { join } from "node:path";
 import type { BackgroundWork } from "./background-work.js";
 import type { Environment } from "../setup/environment.js";
 import { firstQuery } from "./first-query.js";
-import { leaveHeapRoom } from "./set-heap-growth.js";
-import { startObservation } from "../observe/telemetry.js";
+import { setHeapGrowth } from "./set-heap-growth.js";
+import { startTelemetry } from "../observe/telemetry.js";
 import { openDatabase } from "../setup/open-database.js";
 import { openLog } from "../setup/open-log.js";
-import { openMemoryOf } from "../setup/open-cache.js";
+import { openCachedDeps } from "../setup/open-cache.js";
 import { newestPlan } from "../../services/plans/newest-plan.js";
 import { projectRoot } from "../setup/project-root.js";
 import { readRegisteredDocuments } from "../server/registered-documents.js";
@@ -23,15 +23,15 @@ export interface Serving {
 
 /** Opens the database and answers at the address of the environment. @throws NoRegisteredDocuments before anything is opened */
 export async function serve(settings: Environment): Promise<Serving> {
-  leaveHeapRoom();
+  setHeapGrowth();
   const log = openLog(settings.logLevel);
   const root = projectRoot();
   const { operationsFolder } = settings;
   const registered = operationsFolder === null ? null : await readRegisteredDocuments(operationsFolder);
   // The database takes longest, so it opens first; the rest of the program loads beside it.
-  const observation = await startObservation(settings, log);
-  const opening = openDatabase(settings, log, observation.observer);
-  const [{ buildApp }, { watchOverload, usualLimits }, database] = await Promise.all([
+  const telemetry = await startTelemetry(settings, log);
+  const opening = openDatabase(settings, log, telemetry.observer);
+  const [{ buildApp }, { watchOverload, defaultLimits }, database] = await Promise.all([
     import("../server/build-app.js"),
     import("../server/load-shedding.js"),
     opening,
@@ -40,18 +40,18 @@ export async function serve(settings: Environment): Promise<Serving> {
   const overload =
     shedDelayMs === null
       ? null
-      : watchOverload({ ...usualLimits, loopDelayMs: shedDelayMs }, () => database.database.poolFigures());
+      : watchOverload({ ...defaultLimits, loopDelayMs: shedDelayMs }, () => database.database.poolFigures());
   if (overload !== null) database.readiness.watch(() => overload.describe());
-  const memory = await openMemoryOf(database, settings.cacheMegabytes);
+  const cached = await openCachedDeps(database, settings.cacheMegabytes);
   const app = await buildApp({
-    deps: memory.deps,
+    deps: cached.deps,
     log,
     readiness: database.readiness,
     explorerFolder: join(root, "dist/explorer"),
     browserFolder: join(root, "dist/browser"),
-    watchRequests: observation.watchRequests,
-    onRequestEnd: observation.onRequestEnd,
-    onShed: observation.onShed,
+    watchRequests: telemetry.watchRequests,
+    onRequestEnd: telemetry.onRequestEnd,
+    onShed: telemetry.onShed,
     ...(overload === null ? {} : { overload }),
     rateLimit: settings.rateLimit,
     publicUrl: settings.publicUrl,
@@ -71,14 +71,14 @@ export async function serve(settings: Environment): Promise<Serving> {
     },
     stop: async () => {
       await Promise.all([app.close(), finished]);
-      await memory.close();
-      await observation.close();
+      await cached.close();
+      await telemetry.close();
       await database.close();
     },
   });
   const address = await app.listen({ port: settings.port, host: settings.host });
-  const { memory: kept } = memory.deps;
-  await observation.open({ ...database, ...(kept === undefined ? {} : { memory: kept }) });
+  const { cache } = cached.deps;
+  await telemetry.open({ ...database, ...(cache === undefined ? {} : { cache }) });
   const newest = await newestPlan(database.deps);
   return {
     address,
@@ -86,7 +86,7 @@ export async function serve(settings: Environment): Promise<Serving> {
     startWork: async () => {
       if (!settings.worker) return;
       work = import("./background-work.js").then((module) =>
-        module.startBackgroundWork(database, settings, log, observation.observer),
+        module.startBackgroundWork(database, settings, log, telemetry.observer),
       );
       await work;
     },

@@ -5,6 +5,6 @@ import { setFlagsFromString } from "node:v8";
  * is added, and what requests hold for a moment fills that: it then sweeps several times a second, beside the work, with threads
  * that a small machine does not have. The limits of the heap hold all the same.
  */
-export function leaveHeapRoom(): void {
+export function setHeapGrowth(): void {
   setFlagsFromString("--heap-growing-percent=100");
 }

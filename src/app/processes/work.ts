@@ -2,7 +2,7 @@ import type { Job } from "../../jobs/jobs.js";
 import { jobs } from "../../jobs/jobs.js";
 import { startBackgroundWork } from "./background-work.js";
 import type { Environment } from "../setup/environment.js";
-import { startObservation } from "../observe/telemetry.js";
+import { startTelemetry } from "../observe/telemetry.js";
 import { openDatabase } from "../setup/open-database.js";
 import { openLog } from "../setup/open-log.js";
 import { onStopSignal } from "./shutdown.js";
@@ -10,7 +10,7 @@ import { onStopSignal } from "./shutdown.js";
 /** Does nightly jobs and sends webhooks until SIGTERM or SIGINT. */
 export async function work(settings: Environment): Promise<void> {
   const log = openLog(settings.logLevel);
-  const observation = await startObservation(settings, log);
+  const observation = await startTelemetry(settings, log);
   const database = await openDatabase(settings, log, observation.observer);
   const working = await startBackgroundWork(database, settings, log, observation.observer);
   onStopSignal(log, {

@@ -27,7 +27,7 @@ interface Coming {
 }
 
 /** Ends a request with 408 whose body has not come within `milliseconds`, or up to a second later. `now` in milliseconds. */
-export function limitBodyTime(app: FastifyInstance, milliseconds: number, now: () => number): void {
+export function addBodyTimeout(app: FastifyInstance, milliseconds: number, now: () => number): void {
   // The last body on each connection, and one look at all: a timer for each would take longer than many an answer.
   const coming = new Map<Socket, Coming>();
   const look = setInterval(

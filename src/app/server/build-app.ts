@@ -14,12 +14,12 @@ import { registerPages } from "../../rest/routes/pages.js";
 import type { Deps } from "../../services/deps.js";
 import { openRateLimit, type RateLimitSettings } from "../../services/access/rate-limit.js";
 import { answerHeaders, setAnswerHeaders } from "./answer-headers.js";
-import { limitBodyTime, requestTimes } from "./body-timeout.js";
+import { addBodyTimeout, requestTimes } from "./body-timeout.js";
 import { reportRequests, type OnRequestEnd } from "../observe/request-end.js";
-import { takeTold } from "../observe/operation-summary.js";
+import { addOperationSummary } from "../observe/operation-summary.js";
 import { readTraceParent } from "../observe/trace-parent.js";
-import { shedLoad, type Overload, type TooMuch } from "./load-shedding.js";
-import { closeGently } from "./drain-connections.js";
+import { shedLoad, type Overload, type OverloadReason } from "./load-shedding.js";
+import { drainConnections } from "./drain-connections.js";
 import { registerHealth } from "./health.js";
 import { limitRate } from "./limit-rate.js";
 import type { Readiness } from "./readiness.js";
@@ -42,7 +42,7 @@ export interface AppOptions {
   readonly onRequestEnd?: readonly OnRequestEnd[];
   /** Requests are turned away by it; none unless it is there. Closed with the application. */
   readonly overload?: Overload;
-  readonly onShed?: (what: TooMuch) => void;
+  readonly onShed?: (what: OverloadReason) => void;
   /** Limits of what is asked over GraphQL; the usual ones unless told. */
   readonly graphql?: EngineOptions;
   /** Milliseconds that the body of a request may take, if it is no upload; half a minute unless told. */
@@ -113,15 +113,15 @@ export async function buildApp({
     trustProxy: trustedProxies.length > 0 && [...trustedProxies],
   });
   watchRequests?.(app);
-  closeGently(app.server, () => performance.now());
+  drainConnections(app.server, () => performance.now());
   setAnswerHeaders(app);
   givePublicOrigin(app, publicUrl);
   app.addHook("onSend", (_request, reply, payload, done) => {
     if (readiness.isLeaving()) reply.header("connection", "close");
     done(null, payload);
   });
-  limitBodyTime(app, bodyTime, () => performance.now());
-  takeTold(app);
+  addBodyTimeout(app, bodyTime, () => performance.now());
+  addOperationSummary(app);
   reportRequests(app, onRequestEnd);
   if (overload !== undefined) {
     shedLoad(app, { overload, onShed, dice: Math.random });

@@ -18,7 +18,7 @@ interface Kept {
  * reader has not taken yet. Here a connection is idle once the system has taken the last byte of every answer. Whoever is in the
  * middle of a request is waited for, and whoever is silent is not. `now` in milliseconds.
  */
-export function closeGently(server: Server, now: () => number): void {
+export function drainConnections(server: Server, now: () => number): void {
   const connections = new Map<Socket, Kept>();
   let closing: NodeJS.Timeout | null = null;
   const sweep = (): void => {

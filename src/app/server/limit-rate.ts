@@ -1,5 +1,5 @@
 import type { FastifyInstance, FastifyReply } from "fastify";
-import { owedFor } from "../../services/access/rate-limit-window.js";
+import { pointsOwed } from "../../services/access/rate-limit-window.js";
 import type { Charged, RateLimit } from "../../services/access/rate-limit.js";
 import { callerAddress } from "./caller-address.js";
 
@@ -11,7 +11,7 @@ declare module "fastify" {
      */
     charge(points: number): void;
     /** Charges whoever asks what computing took beyond what was charged before. It never refuses. */
-    settle(steps: number): void;
+    chargeOwed(steps: number): void;
     /** Points that were charged. */
     paid: number;
     /** What was charged last; null: nothing, or there is no limit. */
@@ -27,15 +27,15 @@ declare module "fastify" {
 export function limitRate(app: FastifyInstance, limit: RateLimit): void {
   app.decorateReply("charged", null);
   app.decorateReply("paid", 0);
-  app.decorateReply("settle", function (this: FastifyReply, steps: number): void {
-    const owed = owedFor(steps, this.paid);
+  app.decorateReply("chargeOwed", function (this: FastifyReply, steps: number): void {
+    const owed = pointsOwed(steps, this.paid);
     if (owed === 0) return;
-    this.charged = limit.settle(this.request.actor, callerAddress(this.request), owed);
+    this.charged = limit.chargeOwed(this.request.actor, callerAddress(this.request), owed);
     this.paid += owed;
   });
   app.decorateReply("charge", function (this: FastifyReply, points: number): void {
     this.paid += points;
-    this.charged = limit.admit(this.request.actor, callerAddress(this.request), points);
+    this.charged = limit.charge(this.request.actor, callerAddress(this.request), points);
   });
   app.addHook("onRequest", (request, reply, done) => {
     const { points = 1 } = request.routeOptions.config;

@@ -4,7 +4,7 @@ import { getHeapStatistics } from "node:v8";
 import type { PoolFigures } from "../../persistence/database/opened-database.js";
 import { refusal } from "../../rest/refusal.js";
 import { sendRefusal } from "../../rest/send-problem.js";
-import { openArrivals, type Arrivals } from "./request-queue.js";
+import { openRequestQueue, type RequestQueue } from "./request-queue.js";
 import { healthPaths } from "./health.js";
 
 export interface OverloadLimits {
@@ -17,21 +17,21 @@ export interface OverloadLimits {
 }
 
 /** One session may take a second to order, and so may a start; several in a row are too much. */
-export const usualLimits: OverloadLimits = { loopDelayMs: 500, heapShare: 0.92, poolWaiting: 200 };
+export const defaultLimits: OverloadLimits = { loopDelayMs: 500, heapShare: 0.92, poolWaiting: 200 };
 
-export type TooMuch = "event-loop" | "heap" | "pool";
+export type OverloadReason = "event-loop" | "heap" | "pool";
 
 export interface Overload {
   /** What there is too much of at the moment; null: nothing. */
-  tooMuch(): TooMuch | null;
+  reason(): OverloadReason | null;
   /** Where requests take turns before anything is done for them. */
-  readonly arrivals: Arrivals;
+  readonly queue: RequestQueue;
   /** The same in a sentence. */
   describe(): string | null;
   close(): void;
 }
 
-const sentences: Readonly<Record<TooMuch, string>> = {
+const sentences: Readonly<Record<OverloadReason, string>> = {
   "event-loop": "The process has more to compute than it can.",
   heap: "The process is short of memory.",
   pool: "Too many requests wait for a connection to the database.",
@@ -46,7 +46,7 @@ const resolution = 20;
 export function watchOverload(limits: OverloadLimits, pool: () => PoolFigures | null): Overload {
   const delay = monitorEventLoopDelay({ resolution });
   delay.enable();
-  let slow: TooMuch | null = null;
+  let slow: OverloadReason | null = null;
   let lateLooks = 0;
   const look = setInterval(() => {
     const mean = Number.isNaN(delay.mean) ? 0 : delay.mean / 1e6 - resolution;
@@ -56,12 +56,12 @@ export function watchOverload(limits: OverloadLimits, pool: () => PoolFigures | 
     slow = lateLooks > 1 ? "event-loop" : used / most > limits.heapShare ? "heap" : null;
   }, pause);
   look.unref();
-  const tooMuch = (): TooMuch | null => slow ?? ((pool()?.waiting ?? 0) > limits.poolWaiting ? "pool" : null);
+  const reason = (): OverloadReason | null => slow ?? ((pool()?.waiting ?? 0) > limits.poolWaiting ? "pool" : null);
   return {
-    tooMuch,
-    arrivals: openArrivals(limits.loopDelayMs),
+    reason,
+    queue: openRequestQueue(limits.loopDelayMs),
     describe: () => {
-      const what = tooMuch();
+      const what = reason();
       return what === null ? null : sentences[what];
     },
     close: () => {
@@ -73,7 +73,7 @@ export function watchOverload(limits: OverloadLimits, pool: () => PoolFigures | 
 
 export interface SheddingOptions {
   readonly overload: Overload;
-  readonly onShed: (what: TooMuch) => void;
+  readonly onShed: (what: OverloadReason) => void;
   readonly dice: () => number;
 }
 
@@ -81,8 +81,8 @@ const message = "Too much is asked at the moment. Nothing was done; ask again in
 
 /** Turns requests away with 503 before anything is done for them, except those that ask how the process is. */
 export function shedLoad(app: FastifyInstance, { overload, onShed, dice }: SheddingOptions): void {
-  const { arrivals } = overload;
-  app.server.on("connection", arrivals.connected);
+  const { queue } = overload;
+  app.server.on("connection", queue.connected);
   app.addHook("onRequest", (request, reply, done) => {
     const { url = "" } = request.routeOptions;
     if (healthPaths.has(url)) return done();
@@ -90,7 +90,7 @@ export function shedLoad(app: FastifyInstance, { overload, onShed, dice }: Shedd
       // Whoever has gone while it waited is owed nothing.
       if (!request.raw.destroyed) done();
     };
-    const what = overload.tooMuch() ?? (arrivals.take(begin) ? null : "event-loop");
+    const what = overload.reason() ?? (queue.enqueue(begin) ? null : "event-loop");
     if (what === null) return;
     onShed(what);
     // Not all at the same moment.

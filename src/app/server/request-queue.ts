@@ -1,9 +1,9 @@
 /** Requests take turns where they come faster than they are computed. */
-export interface Arrivals {
+export interface RequestQueue {
   /** To be called for each connection that is taken. */
   connected(): void;
   /** Begins the work of a request, now or when its turn comes, in the order they came; false: it would wait too long and never begins. */
-  take(work: () => void): boolean;
+  enqueue(work: () => void): boolean;
 }
 
 /** A round of the event loop that takes longer than this, in milliseconds, computes. Who comes in it, or just after it, waits for a turn. */
@@ -21,7 +21,7 @@ const weight = 0.05;
  * taken up first, and waits here, where it is known for how long: nobody waits much longer than `longestWait` milliseconds, and those who
  * would are told at once.
  */
-export function openArrivals(longestWait: number): Arrivals {
+export function openRequestQueue(longestWait: number): RequestQueue {
   const queue: (() => void)[] = [];
   let roundBegan: number | null = null;
   let computedUntil = -Infinity;
@@ -54,7 +54,7 @@ export function openArrivals(longestWait: number): Arrivals {
     connected: () => {
       hasCome = true;
     },
-    take: (work) => {
+    enqueue: (work) => {
       const now = performance.now();
       hasCome = true;
       if (roundBegan === null) {

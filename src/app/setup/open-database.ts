@@ -2,7 +2,7 @@ import type { Logger } from "pino";
 import type { OpenedDatabase } from "../../persistence/database/opened-database.js";
 import type { Sql } from "../../persistence/sql/plain-sql.js";
 import type { Deps } from "../../services/deps.js";
-import { openPace } from "../../services/time-slices.js";
+import { openTimeSlicer } from "../../services/time-slices.js";
 import { newestPlan } from "../../services/plans/newest-plan.js";
 import { loadCatalogue } from "../../services/foods/load-catalogue.js";
 import { loadShippedRules } from "../../services/rules/load-rule-set.js";
@@ -42,7 +42,7 @@ export async function openDatabase(
     clock: () => new Date(),
     log,
     knownRules: new Map(),
-    pace: openPace(() => performance.now()),
+    slicer: openTimeSlicer(() => performance.now()),
     ...(observer === null ? {} : { aroundStage: observer.aroundStage }),
     allowPrivateWebhooks: settings.allowPrivateWebhooks,
     // The operator's own word, so it may lead anywhere.

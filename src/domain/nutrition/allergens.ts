@@ -1,4 +1,4 @@
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import { inForceOn, regionCovers, type RegionOwner } from "../model/region.js";
 import { allergenFinding, type AllergenFinding } from "./allergen-finding.js";
 import type { AllergenEntry, AllergenList, AllergenRules } from "./allergen-rules.js";
@@ -49,19 +49,19 @@ export const allergenStatement = (
   rules: Pick<AllergenRules, "lists" | "diets">,
   region: string | null,
   date: string,
-): AllergenStatement => atOnce(allergenStatementInTurns(foods, rules, region, date, unhurried));
+): AllergenStatement => runToEnd(allergenStatementInSlices(foods, rules, region, date, unlimitedWork));
 
 /** Steps in which one food is held against one entry of a list. */
 const stepsOfFood = 2;
 
 /** The same turn by turn. */
-export function* allergenStatementInTurns(
+export function* allergenStatementInSlices(
   foods: readonly AllergenFood[],
   rules: Pick<AllergenRules, "lists" | "diets">,
   region: string | null,
   date: string,
   work: Work,
-): InTurns<AllergenStatement> {
+): InSlices<AllergenStatement> {
   const { lists, reach, entries, known } = inForceFor(rules, region, date);
   const findings: AllergenFinding[] = [];
   for (const entry of entries) {

@@ -1,5 +1,5 @@
 import type { Food, FoodClaims } from "../model/food.js";
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 
 /** A food as far as allergens and diets go. */
 export type AllergenFood = Pick<Food, "slug" | "allergens"> &
@@ -14,6 +14,6 @@ export function claimsOf(food: AllergenFood): readonly FoodClaims[] {
 }
 
 /** The same object each time, because much is known of it as long as it lives. */
-const own = onceFor((food: AllergenFood): FoodClaims =>
+const own = memoize((food: AllergenFood): FoodClaims =>
   food.diets === undefined ? { ...food, diets: none } : (food as FoodClaims),
 );

@@ -1,7 +1,7 @@
 import type { FoodClaims } from "../model/food.js";
 import { usualSpelling } from "../model/code-lists.js";
 import type { Source } from "../model/source.js";
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import { groupOf, noneMeansNoMember } from "./allergen-codes.js";
 import type { DietRule } from "./allergen-rules.js";
 
@@ -9,7 +9,7 @@ import type { DietRule } from "./allergen-rules.js";
  * Codes that are no ingredient of whatever keeps a diet: vegan food has no milk. A diet with gluten in view is a number in law
  * and no list of ingredients: gluten-free wheat starch is still wheat, so it says nothing of any cereal.
  */
-const excluded = onceFor((diets: readonly DietRule[]): ReadonlyMap<string, ReadonlySet<string>> => {
+const excluded = memoize((diets: readonly DietRule[]): ReadonlyMap<string, ReadonlySet<string>> => {
   const everywhere = ({ breaks }: DietRule): readonly string[] =>
     breaks.flatMap(({ code, when, region }) =>
       when === "ALWAYS" && region === null && noneMeansNoMember(groupOf(code) ?? code) ? [code] : [],
@@ -17,7 +17,7 @@ const excluded = onceFor((diets: readonly DietRule[]): ReadonlyMap<string, Reado
   return new Map(diets.map((diet) => [diet.code, new Set(everywhere(diet))]));
 });
 
-const codesOf = onceFor((diets: readonly DietRule[]): ReadonlySet<string> => new Set(diets.map(({ code }) => code)));
+const codesOf = memoize((diets: readonly DietRule[]): ReadonlySet<string> => new Set(diets.map(({ code }) => code)));
 
 /**
  * Whether it is said to keep a diet not, or not surely, that no rule has a code for, as old documents and feeds may: it may be

@@ -1,4 +1,4 @@
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import type { Food, FoodClaims, TracesPresence } from "../model/food.js";
 import { regionCovers } from "../model/region.js";
 import { usualSpelling } from "../model/code-lists.js";
@@ -84,18 +84,18 @@ export const dietStatements = (
   foods: readonly DietFood[],
   rules: Pick<AllergenRules, "diets" | "claims">,
   region: string | null,
-): readonly DietStatement[] => atOnce(dietStatementsInTurns(foods, rules, region, unhurried));
+): readonly DietStatement[] => runToEnd(dietStatementsInSlices(foods, rules, region, unlimitedWork));
 
 /** Steps in which one food is held against one diet. */
 const stepsOfFood = 2;
 
 /** The same turn by turn. */
-export function* dietStatementsInTurns(
+export function* dietStatementsInSlices(
   foods: readonly DietFood[],
   rules: Pick<AllergenRules, "diets" | "claims">,
   region: string | null,
   work: Work,
-): InTurns<readonly DietStatement[]> {
+): InSlices<readonly DietStatement[]> {
   const found: DietStatement[] = [];
   for (const diet of rules.diets) {
     yield;

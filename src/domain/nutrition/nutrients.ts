@@ -1,4 +1,4 @@
-import { atOnce, type InTurns } from "../work.js";
+import { runToEnd, type InSlices } from "../work.js";
 import type { Food, NutrientCode } from "../model/food.js";
 
 export const nutrientCodes = [
@@ -91,10 +91,10 @@ const lostInCooking: ReadonlySet<NutrientCode> = new Set(["vitaminCMg"]);
  * boils off or soaks in changes the weight only. Ranges keep both ends.
  * @throws RangeError unless servings > 0 and weights are ordered and not negative
  */
-export const nutritionOf = (question: NutritionQuestion): Nutrition => atOnce(nutritionOfInTurns(question));
+export const nutritionOf = (question: NutritionQuestion): Nutrition => runToEnd(nutritionOfInSlices(question));
 
 /** The same, a turn for each nutrient. */
-export function* nutritionOfInTurns({ inputs, cookedGrams, servings }: NutritionQuestion): InTurns<Nutrition> {
+export function* nutritionOfInSlices({ inputs, cookedGrams, servings }: NutritionQuestion): InSlices<Nutrition> {
   check(servings > 0 && Number.isFinite(servings), `servings must be above 0, not ${servings}`);
   if (cookedGrams !== null) check(isSpan(cookedGrams) && cookedGrams.low > 0, "a cooked weight must be above 0");
   for (const { food, grams } of inputs) {

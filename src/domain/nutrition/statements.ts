@@ -1,6 +1,6 @@
 import type { AllergenPresence, FoodAllergen, FoodClaims, TracesPresence } from "../model/food.js";
 import { usualSpelling } from "../model/code-lists.js";
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import { isAllergenCode } from "./allergen-codes.js";
 
 /** From the one that must be said first. */
@@ -12,7 +12,7 @@ export const gravest = <P extends AllergenPresence>(presences: readonly P[], emp
   empty;
 
 /** By the list itself: a food is asked the same for every dish that it goes into. */
-const byCode = onceFor((allergens: FoodClaims["allergens"]): ReadonlyMap<string, readonly FoodAllergen[]> => {
+const byCode = memoize((allergens: FoodClaims["allergens"]): ReadonlyMap<string, readonly FoodAllergen[]> => {
   const said = new Map<string, FoodAllergen[]>();
   for (const each of allergens) {
     const code = usualSpelling("allergen", each.code);
@@ -25,7 +25,7 @@ const byCode = onceFor((allergens: FoodClaims["allergens"]): ReadonlyMap<string,
  * A statement of a code that no list has, as old documents and feeds may hold it: it may mean any allergen, so that of all of
  * them nothing is known but what is said to be in it. One that something unknown is absent leaves nothing open.
  */
-const ofUnknownCode = onceFor((allergens: FoodClaims["allergens"]): { readonly found: FoodAllergen | undefined } => ({
+const ofUnknownCode = memoize((allergens: FoodClaims["allergens"]): { readonly found: FoodAllergen | undefined } => ({
   found: allergens.find(
     ({ code, presence, traces }) =>
       !isAllergenCode(usualSpelling("allergen", code)) &&

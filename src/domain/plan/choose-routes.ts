@@ -3,9 +3,9 @@ import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
-import type { InTurns, Work } from "../work.js";
-import { checkBundleInTurns } from "./check/check-bundle.js";
-import { compilePlanInTurns, type RouteChoice } from "./compile-plan.js";
+import type { InSlices, Work } from "../work.js";
+import { checkBundleInSlices } from "./check/check-bundle.js";
+import { compilePlanInSlices, type RouteChoice } from "./compile-plan.js";
 import type { CompiledPlan } from "./compiled-plan.js";
 
 /** Smaller is better, first number first. */
@@ -57,12 +57,12 @@ const combinations = (open: readonly Component[]): Map<string, Route | null>[] =
 /** Tries routes of the components that are open. As written comes first, so a route must be truly better to be taken. */
 function* bestOf(
   open: readonly Component[],
-  score: (routes: ReadonlyMap<string, Route | null>) => InTurns<Score>,
-): InTurns<Map<string, Route | null>> {
+  score: (routes: ReadonlyMap<string, Route | null>) => InSlices<Score>,
+): InSlices<Map<string, Route | null>> {
   const size = open.reduce((product, { routes }) => product * (routes.length + 1), 1);
   let best = new Map<string, Route | null>(open.map(({ slug }) => [slug, null]));
   let bestScore = yield* score(best);
-  const consider = function* (candidate: Map<string, Route | null>): InTurns<boolean> {
+  const consider = function* (candidate: Map<string, Route | null>): InSlices<boolean> {
     const candidateScore = yield* score(candidate);
     if (!better(candidateScore, bestScore)) return false;
     best = candidate;
@@ -90,21 +90,21 @@ function* bestOf(
  *
  * @param scoreOf of one choice, given the compiled plan; null: as written
  */
-export function* chooseRoutesInTurns(
+export function* chooseRoutesInSlices(
   bundle: PlanBundle,
   household: Household,
-  scoreOf: ((plan: CompiledPlan) => InTurns<Score>) | null,
+  scoreOf: ((plan: CompiledPlan) => InSlices<Score>) | null,
   fitsDiet: DietJudge,
   work: Work,
-): InTurns<Result<CompiledPlan>> {
-  const problems = yield* checkBundleInTurns(bundle);
+): InSlices<Result<CompiledPlan>> {
+  const problems = yield* checkBundleInSlices(bundle);
   if (problems.length > 0) return failed(problems);
   const fixed = named(bundle, household);
   if (!fixed.ok) return fixed;
   const open =
     scoreOf === null ? [] : bundle.components.filter(({ slug, routes }) => routes.length > 0 && !fixed.value.has(slug));
-  const compile = (routes: ReadonlyMap<string, Route | null>): InTurns<Result<CompiledPlan>> =>
-    compilePlanInTurns(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet, work);
+  const compile = (routes: ReadonlyMap<string, Route | null>): InSlices<Result<CompiledPlan>> =>
+    compilePlanInSlices(bundle, household, choiceOf(new Map([...fixed.value, ...routes])), fitsDiet, work);
   if (open.length === 0 || scoreOf === null) return yield* compile(new Map());
   const best = yield* bestOf(open, function* (routes) {
     yield;

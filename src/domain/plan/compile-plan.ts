@@ -4,13 +4,13 @@ import type { Component, Route } from "../model/component.js";
 import type { Household } from "../model/household.js";
 import type { Line } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
 import { SecondChance } from "../second-chance.js";
-import type { InTurns, Work } from "../work.js";
-import { checkBundleInTurns } from "./check/check-bundle.js";
+import type { InSlices, Work } from "../work.js";
+import { checkBundleInSlices } from "./check/check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
 import { compileLine } from "./compile-line.js";
 import type { CompiledComponent, CompiledLine, CompiledMeal, CompiledPlan } from "./compiled-plan.js";
@@ -37,26 +37,26 @@ const choiceKey = (routes: RouteChoice, household: Household): string =>
 
 /** Ways one bundle may be asked for that are kept compiled, whoever judges; readers' wishes are many, bundles live long. */
 const keptPerBundle = 16;
-const compiled = onceFor(
+const compiled = memoize(
   (_: PlanBundle) =>
     new SecondChance<Result<CompiledPlan>>("compiled-plans", { count: keptPerBundle, weight: keptPerBundle }),
 );
 
 /** Tells judges apart, each by a number of its own. */
-const numberOf = onceFor((_: DietJudge) => ++judges);
+const numberOf = memoize((_: DietJudge) => ++judges);
 let judges = 0;
 
 /**
  * Resolves every reference, unit and fact of a plan once, for one choice of routes and swaps. The answer is kept with the
  * bundle, those asked for last. Fails with all problems of `checkBundle`.
  */
-export function* compilePlanInTurns(
+export function* compilePlanInSlices(
   bundle: PlanBundle,
   household: Household,
   routes: RouteChoice,
   fitsDiet: DietJudge,
   work: Work,
-): InTurns<Result<CompiledPlan>> {
+): InSlices<Result<CompiledPlan>> {
   const kept = compiled(bundle);
   const key = `${numberOf(fitsDiet)} ${choiceKey(routes, household)}`;
   const known = kept.get(key);
@@ -83,14 +83,14 @@ function* compile(
   household: Household,
   routes: RouteChoice,
   fitsDiet: DietJudge,
-): InTurns<Result<CompiledPlan>> {
-  const problems = yield* checkBundleInTurns(written);
+): InSlices<Result<CompiledPlan>> {
+  const problems = yield* checkBundleInSlices(written);
   if (problems.length > 0) return failed(problems);
   yield;
   const bundle = bundleWithSwaps(written, household, fitsDiet);
   const context = lineContext(bundle);
   const faults: Problem[] = [];
-  const linesOf = function* (lines: readonly Line[], path: Path): InTurns<Lines> {
+  const linesOf = function* (lines: readonly Line[], path: Path): InSlices<Lines> {
     const done: CompiledLine[] = [];
     const warnings: Warning[] = [];
     for (const [index, line] of lines.entries()) {

@@ -1,9 +1,9 @@
-import { latestInTurns, onceFor } from "../memoize.js";
+import { memoizeLatestInSlices, memoize } from "../memoize.js";
 import type { KeepingClass, PublishedKeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, KeptMeal, StorageAnswer, StorageGuidance } from "../storage/guidance.js";
-import { storageGuidanceInTurns } from "../storage/storage-guidance.js";
+import { storageGuidanceInSlices } from "../storage/storage-guidance.js";
 import { portionOf } from "../storage/ways-out.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import type { CompiledLine, CompiledPlan } from "./compiled-plan.js";
 import type { ScaledPlan } from "./scaled.js";
 
@@ -13,23 +13,23 @@ const keptQuestions = 4;
 const withoutAmounts = (lines: readonly CompiledLine[]): KeptMeal["lines"] =>
   lines.map(({ item }) => ({ item, amount: null }));
 
-interface AskedInTurns {
+interface AskedInSlices {
   readonly question: KeepingQuestion;
   readonly work: Work;
 }
 
 /** How long everything of a plan keeps hangs on no amount; only what goes into the freezer is told as one. */
-const guidanceOf = onceFor((plan: CompiledPlan) =>
-  onceFor((_rules: readonly PublishedKeepingRule[]) =>
-    onceFor((_classes: readonly KeepingClass[]) =>
-      latestInTurns(
+const guidanceOf = memoize((plan: CompiledPlan) =>
+  memoize((_rules: readonly PublishedKeepingRule[]) =>
+    memoize((_classes: readonly KeepingClass[]) =>
+      memoizeLatestInSlices(
         "keeping",
         keptQuestions,
-        ({ question: { region, regions, audience, today, session } }: AskedInTurns) =>
+        ({ question: { region, regions, audience, today, session } }: AskedInSlices) =>
           JSON.stringify([region, regions, audience, today, session]),
         function* ({ question, work }) {
           const components = plan.makeOrder.map((index) => plan.components[index]!);
-          return yield* storageGuidanceInTurns(
+          return yield* storageGuidanceInSlices(
             {
               components: components.map((each) => ({ ...each, lines: withoutAmounts(each.lines) })),
               meals: plan.meals.map(({ meal, lines }) => ({ meal, lines: withoutAmounts(lines) })),
@@ -46,14 +46,14 @@ const guidanceOf = onceFor((plan: CompiledPlan) =>
 
 /** How long everything of a scaled plan keeps: `storageGuidance`, with the amounts of this household. */
 export const planStorage = (scaled: ScaledPlan, question: KeepingQuestion): StorageAnswer =>
-  atOnce(planStorageInTurns(scaled, question, unhurried));
+  runToEnd(planStorageInSlices(scaled, question, unlimitedWork));
 
 /** The same turn by turn. */
-export function* planStorageInTurns(
+export function* planStorageInSlices(
   { compiled, meals }: ScaledPlan,
   question: KeepingQuestion,
   work: Work,
-): InTurns<StorageAnswer> {
+): InSlices<StorageAnswer> {
   const found = yield* guidanceOf(compiled)(question.rules)(question.classes)({ question, work });
   return { ...found, guidance: found.guidance.map((each) => withPortions(each, meals)) };
 }

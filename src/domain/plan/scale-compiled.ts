@@ -2,7 +2,7 @@ import { mealsBeforeSession } from "./session/late-meals.js";
 import { limits, restOf } from "../limits.js";
 import type { BaseAmount } from "../model/amount.js";
 import type { Household } from "../model/household.js";
-import { unhurried, type Work } from "../work.js";
+import { unlimitedWork, type Work } from "../work.js";
 import { failed, ok, type Result, type Warning } from "../problem.js";
 import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compiled-plan.js";
 import { componentsNotInTime, componentsOnHand, type ComponentsOnHand } from "./components-on-hand.js";
@@ -103,7 +103,7 @@ export function scaleCompiled(
   household: Household,
   left: readonly number[],
   date: string | null,
-  work: Work = unhurried,
+  work: Work = unlimitedWork,
 ): Result<ScaledWithRest> {
   work.step(stepsOf(plan, household));
   const effective = effectiveServings(servings, household);

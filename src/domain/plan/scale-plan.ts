@@ -2,16 +2,16 @@ import { limits } from "../limits.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check/check-household.js";
-import { chooseRoutesInTurns, type Score } from "./choose-routes.js";
+import { chooseRoutesInSlices, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compiled-plan.js";
 import { besideToday } from "./review/beside-today.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
 import type { ScaledPlan } from "./scaled.js";
-import { shopInTurns } from "./shop.js";
+import { shopInSlices } from "./shop.js";
 import { workOf } from "./session/work-of.js";
 
 /** A plan and how many it is cooked for. */
@@ -27,7 +27,7 @@ function scoreBy(
   today: FoodsToday,
   left: readonly number[],
   work: Work,
-): ((plan: CompiledPlan) => InTurns<Score>) | null {
+): ((plan: CompiledPlan) => InSlices<Score>) | null {
   const { mode } = household.routes;
   if (mode === "AS_WRITTEN") return null;
   return function* (plan) {
@@ -35,7 +35,7 @@ function scoreBy(
     if (!result.ok) return [Infinity];
     const { scaled } = result.value;
     if (mode === "LEAST_WORK") return workOf(scaled);
-    const { atTill, unpriced } = (yield* shopInTurns([scaled], household, today, work)).cost;
+    const { atTill, unpriced } = (yield* shopInSlices([scaled], household, today, work)).cost;
     // A price nobody knows is not a low price: fewer of those first, then the till.
     return [unpriced.length, atTill === null ? 0 : (moneyParts(atTill.amount) ?? 0)];
   };
@@ -47,7 +47,7 @@ function* scaleOne(
   today: FoodsToday,
   left: readonly number[],
   work: Work,
-): InTurns<Result<ScaledWithRest>> {
+): InSlices<Result<ScaledWithRest>> {
   if (!Number.isInteger(servings) || servings < 1 || servings > limits.servings) {
     return failed([
       { code: "SERVINGS_OUT_OF_RANGE", path: ["servings"], value: servings, min: 1, max: limits.servings },
@@ -57,7 +57,7 @@ function* scaleOne(
   if (unfit.length > 0) return failed(unfit);
   const bundle = besideToday(frozen, today);
   const score = scoreBy(servings, household, today, left, work);
-  const chosen = yield* chooseRoutesInTurns(bundle, household, score, today.fitsDiet, work);
+  const chosen = yield* chooseRoutesInSlices(bundle, household, score, today.fitsDiet, work);
   yield;
   return chosen.ok ? scaleCompiled(chosen.value, servings, household, left, today.date, work) : chosen;
 }
@@ -74,16 +74,16 @@ export const scalePlan = (
   servings: number,
   household: Household,
   today: FoodsToday = asFrozen,
-): Result<ScaledPlan> => atOnce(scalePlanInTurns(bundle, servings, household, today, unhurried));
+): Result<ScaledPlan> => runToEnd(scalePlanInSlices(bundle, servings, household, today, unlimitedWork));
 
 /** The same turn by turn. */
-export function* scalePlanInTurns(
+export function* scalePlanInSlices(
   bundle: PlanBundle,
   servings: number,
   household: Household,
   today: FoodsToday,
   work: Work,
-): InTurns<Result<ScaledPlan>> {
+): InSlices<Result<ScaledPlan>> {
   const result = yield* scaleOne({ bundle, servings }, household, today, allLeft(household), work);
   return result.ok ? ok(result.value.scaled) : result;
 }
@@ -104,15 +104,15 @@ export const scalePlans = (
   portions: readonly PlanPortion[],
   household: Household,
   today: FoodsToday = asFrozen,
-): Result<readonly ScaledPlan[]> => atOnce(scalePlansInTurns(portions, household, today, unhurried));
+): Result<readonly ScaledPlan[]> => runToEnd(scalePlansInSlices(portions, household, today, unlimitedWork));
 
 /** The same turn by turn. */
-export function* scalePlansInTurns(
+export function* scalePlansInSlices(
   portions: readonly PlanPortion[],
   household: Household,
   today: FoodsToday,
   work: Work,
-): InTurns<Result<readonly ScaledPlan[]>> {
+): InSlices<Result<readonly ScaledPlan[]>> {
   const problems: Problem[] = [];
   const scaled: ScaledPlan[] = [];
   let left = allLeft(household);

@@ -3,12 +3,12 @@ import type { Money } from "../model/amount.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Result } from "../problem.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import { toDimension } from "../quantity/convert.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
-import { scalePlanInTurns } from "./scale-plan.js";
+import { scalePlanInSlices } from "./scale-plan.js";
 import type { ScaledComponent, ScaledPlan, ShoppingLine, ShoppingList } from "./scaled.js";
-import { shopInTurns } from "./shop.js";
+import { shopInSlices } from "./shop.js";
 
 /** The most rows one table may have. */
 export const mostRows = 200;
@@ -66,17 +66,17 @@ export const servingsTable = (
   to: number,
   household: Household,
   today: FoodsToday = asFrozen,
-): Result<readonly ServingsRow[]> => atOnce(servingsTableInTurns(bundle, from, to, household, today, unhurried));
+): Result<readonly ServingsRow[]> => runToEnd(servingsTableInSlices(bundle, from, to, household, today, unlimitedWork));
 
 /** The same turn by turn. */
-export function* servingsTableInTurns(
+export function* servingsTableInSlices(
   bundle: PlanBundle,
   from: number,
   to: number,
   household: Household,
   today: FoodsToday,
   work: Work,
-): InTurns<Result<readonly ServingsRow[]>> {
+): InSlices<Result<readonly ServingsRow[]>> {
   for (const [name, value] of Object.entries({ from, to })) {
     if (Number.isInteger(value) && value >= 1 && value <= limits.servings) continue;
     return failed([{ code: "SERVINGS_OUT_OF_RANGE", path: [name], value, min: 1, max: limits.servings }]);
@@ -86,9 +86,9 @@ export function* servingsTableInTurns(
   const rows: ServingsRow[] = [];
   for (let servings = from; servings <= to; servings++) {
     yield;
-    const scaled = yield* scalePlanInTurns(bundle, servings, household, today, work);
+    const scaled = yield* scalePlanInSlices(bundle, servings, household, today, work);
     if (!scaled.ok) return scaled;
-    rows.push(rowOf(scaled.value, yield* shopInTurns([scaled.value], household, today, work)));
+    rows.push(rowOf(scaled.value, yield* shopInSlices([scaled.value], household, today, work)));
   }
   return ok(rows);
 }

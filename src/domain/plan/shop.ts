@@ -1,12 +1,12 @@
 import { restOf } from "../limits.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import type { Food, Pack } from "../model/food.js";
 import { regionsOf } from "../model/region.js";
 import type { Household } from "../model/household.js";
 import type { Warning, WarningCode } from "../problem.js";
 import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
 import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../shopping/merge.js";
-import { knownShelf } from "../shopping/cached-pack-options.js";
+import { cachedPackOptions } from "../shopping/cached-pack-options.js";
 import { currencyFor, type Shop } from "../shopping/pack-options.js";
 import { weighedOut } from "../shopping/loose-goods.js";
 import { moneyOf } from "../shopping/money.js";
@@ -75,7 +75,7 @@ function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop
   const unknown = { food: food.slug, atTill: null, usedShare: 0 };
   if (line.dimension === null) return { buy: [], cost: unknown, warnings: [] };
   if (toBuy <= 0) return { buy: [], cost: { food: food.slug, atTill: 0, usedShare: 0 }, warnings: [] };
-  const shelf = knownShelf(food, line.dimension, shop);
+  const shelf = cachedPackOptions(food, line.dimension, shop);
   const warnings = shelf.notComparable.map(({ pack, missing }): Warning => ({
     code: "PACK_NOT_COMPARABLE",
     path,
@@ -115,7 +115,7 @@ function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
  * Foods as the plans froze them. Where two plans froze one food differently and nothing newer is known, which one is taken must
  * not hang on the order of the plans.
  */
-function* frozenFoods(plans: readonly ScaledPlan[]): InTurns<ReadonlyMap<string, Food>> {
+function* frozenFoods(plans: readonly ScaledPlan[]): InSlices<ReadonlyMap<string, Food>> {
   const [only, another] = plans;
   if (only !== undefined && another === undefined) return lineContext(only.bundle).foods;
   const found = new Map<string, Food>();
@@ -149,16 +149,16 @@ export const shop = (
   plans: readonly ScaledPlan[],
   household: Household,
   today: FoodsToday = asFrozen,
-  work: Work = unhurried,
-): ShoppingList => atOnce(shopInTurns(plans, household, today, work));
+  work: Work = unlimitedWork,
+): ShoppingList => runToEnd(shopInSlices(plans, household, today, work));
 
 /** The same turn by turn. */
-export function* shopInTurns(
+export function* shopInSlices(
   plans: readonly ScaledPlan[],
   household: Household,
   today: FoodsToday,
   work: Work,
-): InTurns<ShoppingList> {
+): InSlices<ShoppingList> {
   const frozen = yield* frozenFoods(plans);
   const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
   const current = (slug: string): Food | null => find(today.canonical(slug)) ?? find(slug);

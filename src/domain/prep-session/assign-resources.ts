@@ -1,6 +1,6 @@
 import type { TaskPlan } from "./task-plan.js";
 
-interface HandedOut {
+interface AssignedResources {
   readonly cooks: readonly number[];
   readonly lanes: readonly number[];
 }
@@ -24,16 +24,16 @@ function take(places: Place[], count: number, start: number, end: number, had: s
  * Says which cook and which shelf, ring or machine each task gets. By start time the lowest free number always does,
  * because no resource is ever overbooked.
  */
-export function handOut(
+export function assignResources(
   plan: TaskPlan,
   starts: ArrayLike<number>,
   capacityOf: (appliance: string) => number,
   cooks: number,
-): HandedOut[] {
+): AssignedResources[] {
   const places = (count: number): Place[] => Array.from({ length: count }, () => ({ freeAt: -Infinity, had: "" }));
   const hands = places(cooks);
   const machines = new Map<string, Place[]>();
-  const result: HandedOut[] = plan.tasks.map(() => ({ cooks: [], lanes: [] }));
+  const result: AssignedResources[] = plan.tasks.map(() => ({ cooks: [], lanes: [] }));
   const washFirst = (index: number) => (plan.tasks[index]!.kind === "WASH" ? 0 : 1);
   const order = [...plan.tasks.keys()].sort((a, b) => starts[a]! - starts[b]! || washFirst(a) - washFirst(b) || a - b);
   for (const index of order) {

@@ -1,13 +1,13 @@
-import { atOnce, unhurried, type InTurns } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices } from "../work.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { criticalPath } from "./solver/critical-path.js";
 import { clockOf, eveningWindow } from "./evening.js";
-import { handOut } from "./assign-resources.js";
+import { assignResources } from "./assign-resources.js";
 import { kitchenProblem, type KitchenProblem } from "./kitchen-problem.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem } from "./solver/rcpsp-problem.js";
 import { checkSession, workPath } from "./session-problem.js";
 import type { PrepSession, SessionBudget, SessionInput, SessionTask } from "./session.js";
-import { solveInTurns } from "./solver/solve-rcpsp.js";
+import { solveInSlices } from "./solver/solve-rcpsp.js";
 import { startLate } from "./start-late.js";
 import { tightened } from "./solver/start-schedule.js";
 import { layOut } from "./task-network.js";
@@ -36,10 +36,10 @@ interface Timetable {
  * Problems: broken input, steps in a circle, waits that no order keeps, more work than fits five weeks.
  */
 export const planSession = (input: SessionInput, budget: SessionBudget = {}): Result<PrepSession> =>
-  atOnce(planInTurns(input, budget));
+  runToEnd(planInSlices(input, budget));
 
 /** The same turn by turn. */
-export function* planInTurns(input: SessionInput, budget: SessionBudget): InTurns<Result<PrepSession>> {
+export function* planInSlices(input: SessionInput, budget: SessionBudget): InSlices<Result<PrepSession>> {
   const checked = checkSession(input);
   if (!checked.ok) return checked;
   const ordered = yield* orderWork(input, budget);
@@ -53,7 +53,7 @@ export function withClockTimes(session: PrepSession, start: SessionInput["start"
   return { ...session, tasks };
 }
 
-function* orderWork(input: SessionInput, budget: SessionBudget): InTurns<Result<PrepSession>> {
+function* orderWork(input: SessionInput, budget: SessionBudget): InSlices<Result<PrepSession>> {
   const early = taskPlan(input, true);
   const first = yield* attempt(early, input, budget);
   if (first.ok || !early.tasks.some((task) => task.eveningBefore)) return first;
@@ -61,14 +61,14 @@ function* orderWork(input: SessionInput, budget: SessionBudget): InTurns<Result<
   return second.ok ? second : first;
 }
 
-function* attempt(plan: TaskPlan, input: SessionInput, budget: SessionBudget): InTurns<Result<PrepSession>> {
+function* attempt(plan: TaskPlan, input: SessionInput, budget: SessionBudget): InSlices<Result<PrepSession>> {
   if (plan.tasks.length > mostTasks)
     return failed([{ code: "TOO_LARGE", path: [], what: "tasks", size: plan.tasks.length, limit: mostTasks }]);
   const minutes = plan.tasks.reduce((sum, task) => sum + task.minutes, 0);
   if (minutes > mostMinutes)
     return failed([{ code: "TOO_LARGE", path: [], what: "minutes of work", size: minutes, limit: mostMinutes }]);
   const kitchen = kitchenProblem(plan, input, eveningWindow(input));
-  const answer = yield* solveInTurns(kitchen.problem, limitsOf(budget, plan.tasks.length));
+  const answer = yield* solveInSlices(kitchen.problem, limitsOf(budget, plan.tasks.length));
   if (answer.status === "INFEASIBLE") return failed([impossible(plan, kitchen.problem, answer.obstacles)]);
   if (answer.status === "UNKNOWN")
     return failed([
@@ -90,7 +90,7 @@ function* timetable(
   { problem }: KitchenProblem,
   length: Solved,
   budget: SessionBudget,
-): InTurns<Timetable> {
+): InSlices<Timetable> {
   const hands = [...plan.tasks.keys()].filter((i) => plan.tasks[i]!.cooks > 0 && !plan.tasks[i]!.eveningBefore);
   const bounded: RcpspProblem = {
     ...problem,
@@ -101,14 +101,14 @@ function* timetable(
   const freed =
     hands.length === 0
       ? null
-      : yield* solveInTurns(bounded, {
+      : yield* solveInSlices(bounded, {
           ...limitsOf(budget, plan.tasks.length),
           finish: hands,
           knownStarts: length.starts,
         });
   const solved = freed !== null && (freed.status === "OPTIMAL" || freed.status === "FEASIBLE") ? freed : null;
   const starts = solved?.starts ?? length.starts;
-  const laid = yield* layOut(bounded, hands, budget.work ?? unhurried);
+  const laid = yield* layOut(bounded, hands, budget.work ?? unlimitedWork);
   return {
     starts: laid.ok ? [...tightened(laid.network, Int32Array.from(starts))] : starts,
     length,
@@ -141,7 +141,7 @@ function sessionOf(plan: TaskPlan, input: SessionInput, kitchen: KitchenProblem,
   const late = [...tasks.keys()].filter((index) => tasks[index]!.cooks === 0 && !tasks[index]!.eveningBefore);
   const starts = startLate(problem, timetable.starts, late).map((start) => start - sessionStart);
   const capacityOf = (appliance: string) => input.kitchen.appliances[appliance] ?? 1;
-  const given = handOut(plan, starts, capacityOf, input.kitchen.cooks);
+  const given = assignResources(plan, starts, capacityOf, input.kitchen.cooks);
   const sessionTasks = tasks.map((task, index): SessionTask => {
     const startMinute = starts[index]!;
     const endMinute = startMinute + task.minutes;

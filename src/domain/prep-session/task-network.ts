@@ -1,4 +1,4 @@
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import type { AfterLast, RcpspProblem } from "./solver/rcpsp-problem.js";
 
 /** No path between two tasks in `distance`. */
@@ -69,7 +69,7 @@ function* longestPaths(
   tasks: number,
   arcs: Arcs,
   work: Work,
-): InTurns<{ distance: Int32Array; cycle: readonly number[] | null }> {
+): InSlices<{ distance: Int32Array; cycle: readonly number[] | null }> {
   const distance = new Int32Array(tasks * tasks).fill(unreachable);
   const lastArc = new Int32Array(tasks * tasks).fill(-1);
   for (let task = 0; task < tasks; task++) distance[task * tasks + task] = 0;
@@ -140,14 +140,14 @@ function horizonOf(problem: RcpspProblem, arcs: Arcs): number {
 
 /** Checks the waits against each other and lays the problem out. `finish`: see `SolveOptions`. */
 export const taskNetwork = (problem: RcpspProblem, finish?: readonly number[]): NetworkResult =>
-  atOnce(layOut(problem, finish, unhurried));
+  runToEnd(layOut(problem, finish, unlimitedWork));
 
 /** The same turn by turn. */
 export function* layOut(
   problem: RcpspProblem,
   finish: readonly number[] | undefined,
   work: Work,
-): InTurns<NetworkResult> {
+): InSlices<NetworkResult> {
   const tasks = problem.durations.length;
   const arcs = arcsOf(problem);
   const { distance, cycle } = yield* longestPaths(tasks, arcs, work);

@@ -1,5 +1,5 @@
 import type { OwnMeasure } from "../model/food.js";
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import { SecondChance } from "../second-chance.js";
 import type { MeasureFacts } from "./convert.js";
 import { readersFoodName } from "./food-name.js";
@@ -15,7 +15,7 @@ export const isNamedAfterFood = (facts: MeasureFacts): boolean => {
 
 /** Languages and regions remembered for the measures of one food. */
 const keptLocales = 16;
-const known = onceFor(
+const known = memoize(
   (_: readonly OwnMeasure[]) =>
     new SecondChance<readonly OwnMeasure[]>("piece-words", { count: keptLocales, weight: keptLocales }),
 );

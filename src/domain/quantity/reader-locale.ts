@@ -1,4 +1,4 @@
-import { latest } from "../memoize.js";
+import { memoizeLatest } from "../memoize.js";
 
 /** Languages that unit words and names exist in. Others get English words with their own numbers. */
 export type AmountLanguage = "en" | "de" | "fr" | "es" | "pl";
@@ -54,9 +54,9 @@ const build = (tag: string): ReaderLocale => {
 };
 
 /** Formats of a BCP 47 tag. Endless new tags make this slower, never larger. */
-export const readerLocale: (locale: string) => ReaderLocale = latest("locale-tags", 200, String, (locale) =>
+export const readerLocale: (locale: string) => ReaderLocale = memoizeLatest("locale-tags", 200, String, (locale) =>
   ofTag(plainTag(locale)),
 );
 
 /** Formats are dear to make: tags that only differ in their extensions share them. */
-const ofTag = latest("locales", 200, String, build);
+const ofTag = memoizeLatest("locales", 200, String, build);

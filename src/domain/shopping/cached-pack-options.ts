@@ -1,14 +1,14 @@
 import type { Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
 import { ruledRegion } from "../model/region.js";
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import { SecondChance } from "../second-chance.js";
 import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 
 /** Shops remembered for one food; readers come from many places, foods live long. */
-export const keptPerFood = 16;
-const shelves = onceFor(
-  (_: Food) => new SecondChance<PackShelf>("pack-shelves", { count: keptPerFood, weight: keptPerFood }),
+export const cachedPerFood = 16;
+const shelves = memoize(
+  (_: Food) => new SecondChance<PackShelf>("pack-shelves", { count: cachedPerFood, weight: cachedPerFood }),
 );
 
 /** A part of a country is that country for a food that nobody sells in that part alone. */
@@ -16,7 +16,7 @@ const regionOnShelf = ({ packs }: Food, { region }: Shop): string | null =>
   region === null ? null : ruledRegion(region, new Set(packs.flatMap((pack) => pack.region ?? [])));
 
 /** `packShelf`, remembered as long as the food lives: a list asks for the same few shelves at every number of servings. */
-export function knownShelf(food: Food, dimension: Dimension, shop: Shop): PackShelf {
+export function cachedPackOptions(food: Food, dimension: Dimension, shop: Shop): PackShelf {
   const kept = shelves(food);
   const region = regionOnShelf(food, shop);
   const key = `${dimension} ${region ?? ""} ${shop.currency ?? ""} ${String(shop.anywhereElse ?? false)}`;

@@ -1,5 +1,5 @@
 import type { Money } from "../model/amount.js";
-import { latest } from "../memoize.js";
+import { memoizeLatest } from "../memoize.js";
 
 /** Money is added up in whole ten-thousandths of its currency unit, so that no sum drifts. */
 export const partsPerUnit = 10_000;
@@ -16,7 +16,7 @@ export function moneyParts(amount: string): number | null {
 }
 
 /** Decimal places of a currency's smallest coin (ISO 4217 as the runtime carries it): yen 0, euro 2, dinar 3. */
-const minorPlaces = latest("currencies", 200, String, (currency: string): number => {
+const minorPlaces = memoizeLatest("currencies", 200, String, (currency: string): number => {
   const found = /^[A-Z]{3}$/.test(currency)
     ? (new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2)
     : 2;

@@ -1,6 +1,6 @@
 import { sameShare } from "../limits.js";
-import { unhurried, type Work } from "../work.js";
-import { onceFor } from "../memoize.js";
+import { unlimitedWork, type Work } from "../work.js";
+import { memoize } from "../memoize.js";
 import { contentGrid, greatestCommonDivisor } from "./packs-grid.js";
 import { LabelQueue } from "./packs-queue.js";
 
@@ -55,7 +55,7 @@ const regretOf = ({ price, content }: PricedPack, ratio: number): number => {
 type Shelf = ReturnType<typeof shelfOf>;
 
 /** What a search needs to know of the packs, whatever the amount. */
-const shelfOf = onceFor((packs: readonly PricedPack[]) => {
+const shelfOf = memoize((packs: readonly PricedPack[]) => {
   const bulk = bulkOf(packs);
   const ratio = packs[bulk]!.price / packs[bulk]!.content;
   const grid = contentGrid(packs.map(({ content }) => content));
@@ -218,7 +218,7 @@ class CoverSearch {
  * @param need base units, > 0 and finite
  * @param packs at least one
  */
-export function cheapestCover(need: number, packs: readonly PricedPack[], work: Work = unhurried): Cover {
+export function cheapestCover(need: number, packs: readonly PricedPack[], work: Work = unlimitedWork): Cover {
   const [only, another] = packs;
   // Most shelves hold one pack worth having, and then there is nothing to search.
   if (only !== undefined && another === undefined) {

@@ -1,6 +1,6 @@
 import { Fraction } from "fraction.js";
-import { unhurried, type Work } from "../work.js";
-import { onceFor } from "../memoize.js";
+import { unlimitedWork, type Work } from "../work.js";
+import { memoize } from "../memoize.js";
 import { greatestCommonDivisor } from "./packs-grid.js";
 import { exactPrice, stepsAtATime, tillPrice, type LooseOption } from "./loose-goods.js";
 import { cheapestCover, coverSlack, type PricedPack } from "./packs-search.js";
@@ -88,7 +88,7 @@ function shelfAt(options: readonly PackOption[], times: readonly number[]): Shel
 }
 
 /** Shelves live as long as their foods, and stay the same for needs that are weighed alike. */
-const shelves = onceFor((_: readonly PackOption[]) => new Map<string, Shelf>());
+const shelves = memoize((_: readonly PackOption[]) => new Map<string, Shelf>());
 
 function shelfFor(toBuy: number, options: readonly PackOption[]): Shelf & { readonly times: readonly number[] } {
   const need = toBuy - coverSlack(toBuy);
@@ -108,7 +108,11 @@ function shelfFor(toBuy: number, options: readonly PackOption[]): Shelf & { read
  * @param toBuy base units; nothing is bought for 0 or less. Throws a RangeError unless finite
  * @returns null where there is no pack to choose from
  */
-export function choosePacks(toBuy: number, options: readonly PackOption[], work: Work = unhurried): PackChoice | null {
+export function choosePacks(
+  toBuy: number,
+  options: readonly PackOption[],
+  work: Work = unlimitedWork,
+): PackChoice | null {
   if (!Number.isFinite(toBuy)) throw new RangeError(`not an amount to buy: ${toBuy}`);
   if (toBuy <= 0) {
     const some = shelfFor(0, options).packs.length > 0;

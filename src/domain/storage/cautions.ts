@@ -1,4 +1,4 @@
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { KeepingClass } from "../model/keeping.js";
@@ -50,19 +50,19 @@ export const cautionsFor = (
   things: readonly CautionedThing[],
   rules: Pick<FoodSafetyRules, "cautions" | "classes" | "keeping" | "handling">,
   region: string | null = null,
-): CautionsFound => atOnce(cautionsInTurns(things, rules, region, unhurried));
+): CautionsFound => runToEnd(cautionsInSlices(things, rules, region, unlimitedWork));
 
 /** Steps in which one food, or the thing itself, is held against one rule; and how many are in one turn. */
 const stepsOfFood = 2;
 const foodsInTurn = 500;
 
 /** The same turn by turn. */
-export function* cautionsInTurns(
+export function* cautionsInSlices(
   things: readonly CautionedThing[],
   rules: Pick<FoodSafetyRules, "cautions" | "classes" | "keeping" | "handling">,
   region: string | null,
   work: Work,
-): InTurns<CautionsFound> {
+): InSlices<CautionsFound> {
   const sources = new Map([...rules.keeping, ...rules.handling].map(({ id, source }) => [id, source]));
   const known = new Set(rules.cautions.map(({ code }) => code));
   const cautions: Caution[] = [];

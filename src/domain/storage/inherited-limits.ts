@@ -1,4 +1,4 @@
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import type { Component, Route } from "../model/component.js";
 import type { KeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, Kept, KeptComponent, Subject } from "./guidance.js";
@@ -28,7 +28,7 @@ export function factsOfRoute(
 }
 
 /** Slugs of the components that lines draw on. Each component of a plan asks it of every meal, so it is found once. */
-export const componentsIn = onceFor(
+export const componentsIn = memoize(
   (lines: KeptComponent["lines"]): ReadonlySet<string> =>
     new Set(lines.flatMap(({ item }) => (item.kind === "COMPONENT" ? [item.component] : []))),
 );

@@ -1,7 +1,7 @@
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import type { KeepingClass } from "../model/keeping.js";
 
-const byCode = onceFor(
+const byCode = memoize(
   (classes: readonly KeepingClass[]): ReadonlyMap<string, KeepingClass> =>
     new Map(classes.map((each) => [each.code, each])),
 );

@@ -1,5 +1,5 @@
-import { onceFor } from "../memoize.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../work.js";
+import { memoize } from "../memoize.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import type { Component } from "../model/component.js";
 import { askedRegion } from "../model/region.js";
 import type { Warning } from "../problem.js";
@@ -34,14 +34,14 @@ export const keptComponent = (component: Component): KeptComponent => ({
  * @throws RangeError when the session's instant or zone is none
  */
 export const storageGuidance = (kept: Kept, question: KeepingQuestion): StorageAnswer =>
-  atOnce(storageGuidanceInTurns(kept, question, unhurried));
+  runToEnd(storageGuidanceInSlices(kept, question, unlimitedWork));
 
 /** Steps in which the guidance of one thing is put together, and how many things are in one turn. */
 const stepsOfThing = 20;
 const thingsInTurn = 20;
 
 /** The same turn by turn. */
-export function* storageGuidanceInTurns(kept: Kept, question: KeepingQuestion, work: Work): InTurns<StorageAnswer> {
+export function* storageGuidanceInSlices(kept: Kept, question: KeepingQuestion, work: Work): InSlices<StorageAnswer> {
   const ofComponent = inheritedLimits(kept.components, question);
   const used = new Set([...kept.components, ...kept.meals].flatMap(({ lines }) => [...foodsIn(lines)]));
   const foods = kept.foods.filter((food) => !food.alwaysThere && (used.size === 0 || used.has(food.slug)));
@@ -53,7 +53,7 @@ export function* storageGuidanceInTurns(kept: Kept, question: KeepingQuestion, w
     }),
   );
   // Each meal that comes too late asks it of every other.
-  const shortestIn = onceFor((meal: KeptMeal) => shortestOf(meal, ofComponent, foodLimits));
+  const shortestIn = memoize((meal: KeptMeal) => shortestOf(meal, ofComponent, foodLimits));
   const componentUses = usesBy(kept.meals, componentsIn);
   const foodUses = usesBy(kept.meals, foodsIn);
   const makers = [
@@ -140,7 +140,7 @@ interface Entry {
 }
 
 /** Each food of a plan asks it of every meal, so it is found once. */
-const foodsIn = onceFor(
+const foodsIn = memoize(
   (lines: KeptMeal["lines"]): ReadonlySet<string> =>
     new Set(lines.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []))),
 );

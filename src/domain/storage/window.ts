@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import { onceFor } from "../memoize.js";
+import { memoize } from "../memoize.js";
 import type { KeepingRule, PublishedKeepingRule } from "../model/keeping.js";
 import { usualMealTime, type Meal } from "../model/plan.js";
 
@@ -55,7 +55,7 @@ export const lastingDays = ({ days, counts, firstDay }: Span): number =>
 const secondsOfDays = (days: number): number => Math.floor(days * 86_400 + 1e-6);
 
 /** A session's start, and what was worked out from it: the rules of a plan ask for the same few dates again and again. */
-const calendarOf = onceFor((session: Moment) => ({
+const calendarOf = memoize((session: Moment) => ({
   start: Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone),
   dates: new Map<number, string>(),
   meals: new Map<string, number>(),

@@ -2,7 +2,7 @@ import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
 import type { Problem } from "../../domain/problem.js";
-import { atOnce, type InTurns } from "../../domain/work.js";
+import { runToEnd, type InSlices } from "../../domain/work.js";
 import { minutesText } from "../words/minutes-text.js";
 import { moneyText } from "../words/money-text.js";
 import { regionLine } from "../sentences/region-line.js";
@@ -54,10 +54,10 @@ const parts = [
 ] as const;
 
 /** Everything about one plan for one household, as a page; with faults in the form, the form and what to put right. */
-export const planPage = (input: PlanPageInput): string => atOnce(planPageInTurns(input));
+export const planPage = (input: PlanPageInput): string => runToEnd(planPageInSlices(input));
 
 /** The same, a turn for each of its parts. */
-export function* planPageInTurns(input: PlanPageInput): InTurns<string> {
+export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
   const { publication, bundle, form, answer, links } = input;
   const { plan } = bundle;
   const named = { publisher: publication.publisher.slug, slug: publication.slug };
@@ -93,7 +93,7 @@ ${answer !== null && markup`<nav class="contents" aria-label="On this page"><ul>
 ${worked}`,
   });
 
-  function* body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): InTurns<Content> {
+  function* body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): InSlices<Content> {
     const view = { answer: computed, book };
     const written: Content[] = [];
     for (const part of [

@@ -1,10 +1,10 @@
-import { latest } from "../../domain/memoize.js";
+import { memoizeLatest } from "../../domain/memoize.js";
 import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 type Asked = readonly [locale: string, zone: string, parts: Intl.DateTimeFormatOptions];
 
 /** Formats are dear to make; endless new locales and zones make this slower, never larger. */
-const remembered = latest(
+const remembered = memoizeLatest(
   "date-formats",
   200,
   JSON.stringify as (asked: Asked) => string,

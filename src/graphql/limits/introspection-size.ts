@@ -16,7 +16,7 @@ import {
   type OperationDefinitionNode,
   type SelectionSetNode,
 } from "graphql";
-import { onceFor } from "../../domain/memoize.js";
+import { memoize } from "../../domain/memoize.js";
 import { fragmentsOf, selectedBy } from "./fragments.js";
 import { isNarrowIntrospection, narrowQuestion } from "./narrow-introspection.js";
 
@@ -156,7 +156,7 @@ interface Elements {
 }
 
 /** What the elements of a schema say, found out once: there are as many as the schema has. */
-const elementsOf = onceFor((schema: GraphQLSchema): Elements => {
+const elementsOf = memoize((schema: GraphQLSchema): Elements => {
   const info = { schema } as GraphQLResolveInfo;
   const members = new WeakMap<object, Map<string, Member>>();
   const wrapped = new Map<string, object>();

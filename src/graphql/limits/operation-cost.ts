@@ -22,7 +22,7 @@ import {
 } from "graphql";
 import { fragmentsOf } from "./fragments.js";
 import { introspectionMeter, type IntrospectionMeter } from "./introspection-size.js";
-import { householdPoints } from "../../services/answers/household-cost.js";
+import { householdCost } from "../../services/answers/household-cost.js";
 import { fieldTimes, fieldWork, listSizes, mutationWork, pageSize, problemsSize, queryWork } from "./field-costs.js";
 
 type Variables = Readonly<Record<string, unknown>>;
@@ -76,7 +76,7 @@ export function operationCost(
     const type = getNamedType(field.type);
     const often = argumentCost(field, node, fieldTimes[name]);
     const household = takesHousehold(field)
-      ? argumentCost(field, node, ({ household: given }) => householdPoints(given))
+      ? argumentCost(field, node, ({ household: given }) => householdCost(given))
       : 0;
     if (node.selectionSet === undefined || !isCompositeType(type)) return times(often, work);
     const isPaged = field.args.some((argument) => argument.name === "first");

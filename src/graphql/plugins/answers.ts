@@ -2,8 +2,8 @@ import { HeaderMap, type ApolloServerPlugin, type GraphQLResponse } from "@apoll
 import { AnswerTooLarge, boundedBytes } from "../../http/answer-size.js";
 import { boundedJson } from "../../http/bounded-json.js";
 import type { Deps } from "../../services/deps.js";
-import type { Memory } from "../../services/cache/cache.js";
-import { answerPlace, rememberAnswer, type AnswerPlace, type Computed } from "../../services/cache/cached-answer.js";
+import type { Cache } from "../../services/cache/cache.js";
+import { answerKey, cachedAnswer, type AnswerKey, type Computed } from "../../services/cache/cached-answer.js";
 import { recentTexts, type RecentLimits } from "../../services/cache/recent-texts.js";
 import { inStage } from "../../services/stage.js";
 import { isShared, type Call, type CallContext } from "../server/call.js";
@@ -34,12 +34,12 @@ export function answersPlugin({ queryTime }: EngineOptions): ApolloServerPlugin<
           const milliseconds = isQuery ? queryTime : mutationPatience * queryTime;
           const deps = limit.begin(asker.deps, milliseconds, isQuery ? asked.gone() : null);
           call.deps = deps;
-          call.place = placeOf(call);
-          const { memory } = deps;
-          if (memory === undefined || call.place === null || !isShared(asker)) return null;
+          call.answerKey = placeOf(call);
+          const { cache } = deps;
+          if (cache === undefined || call.answerKey === null || !isShared(asker)) return null;
           const computed = new Promise<Computed<Buffer>>((resolve) => (finish = resolve));
           call.close = () => finish(nobodys);
-          const found = await knownOrTools(memory, call.place, deps, computed);
+          const found = await knownOrTools(cache, call.answerKey, deps, computed);
           if ("answer" in found) return handOver(call, found.answer);
           call.deps = found.deps;
           return null;
@@ -87,23 +87,23 @@ function chosenOf({ chosen }: Call) {
   return chosen;
 }
 
-function placeOf({ chosen, priced }: Call): AnswerPlace | null {
+function placeOf({ chosen, priced }: Call): AnswerKey | null {
   if (chosen === null || priced === null) return null;
   const { operation, mayBeKept } = chosen;
   return operation.kind === "query" && operation.aboutSchema === null && mayBeKept
-    ? answerPlace("graphqlAnswers", `${operation.id} ${JSON.stringify(priced.variables)}`)
+    ? answerKey("graphqlAnswers", `${operation.id} ${JSON.stringify(priced.variables)}`)
     : null;
 }
 
 /** The answer, if it is known or others are computing it; else the tools to compute it with, and it is what `computed` comes to. */
 const knownOrTools = (
-  memory: Memory,
-  place: AnswerPlace,
+  cache: Cache,
+  place: AnswerKey,
   deps: Deps,
   computed: Promise<Computed<Buffer>>,
 ): Promise<{ readonly answer: Buffer } | { readonly deps: Deps }> =>
   new Promise((resolve, reject) => {
-    const remembered = rememberAnswer(memory, place, deps, (watched) => {
+    const remembered = cachedAnswer(cache, place, deps, (watched) => {
       resolve({ deps: watched });
       return computed;
     });

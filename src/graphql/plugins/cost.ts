@@ -20,19 +20,19 @@ export function costPlugin({ costLimit, introspection }: EngineOptions): ApolloS
       const { variables } = coerced;
       const points = operation.cost(variables);
       const { kind, name } = operation;
-      const told = { kind, operation: name, isRegistered, cost: points, hasErrors: false } as const;
-      asked.tell(told);
+      const reported = { kind, operation: name, isRegistered, cost: points, hasErrors: false } as const;
+      asked.report(reported);
       const cost = { asked: points, limit: costLimit };
       // Whatever the limit is, clients can find out what there is to ask.
       if (points > costLimit && operation.aboutSchema === null) throw new Refused(tooDear(cost));
       asked.charge(points);
-      call.priced = { variables, told, cost };
+      call.priced = { variables, reported, cost };
       return Promise.resolve();
     },
     executionDidStart: ({ contextValue: { call } }) =>
       Promise.resolve({
         executionDidEnd: () => {
-          call.asked.settle(call.deps?.work?.steps ?? 0);
+          call.asked.chargeOwed(call.deps?.work?.steps ?? 0);
           return Promise.resolve();
         },
       }),

@@ -5,7 +5,7 @@ import { Refused, type CallContext } from "../server/call.js";
 import { compiledOperations, keptDocuments, type CompiledDocument } from "../server/compiled-operations.js";
 import type { EngineOptions } from "../server/engine-options.js";
 import { coded, codedWithoutSuggestion } from "../errors.js";
-import { hashOf, knownDocuments } from "../server/document-store.js";
+import { hashOf, openDocumentStore } from "../server/document-store.js";
 import { refusal, type Refusal } from "../server/refusal.js";
 
 /**
@@ -19,7 +19,9 @@ export function documentsPlugin(
   const compiled = compiledOperations(schema, { introspection });
   const shown = introspection ? coded : codedWithoutSuggestion;
   for (const source of registered ?? []) checkRegistered(source, compiled.compile(source));
-  const documents = knownDocuments(registered ? new Map(registered.map((source) => [hashOf(source), source])) : null);
+  const documents = openDocumentStore(
+    registered ? new Map(registered.map((source) => [hashOf(source), source])) : null,
+  );
   return {
     requestDidStart: ({ request, contextValue: { call } }) => {
       const found = documents.find({

@@ -1,6 +1,11 @@
 import type { ApolloServerPlugin } from "@apollo/server";
 import type { GraphQLError } from "graphql";
-import { awayHeaders, awayMessage, DatabaseAway, noteAway } from "../../services/database-unavailable.js";
+import {
+  unavailableHeaders,
+  unavailableMessage,
+  DatabaseUnavailable,
+  logUnavailable,
+} from "../../services/database-unavailable.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { Refused, type Call, type CallContext } from "../server/call.js";
 import { shownFieldError } from "../errors.js";
@@ -48,16 +53,16 @@ function refusalOf(errors: readonly GraphQLError[], data: Answered, { asker, dep
       return refusal("RATE_LIMITED", originalError.message, {}, { headers: originalError.headers });
     }
   }
-  const away = errors.map(({ originalError }) => originalError).find((error) => error instanceof DatabaseAway);
+  const away = errors.map(({ originalError }) => originalError).find((error) => error instanceof DatabaseUnavailable);
   if (away === undefined) return null;
-  noteAway((deps ?? asker.deps).log, asker.requestId, away);
+  logUnavailable((deps ?? asker.deps).log, asker.requestId, away);
   // Nothing is left of the answer without the database.
-  const isAll = isEmpty(data) && errors.every(({ originalError }) => originalError instanceof DatabaseAway);
+  const isAll = isEmpty(data) && errors.every(({ originalError }) => originalError instanceof DatabaseUnavailable);
   return isAll ? unavailable : null;
 }
 
 const isEmpty = (data: Answered): boolean => data === null || Object.values(data).every((field) => field === null);
 
-export const unavailable = refusal("UNAVAILABLE", awayMessage, {}, { headers: awayHeaders });
+export const unavailable = refusal("UNAVAILABLE", unavailableMessage, {}, { headers: unavailableHeaders });
 
 const mutationByGet = refusal("METHOD_NOT_ALLOWED", "Send mutations by POST.", {}, { headers: { allow: "POST" } });

@@ -5,7 +5,7 @@ import { morningReport, morningReportMarkdown } from "../../services/imports/mor
 import { removeFeed } from "../../services/imports/remove-feed.js";
 import { importReportMarkdown, reportImport } from "../../services/imports/report-import.js";
 import { saveFeed } from "../../services/imports/save-feed.js";
-import { settleRow } from "../../services/imports/resolve-row.js";
+import { resolveRow } from "../../services/imports/resolve-row.js";
 import { cancelImport, replayImport, startImport, undoImport } from "../../services/imports/start-import.js";
 import type { Context } from "../context.js";
 import { valueOf } from "../errors.js";
@@ -84,7 +84,7 @@ export const importMutations: Pick<MutationResolvers, ImportMutation> = {
   replayImport: async (_, { input }, context) =>
     payload("run", await replayImport(context.deps, context, input), ({ run }) => freshRun(context, run)),
   settleRow: async (_, { input }, context) => {
-    const settled = await settleRow(context.deps, context, input);
+    const settled = await resolveRow(context.deps, context, input);
     const answer = await payload("row", settled, ({ run, line, part }) =>
       findQuarantined(context.deps, run, line, part),
     );

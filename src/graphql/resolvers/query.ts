@@ -1,7 +1,7 @@
 import type { Problem } from "../../domain/problem.js";
-import { shopInTurns } from "../../domain/plan/shop.js";
+import { shopInSlices } from "../../domain/plan/shop.js";
 import { portionCountProblems } from "../../services/answers/portion-count.js";
-import { scalePlansInTurns } from "../../domain/plan/scale-plan.js";
+import { scalePlansInSlices } from "../../domain/plan/scale-plan.js";
 import { changePan } from "../../services/answers/change-pan.js";
 import { listCatalogueFoods } from "../../services/foods/find-catalogue-foods.js";
 import { listFoods } from "../../services/foods/list-foods.js";
@@ -9,9 +9,9 @@ import { listRuleSets } from "../../services/rules/find-rule-sets.js";
 import { listVocabulary } from "../../services/answers/list-vocabulary.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { readReadersHousehold } from "../../services/answers/read-readers-household.js";
-import { inTurns } from "../../services/time-slices.js";
+import { runInSlices } from "../../services/time-slices.js";
 import { inStage } from "../../services/stage.js";
-import { settleRegion } from "../../services/answers/resolve-region.js";
+import { resolveRegion } from "../../services/answers/resolve-region.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 import { problemsError, valueOf } from "../errors.js";
 import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
@@ -84,14 +84,16 @@ export const queryResolvers: QueryResolvers = {
     const bundles = found.map(({ frozen }) => frozen.bundle);
     const rules = await loaders.rulesToday();
     const read = valueOf(await readReadersHousehold(given ?? {}, bundles, rules.allergens.diets, loaders.readFoods));
-    const household = await settleRegion(read, bundles, rules, loaders.readPublishers);
+    const household = await resolveRegion(read, bundles, rules, loaders.readPublishers);
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
     const today = await loaders.today(bundles, household);
     const scaled = valueOf(
-      await inStage(deps, "scale", () => inTurns(deps, (work) => scalePlansInTurns(wanted, household, today, work))),
+      await inStage(deps, "scale", () =>
+        runInSlices(deps, (work) => scalePlansInSlices(wanted, household, today, work)),
+      ),
     );
     const list = await inStage(deps, "shop", () =>
-      inTurns(deps, (work) => shopInTurns(scaled, household, today, work)),
+      runInSlices(deps, (work) => shopInSlices(scaled, household, today, work)),
     );
     return { list, plans: found.map(({ frozen }) => frozen), show: showFor(household, first.bundle.plan) };
   },

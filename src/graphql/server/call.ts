@@ -4,11 +4,11 @@ import type { Deps } from "../../services/deps.js";
 import type { TimeLimit } from "../../services/time-limit.js";
 import type { CompiledOperation } from "./compiled-operations.js";
 import type { MediaType } from "./media-type.js";
-import type { AnswerPlace } from "../../services/cache/cached-answer.js";
+import type { AnswerKey } from "../../services/cache/cached-answer.js";
 import type { AskedCost, Refusal } from "./refusal.js";
 
 /** An operation as logs and figures know it. */
-export interface ToldOperation {
+export interface ReportedOperation {
   readonly kind: "query" | "mutation";
   /** The caller's own word; null: it has none. */
   readonly operation: string | null;
@@ -24,11 +24,11 @@ export interface Asked {
   /** Called with the points of an operation that may run, before any of it runs. It may throw: then it does not. */
   charge(cost: number): void;
   /** Called with the steps that computing took, whatever came of it. */
-  settle(steps: number): void;
+  chargeOwed(steps: number): void;
   /** Tells when whoever asks has gone. A mutation is finished all the same. */
   gone(): AbortSignal;
   /** Called with what an operation is, as soon as that is known, whether it may run or not. */
-  tell(operation: ToldOperation): void;
+  report(operation: ReportedOperation): void;
 }
 
 /** Who asks, in which request, and what it may be answered with. */
@@ -54,7 +54,7 @@ interface ChosenOperation {
 interface PricedOperation {
   /** With defaults, and in the order of the schema: however they were sent, the same variables are the same text. */
   readonly variables: Readonly<Record<string, unknown>>;
-  readonly told: ToldOperation;
+  readonly reported: ReportedOperation;
   readonly cost: AskedCost;
 }
 
@@ -74,7 +74,7 @@ export interface Call {
   /** What it is computed with; null: it is not computed. `answers`. */
   deps: Deps | null;
   /** Where its answer is kept; null: it is not. `answers`. */
-  place: AnswerPlace | null;
+  answerKey: AnswerKey | null;
   /** The answer as it goes out, where Apollo Server is not to write it. `answers`. */
   answer: Buffer | null;
   /** To be called when nothing more will come: then others that wait for the same answer go on. `answers`. */

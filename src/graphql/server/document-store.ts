@@ -4,7 +4,7 @@ import { recentTexts } from "../../services/cache/recent-texts.js";
 import { refusal } from "./refusal.js";
 
 /** How a request says which document it means. */
-export interface MeantDocument {
+export interface RequestedDocument {
   /** The document; null: it is only named. */
   readonly source: string | null;
   /** Names the document by the hash of its text, if it is a good one; null: it does not. */
@@ -32,16 +32,16 @@ export const hashOf = (source: string): string => createHash("sha256").update(so
 /** Documents that callers left here, the ones asked for last. */
 const keptByHash = { count: 2_000, characters: 4_000_000, longest: 64_000 } as const;
 
-interface KnownDocuments {
+interface DocumentStore {
   /** The document itself or the one of the hash that the request names; or why there is none. */
-  find(request: MeantDocument): FoundDocument | Refusal;
+  find(request: RequestedDocument): FoundDocument | Refusal;
 }
 
 /**
  * Documents by their hash: those of the operator and, without any, those that callers have sent with theirs. By `documentId` (the
  * appendix on persisted documents of GraphQL over HTTP), or by `extensions.persistedQuery`, which many clients speak.
  */
-export function knownDocuments(registered: RegisteredDocuments | null): KnownDocuments {
+export function openDocumentStore(registered: RegisteredDocuments | null): DocumentStore {
   const kept = recentTexts<string>("graphql-hashes", keptByHash);
   const byHash = (hash: string): string | undefined => (registered ?? kept).get(hash);
   return {
@@ -72,7 +72,7 @@ export function knownDocuments(registered: RegisteredDocuments | null): KnownDoc
 }
 
 /** The hash that a request names its document by; null: it names none. */
-function namedHash({ documentId, extensions }: MeantDocument): string | Refusal | null {
+function namedHash({ documentId, extensions }: RequestedDocument): string | Refusal | null {
   if (documentId !== null) {
     const [, hash] = (typeof documentId === "string" ? /^sha256:([0-9a-f]{64})$/.exec(documentId) : null) ?? [];
     return hash ?? refusal("BAD_REQUEST", "`documentId` must be sha256: and 64 lower-case hexadecimal digits.");

@@ -1,7 +1,7 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerGone } from "../../http/caller-gone.js";
 import { isKnownTag, tagOf } from "../../http/entity-tag.js";
-import { DatabaseAway, noteAway } from "../../services/database-unavailable.js";
+import { DatabaseUnavailable, logUnavailable } from "../../services/database-unavailable.js";
 import type { Deps } from "../../services/deps.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { shownFault } from "../errors.js";
@@ -39,9 +39,9 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
         { ...raw, type },
         {
           charge: (cost) => reply.charge(cost),
-          settle: (steps) => reply.settle(steps),
-          tell: (operation) => {
-            request.told = operation;
+          chargeOwed: (steps) => reply.chargeOwed(steps),
+          report: (operation) => {
+            request.operation = operation;
           },
           gone: () => callerGone(reply.raw),
         },
@@ -115,7 +115,7 @@ const send = ({ status, headers, body }: HttpAnswer, { contentType }: MediaType,
 
 function sendAnswer(answer: HttpAnswer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const { hasErrors, isNamed } = answer;
-  if (hasErrors) request.told = { ...(request.told ?? notKnown), hasErrors };
+  if (hasErrors) request.operation = { ...(request.operation ?? notKnown), hasErrors };
   return request.method !== "POST" && isNamed && !hasErrors
     ? sendCacheable(answer.body, type, request, reply)
     : send(answer, type, reply);
@@ -137,7 +137,7 @@ function sendCacheable(body: Buffer, type: MediaType, request: FastifyRequest, r
 
 /** What was thrown before the server was asked, or by it. The caller's faults say what is wrong; ours are logged and masked. */
 function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  if (request.told !== null) request.told = { ...request.told, hasErrors: true };
+  if (request.operation !== null) request.operation = { ...request.operation, hasErrors: true };
   const type = chooseMediaType(request.headers) ?? anyType;
   return send(refusedAnswer(refusalFor(error, request), type), type, reply);
 }
@@ -145,8 +145,8 @@ function refuse(error: FastifyError, request: FastifyRequest, reply: FastifyRepl
 function refusalFor(error: FastifyError, { log, id }: FastifyRequest): Refusal {
   const status = error.statusCode ?? 500;
   if (error instanceof QuotaExceeded) return refusal("RATE_LIMITED", error.message, {}, { headers: error.headers });
-  if (error instanceof DatabaseAway) {
-    noteAway(log, id, error);
+  if (error instanceof DatabaseUnavailable) {
+    logUnavailable(log, id, error);
     return unavailable;
   }
   if (status < 500) return callersFault(status, error.message);

@@ -7,9 +7,9 @@ import {
   ApolloServerPluginUsageReportingDisabled,
 } from "@apollo/server/plugin/disabled";
 import type { Log } from "../../services/deps.js";
-import { knownAnswer, type AnswerPlace } from "../../services/cache/cached-answer.js";
+import { findCachedAnswer, type AnswerKey } from "../../services/cache/cached-answer.js";
 import { openTimeLimit } from "../../services/time-limit.js";
-import { isShared, type Asked, type Asker, type Call, type CallContext, type ToldOperation } from "./call.js";
+import { isShared, type Asked, type Asker, type Call, type CallContext, type ReportedOperation } from "./call.js";
 import { keptDocuments } from "./compiled-operations.js";
 import type { EngineOptions } from "./engine-options.js";
 import type { MediaType } from "./media-type.js";
@@ -58,9 +58,9 @@ export interface GraphqlServer {
 
 /** A request that was answered before: all that can be known of it whoever asks. */
 interface KnownRequest {
-  readonly told: ToldOperation;
+  readonly told: ReportedOperation;
   readonly isNamed: boolean;
-  readonly place: AnswerPlace;
+  readonly place: AnswerKey;
 }
 
 /** Apollo Server with our plugins, and in front of it the answers to requests that came before, byte by byte. */
@@ -74,12 +74,12 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
   };
 
   /** Without Apollo Server, which would read the request again and write the answer again. */
-  const ready = ({ method, bytes }: RawRequest, { tell, charge }: Asked, asker: Asker): HttpAnswer | undefined => {
+  const ready = ({ method, bytes }: RawRequest, { report, charge }: Asked, asker: Asker): HttpAnswer | undefined => {
     const { deps } = asker;
-    const request = deps.memory && isShared(asker) ? known[method].get(bytes) : undefined;
-    const answer = deps.memory && request && knownAnswer(deps.memory, request.place, deps);
+    const request = deps.cache && isShared(asker) ? known[method].get(bytes) : undefined;
+    const answer = deps.cache && request && findCachedAnswer(deps.cache, request.place, deps);
     if (request === undefined || answer === undefined) return undefined;
-    tell(request.told);
+    report(request.told);
     charge(request.told.cost);
     return { status: 200, headers: {}, body: answer as Buffer, hasErrors: false, isNamed: request.isNamed };
   };
@@ -88,13 +88,13 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     const { method, bytes, type } = request;
     const read = request.read();
     if ("code" in read) {
-      asked.settle(stepsOfRefusal(request));
+      asked.chargeOwed(stepsOfRefusal(request));
       return refusedAnswer(read, type);
     }
     const { search, body, documentId } = read;
     const call: Call = {
       ...{ asked, asker, type, documentId, limit: openTimeLimit() },
-      ...{ chosen: null, priced: null, deps: null, place: null, answer: null, hasErrors: false, fault: null },
+      ...{ chosen: null, priced: null, deps: null, answerKey: null, answer: null, hasErrors: false, fault: null },
       close: () => undefined,
     };
     const httpGraphQLRequest = { method, headers: noHeaders, search, body };
@@ -105,8 +105,8 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
         call.close();
       }
     });
-    if (call.chosen !== null && call.priced !== null && call.place !== null) {
-      known[method].keep(bytes, { told: call.priced.told, isNamed: call.chosen.isNamed, place: call.place });
+    if (call.chosen !== null && call.priced !== null && call.answerKey !== null) {
+      known[method].keep(bytes, { told: call.priced.reported, isNamed: call.chosen.isNamed, place: call.answerKey });
     }
     if (answered === "ENDED") {
       return refusedAnswer(call.priced === null ? timedOut : { ...timedOut, cost: call.priced.cost }, type);
@@ -114,7 +114,7 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     if (call.fault !== null) throw call.fault;
     const status = answered.status ?? 200;
     // One that there are no points for is not refused for what it says, and costs nothing.
-    if (call.priced === null && status !== rateLimited) asked.settle(stepsOfRefusal(request));
+    if (call.priced === null && status !== rateLimited) asked.chargeOwed(stepsOfRefusal(request));
     return {
       status,
       headers: Object.fromEntries(answered.headers),

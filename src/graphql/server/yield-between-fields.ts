@@ -7,7 +7,7 @@ import {
   type GraphQLResolveInfo,
   type GraphQLSchema,
 } from "graphql";
-import { othersFirst } from "../../services/time-slices.js";
+import { yieldToOthers } from "../../services/time-slices.js";
 import type { Context } from "../context.js";
 
 /** Resolving a field, and writing what was found. */
@@ -17,7 +17,7 @@ const stepsOfField = 5;
  * Lets others have their turn between the objects of an answer, and counts what is written of them: however wide a document is, nobody
  * waits until all of it is executed.
  */
-export function paceFields(schema: GraphQLSchema): void {
+export function yieldBetweenFields(schema: GraphQLSchema): void {
   for (const type of Object.values(schema.getTypeMap())) {
     if (!isObjectType(type) || type.name.startsWith("__")) continue;
     for (const field of Object.values(type.getFields())) {
@@ -39,7 +39,7 @@ function paced(resolve: GraphQLFieldResolver<unknown, Context>): GraphQLFieldRes
       const found = resolve(source, args, context, info);
       return found instanceof Promise ? found.then(counted) : counted(found);
     };
-    return work.pause() === null ? asked() : othersFirst(context.deps).then(asked);
+    return work.pause() === null ? asked() : yieldToOthers(context.deps).then(asked);
   };
 }
 

@@ -3,16 +3,16 @@ import type { Food } from "../../domain/model/food.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
 import { bundleOf } from "../../domain/plan/bundle-of.js";
-import { checkBundleInTurns } from "../../domain/plan/check/check-bundle.js";
+import { checkBundleInSlices } from "../../domain/plan/check/check-bundle.js";
 import { checkFood } from "../../domain/plan/check/check-facts.js";
 import type { Problem } from "../../domain/problem.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { checkCodes } from "./check-codes.js";
 import { checkAllergens } from "./check-allergens.js";
 import { locateProblem } from "./yaml/locate-problem.js";
 import type { DocumentProblem, DocumentsRead, ReadDocument } from "./read-documents.js";
-import { problemAt, resolveInTurns, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
+import { problemAt, resolveInSlices, type DocumentsResolved, type KnownThings } from "./resolve-documents.js";
 
 /** What documents come to. */
 export interface DocumentsChecked {
@@ -33,15 +33,15 @@ export interface KnownBeside extends KnownThings {
  * none that only follows from another: what names a document at fault is not at fault itself.
  */
 export const checkDocuments = (read: DocumentsRead, known: KnownBeside): DocumentsChecked =>
-  atOnce(checkDocumentsInTurns(read, known, unhurried));
+  runToEnd(checkDocumentsInSlices(read, known, unlimitedWork));
 
 /** The same turn by turn. */
-export function* checkDocumentsInTurns(
+export function* checkDocumentsInSlices(
   { documents, faulty, problems }: DocumentsRead,
   known: KnownBeside,
   work: Work,
-): InTurns<DocumentsChecked> {
-  const resolved = yield* resolveInTurns(documents, known, work);
+): InSlices<DocumentsChecked> {
+  const resolved = yield* resolveInSlices(documents, known, work);
   const absent = absentNames(documents, faulty, resolved);
   const components = together(
     resolved.components.map(({ value }) => value),
@@ -69,12 +69,12 @@ function* checkTogether(
   resolved: DocumentsResolved,
   bundle: (plan: Plan) => PlanBundle,
   work: Work,
-): InTurns<readonly DocumentProblem[]> {
-  const check = function* (plan: Plan, read: ReadDocument): InTurns<readonly DocumentProblem[]> {
+): InSlices<readonly DocumentProblem[]> {
+  const check = function* (plan: Plan, read: ReadDocument): InSlices<readonly DocumentProblem[]> {
     yield;
     const whole = bundle(plan);
     work.step(linesIn(whole));
-    return (yield* checkBundleInTurns(whole)).map((problem) => locateProblem(problem, resolved, read));
+    return (yield* checkBundleInSlices(whole)).map((problem) => locateProblem(problem, resolved, read));
   };
   const [first] = resolved.components;
   const everything = planOfAll(resolved.components.map(({ value }) => value));

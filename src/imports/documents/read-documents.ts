@@ -1,12 +1,12 @@
 import { madeProblems, mostProblems } from "../../domain/first-problems.js";
 import type { Path, Problem } from "../../domain/problem.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
 import type { AnyDocument, DocumentKind } from "./document-kinds.js";
 import { nearestWords } from "./nearest-words.js";
 import { problemMakers, shown } from "./schemas/shape-problems.js";
-import { readYamlInTurns } from "./yaml/yaml-text.js";
+import { readYamlInSlices } from "./yaml/yaml-text.js";
 import { writtenCodes, type WrittenCode } from "./written-codes.js";
 import type { Place, YamlDocument } from "./yaml/yaml-text.js";
 
@@ -47,16 +47,16 @@ export interface DocumentsRead {
  * @param mostListed how many problems are listed; where there are more, the last says how many
  */
 export const readDocuments = (text: string, fileName: string, mostListed = mostProblems): DocumentsRead =>
-  atOnce(readDocumentsInTurns(text, fileName, mostListed, unhurried));
+  runToEnd(readDocumentsInSlices(text, fileName, mostListed, unlimitedWork));
 
 /** The same turn by turn. */
-export function* readDocumentsInTurns(
+export function* readDocumentsInSlices(
   text: string,
   fileName: string,
   mostListed: number,
   work: Work,
-): InTurns<DocumentsRead> {
-  const yaml = yield* readYamlInTurns(text, work);
+): InSlices<DocumentsRead> {
+  const yaml = yield* readYamlInSlices(text, work);
   const read: ShapeChecked[] = [];
   for (const document of yaml.documents) {
     yield;
@@ -78,7 +78,7 @@ export function* readDocumentsInTurns(
 /** The same for a value that was parsed already (a GraphQL input); it has no lines, so every place is 1:1. */
 export function readDocumentValue(value: unknown, fileName: string): DocumentsRead {
   const text = JSON.stringify(value);
-  const { problems, ...read } = atOnce(checkShape({ value, text, place: () => ({ line: 1, column: 1 }) }, fileName));
+  const { problems, ...read } = runToEnd(checkShape({ value, text, place: () => ({ line: 1, column: 1 }) }, fileName));
   return { ...read, problems: listed(problems, fileName), count: 1 };
 }
 
@@ -89,7 +89,7 @@ const listed = (makers: readonly ProblemMaker[], file: string, most = mostProble
 
 type ShapeChecked = Pick<DocumentsRead, "documents" | "faulty"> & { readonly problems: readonly ProblemMaker[] };
 
-function* checkShape({ value, text, place }: YamlDocument, file: string): InTurns<ShapeChecked> {
+function* checkShape({ value, text, place }: YamlDocument, file: string): InSlices<ShapeChecked> {
   const at = (problem: Problem, look: "VALUE" | "KEY"): DocumentProblem => ({
     file,
     ...place(problem.path, look),

@@ -3,7 +3,7 @@ import type { Food, OwnMeasure } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Problem, Result } from "../../domain/problem.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 import type { ComponentDocument } from "./schemas/component-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
 import type { PlanDocument } from "./schemas/plan-schema.js";
@@ -45,14 +45,14 @@ type OfKind<D> = Omit<ReadDocument, "document"> & { readonly document: D };
  * Whether everything that is referred to fits together is `checkBundle`'s to say.
  */
 export const resolveDocuments = (documents: readonly ReadDocument[], known: KnownThings): DocumentsResolved =>
-  atOnce(resolveInTurns(documents, known, unhurried));
+  runToEnd(resolveInSlices(documents, known, unlimitedWork));
 
 /** The same turn by turn. */
-export function* resolveInTurns(
+export function* resolveInSlices(
   documents: readonly ReadDocument[],
   known: KnownThings,
   work: Work,
-): InTurns<DocumentsResolved> {
+): InSlices<DocumentsResolved> {
   const { inherit = (food: Food) => food } = known;
   const foodDocuments = ofKind<FoodDocument>(documents, "food");
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
@@ -87,7 +87,7 @@ function* each<D extends { readonly text: string }, T>(
   documents: readonly D[],
   work: Work,
   find: (document: D) => T,
-): InTurns<readonly T[]> {
+): InSlices<readonly T[]> {
   const found: T[] = [];
   for (const document of documents) {
     yield;

@@ -3,7 +3,7 @@ import type { Problem } from "../../domain/problem.js";
 import type { FoodRow } from "./read-food-row.js";
 
 /** A food as a row leaves it, and what the row would make less safe, which only a person may do. */
-interface LaidFood {
+interface MergedFood {
   readonly food: Food;
   readonly problems: readonly Problem[];
 }
@@ -20,7 +20,7 @@ const care: Readonly<Record<AllergenPresence, number>> = {
  * Lays a row over the food that is there, fact by fact: what the row does not say stays. An allergen that the food was said to
  * contain, even in traces, is neither taken away nor weakened, and the row has a problem instead, unless a person answers for it.
  */
-export function layOverFood(was: Food | null, { food: row, given }: FoodRow, answeredFor: boolean): LaidFood {
+export function mergeFoodRow(was: Food | null, { food: row, given }: FoodRow, answeredFor: boolean): MergedFood {
   if (was === null) return { food: row, problems: [] };
   const { allergens, problems } = laidAllergens(was.allergens, row, answeredFor);
   const food: Food = {

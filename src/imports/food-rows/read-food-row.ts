@@ -38,7 +38,7 @@ const presenceColumns = {
   "free-from": "does not contain",
 } as const;
 
-export const foodColumns: Omit<TableColumns, "calledHere"> = {
+export const foodColumns: Omit<TableColumns, "columnNames"> = {
   needed: ["slug", "name"],
   optional: [
     ...["plural", "also", "aisle", "shopped-by", "usda", "keeps-as", "source"],

@@ -33,7 +33,7 @@ export interface PriceOptions {
   readonly measuresOf: (food: string) => readonly OwnMeasure[] | null;
 }
 
-export const priceColumns: Omit<TableColumns, "calledHere"> = {
+export const priceColumns: Omit<TableColumns, "columnNames"> = {
   needed: ["food", "pack", "content", "price"],
   optional: ["name", "currency", "region", "seen", "step"],
 };

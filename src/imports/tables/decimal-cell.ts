@@ -1,8 +1,8 @@
-import { latest } from "../../domain/memoize.js";
+import { memoizeLatest } from "../../domain/memoize.js";
 import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 /** The decimal mark of a locale, by CLDR. */
-const decimalMark = latest("decimal-marks", 100, String, (locale: string): string => {
+const decimalMark = memoizeLatest("decimal-marks", 100, String, (locale: string): string => {
   const parts = new Intl.NumberFormat(intlTag(locale), { numberingSystem: "latn" }).formatToParts(1.5);
   return parts.find(({ type }) => type === "decimal")?.value ?? ".";
 });

@@ -8,7 +8,7 @@ export interface TableColumns {
   readonly needed: readonly string[];
   readonly optional: readonly string[];
   /** Names of this file's own: from the name in its header to ours, small letters. */
-  readonly calledHere: ReadonlyMap<string, string>;
+  readonly columnNames: ReadonlyMap<string, string>;
 }
 
 export interface TableOptions {
@@ -55,7 +55,7 @@ export async function* readTable<T>(
   let reader: ((records: readonly CsvRecord[]) => readonly TableRow<T>[]) | null = null;
   let scanner: CsvScanner | null = null;
   const open = (): readonly TableRow<T>[] => {
-    const known = [...options.columns.needed, ...options.columns.optional, ...options.columns.calledHere.keys()];
+    const known = [...options.columns.needed, ...options.columns.optional, ...options.columns.columnNames.keys()];
     const dialect = csvDialect(head, known, options.delimiter);
     if (!dialect.ok) return [{ line: 1, ok: false, problems: dialect.problems, raw: head.slice(0, 200) }];
     const { delimiter, newline, before } = dialect.value;
@@ -133,7 +133,7 @@ export function tableReader<T>(
 
 function headerOf(
   record: CsvRecord,
-  { needed, optional, calledHere }: TableColumns,
+  { needed, optional, columnNames }: TableColumns,
 ): Result<ReadonlyMap<string, number>> {
   if (record.fault !== null) return failed([faultOf(record.fault)]);
   if (record.fields.length > mostFields) {
@@ -144,7 +144,7 @@ function headerOf(
   const places = new Map<string, number>();
   const problems: Problem[] = [];
   for (const [at, written] of names.entries()) {
-    const name = calledHere.get(written) ?? written;
+    const name = columnNames.get(written) ?? written;
     if (!needed.includes(name) && !optional.includes(name)) continue;
     if (places.has(name)) problems.push({ code: "DUPLICATE", path: [name], value: written });
     places.set(name, at);

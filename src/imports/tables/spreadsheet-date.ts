@@ -1,4 +1,4 @@
-import { latest } from "../../domain/memoize.js";
+import { memoizeLatest } from "../../domain/memoize.js";
 import { intlTag } from "../../domain/quantity/intl-tag.js";
 
 /** An amount that a spreadsheet program turned into a date before saving, and what may have stood there. */
@@ -9,7 +9,7 @@ interface SpreadsheetDate {
   readonly order: "MONTH_FIRST" | "DAY_FIRST";
 }
 
-const namesOf = latest("month-names", 50, String, (locale: string): readonly (readonly string[])[] =>
+const namesOf = memoizeLatest("month-names", 50, String, (locale: string): readonly (readonly string[])[] =>
   Array.from({ length: 12 }, (_, month) =>
     (["short", "long"] as const).map((width) =>
       new Intl.DateTimeFormat(intlTag(locale), { month: width, timeZone: "UTC" })

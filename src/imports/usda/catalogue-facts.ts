@@ -1,4 +1,4 @@
-import { latest } from "../../domain/memoize.js";
+import { memoizeLatest } from "../../domain/memoize.js";
 import type { CatalogueEdition, CatalogueRow } from "../../domain/model/catalogue-row.js";
 import type { EdiblePortion, Food, FoodDensity, FoodNutrients, OwnMeasure } from "../../domain/model/food.js";
 import type { Source } from "../../domain/model/source.js";
@@ -54,4 +54,4 @@ function measuresOf({ ndbNo, weights }: CatalogueRow, sourceOf: SourceOf) {
 }
 
 /** The same few measures stand in thousands of rows. */
-const readMeasure = latest("household-measures", 5_000, String, readHouseholdMeasure);
+const readMeasure = memoizeLatest("household-measures", 5_000, String, readHouseholdMeasure);

@@ -26,7 +26,7 @@ const nutrientColumns = {
 const nutrients = Object.entries(nutrientColumns) as readonly [NutrientCode, string][];
 
 /** A row says all that is known of a food, so a column that is missing would read as thousands of facts taken back. */
-export const catalogueFoodColumns: Omit<TableColumns, "calledHere"> = {
+export const catalogueFoodColumns: Omit<TableColumns, "columnNames"> = {
   needed: [
     ...["ndb_no", "food_group", "description", "other_names", "refuse", "refuse_pct"],
     ...Object.values(nutrientColumns),

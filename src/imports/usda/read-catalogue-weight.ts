@@ -11,7 +11,7 @@ export interface CatalogueWeightRow {
   readonly grams: number;
 }
 
-export const catalogueWeightColumns: Omit<TableColumns, "calledHere"> = {
+export const catalogueWeightColumns: Omit<TableColumns, "columnNames"> = {
   needed: ["ndb_no", "amount", "measure", "grams"],
   optional: ["seq"],
 };

@@ -1,5 +1,5 @@
 import pg from "pg";
-import { DatabaseAway } from "../errors.js";
+import { DatabaseUnavailable } from "../errors.js";
 
 type Call = (...given: readonly unknown[]) => unknown;
 
@@ -13,8 +13,8 @@ const notServing = /^(08.{3}|28.{3}|3D000|53300|57P0[1-5])$/;
 const lostConnection =
   /^(Connection terminated|Client has encountered a connection error|Client was closed|timeout exceeded when trying to connect)/;
 
-/** Statements of the pool that could not reach the database, or lost it, reject with DatabaseAway, and all others with what they did. */
-export function nameAway(pool: pg.Pool): void {
+/** Statements of the pool that could not reach the database, or lost it, reject with DatabaseUnavailable, and all others with what they did. */
+export function translateUnavailable(pool: pg.Pool): void {
   pool.on("connect", (client) => {
     client.query = naming(client.query.bind(client) as Call) as typeof client.query;
   });
@@ -31,7 +31,7 @@ const naming =
   };
 
 function rejectNamed(error: unknown): never {
-  throw error instanceof Error && isAway(error) ? new DatabaseAway(error.message, { cause: error }) : error;
+  throw error instanceof Error && isAway(error) ? new DatabaseUnavailable(error.message, { cause: error }) : error;
 }
 
 function isAway(error: Error): boolean {

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { Socket } from "node:net";
 import pg from "pg";
-import { inTime } from "./with-timeout.js";
+import { withTimeout } from "./with-timeout.js";
 import type { PersistenceLog } from "./persistence-log.js";
 import { createProbes, signalChannel, type Followed, type FollowSignals, type SignalFollower } from "./signals.js";
 
@@ -133,4 +133,4 @@ async function openLine(
 }
 
 /** @throws where it takes longer than a server that is there would */
-const within = <T>(work: Promise<T>): Promise<T> => inTime(work, patience);
+const within = <T>(work: Promise<T>): Promise<T> => withTimeout(work, patience);

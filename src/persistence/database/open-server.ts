@@ -3,7 +3,7 @@ import pg from "pg";
 import { serverBulk } from "../sql/bulk-sql.js";
 import { cancelWithRequest } from "./cancel-statements.js";
 import { createData } from "../create-data.js";
-import { nameAway } from "./database-unavailable.js";
+import { translateUnavailable } from "./database-unavailable.js";
 import { MigrationError } from "../errors.js";
 import { followServer } from "./follow-server.js";
 import { PrismaClient } from "../generated/client.js";
@@ -14,7 +14,7 @@ import type { OpenedDatabase, OpenOptions, PoolFigures } from "./opened-database
 import type { PersistenceLog } from "./persistence-log.js";
 import type { Sql, SqlAnswer } from "../sql/plain-sql.js";
 import { transactionTimes } from "./transaction-times.js";
-import { takeTurns } from "./semaphore.js";
+import { createSemaphore } from "./semaphore.js";
 import { watchStatements } from "./watch-statements.js";
 
 export interface ServerOptions extends OpenOptions {
@@ -88,7 +88,7 @@ function connect(url: string, options: ServerOptions): ConnectedServer {
   const { poolSize = 10 } = options;
   const pool = openPool(url, poolSize, options.log);
   cancelWithRequest(pool);
-  nameAway(pool);
+  translateUnavailable(pool);
   const adapter = new PrismaPg(pool);
   const client = new PrismaClient({
     adapter: watchStatements(adapter, options),
@@ -102,7 +102,7 @@ function connect(url: string, options: ServerOptions): ConnectedServer {
     const { totalCount: total, idleCount: idle, waitingCount: waiting, options: settings } = pool;
     return { total, idle, waiting, most: settings.max };
   };
-  const turns = takeTurns(Math.max(1, poolSize - keptForReads(poolSize)), transactionTimes.maxWait);
+  const turns = createSemaphore(Math.max(1, poolSize - keptForReads(poolSize)), transactionTimes.maxWait);
   return { client, data: createData(client, serverBulk(pool), close, turns), sql: sqlOf(pool), poolFigures, close };
 }
 

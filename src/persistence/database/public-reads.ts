@@ -1,6 +1,6 @@
 import type { Data } from "../data.js";
 import { BadCursor, UnstorableText } from "../errors.js";
-import { inTime } from "./with-timeout.js";
+import { withTimeout } from "./with-timeout.js";
 import type { ReplicaWatch } from "./watch-replicas.js";
 
 /** What readers who have shown no token ask for. All else goes to the primary: writes, transactions, what is not published. */
@@ -30,7 +30,7 @@ export function publicReads(primary: Data, replicas: Pick<ReplicaWatch<Data>, "p
     const asked = replica;
     if (asked === null) return readOf(primary, area, name)(...given);
     try {
-      return await inTime(readOf(asked, area, name)(...given), patience);
+      return await withTimeout(readOf(asked, area, name)(...given), patience);
     } catch (error) {
       if (error instanceof BadCursor || error instanceof UnstorableText) throw error;
       replica = null;

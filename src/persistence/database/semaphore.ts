@@ -1,14 +1,14 @@
-import { DatabaseAway } from "../errors.js";
+import { DatabaseUnavailable } from "../errors.js";
 
 /** Runs some work once its turn has come, in the order asked. */
-export type Turns = <T>(work: () => Promise<T>) => Promise<T>;
+export type Semaphore = <T>(work: () => Promise<T>) => Promise<T>;
 
 /**
  * At most so many at a time; the others wait, and are refused where that takes longer than `patience` milliseconds.
  *
- * The work rejects with DatabaseAway then.
+ * The work rejects with DatabaseUnavailable then.
  */
-export function takeTurns(most: number, patience: number): Turns {
+export function createSemaphore(most: number, patience: number): Semaphore {
   let running = 0;
   const waiting: (() => void)[] = [];
   const turn = (): Promise<void> =>
@@ -19,7 +19,7 @@ export function takeTurns(most: number, patience: number): Turns {
       };
       const timer = setTimeout(() => {
         waiting.splice(waiting.indexOf(waiter), 1);
-        refuse(new DatabaseAway(`${most} transactions were open all along for ${patience} ms`));
+        refuse(new DatabaseUnavailable(`${most} transactions were open all along for ${patience} ms`));
       }, patience);
       waiting.push(waiter);
     });
@@ -38,4 +38,4 @@ export function takeTurns(most: number, patience: number): Turns {
 }
 
 /** All at once. */
-export const withoutTurns: Turns = (work) => work();
+export const unlimited: Semaphore = (work) => work();

@@ -1,5 +1,5 @@
 import type { Prisma, PrismaClient } from "../generated/client.js";
-import type { Turns } from "./semaphore.js";
+import type { Semaphore } from "./semaphore.js";
 
 /** A client, or a transaction of one. */
 export type Db = Prisma.TransactionClient;
@@ -11,7 +11,7 @@ export interface Session {
 }
 
 /** `turns`: how many transactions may be open at a time. Reads need none. */
-export const clientSession = (client: PrismaClient, turns: Turns): Session => ({
+export const clientSession = (client: PrismaClient, turns: Semaphore): Session => ({
   db: client,
   transaction: (work) => turns(() => client.$transaction(work)),
 });

@@ -1,4 +1,4 @@
-import { inTime } from "./with-timeout.js";
+import { withTimeout } from "./with-timeout.js";
 import type { PersistenceLog } from "./persistence-log.js";
 
 /** Where a server stands in the log of writes, in bytes from its beginning. Rejects where it does not answer. */
@@ -97,7 +97,7 @@ export function watchReplicas<T>(
   const askAll = async (): Promise<void> => {
     const heardBefore = heard;
     const at = now();
-    const position = await inTime(primary(), patience).catch((error: unknown) => {
+    const position = await withTimeout(primary(), patience).catch((error: unknown) => {
       if (!primarySilent) log?.warn({ err: error }, "the primary does not say where it stands; replicas drop out soon");
       return null;
     });
@@ -123,7 +123,7 @@ export function watchReplicas<T>(
 
   const askOne = async (each: Known<T>): Promise<void> => {
     const { failures } = each;
-    const position = await inTime(each.position(), patience).catch((error: unknown) => {
+    const position = await withTimeout(each.position(), patience).catch((error: unknown) => {
       each.silentBecause = error;
       return null;
     });

@@ -4,14 +4,14 @@ import { lineRows, stepRows, type Owner } from "./draft-rows.js";
 import type { Db } from "../database/session.js";
 
 /** The lines and steps of a component, a route or a meal. */
-export interface Work {
+export interface LinesAndSteps {
   readonly owner: Owner;
   readonly lines: readonly Line[];
   readonly steps: readonly Step[];
 }
 
 /** Three statements at most, however many lines and steps. */
-export async function insertWork(db: Db, work: readonly Work[]): Promise<void> {
+export async function insertLinesAndSteps(db: Db, work: readonly LinesAndSteps[]): Promise<void> {
   const rows = work.map(({ owner, lines }) => lineRows(owner, lines));
   const lines = rows.flatMap((each) => each.lines);
   const swaps = rows.flatMap((each) => each.swaps);

@@ -6,7 +6,7 @@ import { lineOf, linesTree, stepOf, stepsTree } from "../drafts/draft-rows.js";
 import type { Data, Draft, DraftWriting } from "../data.js";
 import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
-import { insertWork, type Work } from "../drafts/insert-lines-and-steps.js";
+import { insertLinesAndSteps, type LinesAndSteps } from "../drafts/insert-lines-and-steps.js";
 import { fromJson, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
@@ -94,7 +94,7 @@ async function replaceWork(
       })),
     });
   }
-  const work: Work[] = [
+  const work: LinesAndSteps[] = [
     { owner, lines: component.lines, steps: component.steps },
     ...routes.map(({ id, route: { lines, steps } }) => ({
       owner: { publisherId: owner.publisherId, routeId: id },
@@ -102,7 +102,7 @@ async function replaceWork(
       steps,
     })),
   ];
-  await insertWork(db, work);
+  await insertLinesAndSteps(db, work);
 }
 
 const columnsOf = (component: Component) => ({

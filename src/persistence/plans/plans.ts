@@ -6,7 +6,7 @@ import { lineOf, linesTree, stepOf, stepsTree } from "../drafts/draft-rows.js";
 import type { Data, Draft, DraftWriting } from "../data.js";
 import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
-import { insertWork } from "../drafts/insert-lines-and-steps.js";
+import { insertLinesAndSteps } from "../drafts/insert-lines-and-steps.js";
 import { fromJson, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
@@ -85,7 +85,7 @@ async function replaceMeals(
     })),
   });
   const { publisherId } = key;
-  await insertWork(
+  await insertLinesAndSteps(
     db,
     meals.map(({ id, meal: { lines, steps } }) => ({ owner: { publisherId, mealId: id }, lines, steps })),
   );

@@ -1,11 +1,11 @@
 import { changePageSchema } from "../../exports/json/change.js";
-import { listToldChanges, type ToldChange } from "../../services/plans/list-changes-with-plans.js";
+import { listChangesWithPlans, type ChangeWithPlan } from "../../services/plans/list-changes-with-plans.js";
 import { planAddress } from "../addresses-of.js";
 import { asJson, endpoint } from "../endpoint.js";
 import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";
 import { inQuery } from "../parameter.js";
 
-const changeJson = ({ id, kind, at, plan }: ToldChange) => ({
+const changeJson = ({ id, kind, at, plan }: ChangeWithPlan) => ({
   id,
   kind,
   at: at.toISOString(),
@@ -37,10 +37,10 @@ export const changesEndpoint = endpoint(
   },
   (question) => {
     const publisher = one(question.query, "publisher");
-    return pageOf<ToldChange>(question, (page) => listToldChanges(question.deps, { publisher, page }));
+    return pageOf<ChangeWithPlan>(question, (page) => listChangesWithPlans(question.deps, { publisher, page }));
   },
   [
-    asJson(changePageSchema, "The page.", ({ items, next, previous, end }: LinkedPage<ToldChange>) => ({
+    asJson(changePageSchema, "The page.", ({ items, next, previous, end }: LinkedPage<ChangeWithPlan>) => ({
       items: items.map(changeJson),
       next,
       previous,

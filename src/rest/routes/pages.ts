@@ -2,10 +2,10 @@ import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from
 import type { Deps } from "../../services/deps.js";
 import { AnswerTooLarge } from "../../http/answer-size.js";
 import { callerGone } from "../../http/caller-gone.js";
-import { awayHeaders, DatabaseAway, noteAway } from "../../services/database-unavailable.js";
+import { unavailableHeaders, DatabaseUnavailable, logUnavailable } from "../../services/database-unavailable.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
-import { householdPoints } from "../../services/answers/household-cost.js";
+import { householdCost } from "../../services/answers/household-cost.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import { mostPortions } from "../../services/answers/portion-count.js";
@@ -16,13 +16,13 @@ import { noticePage } from "../../exports/page/notice-page.js";
 import { publisherPage } from "../../exports/page/publisher-page.js";
 import { startPage } from "../../exports/page/start-page.js";
 import type { PageLinks } from "../../exports/page/page-links.js";
-import type { Shelf } from "../../exports/page/parts/plan-list.js";
+import type { PlanList } from "../../exports/page/parts/plan-list.js";
 import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsBeyond, pointsOfAnswer, pointsOfPlan } from "../endpoint-cost.js";
-import { TookTooLong } from "../with-time-limit.js";
+import { TimeLimitExceeded } from "../answer-with-time-limit.js";
 import { jsonAnswer, pageAnswer, type Page } from "../page-answer.js";
-import { rememberReady, sendReady, type ReadyAnswer } from "../cached-response.js";
+import { cachedResponse, sendResponse, type EncodedResponse } from "../cached-response.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
 
@@ -76,7 +76,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   );
 
   app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
-  for (const path of iconPaths) app.get(path, (request, reply) => sendReady(icon, request, reply));
+  for (const path of iconPaths) app.get(path, (request, reply) => sendResponse(icon, request, reply));
 }
 
 /** From memory where it is known. Nothing but the address and its origin say what is asked. */
@@ -84,11 +84,15 @@ async function answer(
   { deps, queryTime }: PageRouteOptions,
   request: FastifyRequest,
   reply: FastifyReply,
-  compute: (deps: Deps) => Promise<ReadyAnswer>,
+  compute: (deps: Deps) => Promise<EncodedResponse>,
 ): Promise<FastifyReply> {
   const key = `page ${request.publicOrigin} ${request.url}`;
   const gone = () => callerGone(reply.raw);
-  return sendReady(await rememberReady({ deps, request, reply, key, limit: queryTime, gone, compute }), request, reply);
+  return sendResponse(
+    await cachedResponse({ deps, request, reply, key, limit: queryTime, gone, compute }),
+    request,
+    reply,
+  );
 }
 
 /** They work without scripts and load nothing from elsewhere. */
@@ -117,15 +121,15 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   };
 
   const send = (page: Page, request: FastifyRequest, reply: FastifyReply): FastifyReply =>
-    sendReady(pageAnswer(page), request, reply);
+    sendResponse(pageAnswer(page), request, reply);
 
   app.setErrorHandler((error: FastifyError, request, reply) => {
-    if (error instanceof DatabaseAway) {
-      noteAway(request.log, request.id, error);
+    if (error instanceof DatabaseUnavailable) {
+      logUnavailable(request.log, request.id, error);
       const text = "The plans are out of reach at the moment. Try again in a few seconds.";
-      return send(notice(request, 503, "The larder door is stuck", text), request, reply.headers(awayHeaders));
+      return send(notice(request, 503, "The larder door is stuck", text), request, reply.headers(unavailableHeaders));
     }
-    if (error instanceof TookTooLong) {
+    if (error instanceof TimeLimitExceeded) {
       const text = "This page took too long to work out. Ask for less, or try again later.";
       return send(notice(request, error.statusCode, "This pot does not boil", text), request, reply);
     }
@@ -187,7 +191,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
 
 /** What so many plans cost beyond a page, for the household of a form. */
 const pointsOfForm = (plans: number, query: Query): number =>
-  pointsBeyond(plans, pointsOfPlan + householdPoints(readPlanForm(query).asked.household));
+  pointsBeyond(plans, pointsOfPlan + householdCost(readPlanForm(query).asked.household));
 
 interface PlanName {
   readonly publisher: string;
@@ -205,7 +209,7 @@ function otherPlans(texts: readonly string[]): readonly OtherPlan[] | null {
 }
 
 /** null: the cursor leads nowhere. */
-async function shelfOf(deps: Deps, publisher: string | null, path: string, query: Query): Promise<Shelf | null> {
+async function shelfOf(deps: Deps, publisher: string | null, path: string, query: Query): Promise<PlanList | null> {
   const after = query.get("after")?.[0] ?? null;
   const page = await listPlans(deps, {
     filter: { publisher, search: null, usesFood: null, usesComponent: null },

@@ -11,7 +11,7 @@ import { storageJson, storageSchema } from "../../exports/json/storage.js";
 import { thingsOf } from "../../exports/json/named-thing.js";
 import { shoppingCsv } from "../../exports/csv/shopping-csv.js";
 import { shoppingMarkdown } from "../../exports/document/shopping-markdown.js";
-import { householdPoints } from "../../services/answers/household-cost.js";
+import { householdCost } from "../../services/answers/household-cost.js";
 import type { ScaledForReader } from "../../services/answers/scale-for-reader.js";
 import { asJson, asText, endpoint, found, refused } from "../endpoint.js";
 import { householdParameters, readHouseholdQuery } from "../household-query.js";
@@ -125,7 +125,7 @@ export const servingsTableEndpoint = endpoint(
     points: ({ query }) => {
       const { from, to } = rowsAsked(query, []);
       const rows = Math.max(1, Math.min(to - from + 1, mostRows));
-      return pointsBeyond(rows, pointsOfRow + householdPoints(readHouseholdQuery(query).household));
+      return pointsBeyond(rows, pointsOfRow + householdCost(readHouseholdQuery(query).household));
     },
     parameters: [
       ...planPath,

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { answerLists } from "../../services/answers/answer-lists.js";
 import { mostPortions } from "../../services/answers/portion-count.js";
-import { householdPoints } from "../../services/answers/household-cost.js";
+import { householdCost } from "../../services/answers/household-cost.js";
 import { named } from "../../exports/json/named-schema.js";
 import { readShape } from "../../services/drafts/read-shape.js";
 import { endpoint, found, refused } from "../endpoint.js";
@@ -53,7 +53,7 @@ export const shoppingListEndpoint = endpoint(
     points: ({ body }) => {
       const { plans, household } = (body ?? {}) as { readonly plans?: unknown; readonly household?: unknown };
       const times = Array.isArray(plans) ? Math.min(plans.length, mostPortions) : 1;
-      return pointsBeyond(times, pointsOfPlan + householdPoints(household));
+      return pointsBeyond(times, pointsOfPlan + householdCost(household));
     },
   },
   async ({ deps, body }) => {

@@ -1,7 +1,7 @@
 import { anyone, type Actor } from "./actor.js";
-import { openBudgetBook, type BudgetBook } from "./rate-limit-store.js";
+import { openRateLimitStore, type RateLimitStore } from "./rate-limit-store.js";
 import type { Clock } from "../deps.js";
-import { windowSeconds, type Spending } from "./rate-limit-window.js";
+import { windowSeconds, type Consumption } from "./rate-limit-window.js";
 
 /** Points a minute; 0: no limit. */
 export interface RateLimitSettings {
@@ -45,9 +45,9 @@ export interface RateLimit {
    * Charges who asks: its token, and without one its address; null: there is no limit.
    * @throws QuotaExceeded
    */
-  admit(actor: Actor, address: string, points: number): Charged | null;
+  charge(actor: Actor, address: string, points: number): Charged | null;
   /** Charges who asked what computing took beyond what was charged before. It refuses nothing: the next request finds less. */
-  settle(actor: Actor, address: string, owed: number): Charged | null;
+  chargeOwed(actor: Actor, address: string, owed: number): Charged | null;
   /**
    * Charges an address for a token that was not taken. Right ones are never asked: whoever shares an address with a guesser must not
    * be kept out by it.
@@ -58,47 +58,51 @@ export interface RateLimit {
 
 /** Opens the books of a process. Each process counts for itself: see docs/decisions/0012. */
 export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLimit {
-  const addresses = bookOf("address", settings.perAddress);
-  const tokens = bookOf("token", settings.perToken);
-  const refused = bookOf("refused-tokens", settings.refusedTokensPerAddress);
+  const addresses = openStore("address", settings.perAddress);
+  const tokens = openStore("token", settings.perToken);
+  const refused = openStore("refused-tokens", settings.refusedTokensPerAddress);
   // The program asks nobody, and has no address.
-  const bookFor = (actor: Actor): BudgetBook | null =>
+  const storeFor = (actor: Actor): RateLimitStore | null =>
     actor.kind === "PROGRAM" ? null : actor.kind === "TOKEN" ? tokens : addresses;
   const nameOf = (actor: Actor, address: string): string => (actor.kind === "TOKEN" ? actor.token : address);
-  const admit: RateLimit["admit"] = (actor, address, points) => {
-    const book = bookFor(actor);
-    if (book === null) return null;
-    const spending = book.spend(nameOf(actor, address), points, clock());
-    if (!spending.ok) {
-      throw exceeded(book, spending, `This costs ${points} points, and ${spending.left} are left of this minute's.`);
+  const charge: RateLimit["charge"] = (actor, address, points) => {
+    const store = storeFor(actor);
+    if (store === null) return null;
+    const consumption = store.consume(nameOf(actor, address), points, clock());
+    if (!consumption.ok) {
+      throw exceeded(
+        store,
+        consumption,
+        `This costs ${points} points, and ${consumption.left} are left of this minute's.`,
+      );
     }
-    return { fields: () => fieldsOf(book, spending) };
+    return { fields: () => fieldsOf(store, consumption) };
   };
   return {
-    admit,
-    settle: (actor, address, owed) => {
-      const book = bookFor(actor);
-      if (book === null) return null;
-      const spending = book.settle(nameOf(actor, address), owed, clock());
-      return { fields: () => fieldsOf(book, spending) };
+    charge,
+    chargeOwed: (actor, address, owed) => {
+      const store = storeFor(actor);
+      if (store === null) return null;
+      const consumption = store.consumeOwed(nameOf(actor, address), owed, clock());
+      return { fields: () => fieldsOf(store, consumption) };
     },
     refuseToken: (address, points) => {
-      const spending = refused?.spend(address, 1, clock());
-      if (refused && spending && !spending.ok) {
-        throw exceeded(refused, spending, "Too many access tokens from this address were not taken.");
+      const consumption = refused?.consume(address, 1, clock());
+      if (refused && consumption && !consumption.ok) {
+        throw exceeded(refused, consumption, "Too many access tokens from this address were not taken.");
       }
-      return points === 0 ? null : admit(anyone, address, points);
+      return points === 0 ? null : charge(anyone, address, points);
     },
   };
 }
 
-const bookOf = (name: string, points: number): BudgetBook | null =>
-  points === 0 ? null : openBudgetBook({ name, points });
+const openStore = (name: string, points: number): RateLimitStore | null =>
+  points === 0 ? null : openRateLimitStore({ name, points });
 
-const exceeded = (book: BudgetBook, spending: Spending, what: string): QuotaExceeded =>
-  new QuotaExceeded(book.budget.name, spending.renewsIn, fieldsOf(book, spending), what);
+const exceeded = (store: RateLimitStore, consumption: Consumption, what: string): QuotaExceeded =>
+  new QuotaExceeded(store.quota.name, consumption.renewsIn, fieldsOf(store, consumption), what);
 
-const fieldsOf = ({ budget }: BudgetBook, { left, renewsIn }: Spending): RateLimitFields => ({
-  "ratelimit-policy": `"${budget.name}";q=${budget.points};w=${windowSeconds}`,
-  ratelimit: `"${budget.name}";r=${left};t=${renewsIn}`,
+const fieldsOf = ({ quota }: RateLimitStore, { left, renewsIn }: Consumption): RateLimitFields => ({
+  "ratelimit-policy": `"${quota.name}";q=${quota.points};w=${windowSeconds}`,
+  ratelimit: `"${quota.name}";r=${left};t=${renewsIn}`,
 });

@@ -1,7 +1,7 @@
 import type { PlanBundle } from "../../domain/model/plan.js";
-import { scalePlansInTurns } from "../../domain/plan/scale-plan.js";
+import { scalePlansInSlices } from "../../domain/plan/scale-plan.js";
 import type { ShoppingList } from "../../domain/plan/scaled.js";
-import { shopInTurns } from "../../domain/plan/shop.js";
+import { shopInSlices } from "../../domain/plan/shop.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { portionCountProblems } from "./portion-count.js";
@@ -11,8 +11,8 @@ import { loadPlan } from "../plans/load-plan.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
 import { readToday } from "./scale-for-reader.js";
-import { publisherReader, settleRegion } from "./resolve-region.js";
-import { inTurns } from "../time-slices.js";
+import { publisherReader, resolveRegion } from "./resolve-region.js";
+import { runInSlices } from "../time-slices.js";
 import { inStage } from "../stage.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 
@@ -50,14 +50,14 @@ export async function answerLists(
   const wrong = [...unknown, ...(read.ok ? [] : read.problems)];
   const first = bundles[0];
   if (wrong.length > 0 || !read.ok || first === undefined) return failed(wrong);
-  const household = await settleRegion(read.value, bundles, rules, publisherReader(deps));
+  const household = await resolveRegion(read.value, bundles, rules, publisherReader(deps));
   const today = await readToday(deps, bundles, household, rules);
   const scaled = await inStage(deps, "scale", () =>
-    inTurns(deps, (work) => scalePlansInTurns(plans, household, today, work)),
+    runInSlices(deps, (work) => scalePlansInSlices(plans, household, today, work)),
   );
   if (!scaled.ok) return scaled;
   const list = await inStage(deps, "shop", () =>
-    inTurns(deps, (work) => shopInTurns(scaled.value, household, today, work)),
+    runInSlices(deps, (work) => shopInSlices(scaled.value, household, today, work)),
   );
   return ok({ plans, list, reader: showFor(household, first.plan) });
 }

@@ -1,5 +1,5 @@
-import { shopInTurns } from "../../domain/plan/shop.js";
-import { servingsTableInTurns, type ServingsRow } from "../../domain/plan/servings-table.js";
+import { shopInSlices } from "../../domain/plan/shop.js";
+import { servingsTableInSlices, type ServingsRow } from "../../domain/plan/servings-table.js";
 import { ok, type Result } from "../../domain/problem.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
 import type { ListsAnswer } from "./answer-lists.js";
@@ -7,11 +7,11 @@ import type { Deps, RevisionRef } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "../plans/load-plan.js";
-import { inTurns } from "../time-slices.js";
-import { prepSessionsInTurns, type PrepSessions } from "./plan-prep-session.js";
+import { runInSlices } from "../time-slices.js";
+import { prepSessionsInSlices, type PrepSessions } from "./plan-prep-session.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
-import { publisherReader, settleRegion } from "./resolve-region.js";
+import { publisherReader, resolveRegion } from "./resolve-region.js";
 import { inStage } from "../stage.js";
 import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
 
@@ -35,7 +35,9 @@ export const answerList = (deps: Deps, ref: RevisionRef, asked: Asked): Promise<
   partOf(deps, ref, asked, async ({ publication, scaled, household, reader, today }) =>
     ok({
       plans: [{ bundle: scaled.bundle, revision: publication.revision, servings: scaled.servings }],
-      list: await inStage(deps, "shop", () => inTurns(deps, (work) => shopInTurns([scaled], household, today, work))),
+      list: await inStage(deps, "shop", () =>
+        runInSlices(deps, (work) => shopInSlices([scaled], household, today, work)),
+      ),
       reader,
     }),
   );
@@ -49,7 +51,7 @@ export const answerSession = (
   partOf(deps, ref, asked, async ({ scaled, household, rules }) =>
     ok(
       await inStage(deps, "schedule", () =>
-        inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+        runInSlices(deps, (work) => prepSessionsInSlices(scaled, household, rules, work)),
       ),
     ),
   );
@@ -76,7 +78,7 @@ export async function answerServings(
   const rules = await rulesToday(deps);
   const read = await readHouseholdOf(deps, asked.household, [bundle], rules.allergens.diets);
   if (!read.ok) return read;
-  const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
+  const household = await resolveRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
-  return inTurns(deps, (work) => servingsTableInTurns(bundle, asked.from, asked.to, household, today, work));
+  return runInSlices(deps, (work) => servingsTableInSlices(bundle, asked.from, asked.to, household, today, work));
 }

@@ -1,14 +1,14 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
-import { shopInTurns } from "../../domain/plan/shop.js";
+import { shopInSlices } from "../../domain/plan/shop.js";
 import { ok, type Result } from "../../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "../plans/load-plan.js";
-import { inTurns } from "../time-slices.js";
-import { prepSessionsInTurns } from "./plan-prep-session.js";
+import { runInSlices } from "../time-slices.js";
+import { prepSessionsInSlices } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "../stage.js";
-import { stateContentsInTurns, findCautionsInTurns, stateNutritionInTurns } from "./state-contents.js";
+import { stateContentsInSlices, findCautionsInSlices, stateNutritionInSlices } from "./state-contents.js";
 
 export type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 export type { Asked } from "./scale-for-reader.js";
@@ -25,20 +25,22 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   if (!read.ok) return read;
   const { publication, household, reader, rules, scaled, today } = read.value;
   const { whole: session, days } = await inStage(deps, "schedule", () =>
-    inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+    runInSlices(deps, (work) => prepSessionsInSlices(scaled, household, rules, work)),
   );
   return ok({
     publication,
     household,
     reader,
     scaled,
-    list: await inStage(deps, "shop", () => inTurns(deps, (work) => shopInTurns([scaled], household, today, work))),
+    list: await inStage(deps, "shop", () =>
+      runInSlices(deps, (work) => shopInSlices([scaled], household, today, work)),
+    ),
     session: session.ok ? session.value : null,
     sessionProblems: session.ok ? [] : session.problems,
     sessions: days,
     storage: await guideStorage(scaled, household, deps, (date) => findKeepingRules(deps, date)),
-    contents: await inTurns(deps, (work) => stateContentsInTurns(scaled, household, rules, deps.clock, work)),
-    nutrition: await inTurns(deps, (work) => stateNutritionInTurns(scaled, household, work)),
-    cautions: await inTurns(deps, (work) => findCautionsInTurns(scaled, household, rules, work)),
+    contents: await runInSlices(deps, (work) => stateContentsInSlices(scaled, household, rules, deps.clock, work)),
+    nutrition: await runInSlices(deps, (work) => stateNutritionInSlices(scaled, household, work)),
+    cautions: await runInSlices(deps, (work) => findCautionsInSlices(scaled, household, rules, work)),
   });
 }

@@ -1,12 +1,12 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../../domain/model/household.js";
-import { planStorageInTurns } from "../../domain/plan/plan-storage.js";
+import { planStorageInSlices } from "../../domain/plan/plan-storage.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import type { KeepingQuestion, StorageAnswer } from "../../domain/storage/guidance.js";
 import type { KeepingRules } from "../../domain/storage/rule.js";
 import type { Clock, Deps } from "../deps.js";
 import { findRules } from "../rules/find-rules.js";
-import { inTurns } from "../time-slices.js";
+import { runInSlices } from "../time-slices.js";
 
 /** Reads the published keeping rules of an ISO date. Single ones may be superseded: those name the day they ended. */
 export type RuleReader = (date: string) => Promise<KeepingRules>;
@@ -38,5 +38,5 @@ export async function guideStorage(
   readRules: RuleReader,
 ): Promise<StorageAnswer> {
   const question = await keepingQuestion(household, deps.clock, readRules);
-  return inTurns(deps, (work) => planStorageInTurns(scaled, question, work));
+  return runInSlices(deps, (work) => planStorageInSlices(scaled, question, work));
 }

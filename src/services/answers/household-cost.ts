@@ -9,7 +9,7 @@ const pointsOfRoutes = 20;
  *
  * @param household as it was given, not looked at yet; what has no such lists costs nothing, and is refused elsewhere
  */
-export function householdPoints(household: unknown): number {
+export function householdCost(household: unknown): number {
   if (typeof household !== "object" || household === null) return 0;
   const given = household as Readonly<Record<string, unknown>>;
   const entries = Object.entries(pointsOfEntry).reduce((sum, [list, points]) => {

@@ -6,7 +6,7 @@ import { addRationals, compareRationals } from "../../domain/quantity/rational.j
  * that only differ in how much are added up, and keep the place of the first. All that is computed from a household is computed for
  * each of its entries.
  */
-export const dropDoubles = (household: Household): Household => ({
+export const mergeDuplicates = (household: Household): Household => ({
   ...household,
   diets: [...new Set(household.diets)],
   swaps: oncePer(household.swaps, ({ from, to }) => [from, to]),

@@ -1,19 +1,19 @@
 import type { Household } from "../../domain/model/household.js";
 import type { KeepingClass } from "../../domain/model/keeping.js";
-import { latestInTurns, onceFor } from "../../domain/memoize.js";
+import { memoizeLatestInSlices, memoize } from "../../domain/memoize.js";
 import type { CompiledPlan } from "../../domain/plan/compiled-plan.js";
 import type { RuleSet } from "../../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
-import { scaledSessionInTurns } from "../../domain/plan/session/scaled-session.js";
+import { scaledSessionInSlices } from "../../domain/plan/session/scaled-session.js";
 import { laterStart, startHour } from "../../domain/plan/session/session-date.js";
 import { kitchenOf } from "../../domain/plan/session/session-input.js";
 import { sessionLength } from "../../domain/plan/session/session-length.js";
-import { splitInTurns, wholeDay, type DaySession } from "../../domain/plan/session/split-session.js";
+import { splitInSlices, wholeDay, type DaySession } from "../../domain/plan/session/split-session.js";
 import { eveningWindow } from "../../domain/prep-session/evening.js";
 import { withClockTimes } from "../../domain/prep-session/schedule.js";
 import type { PrepSession, SessionBudget, SessionInput } from "../../domain/prep-session/session.js";
 import { ok, type Result } from "../../domain/problem.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 
 /**
  * Steps that are spent on one session; what is found by then is given with its gap. Counted, so that the same question has the same
@@ -25,7 +25,7 @@ export const mostSessionSteps = 150_000;
 const keptSessions = 8;
 
 /** Work that may be done the evening before hangs on how long before the session that is; the order of all other work does not. */
-const usesEvening = onceFor(({ components, meals }: CompiledPlan): boolean =>
+const usesEvening = memoize(({ components, meals }: CompiledPlan): boolean =>
   [...components.map(({ route, component }) => route?.steps ?? component.steps), ...meals.map(({ meal }) => meal.steps)]
     .flat()
     .some(({ eveningBefore }) => eveningBefore),
@@ -64,15 +64,15 @@ function frugal(work: Work): SessionBudget {
   };
 }
 
-function* orderOf({ scaled, household, classes, start, work }: Question): InTurns<Result<PrepSession>> {
+function* orderOf({ scaled, household, classes, start, work }: Question): InSlices<Result<PrepSession>> {
   const { session } = household;
   const asked = { ...household, session: start === null ? null : session };
-  return yield* scaledSessionInTurns(scaled, asked, classes, frugal(work));
+  return yield* scaledSessionInSlices(scaled, asked, classes, frugal(work));
 }
 
 /** Sessions of one plan, by what they hang on: how much is made, not what is in it. */
-const ordersOf = onceFor((_: CompiledPlan) =>
-  onceFor((_classes: readonly KeepingClass[]) => latestInTurns("sessions", keptSessions, keyOf, orderOf)),
+const ordersOf = memoize((_: CompiledPlan) =>
+  memoize((_classes: readonly KeepingClass[]) => memoizeLatestInSlices("sessions", keptSessions, keyOf, orderOf)),
 );
 
 interface SplitQuestion extends Question {
@@ -80,17 +80,19 @@ interface SplitQuestion extends Question {
   readonly lighterThan: number;
 }
 
-function* splitOf(question: SplitQuestion): InTurns<readonly DaySession[]> {
+function* splitOf(question: SplitQuestion): InSlices<readonly DaySession[]> {
   const { scaled, household, classes, start, from, lighterThan, work } = question;
   const { session } = household;
   const asked = { ...household, session: start === null ? null : session };
   const hour = from ?? startHour(household);
-  return yield* splitInTurns({ scaled, household: asked, classes, from: hour }, lighterThan, frugal(work));
+  return yield* splitInSlices({ scaled, household: asked, classes, from: hour }, lighterThan, frugal(work));
 }
 
 /** The same over several days. */
-const splitsOf = onceFor((_: CompiledPlan) =>
-  onceFor((_classes: readonly KeepingClass[]) => latestInTurns("sessions-over-days", keptSessions, keyOf, splitOf)),
+const splitsOf = memoize((_: CompiledPlan) =>
+  memoize((_classes: readonly KeepingClass[]) =>
+    memoizeLatestInSlices("sessions-over-days", keptSessions, keyOf, splitOf),
+  ),
 );
 
 function questionOf(
@@ -105,12 +107,12 @@ function questionOf(
 }
 
 /** The order of the prep session's work, as good as it is found in a bounded number of steps. Problems: those of `planSession`. */
-export function* prepSessionInTurns(
+export function* prepSessionInSlices(
   scaled: ScaledPlan,
   household: Household,
   rules: Pick<RuleSet, "safety">,
   work: Work,
-): InTurns<Result<PrepSession>> {
+): InSlices<Result<PrepSession>> {
   const { session } = household;
   const question = questionOf(scaled, household, rules, work);
   const ordered = yield* ordersOf(scaled.compiled)(question.classes)(question);
@@ -127,13 +129,13 @@ export interface PrepSessions {
 }
 
 /** A plan's work in one session where that serves, otherwise over several days, within twice as many steps. */
-export function* prepSessionsInTurns(
+export function* prepSessionsInSlices(
   scaled: ScaledPlan,
   household: Household,
   rules: Pick<RuleSet, "safety">,
   work: Work,
-): InTurns<PrepSessions> {
-  const whole = yield* prepSessionInTurns(scaled, household, rules, work);
+): InSlices<PrepSessions> {
+  const whole = yield* prepSessionInSlices(scaled, household, rules, work);
   const one = whole.ok ? [wholeDay(scaled, whole.value)] : [];
   const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
   if (whole.ok && !sessionLength(whole.value, scaled, cooks).overDay) return { whole, days: one };
@@ -143,19 +145,19 @@ export function* prepSessionsInTurns(
   return { whole, days: days.length > 0 ? days.map((each) => onTheClock(each, household)) : one };
 }
 
-/** `prepSessionInTurns` without a pause. */
+/** `prepSessionInSlices` without a pause. */
 export const planPrepSession = (
   scaled: ScaledPlan,
   household: Household,
   rules: Pick<RuleSet, "safety">,
-): Result<PrepSession> => atOnce(prepSessionInTurns(scaled, household, rules, unhurried));
+): Result<PrepSession> => runToEnd(prepSessionInSlices(scaled, household, rules, unlimitedWork));
 
-/** `prepSessionsInTurns` without a pause. */
+/** `prepSessionsInSlices` without a pause. */
 export const planPrepSessions = (
   scaled: ScaledPlan,
   household: Household,
   rules: Pick<RuleSet, "safety">,
-): PrepSessions => atOnce(prepSessionsInTurns(scaled, household, rules, unhurried));
+): PrepSessions => runToEnd(prepSessionsInSlices(scaled, household, rules, unlimitedWork));
 
 /** With the times of its tasks on the clock of its day. */
 function onTheClock(each: DaySession, { session }: Household): DaySession {

@@ -10,7 +10,7 @@ import { failed, gatherProblems, ok, type Path, type Problem, type Result } from
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { nearestWords } from "../../imports/documents/nearest-words.js";
 import { nearestCodes } from "../../imports/documents/nearest-words.js";
-import { dropDoubles } from "./merge-duplicates.js";
+import { mergeDuplicates } from "./merge-duplicates.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
 
@@ -54,7 +54,7 @@ export const longestHouseholdList = 200;
 
 /**
  * Checks and completes a household. Units on hand are read as the plans' writers and the foods themselves name them.
- * Every problem is listed, each with its path under `household`. What is said twice is taken once (`dropDoubles`).
+ * Every problem is listed, each with its path under `household`. What is said twice is taken once (`mergeDuplicates`).
  *
  * @param diets those there is a rule for; another can never be known to be met, so asking for it is a mistake
  */
@@ -88,7 +88,7 @@ export function readHousehold(
     kitchen: given.kitchen ? note(readKitchen(given.kitchen, bundles)) : null,
     session: given.sessionStart ? note(readSessionStart(given.sessionStart, ["household", "sessionStart"])) : null,
   };
-  return problems.length > 0 ? failed(problems) : ok(dropDoubles(household));
+  return problems.length > 0 ? failed(problems) : ok(mergeDuplicates(household));
 }
 
 function knownDiet(given: string, index: number, rules: readonly Pick<DietRule, "code">[]): Result<string> {

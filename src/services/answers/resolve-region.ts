@@ -1,7 +1,7 @@
 import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { askedRegion, ruledRegion, type OwnedRegion } from "../../domain/model/region.js";
-import { onceFor } from "../../domain/memoize.js";
+import { memoize } from "../../domain/memoize.js";
 import type { RuleSet } from "../../domain/plan/rule-set.js";
 import type { Deps, Publisher } from "../deps.js";
 import { findPublishers } from "../access/find-publishers.js";
@@ -17,8 +17,8 @@ export const publisherReader =
     findPublishers(deps, slugs);
 
 /** Every region that a rule of the set speaks of. */
-const ruledBy = onceFor(({ keeping, handling }: RuleSet["safety"]) =>
-  onceFor(({ lists, diets, claims }: RuleSet["allergens"]): ReadonlySet<string> => {
+const ruledBy = memoize(({ keeping, handling }: RuleSet["safety"]) =>
+  memoize(({ lists, diets, claims }: RuleSet["allergens"]): ReadonlySet<string> => {
     const breaks = diets.flatMap((diet) => diet.breaks.flatMap(({ region }) => region ?? []));
     return new Set([...[...keeping, ...handling, ...lists, ...claims].map(({ region }) => region), ...breaks]);
   }),
@@ -29,7 +29,7 @@ const ruledBy = onceFor(({ keeping, handling }: RuleSet["safety"]) =>
  * publishers', and the same for the currency. Parts of countries of which no rule speaks become their country here, before
  * anything is computed or kept. Several plans have a region together only where they agree.
  */
-export async function settleRegion(
+export async function resolveRegion(
   household: Household,
   bundles: readonly PlanBundle[],
   { safety, allergens }: RuleSet,

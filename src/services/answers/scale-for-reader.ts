@@ -2,7 +2,7 @@ import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { FoodsToday } from "../../domain/plan/review/foods-today.js";
 import type { Publication, Reader } from "../../domain/plan/plan-answer.js";
-import { scalePlanInTurns } from "../../domain/plan/scale-plan.js";
+import { scalePlanInSlices } from "../../domain/plan/scale-plan.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
@@ -13,9 +13,9 @@ import { findKeepingRules, keepingQuestion } from "./guide-storage.js";
 import { loadPlan } from "../plans/load-plan.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
-import { publisherReader, settleRegion } from "./resolve-region.js";
+import { publisherReader, resolveRegion } from "./resolve-region.js";
 import { showFor } from "../../exports/words/shown-amount.js";
-import { inTurns } from "../time-slices.js";
+import { runInSlices } from "../time-slices.js";
 import { inStage } from "../stage.js";
 
 /** A household, and for how many; `servings` null: as many as the plan is written for. */
@@ -60,11 +60,11 @@ export async function scaleForReader(
   const rules = await rulesToday(deps);
   const read = await readHouseholdOf(deps, asked.household, [bundle], rules.allergens.diets);
   if (!read.ok) return read;
-  const household = await settleRegion(read.value, [bundle], rules, publisherReader(deps));
+  const household = await resolveRegion(read.value, [bundle], rules, publisherReader(deps));
   const today = await readToday(deps, [bundle], household, rules);
   const servings = asked.servings ?? bundle.plan.serves;
   const scaled = await inStage(deps, "scale", () =>
-    inTurns(deps, (work) => scalePlanInTurns(bundle, servings, household, today, work)),
+    runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),
   );
   if (!scaled.ok) return scaled;
   return ok({

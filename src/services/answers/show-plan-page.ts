@@ -1,11 +1,11 @@
 import type { Problem } from "../../domain/problem.js";
 import type { PageLinks } from "../../exports/page/page-links.js";
 import type { PlanForm } from "../../exports/page/form/plan-form.js";
-import { planPageInTurns } from "../../exports/page/plan-page.js";
+import { planPageInSlices } from "../../exports/page/plan-page.js";
 import { answerFor, type Asked } from "./answer-plan.js";
 import type { Deps } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { countWritten, inTurns } from "../time-slices.js";
+import { countWritten, runInSlices } from "../time-slices.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
 
@@ -40,8 +40,8 @@ export async function showPlanPage(
       : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked.household))] };
   const publication = await publicationOf(deps, published);
   const { diets } = (await rulesToday(deps)).allergens;
-  const html = await inTurns(deps, () =>
-    planPageInTurns({
+  const html = await runInSlices(deps, () =>
+    planPageInSlices({
       publication,
       bundle: published.bundle,
       form,

@@ -1,27 +1,27 @@
 import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import { askedRegion, regionsOf, type RegionOwner } from "../../domain/model/region.js";
-import { latest, latestInTurns, onceFor, onceForInTurns } from "../../domain/memoize.js";
-import { allergenStatementInTurns, type AllergenStatement } from "../../domain/nutrition/allergens.js";
+import { memoizeLatest, memoizeLatestInSlices, memoize, memoizeInSlices } from "../../domain/memoize.js";
+import { allergenStatementInSlices, type AllergenStatement } from "../../domain/nutrition/allergens.js";
 import type { AllergenRules } from "../../domain/nutrition/allergen-rules.js";
-import { dietStatementsInTurns, type DietStatement } from "../../domain/nutrition/diets.js";
+import { dietStatementsInSlices, type DietStatement } from "../../domain/nutrition/diets.js";
 import type { CompiledPlan } from "../../domain/plan/compiled-plan.js";
 import { effectiveServings } from "../../domain/plan/contents/eaters.js";
-import { nutritionInTurns, type PlanNutrition } from "../../domain/plan/contents/contents.js";
+import { nutritionInSlices, type PlanNutrition } from "../../domain/plan/contents/contents.js";
 import { foodsEaten, foodsOfDish } from "../../domain/plan/contents/foods-eaten.js";
 import type { Contents, PlanContents } from "../../domain/plan/plan-answer.js";
 import type { RuleSet } from "../../domain/plan/rule-set.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { isCooking } from "../../domain/prep-session/heating.js";
 import { cautionedThings } from "../../domain/storage/cautioned-things.js";
-import { cautionsInTurns, type CautionsFound } from "../../domain/storage/cautions.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
+import { cautionsInSlices, type CautionsFound } from "../../domain/storage/cautions.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 import type { Clock } from "../deps.js";
 
 /** What is said about lists of foods. Those of a dish are one list for all households of a compiled plan, so each is judged once. */
 interface Statements {
-  allergens(foods: readonly Food[], work: Work): InTurns<AllergenStatement>;
-  diets(foods: readonly Food[], work: Work): InTurns<readonly DietStatement[]>;
+  allergens(foods: readonly Food[], work: Work): InSlices<AllergenStatement>;
+  diets(foods: readonly Food[], work: Work): InSlices<readonly DietStatement[]>;
 }
 
 interface StatedFor {
@@ -35,16 +35,16 @@ interface StatedFor {
 /** Regions of readers, each on its day. */
 const keptRegions = 32;
 
-const statementsBy = onceFor((rules: AllergenRules) =>
-  latest(
+const statementsBy = memoize((rules: AllergenRules) =>
+  memoizeLatest(
     "statements",
     keptRegions,
     ({ region, asked, whose, today }) => JSON.stringify([region, asked, whose, today]),
     ({ region, asked, whose, today }: StatedFor): Statements => ({
-      allergens: onceForInTurns(function* (foods, work) {
-        return { ...(yield* allergenStatementInTurns(foods, rules, region, today, work)), asked, whose };
+      allergens: memoizeInSlices(function* (foods, work) {
+        return { ...(yield* allergenStatementInSlices(foods, rules, region, today, work)), asked, whose };
       }),
-      diets: onceForInTurns((foods, work) => dietStatementsInTurns(foods, rules, region, work)),
+      diets: memoizeInSlices((foods, work) => dietStatementsInSlices(foods, rules, region, work)),
     }),
   ),
 );
@@ -58,18 +58,18 @@ function statementsFor(household: Household, { allergens: rules }: RuleSet, cloc
 
 /** Allergens and diets of the whole plan and of each meal by slug, by the lists in force today in the reader's region. */
 export const stateContents = (scaled: ScaledPlan, household: Household, rules: RuleSet, clock: Clock): PlanContents =>
-  atOnce(stateContentsInTurns(scaled, household, rules, clock, unhurried));
+  runToEnd(stateContentsInSlices(scaled, household, rules, clock, unlimitedWork));
 
 /** The same turn by turn. */
-export function* stateContentsInTurns(
+export function* stateContentsInSlices(
   { compiled }: ScaledPlan,
   household: Household,
   rules: RuleSet,
   clock: Clock,
   work: Work,
-): InTurns<PlanContents> {
+): InSlices<PlanContents> {
   const { allergens, diets } = statementsFor(household, rules, clock);
-  const of = function* (foods: readonly Food[]): InTurns<Contents> {
+  const of = function* (foods: readonly Food[]): InSlices<Contents> {
     return { allergens: yield* allergens(foods, work), diets: yield* diets(foods, work) };
   };
   const eaten = foodsEaten(compiled);
@@ -87,7 +87,7 @@ export const stateAllergens = (
   rules: RuleSet,
   clock: Clock,
   work: Work,
-): InTurns<AllergenStatement> => statementsFor(household, rules, clock).allergens(foodsOfDish(compiled, meal), work);
+): InSlices<AllergenStatement> => statementsFor(household, rules, clock).allergens(foodsOfDish(compiled, meal), work);
 
 /** Diets of the plan, or of one of its meals alone. */
 export const stateDiets = (
@@ -97,39 +97,40 @@ export const stateDiets = (
   rules: RuleSet,
   clock: Clock,
   work: Work,
-): InTurns<readonly DietStatement[]> => statementsFor(household, rules, clock).diets(foodsOfDish(compiled, meal), work);
+): InSlices<readonly DietStatement[]> =>
+  statementsFor(household, rules, clock).diets(foodsOfDish(compiled, meal), work);
 
 /** Nutrition of the plan and its meals for the servings really eaten. */
 export const stateNutrition = (scaled: ScaledPlan, household: Household): PlanNutrition =>
-  atOnce(stateNutritionInTurns(scaled, household, unhurried));
+  runToEnd(stateNutritionInSlices(scaled, household, unlimitedWork));
 
 /** The same turn by turn. */
-export const stateNutritionInTurns = (scaled: ScaledPlan, household: Household, work: Work): InTurns<PlanNutrition> =>
-  nutritionInTurns(scaled, effectiveServings(scaled.servings, household), work);
+export const stateNutritionInSlices = (scaled: ScaledPlan, household: Household, work: Work): InSlices<PlanNutrition> =>
+  nutritionInSlices(scaled, effectiveServings(scaled.servings, household), work);
 
 /** The cautions that are due, with the routes and foods as they were taken. */
 export const findCautions = (scaled: ScaledPlan, household: Pick<Household, "region">, rules: RuleSet): CautionsFound =>
-  atOnce(findCautionsInTurns(scaled, household, rules, unhurried));
+  runToEnd(findCautionsInSlices(scaled, household, rules, unlimitedWork));
 
 /** The same turn by turn. */
-export const findCautionsInTurns = (
+export const findCautionsInSlices = (
   { compiled }: ScaledPlan,
   { region }: Pick<Household, "region">,
   { safety }: RuleSet,
   work: Work,
-): InTurns<CautionsFound> => cautionsOf(compiled)(safety)({ region, work });
+): InSlices<CautionsFound> => cautionsOf(compiled)(safety)({ region, work });
 
-const cautionsOf = onceFor((plan: CompiledPlan) => {
+const cautionsOf = memoize((plan: CompiledPlan) => {
   const made = plan.makeOrder
     .map((index) => plan.components[index]!)
     .map((each) => ({ ...each, isHeated: (each.route?.steps ?? each.component.steps).some(isCooking) }));
   const things = cautionedThings(made, plan.meals, plan.bundle.foods);
-  return onceFor((safety: RuleSet["safety"]) =>
-    latestInTurns(
+  return memoize((safety: RuleSet["safety"]) =>
+    memoizeLatestInSlices(
       "cautions",
       keptRegions,
       ({ region }: { readonly region: string | null; readonly work: Work }) => region ?? "",
-      ({ region, work }) => cautionsInTurns(things, safety, region, work),
+      ({ region, work }) => cautionsInSlices(things, safety, region, work),
     ),
   );
 });

@@ -30,9 +30,9 @@ export class ByteCache {
     readonly entries: number;
     readonly bytes: number;
     readonly limit: number;
-    readonly gaveWay: number;
+    readonly evicted: number;
   } {
-    const { entries, weight: bytes, gaveWay } = this.kept.figures;
-    return { entries, bytes, limit: this.limit, gaveWay };
+    const { entries, weight: bytes, evicted } = this.kept.figures;
+    return { entries, bytes, limit: this.limit, evicted };
   }
 }

@@ -3,7 +3,7 @@ import { ByteCache } from "./byte-cache.js";
 import { Generations } from "./generations.js";
 
 /** What is kept, from the database up to the ready answer. */
-export type Shelf = "documents" | "pointers" | "foods" | "restAnswers" | "graphqlAnswers";
+export type CacheName = "documents" | "pointers" | "foods" | "restAnswers" | "graphqlAnswers";
 
 interface Count {
   hits: number;
@@ -11,17 +11,17 @@ interface Count {
 }
 
 /** What a process keeps so as not to read or compute it again. It may all be lost at any time. */
-export interface Memory {
+export interface Cache {
   readonly generations: Generations;
-  readonly cache: ByteCache;
-  readonly counts: Readonly<Record<Shelf, Count>>;
+  readonly store: ByteCache;
+  readonly counts: Readonly<Record<CacheName, Count>>;
   /** Answers that are being computed, by key, and since when. */
-  readonly underWay: Map<string, UnderWay>;
+  readonly computing: Map<string, Computing>;
   /** To be told of changes. */
   readonly follower: SignalFollower;
 }
 
-interface UnderWay {
+interface Computing {
   readonly since: number;
   readonly done: Promise<unknown>;
 }
@@ -29,13 +29,13 @@ interface UnderWay {
 const none = (): Count => ({ hits: 0, misses: 0 });
 
 /** @param bytes the most to keep; nothing is kept before the follower was told that changes are heard */
-export function openMemory(bytes: number): Memory {
+export function openCache(bytes: number): Cache {
   const generations = new Generations();
   return {
     generations,
-    cache: new ByteCache(bytes),
+    store: new ByteCache(bytes),
     counts: { documents: none(), pointers: none(), foods: none(), restAnswers: none(), graphqlAnswers: none() },
-    underWay: new Map(),
+    computing: new Map(),
     follower: generations,
   };
 }
@@ -47,14 +47,14 @@ export interface CacheFigures {
   readonly bytes: number;
   readonly limit: number;
   /** Entries that gave way to others. */
-  readonly gaveWay: number;
+  readonly evicted: number;
   /** Whether changes are heard; while they are not, only what never changes is taken from memory. */
   readonly listening: boolean;
-  readonly shelves: Readonly<Record<Shelf, Readonly<Count>>>;
+  readonly lookups: Readonly<Record<CacheName, Readonly<Count>>>;
 }
 
-export const cacheFigures = ({ cache, generations, counts }: Memory): CacheFigures => ({
-  ...cache.figures,
+export const cacheFigures = ({ store, generations, counts }: Cache): CacheFigures => ({
+  ...store.figures,
   listening: generations.isListening(),
-  shelves: counts,
+  lookups: counts,
 });

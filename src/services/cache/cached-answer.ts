@@ -1,9 +1,9 @@
 import type { Deps } from "../deps.js";
-import type { Place } from "./generations.js";
-import type { Memory } from "./cache.js";
-import { watchDeps } from "./tracked-deps.js";
+import type { Slot } from "./generations.js";
+import type { Cache } from "./cache.js";
+import { trackDeps } from "./tracked-deps.js";
 
-type AnswerShelf = "restAnswers" | "graphqlAnswers";
+type AnswerCacheName = "restAnswers" | "graphqlAnswers";
 
 /** What was computed, and whether it may be given to others who ask the same. */
 export interface Computed<Answer> {
@@ -12,9 +12,9 @@ export interface Computed<Answer> {
   readonly bytes: number | null;
 }
 
-interface Kept {
+interface Entry {
   readonly answer: unknown;
-  readonly places: readonly Place[];
+  readonly places: readonly Slot[];
   readonly since: number;
   /** The milliseconds it holds for by the clock; null: it did not look at the clock. */
   readonly day: { readonly from: number; readonly until: number } | null;
@@ -23,70 +23,70 @@ interface Kept {
 const day = 86_400_000;
 
 /** Where an answer is kept. Making it anew for each request costs as much as looking there. */
-export interface AnswerPlace {
-  readonly shelf: AnswerShelf;
+export interface AnswerKey {
+  readonly cacheName: AnswerCacheName;
   readonly key: string;
 }
 
 /** @param question names it with all that is asked; who asks is not in it */
-export const answerPlace = (shelf: AnswerShelf, question: string): AnswerPlace => ({
-  shelf,
-  key: `${shelf} ${question}`,
+export const answerKey = (cacheName: AnswerCacheName, question: string): AnswerKey => ({
+  cacheName,
+  key: `${cacheName} ${question}`,
 });
 
 /** A ready answer that still holds, or undefined. */
-export function knownAnswer(memory: Memory, { shelf, key }: AnswerPlace, deps: Pick<Deps, "clock">): unknown {
-  const kept = memory.cache.get(key) as Kept | undefined;
-  if (kept === undefined || !memory.generations.hold(kept.places, kept.since)) return undefined;
-  if (kept.day !== null) {
+export function findCachedAnswer(cache: Cache, { cacheName, key }: AnswerKey, deps: Pick<Deps, "clock">): unknown {
+  const entry = cache.store.get(key) as Entry | undefined;
+  if (entry === undefined || !cache.generations.areUnchanged(entry.places, entry.since)) return undefined;
+  if (entry.day !== null) {
     const now = deps.clock().getTime();
-    if (now < kept.day.from || now >= kept.day.until) return undefined;
+    if (now < entry.day.from || now >= entry.day.until) return undefined;
   }
-  memory.counts[shelf].hits += 1;
-  return kept.answer;
+  cache.counts[cacheName].hits += 1;
+  return entry.answer;
 }
 
 /**
  * The answer to a question of anyone: kept, or computed and then kept as long as nothing changes that it was computed from.
  * Everything must be read through the `deps` that `compute` is given. Of several who ask the same at once, one computes.
  */
-export async function rememberAnswer<Answer>(
-  memory: Memory,
-  place: AnswerPlace,
+export async function cachedAnswer<Answer>(
+  cache: Cache,
+  address: AnswerKey,
   deps: Deps,
   compute: (deps: Deps) => Promise<Computed<Answer>>,
 ): Promise<Answer> {
-  const known = knownAnswer(memory, place, deps);
+  const known = findCachedAnswer(cache, address, deps);
   if (known !== undefined) return known as Answer;
-  const { generations, underWay } = memory;
-  const { shelf, key } = place;
+  const { generations, computing } = cache;
+  const { cacheName, key } = address;
   const since = generations.now();
-  const other = underWay.get(key);
+  const other = computing.get(key);
   if (other?.since === since && generations.isListening()) {
     const computed = (await other.done) as Computed<Answer>;
     if (computed.bytes !== null) {
-      memory.counts[shelf].hits += 1;
+      cache.counts[cacheName].hits += 1;
       return computed.answer;
     }
   }
-  memory.counts[shelf].misses += 1;
-  const done = computeAndKeep(memory, key, since, deps, compute);
-  underWay.set(key, { since, done });
+  cache.counts[cacheName].misses += 1;
+  const done = computeAndStore(cache, key, since, deps, compute);
+  computing.set(key, { since, done });
   try {
     return (await done).answer;
   } finally {
-    if (underWay.get(key)?.done === done) underWay.delete(key);
+    if (computing.get(key)?.done === done) computing.delete(key);
   }
 }
 
-async function computeAndKeep<Answer>(
-  { cache, generations }: Memory,
+async function computeAndStore<Answer>(
+  { store, generations }: Cache,
   key: string,
   since: number,
   deps: Deps,
   compute: (deps: Deps) => Promise<Computed<Answer>>,
 ): Promise<Computed<Answer>> {
-  const watched = watchDeps(deps, generations);
+  const watched = trackDeps(deps, generations);
   const begun = deps.clock().getTime();
   const computed = await compute(watched.deps);
   const { places, usedClock, isPrivate } = watched.noted;
@@ -94,12 +94,12 @@ async function computeAndKeep<Answer>(
   if (computed.bytes === null) return computed;
   const from = begun - (((begun % day) + day) % day);
   const isOneDay = deps.clock().getTime() < from + day;
-  const kept: Kept = {
+  const entry: Entry = {
     answer: computed.answer,
     places: [...places],
     since,
     day: usedClock ? { from, until: from + day } : null,
   };
-  if (generations.hold(kept.places, since) && (isOneDay || !usedClock)) cache.set(key, kept, computed.bytes);
+  if (generations.areUnchanged(entry.places, since) && (isOneDay || !usedClock)) store.set(key, entry, computed.bytes);
   return computed;
 }

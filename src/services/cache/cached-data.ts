@@ -1,8 +1,8 @@
 import type { Followed } from "../../persistence/database/signals.js";
 import type { Data } from "../deps.js";
-import type { Dependence } from "./generations.js";
-import type { Memory, Shelf } from "./cache.js";
-import { rememberReads, type Reads } from "./cached-reads.js";
+import type { Dependency } from "./generations.js";
+import type { Cache, CacheName } from "./cache.js";
+import { cachedReads, type CachedReadsOptions } from "./cached-reads.js";
 
 /** Memory of a parsed document for each byte of its JSON, with what is compiled from it: see docs/speed.md. */
 const documentFactor = 6;
@@ -18,19 +18,19 @@ const sizeOf = (value: object): number => JSON.stringify(value).length;
  *
  * @param asOf since when what is read may be true, as a count of `Generations`; null: it is as it is when it is read
  */
-export function rememberData(
+export function cachedData(
   data: Data,
-  memory: Memory,
+  cache: Cache,
   followed: Pick<Followed, "caughtUp">,
   asOf: number | null = null,
 ): Data {
   const { publishers, foods, revisions, ruleSets, listedPacks, catalogue, feeds } = data;
   const keep = <Key, Value>(
-    shelf: Shelf,
+    cacheName: CacheName,
     name: string,
     read: (keys: readonly Key[]) => Promise<readonly (Value | null)[]>,
-    more: Omit<Reads<Key, Value>, "shelf" | "name" | "asOf" | "read">,
-  ) => rememberReads(memory, { shelf, name, read, asOf, ...more });
+    more: Omit<CachedReadsOptions<Key, Value>, "cacheName" | "name" | "asOf" | "read">,
+  ) => cachedReads(cache, { cacheName, name, read, asOf, ...more });
   const afterwards =
     <Given extends readonly unknown[], Done>(write: (...given: Given) => Promise<Done>) =>
     async (...given: Given): Promise<Done> => {
@@ -39,7 +39,7 @@ export function rememberData(
       return done;
     };
   const on =
-    (dependence: Dependence): (() => Dependence) =>
+    (dependence: Dependency): (() => Dependency) =>
     () =>
       dependence;
   const inForce = keep(
@@ -80,7 +80,7 @@ export function rememberData(
         keyOf: String,
         dependenceOf: on("foods"),
         bytesOf: () => 100,
-        keepsNone: true,
+        cachesMissing: true,
       }),
     },
     revisions: {
@@ -111,7 +111,7 @@ export function rememberData(
         dependenceOf: on("foods"),
         bytesOf: (known) => sizeOf(known) * objectFactor,
         // The open table may not be loaded.
-        keepsNone: true,
+        cachesMissing: true,
       }),
     },
     feeds: { ...feeds, save: afterwards(feeds.save), remove: afterwards(feeds.remove) },

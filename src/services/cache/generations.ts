@@ -1,8 +1,8 @@
 /** What an answer can hang on that changes. `plan …` is one plan by publisher and slug, `plans` whatever is published. */
-export type Dependence = "foods" | "rules" | "publishers" | "plans" | `plan ${string}`;
+export type Dependency = "foods" | "rules" | "publishers" | "plans" | `plan ${string}`;
 
 /** A dependence as a number; several plans may share one. */
-export type Place = number;
+export type Slot = number;
 
 const named = { foods: 0, rules: 1, publishers: 2, plans: 3 } as const;
 const firstPlan = 4;
@@ -27,12 +27,12 @@ export class Generations {
     return this.hears;
   }
 
-  place(dependence: Dependence): Place {
+  slot(dependence: Dependency): Slot {
     return dependence.startsWith("plan ") ? planPlace(dependence) : named[dependence as keyof typeof named];
   }
 
   /** Whether all of them are as they were at that count. */
-  hold(places: readonly Place[], since: number): boolean {
+  areUnchanged(places: readonly Slot[], since: number): boolean {
     if (!this.hears) return false;
     for (const place of places) if ((this.lastChange[place] ?? 0) > since) return false;
     return true;
@@ -57,7 +57,7 @@ export class Generations {
 }
 
 /** FNV-1a, 32 bits (Fowler, Noll, Vo; public domain). */
-function planPlace(text: string): Place {
+function planPlace(text: string): Slot {
   let hash = 0x811c9dc5;
   for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
   return firstPlan + ((hash >>> 0) % planPlaces);

@@ -1,11 +1,11 @@
 import { anyone } from "../access/actor.js";
 import type { Data, Deps } from "../deps.js";
 import { depsFor } from "../deps-for.js";
-import type { Dependence, Generations, Place } from "./generations.js";
+import type { Dependency, Generations, Slot } from "./generations.js";
 
 /** What an answer hung on, as it was computed. */
-interface Noted {
-  readonly places: ReadonlySet<Place>;
+interface UsedDependencies {
+  readonly places: ReadonlySet<Slot>;
   /** It read the clock: what it says is of that day. */
   readonly usedClock: boolean;
   /** It read or did something that is no reader's, or not known here: it is not to be kept. */
@@ -16,12 +16,15 @@ interface Noted {
  * The same services' tools for one request of the public, with everything noted that is read through them. What is not listed here makes an answer private, so
  * that a new read is not forgotten but uncached.
  */
-export function watchDeps(all: Deps, generations: Generations): { readonly deps: Deps; readonly noted: Noted } {
+export function trackDeps(
+  all: Deps,
+  generations: Generations,
+): { readonly deps: Deps; readonly noted: UsedDependencies } {
   // Of one request already: nothing is read beside what is watched.
   const { publicData: _, ...deps } = depsFor(all, anyone);
-  const places = new Set<Place>();
+  const places = new Set<Slot>();
   const noted = { places, usedClock: false, isPrivate: false };
-  const note = (dependence: Dependence): void => void places.add(generations.place(dependence));
+  const note = (dependence: Dependency): void => void places.add(generations.slot(dependence));
   const notePrivate = (): void => void (noted.isPrivate = true);
   return {
     noted,
@@ -36,18 +39,18 @@ export function watchDeps(all: Deps, generations: Generations): { readonly deps:
   };
 }
 
-type Note = (dependence: Dependence) => void;
+type Note = (dependence: Dependency) => void;
 
 /** Sections whose reads hang on one thing alone. Frozen documents hang on nothing. */
 function watchData(data: Data, note: Note, notePrivate: () => void): Data {
   const { publishers, foods, revisions, ruleSets, catalogue, changes } = data;
   const on =
-    <Given extends readonly unknown[], Found>(dependence: Dependence, read: (...given: Given) => Found) =>
+    <Given extends readonly unknown[], Found>(dependence: Dependency, read: (...given: Given) => Found) =>
     (...given: Given): Found => {
       note(dependence);
       return read(...given);
     };
-  const onEach = (dependences: readonly Dependence[]): void => dependences.forEach(note);
+  const onEach = (dependences: readonly Dependency[]): void => dependences.forEach(note);
   const watched: Pick<Data, "publishers" | "foods" | "revisions" | "ruleSets" | "catalogue" | "changes"> = {
     publishers: {
       ...privately(publishers, notePrivate),
@@ -67,7 +70,7 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
     revisions: {
       ...privately(revisions, notePrivate),
       summaries: (refs) => {
-        onEach(refs.map(({ publisher, slug }): Dependence => `plan ${publisher}/${slug}`));
+        onEach(refs.map(({ publisher, slug }): Dependency => `plan ${publisher}/${slug}`));
         return revisions.summaries(refs);
       },
       ofPlan: (name, request) => {

@@ -6,12 +6,12 @@ import { mayUse, requireScope, type Actor } from "../access/actor.js";
 import { checkTexts } from "./check-texts.js";
 import type { Deps } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { foreignDocuments } from "./document-ownership.js";
-import { gatherKnown } from "./load-references.js";
+import { ownershipProblems } from "./document-ownership.js";
+import { loadReferences } from "./load-references.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
-import { inTurns } from "../time-slices.js";
+import { runInSlices } from "../time-slices.js";
 import { readRegion } from "../answers/read-region.js";
-import { readTextsInTurns, type GivenText } from "./read-texts.js";
+import { readTextsInSlices, type GivenText } from "./read-texts.js";
 import { isStorable } from "../storable-text.js";
 
 interface DocumentsToCheck {
@@ -48,9 +48,9 @@ export async function checkDocuments(
   if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
   const asked = readRegion(region, ["region"]);
   if (!asked.ok) return refused(asked.problems);
-  const read = await inTurns(deps, (work) => readTextsInTurns(texts, [], work));
+  const read = await runInSlices(deps, (work) => readTextsInSlices(texts, [], work));
   if (!read.ok) return refused(read.problems);
-  const known = await gatherKnown(deps, publisher, read.value);
+  const known = await loadReferences(deps, publisher, read.value);
   const described = read.value.documents.find(({ document }) => document.kind === "publisher");
   const by = {
     ...{ rules: await rulesToday(deps), clock, region: asked.value, ...(deps.work && { work: deps.work }) },
@@ -60,7 +60,7 @@ export async function checkDocuments(
   };
   const checked = await checkTexts(read.value, known, by);
   // Whoever may save foods may also try them.
-  const foreign = foreignDocuments(read.value.documents, publisher, mayUse(actor, "WRITE", null));
+  const foreign = ownershipProblems(read.value.documents, publisher, mayUse(actor, "WRITE", null));
   const problems = [...foreign, ...checked.problems.map(placedProblem)];
   return problems.length > 0 ? refused(problems) : { problems: [], findings: checked.findings };
 }

@@ -1,5 +1,5 @@
 import type { PlacedFinding } from "../../domain/plan/check/finding.js";
-import { checkBundleInTurns } from "../../domain/plan/check/check-bundle.js";
+import { checkBundleInSlices } from "../../domain/plan/check/check-bundle.js";
 import { ok, type Problem, type Result } from "../../domain/problem.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import { checkPublishedPlan } from "./check-plan.js";
@@ -8,9 +8,9 @@ import { listsOfToday } from "./load-references.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "../plans/gather-plan.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
-import { inTurns } from "../time-slices.js";
+import { runInSlices } from "../time-slices.js";
 import { readRegion } from "../answers/read-region.js";
-import { noHousehold, publisherReader, settleRegion } from "../answers/resolve-region.js";
+import { noHousehold, publisherReader, resolveRegion } from "../answers/resolve-region.js";
 import { isStorable } from "../storable-text.js";
 
 /** What publishing a draft now would meet. */
@@ -47,10 +47,15 @@ export async function checkDraft(
   const unknown = await unknownCodesIn(deps, gathered, await listsOfToday(deps, []));
   // These have their places already.
   if (unknown.length > 0) return ok({ version: draft.version, problems: unknown, findings: [] });
-  const problems = await inTurns(deps, () => checkBundleInTurns(bundle));
+  const problems = await runInSlices(deps, () => checkBundleInSlices(bundle));
   if (problems.length > 0) return ok(refused(problems));
   const rules = await rulesToday(deps);
-  const household = await settleRegion({ ...noHousehold, region: asked.value }, [bundle], rules, publisherReader(deps));
+  const household = await resolveRegion(
+    { ...noHousehold, region: asked.value },
+    [bundle],
+    rules,
+    publisherReader(deps),
+  );
   const checked = await checkPublishedPlan(bundle, household, rules, deps, (date) => findKeepingRules(deps, date));
   return ok(
     checked.ok

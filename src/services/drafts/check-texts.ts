@@ -1,8 +1,8 @@
-import { checkBundleInTurns } from "../../domain/plan/check/check-bundle.js";
+import { checkBundleInSlices } from "../../domain/plan/check/check-bundle.js";
 import type { PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { RuleSet } from "../../domain/plan/rule-set.js";
 import {
-  checkDocumentsInTurns,
+  checkDocumentsInSlices,
   type DocumentsChecked,
   type KnownBeside,
 } from "../../imports/documents/check-documents.js";
@@ -11,12 +11,12 @@ import { locatePath, locateProblem } from "../../imports/documents/yaml/locate-p
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Clock } from "../deps.js";
-import { inTurns, type Paced } from "../time-slices.js";
-import { noHousehold, settleRegion, type PublisherReader } from "../answers/resolve-region.js";
+import { runInSlices, type Sliced } from "../time-slices.js";
+import { noHousehold, resolveRegion, type PublisherReader } from "../answers/resolve-region.js";
 import type { RuleReader } from "../answers/guide-storage.js";
 
 /** What plans are held against. */
-interface CheckedBy extends Paced {
+interface CheckedBy extends Sliced {
   readonly rules: RuleSet;
   readonly clock: Clock;
   readonly readRules: RuleReader;
@@ -33,7 +33,7 @@ interface TextsCheck {
 
 /** The writer's check of documents as they were written, with what is known beside them. Needs no database. */
 export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: CheckedBy): Promise<TextsCheck> {
-  const checked = await inTurns(by, (work) => checkDocumentsInTurns(read, known, work));
+  const checked = await runInSlices(by, (work) => checkDocumentsInSlices(read, known, work));
   const kept = checkFoodsKeeping(checked.resolved, by.rules.safety, by.clock().toISOString().slice(0, 10));
   const plans: TextsCheck[] = [];
   for (const plan of checked.plans) plans.push(await checkOne(plan, checked, by));
@@ -49,8 +49,8 @@ async function checkOne(
   { rules, readRules, region, readPublishers, ...deps }: CheckedBy,
 ): Promise<TextsCheck> {
   // These are among the problems of the documents already.
-  if ((await inTurns(deps, () => checkBundleInTurns(bundle))).length > 0) return { problems: [], findings: [] };
-  const household = await settleRegion({ ...noHousehold, region }, [bundle], rules, readPublishers);
+  if ((await runInSlices(deps, () => checkBundleInSlices(bundle))).length > 0) return { problems: [], findings: [] };
+  const household = await resolveRegion({ ...noHousehold, region }, [bundle], rules, readPublishers);
   const found = await checkPublishedPlan(bundle, household, rules, deps, readRules);
   if (!found.ok) {
     return { problems: found.problems.map((problem) => locateProblem(problem, resolved, read)), findings: [] };

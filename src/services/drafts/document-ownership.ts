@@ -2,7 +2,7 @@ import type { Path, Problem } from "../../domain/problem.js";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";
 
 /** Problems of documents that are not this writer's to save: foods, which all share, plans of another publisher, and what another says of itself. */
-export function foreignDocuments(
+export function ownershipProblems(
   documents: readonly ReadDocument[],
   publisher: string,
   mayFoods: boolean,

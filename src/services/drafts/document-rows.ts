@@ -7,7 +7,7 @@ import { splitDocuments, type DocumentPiece } from "../../imports/documents/yaml
 import { FileBeyondLimits } from "../../imports/tables/read-table.js";
 import { tableText, unreadable } from "../../imports/tables/table-text.js";
 import { placedInFile, type DraftRow, type DraftRows } from "./draft-row.js";
-import { foreignDocuments } from "./document-ownership.js";
+import { ownershipProblems } from "./document-ownership.js";
 import type { RunningImport } from "../imports/running-import.js";
 
 /** The most documents of one file, and levels of components that build on one another: the file is gone through once for each. */
@@ -62,7 +62,7 @@ interface PieceRead {
 function readPiece({ text, line }: DocumentPiece, fileName: string, publisher: string): PieceRead {
   if (text.includes(unreadable)) return refused([{ code: "NOT_TEXT", path: [], encoding: "UTF-8" }]);
   const read = readDocuments(text, fileName);
-  const problems = [...read.problems.map(placedProblem), ...foreignDocuments(read.documents, publisher, false)];
+  const problems = [...read.problems.map(placedProblem), ...ownershipProblems(read.documents, publisher, false)];
   for (const { document, place } of read.documents) {
     // What readers see of a publisher is said by a person, not by a feed.
     if (document.kind === "publisher")

@@ -5,7 +5,7 @@ import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";
 import type { RuleDeps } from "../rules/find-rules.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
-import { gatherKnown } from "./load-references.js";
+import { loadReferences } from "./load-references.js";
 
 /** What loading a row would do. PUBLISH: its text is the same, and what readers have of it is not. */
 export type Verdict =
@@ -100,7 +100,7 @@ async function judgeText(
     return { kind: "QUARANTINED", problems, offer: null };
   }
   const documents = [...reached(text.read, components), text.read];
-  const known = await gatherKnown(deps, publisher, { documents, faulty: [] });
+  const known = await loadReferences(deps, publisher, { documents, faulty: [] });
   // A feed's unknown code is kept and told of, so that a night's import goes on; whoever reads it takes it at its strictest.
   const { problems: all } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
   const problems = all.filter(({ problem }) => answeredFor || problem.code !== "UNKNOWN_CODE");

@@ -13,7 +13,7 @@ import { readInheritance } from "../foods/inherit-facts.js";
  * What documents lead to beside themselves: the publisher's component drafts, and the foods as known today, with what they
  * inherit, and the closed lists of today.
  */
-export async function gatherKnown(
+export async function loadReferences(
   deps: RuleDeps,
   publisher: string,
   read: Pick<DocumentsRead, "documents" | "faulty">,

@@ -1,7 +1,7 @@
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
 import { mostProblems } from "../../domain/first-problems.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../domain/work.js";
-import { readDocumentsInTurns, type DocumentsRead } from "../../imports/documents/read-documents.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
+import { readDocumentsInSlices, type DocumentsRead } from "../../imports/documents/read-documents.js";
 import { yamlLimits } from "../../imports/documents/yaml/yaml-limits.js";
 
 /** A text with one document or several. */
@@ -16,10 +16,14 @@ const mostDocuments = yamlLimits.documents;
 
 /** Reads all the texts. Problems of their documents are still inside; a result fails where there is nothing to read, or too much. */
 export const readTexts = (texts: readonly GivenText[], path: Path): Result<DocumentsRead> =>
-  atOnce(readTextsInTurns(texts, path, unhurried));
+  runToEnd(readTextsInSlices(texts, path, unlimitedWork));
 
 /** The same turn by turn. */
-export function* readTextsInTurns(texts: readonly GivenText[], path: Path, work: Work): InTurns<Result<DocumentsRead>> {
+export function* readTextsInSlices(
+  texts: readonly GivenText[],
+  path: Path,
+  work: Work,
+): InSlices<Result<DocumentsRead>> {
   const tooMany = (size: number): Result<never> =>
     failed([{ code: "TOO_LARGE", path: [...path, "texts"], what: "documents", size, limit: mostDocuments }]);
   // Before any is read: a text may be a handful of bytes.
@@ -27,7 +31,7 @@ export function* readTextsInTurns(texts: readonly GivenText[], path: Path, work:
   const read: DocumentsRead[] = [];
   let room = mostProblems;
   for (const { name, text } of texts) {
-    const one = yield* readDocumentsInTurns(text, name, room, work);
+    const one = yield* readDocumentsInSlices(text, name, room, work);
     room = Math.max(0, room - one.problems.length);
     read.push(one);
     yield;

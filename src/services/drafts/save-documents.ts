@@ -1,5 +1,5 @@
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
-import { checkDocumentsInTurns } from "../../imports/documents/check-documents.js";
+import { checkDocumentsInSlices } from "../../imports/documents/check-documents.js";
 import { checkFoodsKeeping } from "../../imports/documents/check-food-keeping.js";
 import { documentFormat } from "../../imports/documents/document-format.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
@@ -8,12 +8,12 @@ import type { DocumentsResolved } from "../../imports/documents/resolve-document
 import { mayUse, requireScope, type Actor, type Caller } from "../access/actor.js";
 import type { Data, Deps, DraftKind, DraftWriting } from "../deps.js";
 import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
-import { foreignDocuments } from "./document-ownership.js";
-import { gatherKnown } from "./load-references.js";
-import { inTurns, type Paced } from "../time-slices.js";
-import { readTextsInTurns, type GivenText } from "./read-texts.js";
+import { ownershipProblems } from "./document-ownership.js";
+import { loadReferences } from "./load-references.js";
+import { runInSlices, type Sliced } from "../time-slices.js";
+import { readTextsInSlices, type GivenText } from "./read-texts.js";
 import { staleDrafts, versionsOf, type DraftName } from "./stale-drafts.js";
-import { signatureOf } from "../access/draft-author.js";
+import { draftAuthorOf } from "../access/draft-author.js";
 import { write, type AuditSubject, type Written } from "../write.js";
 
 /** Version of a draft that its writer read. */
@@ -86,20 +86,20 @@ export interface TextsToSave {
 
 /** The work of it, inside a transaction. */
 export async function saveTexts(
-  deps: RuleDeps & Paced,
+  deps: RuleDeps & Sliced,
   actor: Actor,
   { publisher, texts, expected, path, codes }: TextsToSave,
 ): Promise<Result<Written<SavedDocuments>>> {
   const { data } = deps;
-  const read = await inTurns(deps, (work) => readTextsInTurns(texts, path, work));
+  const read = await runInSlices(deps, (work) => readTextsInSlices(texts, path, work));
   if (!read.ok) return read;
   await data.publishers.lock(publisher);
   const { documents } = read.value;
   // Readers have it at once, so saving it is publishing it.
   if (documents.some(({ document }) => document.kind === "publisher")) requireScope(actor, "PUBLISH", publisher);
-  const foreign = foreignDocuments(documents, publisher, mayUse(actor, "WRITE", null));
-  const known = await gatherKnown(deps, publisher, read.value);
-  const { resolved, problems } = await inTurns(deps, (work) => checkDocumentsInTurns(read.value, known, work));
+  const foreign = ownershipProblems(documents, publisher, mayUse(actor, "WRITE", null));
+  const known = await loadReferences(deps, publisher, read.value);
+  const { resolved, problems } = await runInSlices(deps, (work) => checkDocumentsInSlices(read.value, known, work));
   const { safety } = await rulesToday(deps);
   const kept = checkFoodsKeeping(resolved, safety, deps.clock().toISOString().slice(0, 10));
   const names = draftNames([...documents.map(({ document }) => document), ...read.value.faulty]);
@@ -111,7 +111,7 @@ export async function saveTexts(
     ...problems.filter(({ problem }) => codes === "REFUSED" || problem.code !== "UNKNOWN_CODE").map(placedProblem),
   ];
   if (refused.length > 0) return failed(refused);
-  return ok(await saveResolved(data, publisher, resolved, expected, signatureOf(actor)));
+  return ok(await saveResolved(data, publisher, resolved, expected, draftAuthorOf(actor)));
 }
 
 const draftNames = (written: readonly Pick<DocumentsRead["faulty"][number], "kind" | "slug">[]): readonly DraftName[] =>

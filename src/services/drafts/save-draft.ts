@@ -2,8 +2,8 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps, DraftKind } from "../deps.js";
-import { inTurns, type Paced } from "../time-slices.js";
-import { readTextsInTurns } from "./read-texts.js";
+import { runInSlices, type Sliced } from "../time-slices.js";
+import { readTextsInSlices } from "./read-texts.js";
 import { saveTexts, type SavedDraft } from "./save-documents.js";
 import { write } from "../write.js";
 
@@ -53,8 +53,8 @@ async function saveDraft(deps: Deps, caller: Caller, kind: DraftKind, input: Dra
 }
 
 /** The slug of the one document of that kind that the text is meant to hold. */
-async function readOne(paced: Paced, kind: DraftKind, name: string, text: string): Promise<Result<string>> {
-  const read = await inTurns(paced, (work) => readTextsInTurns([{ name, text }], ["input"], work));
+async function readOne(paced: Sliced, kind: DraftKind, name: string, text: string): Promise<Result<string>> {
+  const read = await runInSlices(paced, (work) => readTextsInSlices([{ name, text }], ["input"], work));
   if (!read.ok) return failed(read.problems.map(asOneField));
   const { documents, faulty, count, problems } = read.value;
   const word = kind === "PLAN" ? "plan" : "component";

@@ -1,4 +1,4 @@
-import { onceFor } from "../../domain/memoize.js";
+import { memoize } from "../../domain/memoize.js";
 import type { Result } from "../../domain/problem.js";
 import { failed, ok } from "../../domain/problem.js";
 import { catalogueFacts, type CatalogueFacts } from "../../imports/usda/catalogue-facts.js";
@@ -14,7 +14,7 @@ export interface CatalogueFood extends KnownCatalogueRow {
 }
 
 /** Rows are kept as they were read, and so is what they say. */
-const catalogueFood = onceFor(({ row, edition }: KnownCatalogueRow): CatalogueFood => ({
+const catalogueFood = memoize(({ row, edition }: KnownCatalogueRow): CatalogueFood => ({
   row,
   edition,
   facts: catalogueFacts(row, edition),

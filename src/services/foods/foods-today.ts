@@ -1,5 +1,5 @@
 import { regionCovers } from "../../domain/model/region.js";
-import { latest, onceFor } from "../../domain/memoize.js";
+import { memoizeLatest, memoize } from "../../domain/memoize.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
@@ -37,8 +37,8 @@ const linesFor = (rules: readonly DietRule[], region: string | null): string =>
     .filter((line) => region !== null && regionCovers(line, region))
     .join(" ");
 
-const judges = onceFor((rules: readonly DietRule[]) =>
-  latest(
+const judges = memoize((rules: readonly DietRule[]) =>
+  memoizeLatest(
     "diet-judges",
     keptJudges,
     (region: string | null) => linesFor(rules, region),

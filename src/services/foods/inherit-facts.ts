@@ -1,5 +1,5 @@
 import type { Food } from "../../domain/model/food.js";
-import { onceFor } from "../../domain/memoize.js";
+import { memoize } from "../../domain/memoize.js";
 import type { CatalogueFacts } from "../../imports/usda/catalogue-facts.js";
 import { mergeCatalogueFood } from "../../imports/usda/merge-catalogue-food.js";
 import type { Deps } from "../deps.js";
@@ -21,7 +21,7 @@ export async function readInheritance(deps: Pick<Deps, "data">, numbers: readonl
 }
 
 /** The same food each time, because much is known of a food as long as it lives. */
-const merged = onceFor((facts: CatalogueFacts) => onceFor((food: Food) => mergeCatalogueFood(food, facts)));
+const merged = memoize((facts: CatalogueFacts) => memoize((food: Food) => mergeCatalogueFood(food, facts)));
 
 /** Foods with all that they inherit, in the order given. */
 export async function inheritFacts<F extends Food | null>(

@@ -15,7 +15,7 @@ import {
 } from "../../domain/component/revise-catalogue-row.js";
 import { readTable, type TableOptions } from "../../imports/tables/read-table.js";
 import { checksumOf } from "../../persistence/sql/canonical-json.js";
-import { calledHere } from "../imports/feed-columns.js";
+import { feedColumns } from "../imports/feed-columns.js";
 import type { Data, Deps } from "../deps.js";
 import { loadTable, type ComparedRows } from "../imports/load-table.js";
 import type { Loaded, RunningImport } from "../imports/running-import.js";
@@ -28,9 +28,9 @@ import { sameFacts } from "./compare-catalogue-rows.js";
 export async function loadCatalogueRows(deps: Deps, job: RunningImport): Promise<Loaded> {
   const { bytes, settings } = job;
   const { delimiter, locale } = settings;
-  const names = calledHere(settings);
-  const options = (columns: Omit<TableOptions["columns"], "calledHere">): TableOptions => ({
-    columns: { ...columns, calledHere: names },
+  const names = feedColumns(settings);
+  const options = (columns: Omit<TableOptions["columns"], "columnNames">): TableOptions => ({
+    columns: { ...columns, columnNames: names },
     delimiter,
   });
   const edition = editionOf(job);

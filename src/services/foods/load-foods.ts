@@ -1,10 +1,10 @@
 import type { Problem } from "../../domain/problem.js";
 import { unknownCode } from "../../imports/documents/check-codes.js";
-import { layOverFood } from "../../imports/food-rows/merge-food-row.js";
+import { mergeFoodRow } from "../../imports/food-rows/merge-food-row.js";
 import { foodColumns, foodRowReader, type FoodRow } from "../../imports/food-rows/read-food-row.js";
 import { readTable } from "../../imports/tables/read-table.js";
 import { checksumOf } from "../../persistence/sql/canonical-json.js";
-import { calledHere } from "../imports/feed-columns.js";
+import { feedColumns } from "../imports/feed-columns.js";
 import type { Deps } from "../deps.js";
 import type { RuleDeps } from "../rules/find-rules.js";
 import { listsOfToday } from "../drafts/load-references.js";
@@ -20,7 +20,7 @@ export function loadFoods(deps: Deps, job: RunningImport): Promise<Loaded> {
     aisle: "other",
     shoppedBy: "mass",
   } as const;
-  const columns = { ...foodColumns, calledHere: calledHere(settings) };
+  const columns = { ...foodColumns, columnNames: feedColumns(settings) };
   return loadTable(deps, job, {
     rows: () => readTable(bytes(), { columns, delimiter: settings.delimiter }, foodRowReader(options)),
     keyOf: ({ food }) => food.slug,
@@ -44,7 +44,7 @@ async function compareFoods(
   const refused = new Map<FoodRow, readonly Problem[]>();
   const compared = read.flatMap((row, at) => {
     const was = before[at] ?? null;
-    const { food, problems: weakened } = layOverFood(was, row, answeredFor);
+    const { food, problems: weakened } = mergeFoodRow(was, row, answeredFor);
     const unknown = row.codes.flatMap((code) => unknownCode(code, lists) ?? []);
     const problems = [...weakened, ...(answeredFor ? unknown : [])];
     if (unknown.length > 0 && problems.length === 0) warnings.set(row, unknown);

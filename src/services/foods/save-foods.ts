@@ -1,13 +1,13 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
-import { checkDocumentsInTurns } from "../../imports/documents/check-documents.js";
+import { checkDocumentsInSlices } from "../../imports/documents/check-documents.js";
 import { checkFoodsKeeping } from "../../imports/documents/check-food-keeping.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
 import { listsOfToday, numbersIn } from "../drafts/load-references.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { inTurns } from "../time-slices.js";
-import { readTextsInTurns, type GivenText } from "../drafts/read-texts.js";
+import { runInSlices } from "../time-slices.js";
+import { readTextsInSlices, type GivenText } from "../drafts/read-texts.js";
 import { write } from "../write.js";
 
 interface FoodsInput {
@@ -37,14 +37,14 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
     },
     async (inside) => {
       const { data } = inside;
-      const read = await inTurns(inside, (work) => readTextsInTurns(texts, ["input"], work));
+      const read = await runInSlices(inside, (work) => readTextsInSlices(texts, ["input"], work));
       if (!read.ok) return read;
       const foods = read.value.documents.filter(({ document }) => document.kind === "food");
       const others = read.value.documents.filter(({ document }) => document.kind !== "food");
       const codes = await listsOfToday(inside, numbersIn(read.value));
       const known = { foods: [], components: [], codes };
-      const { resolved, problems } = await inTurns(inside, (work) =>
-        checkDocumentsInTurns({ ...read.value, documents: foods }, known, work),
+      const { resolved, problems } = await runInSlices(inside, (work) =>
+        checkDocumentsInSlices({ ...read.value, documents: foods }, known, work),
       );
       const { safety } = await rulesToday(inside);
       const today = inside.clock().toISOString().slice(0, 10);

@@ -7,7 +7,7 @@ import { readDocuments } from "../../imports/documents/read-documents.js";
 import { resolveDocuments } from "../../imports/documents/resolve-documents.js";
 import { compareRevisions, computePlan } from "../plans/compare-revisions.js";
 import type { Deps, ImportChange } from "../deps.js";
-import { gatherKnown } from "../drafts/load-references.js";
+import { loadReferences } from "../drafts/load-references.js";
 import { importCaller, type RevisionThen } from "../drafts/store-draft.js";
 
 /** What readers of a plan find otherwise because of an import. Of a component alone nothing is said: its plans say it. */
@@ -68,7 +68,7 @@ async function planOf(
   components: readonly string[],
 ): Promise<PlanBundle | null> {
   const documents = [...components, text].flatMap((each) => readDocuments(each, "document").documents);
-  const known = await gatherKnown(deps, publisher, { documents, faulty: [] });
+  const known = await loadReferences(deps, publisher, { documents, faulty: [] });
   const resolved = resolveDocuments(documents, known);
   const plan = resolved.plans.at(-1)?.value;
   if (plan === undefined || resolved.problems.length > 0) return null;

@@ -2,9 +2,9 @@ import { ok } from "../../domain/problem.js";
 import { priceColumns, priceRowReader, type PriceRow } from "../../imports/prices/read-price-row.js";
 import { readTable, type TableRow } from "../../imports/tables/read-table.js";
 import type { ListedPack, QuarantinedRow } from "../../persistence/imports/import-data.js";
-import { calledHere } from "./feed-columns.js";
+import { feedColumns } from "./feed-columns.js";
 import type { Deps } from "../deps.js";
-import { putOutliersAside } from "./quarantine-outliers.js";
+import { quarantineOutliers } from "./quarantine-outliers.js";
 import { moreAside, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
 /** Rows put aside at a time, each time in one transaction with the run's progress. */
@@ -54,7 +54,7 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
 
   // First of several rows of one pack only the last stays, then what nobody should believe is put aside.
   await data.listedPacks.compare(run.id, feed.id);
-  await putOutliersAside(deps, job);
+  await quarantineOutliers(deps, job);
   const { known, ...compared } = await data.listedPacks.compare(run.id, feed.id);
   const staged = await data.importRuns.byId(run.id);
   const counts = { read: staged?.read ?? 0, quarantined: staged?.quarantined ?? 0, ...compared };
@@ -73,7 +73,7 @@ async function pricesOf({ data }: Deps, job: RunningImport): Promise<AsyncGenera
   const { locale, currency, region, source, delimiter } = settings;
   return readTable(
     job.bytes(),
-    { columns: { ...priceColumns, calledHere: calledHere(settings) }, delimiter },
+    { columns: { ...priceColumns, columnNames: feedColumns(settings) }, delimiter },
     priceRowReader({
       ...{ locale, measures: settings.measures, currency, region, source, seen: job.arrived },
       measuresOf: (food) => measures.get(food) ?? null,

@@ -1,4 +1,4 @@
-import type { Sent } from "../webhooks/delivery-outcome.js";
+import type { DeliveryOutcome } from "../webhooks/delivery-outcome.js";
 import type { WebhookMessage } from "../webhooks/webhook-message.js";
 
 /** Where the operator is told of imports, each morning. */
@@ -6,5 +6,5 @@ export interface OperatorAddress {
   readonly url: string;
   /** `whsec_` and base64. */
   readonly secret: string;
-  send(message: WebhookMessage): Promise<Sent>;
+  send(message: WebhookMessage): Promise<DeliveryOutcome>;
 }

@@ -3,7 +3,7 @@ import { ok, type Problem } from "../../domain/problem.js";
 import { priceColumns } from "../../imports/prices/read-price-row.js";
 import { readTable } from "../../imports/tables/read-table.js";
 import type { PriceOutlier } from "../../persistence/imports/import-data.js";
-import { calledHere } from "./feed-columns.js";
+import { feedColumns } from "./feed-columns.js";
 import type { Deps } from "../deps.js";
 import { RunLost, type RunningImport } from "./running-import.js";
 
@@ -19,7 +19,7 @@ const unitSizes = [...standardUnits.values()].map(({ id, dimension, factor }) =>
  * Puts staged prices aside that lie far from those of their food's other packs, until none does, so that a run that is taken up again ends as
  * one that never broke off. A row that a person has settled is believed.
  */
-export async function putOutliersAside({ data }: Deps, job: RunningImport): Promise<void> {
+export async function quarantineOutliers({ data }: Deps, job: RunningImport): Promise<void> {
   if (job.mended) return;
   const { run, worker } = job;
   for (;;) {
@@ -42,7 +42,7 @@ const problemOf = ({ food, price, ratio, packs }: PriceOutlier): Problem => ({
 /** The text of these lines, read again: what is staged is only what it means. */
 async function rawRows(job: RunningImport, lines: ReadonlySet<number>): Promise<ReadonlyMap<number, string>> {
   const { bytes, settings } = job;
-  const columns = { ...priceColumns, calledHere: calledHere(settings) };
+  const columns = { ...priceColumns, columnNames: feedColumns(settings) };
   const raws = new Map<number, string>();
   for await (const rows of readTable(bytes(), { columns, delimiter: settings.delimiter }, () => ok(null))) {
     for (const { line, raw } of rows) if (lines.has(line)) raws.set(line, raw);

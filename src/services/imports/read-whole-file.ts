@@ -1,7 +1,7 @@
 import { largestFile } from "../../imports/recipes/read-recipes.js";
 
 /** A file in one piece; of one that is too large only as much as tells the reader so. */
-export async function wholeFile(pieces: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+export async function readWholeFile(pieces: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   const held: Uint8Array[] = [];
   let size = 0;
   for await (const piece of pieces) {

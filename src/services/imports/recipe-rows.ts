@@ -9,12 +9,12 @@ import { recipeDraft, recipeDraftText, type DraftOptions, type OpenPoint } from 
 import { originLine, originOf, recipeOrigin, type RecipeOrigin } from "../../imports/recipes/recipe-origin.js";
 import { slugOf } from "../../imports/recipes/recipe-slug.js";
 import { lineFoods } from "../drafts/line-foods.js";
-import { signatureOf } from "../access/draft-author.js";
+import { draftAuthorOf } from "../access/draft-author.js";
 import { importCaller } from "../drafts/store-draft.js";
 import type { Deps } from "../deps.js";
 import type { DraftRow, DraftRows } from "../drafts/draft-row.js";
 import type { RunningImport } from "./running-import.js";
-import { wholeFile } from "./read-whole-file.js";
+import { readWholeFile } from "./read-whole-file.js";
 
 /**
  * The recipes of a page or a JSON-LD file as drafts of plans. What of a recipe a person must still say puts it aside, with
@@ -22,7 +22,7 @@ import { wholeFile } from "./read-whole-file.js";
  * writer has made of its draft since.
  */
 export async function recipeRows(deps: Deps, job: RunningImport, publisher: string): Promise<DraftRows> {
-  const { records, problems } = readRecipes(await wholeFile(job.bytes()), job.fileName);
+  const { records, problems } = readRecipes(await readWholeFile(job.bytes()), job.fileName);
   const { locale, measures, region } = job.settings;
   const foods = await lineFoods(
     deps,
@@ -82,7 +82,7 @@ async function stateOf(
   const text = originLine(origin) + recipeDraftText(made, (point) => openPointText(openProblem(point)));
   const problems: Problem[] = [...record.problems.map(placedProblem), ...made.open.map(openProblem)];
   // A writer has worked on it since: what the page says now is offered, and theirs stays.
-  if (draft !== null && draft.updatedBy !== signatureOf(importCaller(feed.slug).actor)) {
+  if (draft !== null && draft.updatedBy !== draftAuthorOf(importCaller(feed.slug).actor)) {
     problems.push({ code: "STALE_DRAFT", path: [], draft: "PLAN", slug, expected: null, actual: draft.version });
   }
   const [read] = readDocuments(text, fileName).documents;

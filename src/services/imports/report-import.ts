@@ -8,7 +8,7 @@ import { differencesOf, foodFacts, packFacts, type NotedPack } from "../plans/ch
 import { feedSettingsSchema } from "./feed-settings.js";
 import type { FoundImport } from "./find-imports.js";
 import { countsOf } from "./running-import.js";
-import { signatureOf } from "../access/draft-author.js";
+import { draftAuthorOf } from "../access/draft-author.js";
 import { importCaller, type DraftBefore } from "../drafts/store-draft.js";
 
 export { importReportMarkdown } from "../../exports/document/import-report.js";
@@ -87,7 +87,7 @@ export function supersededBy(feed: FoundImport["feed"], { before, after }: Impor
     return titles.filter((title) => title !== source).join("; ") || null;
   }
   const by = (before as Partial<DraftBefore> | null)?.updatedBy ?? null;
-  return by === signatureOf(importCaller(feed.slug).actor) ? null : by;
+  return by === draftAuthorOf(importCaller(feed.slug).actor) ? null : by;
 }
 
 const whatOf = (key: string): string => {

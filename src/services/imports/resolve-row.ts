@@ -8,7 +8,7 @@ import { requirePublishing } from "../access/publish-right.js";
 import { queued } from "./start-import.js";
 import { authorName, write } from "../write.js";
 
-interface SettleInput {
+interface ResolveInput {
   /** Id of the import. */
   readonly run: string;
   readonly line: number;
@@ -18,7 +18,7 @@ interface SettleInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-type SettledRow = {
+type ResolvedRow = {
   readonly run: string;
   readonly line: number;
   readonly part: number;
@@ -34,14 +34,14 @@ const longestRow = 2_000_000;
  * over. What is still wrong with it is put aside again, in that import.
  * @throws NotAllowed
  */
-export async function settleRow(deps: Deps, caller: Caller, input: SettleInput): Promise<Result<SettledRow>> {
+export async function resolveRow(deps: Deps, caller: Caller, input: ResolveInput): Promise<Result<ResolvedRow>> {
   const { run: id, line, idempotencyKey } = input;
   const part = input.part ?? 0;
   const text = input.text ?? null;
   const found = await findImport(deps, caller.actor, id);
   if (found === null) return failed([{ code: "UNKNOWN_RUN", path: ["input", "run"], run: id }]);
   const { run, feed } = found;
-  return write<SettledRow>(
+  return write<ResolvedRow>(
     deps,
     {
       ...{ caller, scope: "IMPORT", publisher: feed.publisher, action: "SETTLE_ROW" },

@@ -1,6 +1,6 @@
 import type { Deps, Feed } from "../deps.js";
 import { lastTick } from "./crontab.js";
-import { signatureOf } from "../access/draft-author.js";
+import { draftAuthorOf } from "../access/draft-author.js";
 
 /** How long after its time an import is still started, in milliseconds: the service may have been down. */
 const patience = 60 * 60 * 1000;
@@ -21,7 +21,7 @@ export async function startDueImports({ data, clock, log }: Deps): Promise<{ rea
     if (due === null || (await data.importRuns.newestBetween(feed.id, due, soon)) !== null) continue;
     const order = { feed: feed.id, kind: "LOAD", force: false, undoes: null } as const;
     const file = hasPlace(feed) ? null : ((await data.importFiles.newest(feed.id))?.id ?? null);
-    const run = await data.importRuns.queue({ ...order, file, askedBy: signatureOf(scheduler) }, now);
+    const run = await data.importRuns.queue({ ...order, file, askedBy: draftAuthorOf(scheduler) }, now);
     if (run === null) log.warn({ feed: feed.slug }, "a feed is due and still being imported");
     else started += 1;
   }

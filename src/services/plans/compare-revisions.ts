@@ -3,8 +3,8 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import { comparePlans, type PlanDifference } from "../../domain/plan/review/compare-plans.js";
 import type { ComputedPlan } from "../../domain/plan/plan-facts.js";
 import { asFrozen } from "../../domain/plan/review/foods-today.js";
-import { scalePlanInTurns } from "../../domain/plan/scale-plan.js";
-import { shopInTurns } from "../../domain/plan/shop.js";
+import { scalePlanInSlices } from "../../domain/plan/scale-plan.js";
+import { shopInSlices } from "../../domain/plan/shop.js";
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import type { Deps, OwnedSlug } from "../deps.js";
@@ -12,9 +12,9 @@ import { rulesToday } from "../rules/find-rules.js";
 import { gatherPlan, placesIn } from "./gather-plan.js";
 import { findKeepingRules, guideStorage } from "../answers/guide-storage.js";
 import { loadPlan } from "./load-plan.js";
-import { inTurns } from "../time-slices.js";
-import { publisherReader, settleRegion } from "../answers/resolve-region.js";
-import { stateContentsInTurns } from "../answers/state-contents.js";
+import { runInSlices } from "../time-slices.js";
+import { publisherReader, resolveRegion } from "../answers/resolve-region.js";
+import { stateContentsInSlices } from "../answers/state-contents.js";
 
 /** Which two states: revisions by number. `from` null: the newest in force; `to` null: the draft. */
 interface Compared extends OwnedSlug {
@@ -60,13 +60,17 @@ async function draftOf(deps: Deps, name: OwnedSlug): Promise<Result<ComputedPlan
 /** A plan at its own servings, by the rules of today, for a reader who gives no region. */
 export async function computePlan(deps: Deps, bundle: PlanBundle): Promise<Result<ComputedPlan>> {
   const rules = await rulesToday(deps);
-  const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));
-  const scaled = await inTurns(deps, (work) => scalePlanInTurns(bundle, bundle.plan.serves, household, asFrozen, work));
+  const household = await resolveRegion(noHousehold, [bundle], rules, publisherReader(deps));
+  const scaled = await runInSlices(deps, (work) =>
+    scalePlanInSlices(bundle, bundle.plan.serves, household, asFrozen, work),
+  );
   if (!scaled.ok) return scaled;
   return ok({
     scaled: scaled.value,
-    list: await inTurns(deps, (work) => shopInTurns([scaled.value], household, asFrozen, work)),
+    list: await runInSlices(deps, (work) => shopInSlices([scaled.value], household, asFrozen, work)),
     storage: await guideStorage(scaled.value, household, deps, (date) => findKeepingRules(deps, date)),
-    contents: await inTurns(deps, (work) => stateContentsInTurns(scaled.value, household, rules, deps.clock, work)),
+    contents: await runInSlices(deps, (work) =>
+      stateContentsInSlices(scaled.value, household, rules, deps.clock, work),
+    ),
   });
 }

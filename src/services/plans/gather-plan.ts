@@ -7,12 +7,12 @@ import type { CodeLists } from "../../domain/model/code-lists.js";
 import { checkCodes } from "../../imports/documents/check-codes.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import { locatePath, type ResolvedValues } from "../../imports/documents/yaml/locate-problem.js";
-import { readDocumentsInTurns, type ReadDocument } from "../../imports/documents/read-documents.js";
+import { readDocumentsInSlices, type ReadDocument } from "../../imports/documents/read-documents.js";
 import type { Data, Draft, DraftDocument, OwnedSlug } from "../deps.js";
 import { componentDocument, planDocument } from "../drafts/draft-document.js";
 import { gatherComponents } from "./gather-components.js";
 import { mostProblems } from "../../domain/first-problems.js";
-import { inTurns, type Paced } from "../time-slices.js";
+import { runInSlices, type Sliced } from "../time-slices.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 
 /** A draft plan with its component drafts and the foods as known today, with what they inherit. */
@@ -44,7 +44,7 @@ export async function gatherPlan(data: Data, name: OwnedSlug): Promise<GatheredP
 
 /** Puts problems and findings of a gathered plan at their places in the texts of its drafts. */
 export async function placesIn(
-  paced: Paced,
+  paced: Sliced,
   gathered: GatheredPlan,
 ): Promise<{
   readonly problem: (problem: Problem) => Problem;
@@ -73,7 +73,7 @@ export async function placesIn(
 
 /** The codes of its drafts that no list has, at their places: drafts saved before the lists were closed may hold some. */
 export async function unknownCodesIn(
-  paced: Paced,
+  paced: Sliced,
   gathered: GatheredPlan,
   lists: CodeLists,
 ): Promise<readonly Problem[]> {
@@ -85,9 +85,9 @@ export async function unknownCodesIn(
 }
 
 /** Its drafts as they are written; null: this version of the program reads the text no more; then nothing can be shown in it. */
-async function readBack(paced: Paced, { draft, components }: GatheredPlan) {
+async function readBack(paced: Sliced, { draft, components }: GatheredPlan) {
   const readOne = async ({ text }: DraftDocument, file: string): Promise<ReadDocument | null> => {
-    const { documents } = await inTurns(paced, (work) => readDocumentsInTurns(text, file, mostProblems, work));
+    const { documents } = await runInSlices(paced, (work) => readDocumentsInSlices(text, file, mostProblems, work));
     return documents[0] ?? null;
   };
   const plan = await readOne(planDocument(draft), `plan ${draft.value.slug}`);

@@ -3,10 +3,10 @@ import type { Change, Deps, Page, RevisionSummary } from "../deps.js";
 import { findPlansById } from "./find-plans.js";
 import { listChanges, type WantedChanges } from "./list-changes.js";
 
-export type ToldChange = Change & { readonly plan: RevisionSummary };
+export type ChangeWithPlan = Change & { readonly plan: RevisionSummary };
 
 /** A page of changes, each with the revision it is about. Problems: those of `listChanges`. */
-export async function listToldChanges(deps: Deps, wanted: WantedChanges): Promise<Result<Page<ToldChange>>> {
+export async function listChangesWithPlans(deps: Deps, wanted: WantedChanges): Promise<Result<Page<ChangeWithPlan>>> {
   const listed = await listChanges(deps, wanted);
   if (!listed.ok) return listed;
   const plans = await findPlansById(

@@ -1,13 +1,13 @@
 import type { PlanBundle } from "../../domain/model/plan.js";
-import { checkBundleInTurns } from "../../domain/plan/check/check-bundle.js";
+import { checkBundleInSlices } from "../../domain/plan/check/check-bundle.js";
 import { stopping, type NamedFinding } from "../../domain/plan/check/finding.js";
 import { failed, ok, type Result } from "../../domain/problem.js";
 import { checkPublishedPlan } from "../drafts/check-plan.js";
 import type { Deps, RevisionSummary } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
-import { inTurns } from "../time-slices.js";
-import { noHousehold, publisherReader, settleRegion } from "../answers/resolve-region.js";
+import { runInSlices } from "../time-slices.js";
+import { noHousehold, publisherReader, resolveRegion } from "../answers/resolve-region.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 
 interface Published {
@@ -29,10 +29,10 @@ export async function publishPlan(
   changeNote: string | null = null,
 ): Promise<Result<Published>> {
   const bundle = { ...written, foods: await inheritFacts(deps, written.foods) };
-  const problems = await inTurns(deps, () => checkBundleInTurns(bundle));
+  const problems = await runInSlices(deps, () => checkBundleInSlices(bundle));
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);
-  const household = await settleRegion(noHousehold, [bundle], rules, publisherReader(deps));
+  const household = await resolveRegion(noHousehold, [bundle], rules, publisherReader(deps));
   const checked = await checkPublishedPlan(bundle, household, rules, deps, (date) => findKeepingRules(deps, date));
   if (!checked.ok) return checked;
   const stops = stopping(checked.value);

@@ -13,7 +13,7 @@ import { isKeepingClass } from "../../domain/storage/keeping-classes.js";
 import type { Deps, RevisionInForce, RevisionSummary } from "../deps.js";
 import { rulesToday, type KnownRules } from "../rules/find-rules.js";
 import { readToday } from "../answers/scale-for-reader.js";
-import { publisherReader, settleRegion } from "../answers/resolve-region.js";
+import { publisherReader, resolveRegion } from "../answers/resolve-region.js";
 import { stateContents } from "../answers/state-contents.js";
 
 /** Revisions read at a time. */
@@ -82,8 +82,8 @@ async function review(
 ): Promise<Result<readonly ReviewedDifference[]>> {
   const then = ruleSet === null ? rules : ((await rulesOf(deps, ruleSet)) ?? rules);
   const readPublishers = publisherReader(deps);
-  const reader = await settleRegion(noHousehold, [bundle], rules, readPublishers);
-  const readerThen = await settleRegion(noHousehold, [bundle], then, async (slugs) =>
+  const reader = await resolveRegion(noHousehold, [bundle], rules, readPublishers);
+  const readerThen = await resolveRegion(noHousehold, [bundle], then, async (slugs) =>
     (await readPublishers(slugs)).map((publisher) => publisher && { ...publisher, ...publisherThen }),
   );
   const today = await readToday(deps, [bundle], reader, rules);

@@ -1,4 +1,4 @@
-import type { Sent } from "./delivery-outcome.js";
+import type { DeliveryOutcome } from "./delivery-outcome.js";
 import type { ClaimedDelivery, Deps } from "../deps.js";
 import { retryAfterOf } from "../access/retry-after.js";
 import { webhookMessage, type WebhookMessage } from "./webhook-message.js";
@@ -17,7 +17,7 @@ const longestWait = 24 * 60 * 60 * 1000;
 
 /** How the outside is reached, and the dice for the waits (0 up to 1). */
 export interface Outside {
-  send(message: WebhookMessage): Promise<Sent>;
+  send(message: WebhookMessage): Promise<DeliveryOutcome>;
   dice(): number;
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cautionsTogether } from "../../../src/app/cli/group-cautions.js";
+import { groupCautions } from "../../../src/app/cli/group-cautions.js";
 import type { ShownFinding } from "../../../src/app/cli/outcome.js";
 
 const due = (slug: string, about: string, caution: string): ShownFinding => ({
@@ -17,7 +17,7 @@ const due = (slug: string, about: string, caution: string): ShownFinding => ({
 describe("cautions that are due", () => {
   it("are one line a component, and what stands between them stays", () => {
     const late: ShownFinding = { ...due("rice", "Pot of rice", ""), code: "KEPT_TOO_LONG", caution: null };
-    const told = cautionsTogether([
+    const told = groupCautions([
       due("rice", "Pot of rice", "cool-quickly"),
       due("eggs", "Boiled eggs", "cold"),
       late,

@@ -2,7 +2,7 @@ import type { AddressInfo } from "node:net";
 import { beforeAll, describe, expect, it } from "vitest";
 import { usualEngine } from "../../../src/graphql/server/engine-options.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
-import { openPace, type Pace } from "../../../src/services/time-slices.js";
+import { openTimeSlicer, type TimeSlicer } from "../../../src/services/time-slices.js";
 import { demo, demoBundle, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnEmbedded, type TestDatabase } from "../../kit/databases.js";
 
@@ -27,19 +27,19 @@ const sessions = (servings: number, slug = plan.slug): string =>
   `{ plan(publisher: "${plan.publisher}", slug: "${slug}") { scaled(servings: ${servings}) { session { totalMinutes } } } }`;
 
 /** Each look at this clock finds so many milliseconds gone. */
-function hurriedPace(milliseconds: number): Pace {
+function hurriedPace(milliseconds: number): TimeSlicer {
   let now = 0;
-  return openPace(() => (now += milliseconds));
+  return openTimeSlicer(() => (now += milliseconds));
 }
 
 describeOnEmbedded("computing", (open) => {
   let database: TestDatabase;
-  const opened = async (pace: Pace, points = 0): Promise<TestApp> => {
+  const opened = async (slicer: TimeSlicer, points = 0): Promise<TestApp> => {
     const app = await openTestApp(
       database.data,
       undefined,
       undefined,
-      { pace },
+      { slicer },
       {
         graphql: { ...usualEngine, queryTime: 1_000 },
         rateLimit: { perAddress: points, perToken: 0, refusedTokensPerAddress: 0 },
@@ -71,7 +71,7 @@ describeOnEmbedded("computing", (open) => {
       expect((await late.app.inject({ url: `/p/${plan.publisher}/${plan.slug}?servings=77` })).statusCode).toBe(504);
       await late.close();
 
-      const inTime = await opened(openPace(() => 0));
+      const inTime = await opened(openTimeSlicer(() => 0));
       const { status, data, errors } = await inTime.ask(table, { h: household });
       expect([status, errors]).toEqual([200, []]);
       expect((data as { plan: { servingsTable: unknown[] } }).plan.servingsTable).toHaveLength(200);
@@ -95,7 +95,7 @@ describeOnEmbedded("computing", (open) => {
 
   it("is charged by its steps where a search took more of them than its price pays for", async () => {
     const app = await opened(
-      openPace(() => 0),
+      openTimeSlicer(() => 0),
       1_000_000,
     );
     const leftAfter = async (query: string): Promise<number> => {

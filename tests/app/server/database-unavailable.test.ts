@@ -1,7 +1,7 @@
 import pg from "pg";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openMemoryOf } from "../../../src/app/setup/open-cache.js";
+import { openCachedDeps } from "../../../src/app/setup/open-cache.js";
 import { openServer } from "../../../src/persistence/database/open-server.js";
 import type { OpenedDatabase } from "../../../src/persistence/database/opened-database.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
@@ -20,7 +20,7 @@ const codesOf = ({ errors }: Answer): readonly unknown[] => errors.map(({ extens
 describe("while the database server is stopped", () => {
   let server: PostgresServer;
   let database: OpenedDatabase;
-  let memory: Awaited<ReturnType<typeof openMemoryOf>>;
+  let cached: Awaited<ReturnType<typeof openCachedDeps>>;
   let app: TestApp;
   let token: string;
 
@@ -32,12 +32,12 @@ describe("while the database server is stopped", () => {
     await loadSeeds(app.deps, demo);
     token = await app.tokenFor(null, ["ADMIN"]);
     await app.close();
-    memory = await openMemoryOf({ deps: app.deps, database }, 16);
-    app = await openTestApp(memory.deps.data, undefined, undefined, { memory: memory.deps.memory! });
+    cached = await openCachedDeps({ deps: app.deps, database }, 16);
+    app = await openTestApp(cached.deps.data, undefined, undefined, { cache: cached.deps.cache! });
   });
   afterAll(async () => {
     await app.close();
-    await memory.close();
+    await cached.close();
     await database.close();
     await server.stop();
   });

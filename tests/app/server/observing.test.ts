@@ -2,14 +2,14 @@ import { once } from "node:events";
 import { connect, type AddressInfo } from "node:net";
 import parsePrometheusTextFormat, { type Family } from "parse-prometheus-text-format";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startObservation } from "../../../src/app/observe/telemetry.js";
+import { startTelemetry } from "../../../src/app/observe/telemetry.js";
 import { createMetrics, type Metrics } from "../../../src/app/observe/metrics.js";
 import { requestLog } from "../../../src/app/observe/request-log.js";
 import { readTraceParent } from "../../../src/app/observe/trace-parent.js";
 import { openLog } from "../../../src/app/setup/open-log.js";
 import { createReadiness } from "../../../src/app/server/readiness.js";
-import { watchOverload, usualLimits } from "../../../src/app/server/load-shedding.js";
-import { cacheFigures, openMemory } from "../../../src/services/cache/cache.js";
+import { watchOverload, defaultLimits } from "../../../src/app/server/load-shedding.js";
+import { cacheFigures, openCache } from "../../../src/services/cache/cache.js";
 import { saveFeed } from "../../../src/services/imports/save-feed.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { demo, demoBundle, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
@@ -191,11 +191,11 @@ describeOnServer("figures", (open) => {
         },
       ),
     );
-    const memory = openMemory(1_000);
-    memory.counts.documents.hits = 3;
+    const cache = openCache(1_000);
+    cache.counts.documents.hits = 3;
     metrics.watch({
       pool: () => database.poolFigures(),
-      cache: () => cacheFigures(memory),
+      cache: () => cacheFigures(cache),
       readiness: createReadiness(database),
     });
   });
@@ -290,7 +290,7 @@ describeOnServer("a port for operations", (open) => {
     const log = openLog("silent");
     const settings = { metrics: { host: "127.0.0.1", port: 0 }, requestLog: 0, traces: false } as const;
     const lines: string[] = [];
-    const observation = await startObservation(settings, openLog("info", { write: (line) => void lines.push(line) }));
+    const observation = await startTelemetry(settings, openLog("info", { write: (line) => void lines.push(line) }));
     const readiness = createReadiness(database);
     await observation.open({ database, readiness });
     const address = (JSON.parse(lines[0] ?? "{}") as { address: string }).address;
@@ -319,7 +319,7 @@ describeOnServer("a service with too much to do", (open) => {
   it("turns requests away, each in the form of its interface, but answers how it is", async () => {
     const database = await open();
     const shed: string[] = [];
-    const overload = watchOverload({ ...usualLimits, poolWaiting: 0 }, () => database.poolFigures());
+    const overload = watchOverload({ ...defaultLimits, poolWaiting: 0 }, () => database.poolFigures());
     const readiness = createReadiness(database);
     readiness.watch(() => overload.describe());
     const app = await withDemo(
@@ -351,18 +351,18 @@ describeOnServer("a service with too much to do", (open) => {
   });
 
   it("notices a loop that is held up, and that it is free again", async () => {
-    const overload = watchOverload({ ...usualLimits, loopDelayMs: 100 }, () => null);
+    const overload = watchOverload({ ...defaultLimits, loopDelayMs: 100 }, () => null);
     const app = await openTestApp((await open()).data, undefined, undefined, {}, { overload });
     await app.app.listen({ port: 0, host: "127.0.0.1" });
     const busy = setInterval(() => {
       const end = performance.now() + 300;
       while (performance.now() < end);
     }, 1);
-    await expect.poll(() => overload.tooMuch(), { timeout: 5_000 }).toBe("event-loop");
+    await expect.poll(() => overload.reason(), { timeout: 5_000 }).toBe("event-loop");
     const { port } = app.app.server.address() as AddressInfo;
     expect((await fetch(`http://127.0.0.1:${port}/v1/plans`)).status).toBe(503);
     clearInterval(busy);
-    await expect.poll(() => overload.tooMuch(), { timeout: 5_000 }).toBeNull();
+    await expect.poll(() => overload.reason(), { timeout: 5_000 }).toBeNull();
     expect((await fetch(`http://127.0.0.1:${port}/v1/plans`)).status).toBe(200);
     const closing = connect(port, "127.0.0.1");
     await once(closing, "connect");
@@ -371,12 +371,12 @@ describeOnServer("a service with too much to do", (open) => {
   });
 
   it("turns nobody away for one long computation, such as a start or one session", async () => {
-    const overload = watchOverload({ ...usualLimits, loopDelayMs: 100 }, () => null);
+    const overload = watchOverload({ ...defaultLimits, loopDelayMs: 100 }, () => null);
     const end = performance.now() + 1_200;
     while (performance.now() < end);
     const seen = new Set<string | null>();
     for (let look = 0; look < 30; look += 1) {
-      seen.add(overload.tooMuch());
+      seen.add(overload.reason());
       await new Promise((resume) => setTimeout(resume, 50));
     }
     expect([...seen]).toEqual([null]);
@@ -384,8 +384,8 @@ describeOnServer("a service with too much to do", (open) => {
   });
 
   it("looks at the heap, too", async () => {
-    const overload = watchOverload({ ...usualLimits, heapShare: 0.0001 }, () => null);
-    await expect.poll(() => overload.tooMuch(), { timeout: 3_000 }).toBe("heap");
+    const overload = watchOverload({ ...defaultLimits, heapShare: 0.0001 }, () => null);
+    await expect.poll(() => overload.reason(), { timeout: 3_000 }).toBe("heap");
     expect(overload.describe()).toBe("The process is short of memory.");
     overload.close();
   });

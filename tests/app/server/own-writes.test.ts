@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openMemoryOf, type RememberingDeps } from "../../../src/app/setup/open-cache.js";
+import { openCachedDeps, type CachedDeps } from "../../../src/app/setup/open-cache.js";
 import { anyone, type Actor } from "../../../src/services/access/actor.js";
 import { depsFor } from "../../../src/services/deps-for.js";
 import { loadPlan } from "../../../src/services/plans/load-plan.js";
@@ -11,7 +11,7 @@ const writer: Actor = { kind: "TOKEN", token: "w", publisher: "north-field", sco
 
 describeOnBothDatabases("an instance that has not heard yet what another wrote", (open) => {
   let database: TestDatabase;
-  let instance: RememberingDeps;
+  let instance: CachedDeps;
   let hear: () => void;
   beforeAll(async () => {
     database = await open();
@@ -21,7 +21,7 @@ describeOnBothDatabases("an instance that has not heard yet what another wrote",
       hear = () => follower.heard("plan north-field/bean-night");
       return { caughtUp: async () => undefined, close: async () => undefined };
     };
-    instance = await openMemoryOf({ deps, database: { ...database, follow } }, 8);
+    instance = await openCachedDeps({ deps, database: { ...database, follow } }, 8);
     await database.data.publishers.save({ slug: "north-field", name: "North Field" });
   });
   afterAll(() => instance.close());

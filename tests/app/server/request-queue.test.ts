@@ -2,7 +2,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import { request } from "node:http";
 import type { AddressInfo } from "node:net";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { shedLoad, usualLimits, watchOverload, type TooMuch } from "../../../src/app/server/load-shedding.js";
+import { shedLoad, defaultLimits, watchOverload, type OverloadReason } from "../../../src/app/server/load-shedding.js";
 
 /** Milliseconds that an answer takes to compute. */
 const work = 10;
@@ -10,7 +10,7 @@ const work = 10;
 describe("requests that come faster than they are computed", () => {
   let app: FastifyInstance;
   let port: number;
-  let shed: TooMuch[];
+  let shed: OverloadReason[];
   let order: number[];
 
   beforeEach(async () => {
@@ -18,7 +18,7 @@ describe("requests that come faster than they are computed", () => {
     shed = [];
     order = [];
     // Long enough for twenty of them.
-    const overload = watchOverload({ ...usualLimits, loopDelayMs: 20 * work }, () => null);
+    const overload = watchOverload({ ...defaultLimits, loopDelayMs: 20 * work }, () => null);
     shedLoad(app, { overload, onShed: (what) => void shed.push(what), dice: () => 0 });
     app.addHook("onClose", () => overload.close());
     app.get("/healthz", () => "alive");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { keptPerFood, knownShelf } from "../../../src/domain/shopping/cached-pack-options.js";
+import { cachedPerFood, cachedPackOptions } from "../../../src/domain/shopping/cached-pack-options.js";
 import { packShelf, type Shop } from "../../../src/domain/shopping/pack-options.js";
 import { density, food, pack } from "../../kit/builders.js";
 
@@ -22,29 +22,29 @@ describe("a shelf that is asked for again", () => {
     for (const round of [1, 2]) {
       for (const shop of shops) {
         for (const dimension of ["MASS", "VOLUME", "COUNT"] as const) {
-          expect(knownShelf(oil, dimension, shop), `round ${round}`).toEqual(packShelf(oil, dimension, shop));
+          expect(cachedPackOptions(oil, dimension, shop), `round ${round}`).toEqual(packShelf(oil, dimension, shop));
         }
       }
     }
     const here = { region: "XA", currency: "XTS" };
-    expect(knownShelf(oil, "MASS", here)).toBe(knownShelf(oil, "MASS", { ...here }));
+    expect(cachedPackOptions(oil, "MASS", here)).toBe(cachedPackOptions(oil, "MASS", { ...here }));
   });
 
   it("belongs to one food as it is, not to a later edition of it", () => {
     const shop = { region: null, currency: "XTS" };
-    expect(knownShelf(oil, "VOLUME", shop).packs.length).toBe(3);
-    expect(knownShelf({ ...oil, packs: [] }, "VOLUME", shop).packs).toEqual([]);
+    expect(cachedPackOptions(oil, "VOLUME", shop).packs.length).toBe(3);
+    expect(cachedPackOptions({ ...oil, packs: [] }, "VOLUME", shop).packs).toEqual([]);
   });
 
   it("is forgotten when very many other shops have asked, and only then", () => {
     const vinegar = food("vinegar", { packs: [pack("1 l", "2.00")] });
     const shopAt = (n: number): Shop => ({ region: `X${String.fromCharCode(65 + n)}`, currency: "XTS" });
-    const first = knownShelf(vinegar, "VOLUME", shopAt(0));
-    for (let n = 1; n < keptPerFood; n++) knownShelf(vinegar, "VOLUME", shopAt(n));
-    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).toBe(first);
+    const first = cachedPackOptions(vinegar, "VOLUME", shopAt(0));
+    for (let n = 1; n < cachedPerFood; n++) cachedPackOptions(vinegar, "VOLUME", shopAt(n));
+    expect(cachedPackOptions(vinegar, "VOLUME", shopAt(0))).toBe(first);
     // Its first turn to give way is forgiven, since it was asked for.
-    for (let n = keptPerFood; n < 3 * keptPerFood; n++) knownShelf(vinegar, "VOLUME", shopAt(n));
-    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).not.toBe(first);
-    expect(knownShelf(vinegar, "VOLUME", shopAt(0))).toEqual(first);
+    for (let n = cachedPerFood; n < 3 * cachedPerFood; n++) cachedPackOptions(vinegar, "VOLUME", shopAt(n));
+    expect(cachedPackOptions(vinegar, "VOLUME", shopAt(0))).not.toBe(first);
+    expect(cachedPackOptions(vinegar, "VOLUME", shopAt(0))).toEqual(first);
   });
 });

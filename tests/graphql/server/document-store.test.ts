@@ -7,7 +7,7 @@ import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { NoRegisteredDocuments, readRegisteredDocuments } from "../../../src/app/server/registered-documents.js";
 import { usualEngine } from "../../../src/graphql/server/engine-options.js";
-import { knownDocuments, type MeantDocument } from "../../../src/graphql/server/document-store.js";
+import { openDocumentStore, type RequestedDocument } from "../../../src/graphql/server/document-store.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { demo, openTestApp, type TestApp } from "../open-test-app.js";
@@ -130,8 +130,8 @@ describeOnBothDatabases("documents by their hash", (open) => {
 
 describe("documents that callers left", () => {
   it("are kept up to a number and a size, those asked for last, so that nobody can fill the memory", () => {
-    const documents = knownDocuments(null);
-    const ask = (source: string | null, sha256Hash: string): MeantDocument => ({
+    const documents = openDocumentStore(null);
+    const ask = (source: string | null, sha256Hash: string): RequestedDocument => ({
       ...{ source, documentId: null },
       extensions: persisted(sha256Hash),
     });

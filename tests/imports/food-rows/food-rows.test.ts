@@ -11,7 +11,7 @@ async function* once(text: string): AsyncGenerator<Uint8Array> {
 async function rowsOf(text: string, locale = "en"): Promise<readonly TableRow<FoodRow>[]> {
   const rows: TableRow<FoodRow>[] = [];
   const options = { locale, source: "Allotment society, food table", aisle: "other", shoppedBy: "mass" } as const;
-  const columns = { ...foodColumns, calledHere: new Map<string, string>() };
+  const columns = { ...foodColumns, columnNames: new Map<string, string>() };
   for await (const batch of readTable(once(text), { columns, delimiter: null }, foodRowReader(options)))
     rows.push(...batch);
   return rows;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { AllergenPresence, Food } from "../../../src/domain/model/food.js";
-import { layOverFood } from "../../../src/imports/food-rows/merge-food-row.js";
+import { mergeFoodRow } from "../../../src/imports/food-rows/merge-food-row.js";
 import { foodColumns, foodRowReader, type FoodRow } from "../../../src/imports/food-rows/read-food-row.js";
 
 const reader = foodRowReader({ locale: "en", source: "Table of the shop", aisle: "other", shoppedBy: "mass" });
@@ -20,7 +20,7 @@ const spread = row({
 }).food;
 
 const laid = (cells: Readonly<Record<string, string>>, was: Food = spread, answeredFor = false) =>
-  layOverFood(was, row({ slug: "moon-spread", name: "moon spread", ...cells }), answeredFor);
+  mergeFoodRow(was, row({ slug: "moon-spread", name: "moon spread", ...cells }), answeredFor);
 
 const presences = ({ allergens }: Food) => Object.fromEntries(allergens.map(({ code, presence }) => [code, presence]));
 
@@ -51,7 +51,7 @@ describe("a row over a food that is there", () => {
     const german = foodRowReader({ locale: "de", source: "x", aisle: "other", shoppedBy: "mass" });
     const read = german({ get: (column) => ({ slug: "moon-spread", name: "Mondcreme" })[column] ?? "" });
     if (!read.ok) throw new Error("not read");
-    expect(layOverFood(spread, read.value, false).food.names.map(({ one }) => one)).toEqual([
+    expect(mergeFoodRow(spread, read.value, false).food.names.map(({ one }) => one)).toEqual([
       "moon spread",
       "Mondcreme",
     ]);
@@ -91,7 +91,7 @@ describe("a row over a food that is there", () => {
         });
         // One code in two columns is refused before it is laid over anything.
         if (!read.ok) return;
-        const { food } = layOverFood(before, read.value, false);
+        const { food } = mergeFoodRow(before, read.value, false);
         for (const { code, presence } of before.allergens) {
           const at = care.indexOf(presence);
           if (at < 0) continue;

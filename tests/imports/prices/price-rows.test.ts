@@ -28,10 +28,10 @@ async function rowsOf(
   bytes: string | Uint8Array,
   given: Partial<PriceOptions> = {},
   size = 7,
-  calledHere: ReadonlyMap<string, string> = new Map(),
+  columnNames: ReadonlyMap<string, string> = new Map(),
 ): Promise<readonly TableRow<PriceRow>[]> {
   const rows: TableRow<PriceRow>[] = [];
-  const columns = { ...priceColumns, calledHere };
+  const columns = { ...priceColumns, columnNames };
   const read = readTable(
     pieces(Buffer.from(bytes), size),
     { columns, delimiter: null },
@@ -87,13 +87,13 @@ describe("a list of prices", () => {
   it("O-37: from another country, with a byte order mark, semicolons, decimal commas and its own column names", async () => {
     const text =
       "\ufeffArtikel;Pack;Inhalt;Preis;Währung\r\nmehl;tuete;1,5 kg;1,49;eur\r\nsahne;becher;0,25 l;0,80;EUR\r\n";
-    const calledHere = new Map([
+    const columnNames = new Map([
       ["artikel", "food"],
       ["inhalt", "content"],
       ["preis", "price"],
       ["währung", "currency"],
     ]);
-    const rows = await rowsOf(text, { locale: "de" }, 5, calledHere);
+    const rows = await rowsOf(text, { locale: "de" }, 5, columnNames);
     expect(
       rows.map((row) => row.ok && [row.value.pack.content.low, row.value.pack.content.unit, row.value.pack.price]),
     ).toEqual([
@@ -215,7 +215,7 @@ describe("a list of prices", () => {
     }
     const before = process.memoryUsage().rss;
     const rows: TableRow<PriceRow>[] = [];
-    const columns = { ...priceColumns, calledHere: new Map<string, string>() };
+    const columns = { ...priceColumns, columnNames: new Map<string, string>() };
     for await (const batch of readTable(endless(), { columns, delimiter: null }, priceRowReader(options)))
       rows.push(...batch);
     expect(rows.map(({ line, ok }) => [line, ok])).toEqual([

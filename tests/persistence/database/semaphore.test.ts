@@ -1,10 +1,10 @@
 import { setTimeout as wait } from "node:timers/promises";
 import { describe, expect, it } from "vitest";
-import { takeTurns } from "../../../src/persistence/database/semaphore.js";
+import { createSemaphore } from "../../../src/persistence/database/semaphore.js";
 
 describe("turns", () => {
   it("come in the order asked, never more at a time than allowed, and failures give their place up too", async () => {
-    const turns = takeTurns(3, 10_000);
+    const turns = createSemaphore(3, 10_000);
     const begun: number[] = [];
     let open = 0;
     let most = 0;
@@ -26,7 +26,7 @@ describe("turns", () => {
   });
 
   it("are refused to whom they do not come in time, and others go on", async () => {
-    const turns = takeTurns(1, 30);
+    const turns = createSemaphore(1, 30);
     let release = (): void => undefined;
     const first = turns(() => new Promise<void>((resolve) => (release = resolve)));
     await expect(turns(async () => 1)).rejects.toThrow("1 transactions were open all along for 30 ms");

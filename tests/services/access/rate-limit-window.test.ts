@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { openBudgetBook } from "../../../src/services/access/rate-limit-store.js";
-import { spend, windowSeconds, type SpendingWindow } from "../../../src/services/access/rate-limit-window.js";
+import { openRateLimitStore } from "../../../src/services/access/rate-limit-store.js";
+import { consume, windowSeconds, type RateLimitWindow } from "../../../src/services/access/rate-limit-window.js";
 
 const length = windowSeconds * 1000;
 
@@ -19,13 +19,13 @@ interface Taken {
 
 /** What was taken, one entry for each request that was let through. */
 function run(points: number, asked: readonly { readonly after: number; readonly cost: number }[]): readonly Taken[] {
-  let window: SpendingWindow | undefined;
+  let window: RateLimitWindow | undefined;
   let now = 1_000_000;
   return asked.flatMap(({ after, cost }) => {
     now += after;
-    const spending = spend({ name: "address", points }, window, cost, now);
-    window = spending.window;
-    return spending.ok ? [{ at: now, points: Math.min(cost, points) }] : [];
+    const consumption = consume({ name: "address", points }, window, cost, now);
+    window = consumption.window;
+    return consumption.ok ? [{ at: now, points: Math.min(cost, points) }] : [];
   });
 }
 
@@ -47,42 +47,42 @@ describe("a budget of points", () => {
   it("says truly how much is left and when all of it is there again", () => {
     fc.assert(
       fc.property(quota, requests, fc.integer({ min: 0, max: 200 }), (points, asked, cost) => {
-        const budget = { name: "address", points };
-        let window: SpendingWindow | undefined;
+        const quota = { name: "address", points };
+        let window: RateLimitWindow | undefined;
         let now = 1_000_000;
         for (const each of asked) {
           now += each.after;
-          const spending = spend(budget, window, each.cost, now);
-          window = spending.window;
-          expect(spending.left).toBeGreaterThanOrEqual(0);
-          expect(spending.left).toBeLessThanOrEqual(points);
-          expect(spending.renewsIn).toBeGreaterThanOrEqual(1);
-          expect(spending.renewsIn).toBeLessThanOrEqual(windowSeconds);
+          const consumption = consume(quota, window, each.cost, now);
+          window = consumption.window;
+          expect(consumption.left).toBeGreaterThanOrEqual(0);
+          expect(consumption.left).toBeLessThanOrEqual(points);
+          expect(consumption.renewsIn).toBeGreaterThanOrEqual(1);
+          expect(consumption.renewsIn).toBeLessThanOrEqual(windowSeconds);
           // What is left is let through now; one point more is not; whatever it costs, it is after the wait.
-          expect(spend(budget, window, spending.left, now).ok).toBe(true);
-          if (spending.left < points) expect(spend(budget, window, spending.left + 1, now).ok).toBe(false);
-          expect(spend(budget, window, cost, now + spending.renewsIn * 1000)).toMatchObject({ ok: true });
+          expect(consume(quota, window, consumption.left, now).ok).toBe(true);
+          if (consumption.left < points) expect(consume(quota, window, consumption.left + 1, now).ok).toBe(false);
+          expect(consume(quota, window, cost, now + consumption.renewsIn * 1000)).toMatchObject({ ok: true });
         }
       }),
     );
   });
 
   it("takes nothing for what it refuses, so asking too early does not lengthen the wait", () => {
-    const budget = { name: "address", points: 10 };
-    const { window } = spend(budget, undefined, 8, 0);
-    const refused = spend(budget, window, 3, 20_000);
+    const quota = { name: "address", points: 10 };
+    const { window } = consume(quota, undefined, 8, 0);
+    const refused = consume(quota, window, 3, 20_000);
     expect(refused).toEqual({ ok: false, window, left: 2, renewsIn: 40 });
   });
 
   it("lets through, once a minute, what costs more than all of it", () => {
-    const budget = { name: "address", points: 10 };
-    expect(spend(budget, undefined, 500, 0)).toMatchObject({ ok: true, left: 0 });
-    expect(spend(budget, { since: 0, spent: 1 }, 500, 1).ok).toBe(false);
+    const quota = { name: "address", points: 10 };
+    expect(consume(quota, undefined, 500, 0)).toMatchObject({ ok: true, left: 0 });
+    expect(consume(quota, { since: 0, spent: 1 }, 500, 1).ok).toBe(false);
   });
 
   it("makes nobody wait for a clock that was set back", () => {
     const spent = { since: 10 * length, spent: 10 };
-    expect(spend({ name: "address", points: 10 }, spent, 1, 0)).toMatchObject({ ok: true, renewsIn: 60 });
+    expect(consume({ name: "address", points: 10 }, spent, 1, 0)).toMatchObject({ ok: true, renewsIn: 60 });
   });
 });
 
@@ -97,34 +97,34 @@ describe("the book of budgets", () => {
     });
     fc.assert(
       fc.property(fc.array(call, { maxLength: 80 }), (calls) => {
-        const budget = { name: "address", points: 12 };
-        const book = openBudgetBook(budget, 6);
-        const alone = new Map<string, SpendingWindow>();
+        const quota = { name: "address", points: 12 };
+        const store = openRateLimitStore(quota, 6);
+        const alone = new Map<string, RateLimitWindow>();
         let time = 1_000_000;
         for (const { caller, after, cost } of calls) {
           time += after;
-          const expected = spend(budget, alone.get(caller), cost, time);
+          const expected = consume(quota, alone.get(caller), cost, time);
           alone.set(caller, expected.window);
-          expect(book.spend(caller, cost, new Date(time))).toMatchObject({ ok: expected.ok, left: expected.left });
+          expect(store.consume(caller, cost, new Date(time))).toMatchObject({ ok: expected.ok, left: expected.left });
         }
       }),
     );
   });
 
   it("never holds more callers than it was told, and nobody is forgotten who asks again before half of them have", () => {
-    const book = openBudgetBook({ name: "address", points: 5 }, 100);
-    book.spend("regular", 5, now);
+    const store = openRateLimitStore({ name: "address", points: 5 }, 100);
+    store.consume("regular", 5, now);
     for (let n = 0; n < 10_000; n += 1) {
-      book.spend(`passer-by ${n}`, 1, now);
-      expect(book.size).toBeLessThanOrEqual(100);
-      if (n % 40 === 0) expect(book.spend("regular", 1, now).ok).toBe(false);
+      store.consume(`passer-by ${n}`, 1, now);
+      expect(store.size).toBeLessThanOrEqual(100);
+      if (n % 40 === 0) expect(store.consume("regular", 1, now).ok).toBe(false);
     }
-    expect(book.spend("passer-by 0", 0, now).left).toBe(5);
+    expect(store.consume("passer-by 0", 0, now).left).toBe(5);
   });
 
   it("remembers nobody who only looked", () => {
-    const book = openBudgetBook({ name: "address", points: 5 });
-    expect(book.spend("a", 0, now)).toMatchObject({ ok: true, left: 5 });
-    expect(book.size).toBe(0);
+    const store = openRateLimitStore({ name: "address", points: 5 });
+    expect(store.consume("a", 0, now)).toMatchObject({ ok: true, left: 5 });
+    expect(store.size).toBe(0);
   });
 });

@@ -3,15 +3,15 @@ import { describe, expect, it } from "vitest";
 import type { Household } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import type { ScaledPlan } from "../../../src/domain/plan/scaled.js";
-import { atOnce, CountedWork, WorkStopped } from "../../../src/domain/work.js";
+import { runToEnd, CountedWork, WorkStopped } from "../../../src/domain/work.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { scaledSession } from "../../../src/domain/plan/session/scaled-session.js";
 import {
   mostSessionSteps,
   planPrepSession,
-  prepSessionInTurns,
-  prepSessionsInTurns,
+  prepSessionInSlices,
+  prepSessionsInSlices,
 } from "../../../src/services/answers/plan-prep-session.js";
 import { demo, demoBundle } from "../../graphql/open-test-app.js";
 import { shippedRules } from "../../kit/answer-of.js";
@@ -58,11 +58,11 @@ describe("the session of a household", () => {
       for (const servings of [40, 61, 400]) {
         const scaled = scaledFor(bundle, servings);
         const first = new CountedWork();
-        const found = atOnce(prepSessionsInTurns(scaled, noHousehold, shippedRules, first));
+        const found = runToEnd(prepSessionsInSlices(scaled, noHousehold, shippedRules, first));
         // Two searches; what lies between two looks at the steps that are left, and a last schedule for each attempt, come on top.
         expect(first.steps, `${bundle.plan.slug} for ${servings}`).toBeLessThan(2 * 1.5 * mostSessionSteps);
         const again = new CountedWork();
-        const then = atOnce(prepSessionsInTurns(scaled, noHousehold, shippedRules, again));
+        const then = runToEnd(prepSessionsInSlices(scaled, noHousehold, shippedRules, again));
         expect(then.whole).toBe(found.whole);
         expect(then.days).toEqual(found.days);
         expect(again.steps, `${bundle.plan.slug} for ${servings}`).toBe(0);
@@ -72,7 +72,7 @@ describe("the session of a household", () => {
 
   it("is cut into turns of a few steps each", () => {
     const work = new CountedWork();
-    const turns = prepSessionsInTurns(scaledFor(demoBundle("bean-night"), 77), noHousehold, shippedRules, work);
+    const turns = prepSessionsInSlices(scaledFor(demoBundle("bean-night"), 77), noHousehold, shippedRules, work);
     let before = 0;
     for (let turn = turns.next(); turn.done !== true; turn = turns.next()) {
       expect(work.steps - before).toBeLessThan(2_000);
@@ -85,7 +85,7 @@ describe("the session of a household", () => {
     const scaled = scaledFor(demoBundle("eggs-and-oats"), 44);
     let looks = 0;
     const hurried = new CountedWork(() => (looks += 1) > 2);
-    expect(() => atOnce(prepSessionInTurns(scaled, noHousehold, shippedRules, hurried))).toThrow(WorkStopped);
+    expect(() => runToEnd(prepSessionInSlices(scaled, noHousehold, shippedRules, hurried))).toThrow(WorkStopped);
     expect(planPrepSession(scaled, noHousehold, shippedRules)).toEqual(
       planPrepSession(scaledFor({ ...demoBundle("eggs-and-oats") }, 44), noHousehold, shippedRules),
     );

@@ -38,7 +38,8 @@ const texts = (folder: string): readonly string[] =>
     if (entry.isDirectory()) return entry.name === "generated" ? [] : texts(path);
     return path.endsWith(".ts") ? [readFileSync(path, "utf8")] : [];
   });
-const made = /\b(?:latest|latestInTurns|SecondChance|recentTexts|recentBytes|countedCache)(?:<[^(]*>)?\(\s*"([^"]+)"/g;
+const made =
+  /\b(?:latest|memoizeLatestInSlices|SecondChance|recentTexts|recentBytes|countedCache)(?:<[^(]*>)?\(\s*"([^"]+)"/g;
 
 describe("what a process remembers", () => {
   let grew: Grew;
@@ -59,7 +60,7 @@ describe("what a process remembers", () => {
   it("is in one table, every cache of it filled until things gave way", () => {
     const names = new Set(texts("src").flatMap((text) => [...text.matchAll(made)].flatMap(([, name]) => name ?? [])));
     expect(names.size).toBeGreaterThan(20);
-    const full = new Set(grew.caches.flatMap(({ name, gaveWay }) => (gaveWay > 0 ? [name] : [])));
+    const full = new Set(grew.caches.flatMap(({ name, evicted }) => (evicted > 0 ? [name] : [])));
     expect([...names].filter((name) => !full.has(name) && unasked[name] === undefined)).toEqual([]);
     expect(Object.keys(unasked).filter((name) => !names.has(name) || full.has(name))).toEqual([]);
   });

@@ -9,7 +9,7 @@ describe("a cache of so many bytes", () => {
     cache.get("a");
     for (let at = 0; at < 10; at += 1) cache.set(`more ${String(at)}`, at, 1_100);
     expect([cache.get("a"), cache.get("b"), cache.get("c")]).toEqual(["a", undefined, undefined]);
-    expect(cache.figures.gaveWay).toBe(2);
+    expect(cache.figures.evicted).toBe(2);
   });
 
   it("does not keep what would push out a tenth of the rest", () => {

@@ -1,26 +1,23 @@
 import { expect, it } from "vitest";
 import type { Deps } from "../../../src/services/deps.js";
-import { openMemory, type Memory } from "../../../src/services/cache/cache.js";
-import { answerPlace, rememberAnswer } from "../../../src/services/cache/cached-answer.js";
+import { openCache, type Cache } from "../../../src/services/cache/cache.js";
+import { answerKey, cachedAnswer } from "../../../src/services/cache/cached-answer.js";
 import { describeOnEmbedded } from "../../kit/databases.js";
 
 describeOnEmbedded("a remembered answer", (open) => {
   let now = new Date("2026-03-01T23:59:00Z");
-  const opened = async (): Promise<{ readonly deps: Deps; readonly memory: Memory }> => {
+  const opened = async (): Promise<{ readonly deps: Deps; readonly cache: Cache }> => {
     const { data } = await open();
     const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
-    const memory = openMemory(1_000_000);
-    memory.follower.listening(true);
-    return { deps: { data, log, clock: () => now, knownRules: new Map() }, memory };
+    const cache = openCache(1_000_000);
+    cache.follower.listening(true);
+    return { deps: { data, log, clock: () => now, knownRules: new Map() }, cache };
   };
   /** How often it was computed for two who ask one after the other. */
-  const times = async (
-    { deps, memory }: Awaited<ReturnType<typeof opened>>,
-    read: (deps: Deps) => Promise<unknown>,
-  ) => {
+  const times = async ({ deps, cache }: Awaited<ReturnType<typeof opened>>, read: (deps: Deps) => Promise<unknown>) => {
     let computed = 0;
     for (let at = 0; at < 2; at += 1) {
-      await rememberAnswer(memory, answerPlace("restAnswers", "question"), deps, async (watched) => {
+      await cachedAnswer(cache, answerKey("restAnswers", "question"), deps, async (watched) => {
         computed += 1;
         await read(watched);
         return { answer: "answer", bytes: 6 };
@@ -46,7 +43,7 @@ describeOnEmbedded("a remembered answer", (open) => {
     const world = await opened();
     const changing = async (deps: Deps): Promise<void> => {
       await deps.data.foods.bySlugs(["carrot"]);
-      world.memory.follower.heard("foods");
+      world.cache.follower.heard("foods");
     };
     expect(await times(world, changing)).toBe(2);
   });
@@ -62,10 +59,10 @@ describeOnEmbedded("a remembered answer", (open) => {
   });
 
   it("is computed by one of many who ask at once", async () => {
-    const { deps, memory } = await opened();
+    const { deps, cache } = await opened();
     let computed = 0;
     const ask = () =>
-      rememberAnswer(memory, answerPlace("graphqlAnswers", "question"), deps, async (watched) => {
+      cachedAnswer(cache, answerKey("graphqlAnswers", "question"), deps, async (watched) => {
         computed += 1;
         await watched.data.publishers.bySlugs(["a"]);
         return { answer: computed, bytes: 8 };

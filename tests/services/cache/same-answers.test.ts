@@ -4,15 +4,15 @@ import request from "supertest";
 import { openServer } from "../../../src/persistence/database/open-server.js";
 import type { OpenedDatabase } from "../../../src/persistence/database/opened-database.js";
 import type { Followed } from "../../../src/persistence/database/signals.js";
-import { openMemory, type Memory } from "../../../src/services/cache/cache.js";
-import { rememberData } from "../../../src/services/cache/cached-data.js";
+import { openCache, type Cache } from "../../../src/services/cache/cache.js";
+import { cachedData } from "../../../src/services/cache/cached-data.js";
 import { openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
 import { changes, questions, settle, type World } from "./changing-world.js";
 
 interface Remembering {
   readonly app: TestApp;
-  readonly memory: Memory;
+  readonly cache: Cache;
   readonly followed: Followed;
 }
 
@@ -28,12 +28,12 @@ describeOnBothDatabases("an instance that remembers", (open) => {
   const closing: (() => Promise<void>)[] = [];
 
   async function remembering({ data, follow }: OpenedDatabase): Promise<Remembering> {
-    const memory = openMemory(32 * megabyte);
-    const followed = await follow(memory.follower);
+    const cache = openCache(32 * megabyte);
+    const followed = await follow(cache.follower);
     closing.unshift(() => followed.close());
-    const app = await openTestApp(rememberData(data, memory, followed), undefined, clock, { memory });
+    const app = await openTestApp(cachedData(data, cache, followed), undefined, clock, { cache });
     closing.unshift(() => app.close());
-    return { app, memory, followed };
+    return { app, cache, followed };
   }
 
   beforeAll(async () => {
@@ -82,14 +82,14 @@ describeOnBothDatabases("an instance that remembers", (open) => {
     }
   }
 
-  const answered = ({ counts }: Memory): number => counts.restAnswers.hits + counts.graphqlAnswers.hits;
+  const answered = ({ counts }: Cache): number => counts.restAnswers.hits + counts.graphqlAnswers.hits;
 
   it("answers from memory what was asked before", async () => {
     await expectSame();
-    for (const { app, memory } of instances) {
-      const before = answered(memory);
+    for (const { app, cache } of instances) {
+      const before = answered(cache);
       await askAll(app);
-      expect(answered(memory) - before).toBe(questions.length);
+      expect(answered(cache) - before).toBe(questions.length);
     }
   });
 
@@ -98,12 +98,12 @@ describeOnBothDatabases("an instance that remembers", (open) => {
     if (first === undefined) throw new Error("there is no instance");
     const query = `query ($publisher: String!, $slug: String!, $n: Int = 3) {
       plan(publisher: $publisher, slug: $slug) { scaled(servings: $n) { servings } } }`;
-    const { app, memory } = first;
+    const { app, cache } = first;
     const hits = async (variables: Record<string, unknown>): Promise<number> => {
-      const before = memory.counts.graphqlAnswers.hits;
+      const before = cache.counts.graphqlAnswers.hits;
       const { data } = await app.ask(query, variables);
       expect(data).toMatchObject({ plan: { scaled: { servings: variables["n"] ?? 3 } } });
-      return memory.counts.graphqlAnswers.hits - before;
+      return cache.counts.graphqlAnswers.hits - before;
     };
     const [publisher, slug] = ["third-gate-allotments", "roots-and-barley"];
     expect(await hits({ publisher, slug })).toBe(0);
@@ -114,13 +114,13 @@ describeOnBothDatabases("an instance that remembers", (open) => {
   it("keeps nothing of what somebody with a token asks, and gives it nothing that was kept", async () => {
     const [first] = instances;
     if (first === undefined) throw new Error("there is no instance");
-    const { app, memory } = first;
+    const { app, cache } = first;
     const token = await app.tokenFor(null, ["READ_DRAFTS"]);
     const query = '{ plan(publisher: "third-gate-allotments", slug: "roots-and-barley") { title } }';
     const byToken = await app.ask(query, {}, token);
-    const counts = JSON.stringify(memory.counts.graphqlAnswers);
+    const counts = JSON.stringify(cache.counts.graphqlAnswers);
     expect((await app.ask(query, {}, token)).data).toEqual(byToken.data);
-    expect(JSON.stringify(memory.counts.graphqlAnswers)).toBe(counts);
+    expect(JSON.stringify(cache.counts.graphqlAnswers)).toBe(counts);
     const drafts = '{ drafts(publisher: "third-gate-allotments") { edges { node { slug } } } }';
     expect((await app.ask(drafts, {}, token)).data).toMatchObject({ drafts: {} });
     expect((await app.ask(drafts)).errors[0]?.extensions).toMatchObject({ code: "UNAUTHENTICATED" });
@@ -158,14 +158,14 @@ describeOnBothDatabases("an instance that remembers", (open) => {
   it("gives nothing from memory while changes are not heard", async () => {
     const [first] = instances;
     if (first === undefined) throw new Error("there is no instance");
-    const { app, memory } = first;
+    const { app, cache } = first;
     await askAll(app);
-    memory.follower.listening(false);
-    const before = answered(memory);
+    cache.follower.listening(false);
+    const before = answered(cache);
     await changes["foods are saved"]?.({ ...world, deps: plain.deps }, 5_000);
     await expectSame();
-    expect(answered(memory)).toBe(before);
-    memory.follower.listening(true);
+    expect(answered(cache)).toBe(before);
+    cache.follower.listening(true);
     await expectSame();
   });
 });

@@ -7,7 +7,7 @@ import { publishDraft } from "../../../src/services/plans/publish-draft.js";
 import { reportImport } from "../../../src/services/imports/report-import.js";
 import { saveDocuments } from "../../../src/services/drafts/save-documents.js";
 import { saveFoods } from "../../../src/services/foods/save-foods.js";
-import { settleRow } from "../../../src/services/imports/resolve-row.js";
+import { resolveRow } from "../../../src/services/imports/resolve-row.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { demo, rules } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
@@ -132,7 +132,7 @@ describeOnBothDatabases("a code that its list does not have", (open) => {
     ]);
     const [saved] = await deps.data.foods.bySlugs(["moon-root"]);
     expect(saved?.allergens.map(({ code }) => code)).toEqual(["penut", "soy"]);
-    const settled = await settleRow(deps, caller, { run: run.id, line: 3, text: "moon-leaf,moon leaf,,,penut" });
+    const settled = await resolveRow(deps, caller, { run: run.id, line: 3, text: "moon-leaf,moon leaf,,,penut" });
     expect(settled.ok).toBe(true);
     await runImports(deps, "worker-1");
     expect(await deps.data.foods.bySlugs(["moon-leaf"])).toEqual([null]);

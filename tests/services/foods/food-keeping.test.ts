@@ -1,5 +1,5 @@
 import { beforeAll, expect, it } from "vitest";
-import { checkAlone } from "../../../src/app/cli/check-offline.js";
+import { checkOffline } from "../../../src/app/cli/check-offline.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { checkDocuments } from "../../../src/services/drafts/check-documents.js";
 import type { Deps } from "../../../src/services/deps.js";
@@ -45,7 +45,7 @@ describeOnBothDatabases("a food said to keep beyond every published rule of its 
     "checking documents": async (text: string) =>
       (await checkDocuments(deps, actor, { publisher, texts: [{ name: "beans.yaml", text }] })).problems,
     "checking files without a service": async (text: string) =>
-      (await checkAlone(readDocuments(text, "beans.yaml"), null)).problems,
+      (await checkOffline(readDocuments(text, "beans.yaml"), null)).problems,
   };
 
   it.each(Object.keys(doors) as (keyof typeof doors)[])("is refused at its line: %s", async (door) => {

@@ -9,7 +9,7 @@ import { removeFeed } from "../../../src/services/imports/remove-feed.js";
 import { importReportMarkdown, reportImport } from "../../../src/services/imports/report-import.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { saveFeed, type FeedInput } from "../../../src/services/imports/save-feed.js";
-import { settleRow } from "../../../src/services/imports/resolve-row.js";
+import { resolveRow } from "../../../src/services/imports/resolve-row.js";
 import { cancelImport, replayImport, startImport, undoImport } from "../../../src/services/imports/start-import.js";
 import { demo, rules } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
@@ -203,13 +203,13 @@ describeOnBothDatabases("feeds", (open) => {
         [4, "egg;date;2-Jan;2"],
         [5, "egg;never;4-Mar;3"],
       ]);
-      const mended = await settleRow(deps, operator, { run: run.id, line: 4, text: "egg;date;1/2 piece;2" });
+      const mended = await resolveRow(deps, operator, { run: run.id, line: 4, text: "egg;date;1/2 piece;2" });
       if (!mended.ok || mended.value.replay === null) throw new Error(JSON.stringify(mended));
       expect(ending(await ended(mended.value.replay))).toEqual(["DONE", 1, 1, 0, 0, 0, 0]);
       expect((await packs("egg")).get("date")).toBe("2");
-      expect(codes(await settleRow(deps, operator, { run: run.id, line: 4 }))).toEqual(["ROW_SETTLED"]);
-      expect(codes(await settleRow(deps, operator, { run: run.id, line: 5 }))).toEqual([]);
-      expect(codes(await settleRow(deps, operator, { run: run.id, line: 9 }))).toEqual(["UNKNOWN_ROW"]);
+      expect(codes(await resolveRow(deps, operator, { run: run.id, line: 4 }))).toEqual(["ROW_SETTLED"]);
+      expect(codes(await resolveRow(deps, operator, { run: run.id, line: 5 }))).toEqual([]);
+      expect(codes(await resolveRow(deps, operator, { run: run.id, line: 9 }))).toEqual(["UNKNOWN_ROW"]);
       expect((await rowsOf(run)).every(({ settledAt }) => settledAt !== null)).toBe(true);
     });
   });

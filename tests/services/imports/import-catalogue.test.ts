@@ -12,7 +12,7 @@ import { loadCatalogue } from "../../../src/services/foods/load-catalogue.js";
 import { reportImport } from "../../../src/services/imports/report-import.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { saveFeed } from "../../../src/services/imports/save-feed.js";
-import { settleRow } from "../../../src/services/imports/resolve-row.js";
+import { resolveRow } from "../../../src/services/imports/resolve-row.js";
 import { referenceTable, sourceOf } from "../../domain/quantity/reference-table.js";
 import { food } from "../../kit/builders.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
@@ -197,7 +197,7 @@ describeOnBothDatabases("an import into the open food table", (open) => {
     expect(placed).toMatchObject({ measure: "big bowl", grams: 200, edition: { title: "Corrections" } });
     const actor: Actor = { kind: "PROGRAM", name: "test" };
     const caller: Caller = { actor, requestId: "test" };
-    const mended = await settleRow(deps, caller, { run: run.id, line: 4, text: heavier });
+    const mended = await resolveRow(deps, caller, { run: run.id, line: 4, text: heavier });
     if (!mended.ok) throw new Error(JSON.stringify(mended.problems));
     await runImports(deps, "worker-1");
     expect((await knownRow(carrot)).row.per100g.energyKcal).toBe(44);

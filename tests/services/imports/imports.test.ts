@@ -5,7 +5,7 @@ import { differencesOf, packFacts, type NotedPack } from "../../../src/services/
 import type { Deps } from "../../../src/services/deps.js";
 import { feedSettingsSchema } from "../../../src/services/imports/feed-settings.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
-import { settleRow } from "../../../src/services/imports/resolve-row.js";
+import { resolveRow } from "../../../src/services/imports/resolve-row.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../../kit/databases.js";
 import { demo, rules } from "../../graphql/open-test-app.js";
@@ -184,7 +184,7 @@ describeOnBothDatabases("imports", (open) => {
         [3, "pearl-barley;slip;1.500 kg;3,30", ["PRICE_OUT_OF_LINE"]],
         [5, "egg;dear;6 piece;180,00", ["PRICE_OUT_OF_LINE"]],
       ]);
-      const settled = await settleRow(deps, operator, { run: odd.id, line: 5, text: "egg;dear;6 piece;180,00" });
+      const settled = await resolveRow(deps, operator, { run: odd.id, line: 5, text: "egg;dear;6 piece;180,00" });
       expect([settled.ok, feed === odd.feed]).toEqual([true, true]);
       await runImports(deps, "worker-1");
       expect((await pricesOf(deps, "egg"))?.find(([id]) => id === "dear")).toEqual(["dear", "180.00"]);
@@ -325,7 +325,7 @@ describeOnBothDatabases("imports", (open) => {
       expect([counts(bare), await presence()]).toEqual([[1, 0, 1, 0, 0, 0], ["CONTAINS"]]);
       const weaker = await run("slug,name,free-from\nmoon-spread,moon spread,peanut\n", { force: true });
       expect([counts(weaker), await presence()]).toEqual([[1, 0, 0, 0, 1, 0], ["CONTAINS"]]);
-      const settled = await settleRow(deps, operator, {
+      const settled = await resolveRow(deps, operator, {
         run: weaker.id,
         line: 2,
         text: "moon-spread,moon spread,peanut",

@@ -1,7 +1,7 @@
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
 import { readTexts } from "../../../services/drafts/read-texts.js";
 import { readClientSettings } from "../../setup/environment.js";
-import { checkAlone } from "../check-offline.js";
+import { checkOffline } from "../check-offline.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countOf } from "../count-of.js";
 import { CheckDocumentsDocument } from "../generated/operations.js";
@@ -37,7 +37,7 @@ async function check(names: readonly string[], options: CheckOptions): Promise<O
   const documents = read.value.count;
   const isSet = (options.server ?? readClientSettings().server) !== null;
   if (options.offline === true || !isSet) {
-    const { problems, findings, notAtHand } = await checkAlone(read.value, region);
+    const { problems, findings, notAtHand } = await checkOffline(read.value, region);
     const missing = [...notAtHand.foods, ...notAtHand.components];
     const unseen =
       missing.length === 0

@@ -6,7 +6,7 @@ import type { Line } from "../../model/line.js";
 import type { PlanBundle } from "../../model/plan.js";
 import type { Path, Problem } from "../../problem.js";
 import { ownMeasureName, standardUnit } from "../../quantity/unit.js";
-import { atOnce, type InTurns } from "../../work.js";
+import { runToEnd, type InSlices } from "../../work.js";
 import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js";
 import { checkSteps } from "./check-steps.js";
 import { checkSwaps } from "./check-swaps.js";
@@ -75,7 +75,7 @@ function checkLine(line: Line, path: Path, checking: Checking): Problem[] {
 const checkedInTurn = 100;
 
 /** What is wrong with each, turn by turn. */
-function* checkEach<T>(things: readonly T[], check: (thing: T) => readonly Problem[]): InTurns<Problem[]> {
+function* checkEach<T>(things: readonly T[], check: (thing: T) => readonly Problem[]): InSlices<Problem[]> {
   const found: Problem[] = [];
   for (const [at, thing] of things.entries()) {
     if (at % checkedInTurn === checkedInTurn - 1) yield;
@@ -84,7 +84,7 @@ function* checkEach<T>(things: readonly T[], check: (thing: T) => readonly Probl
   return found;
 }
 
-function* checkLines(lines: readonly Line[], path: Path, checking: Checking): InTurns<Problem[]> {
+function* checkLines(lines: readonly Line[], path: Path, checking: Checking): InSlices<Problem[]> {
   return [
     ...checkUnique(
       lines.map(({ id }) => id),
@@ -123,7 +123,7 @@ function checkComponentFacts(component: Component): Problem[] {
   ];
 }
 
-function* checkComponent(component: Component, checking: Checking): InTurns<Problem[]> {
+function* checkComponent(component: Component, checking: Checking): InSlices<Problem[]> {
   const path = ["components", component.slug];
   yield;
   const ofRoutes: Problem[] = [];
@@ -168,7 +168,7 @@ function checkSizes({ plan, components, foods }: PlanBundle): Problem[] {
   ];
 }
 
-function* checkMeals({ plan }: PlanBundle, checking: Checking): InTurns<Problem[]> {
+function* checkMeals({ plan }: PlanBundle, checking: Checking): InSlices<Problem[]> {
   const found: Problem[] = [];
   for (const meal of plan.meals) {
     const path = ["meals", meal.slug];
@@ -203,10 +203,10 @@ const checked = new WeakMap<PlanBundle, readonly Problem[]>();
  * no meal leads to, demands that cannot be turned into the unit of their component's yield. A bundle is a value: the answer for one
  * is remembered as long as it lives.
  */
-export const checkBundle = (bundle: PlanBundle): readonly Problem[] => atOnce(checkBundleInTurns(bundle));
+export const checkBundle = (bundle: PlanBundle): readonly Problem[] => runToEnd(checkBundleInSlices(bundle));
 
 /** The same turn by turn. */
-export function* checkBundleInTurns(bundle: PlanBundle): InTurns<readonly Problem[]> {
+export function* checkBundleInSlices(bundle: PlanBundle): InSlices<readonly Problem[]> {
   const known = checked.get(bundle);
   if (known !== undefined) return known;
   const problems = (yield* findProblems(bundle)).map(shortened);
@@ -214,7 +214,7 @@ export function* checkBundleInTurns(bundle: PlanBundle): InTurns<readonly Proble
   return problems;
 }
 
-function* findProblems(bundle: PlanBundle): InTurns<readonly Problem[]> {
+function* findProblems(bundle: PlanBundle): InSlices<readonly Problem[]> {
   const { plan, components, foods } = bundle;
   const sizes = checkSizes(bundle);
   if (sizes.length > 0) return sizes;

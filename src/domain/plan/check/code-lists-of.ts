@@ -4,7 +4,7 @@ import type { CodeList, CodeLists } from "../../model/code-lists.js";
 import { currencyCodes } from "../../model/currency-codes.js";
 import { isLanguageTag, languageCodes } from "../../model/language-tags.js";
 import { allergenCodes } from "../../nutrition/allergen-codes.js";
-import { onceFor } from "../../memoize.js";
+import { memoize } from "../../memoize.js";
 import type { RuleSet } from "../rule-set.js";
 
 /** The lists that are the same whatever the rules say. */
@@ -17,7 +17,7 @@ export const fixedCodeLists = (): CodeLists => ({
 });
 
 /** Every closed list, with those that are rule data as a set of rules has them. The one place that knows all. */
-export const codeListsOf = onceFor((rules: Pick<RuleSet, "safety" | "allergens">): CodeLists => ({
+export const codeListsOf = memoize((rules: Pick<RuleSet, "safety" | "allergens">): CodeLists => ({
   ...fixedCodeLists(),
   caution: { codes: rules.safety.cautions.map(({ code }) => code) },
   diet: { codes: rules.allergens.diets.map(({ code }) => code) },

@@ -1,9 +1,9 @@
-import { nutritionOfInTurns, type Nutrition, type NutritionInput, type Span } from "../../nutrition/nutrients.js";
+import { nutritionOfInSlices, type Nutrition, type NutritionInput, type Span } from "../../nutrition/nutrients.js";
 import { inDimension } from "../../quantity/convert.js";
 import { toNumber } from "../../quantity/rational.js";
 import { gramsOf, isWater, partNutrients } from "./eaten-grams.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../work.js";
-import { eatenInTurns, type EatenMeal } from "./eaten.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../work.js";
+import { eatenInSlices, type EatenMeal } from "./eaten.js";
 import { lineContext } from "../line-context.js";
 import type { ScaledLine, ScaledMeal, ScaledPlan } from "../scaled.js";
 
@@ -71,11 +71,11 @@ interface MealNutrition {
  * @param servings that share each meal
  */
 export const planNutrition = (scaled: ScaledPlan, servings: number): PlanNutrition =>
-  atOnce(nutritionInTurns(scaled, servings, unhurried));
+  runToEnd(nutritionInSlices(scaled, servings, unlimitedWork));
 
 /** The same turn by turn. */
-export function* nutritionInTurns(scaled: ScaledPlan, servings: number, work: Work): InTurns<PlanNutrition> {
-  const eaten = yield* eatenInTurns(scaled, work);
+export function* nutritionInSlices(scaled: ScaledPlan, servings: number, work: Work): InSlices<PlanNutrition> {
+  const eaten = yield* eatenInSlices(scaled, work);
   const counts = ({ food }: EatenMeal["foods"][number]): boolean => food.nutrients !== null || !isWater(food);
   const plates = scaled.meals.map((meal) => plateGrams(meal, scaled));
   const inputs: (readonly NutritionInput[])[] = [];
@@ -92,14 +92,14 @@ export function* nutritionInTurns(scaled: ScaledPlan, servings: number, work: Wo
     yield;
     const own = inputs[at] ?? [];
     work.step(2 * stepsOfInput * own.length);
-    const found = yield* nutritionOfInTurns({ inputs: own, cookedGrams: plates[at] ?? null, servings });
+    const found = yield* nutritionOfInSlices({ inputs: own, cookedGrams: plates[at] ?? null, servings });
     meals.push({ meal: meal.slug, nutrition: { ...found, mealCount: 1 } });
   }
   yield;
   return {
     meals,
     plan: {
-      ...(yield* nutritionOfInTurns({
+      ...(yield* nutritionOfInSlices({
         inputs: inputs.flat(),
         cookedGrams: whole !== null && whole.low > 0 ? whole : null,
         servings,

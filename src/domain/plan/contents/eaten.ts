@@ -1,4 +1,4 @@
-import { atOnce, unhurried, type InTurns, type Work } from "../../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../work.js";
 import type { BaseAmount } from "../../model/amount.js";
 import type { Step } from "../../model/component.js";
 import type { Food } from "../../model/food.js";
@@ -180,10 +180,10 @@ const stepsOfLine = 4;
  * component that the meal takes. What is left over, thrown away or poured away is not eaten. Foods without an amount are there
  * all the same, and take nothing from what is known of them by other lines.
  */
-export const eatenFoods = (scaled: ScaledPlan): readonly EatenMeal[] => atOnce(eatenInTurns(scaled, unhurried));
+export const eatenFoods = (scaled: ScaledPlan): readonly EatenMeal[] => runToEnd(eatenInSlices(scaled, unlimitedWork));
 
 /** The same turn by turn. */
-export function* eatenInTurns(scaled: ScaledPlan, work: Work): InTurns<readonly EatenMeal[]> {
+export function* eatenInSlices(scaled: ScaledPlan, work: Work): InSlices<readonly EatenMeal[]> {
   const { foods } = lineContext(scaled.bundle);
   const ofComponent = new Map<string, { readonly made: BaseAmount; readonly foods: readonly EatenFood[] }>();
   const tally = (making: Making): readonly EatenFood[] => {

@@ -1,5 +1,5 @@
 import type { Food } from "../../model/food.js";
-import { onceFor } from "../../memoize.js";
+import { memoize } from "../../memoize.js";
 import type { CompiledLine, CompiledPlan } from "../compiled-plan.js";
 import { lineContext } from "../line-context.js";
 
@@ -11,7 +11,7 @@ interface FoodsEaten {
 }
 
 /** Foods are eaten whatever their amount is, so they are the same for every number of servings. */
-export const foodsEaten = onceFor((plan: CompiledPlan): FoodsEaten => {
+export const foodsEaten = memoize((plan: CompiledPlan): FoodsEaten => {
   const { foods } = lineContext(plan.bundle);
   const ofComponent = new Map<string, readonly Food[]>();
   const eatenIn = (lines: readonly CompiledLine[]): readonly Food[] => [

@@ -1,6 +1,6 @@
 import type { Food, FoodClaims } from "../../model/food.js";
 import type { PlanBundle } from "../../model/plan.js";
-import { onceFor } from "../../memoize.js";
+import { memoize } from "../../memoize.js";
 import type { FoodsToday } from "./foods-today.js";
 
 /** A plan with what today's catalogue says of its foods, and whose words those are. */
@@ -10,7 +10,7 @@ interface Known {
 }
 
 /** The last answer for each plan: its foods of today are the same objects until one of them changes. */
-const lastOf = onceFor((_: PlanBundle): { known: Known | null } => ({ known: null }));
+const lastOf = memoize((_: PlanBundle): { known: Known | null } => ({ known: null }));
 
 /**
  * The plan, with what is said today of the allergens and diets of its foods beside what it froze; of each two answers the less
@@ -41,7 +41,7 @@ function saidBeside(
   return now.filter((each) => !saysTheSame(each, food));
 }
 
-const words = onceFor(({ allergens, diets, singleIngredient }: FoodClaims): string =>
+const words = memoize(({ allergens, diets, singleIngredient }: FoodClaims): string =>
   JSON.stringify([
     allergens.map(({ code, presence, traces }) => `${code} ${presence} ${traces ?? ""}`).toSorted(),
     diets.map(({ diet, fits }) => `${diet} ${fits}`).toSorted(),

@@ -1,7 +1,7 @@
 import type { Household } from "../../model/household.js";
 import type { KeepingClass } from "../../model/keeping.js";
-import { atOnce, type InTurns } from "../../work.js";
-import { planInTurns } from "../../prep-session/schedule.js";
+import { runToEnd, type InSlices } from "../../work.js";
+import { planInSlices } from "../../prep-session/schedule.js";
 import type { PrepSession, SessionBudget, SessionInput } from "../../prep-session/session.js";
 import type { Result } from "../../problem.js";
 import type { ScaledPlan } from "../scaled.js";
@@ -27,16 +27,16 @@ export const scaledSession = (
   classes: readonly KeepingClass[],
   budget: SessionBudget = {},
   part?: SessionPart,
-): Result<PrepSession> => atOnce(scaledSessionInTurns(scaled, household, classes, budget, part));
+): Result<PrepSession> => runToEnd(scaledSessionInSlices(scaled, household, classes, budget, part));
 
 /** The same turn by turn. */
-export function* scaledSessionInTurns(
+export function* scaledSessionInSlices(
   scaled: ScaledPlan,
   household: Household,
   classes: readonly KeepingClass[],
   budget: SessionBudget,
   part?: SessionPart,
-): InTurns<Result<PrepSession>> {
+): InSlices<Result<PrepSession>> {
   const of = part === undefined ? {} : { part };
   const input = (choice: SessionChoice) => sessionInput(scaled, household, classes, { ...of, ...choice });
   const usual = input({});
@@ -47,17 +47,17 @@ export function* scaledSessionInTurns(
     const quiet = { ...budget, explain: false };
     const conflictLimit =
       at === ways.length - 1 ? {} : { conflictLimit: Math.min(glance, budget.conflictLimit ?? glance) };
-    const found = yield* planInTurns(way, { ...quiet, ...conflictLimit });
+    const found = yield* planInSlices(way, { ...quiet, ...conflictLimit });
     if (found.ok) return (yield* shorter(way, found.value, quiet)) ?? found;
     if (!found.problems.every(({ code }) => code === "WAITS_CANNOT_BE_KEPT" || code === "TOO_LARGE")) return found;
   }
-  return yield* planInTurns(cold, budget);
+  return yield* planInSlices(cold, budget);
 }
 
 /** What all of the budget finds, where a glance found something that may not be the shortest; null: nothing more. */
-function* shorter(way: SessionInput, found: PrepSession, budget: SessionBudget): InTurns<Result<PrepSession> | null> {
+function* shorter(way: SessionInput, found: PrepSession, budget: SessionBudget): InSlices<Result<PrepSession> | null> {
   if (found.optimal && found.handsFreeOptimal) return null;
   if ((budget.conflictLimit ?? Number.POSITIVE_INFINITY) <= glance || budget.shouldStop?.() === true) return null;
-  const again = yield* planInTurns(way, budget);
+  const again = yield* planInSlices(way, budget);
   return again.ok && again.value.totalMinutes <= found.totalMinutes ? again : null;
 }

@@ -1,4 +1,4 @@
-import { atOnce, unhurried, type InTurns } from "../../work.js";
+import { runToEnd, unlimitedWork, type InSlices } from "../../work.js";
 import { usualMealTime } from "../../model/plan.js";
 import type { Household } from "../../model/household.js";
 import type { KeepingClass } from "../../model/keeping.js";
@@ -6,7 +6,7 @@ import type { PrepSession, SessionBudget } from "../../prep-session/session.js";
 import { minutesOf } from "../../prep-session/task.js";
 import { dayShares, type DayShares } from "../contents/day-shares.js";
 import type { ScaledComponent, ScaledPlan } from "../scaled.js";
-import { scaledSessionInTurns } from "./scaled-session.js";
+import { scaledSessionInSlices } from "./scaled-session.js";
 import { laterStart } from "./session-date.js";
 import { kitchenOf } from "./session-input.js";
 import { dayOfWork } from "./session-length.js";
@@ -87,8 +87,8 @@ const stepsOfDivision = ({ components, meals }: ScaledPlan): number =>
 function* divisionsOf(
   scaled: ScaledPlan,
   classes: readonly KeepingClass[],
-  { work = unhurried, shouldStop = () => false }: SessionBudget,
-): InTurns<readonly Division[]> {
+  { work = unlimitedWork, shouldStop = () => false }: SessionBudget,
+): InSlices<readonly Division[]> {
   const eaten = [...new Set(scaled.meals.map(({ meal }) => meal.day))]
     .filter((day) => day > 0)
     .toSorted((a, b) => a - b);
@@ -135,14 +135,14 @@ function* ordered(
   { days, shares }: Division,
   asked: Asked,
   budget: SessionBudget,
-): InTurns<readonly DaySession[] | null> {
+): InSlices<readonly DaySession[] | null> {
   const { scaled, household, classes } = asked;
   const found: DaySession[] = [];
   // Later days have less work and an hour by which it is done, so they tell soonest that a division does not serve.
   for (const [at, day] of [...days.entries()].toReversed()) {
     const components = shares[at]!;
     const session = household.session && laterStart(household.session, day);
-    const done = yield* scaledSessionInTurns(
+    const done = yield* scaledSessionInSlices(
       scaled,
       { ...household, session },
       classes,
@@ -164,14 +164,14 @@ function* ordered(
  * @param lighterThan minutes of hands of the whole in one session, where there is one
  */
 export const splitSession = (asked: Asked, lighterThan: number, budget: SessionBudget = {}): readonly DaySession[] =>
-  atOnce(splitInTurns(asked, lighterThan, budget));
+  runToEnd(splitInSlices(asked, lighterThan, budget));
 
 /** The same turn by turn. */
-export function* splitInTurns(
+export function* splitInSlices(
   asked: Asked,
   lighterThan: number,
   budget: SessionBudget,
-): InTurns<readonly DaySession[]> {
+): InSlices<readonly DaySession[]> {
   const { scaled, household, classes } = asked;
   const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
   const cap = dayOfWork * cooks;

@@ -1,4 +1,4 @@
-import type { InTurns, Work } from "../../work.js";
+import type { InSlices, Work } from "../../work.js";
 import { propagateAfterLast } from "./after-last-propagator.js";
 import { BoundTrail, noReason, reasonKind } from "./bound-trail.js";
 import { ClauseStore } from "./clause-store.js";
@@ -84,7 +84,7 @@ export class BoundSearch {
     return Math.min(this.trail.lower(this.order.finish), this.bestFinish);
   }
 
-  *run(limits: SearchLimits): InTurns<SearchEnd> {
+  *run(limits: SearchLimits): InSlices<SearchEnd> {
     if (!this.rootPropagate()) return "PROVED";
     let restart = 0;
     for (;;) {
@@ -105,7 +105,7 @@ export class BoundSearch {
     return this.propagate();
   }
 
-  private *descend(budget: number, bottomUp: boolean, limits: SearchLimits): InTurns<SearchEnd | "RESTART"> {
+  private *descend(budget: number, bottomUp: boolean, limits: SearchLimits): InSlices<SearchEnd | "RESTART"> {
     this.backTo(0);
     let spent = 0;
     for (let turns = 1; ; turns++) {

@@ -1,4 +1,4 @@
-import type { InTurns, Work } from "../../work.js";
+import type { InSlices, Work } from "../../work.js";
 import type { TaskNetwork } from "../task-network.js";
 import { cellsInStep, unreachable } from "../task-network.js";
 
@@ -29,7 +29,7 @@ export function tails(network: TaskNetwork): Int32Array {
 }
 
 /** Work of all tasks that start at `head` or later and leave at least `tail` must fit between. */
-function* energyBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array, work: Work): InTurns<number> {
+function* energyBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array, work: Work): InSlices<number> {
   const { tasks, resources, demands, durations, capacities } = network;
   let bound = 0;
   const byTail = [...heads.keys()].filter((task) => tail[task] !== unreachable).sort((a, b) => tail[b]! - tail[a]!);
@@ -49,7 +49,7 @@ function* energyBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array,
 }
 
 /** Tasks of which no two can run together take at least as long as one after another (node packing, greedily). */
-function* packingBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array, work: Work): InTurns<number> {
+function* packingBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array, work: Work): InSlices<number> {
   const { tasks, durations, distance, pairFirst, pairSecond } = network;
   const exclusive = new Uint8Array(tasks * tasks);
   for (let a = 0; a < tasks; a++)
@@ -81,7 +81,7 @@ function* packingBound(network: TaskNetwork, heads: Int32Array, tail: Int32Array
 }
 
 /** A proved bound on the finish: critical path, work per resource, and tasks that exclude each other. */
-export function* lowerBound(network: TaskNetwork, work: Work): InTurns<number> {
+export function* lowerBound(network: TaskNetwork, work: Work): InSlices<number> {
   const heads = earliestStarts(network);
   const tail = tails(network);
   let path = 0;

@@ -1,4 +1,4 @@
-import { unhurried, type Work } from "../../work.js";
+import { unlimitedWork, type Work } from "../../work.js";
 import { cellsInStep, type TaskNetwork } from "../task-network.js";
 
 /** Which way a schedule is built: from the start on, or (mirrored) from the end back. */
@@ -45,7 +45,7 @@ export class ScheduleGenerator {
   constructor(
     private readonly network: TaskNetwork,
     direction: Direction,
-    private readonly work: Work = unhurried,
+    private readonly work: Work = unlimitedWork,
   ) {
     this.arcs = arcLists(network, direction);
     const apart: number[][] = Array.from({ length: network.tasks }, () => []);

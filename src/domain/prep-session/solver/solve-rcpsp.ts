@@ -1,4 +1,4 @@
-import { atOnce, unhurried, type InTurns } from "../../work.js";
+import { runToEnd, unlimitedWork, type InSlices } from "../../work.js";
 import { BoundSearch } from "./bound-search.js";
 import { lowerBound } from "./lower-bounds.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem, SolveOptions } from "./rcpsp-problem.js";
@@ -12,13 +12,13 @@ import { layOut } from "../task-network.js";
  * "INFEASIBLE" names greatest waits, windows or demands of which no schedule keeps all.
  */
 export const solveRcpsp = (problem: RcpspProblem, options: SolveOptions = {}): RcpspAnswer =>
-  atOnce(solveInTurns(problem, options));
+  runToEnd(solveInSlices(problem, options));
 
 /** The same turn by turn. */
-export function* solveInTurns(problem: RcpspProblem, options: SolveOptions): InTurns<RcpspAnswer> {
+export function* solveInSlices(problem: RcpspProblem, options: SolveOptions): InSlices<RcpspAnswer> {
   const tooMuch = excessDemands(problem);
   if (tooMuch.length > 0) return { status: "INFEASIBLE", obstacles: tooMuch, conflicts: 0 };
-  const laid = yield* layOut(problem, options.finish, options.work ?? unhurried);
+  const laid = yield* layOut(problem, options.finish, options.work ?? unlimitedWork);
   if (!laid.ok) {
     const obstacles = laid.cycle.map((index): Obstacle => ({ kind: "WAIT", wait: problem.waits[index]! }));
     return { status: "INFEASIBLE", obstacles, conflicts: 0 };
@@ -28,8 +28,8 @@ export function* solveInTurns(problem: RcpspProblem, options: SolveOptions): InT
   return { ...answer, obstacles: yield* obstaclesOf(problem, options) };
 }
 
-function* searched(network: TaskNetwork, options: SolveOptions): InTurns<RcpspAnswer> {
-  const { work = unhurried, shouldStop = never } = options;
+function* searched(network: TaskNetwork, options: SolveOptions): InSlices<RcpspAnswer> {
+  const { work = unlimitedWork, shouldStop = never } = options;
   const bound = yield* lowerBound(network, work);
   const known = options.knownStarts === undefined ? null : Int32Array.from(options.knownStarts);
   const limits = { work, shouldStop };
@@ -74,7 +74,7 @@ function excessDemands(problem: RcpspProblem): Obstacle[] {
 }
 
 /** Obstacles small enough that leaving any one of them out makes a schedule possible; more of them when told to stop. */
-function* obstaclesOf(problem: RcpspProblem, options: SolveOptions): InTurns<readonly Obstacle[]> {
+function* obstaclesOf(problem: RcpspProblem, options: SolveOptions): InSlices<readonly Obstacle[]> {
   const all: Obstacle[] = [
     ...problem.waits.flatMap((wait): Obstacle[] => (wait.max === null ? [] : [{ kind: "WAIT", wait }])),
     ...(problem.afterLast ?? []).map((wait): Obstacle => ({ kind: "AFTER_LAST", wait })),
@@ -86,16 +86,16 @@ function* obstaclesOf(problem: RcpspProblem, options: SolveOptions): InTurns<rea
   for (const obstacle of all) {
     if (options.shouldStop?.() ?? false) break;
     const fewer = kept.filter((other) => other !== obstacle);
-    const laid = yield* layOut(withOnly(problem, fewer), options.finish, options.work ?? unhurried);
+    const laid = yield* layOut(withOnly(problem, fewer), options.finish, options.work ?? unlimitedWork);
     if (!laid.ok || (yield* isImpossible(laid.network, options))) kept = fewer;
   }
   return kept;
 }
 
-function* isImpossible(network: TaskNetwork, options: SolveOptions): InTurns<boolean> {
+function* isImpossible(network: TaskNetwork, options: SolveOptions): InSlices<boolean> {
   const search = new BoundSearch(network, 0, network.horizon, null);
   const stopped = () => search.best !== null || (options.shouldStop?.() ?? false);
-  const { work = unhurried } = options;
+  const { work = unlimitedWork } = options;
   const end = yield* search.run({ conflictLimit: 20_000, shouldStop: stopped, work });
   return end === "PROVED" && search.best === null;
 }

@@ -1,4 +1,4 @@
-import type { InTurns, Work } from "../../work.js";
+import type { InSlices, Work } from "../../work.js";
 import { earliestStarts, tails } from "./lower-bounds.js";
 import { randomGenerator } from "./random-generator.js";
 import { ScheduleGenerator } from "./schedule-generation.js";
@@ -61,7 +61,7 @@ function* builtWithin(
   priority: ArrayLike<number>,
   earliest: Int32Array,
   { shouldStop }: StartLimits,
-): InTurns<Int32Array | null> {
+): InSlices<Int32Array | null> {
   const { arcFrom, arcTo, arcWeight, latest } = network;
   const releases = earliest.slice();
   for (let repair = 0; repair < mostRepairs && !(repair > 0 && shouldStop()); repair++) {
@@ -98,7 +98,7 @@ export function* startSchedule(
   rounds: number,
   seed: number,
   limits: StartLimits,
-): InTurns<Int32Array | null> {
+): InSlices<Int32Array | null> {
   const { work, shouldStop } = limits;
   const forward = new ScheduleGenerator(network, "FORWARD", work);
   const backward = new ScheduleGenerator(network, "BACKWARD", work);
@@ -111,7 +111,7 @@ export function* startSchedule(
     const finish = finishOf(network, starts);
     if (finish < best.finish) Object.assign(best, { starts, finish });
   };
-  const improve = function* (priority: Float64Array): InTurns<void> {
+  const improve = function* (priority: Float64Array): InSlices<void> {
     let starts = yield* builtWithin(network, forward, priority, releases, limits);
     keep(starts);
     for (let pass = 0; pass < 2 && starts !== null && isOpen(); pass++) {

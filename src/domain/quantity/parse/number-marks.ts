@@ -1,4 +1,4 @@
-import { latest } from "../../memoize.js";
+import { memoizeLatest } from "../../memoize.js";
 
 /** Marks a locale writes numbers with. */
 export interface NumberMarks {
@@ -23,4 +23,4 @@ const read = (locale: string): NumberMarks | null => {
 export const numberMarks = (locale: string | null): NumberMarks | null => (locale === null ? null : marksOf(locale));
 
 /** Endless new tags make this slower, never larger. */
-const marksOf = latest("number-marks", 200, String, read);
+const marksOf = memoizeLatest("number-marks", 200, String, read);

@@ -3,7 +3,7 @@ import { markup, type Content } from "../markup.js";
 import { planPath, publisherPath } from "../page-links.js";
 
 /** A published plan, as far as a shelf of plans shows it. */
-interface ShelvedPlan {
+interface ListedPlan {
   readonly publisher: string;
   readonly slug: string;
   readonly title: string;
@@ -13,14 +13,14 @@ interface ShelvedPlan {
 }
 
 /** One page of plans, newest first, and the way to the next. */
-export interface Shelf {
-  readonly plans: readonly ShelvedPlan[];
+export interface PlanList {
+  readonly plans: readonly ListedPlan[];
   /** Address of the plans that follow; null: these are the last. */
   readonly next: string | null;
 }
 
 /** Plans as packets on a shelf. `publisherName` null: they are all of one publisher. */
-export function shelfMarkup({ plans, next }: Shelf, publisherName: ((slug: string) => string) | null): Content {
+export function planListMarkup({ plans, next }: PlanList, publisherName: ((slug: string) => string) | null): Content {
   if (plans.length === 0) return markup`<p class="aside">Nothing is published here yet.</p>`;
   return [
     markup`<ul class="shelf">${plans.map(

@@ -1,6 +1,6 @@
 import { guideFood } from "../../../services/answers/guide-single-item.js";
 import { foodNameFor } from "../../../exports/words/food-name.js";
-import { noHousehold, settleRegion } from "../../../services/answers/resolve-region.js";
+import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import { showWritten, type Show } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../../generated/resolver-types.js";
@@ -18,7 +18,7 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
     const bundles = food.frozenIn === null ? [] : [(await loaders.frozen(food.frozenIn)).bundle];
     const rules = await loaders.rulesToday();
-    const { regions = [] } = await settleRegion(noHousehold, bundles, rules, loaders.readPublishers);
+    const { regions = [] } = await resolveRegion(noHousehold, bundles, rules, loaders.readPublishers);
     const given = { region, regions, from: boughtAt, fromName: "boughtAt", audience: kitchen };
     return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);
   },

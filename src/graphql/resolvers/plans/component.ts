@@ -1,5 +1,5 @@
 import { guideComponent } from "../../../services/answers/guide-single-item.js";
-import { noHousehold, settleRegion } from "../../../services/answers/resolve-region.js";
+import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import { ratioValue, showWritten, writersShow } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../../generated/resolver-types.js";
@@ -24,7 +24,7 @@ export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParen
   storage: async (component, { region, madeAt, kitchen }, { deps, loaders }) => {
     const { frozen } = component;
     const bundles = [frozen.bundle];
-    const { regions = [] } = await settleRegion(
+    const { regions = [] } = await resolveRegion(
       noHousehold,
       bundles,
       await loaders.rulesToday(),

@@ -2,13 +2,13 @@ import { checkPublishedPlan } from "../../../services/drafts/check-plan.js";
 import { aboutWhat, findingText } from "../../../exports/sentences/finding-text.js";
 import { guideStorage } from "../../../services/answers/guide-storage.js";
 import { listRevisions } from "../../../services/plans/list-revisions.js";
-import { servingsTableInTurns } from "../../../domain/plan/servings-table.js";
+import { servingsTableInSlices } from "../../../domain/plan/servings-table.js";
 import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
-import { noHousehold, settleRegion } from "../../../services/answers/resolve-region.js";
-import { scalePlanInTurns } from "../../../domain/plan/scale-plan.js";
-import { inTurns } from "../../../services/time-slices.js";
+import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
+import { scalePlanInSlices } from "../../../domain/plan/scale-plan.js";
+import { runInSlices } from "../../../services/time-slices.js";
 import { inStage } from "../../../services/stage.js";
-import { stateNutritionInTurns } from "../../../services/answers/state-contents.js";
+import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
 import { showFor } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
@@ -55,12 +55,12 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
     const read = valueOf(
       await readReadersHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets, loaders.readFoods),
     );
-    const household = await settleRegion(read, [frozen.bundle], rules, loaders.readPublishers);
+    const household = await resolveRegion(read, [frozen.bundle], rules, loaders.readPublishers);
     const today = await loaders.today([frozen.bundle], household);
     const scaled = valueOf(
       await inStage(deps, "scale", () =>
         // Many aliases get here at once, when what they all wait for has been read.
-        inTurns(deps, (work) => scalePlanInTurns(frozen.bundle, servings, household, today, work)),
+        runInSlices(deps, (work) => scalePlanInSlices(frozen.bundle, servings, household, today, work)),
       ),
     );
     return {
@@ -71,22 +71,22 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
       today,
       keeping: once(() => guideStorage(scaled, household, deps, loaders.readRules)),
       rules,
-      nutrition: once(() => inTurns(deps, (work) => stateNutritionInTurns(scaled, household, work))),
+      nutrition: once(() => runInSlices(deps, (work) => stateNutritionInSlices(scaled, household, work))),
     };
   },
   servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
     const read = valueOf(await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods));
-    const household = await settleRegion(read, [bundle], rules, loaders.readPublishers);
+    const household = await resolveRegion(read, [bundle], rules, loaders.readPublishers);
     const today = await loaders.today([bundle], household);
-    return valueOf(await inTurns(deps, (work) => servingsTableInTurns(bundle, from, to, household, today, work)));
+    return valueOf(await runInSlices(deps, (work) => servingsTableInSlices(bundle, from, to, household, today, work)));
   },
   checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
   check: async (plan, _, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
-    const household = await settleRegion(noHousehold, [bundle], rules, loaders.readPublishers);
+    const household = await resolveRegion(noHousehold, [bundle], rules, loaders.readPublishers);
     return valueOf(await checkPublishedPlan(bundle, household, rules, deps, loaders.readRules));
   },
 };

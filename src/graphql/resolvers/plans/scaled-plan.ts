@@ -3,12 +3,12 @@ import { lateMeals } from "../../../domain/plan/session/late-meals.js";
 import type { ScaledPlan } from "../../../domain/plan/scaled.js";
 import { wholeDay, type DaySession } from "../../../domain/plan/session/split-session.js";
 import { kitchenOf } from "../../../domain/plan/session/session-input.js";
-import { shopInTurns } from "../../../domain/plan/shop.js";
+import { shopInSlices } from "../../../domain/plan/shop.js";
 import { warningText } from "../../../exports/sentences/problem-text.js";
-import { inTurns } from "../../../services/time-slices.js";
-import { prepSessionInTurns, prepSessionsInTurns } from "../../../services/answers/plan-prep-session.js";
+import { runInSlices } from "../../../services/time-slices.js";
+import { prepSessionInSlices, prepSessionsInSlices } from "../../../services/answers/plan-prep-session.js";
 import { inStage } from "../../../services/stage.js";
-import { findCautionsInTurns, stateAllergens, stateDiets } from "../../../services/answers/state-contents.js";
+import { findCautionsInSlices, stateAllergens, stateDiets } from "../../../services/answers/state-contents.js";
 import { valueOf } from "../../errors.js";
 import { showAmount, showScaledLine } from "../../../exports/words/shown-amount.js";
 import type {
@@ -42,7 +42,7 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),
   shoppingList: async ({ scaled, household, frozen, show, today }, _, { deps }) => {
     const list = await inStage(deps, "shop", () =>
-      inTurns(deps, (work) => shopInTurns([scaled], household, today, work)),
+      runInSlices(deps, (work) => shopInSlices([scaled], household, today, work)),
     );
     return { list, plans: [frozen], show };
   },
@@ -53,7 +53,7 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
         scaled,
         valueOf(
           await inStage(deps, "schedule", () =>
-            inTurns(deps, (work) => prepSessionInTurns(scaled, household, rules, work)),
+            runInSlices(deps, (work) => prepSessionInSlices(scaled, household, rules, work)),
           ),
         ),
       ),
@@ -65,22 +65,22 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
   }),
   sessions: async ({ scaled, household, rules, frozen }, _, { deps }) => {
     const { days } = await inStage(deps, "schedule", () =>
-      inTurns(deps, (work) => prepSessionsInTurns(scaled, household, rules, work)),
+      runInSlices(deps, (work) => prepSessionsInSlices(scaled, household, rules, work)),
     );
     const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
     return days.map((each) => ({ ...timed(each, scaled, household), cooks, frozen }));
   },
   allergens: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
-    ...(await inTurns(deps, (work) => stateAllergens(scaled, null, household, rules, deps.clock, work))),
+    ...(await runInSlices(deps, (work) => stateAllergens(scaled, null, household, rules, deps.clock, work))),
     frozen,
   }),
   diets: async ({ scaled, household, rules, frozen }, _, { deps }) => {
-    const stated = await inTurns(deps, (work) => stateDiets(scaled, null, household, rules, deps.clock, work));
+    const stated = await runInSlices(deps, (work) => stateDiets(scaled, null, household, rules, deps.clock, work));
     return stated.map((diet) => ({ ...diet, frozen }));
   },
   nutrition: async ({ nutrition, frozen }) => ({ ...(await nutrition()).plan, frozen }),
   cautions: async ({ scaled, household, frozen, rules }, _, { deps }) => {
-    const { cautions } = await inTurns(deps, (work) => findCautionsInTurns(scaled, household, rules, work));
+    const { cautions } = await runInSlices(deps, (work) => findCautionsInSlices(scaled, household, rules, work));
     return cautions.map((caution) => ({ ...caution, frozen }));
   },
   // Whose rules all of it goes by comes first.
@@ -94,11 +94,11 @@ export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealPa
   meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
   factor: ({ scaled }) => scaled.factor,
   allergens: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => ({
-    ...(await inTurns(deps, (work) => stateAllergens(scaled, meal.slug, household, rules, deps.clock, work))),
+    ...(await runInSlices(deps, (work) => stateAllergens(scaled, meal.slug, household, rules, deps.clock, work))),
     frozen,
   }),
   diets: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => {
-    const stated = await inTurns(deps, (work) => stateDiets(scaled, meal.slug, household, rules, deps.clock, work));
+    const stated = await runInSlices(deps, (work) => stateDiets(scaled, meal.slug, household, rules, deps.clock, work));
     return stated.map((diet) => ({ ...diet, frozen }));
   },
   nutrition: async ({ scaled, plan, frozen }) => {

@@ -1,7 +1,7 @@
 import { Composer, isScalar, LineCounter } from "yaml";
 import type { CST, Document } from "yaml";
 import type { Path, Problem } from "../../../domain/problem.js";
-import { atOnce, unhurried, type InTurns, type Work } from "../../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../../domain/work.js";
 import { documentParts } from "../document-parts.js";
 import { repeatedKeys } from "./repeated-keys.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
@@ -40,10 +40,10 @@ const start: Place = { line: 1, column: 1 };
  * Reads YAML 1.2 (so also JSON). Only `null`, `true` and `false` get a type: every other scalar stays the
  * writer's own text, because `1.000` is a thousand in some languages and YAML would make it 1.
  */
-export const readYaml = (text: string): YamlText => atOnce(readYamlInTurns(text, unhurried));
+export const readYaml = (text: string): YamlText => runToEnd(readYamlInSlices(text, unlimitedWork));
 
 /** The same turn by turn. What the library does of one document in one piece is a turn: building its nodes, and its value. */
-export function* readYamlInTurns(text: string, work: Work): InTurns<YamlText> {
+export function* readYamlInSlices(text: string, work: Work): InSlices<YamlText> {
   if (text.length > yamlLimits.characters) return refused("characters", start, text.length);
   const lines = new LineCounter();
   const counted = yield* readTokens(text, lines, work);
@@ -100,7 +100,7 @@ type TellFault = (
  * The library makes an `Error` of every fault and goes on to the end, which takes megabytes of memory for a text that is none but
  * faults. So its own list is left to it for the first of them, and one more ends the reading. The method is private in its types.
  */
-function* compose(tokens: readonly CST.Token[], end: number): InTurns<Composed> {
+function* compose(tokens: readonly CST.Token[], end: number): InSlices<Composed> {
   const composer = new Composer({ schema: "failsafe", customTags: ["null", "bool"], uniqueKeys: false });
   const faults: Fault[] = [];
   const inner = composer as unknown as { onError: TellFault };
@@ -155,7 +155,7 @@ interface ReadOne {
   readonly problems: readonly YamlProblem[];
 }
 
-function* readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place): InTurns<ReadOne> {
+function* readOne(document: Document.Parsed, text: string, placeAt: (offset: number) => Place): InSlices<ReadOne> {
   const faults = [...document.errors, ...document.warnings].map(({ pos, message }) => bad(placeAt(pos[0]), message));
   const twice = repeatedKeys(document).map((offset) => bad(placeAt(offset), "the same key twice"));
   if (faults.length + twice.length > 0) return { document: null, problems: [...faults, ...twice] };
@@ -177,7 +177,7 @@ function* readOne(document: Document.Parsed, text: string, placeAt: (offset: num
 }
 
 /** Whether a value has more entries than that, each alias unfolded. */
-function* holdsMore(root: unknown, most: number): InTurns<boolean> {
+function* holdsMore(root: unknown, most: number): InSlices<boolean> {
   const open: unknown[] = [root];
   let count = 0;
   let looked = 0;
@@ -197,7 +197,7 @@ function* holdsMore(root: unknown, most: number): InTurns<boolean> {
 const looksInTurn = 5_000;
 
 /** Offset of a token nested deeper than the limit, of the first document that has one; null: there is none. */
-function* firstBelow(tokens: readonly CST.Token[]): InTurns<number | null> {
+function* firstBelow(tokens: readonly CST.Token[]): InSlices<number | null> {
   const open = tokens.map((token) => ({ token, depth: 0 })).toReversed();
   let looked = 0;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {

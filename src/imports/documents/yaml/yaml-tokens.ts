@@ -1,5 +1,5 @@
 import { CST, Lexer, Parser, type LineCounter } from "yaml";
-import type { InTurns, Work } from "../../../domain/work.js";
+import type { InSlices, Work } from "../../../domain/work.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
 
 /** What a text has too much of, and where it was one too many. */
@@ -69,7 +69,7 @@ class TokenCounter {
 const lexemesInTurn = 500;
 
 /** The tokens of a text, made only as far as it stays within its limits: each is counted before anything is made of it. */
-export function* readTokens(text: string, lines: LineCounter, work: Work): InTurns<TokensRead> {
+export function* readTokens(text: string, lines: LineCounter, work: Work): InSlices<TokensRead> {
   const counter = new TokenCounter();
   const parser = new Parser(lines.addNewLine);
   const tokens: CST.Token[] = [];
