@@ -177,6 +177,15 @@ type ProblemFacts =
       readonly reasons: readonly { readonly code: string; readonly about: string }[];
       readonly foods: readonly string[] | null;
     }
+  /** A line written as text that may mean several things, or nothing that is known. `named`: slugs that it may name; null: that is certain. */
+  | {
+      readonly code: "LINE_OPEN";
+      readonly path: Path;
+      readonly written: string;
+      readonly reasons: readonly { readonly code: string; readonly about: string }[];
+      readonly named: readonly string[] | null;
+      readonly amounts: readonly string[];
+    }
   /** A file that cannot be fetched from its feed's place; `tries`: how often that was tried. */
   | { readonly code: "FILE_NOT_HAD"; readonly path: Path; readonly why: string; readonly tries: number }
   /** A document that builds on a component whose own document, in the same file, was put aside. */

@@ -27,7 +27,7 @@ export interface TakenLine {
   readonly optional: boolean;
 }
 
-interface ReadLine {
+export interface ReadLine {
   readonly line: ParsedLine;
   readonly match: FoodMatch;
   /** null: a person must say what it means; `reasons` and `match` say why. */

@@ -33,6 +33,21 @@ const reasonWords: Readonly<Record<LineReasonCode, string>> = {
   NOTHING: "its amount is nothing",
 };
 
+/** What is open about a line that was written as text, and what to write. */
+export function openLineText({ written, reasons, named, amounts }: Extract<Problem, { code: "LINE_OPEN" }>): string {
+  const said = [
+    ...reasons.map(reasonText),
+    ...(named === null ? [] : [namedText(named)]),
+    ...(amounts.length === 0 ? [] : [`its amount may be any of these: ${amounts.join(", ")}`]),
+  ];
+  return `The line "${written}" is not clear: ${said.join("; ")}.`;
+}
+
+const namedText = (named: readonly string[]): string =>
+  named.length > 0
+    ? `it may mean any of these: ${named.join(", ")}`
+    : "no food or component is known by these words; write a food document for it, or another name";
+
 /** One open point of a recipe in plain words: what is open, and what to write. */
 export function openPointText(point: OpenPoint): string {
   switch (point.open) {

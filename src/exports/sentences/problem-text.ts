@@ -3,7 +3,7 @@ import { pathText } from "../words/path-text.js";
 import { claimSentence } from "./claim-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
 import { stoppingSentence } from "./stopping-sentence.js";
-import { openPointText } from "./open-point-text.js";
+import { openLineText, openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "../words/fact-words.js";
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
@@ -171,6 +171,8 @@ function problemSentence(problem: Problem): string {
       return `The import failed on our side. Quote ${problem.run} when you report it; starting it again goes on where it stopped.`;
     case "RECIPE_OPEN":
       return openPointText(problem);
+    case "LINE_OPEN":
+      return openLineText(problem);
     case "FILE_NOT_HAD":
       return `The file cannot be had: ${problem.why}.${problem.tries > 1 ? ` It was tried ${problem.tries} times.` : ""}`;
     case "COMPONENT_SET_ASIDE":

@@ -5,7 +5,7 @@ import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
 import type { BatchesWritten, ComponentDocument, RouteDocument } from "./schemas/component-schema.js";
 import { readDensities, readKeeping, readOwnMeasures } from "./read-facts.js";
-import { lineIds, readLines } from "./read-lines.js";
+import { readLines, stepLineIds } from "./read-lines.js";
 import type { KnownItems } from "./read-lines.js";
 import { readRatio } from "./read-ratio.js";
 import { readSteps } from "./read-steps.js";
@@ -23,7 +23,7 @@ export function readComponent(document: ComponentDocument, known: KnownItems): R
   if (!measures.ok) return measures;
   const read = combine({
     lines: readLines(document.lines, known, reading, ["lines"]),
-    steps: readSteps(document.steps, lineIds(document.lines), ["steps"]),
+    steps: readSteps(document.steps, stepLineIds(document.lines), ["steps"]),
     yield: combine({
       amount: reading.amount(document.yield.amount, measures.value, ["yield", "amount"]),
       source: reading.source(document.yield.source, ["yield", "source"]),
@@ -57,7 +57,7 @@ function readBatches(written: BatchesWritten, path: Path): Result<BatchRule> {
 function readRoute(route: RouteDocument, known: KnownItems, reading: Reading, path: Path): Result<Route> {
   const read = combine({
     lines: readLines(route.lines, known, reading, [...path, "lines"]),
-    steps: readSteps(route.steps, lineIds(route.lines), [...path, "steps"]),
+    steps: readSteps(route.steps, stepLineIds(route.lines), [...path, "steps"]),
     keeping: readKeeping(route.keeping, reading, [...path, "keeping"]),
   });
   return mapResult(read, (values) => ({

@@ -24,6 +24,8 @@ export interface ReadDocument {
   /** As it was written, with its remarks. */
   readonly text: string;
   readonly place: YamlDocument["place"];
+  /** Where a path through the document stood before its text lines were settled; left out: where it stands. */
+  readonly writtenAt?: (path: Path) => Path;
   /** The codes in it as they were written; `checkCodes` holds them against their lists. */
   readonly codes: readonly WrittenCode[];
 }

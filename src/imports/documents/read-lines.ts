@@ -43,7 +43,12 @@ export function lineIds(lines: readonly LineDocument[]): readonly string[] {
   });
 }
 
+/** The names that steps may use; null: a line is open, and what it will be called with it. */
+export const stepLineIds = (lines: readonly LineDocument[]): readonly string[] | null =>
+  lines.some(({ open }) => open !== undefined) ? null : lineIds(lines);
+
 function readLine(line: LineDocument, id: string, known: KnownItems, reading: Reading, path: Path): Result<Line> {
+  if (line.open !== undefined) return failed([{ code: "LINE_OPEN", path, written: line.text ?? "", ...line.open }]);
   const measures = itemMeasures(line, known, path);
   if (!measures.ok) return measures;
   const read = combine({

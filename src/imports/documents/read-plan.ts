@@ -2,7 +2,7 @@ import type { Meal, Plan } from "../../domain/model/plan.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
 import type { MealDocument, PlanDocument } from "./schemas/plan-schema.js";
-import { lineIds, readLines } from "./read-lines.js";
+import { readLines, stepLineIds } from "./read-lines.js";
 import type { KnownItems } from "./read-lines.js";
 import { readSteps } from "./read-steps.js";
 import { readingOf } from "./reading.js";
@@ -39,7 +39,7 @@ function readMeal(
 ): Result<Meal> {
   const read = combine({
     lines: readLines(meal.lines, known, reading, [...path, "lines"]),
-    steps: readSteps(meal.steps, lineIds(meal.lines), [...path, "steps"]),
+    steps: readSteps(meal.steps, stepLineIds(meal.lines), [...path, "steps"]),
   });
   return mapResult(read, (values) => ({
     slug: meal.slug,

@@ -8,11 +8,11 @@ import { readRatio } from "./read-ratio.js";
 
 /**
  * Steps of one component, route or meal. A step without an id is called after its number; without `after` it
- * follows the step above it. `lines` are the ids of the lines beside the steps.
+ * follows the step above it. `lines` are the ids of the lines beside the steps; null: not all are known.
  */
 export function readSteps(
   steps: readonly StepDocument[],
-  lines: readonly string[],
+  lines: readonly string[] | null,
   path: Path,
 ): Result<readonly Step[]> {
   const ids = steps.map(({ id }, index) => id ?? `step-${index + 1}`);
@@ -25,7 +25,7 @@ function nameProblems(
   step: StepDocument,
   index: number,
   ids: readonly string[],
-  lines: readonly string[],
+  lines: readonly string[] | null,
   path: Path,
 ): readonly Problem[] {
   const id = ids[index] ?? "";
@@ -35,7 +35,7 @@ function nameProblems(
   return [
     ...repeated,
     ...unknownNames(step.after ?? [], others, [...path, "after"]),
-    ...unknownNames(step.uses, lines, [...path, "uses"]),
+    ...(lines === null ? [] : unknownNames(step.uses, lines, [...path, "uses"])),
   ];
 }
 

@@ -4,6 +4,10 @@ import type { Plan } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Problem, Result } from "../../domain/problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
+import type { NamedFood } from "../../domain/quantity/food-name.js";
+import type { AnyDocument } from "./document-kinds.js";
+import type { NamedComponent } from "./line-names.js";
+import { settleLines, type LineThings } from "./settle-lines.js";
 import type { ComponentDocument } from "./schemas/component-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
 import type { PlanDocument } from "./schemas/plan-schema.js";
@@ -18,6 +22,8 @@ import { readPlan } from "./read-plan.js";
 export interface KnownThings {
   readonly foods: readonly Food[];
   readonly components: readonly Component[];
+  /** All foods there are by their names, for lines that are written as text; left out: `foods`. */
+  readonly named?: readonly NamedFood[];
   /** What a document's food inherits from the open table; its lines may then name inherited measures. Values stay as written. */
   readonly inherit?: (food: Food) => Food;
 }
@@ -36,6 +42,8 @@ export interface DocumentsResolved {
   readonly plans: readonly Resolved<Plan>[];
   readonly publishers: readonly Resolved<DescribedPublisher>[];
   readonly problems: readonly DocumentProblem[];
+  /** As they were given, with the lines that are written as text read. */
+  readonly documents: readonly ReadDocument[];
 }
 
 type OfKind<D> = Omit<ReadDocument, "document"> & { readonly document: D };
@@ -49,18 +57,20 @@ export const resolveDocuments = (documents: readonly ReadDocument[], known: Know
 
 /** The same turn by turn. */
 export function* resolveInSlices(
-  documents: readonly ReadDocument[],
+  given: readonly ReadDocument[],
   known: KnownThings,
   work: Work,
 ): InSlices<DocumentsResolved> {
   const { inherit = (food: Food) => food } = known;
-  const foodDocuments = ofKind<FoodDocument>(documents, "food");
+  const foodDocuments = ofKind<FoodDocument>(given, "food");
+  const foods = yield* each(foodDocuments, work, (read) => resolved(read, readFood(read.document)));
+  const ownFoods = foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)));
+  const documents = yield* settleLines(given, lineThings(given, ownFoods, known), work);
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
   const planDocuments = ofKind<PlanDocument>(documents, "plan");
 
-  const foods = yield* each(foodDocuments, work, (read) => resolved(read, readFood(read.document)));
   const items = knownItems(
-    [...known.foods, ...foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)))],
+    [...known.foods, ...ownFoods],
     new Set(foodDocuments.map(({ document }) => document.slug)),
     known.components,
     componentDocuments.map(({ document }) => document),
@@ -76,6 +86,22 @@ export function* resolveInSlices(
     plans: plans.flatMap(({ values }) => values),
     publishers: ofKind<PublisherDocument>(documents, "publisher").map((read) => ({ value: read.document, read })),
     problems: [...repeated(documents), ...parts.flatMap(({ problems }) => problems)],
+    documents,
+  };
+}
+
+/** What text lines may name: a document goes before what is known of its name. */
+function lineThings(documents: readonly ReadDocument[], ownFoods: readonly Food[], known: KnownThings): LineThings {
+  const written = (kind: AnyDocument["kind"]): ReadonlySet<string> =>
+    new Set(documents.flatMap(({ document }) => (document.kind === kind ? [document.slug] : [])));
+  const [foods, components] = [written("food"), written("component")];
+  const ownComponents = ofKind<ComponentDocument>(documents, "component").map(({ document }): NamedComponent => {
+    const measures = componentMeasures(document);
+    return { slug: document.slug, title: document.title, measures: measures.ok ? measures.value : [], densities: [] };
+  });
+  return {
+    foods: [...(known.named ?? known.foods).filter(({ slug }) => !foods.has(slug)), ...ownFoods],
+    components: [...known.components.filter(({ slug }) => !components.has(slug)), ...ownComponents],
   };
 }
 
@@ -109,12 +135,10 @@ function resolved<T>(read: ReadDocument, result: Result<T>) {
 }
 
 /** A problem at its place in the document it is about. */
-export const problemAt = (read: ReadDocument, problem: Problem): DocumentProblem => ({
-  file: read.file,
-  ...read.place(problem.path, "VALUE"),
-  path: problem.path,
-  problem,
-});
+export const problemAt = (read: ReadDocument, problem: Problem): DocumentProblem => {
+  const path = read.writtenAt?.(problem.path) ?? problem.path;
+  return { file: read.file, ...read.place(path, "VALUE"), path, problem };
+};
 
 function repeated(documents: readonly ReadDocument[]): readonly DocumentProblem[] {
   const name = ({ document }: ReadDocument): string =>

@@ -2,12 +2,10 @@ import { stringify } from "yaml";
 import type { MeasureSystem } from "../../domain/model/amount.js";
 import type { FoodMatch, FoodNames } from "../../domain/quantity/food-name.js";
 import type { LineReason } from "../../domain/quantity/parse.js";
-import { ownMeasureName } from "../../domain/quantity/unit.js";
-import { readLine, type TakenLine } from "../../domain/quantity/read-line.js";
-import { amountText } from "../documents/amount-text.js";
+import { readLine } from "../../domain/quantity/read-line.js";
 import type { PlainDocument } from "../documents/document-of.js";
-import { measuredWords } from "../documents/schemas/line-schema.js";
 import { measureSystemWords } from "../documents/schemas/shared-schemas.js";
+import { takenLine } from "../documents/taken-line.js";
 import type { WebRecipe, WebStep } from "./web-recipe.js";
 
 /** Something about a recipe that a person must say; until then the draft cannot be saved. */
@@ -54,7 +52,7 @@ export function recipeDraft(recipe: WebRecipe, options: DraftOptions): RecipeDra
     written,
     ...readLine(written, { locale, measures, region, foods }),
   }));
-  const lines = read.flatMap(({ written, taken }) => (taken === null ? [] : [lineOf(written, taken)]));
+  const lines = read.flatMap(({ written, taken }) => (taken === null ? [] : [takenLine(written, taken)]));
   const open = read.flatMap(({ written, taken, reasons, match }): readonly OpenPoint[] =>
     taken === null ? [{ kind: "LINE", written, reasons, match }] : [],
   );
@@ -96,29 +94,6 @@ export function recipeDraftText({ document, open }: RecipeDraft, words: (point: 
   const notes = open.map((point) => `# - ${words(point).replace(/\s+/g, " ")}\n`).join("");
   const head = notes === "" ? "" : `# Still to be settled; then save this document:\n${notes}`;
   return head + stringify(document, { lineWidth: 120 });
-}
-
-function lineOf(written: string, line: TakenLine): PlainDocument {
-  const { amount } = line;
-  const preparation = [sizeWords(line), line.preparation].filter((each) => each !== null).join(", ");
-  return {
-    food: line.food,
-    ...(line.part === null ? {} : { part: line.part }),
-    ...(amount === null ? { rule: "to taste" } : { amount: amountText(amount) }),
-    ...(line.each === null ? {} : { each: amountText(line.each) }),
-    written,
-    ...(line.measured === "READY" ? { measured: measuredWords.READY } : {}),
-    ...(line.form === null ? {} : { form: line.form }),
-    ...(preparation === "" ? {} : { preparation }),
-    ...(line.extra ? { "plus-more": "yes" } : {}),
-    ...(line.optional ? { optional: "yes" } : {}),
-  };
-}
-
-/** The size of one, where the amount does not carry it: "large", "6 oz each". */
-function sizeWords({ size, amount, each }: TakenLine): string | null {
-  if (size === null || amount === null || each !== null || ownMeasureName(amount.unit) !== null) return null;
-  return /^\d/.test(size) ? `${size} each` : size;
 }
 
 /** A page says how long the whole takes and nothing of its steps: the first carries it all, the others none of their own. */

@@ -12,15 +12,26 @@ const stemOf = (name: string): string =>
     .reduce((longest, word) => (word.length > longest.length ? word : longest), "")
     .slice(0, stemLength);
 
+/** Whether some words, plain, may hold this name. */
+export const mayHold = (text: string, name: string): boolean => text.includes(stemOf(name));
+
+/** What some lines may name. */
+export interface FoodsForLines {
+  /** All foods by their names; with their facts where a line may name them. */
+  readonly named: readonly NamedFood[];
+  /** Those that a line may name, and what they turn into, with what they inherit. */
+  readonly foods: readonly Food[];
+}
+
 /**
  * The names of all foods, and what reading these lines may need to know of those they may name: how they are sold and measured,
  * with what they inherit, and what they turn into.
  */
-export async function lineFoods(deps: Pick<Deps, "data">, lines: readonly string[]): Promise<FoodNames> {
+export async function foodsForLines(deps: Pick<Deps, "data">, lines: readonly string[]): Promise<FoodsForLines> {
   const named = await deps.data.foods.names();
   const text = plainWords(lines.join(" "));
   const mayBeNamed = ({ names }: NamedFood): boolean =>
-    names.some(({ one, many, also }) => [one, many, ...also].some((name) => text.includes(stemOf(name))));
+    names.some(({ one, many, also }) => [one, many, ...also].some((name) => mayHold(text, name)));
   const known = new Map<string, Food>();
   for (let wanted = named.filter(mayBeNamed).map(({ slug }) => slug); wanted.length > 0;) {
     const found = (await deps.data.foods.bySlugs(wanted)).filter((food) => food !== null);
@@ -29,5 +40,9 @@ export async function lineFoods(deps: Pick<Deps, "data">, lines: readonly string
     // A food that is gone would be asked for again and again.
     if (found.length === 0) break;
   }
-  return compileFoodNames(named.map((food) => known.get(food.slug) ?? food));
+  return { named: named.map((food) => known.get(food.slug) ?? food), foods: [...known.values()] };
 }
+
+/** The names of all foods, laid out to read these lines by. */
+export const lineFoods = async (deps: Pick<Deps, "data">, lines: readonly string[]): Promise<FoodNames> =>
+  compileFoodNames((await foodsForLines(deps, lines)).named);

@@ -1,4 +1,7 @@
 import { foodsIn, linesOfComponent } from "../../domain/plan/bundle-of.js";
+import { textLinesOf } from "../../imports/documents/settle-lines.js";
+import { lineComponents } from "./line-components.js";
+import { foodsForLines } from "./line-foods.js";
 import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
 import type { DocumentsRead } from "../../imports/documents/read-documents.js";
 import type { KnownBeside } from "../../imports/documents/check-documents.js";
@@ -22,14 +25,24 @@ export async function loadReferences(
   const documents = read.documents.map(({ document }) => document);
   const named = namedInDocuments(documents);
   const written = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
-  const components = (await gatherComponents(data, publisher, named.components, written)).map(({ value }) => value);
+  const texts = textLinesOf(documents);
+  const ofTexts = await lineComponents(data, publisher, texts);
+  const components = (await gatherComponents(data, publisher, [...named.components, ...ofTexts], written)).map(
+    ({ value }) => value,
+  );
   const foods = [...new Set([...named.foods, ...foodsIn(components.flatMap(linesOfComponent))])];
   const found = foods.length === 0 ? [] : (await data.foods.bySlugs(foods)).filter((food) => food !== null);
   const inherit = await readInheritance({ data }, [
     ...found.map(({ ndbNo }) => ndbNo),
     ...documents.flatMap((document) => (document.kind === "food" ? [document.usda] : [])),
   ]);
-  return { foods: found.map(inherit), components, inherit, codes: await listsOfToday(deps, numbersIn(read)) };
+  const codes = await listsOfToday(deps, numbersIn(read));
+  const known = { foods: found.map(inherit), components, inherit, codes };
+  if (texts.length === 0) return known;
+  const forLines = await foodsForLines({ data }, texts);
+  const names = new Set(known.foods.map(({ slug }) => slug));
+  const besides = forLines.foods.filter(({ slug }) => !names.has(slug));
+  return { ...known, foods: [...known.foods, ...besides], named: forLines.named };
 }
 
 /** The numbers of the open table that documents name, also those with another fault: a right number is no fault beside it. */

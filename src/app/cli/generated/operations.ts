@@ -230,6 +230,8 @@ export type ProblemCode =
   | 'KITCHEN_WITHOUT'
   /** An import would change or refuse more than its feed allows. */
   | 'LIMIT_PASSED'
+  /** A line written as text that may mean several things, or nothing that is known. */
+  | 'LINE_OPEN'
   /** Stands last, where more problems were found than are listed. */
   | 'MORE_PROBLEMS'
   /** An import put more rows aside than it keeps to be mended: 10,000. The others are only counted. */

@@ -23,7 +23,7 @@ const bad = (path: Path, written: string, why: string): Result<never> =>
   failed([{ code: "BAD_AMOUNT", path, written, why }]);
 
 /** The food's own measure by name or by its words for one and many; the whole item is the standard piece. */
-const findOwnMeasure = (word: string, own: readonly OwnMeasure[]): UnitRef | null => {
+export const findOwnMeasure = (word: string, own: readonly OwnMeasure[]): UnitRef | null => {
   const wanted = (ownMeasureName(word) ?? word).toLowerCase();
   const found = own.find(({ name, one, many }) => [name, one, many].some((each) => each.toLowerCase() === wanted));
   if (found === undefined) return null;

@@ -103,6 +103,9 @@ export const lineSchema = z
     params: { expected: "eaten or thrown-away, one of the two", got: "both" },
   });
 
+/** What is left out of a line. */
+const { food: _none, ...emptyLine } = lineSchema.parse({ food: "none", rule: ruleWords.TO_TASTE });
+
 /** A piece of work. Steps follow one another unless `after` says otherwise. */
 export const stepSchema = z.strictObject({
   id: nameSchema.optional(),
@@ -125,8 +128,36 @@ export const stepSchema = z.strictObject({
   chills: yesNoSchema.nullable().default(null),
 });
 
-export const linesSchema = listSchema(lineSchema);
+/** Most characters of a line that is written as text. */
+export const longestTextLine = 500;
+
+/**
+ * A line as one writes it: `2 cups pearl barley, rinsed`. What it says is found out beside the foods and components that are known
+ * (settle-lines.ts); until then it names nothing.
+ */
+const textLineSchema = z
+  .string()
+  .min(1)
+  .max(longestTextLine)
+  .meta({ description: "a line as one writes it, such as 2 cups pearl barley, rinsed" })
+  .transform((text): LineDocument => ({ ...emptyLine, text }));
+
+export const linesSchema = listSchema(z.union([textLineSchema, lineSchema]));
 export const stepsSchema = listSchema(stepSchema).default([]);
 
-export type LineDocument = z.output<typeof lineSchema>;
+/** Why nobody can say for certain what a line of text means, and what it may mean. */
+export interface OpenLine {
+  readonly reasons: readonly { readonly code: string; readonly about: string }[];
+  /** Slugs of foods and components that it may name; null: what it names is certain. */
+  readonly named: readonly string[] | null;
+  /** Amounts that it may mean, as a document writes them. */
+  readonly amounts: readonly string[];
+}
+
+export type LineDocument = z.output<typeof lineSchema> & {
+  /** The line was written as text, and this is it. */
+  readonly text?: string;
+  /** The text could not be settled. */
+  readonly open?: OpenLine;
+};
 export type StepDocument = z.output<typeof stepSchema>;

@@ -87,7 +87,9 @@ function ofIssue(issue: Issue, root: unknown): ShapeProblem {
 /** Of the shapes a value may have, the one it came nearest to: it was found wrong furthest inside. */
 function closestBranch(issue: Extract<Issue, { code: "invalid_union" }>): readonly Issue[] {
   const depth = (branch: readonly Issue[]): number => Math.max(...branch.map((each) => each.path.length));
-  const custom = issue.errors.filter((branch) => branch.some(({ code }) => code !== "invalid_type"));
+  const custom = issue.errors.filter((branch) =>
+    branch.some(({ code, path }) => code !== "invalid_type" || path.length > 0),
+  );
   const [best] = custom.toSorted((a, b) => depth(b) - depth(a));
   if (best !== undefined) return best;
   const expected = [...new Set(issue.errors.flat().map(expectation))].join(" | ");

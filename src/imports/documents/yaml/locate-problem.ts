@@ -6,7 +6,7 @@ import type { DocumentsResolved, Resolved } from "../resolve-documents.js";
 import type { Place } from "./yaml-text.js";
 
 /** Documents with the values they were resolved to. */
-export type ResolvedValues = Omit<DocumentsResolved, "problems" | "publishers">;
+export type ResolvedValues = Omit<DocumentsResolved, "problems" | "publishers" | "documents">;
 
 /** A problem that `checkBundle` found in a plan, at its place in the documents. */
 export const locateProblem = (problem: Problem, resolved: ResolvedValues, plan: ReadDocument): DocumentProblem => ({
@@ -29,7 +29,8 @@ export function locatePath(
   const own = resolved.plans.find(({ read }) => read === plan);
   const [read, value, inside] =
     named !== undefined ? [named.read, named.value, rest] : [plan, own?.value, root === "plans" ? rest : given];
-  const path = documentPath(value, inside);
+  const led = documentPath(value, inside);
+  const path = read.writtenAt?.(led) ?? led;
   return { file: read.file, ...read.place(path, "VALUE"), path };
 }
 
