@@ -82,6 +82,7 @@ export async function fuzzTargets(): Promise<readonly FuzzTarget[]> {
               region: null,
               seen: "2026-03-01",
               source: "x",
+              findFood: (slug) => ({ kind: "FOUND", slug }),
               measuresOf: () => [],
             }),
           ),

@@ -6,7 +6,8 @@ import { tableReader, type TableRow } from "../../src/imports/tables/read-table.
 export function readPrices(text: string): readonly TableRow<PriceRow>[] {
   const reader = priceRowReader({
     ...{ locale: "en", measures: "METRIC", currency: "XTS", region: null, seen: "2026-03-01", source: "Shop" },
-    measuresOf: (food) => (food === "egg" ? [] : null),
+    findFood: (food) => (food === "egg" ? { kind: "FOUND", slug: food } : { kind: "NONE" }),
+    measuresOf: () => [],
   });
   const rows = tableReader({ ...priceColumns, columnNames: new Map() }, 0, reader);
   const scanner = csvScanner(",");

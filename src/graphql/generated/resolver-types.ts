@@ -847,6 +847,23 @@ export type Feed = {
   readonly zone: Scalars['String']['output'];
 };
 
+/** An article of a shop, and the food that it is. */
+export type FeedArticle = {
+  readonly __typename?: 'FeedArticle';
+  /** The shop's own number or word for it. */
+  readonly article: Scalars['String']['output'];
+  /** Slug of the food. */
+  readonly food: Scalars['String']['output'];
+};
+
+/** An article of a shop, and the food that it is. */
+export type FeedArticleInput = {
+  /** The shop's own number or word for it. */
+  readonly article: Scalars['String']['input'];
+  /** Slug of the food. */
+  readonly food: Scalars['String']['input'];
+};
+
 /** A column that a file calls otherwise than we do. */
 export type FeedColumn = {
   readonly __typename?: 'FeedColumn';
@@ -940,6 +957,8 @@ export type FeedPlaceKind =
 /** How a feed's files are come by and read. */
 export type FeedSettings = {
   readonly __typename?: 'FeedSettings';
+  /** Foods by the shop's own numbers of articles, for price lists. */
+  readonly articles: ReadonlyArray<FeedArticle>;
   /** Columns that the file calls otherwise than we do. */
   readonly columns: ReadonlyArray<FeedColumn>;
   /** ISO 4217 code where a row names none. */
@@ -964,6 +983,8 @@ export type FeedSettings = {
 
 /** How a feed's files are come by and read. */
 export type FeedSettingsInput = {
+  /** Foods by the shop's own numbers of articles, for price lists: the column `food` may hold one. At most 5,000; of two with the same number the last counts. */
+  readonly articles?: InputMaybe<ReadonlyArray<FeedArticleInput>>;
   /** Columns that the file calls otherwise than we do. */
   readonly columns?: InputMaybe<ReadonlyArray<FeedColumnInput>>;
   /** ISO 4217 code where a row names none. */
@@ -4178,6 +4199,8 @@ export type ResolversTypes = {
   EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
   ExpectedDraftInput: ExpectedDraftInput;
   Feed: ResolverTypeWrapper<FeedParent>;
+  FeedArticle: ResolverTypeWrapper<FeedArticle>;
+  FeedArticleInput: FeedArticleInput;
   FeedColumn: ResolverTypeWrapper<FeedColumn>;
   FeedColumnInput: FeedColumnInput;
   FeedKind: FeedKind;
@@ -4407,6 +4430,8 @@ export type ResolversParentTypes = {
   EdiblePortion: EdiblePortion;
   ExpectedDraftInput: ExpectedDraftInput;
   Feed: FeedParent;
+  FeedArticle: FeedArticle;
+  FeedArticleInput: FeedArticleInput;
   FeedColumn: FeedColumn;
   FeedColumnInput: FeedColumnInput;
   FeedLimits: FeedLimits;
@@ -4858,6 +4883,11 @@ export type FeedResolvers<ContextType = Context, ParentType extends ResolversPar
   zone: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type FeedArticleResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedArticle'] = ResolversParentTypes['FeedArticle']> = {
+  article: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  food: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type FeedColumnResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedColumn'] = ResolversParentTypes['FeedColumn']> = {
   inFile: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   ours: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -4881,6 +4911,7 @@ export type FeedPlaceResolvers<ContextType = Context, ParentType extends Resolve
 };
 
 export type FeedSettingsResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FeedSettings'] = ResolversParentTypes['FeedSettings']> = {
+  articles: Resolver<ReadonlyArray<ResolversTypes['FeedArticle']>, ParentType, ContextType>;
   columns: Resolver<ReadonlyArray<ResolversTypes['FeedColumn']>, ParentType, ContextType>;
   currency: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   delimiter: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -5808,6 +5839,7 @@ export type Resolvers<ContextType = Context> = {
   DraftEdge: DraftEdgeResolvers<ContextType>;
   EdiblePortion: EdiblePortionResolvers<ContextType>;
   Feed: FeedResolvers<ContextType>;
+  FeedArticle: FeedArticleResolvers<ContextType>;
   FeedColumn: FeedColumnResolvers<ContextType>;
   FeedLimits: FeedLimitsResolvers<ContextType>;
   FeedPayload: FeedPayloadResolvers<ContextType>;

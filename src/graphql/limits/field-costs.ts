@@ -30,6 +30,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Diet.unknown": 40,
   "DocumentsCheck.findings": 40,
   "DraftCheck.findings": 40,
+  "FeedSettings.articles": 100,
   "FeedSettings.columns": 20,
   "Food.allergens": 15,
   "Food.densities": 4,

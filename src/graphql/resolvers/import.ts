@@ -96,10 +96,11 @@ export const importMutations: Pick<MutationResolvers, ImportMutation> = {
 const freshRun = ({ deps, actor }: Context, id: string): Promise<ImportRunParent | null> => findImport(deps, actor, id);
 
 /** As the services take it: what is left out is not there at all, and gets its default. */
-function settingsOf({ columns, place, ...settings }: FeedSettingsInput): object {
+function settingsOf({ articles, columns, place, ...settings }: FeedSettingsInput): object {
   return given({
     ...settings,
     place: place ? given(place) : null,
+    articles: articles ? Object.fromEntries(articles.map(({ article, food }) => [article, food])) : null,
     columns: columns ? Object.fromEntries(columns.map(({ inFile, ours }) => [inFile, ours])) : null,
   });
 }
@@ -110,7 +111,7 @@ const given = (fields: object): object =>
 export const feedResolvers: FieldsBeyond<FeedResolvers, FeedParent> = {
   publisher: ({ publisher }, _, { loaders }) => (publisher === null ? null : loaders.publishers.load(publisher)),
   settings: ({ settings }) => {
-    const { place, columns, ...read } = feedSettingsSchema.parse(settings);
+    const { articles, place, columns, ...read } = feedSettingsSchema.parse(settings);
     return {
       ...read,
       place: {
@@ -119,6 +120,7 @@ export const feedResolvers: FieldsBeyond<FeedResolvers, FeedParent> = {
         url: "url" in place ? place.url : null,
         hosts: "hosts" in place ? place.hosts : [],
       },
+      articles: Object.entries(articles).map(([article, food]) => ({ article, food })),
       columns: Object.entries(columns).map(([inFile, ours]) => ({ inFile, ours })),
     };
   },

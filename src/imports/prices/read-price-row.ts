@@ -4,6 +4,7 @@ import { nearestRegions, regionCode, regionInstead } from "../../domain/model/re
 import { checkLoose } from "../../domain/plan/check/check-facts.js";
 import { fixedCodeLists } from "../../domain/plan/check/code-lists-of.js";
 import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
+import type { FoodMatch } from "../../domain/quantity/food-name.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { unknownCode } from "../documents/check-codes.js";
 import { badCell } from "../tables/bad-cell.js";
@@ -29,8 +30,10 @@ export interface PriceOptions {
   readonly seen: string;
   /** Whose list it is, as the source shown beside every price. */
   readonly source: string;
-  /** Measures of a food's own ("tin"), for contents counted in them. null: there is no such food. */
-  readonly measuresOf: (food: string) => readonly OwnMeasure[] | null;
+  /** Which food a cell means: by its slug, by any of its names, or by the shop's own number of the article. */
+  readonly findFood: (written: string) => FoodMatch;
+  /** Measures of a food's own ("tin"), by its slug, for contents counted in them. */
+  readonly measuresOf: (food: string) => readonly OwnMeasure[];
 }
 
 export const priceColumns: Omit<TableColumns, "columnNames"> = {
@@ -54,19 +57,19 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
   };
   return (cells) => {
     const { problems, note } = gatherProblems();
-    const food = cells.get("food");
-    const own = options.measuresOf(food);
-    if (own === null) problems.push({ code: "UNKNOWN_FOOD", path: ["food"], food });
+    const food = note(readFood(cells.get("food"), options));
+    const own = food === null ? [] : options.measuresOf(food);
     const isLoose = cells.get("step") !== "" || isRate(cells.get("content"));
     const pack = note(readPackName(cells.get("pack"), isLoose));
-    const content = own === null ? null : note(contentOf(cells.get("content"), food, own));
+    const content = food === null ? null : note(contentOf(cells.get("content"), food, own));
     const price = note(
       readPrice(cells.get("price"), cells.get("currency").toUpperCase() || options.currency, options.locale),
     );
     const region = note(readRegion(cells.get("region"), options.region));
     const seen = note(readSeen(cells.get("seen"), options.seen));
     const loose = isLoose ? note(readLoose(cells.get("step"), options)) : null;
-    if (problems.length > 0 || pack === null || content === null || seen === null) return failed(problems);
+    if (problems.length > 0 || food === null || pack === null || content === null || seen === null)
+      return failed(problems);
     const source = { kind: "PUBLISHED", title: options.source, section: null } as const;
     const id = pack === "" ? looseId(region) : pack;
     const name = cells.get("name") || id;
@@ -82,6 +85,14 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
 const lists = fixedCodeLists();
 
 const bad = (column: string, expected: string, got: string): Result<never> => failed([badCell(column, expected, got)]);
+
+function readFood(written: string, { findFood }: PriceOptions): Result<string> {
+  const found = findFood(written);
+  if (found.kind === "FOUND") return ok(found.slug);
+  if (found.kind === "NONE") return failed([{ code: "UNKNOWN_FOOD", path: ["food"], food: written }]);
+  const [last, ...others] = found.slugs.toReversed();
+  return bad("food", `which of them is meant: ${others.toReversed().join(", ")} or ${last}`, written);
+}
 
 /** One price by weight for each place: a row of another replaces none. */
 const looseId = (region: string | null): string => (region === null ? "loose" : `loose-${region.toLowerCase()}`);

@@ -16,6 +16,9 @@ const placeSchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
+/** Articles of one feed: more than a shop of foods has. */
+export const mostArticles = 5_000;
+
 /**
  * How a feed's files are read. `limits` are the shares of rows, of those the feed had before (changed) or of those read
  * (quarantined), above which a run stops and loads nothing: a shop that changes a third of its prices overnight has more
@@ -44,6 +47,17 @@ export const feedSettingsSchema = z.strictObject({
     .default(null),
   /** From a name in the header of the file to ours. */
   columns: z.record(z.string().min(1).max(100), z.string().max(50)).default({}),
+  /** Prices: from the shop's own number of an article to the slug of a food. */
+  articles: z
+    .record(
+      z.string().min(1).max(100),
+      z
+        .string()
+        .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+        .max(80),
+    )
+    .refine((articles) => Object.keys(articles).length <= mostArticles, `at most ${mostArticles}`)
+    .default({}),
   limits: z
     .strictObject({
       changed: z.number().min(0).max(1).default(0.3),

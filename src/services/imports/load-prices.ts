@@ -4,6 +4,7 @@ import { readTable, type TableRow } from "../../imports/tables/read-table.js";
 import type { ListedPack, QuarantinedRow } from "../../persistence/imports/import-data.js";
 import { feedColumns } from "./feed-columns.js";
 import type { Deps } from "../deps.js";
+import { pricedFoodFinder } from "./find-priced-food.js";
 import { quarantineOutliers } from "./quarantine-outliers.js";
 import { moreAside, RunLost, withinLimits, type Loaded, type RunningImport } from "./running-import.js";
 
@@ -69,14 +70,15 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
 
 async function pricesOf({ data }: Deps, job: RunningImport): Promise<AsyncGenerator<readonly TableRow<PriceRow>[]>> {
   const { settings } = job;
-  const measures = await data.foods.measures();
+  const [measures, foods] = await Promise.all([data.foods.measures(), data.foods.names()]);
   const { locale, currency, region, source, delimiter } = settings;
   return readTable(
     job.bytes(),
     { columns: { ...priceColumns, columnNames: feedColumns(settings) }, delimiter },
     priceRowReader({
       ...{ locale, measures: settings.measures, currency, region, source, seen: job.arrived },
-      measuresOf: (food) => measures.get(food) ?? null,
+      findFood: pricedFoodFinder(foods, settings),
+      measuresOf: (food) => measures.get(food) ?? [],
     }),
   );
 }

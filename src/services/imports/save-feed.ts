@@ -4,7 +4,7 @@ import { currencyCodes } from "../../domain/model/currency-codes.js";
 import { nearestCodes } from "../../imports/documents/nearest-words.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { requireScope, type Caller } from "../access/actor.js";
-import type { Deps, FeedKind } from "../deps.js";
+import type { Data, Deps, FeedKind } from "../deps.js";
 import { feedSettingsSchema, isShared, usualLimits, type FeedSettings } from "./feed-settings.js";
 import { isCron } from "./crontab.js";
 import { isStorable } from "../storable-text.js";
@@ -55,6 +55,7 @@ export async function saveFeed(deps: Deps, caller: Caller, input: FeedInput): Pr
           got: kind,
         });
       }
+      if (settings.ok) problems.push(...(await articleProblems(data, settings.value)));
       if (problems.length > 0 || !settings.ok) return failed(problems);
       await data.feeds.save({
         ...{ publisher, slug, kind, cron, zone: zone ?? "UTC", enabled: enabled ?? true },
@@ -98,6 +99,16 @@ const regionProblems = ({ region }: FeedSettings): Problem[] =>
   region === null || regionCode(region) !== null
     ? []
     : [{ code: "BAD_SHAPE", path: ["input", "settings", "region"], expected: regionInstead(region), got: region }];
+
+/** Foods of articles that there are not, each under the number of its article. */
+async function articleProblems(data: Data, { articles }: FeedSettings): Promise<readonly Problem[]> {
+  const foods = [...new Set(Object.values(articles))];
+  const found = await data.foods.bySlugs(foods);
+  const unknown = new Set(foods.filter((_, at) => found[at] === null));
+  return Object.entries(articles)
+    .filter(([, food]) => unknown.has(food))
+    .map(([article, food]) => ({ code: "UNKNOWN_FOOD", path: ["input", "settings", "articles", article], food }));
+}
 
 /** Where a name leads is known only when it is fetched, and is looked at then; what says so itself is refused at once. */
 function placeProblems({ place }: FeedSettings): readonly Problem[] {

@@ -17,7 +17,8 @@ const options: PriceOptions = {
   region: "XA",
   seen: "2026-03-01",
   source: "Price list of the corner shop",
-  measuresOf: (food) => (food.startsWith("unknown") ? null : []),
+  findFood: (slug) => (slug.startsWith("unknown") ? { kind: "NONE" } : { kind: "FOUND", slug }),
+  measuresOf: () => [],
 };
 
 async function* pieces(bytes: Uint8Array, size: number): AsyncGenerator<Uint8Array> {
