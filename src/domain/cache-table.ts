@@ -3,7 +3,7 @@ export interface CacheCount {
   entries: number;
   /** In the unit of its bound: bytes, characters, or entries where that is the number of them. */
   weight: number;
-  /** Entries that gave way to others, since the start of the process. */
+  /** Entries evicted to make room for others, since the start of the process. */
   evicted: number;
 }
 
@@ -16,7 +16,7 @@ export interface NamedCaches extends Readonly<CacheCount> {
 
 interface Living {
   readonly counts: Set<CacheCount>;
-  /** What gave way in caches that are gone: a count that only grows. */
+  /** Evictions of caches that are gone, so that the count only grows. */
   evictedBefore: number;
 }
 

@@ -1,7 +1,7 @@
 import { SecondChance } from "./second-chance.js";
 import type { InSlices, Work } from "./work.js";
 
-/** The same function, which works out each thing once and keeps what it found as long as the thing lives. Nobody may change either. */
+/** The same function with a cache by object identity: one result per object, for as long as the object lives. Neither may be mutated. */
 export function memoize<Thing extends object, Found>(find: (thing: Thing) => Found): (thing: Thing) => Found {
   const known = new WeakMap<Thing, { readonly found: Found }>();
   return (thing) => {
@@ -13,7 +13,7 @@ export function memoize<Thing extends object, Found>(find: (thing: Thing) => Fou
   };
 }
 
-/** The same for what is found turn by turn. What was stopped is not kept. */
+/** `memoize` for a computation in slices. A stopped one is not cached. */
 export function memoizeInSlices<Thing extends object, Found>(
   find: (thing: Thing, work: Work) => InSlices<Found>,
 ): (thing: Thing, work: Work) => InSlices<Found> {
@@ -28,10 +28,10 @@ export function memoizeInSlices<Thing extends object, Found>(
 }
 
 /**
- * The same function, which keeps what it found for the questions asked last.
+ * The same function with a bounded cache of recent results.
  *
- * @param name what is kept, in the table of caches
- * @param most how many are kept
+ * @param name of the cache, in the table of caches
+ * @param most entries
  * @param keyOf equal for questions with equal answers
  * @param isWorthKeeping whether the same question is to be answered the same the next time; left out: always
  */
@@ -53,7 +53,7 @@ export function memoizeLatest<Question, Found>(
   };
 }
 
-/** The same for what is found turn by turn. What was stopped is not kept. */
+/** `memoizeLatest` for a computation in slices. A stopped one is not cached. */
 export function memoizeLatestInSlices<Question, Found>(
   name: string,
   most: number,

@@ -16,7 +16,7 @@ export class WorkStopped extends Error {
   }
 }
 
-/** Nobody waits, so nothing ends it: commands, jobs and tests. */
+/** Counts nothing and never stops: for commands, jobs and tests. */
 export const unlimitedWork: Work = { step: () => undefined };
 
 /** How many steps may pass between two looks at whether to stop. */
@@ -37,10 +37,10 @@ export class CountedWork implements Work {
   }
 }
 
-/** Something long, cut into turns: at each `yield` others may take theirs. */
+/** A long computation as a generator: at each `yield` other requests may run. */
 export type InSlices<Found> = Generator<undefined, Found, undefined>;
 
-/** Does all of it without a pause. */
+/** Runs all of it without a pause. */
 export function runToEnd<Found>(turns: InSlices<Found>): Found {
   let turn = turns.next();
   while (turn.done !== true) turn = turns.next();

@@ -8,7 +8,7 @@ import type { Caching } from "./endpoint.js";
 import { answerWithTimeLimit, TimeLimitExceeded } from "./answer-with-time-limit.js";
 import type { Refusal } from "./refusal.js";
 
-/** An answer as it goes out, whoever asks for it. */
+/** An answer with the bytes and headers that are sent. */
 export interface EncodedResponse {
   readonly ok: true;
   readonly status: number;
@@ -67,7 +67,7 @@ interface CachedResponseOptions<Answer extends ResponseOrRefusal> {
 }
 
 /**
- * Takes an answer from memory, or computes it. What somebody with a token asks is computed each time.
+ * An answer from the cache, or computed. Requests with a token are computed each time.
  *
  * @throws TimeLimitExceeded
  * @throws AnswerTooLarge

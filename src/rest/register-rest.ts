@@ -85,7 +85,7 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
   });
 }
 
-/** Answers requests of one endpoint: from memory where the answer is known, which takes as little as finding that out. */
+/** Answers requests of one endpoint: from the cache where it can. */
 function answering(
   endpoint: Endpoint,
   { deps, queryTime, uploadTime, publicUrl }: RestOptions,

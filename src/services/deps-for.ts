@@ -2,7 +2,7 @@ import type { Actor } from "./access/actor.js";
 import type { Deps } from "./deps.js";
 
 /**
- * `Deps` for one request. Who shows no token only reads what is published, and may be answered from memory or by a replica; who shows
+ * `Deps` for one request. Who shows no token only reads what is published, and may be answered from the cache or by a replica; who shows
  * one finds at once, in the primary, what they wrote through whichever instance.
  */
 export function depsFor(deps: Deps, actor: Actor): Deps {

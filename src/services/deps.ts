@@ -65,7 +65,7 @@ export interface Deps {
   /** `Data` for one request of the public, from a replica of the database; left out: there are none. See `depsFor`. */
   readonly publicData?: () => Data;
   /**
-   * `Data` for those who show a token: nothing that changes is taken from memory, because they may have changed it a moment ago through
+   * `Data` for those who show a token: nothing that changes comes from the cache, because they may have changed it a moment ago through
    * another instance, of which this one has not heard yet. Left out: `data` is as good. See `depsFor`.
    */
   readonly ownData?: Data;
@@ -81,10 +81,10 @@ export interface Deps {
   readonly aroundStage?: AroundStage;
   /** Rule sets that were read already, by id. A set never changes, so what is here is right. See `findRules`. */
   readonly knownRules: Map<string, RuleSet>;
-  /** How requests take turns at computing; left out: each is computed without a pause. */
+  /** Time slices for computing; left out: each request is computed without a pause. */
   readonly slicer?: TimeSlicer;
-  /** The computing of this one request; left out: nothing ends it, and nobody else waits. See `withTimeLimit`. */
+  /** The computation of this one request; left out: it has no time limit and never yields. See `withTimeLimit`. */
   readonly work?: SlicedWork;
-  /** Ready answers; left out: every answer is computed. */
+  /** Left out: every answer is computed. */
   readonly cache?: Cache;
 }

@@ -3,7 +3,7 @@ import { withinRequest } from "../persistence/database/request-scope.js";
 import type { TimeSlicer, Sliced } from "./time-slices.js";
 
 export interface TimeLimited extends Sliced {
-  /** Left out: computing is not cut into turns, and only what waits can be ended. */
+  /** Left out: computing is not sliced, and only what waits can be ended. */
   readonly slicer?: TimeSlicer;
 }
 

@@ -1,16 +1,16 @@
 import { runToEnd, CountedWork, unlimitedWork, WorkStopped, type InSlices, type Work } from "../domain/work.js";
 
-/** Milliseconds that one request computes before others get their turn. */
+/** Milliseconds that one request computes before it yields to others. */
 const slice = 10;
 
-/** The computing of one request: it counts its steps, ends when its time is over, and lets others have their turn. */
+/** The computation of one request: counts steps, stops at the time limit, and yields to other requests. */
 export interface SlicedWork extends Work {
   readonly steps: number;
-  /** null: go on. Otherwise others go first; go on once it has come. It fails with `WorkStopped` where the time is over. */
+  /** null: go on. Otherwise await it first. It rejects with `WorkStopped` when the time is over. */
   pause(): Promise<void> | null;
 }
 
-/** How requests of one process share its one thread. */
+/** Shares the one thread of a process among its requests. */
 export interface TimeSlicer {
   /**
    * @param milliseconds that the request has
@@ -26,8 +26,8 @@ interface Waiting {
 }
 
 /**
- * One waiting request goes on in each round of the event loop, so that a round is never much longer than a slice, however many
- * compute. The one that came first goes first: many that take turns would all be late.
+ * One waiting request resumes in each iteration of the event loop, so that an iteration is never much longer than a slice, however many
+ * compute. First come, first served: with round robin, all of them would be late.
  *
  * @param now milliseconds of a clock that only goes forward
  */
@@ -81,11 +81,11 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
 }
 
 export interface Sliced {
-  /** Left out: nobody else waits, and it is done without a pause. */
+  /** Left out: it runs to the end without a pause. */
   readonly work?: SlicedWork;
 }
 
-/** Does something long turn by turn. */
+/** Runs a long computation in time slices. */
 export async function runInSlices<Found>({ work }: Sliced, begin: (work: Work) => InSlices<Found>): Promise<Found> {
   if (work === undefined) return runToEnd(begin(unlimitedWork));
   const turns = begin(work);
@@ -99,10 +99,10 @@ export async function runInSlices<Found>({ work }: Sliced, begin: (work: Work) =
 /** Characters of an answer that are written in one step. */
 const charactersInStep = 30;
 
-/** Counts the writing of a text. */
+/** Counts the steps of writing a text. */
 export const countWritten = ({ work }: Sliced, { length }: string): void => work?.step(length / charactersInStep);
 
-/** Lets others have their turn, if this request has had its own. */
+/** Yields to other requests if this one has used up its slice. */
 export async function yieldToOthers({ work }: Sliced): Promise<void> {
   for (let pause = work?.pause() ?? null; pause !== null; pause = work?.pause() ?? null) await pause;
 }

@@ -20,7 +20,7 @@ export interface Metrics extends Observer {
 export interface MetricSources {
   /** null: a database without a pool. */
   readonly pool?: () => PoolFigures | null;
-  /** null: nothing is kept in memory. */
+  /** null: nothing is cached. */
   readonly cache?: () => CacheFigures | null;
   /** Work that waits in the database: the same for every process. */
   readonly backlog?: () => Promise<Backlog>;
@@ -190,33 +190,33 @@ function watchCache(registry: Registry, read: () => CacheFigures | null): void {
   };
   const shelves = (figure: "hits" | "misses") => (found: CacheFigures) =>
     Object.entries(found.lookups).map(([shelf, counts]) => ({ labels: { shelf }, value: counts[figure] }));
-  counted(registry, "cache_hits_total", "What was found in memory.", ["shelf"], told(shelves("hits")));
-  counted(registry, "cache_misses_total", "What was not.", ["shelf"], told(shelves("misses")));
+  counted(registry, "cache_hits_total", "Look-ups that found an entry.", ["shelf"], told(shelves("hits")));
+  counted(registry, "cache_misses_total", "Look-ups that found none.", ["shelf"], told(shelves("misses")));
   const dropped = told(({ evicted }) => [{ labels: {}, value: evicted }]);
-  counted(registry, "cache_gave_way_total", "What was dropped to make room.", [], dropped);
+  counted(registry, "cache_gave_way_total", "Entries evicted to make room.", [], dropped);
   const plain = (name: string, help: string, figure: (found: CacheFigures) => number): void =>
     gauge(registry, name, help, [], () => {
       const found = read();
       return found === null ? [] : [{ labels: {}, value: figure(found) }];
     });
-  plain("cache_entries", "What is kept in memory.", ({ entries }) => entries);
-  plain("cache_bytes", "How much memory that takes, roughly.", ({ bytes }) => bytes);
-  plain("cache_limit_bytes", "How much it may take.", ({ limit }) => limit);
-  plain("cache_listening", "1: changes are heard; 0: only what never changes is taken from memory.", ({ listening }) =>
+  plain("cache_entries", "Entries in the cache.", ({ entries }) => entries);
+  plain("cache_bytes", "Their estimated size.", ({ bytes }) => bytes);
+  plain("cache_limit_bytes", "The limit of that size.", ({ limit }) => limit);
+  plain("cache_listening", "1: changes are heard; 0: only entries that never change are served.", ({ listening }) =>
     listening ? 1 : 0,
   );
 }
 
-/** Everything that a process keeps so as not to compute it again, by one table. */
+/** Every cache of the process, from one table. */
 function watchKept(registry: Registry, read: () => readonly NamedCaches[]): void {
   const plain = (name: string, help: string, figure: (caches: NamedCaches) => number): void =>
     gauge(registry, name, help, ["cache"], () =>
       read().map((caches) => ({ labels: { cache: caches.name }, value: figure(caches) })),
     );
-  plain("kept_caches", "How many caches of a name there are: each plan and food has some.", ({ caches }) => caches);
-  plain("kept_entries", "What they hold.", ({ entries }) => entries);
-  plain("kept_weight", "The same in the unit of their bound: bytes, characters or entries.", ({ weight }) => weight);
-  counted(registry, "kept_gave_way_total", "What was dropped to make room.", ["cache"], () =>
+  plain("kept_caches", "Caches of this name: each plan and food has some.", ({ caches }) => caches);
+  plain("kept_entries", "Entries in them.", ({ entries }) => entries);
+  plain("kept_weight", "Their size in the unit of their limit: bytes, characters or entries.", ({ weight }) => weight);
+  counted(registry, "kept_gave_way_total", "Entries evicted to make room.", ["cache"], () =>
     read().map(({ name, evicted }) => ({ labels: { cache: name }, value: evicted })),
   );
 }

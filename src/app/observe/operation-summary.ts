@@ -1,6 +1,6 @@
 import type { FastifyInstance } from "fastify";
 
-/** What whoever answers a request knows of it that its address does not say. For logs and figures. */
+/** A GraphQL operation as logs and metrics know it: what the address of a request does not say. */
 interface OperationSummary {
   readonly kind: "query" | "mutation" | "refused";
   /** As the caller named it: anything. */
@@ -15,7 +15,7 @@ interface OperationSummary {
 
 declare module "fastify" {
   interface FastifyRequest {
-    /** Set while it is answered; null: nothing was told. */
+    /** Set while the request is answered; null: it is no operation. */
     operation: OperationSummary | null;
   }
 }

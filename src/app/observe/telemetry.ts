@@ -12,9 +12,9 @@ import type { Traces } from "./traces.js";
 import type { OnRequestEnd } from "./request-end.js";
 import { requestLog } from "./request-log.js";
 
-/** What is watched of a process, by its environment. What nobody asked for is not even loaded. */
+/** Metrics, traces and the request log, as the environment asks for them. The rest is not even loaded. */
 interface Telemetry {
-  /** null: nobody watches. */
+  /** null: neither metrics nor traces are on. */
   readonly observer: Observer | null;
   readonly onRequestEnd: readonly OnRequestEnd[];
   readonly onShed: (what: string) => void;
@@ -27,7 +27,7 @@ interface Telemetry {
 interface TelemetrySources {
   readonly database: Pick<OpenedDatabase, "sql" | "poolFigures">;
   readonly readiness: Readiness;
-  /** What is kept in memory; left out: nothing. */
+  /** Left out: nothing is cached. */
   readonly cache?: Cache;
 }
 
@@ -61,7 +61,7 @@ export async function startTelemetry(settings: Settings, log: Logger): Promise<T
   };
 }
 
-/** The libraries are optional: whoever never traces need not install them. */
+/** The libraries are optional packages. */
 async function openTraces(log: Logger): Promise<Traces> {
   const module = await import("./traces.js").catch((error: unknown) => {
     const isMissing = error instanceof Error && "code" in error && error.code === "ERR_MODULE_NOT_FOUND";

@@ -8,11 +8,11 @@ import { openRequestQueue, type RequestQueue } from "./request-queue.js";
 import { healthPaths } from "./health.js";
 
 export interface OverloadLimits {
-  /** Mean delay of the event loop over half a second, twice in a row, in milliseconds. No request waits longer before it is begun. */
+  /** Mean delay of the event loop over half a second, twice in a row, in milliseconds. Also the longest time a request is queued. */
   readonly loopDelayMs: number;
   /** Used heap / the most that may be used. */
   readonly heapShare: number;
-  /** Who waits for a connection to the database. */
+  /** Requests that wait for a database connection. */
   readonly poolWaiting: number;
 }
 
@@ -22,9 +22,9 @@ export const defaultLimits: OverloadLimits = { loopDelayMs: 500, heapShare: 0.92
 export type OverloadReason = "event-loop" | "heap" | "pool";
 
 export interface Overload {
-  /** What there is too much of at the moment; null: nothing. */
+  /** Why the process is overloaded; null: it is not. */
   reason(): OverloadReason | null;
-  /** Where requests take turns before anything is done for them. */
+  /** Requests wait here before any work is done for them. */
   readonly queue: RequestQueue;
   /** The same in a sentence. */
   describe(): string | null;
@@ -42,7 +42,7 @@ const pause = 500;
 /** Milliseconds between two ticks of the delay's measuring, which are part of what it measures. */
 const resolution = 20;
 
-/** Measures how much there is to do. */
+/** Watches the event loop, the heap and the connection pool. */
 export function watchOverload(limits: OverloadLimits, pool: () => PoolFigures | null): Overload {
   const delay = monitorEventLoopDelay({ resolution });
   delay.enable();
@@ -79,7 +79,7 @@ export interface SheddingOptions {
 
 const message = "Too much is asked at the moment. Nothing was done; ask again in a moment.";
 
-/** Turns requests away with 503 before anything is done for them, except those that ask how the process is. */
+/** Rejects requests with 503 before any work is done for them, except health checks. */
 export function shedLoad(app: FastifyInstance, { overload, onShed, dice }: SheddingOptions): void {
   const { queue } = overload;
   app.server.on("connection", queue.connected);
@@ -87,13 +87,13 @@ export function shedLoad(app: FastifyInstance, { overload, onShed, dice }: Shedd
     const { url = "" } = request.routeOptions;
     if (healthPaths.has(url)) return done();
     const begin = (): void => {
-      // Whoever has gone while it waited is owed nothing.
+      // The caller may have disconnected while it waited.
       if (!request.raw.destroyed) done();
     };
     const what = overload.reason() ?? (queue.enqueue(begin) ? null : "event-loop");
     if (what === null) return;
     onShed(what);
-    // Not all at the same moment.
+    // Jitter, so that callers do not all retry at once.
     const retryAfter = String(1 + Math.floor(dice() * 3));
     if (url.startsWith("/graphql")) {
       const errors = [{ message, extensions: { code: "OVERLOADED" } }];

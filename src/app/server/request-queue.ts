@@ -1,25 +1,25 @@
-/** Requests take turns where they come faster than they are computed. */
+/** A bounded queue for requests that arrive faster than the process can answer them. */
 export interface RequestQueue {
-  /** To be called for each connection that is taken. */
+  /** Call this for each accepted connection. */
   connected(): void;
-  /** Begins the work of a request, now or when its turn comes, in the order they came; false: it would wait too long and never begins. */
+  /** Starts a request now, or later in order of arrival; false: it would wait too long and is rejected. */
   enqueue(work: () => void): boolean;
 }
 
-/** A round of the event loop that takes longer than this, in milliseconds, computes. Who comes in it, or just after it, waits for a turn. */
+/** An iteration of the event loop longer than this, in milliseconds, counts as busy. Requests that arrive in or just after one are queued. */
 const slice = 5;
 
-/** For how many rounds of the event loop new requests are taken up between two turns, as long as some come. */
+/** For how many iterations of the event loop new requests are accepted between two batches, as long as some arrive. */
 const listening = 32;
 
-/** Share of the last turns in the mean of all. */
+/** Weight of the last batch in the moving average. */
 const weight = 0.05;
 
 /**
- * Node takes up one connection in each round of its event loop. Where each round computes an answer, all others wait unseen in the
- * system's queue, for many seconds, and the delay of the loop says nothing. So whoever comes while there is something to compute is
- * taken up first, and waits here, where it is known for how long: nobody waits much longer than `longestWait` milliseconds, and those who
- * would are told at once.
+ * Node accepts one connection in each iteration of its event loop. Where each iteration computes an answer, all others wait in the
+ * system's backlog, for many seconds, and the event loop delay does not show it. So requests that arrive while the process is busy are
+ * accepted first and wait here, where the wait is known: nobody waits much longer than `longestWait` milliseconds, and requests that
+ * would are rejected at once.
  */
 export function openRequestQueue(longestWait: number): RequestQueue {
   const queue: (() => void)[] = [];
@@ -27,7 +27,7 @@ export function openRequestQueue(longestWait: number): RequestQueue {
   let computedUntil = -Infinity;
   let hasCome = false;
   let isPumping = false;
-  /** What a turn takes in milliseconds, with all else that the loop does meanwhile: the mean of the last, the newer the heavier. */
+  /** Milliseconds per request, with everything else the loop does meanwhile: an exponential moving average. */
   let turn = slice;
   let turnsBegan = 0;
   let turns = 0;
@@ -39,7 +39,7 @@ export function openRequestQueue(longestWait: number): RequestQueue {
     const now = performance.now();
     if (turns > 0) turn += ((now - turnsBegan) / turns - turn) * weight;
     turnsBegan = now;
-    // Of answers that lie ready there is room for many in a round.
+    // Cached answers are quick: many fit into one iteration.
     turns = Math.max(1, Math.floor(slice / turn));
     for (const work of queue.splice(0, turns)) work();
     isPumping = queue.length > 0;

@@ -10,7 +10,7 @@ export interface CachedDeps {
   close(): Promise<void>;
 }
 
-/** The services' tools with a memory that is told of every change of the database; 0: without one. */
+/** `Deps` with a cache that every change of the database invalidates; 0 megabytes: without one. */
 export async function openCachedDeps(
   { deps, database }: Pick<OpenDatabase, "deps" | "database">,
   megabytes: number,
@@ -18,7 +18,7 @@ export async function openCachedDeps(
   if (megabytes === 0) return { deps, close: () => Promise.resolve() };
   const cache = openCache(megabytes * 1024 * 1024);
   const { replicas } = database;
-  // Replicas first: what is dropped from memory must not be read again from one that does not have it yet.
+  // Replicas first: an invalidated entry must not be read again from a replica that lacks the change.
   const follower: SignalFollower = {
     heard: (signal) => {
       replicas?.heardOfWrite();
@@ -31,14 +31,14 @@ export async function openCachedDeps(
   };
   const followed = await database.follow(follower);
   const { publicData } = deps;
-  // Documents never change; by a count that never hears of anything, nothing else is kept or found.
+  // Generations that never listen: only documents, which never change, are cached.
   const frozenOnly = { ...cache, generations: new Generations() };
   const cached = {
     data: cachedData(deps.data, cache, followed),
     ownData: cachedData(deps.data, frozenOnly, followed),
     cache,
   };
-  // Of a replica that was picked before a change was heard, nothing is taken for what is true after it.
+  // Reads from a replica are valid only from the generation in which it was picked.
   const ofReplica = publicData && (() => cachedData(publicData(), cache, followed, cache.generations.now()));
   return {
     deps: { ...deps, ...cached, ...(ofReplica === undefined ? {} : { publicData: ofReplica }) },

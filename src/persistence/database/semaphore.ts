@@ -1,12 +1,12 @@
 import { DatabaseUnavailable } from "../errors.js";
 
-/** Runs some work once its turn has come, in the order asked. */
+/** Runs work as soon as one of its slots is free, first come, first served. */
 export type Semaphore = <T>(work: () => Promise<T>) => Promise<T>;
 
 /**
- * At most so many at a time; the others wait, and are refused where that takes longer than `patience` milliseconds.
+ * Runs at most `most` pieces of work at a time; the others wait for at most `patience` milliseconds.
  *
- * The work rejects with DatabaseUnavailable then.
+ * Past that, it rejects with DatabaseUnavailable.
  */
 export function createSemaphore(most: number, patience: number): Semaphore {
   let running = 0;
@@ -25,7 +25,7 @@ export function createSemaphore(most: number, patience: number): Semaphore {
     });
   return async (work) => {
     if (running < most) running += 1;
-    // Whoever ends hands its place over, so that nobody comes in between.
+    // The one that ends hands its slot over, so that nobody jumps the queue.
     else await turn();
     try {
       return await work();
@@ -37,5 +37,5 @@ export function createSemaphore(most: number, patience: number): Semaphore {
   };
 }
 
-/** All at once. */
+/** No limit. */
 export const unlimited: Semaphore = (work) => work();

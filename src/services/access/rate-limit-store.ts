@@ -1,22 +1,22 @@
 import { countedCache } from "../../domain/cache-table.js";
 import { consumeOwed, consume, type Quota, type Consumption, type RateLimitWindow } from "./rate-limit-window.js";
 
-/** What each caller has spent of one budget. */
+/** What each caller has used up of one quota. */
 export interface RateLimitStore {
   readonly quota: Quota;
-  /** Takes points, if they are there. A cost of 0 only looks. */
+  /** Takes points if enough are left. A cost of 0 only looks. */
   consume(caller: string, cost: number, now: Date): Consumption;
   /** Takes points that are owed, as far as they are there. */
   consumeOwed(caller: string, owed: number, now: Date): Consumption;
-  /** How many callers are remembered. */
+  /** How many callers are stored. */
   readonly size: number;
 }
 
-/** Callers that are remembered: some ten megabytes. */
+/** Callers that are stored: some ten megabytes. */
 const storedCallers = 50_000;
 
 /**
- * Opens a book in this process's memory. It never holds more callers than told, however many come: there are two halves, and
+ * Opens an in-memory store. It never holds more than `most` callers, however many come: there are two halves, and
  * when the new one is full, the old one is dropped and the new one is the old one. Who asks is moved to the new half, so nobody
  * is forgotten before half as many others have asked since. (One Map in the order of asking would be simpler, but in V8 each
  * look at its first key passes over all that were deleted before it.)

@@ -1,4 +1,4 @@
-/** How many points one caller may spend in a minute. */
+/** How many points one caller may use in a minute. */
 export interface Quota {
   /** As in the header fields and in `violated-policies`. */
   readonly name: string;
@@ -20,7 +20,7 @@ export interface Consumption {
   readonly ok: boolean;
   readonly window: RateLimitWindow;
   readonly left: number;
-  /** Whole seconds, at least one, after which the whole budget is there again. */
+  /** Whole seconds, at least one, until the window resets. */
   readonly renewsIn: number;
 }
 
@@ -30,14 +30,14 @@ const stepsPerPoint = 8;
 /** Points that are still owed for computing, once it is known what it took. */
 export const pointsOwed = (steps: number, paid: number): number => Math.max(0, Math.ceil(steps / stepsPerPoint) - paid);
 
-/** Takes points that are owed already: all that is left, if there are not as many. */
+/** Takes points that are owed already, at most what is left. */
 export function consumeOwed(quota: Quota, known: RateLimitWindow | undefined, owed: number, now: number): Consumption {
   const { left } = consume(quota, known, 0, now);
   return consume(quota, known, Math.min(owed, left), now);
 }
 
 /**
- * Takes points from a budget. What costs more than the whole budget takes all of it, so that nothing is out of reach for ever.
+ * Takes points from a quota. What costs more than the whole quota takes all of it, so that nothing is out of reach for ever.
  * A clock that was set back begins a new window: nobody waits for the old time to come round.
  */
 export function consume(quota: Quota, known: RateLimitWindow | undefined, cost: number, now: number): Consumption {

@@ -20,14 +20,14 @@ export interface Charged {
   fields(): RateLimitFields;
 }
 
-/** A caller has spent its budget. The answer is 429, in the form that errors have on the route. */
+/** A caller has used up its quota. The answer is 429, in the form that errors have on the route. */
 export class QuotaExceeded extends Error {
   override readonly name = "QuotaExceeded";
   readonly statusCode = 429;
   readonly headers: Readonly<Record<string, string>>;
 
   constructor(
-    /** Name of the budget. */
+    /** Name of the quota. */
     readonly policy: string,
     /** Seconds. */
     readonly retryAfter: number,
@@ -39,7 +39,7 @@ export class QuotaExceeded extends Error {
   }
 }
 
-/** What callers may spend, and have spent, in this process. */
+/** The rate limits of this process, and what callers have used. */
 export interface RateLimit {
   /**
    * Charges who asks: its token, and without one its address; null: there is no limit.
@@ -56,7 +56,7 @@ export interface RateLimit {
   refuseToken(address: string, points: number): Charged | null;
 }
 
-/** Opens the books of a process. Each process counts for itself: see docs/decisions/0012. */
+/** Opens the rate limits of a process. Each process counts for itself: see docs/decisions/0012. */
 export function openRateLimit(settings: RateLimitSettings, clock: Clock): RateLimit {
   const addresses = openStore("address", settings.perAddress);
   const tokens = openStore("token", settings.perToken);

@@ -2,7 +2,7 @@ import type { SignalFollower } from "../../persistence/database/signals.js";
 import { ByteCache } from "./byte-cache.js";
 import { Generations } from "./generations.js";
 
-/** What is kept, from the database up to the ready answer. */
+/** The parts of the cache, from rows of the database up to complete answers. */
 export type CacheName = "documents" | "pointers" | "foods" | "restAnswers" | "graphqlAnswers";
 
 interface Count {
@@ -10,14 +10,14 @@ interface Count {
   misses: number;
 }
 
-/** What a process keeps so as not to read or compute it again. It may all be lost at any time. */
+/** The cache of one process. Any entry may be evicted at any time. */
 export interface Cache {
   readonly generations: Generations;
   readonly store: ByteCache;
   readonly counts: Readonly<Record<CacheName, Count>>;
-  /** Answers that are being computed, by key, and since when. */
+  /** Answers that are being computed, by key, with the generation in which each began. */
   readonly computing: Map<string, Computing>;
-  /** To be told of changes. */
+  /** Receives the changes of the database, which invalidate entries. */
   readonly follower: SignalFollower;
 }
 
@@ -28,7 +28,7 @@ interface Computing {
 
 const none = (): Count => ({ hits: 0, misses: 0 });
 
-/** @param bytes the most to keep; nothing is kept before the follower was told that changes are heard */
+/** @param bytes the size limit. Nothing is cached until the follower is listening to changes. */
 export function openCache(bytes: number): Cache {
   const generations = new Generations();
   return {
@@ -43,12 +43,12 @@ export function openCache(bytes: number): Cache {
 /** For metrics. Counts are of this process since its start. */
 export interface CacheFigures {
   readonly entries: number;
-  /** Roughly, with what the entries themselves cost. */
+  /** Estimated, with the overhead of each entry. */
   readonly bytes: number;
   readonly limit: number;
-  /** Entries that gave way to others. */
+  /** Entries evicted to make room for others. */
   readonly evicted: number;
-  /** Whether changes are heard; while they are not, only what never changes is taken from memory. */
+  /** Whether changes are heard; while they are not, only entries that never change are served. */
   readonly listening: boolean;
   readonly lookups: Readonly<Record<CacheName, Readonly<Count>>>;
 }

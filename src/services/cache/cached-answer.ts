@@ -5,10 +5,10 @@ import { trackDeps } from "./tracked-deps.js";
 
 type AnswerCacheName = "restAnswers" | "graphqlAnswers";
 
-/** What was computed, and whether it may be given to others who ask the same. */
+/** A computed answer, and whether it may be shared with other callers. */
 export interface Computed<Answer> {
   readonly answer: Answer;
-  /** Roughly, of what is kept; null: it is for the one who asked. */
+  /** Estimated size of the entry; null: the answer is private and not cached. */
   readonly bytes: number | null;
 }
 
@@ -16,25 +16,25 @@ interface Entry {
   readonly answer: unknown;
   readonly places: readonly Slot[];
   readonly since: number;
-  /** The milliseconds it holds for by the clock; null: it did not look at the clock. */
+  /** From when until when it is valid, in milliseconds; null: it did not read the clock. */
   readonly day: { readonly from: number; readonly until: number } | null;
 }
 
 const day = 86_400_000;
 
-/** Where an answer is kept. Making it anew for each request costs as much as looking there. */
+/** The key of a cached answer. Build it once per request: building it costs as much as the look-up. */
 export interface AnswerKey {
   readonly cacheName: AnswerCacheName;
   readonly key: string;
 }
 
-/** @param question names it with all that is asked; who asks is not in it */
+/** @param question everything the answer depends on, except who asks */
 export const answerKey = (cacheName: AnswerCacheName, question: string): AnswerKey => ({
   cacheName,
   key: `${cacheName} ${question}`,
 });
 
-/** A ready answer that still holds, or undefined. */
+/** A cached answer that is still valid, or undefined. */
 export function findCachedAnswer(cache: Cache, { cacheName, key }: AnswerKey, deps: Pick<Deps, "clock">): unknown {
   const entry = cache.store.get(key) as Entry | undefined;
   if (entry === undefined || !cache.generations.areUnchanged(entry.places, entry.since)) return undefined;
@@ -47,8 +47,8 @@ export function findCachedAnswer(cache: Cache, { cacheName, key }: AnswerKey, de
 }
 
 /**
- * The answer to a question of anyone: kept, or computed and then kept as long as nothing changes that it was computed from.
- * Everything must be read through the `deps` that `compute` is given. Of several who ask the same at once, one computes.
+ * A public answer from the cache, or computed and then cached until something it was computed from changes.
+ * Everything must be read through the `deps` that `compute` is given. Concurrent requests for the same answer share one computation.
  */
 export async function cachedAnswer<Answer>(
   cache: Cache,

@@ -4,19 +4,19 @@ import type { Dependency } from "./generations.js";
 import type { Cache, CacheName } from "./cache.js";
 import { cachedReads, type CachedReadsOptions } from "./cached-reads.js";
 
-/** Memory of a parsed document for each byte of its JSON, with what is compiled from it: see docs/speed.md. */
+/** Bytes of heap per byte of JSON, for a parsed document with what is compiled from it: see docs/speed.md. */
 const documentFactor = 6;
 const objectFactor = 3;
 
 const sizeOf = (value: object): number => JSON.stringify(value).length;
 
 /**
- * The same database; what public answers are made of is read once and kept until it changes. Frozen documents and rules never
- * change. Inside of transactions, and for all that writers and programs read, nothing is kept.
+ * The same data access with a read-through cache for what public answers are made of. Frozen documents and rule sets never
+ * change; other entries are invalidated by changes. Transactions, writers and programs bypass it.
  *
- * Whoever changes something through it, and is told that it is done, reads it as it is now.
+ * Callers read their own writes: a write resolves once this process has heard of it.
  *
- * @param asOf since when what is read may be true, as a count of `Generations`; null: it is as it is when it is read
+ * @param asOf the generation that the reads are valid from; null: the current one at the time of each read
  */
 export function cachedData(
   data: Data,

@@ -3,33 +3,33 @@ import type { Cache, CacheName } from "./cache.js";
 
 interface Entry<Value> {
   readonly value: Value | null;
-  /** What it hangs on; null: it never changes. */
+  /** What it depends on; null: it never changes. */
   readonly places: readonly Slot[] | null;
   readonly since: number;
 }
 
 export interface CachedReadsOptions<Key, Value> {
   readonly cacheName: CacheName;
-  /** Tells its keys from those of other reads. */
+  /** Prefix of its keys. */
   readonly name: string;
   /** See `cachedData`. */
   readonly asOf: number | null;
   read(keys: readonly Key[]): Promise<readonly (Value | null)[]>;
   keyOf(key: Key): string;
-  /** null: what is there never changes. */
+  /** null: an entry never changes. */
   dependenceOf(key: Key): Dependency | null;
   bytesOf(value: Value): number;
   /**
-   * That nothing was found is kept too: where it is asked for what is written in plans and foods. Left out: it is not, because whoever
-   * asks for names that do not exist would push out those that do.
+   * Whether misses are cached too, for keys that come from plans and foods. Left out: no, because callers who ask for names that do
+   * not exist would evict those that do.
    */
   readonly cachesMissing?: boolean;
 }
 
-/** What is kept of a read that found nothing takes about as much as its key. */
+/** A cached miss takes about as much as its key. */
 const bytesOfMissing = 100;
 
-/** A batched read that reads only what is not known. */
+/** A batched read that reads only what is not in the cache. */
 export function cachedReads<Key, Value>(
   { store, generations, counts }: Cache,
   { cacheName, name, asOf, read, keyOf, dependenceOf, bytesOf, cachesMissing = false }: CachedReadsOptions<Key, Value>,

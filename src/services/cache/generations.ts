@@ -1,24 +1,24 @@
-/** What an answer can hang on that changes. `plan …` is one plan by publisher and slug, `plans` whatever is published. */
+/** Something that changes and that an answer can depend on. `plan …` is one plan by publisher and slug, `plans` whatever is published. */
 export type Dependency = "foods" | "rules" | "publishers" | "plans" | `plan ${string}`;
 
-/** A dependence as a number; several plans may share one. */
+/** A dependency as a number; several plans may share one. */
 export type Slot = number;
 
 const named = { foods: 0, rules: 1, publishers: 2, plans: 3 } as const;
 const firstPlan = 4;
-/** Plans share this many places, so that a million of them take no more memory than one. */
+/** Plans share this many slots, so that a million of them take no more memory than one. */
 const planPlaces = 4096;
 
 /**
- * Counts changes, and remembers of each thing at which count it changed last. An answer that was begun at a count holds as
- * long as nothing it hangs on changed after that. Nothing holds while changes are not heard.
+ * Counts changes, and stores for each dependency the count of its last change. An answer that was begun at a count is valid as
+ * long as none of its dependencies changed after that. Nothing is valid while changes are not heard.
  */
 export class Generations {
   private count = 1;
   private hears = false;
   private readonly lastChange = new Float64Array(firstPlan + planPlaces);
 
-  /** To be asked before what an answer hangs on is read. */
+  /** Call this before reading what an answer depends on. */
   now(): number {
     return this.count;
   }
@@ -31,7 +31,7 @@ export class Generations {
     return dependence.startsWith("plan ") ? planPlace(dependence) : named[dependence as keyof typeof named];
   }
 
-  /** Whether all of them are as they were at that count. */
+  /** Whether none of these slots changed after that count. */
   areUnchanged(places: readonly Slot[], since: number): boolean {
     if (!this.hears) return false;
     for (const place of places) if ((this.lastChange[place] ?? 0) > since) return false;

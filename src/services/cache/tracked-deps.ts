@@ -3,24 +3,24 @@ import type { Data, Deps } from "../deps.js";
 import { depsFor } from "../deps-for.js";
 import type { Dependency, Generations, Slot } from "./generations.js";
 
-/** What an answer hung on, as it was computed. */
+/** What an answer depended on while it was computed. */
 interface UsedDependencies {
   readonly places: ReadonlySet<Slot>;
   /** It read the clock: what it says is of that day. */
   readonly usedClock: boolean;
-  /** It read or did something that is no reader's, or not known here: it is not to be kept. */
+  /** It read or did something that is not public, or not listed here: do not cache it. */
   readonly isPrivate: boolean;
 }
 
 /**
- * The same services' tools for one request of the public, with everything noted that is read through them. What is not listed here makes an answer private, so
- * that a new read is not forgotten but uncached.
+ * `Deps` for one public request that record every read. A read that is not listed here makes the answer private, so a read that
+ * somebody adds later is uncached rather than stale.
  */
 export function trackDeps(
   all: Deps,
   generations: Generations,
 ): { readonly deps: Deps; readonly noted: UsedDependencies } {
-  // Of one request already: nothing is read beside what is watched.
+  // It is bound to one request already, and untracked reads would go through it.
   const { publicData: _, ...deps } = depsFor(all, anyone);
   const places = new Set<Slot>();
   const noted = { places, usedClock: false, isPrivate: false };
@@ -41,7 +41,7 @@ export function trackDeps(
 
 type Note = (dependence: Dependency) => void;
 
-/** Sections whose reads hang on one thing alone. Frozen documents hang on nothing. */
+/** Sections whose reads have one dependency each. Frozen documents have none. */
 function watchData(data: Data, note: Note, notePrivate: () => void): Data {
   const { publishers, foods, revisions, ruleSets, catalogue, changes } = data;
   const on =
