@@ -62,7 +62,7 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/services/drafts/judge-drafts.ts aside": "lives for one file, which is read whole",
   "src/services/drafts/judge-drafts.ts moved": "lives for one file, which is read whole",
   "src/services/foods/load-catalogue-rows.ts refused": "lives for one chunk of rows",
-  "src/services/cache/cache.ts underWay": "answers being computed, each deleted when it is done",
+  "src/services/cache/cache.ts computing": "answers being computed, each deleted when it is done",
   "src/services/cache/tracked-deps.ts places": "lives for one answer",
   "src/services/time-slices.ts queue": "requests being computed",
 };

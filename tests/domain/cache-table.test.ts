@@ -13,13 +13,13 @@ it("the table of caches counts what all caches of a name hold, and what gave way
   for (const cache of caches) for (const at of [1, 2, 3, 4]) cache.set(String(at), at, 10);
   caches[0]?.delete("4");
   caches[1]?.set("4", 4, 15);
-  expect(named("of two")).toEqual({ name: "of two", caches: 2, entries: 5, weight: 55, gaveWay: 2 });
+  expect(named("of two")).toEqual({ name: "of two", caches: 2, entries: 5, weight: 55, evicted: 2 });
 });
 
 it("the table of caches counts what functions remember", () => {
   const square = memoizeLatest("squares", 3, String, (number: number) => number * number);
   for (const at of [1, 2, 3, 4, 5, 5, 5]) expect(square(at)).toBe(at * at);
-  expect(named("squares")).toEqual({ name: "squares", caches: 1, entries: 3, weight: 3, gaveWay: 2 });
+  expect(named("squares")).toEqual({ name: "squares", caches: 1, entries: 3, weight: 3, evicted: 2 });
 });
 
 it("the table of caches forgets a cache that is gone, and never what gave way in it", async () => {
@@ -33,12 +33,12 @@ it("the table of caches forgets a cache that is gone, and never what gave way in
     }
   };
   fill();
-  expect(named("short-lived")).toMatchObject({ caches: 50, entries: 50, gaveWay: 50 });
+  expect(named("short-lived")).toMatchObject({ caches: 50, entries: 50, evicted: 50 });
   // The engine tells of what it collected between two tasks, when it likes to.
   for (let round = 0; round < 100 && (named("short-lived")?.caches ?? 0) > 1; round++) {
     await wait(1);
     collect();
   }
   expect(named("short-lived")?.caches).toBeLessThanOrEqual(1);
-  expect(named("short-lived")).toMatchObject({ gaveWay: 50 });
+  expect(named("short-lived")).toMatchObject({ evicted: 50 });
 });

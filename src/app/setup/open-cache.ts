@@ -5,7 +5,7 @@ import { openCache } from "../../services/cache/cache.js";
 import { cachedData } from "../../services/cache/cached-data.js";
 import type { OpenDatabase } from "./open-database.js";
 
-export interface CachedDeps {
+interface CachedDeps {
   readonly deps: Deps;
   close(): Promise<void>;
 }

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { openCachedDeps, type CachedDeps } from "../../../src/app/setup/open-cache.js";
+import { openCachedDeps } from "../../../src/app/setup/open-cache.js";
 import { anyone, type Actor } from "../../../src/services/access/actor.js";
 import { depsFor } from "../../../src/services/deps-for.js";
 import { loadPlan } from "../../../src/services/plans/load-plan.js";
@@ -11,7 +11,7 @@ const writer: Actor = { kind: "TOKEN", token: "w", publisher: "north-field", sco
 
 describeOnBothDatabases("an instance that has not heard yet what another wrote", (open) => {
   let database: TestDatabase;
-  let instance: CachedDeps;
+  let instance: Awaited<ReturnType<typeof openCachedDeps>>;
   let hear: () => void;
   beforeAll(async () => {
     database = await open();
