@@ -3,7 +3,7 @@
  * come in by what the program itself uses, so that a name that is no longer needed shows.
  */
 const byReason = {
-  "Runs in one go what requests run in turns, with nobody waiting: the plain form that a case is written in.": [
+  "Runs in one go what requests run in time slices: the plain form that a case is written in.": [
     "domain/nutrition/allergens.ts#allergenStatement",
     "domain/nutrition/diets.ts#dietStatements",
     "domain/nutrition/nutrients.ts#nutritionOf",
@@ -24,7 +24,7 @@ const byReason = {
     "domain/component/cycles.ts#mostCycles",
     "domain/plan/check/check-lines.ts#leastMeasured",
     "domain/plan/check/check-plan.ts#leftOverLimit",
-    "domain/shopping/cached-pack-options.ts#keptPerFood",
+    "domain/shopping/cached-pack-options.ts#cachedPerFood",
     "domain/shopping/money.ts#partsPerUnit",
     "graphql/limits/introspection-size.ts#narrowIntrospectionPoints",
     "graphql/limits/nesting.ts#deepestNesting",
@@ -45,14 +45,13 @@ const byReason = {
     "persistence/database/grant-runtime.ts#tablesWrittenOnce",
   ],
   "The type of what an exported function takes or gives, which a test writes out or narrows.": [
-    "app/setup/open-cache.ts#RememberingDeps",
     "domain/component/graph.ts#ComponentGraph",
     "domain/component/purchase-need.ts#PurchaseNeed",
     "domain/model/food.ts#FoodDiet",
     "domain/nutrition/diets.ts#DietFood",
     "domain/prep-session/solver/rcpsp-problem.ts#TaskWait",
     "domain/shopping/packs.ts#PackChoice",
-    "graphql/server/document-store.ts#MeantDocument",
+    "graphql/server/document-store.ts#RequestedDocument",
     "imports/prices/read-price-row.ts#PriceOptions",
     "services/imports/report-imports.ts#MorningNotTold",
     "services/imports/save-feed.ts#FeedInput",
