@@ -160,6 +160,8 @@ export interface Food extends FoodClaims {
   /** Class of published keeping ceilings (storage/rule.ts), or null if none applies. */
   readonly keepsAs: string | null;
   readonly keeping: readonly KeepingRule[];
+  /** Sold unchilled and kept on a shelf until it is opened: dry goods, tins, oils, jars. Absent: nobody says. */
+  readonly shelfStable?: boolean;
   readonly packs: readonly Pack[];
   /** Water from the tap, salt of the house: counted and named, but never on the list. */
   readonly alwaysThere: boolean;

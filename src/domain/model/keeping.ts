@@ -9,6 +9,10 @@ export interface KeepingRule {
   readonly container: string | null;
   /** "herbs scalded first": the rule holds only then. */
   readonly condition: string | null;
+  /** Absent: QUALITY in the freezer, SAFETY elsewhere. */
+  readonly purpose?: "SAFETY" | "QUALITY";
+  /** Where the figure was published for; absent: nobody says. */
+  readonly region?: string;
   readonly source: Source;
 }
 

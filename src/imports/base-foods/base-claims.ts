@@ -1,0 +1,68 @@
+import type { FoodAllergen, FoodClaims, FoodDiet } from "../../domain/model/food.js";
+import { groupOf } from "../../domain/nutrition/allergen-codes.js";
+import type { BaseFoodEntry, BaseKind } from "./base-food-schema.js";
+import { fromMemory, glutenSource } from "./base-sources.js";
+
+/** The point of Annex II of Regulation (EU) No 1169/2011 that names an allergen. Coconut and pine nuts stand on no point. */
+const annexPoints: Readonly<Record<string, number>> = {
+  ...{ gluten: 1, wheat: 1, rye: 1, barley: 1, oats: 1, crustacean: 2, egg: 3, fish: 4, peanut: 5, soy: 6, milk: 7 },
+  ...{ "tree-nut": 8, almond: 8, hazelnut: 8, walnut: 8, cashew: 8, pecan: 8, "brazil-nut": 8, pistachio: 8, macadamia: 8 },
+  ...{ celery: 9, mustard: 10, sesame: 11, sulphites: 12, lupin: 13, mollusc: 14 },
+}; // prettier-ignore
+
+/** The allergen that a kind is itself. */
+const own: Readonly<Partial<Record<BaseKind, string>>> = {
+  ...{ milk: "milk", egg: "egg", fish: "fish", crustacean: "crustacean", mollusc: "mollusc" },
+};
+
+const sourceOf = (code: string, how: string) => {
+  const point = annexPoints[code];
+  const law = point === undefined ? "" : `; point ${String(point)} of Annex II of Regulation (EU) No 1169/2011`;
+  return fromMemory(`${how} ${code}${law}`);
+};
+
+/** What an entry contains, its kind's own allergen and the groups of cereals and nuts included. */
+export function containedCodes({ is, contains }: Pick<BaseFoodEntry, "is" | "contains">): readonly string[] {
+  const named = [...new Set([...(own[is] === undefined ? [] : [own[is]]), ...contains])];
+  const cereals = named.some((code) => groupOf(code) === "gluten") ? ["gluten"] : [];
+  return [...new Set([...cereals, ...named])];
+}
+
+/** What a base food is said to contain and to fit. Nothing is said to be absent but by the nature of a single ingredient. */
+export function claimsOfEntry(entry: BaseFoodEntry): FoodClaims {
+  const { is, traces } = entry;
+  const contained = containedCodes(entry);
+  const allergens: readonly FoodAllergen[] = [
+    ...contained.map((code): FoodAllergen => ({ code, presence: "CONTAINS", source: sourceOf(code, "contains") })),
+    // Flour of wheat may hold malted barley, which its label then names.
+    ...(is === "gluten-grain" && contained.includes("wheat") && !contained.includes("barley")
+      ? [{ code: "barley", presence: "UNKNOWN" as const, source: fromMemory("flour of wheat may hold malted barley") }]
+      : []),
+    ...traces
+      .filter((code) => !contained.includes(code))
+      .map((code): FoodAllergen => ({ code, presence: "MAY_CONTAIN", source: sourceOf(code, "labels often warn of") })),
+  ];
+  const single = { is: contained, source: fromMemory("one ingredient, nothing added") };
+  return { allergens, diets: dietsOf(entry, contained), ...(is === "made" ? {} : { singleIngredient: single }) };
+}
+
+const animals: ReadonlySet<BaseKind> = new Set(["meat", "fish", "crustacean", "mollusc"]);
+const fromAnimals: ReadonlySet<BaseKind> = new Set([...animals, "milk", "egg", "honey"]);
+
+function dietsOf({ is, diets }: BaseFoodEntry, contained: readonly string[]): readonly FoodDiet[] {
+  const said = fromMemory("kind of food");
+  if (diets !== undefined)
+    return Object.entries(diets).map(([diet, fits]): FoodDiet => ({ diet, fits, source: said }));
+  const cereals = contained.filter((code) => groupOf(code) === "gluten");
+  const gluten: FoodDiet =
+    cereals.length === 0
+      ? { diet: "gluten-free", fits: true, source: glutenSource("(a)(3), inherently without gluten") }
+      : cereals.every((code) => code === "oats")
+        ? { diet: "gluten-free", fits: null, source: fromMemory("oats: regions differ, and few are kept apart from wheat") }
+        : { diet: "gluten-free", fits: false, source: glutenSource("(a)(1), a gluten-containing grain") };
+  return [
+    { diet: "vegan", fits: !fromAnimals.has(is), source: said },
+    { diet: "vegetarian", fits: !animals.has(is), source: said },
+    gluten,
+  ];
+}
