@@ -61,6 +61,7 @@ const config = {
           FoodPart: "../parents.js#FoodPartParent",
           ImportRun: "../parents.js#ImportRunParent",
           Keepable: "../parents.js#KeepableParent",
+          KeepingRule: "../parents.js#KeepingRuleParent",
           Line: "../parents.js#LineParent",
           Meal: "../parents.js#MealParent",
           Node: "../parents.js#NodeParent",

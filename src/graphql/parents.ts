@@ -3,6 +3,7 @@ import type { Food, FoodPart, Pack } from "../domain/model/food.js";
 import type { Line, Swap } from "../domain/model/line.js";
 import type { Meal } from "../domain/model/plan.js";
 import type { PackCount } from "../domain/shopping/cost.js";
+import type { KeepingRule } from "../domain/model/keeping.js";
 import type {
   ScaledComponent,
   ScaledLine,
@@ -52,6 +53,7 @@ export type RouteParent = Route & InPlan;
 export type LineParent = Line & InPlan;
 export type SwapParent = Swap & InPlan;
 export type StepParent = Step;
+export type KeepingRuleParent = KeepingRule;
 
 export type { CatalogueFood as CatalogueFoodParent } from "../services/foods/find-catalogue-foods.js";
 

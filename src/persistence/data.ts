@@ -1,6 +1,7 @@
 import type { Batched, Page, PageRequest } from "./sql/page.js";
 import type { ReviewedDifference } from "../domain/plan/review/review-plan.js";
 import type { PublisherFacts } from "../domain/model/publisher.js";
+import type { BaseFoodData } from "./foods/base-food-data.js";
 import type { CatalogueData } from "./foods/catalogue-data.js";
 import type { Component } from "../domain/model/component.js";
 import type { Food, OwnMeasure } from "../domain/model/food.js";
@@ -332,7 +333,7 @@ export interface Data {
     bySlugs: Batched<string, Publisher>;
     byIds: Batched<string, Publisher>;
   };
-  readonly foods: {
+  readonly foods: BaseFoodData & {
     /** Inserts or replaces by slug, all or none; counts rows that really changed. */
     save(foods: readonly Food[]): Promise<{ readonly changed: number }>;
     bySlugs: Batched<string, Food>;
@@ -343,7 +344,7 @@ export interface Data {
     /** Own measures of every food, by slug. */
     measures(): Promise<ReadonlyMap<string, readonly OwnMeasure[]>>;
     /** Slug and names of every food, to find foods by the words of a line. */
-    names(): Promise<readonly Pick<Food, "slug" | "names">[]>;
+    names(): Promise<readonly (Pick<Food, "slug" | "names"> & { readonly base?: boolean })[]>;
     /** Takes foods away; what was published keeps its own copy. Counts them. */
     remove(slugs: readonly string[]): Promise<number>;
     /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */

@@ -4,6 +4,7 @@ import type { Sql } from "../../persistence/sql/plain-sql.js";
 import type { Deps } from "../../services/deps.js";
 import { openTimeSlicer } from "../../services/time-slices.js";
 import { newestPlan } from "../../services/plans/newest-plan.js";
+import { loadShippedBaseFoods } from "../../services/foods/load-base-foods.js";
 import { loadCatalogue } from "../../services/foods/load-catalogue.js";
 import { loadShippedRules } from "../../services/rules/load-rule-set.js";
 import type { Environment } from "./environment.js";
@@ -23,8 +24,8 @@ export interface OpenDatabase {
 }
 
 /**
- * Opens and migrates the database the environment names, and loads the published rules and the open food table of this
- * version. An embedded one that nothing was ever published in is filled with the demo. Each part is loaded only when it
+ * Opens and migrates the database the environment names, and loads the published rules, the open food table and the base
+ * foods of this version. An embedded one that nothing was ever published in is filled with the demo. Each part is loaded only when it
  * is used, the database first, so that a start waits for nothing it does not need.
  */
 export async function openDatabase(
@@ -34,8 +35,12 @@ export async function openDatabase(
 ): Promise<OpenDatabase> {
   const root = projectRoot();
   const opening = open(settings, log, observer);
-  const reading = Promise.all([readShipped("rules", root), readShipped("catalogue-edition", root)]);
-  const [database, [rules, catalogue]] = await Promise.all([opening, reading]);
+  const reading = Promise.all([
+    readShipped("rules", root),
+    readShipped("catalogue-edition", root),
+    readShipped("base-edition", root),
+  ]);
+  const [database, [rules, catalogue, base]] = await Promise.all([opening, reading]);
   const { data, sql, replicas, close } = database;
   const deps: Deps = {
     data,
@@ -53,6 +58,7 @@ export async function openDatabase(
   };
   await loadShippedRules(deps, rules);
   await loadCatalogue(deps, catalogue, () => readShipped("catalogue", root));
+  await loadShippedBaseFoods(deps, base, () => readShipped("base-foods", root));
   // What was loaded now must be found by the first that asks.
   replicas?.heardOfWrite();
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {

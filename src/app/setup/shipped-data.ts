@@ -7,6 +7,7 @@ import type { Food } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { RuleSet } from "../../domain/plan/rule-set.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
+import type { ShippedBaseFoods } from "../../services/foods/load-base-foods.js";
 import type { ShippedCatalogue } from "../../services/foods/load-catalogue.js";
 
 /** The demo, read and checked. */
@@ -23,6 +24,8 @@ interface Shipped {
   readonly "catalogue-edition": ShippedCatalogue;
   readonly catalogue: readonly CatalogueRow[];
   readonly rules: RuleSet;
+  readonly "base-edition": ShippedBaseFoods;
+  readonly "base-foods": readonly Food[];
 }
 
 /** From the documents below `seeds`. What does not pass the checks is a fault of the program. */
@@ -39,11 +42,18 @@ const readers: { readonly [Name in keyof Shipped]: (root: string) => Promise<Shi
     return { edition, hash };
   },
   catalogue: async (root) => (await readCatalogue(root)).rows,
+  "base-edition": async (root) => {
+    const { edition, foods } = await readBase(root);
+    return { ...edition, hash: createHash("sha256").update(JSON.stringify(foods)).digest("hex") };
+  },
+  "base-foods": async (root) => (await readBase(root)).foods,
   rules: async (root) => {
     const { readRulesFolder } = await import("./read-rules-folder.js");
     return readRulesFolder(join(root, "seeds/rules"));
   },
 };
+
+const readBase = async (root: string) => (await import("./read-base-folder.js")).readBaseFolder(join(root, "seeds"));
 
 /** The open food table as it is committed. */
 async function readCatalogue(root: string): Promise<ShippedCatalogue & { readonly rows: readonly CatalogueRow[] }> {

@@ -17,7 +17,7 @@ export function boughtLater(
   const waiting = contributions.flatMap(({ day, source: { meal, scaled } }) =>
     meal === null || day <= 0 ? [] : [{ slug: meal.slug, day, at: meal.at, plan: plans.indexOf(scaled) }],
   );
-  if (waiting.length === 0 || food.alwaysThere) return [];
+  if (waiting.length === 0 || food.alwaysThere || food.shelfStable === true) return [];
   const late = waiting.flatMap(({ at, ...meal }) => {
     const keeps = foodKeeps(food, at);
     return keeps !== null && meal.day > keeps ? [{ ...meal, keeps }] : [];

@@ -2,7 +2,11 @@ import type { Food, FoodName } from "../model/food.js";
 import { singularPhrase } from "./singular.js";
 
 /** What matching needs of a food. */
-export type NamedFood = Pick<Food, "slug" | "names"> & Partial<LineFacts>;
+export type NamedFood = Pick<Food, "slug" | "names"> &
+  Partial<LineFacts> & {
+    /** It came with the program: what somebody else calls so goes before it. */
+    readonly base?: boolean;
+  };
 
 /** What reading a line asks of a food besides: how it is sold and measured, and what it turns into. */
 type LineFacts = Pick<Food, "aisle" | "shoppedBy" | "measures" | "densities" | "packs" | "parts" | "yields" | "edible">;
@@ -17,6 +21,7 @@ interface Entry {
   readonly slug: string;
   readonly language: string;
   readonly region: string | null;
+  readonly base: boolean;
 }
 
 /** Names laid out for look-up: as written, and by the singular of the last word. */
@@ -52,9 +57,9 @@ const add = (index: Map<string, Entry[]>, key: string, entry: Entry): void => {
 export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames => {
   const exact = new Map<string, Entry[]>();
   const singular = new Map<string, Entry[]>();
-  for (const { slug, names } of foods) {
+  for (const { slug, names, base = false } of foods) {
     for (const name of names) {
-      const entry = { slug, language: name.language, region: name.region };
+      const entry = { slug, language: name.language, region: name.region, base };
       for (const spelling of spellings(name)) {
         const key = plainWords(spelling);
         add(exact, key, entry);
@@ -65,7 +70,9 @@ export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames => {
   return { exact, singular, foods: new Map(foods.map((food) => [food.slug, food])) };
 };
 
-const decide = (entries: readonly Entry[], region: string | null): FoodMatch => {
+const decide = (all: readonly Entry[], region: string | null): FoodMatch => {
+  const own = all.filter(({ base }) => !base);
+  const entries = own.length > 0 ? own : all;
   const here = entries.filter((entry) => entry.region === region);
   const anywhere = entries.filter((entry) => entry.region === null);
   const nearest = here.length > 0 ? here : anywhere.length > 0 ? anywhere : entries;

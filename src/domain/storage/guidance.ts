@@ -38,7 +38,7 @@ export interface KeptMeal {
   readonly lines: readonly KeptLine[];
 }
 
-export type KeptFood = Pick<Food, "slug" | "keepsAs" | "keeping" | "alwaysThere" | "parts">;
+export type KeptFood = Pick<Food, "slug" | "keepsAs" | "keeping" | "alwaysThere" | "shelfStable" | "parts">;
 
 export interface Kept {
   readonly components: readonly KeptComponent[];

@@ -59,11 +59,13 @@ export function* storageGuidanceInSlices(kept: Kept, question: KeepingQuestion, 
   const makers = [
     ...kept.components.map((component) => () => componentEntry(component, componentUses, ofComponent, question)),
     ...kept.meals.map((meal) => () => mealEntry(meal, kept.meals, shortestIn, question)),
-    ...foods.map(
-      ({ slug }) =>
-        () =>
-          foodEntry(slug, foodLimits.get(slug) ?? new Map(), foodUses, question),
-    ),
+    ...foods
+      .filter((food) => !isSilent(food, foodLimits))
+      .map(
+        ({ slug }) =>
+          () =>
+            foodEntry(slug, foodLimits.get(slug) ?? new Map(), foodUses, question),
+      ),
   ];
   const entries: Entry[] = [];
   for (const make of makers) {
@@ -86,6 +88,10 @@ export function* storageGuidanceInSlices(kept: Kept, question: KeepingQuestion, 
   const warnings = [...ofClasses, ...ofGuidance, ...ofParts];
   return { guidance, unknown, warnings };
 }
+
+/** What keeps on a shelf and has no figure: nobody needs to be told that nobody says. */
+const isSilent = ({ slug, shelfStable }: KeptFood, limits: ReadonlyMap<string, LimitsByPlace>): boolean =>
+  shelfStable === true && (limits.get(slug)?.size ?? 0) === 0;
 
 /** Classes that the rules do not know: what is said of these is the strictest of all, and readers are told why. */
 function unknownClasses(

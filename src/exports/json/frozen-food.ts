@@ -87,6 +87,10 @@ export const frozenFoodSchema = named(
     nutrients: nutrientsSchema.nullable().describe("Per 100 g of edible portion."),
     keepsAs: text("Class of published keeping rules.").nullable(),
     keeping: list(keepingRuleSchema, "How long it keeps, as its writer or its label says."),
+    shelfStable: z
+      .boolean()
+      .describe("Sold unchilled and kept on a shelf until it is opened. Left out: nobody says.")
+      .exactOptional(),
     packs: list(
       z.object({
         id: text("Unique inside the food."),

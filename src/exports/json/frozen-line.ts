@@ -113,6 +113,11 @@ export const keepingRuleSchema = named(
     days: z.number(),
     container: text("In what.").nullable(),
     condition: text("The rule holds only then.").nullable(),
+    purpose: z
+      .enum(["SAFETY", "QUALITY"])
+      .describe("What the end protects. Left out: quality in the freezer, else safety.")
+      .exactOptional(),
+    region: text("Where the figure was published for.", 10).exactOptional(),
     source: sourceSchema,
   }),
 );

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -1124,6 +1124,8 @@ export type Food = Node & {
   readonly packs: ReadonlyArray<Pack>;
   /** What one piece gives besides the rest of it: the juice and the zest of a lemon. */
   readonly parts: ReadonlyArray<FoodPart>;
+  /** Sold unchilled and kept on a shelf until it is opened: dry goods, tins, oils. Null: nobody says. */
+  readonly shelfStable: Maybe<Scalars['Boolean']['output']>;
   /** What a shopper asks for it by. */
   readonly shoppedBy: Dimension;
   /** One ingredient with nothing added: other allergens are no ingredient of it, by nature. Null: nobody says so. */
@@ -1523,6 +1525,10 @@ export type KeepingRule = {
   readonly days: Scalars['Float']['output'];
   /** Where. */
   readonly place: StoragePlace;
+  /** What the end protects: of what freezes, quality, of anything else the eater, unless its source says so. */
+  readonly purpose: KeepingPurpose;
+  /** Where the figure was published for, as an ISO 3166 code. Null: nobody says. */
+  readonly region: Maybe<Scalars['String']['output']>;
   /** Who says so. */
   readonly source: Source;
 };
@@ -4247,7 +4253,7 @@ export type ResolversTypes = {
   Keepable: ResolverTypeWrapper<KeepableParent>;
   KeepingCount: KeepingCount;
   KeepingPurpose: KeepingPurpose;
-  KeepingRule: ResolverTypeWrapper<KeepingRule>;
+  KeepingRule: ResolverTypeWrapper<KeepingRuleParent>;
   KitchenInput: KitchenInput;
   KitchenKind: KitchenKind;
   LabelScheme: LabelScheme;
@@ -4469,7 +4475,7 @@ export type ResolversParentTypes = {
   ImportRunPayload: Omit<ImportRunPayload, 'problems' | 'run'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, run: Maybe<ResolversParentTypes['ImportRun']> };
   Int: Scalars['Int']['output'];
   Keepable: KeepableParent;
-  KeepingRule: KeepingRule;
+  KeepingRule: KeepingRuleParent;
   KitchenInput: KitchenInput;
   LabelToRead: LabelToReadParent;
   LateMeal: LateMealParent;
@@ -4953,6 +4959,7 @@ export type FoodResolvers<ContextType = Context, ParentType extends ResolversPar
   nutrients: Resolver<ReadonlyArray<ResolversTypes['FoodNutrient']>, ParentType, ContextType>;
   packs: Resolver<ReadonlyArray<ResolversTypes['Pack']>, ParentType, ContextType>;
   parts: Resolver<ReadonlyArray<ResolversTypes['FoodPart']>, ParentType, ContextType>;
+  shelfStable: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
   shoppedBy: Resolver<ResolversTypes['Dimension'], ParentType, ContextType>;
   singleIngredient: Resolver<Maybe<ResolversTypes['SingleIngredient']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -5110,6 +5117,8 @@ export type KeepingRuleResolvers<ContextType = Context, ParentType extends Resol
   container: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   days: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   place: Resolver<ResolversTypes['StoragePlace'], ParentType, ContextType>;
+  purpose: Resolver<ResolversTypes['KeepingPurpose'], ParentType, ContextType>;
+  region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   source: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
 };
 

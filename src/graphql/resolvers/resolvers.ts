@@ -3,7 +3,7 @@ import { changeResolvers } from "./plans/change.js";
 import { catalogueFoodResolvers } from "./foods/catalogue-food.js";
 import { componentResolvers, routeResolvers } from "./plans/component.js";
 import { draftResolvers, savedDraftResolvers } from "./drafts/draft.js";
-import { foodPartResolvers, foodResolvers, packResolvers } from "./foods/food.js";
+import { foodPartResolvers, foodResolvers, keepingRuleResolvers, packResolvers } from "./foods/food.js";
 import { feedResolvers, importRunResolvers } from "./import.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./plans/line.js";
 import { mealResolvers } from "./plans/meal.js";
@@ -71,6 +71,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Food: foodResolvers,
   FoodAsIngredient: foodAsIngredientResolvers,
   FoodPart: foodPartResolvers,
+  KeepingRule: keepingRuleResolvers,
   ImportRun: importRunResolvers,
   Keepable: { __resolveType: (subject) => subject.__typename },
   LabelToRead: labelToReadResolvers,

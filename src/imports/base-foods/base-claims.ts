@@ -32,12 +32,15 @@ export function containedCodes({ is, contains }: Pick<BaseFoodEntry, "is" | "con
 export function claimsOfEntry(entry: BaseFoodEntry): FoodClaims {
   const { is, traces } = entry;
   const contained = containedCodes(entry);
+  const isOpen = is === "made" && contained.length === 0 && entry.unsure.length === 0;
+  const unsure = isOpen ? oftenMadeWith : entry.unsure;
   const allergens: readonly FoodAllergen[] = [
     ...contained.map((code): FoodAllergen => ({ code, presence: "CONTAINS", source: sourceOf(code, "contains") })),
     // Flour of wheat may hold malted barley, which its label then names.
     ...(is === "gluten-grain" && contained.includes("wheat") && !contained.includes("barley")
       ? [{ code: "barley", presence: "UNKNOWN" as const, source: fromMemory("flour of wheat may hold malted barley") }]
       : []),
+    ...unsure.map((code): FoodAllergen => ({ code, presence: "UNKNOWN", source: sourceOf(code, "makers differ on") })),
     ...traces
       .filter((code) => !contained.includes(code))
       .map((code): FoodAllergen => ({ code, presence: "MAY_CONTAIN", source: sourceOf(code, "labels often warn of") })),
@@ -46,19 +49,25 @@ export function claimsOfEntry(entry: BaseFoodEntry): FoodClaims {
   return { allergens, diets: dietsOf(entry, contained), ...(is === "made" ? {} : { singleIngredient: single }) };
 }
 
+/** What makers put, or do not put, into what is made of several things. */
+const oftenMadeWith = ["gluten", "wheat", "milk", "egg", "soy", "celery", "mustard", "sulphites"];
+
 const animals: ReadonlySet<BaseKind> = new Set(["meat", "fish", "crustacean", "mollusc"]);
 const fromAnimals: ReadonlySet<BaseKind> = new Set([...animals, "milk", "egg", "honey"]);
 
 function dietsOf({ is, diets }: BaseFoodEntry, contained: readonly string[]): readonly FoodDiet[] {
   const said = fromMemory("kind of food");
-  if (diets !== undefined)
-    return Object.entries(diets).map(([diet, fits]): FoodDiet => ({ diet, fits, source: said }));
+  if (diets !== undefined) return Object.entries(diets).map(([diet, fits]): FoodDiet => ({ diet, fits, source: said }));
   const cereals = contained.filter((code) => groupOf(code) === "gluten");
   const gluten: FoodDiet =
     cereals.length === 0
       ? { diet: "gluten-free", fits: true, source: glutenSource("(a)(3), inherently without gluten") }
       : cereals.every((code) => code === "oats")
-        ? { diet: "gluten-free", fits: null, source: fromMemory("oats: regions differ, and few are kept apart from wheat") }
+        ? {
+            diet: "gluten-free",
+            fits: null,
+            source: fromMemory("oats: regions differ, and few are kept apart from wheat"),
+          }
         : { diet: "gluten-free", fits: false, source: glutenSource("(a)(1), a gluten-containing grain") };
   return [
     { diet: "vegan", fits: !fromAnimals.has(is), source: said },

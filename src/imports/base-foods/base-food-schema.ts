@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { aisles } from "../../domain/model/aisles.js";
 import { allergenCodes } from "../../domain/nutrition/allergen-codes.js";
-import { listSchema, numberSchema, slugSchema, textSchema } from "../documents/scalar-schemas.js";
-import { dimensionWords } from "../documents/food-schema.js";
-import { wordSchema, yesNoSchema } from "../documents/word-schema.js";
+import { listSchema, numberSchema, slugSchema, textSchema } from "../documents/schemas/scalar-schemas.js";
+import { dimensionWords } from "../documents/schemas/food-schema.js";
+import { wordSchema, yesNoSchema } from "../documents/schemas/word-schema.js";
 
 /** Languages in which every base food has a name. */
 export const baseLanguages = ["en", "de", "fr", "es", "pl"] as const;
@@ -36,7 +36,10 @@ const oneOf = (words: readonly string[]) =>
 
 const allergens = listSchema(oneOf(allergenCodes)).default([]);
 const fits = z.union([yesNoSchema, z.literal("unknown").transform(() => null)]);
-const number = z.string().regex(/^\d{1,5}$/, "a number").transform(Number);
+const number = z
+  .string()
+  .regex(/^\d{1,5}$/, "a number")
+  .transform(Number);
 
 /** `w3`: the third weight of its row in the open table. `20 g`, `200 ml`: from memory. */
 const measureSchema = z
@@ -69,6 +72,7 @@ export const baseFoodSchema = z.strictObject({
   diets: z.strictObject({ vegan: fits, vegetarian: fits, "gluten-free": fits }).optional(),
   contains: allergens,
   traces: allergens,
+  unsure: allergens,
   stable: yesNoSchema.default(false),
   fsis: listSchema(number).default([]),
   "keeps-as": slugSchema.nullable().default(null),
@@ -80,9 +84,7 @@ export const baseFoodSchema = z.strictObject({
     .pipe(z.number().positive().max(1))
     .optional(),
   density: numberSchema(0.05, 3).optional(),
-  cooked: z
-    .strictObject({ as: slugSchema, gives: numberSchema(0.1, 20), source: slugSchema.optional() })
-    .optional(),
+  cooked: z.strictObject({ as: slugSchema, gives: numberSchema(0.1, 20), source: slugSchema.optional() }).optional(),
   note: textSchema.optional(),
 });
 

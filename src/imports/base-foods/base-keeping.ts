@@ -15,15 +15,13 @@ export function keepingOf(rows: readonly StorageRow[]): readonly KeepingRule[] {
     const known = shortest.get(key);
     if (known === undefined || row.days < known.days) shortest.set(key, row);
   }
-  return [...shortest.values()].map(
-    ({ id, name, place, from, days, printed }): KeepingRule => ({
-      place,
-      days,
-      container: null,
-      condition: from === null ? null : conditions[from],
-      purpose: place === "FRIDGE" ? "SAFETY" : "QUALITY",
-      region: "US",
-      source: storageSource(`id ${String(id)} (${name}), ${printed}`),
-    }),
-  );
+  return [...shortest.values()].map(({ id, name, place, from, days, printed }): KeepingRule => ({
+    place,
+    days,
+    container: null,
+    condition: from === null ? null : conditions[from],
+    purpose: place === "FRIDGE" ? "SAFETY" : "QUALITY",
+    region: "US",
+    source: storageSource(`id ${String(id)} (${name}), ${printed}`),
+  }));
 }

@@ -1,5 +1,4 @@
 import type { Food, FoodDensity, OwnMeasure } from "../../domain/model/food.js";
-import { countWords } from "../../domain/quantity/parse/words/count-words.js";
 import type { BaseFoodEntry } from "./base-food-schema.js";
 import { fromMemory } from "./base-sources.js";
 
@@ -17,8 +16,10 @@ const boughtIn = [
 /** Aisles whose weights from memory are of what is eaten of it. */
 const weighedReady: ReadonlySet<string> = new Set(["vegetables", "fruit", "fresh-herbs"]);
 
-const manyOf = (one: string): string =>
-  [...(countWords["en"] ?? [])].find(([word, counted]) => counted.one === one && word !== one)?.[0] ?? `${one}s`;
+/** English plurals that are no plain -s. */
+const plurals: Readonly<Record<string, string>> = {
+  ...{ bunch: "bunches", leaf: "leaves", loaf: "loaves", glass: "glasses", pinch: "pinches" },
+};
 
 /**
  * The own measures of an entry, in grams as bought: what the open table weighs, and what writers of fruit and vegetables weighed, is
@@ -35,7 +36,7 @@ export function measuresOfEntry(
   return Object.entries(measures).flatMap(([name, written]): readonly OwnMeasure[] => {
     const { slug, words } = {
       slug: name === whole ? "piece" : name,
-      words: { one: name, many: manyOf(name) },
+      words: { one: name, many: plurals[name] ?? `${name}s` },
     };
     const pieces = slug === "piece" ? 1 : null;
     const base = { name: slug, ...words, grams: null, millilitres: null, pieces };
@@ -43,7 +44,8 @@ export function measuresOfEntry(
       const weight = weightAt(written.weight);
       if (weight === null) return [];
       const { grams, source } = { grams: weight.grams / share, source: sourceOf(weight.measure) };
-      const section = share === 1 ? source.section : `${source.section ?? ""}, ${String(weight.grams)} g of edible material`;
+      const section =
+        share === 1 ? source.section : `${source.section ?? ""}, ${String(weight.grams)} g of edible material`;
       return [{ ...base, grams, source: { ...source, section } }];
     }
     const { amount, unit } = written;

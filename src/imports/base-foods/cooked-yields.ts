@@ -21,7 +21,12 @@ export function readCookedYields(
     const source: Source = { kind: "PUBLISHED", title: field("source"), section: field("source_section") };
     if (gramsPerGram > 0 && Number.isFinite(gramsPerGram)) yields.set(field("yield_id"), { gramsPerGram, source });
     else {
-      const problem: Problem = { code: "BAD_SHAPE", path: ["out_qty"], expected: "a weight above 0", got: field("out_qty") };
+      const problem: Problem = {
+        code: "BAD_SHAPE",
+        path: ["out_qty"],
+        expected: "a weight above 0",
+        got: field("out_qty"),
+      };
       problems.push({ file, line: line(), column: (table.columns.get("out_qty") ?? 0) + 1, problem });
     }
   }

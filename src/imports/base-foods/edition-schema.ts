@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { textSchema } from "../documents/scalar-schemas.js";
+import { textSchema } from "../documents/schemas/scalar-schemas.js";
 
 /** The head of an edition of base foods: a code of its own for whatever it says, since one that was loaded never changes. */
 export const editionSchema = z.strictObject({

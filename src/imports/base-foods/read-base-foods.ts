@@ -1,7 +1,6 @@
 import type { CatalogueRow, CatalogueEdition } from "../../domain/model/catalogue-row.js";
 import type { Food } from "../../domain/model/food.js";
-import { plainWords } from "../../domain/quantity/food-name.js";
-import { checkFoodKeeping } from "../../domain/plan/check-keeping.js";
+import { checkFoodKeeping } from "../../domain/plan/check/check-keeping.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import { isKeepingClass, needsCold } from "../../domain/storage/keeping-classes.js";
 import type { KeepingRules } from "../../domain/storage/rule.js";
@@ -103,7 +102,12 @@ function readFiles(files: BaseFoodsInput["files"], problems: RuleProblem[]) {
   }
   const [edition = null] = editions;
   if (edition === null && problems.length === 0) {
-    const problem: Problem = { code: "BAD_SHAPE", path: ["kind"], expected: "a file with `kind: base-foods`", got: "none" };
+    const problem: Problem = {
+      code: "BAD_SHAPE",
+      path: ["kind"],
+      expected: "a file with `kind: base-foods`",
+      got: "none",
+    };
     problems.push({ file: files[0]?.name ?? "", line: 1, column: 1, path: problem.path, problem });
   }
   return { edition, entries: [...entries.values()] };
@@ -125,7 +129,13 @@ function foodOf({ slug, entry, report }: Entry, tables: Tables): Food {
     if (!tables.storage.ids.has(id)) report(["fsis", index], bad("an id of the table of storage times", String(id)));
   const { classes } = tables.rules;
   if (entry["keeps-as"] !== null && !isKeepingClass(entry["keeps-as"], classes))
-    report(["keeps-as"], (path) => unknownWord(path, entry["keeps-as"] ?? "", classes.map(({ code }) => code)));
+    report(["keeps-as"], (path) =>
+      unknownWord(
+        path,
+        entry["keeps-as"] ?? "",
+        classes.map(({ code }) => code),
+      ),
+    );
   if ((entry.is === "made") !== (entry.diets !== undefined))
     report(["diets"], bad("diets where, and only where, `is` says made", entry.is));
   if (entry.is === "gluten-grain" && entry.contains.length === 0)
@@ -133,7 +143,10 @@ function foodOf({ slug, entry, report }: Entry, tables: Tables): Food {
   const yields = cooked === undefined ? undefined : tables.cooked.get(cooked.source ?? "");
   if (cooked !== undefined && !tables.slugs.has(cooked.as)) report(["cooked", "as"], bad("a base food", cooked.as));
   if (cooked !== undefined && (yields === undefined || Math.abs(yields.gramsPerGram / cooked.gives - 1) > 0.01))
-    report(["cooked", "gives"], bad(`${String(yields?.gramsPerGram ?? "a figure with its source")}`, String(cooked.gives)));
+    report(
+      ["cooked", "gives"],
+      bad(`${String(yields?.gramsPerGram ?? "a figure with its source")}`, String(cooked.gives)),
+    );
   return foodOfEntry(slug, entry, {
     catalogue: row === undefined ? null : catalogueFacts(row, tables.edition),
     weights,
@@ -150,7 +163,8 @@ function withinRules(food: Food, rules: KeepingRules, date: string): Food {
   const { keepsAs, keeping, shelfStable = false } = food;
   const isClass = keepsAs !== null && isKeepingClass(keepsAs, rules.classes);
   const opened = keeping.some(({ condition }) => condition === "after opening");
-  const plain = shelfStable && isClass && opened && needsCold(keepsAs, rules.classes) ? { ...food, keepsAs: null } : food;
+  const plain =
+    shelfStable && isClass && opened && needsCold(keepsAs, rules.classes) ? { ...food, keepsAs: null } : food;
   const beyond = new Set(checkFoodKeeping(plain, rules, date).map(({ path }) => path.at(-1)));
   return { ...plain, keeping: plain.keeping.filter((_, index) => !beyond.has(index)) };
 }
@@ -161,18 +175,22 @@ function reportSharedNames(entries: readonly Entry[], wanted: boolean): void {
   const taken = new Map<string, string>();
   for (const { slug, entry, report } of entries)
     for (const { language, region, one, many, also } of namesOf(entry.names))
-      for (const word of new Set([one, many, ...also].map(plainWords))) {
+      for (const word of new Set([one, many, ...also].map((each) => each.toLowerCase()))) {
         const key = `${language}-${region ?? ""} ${word}`;
         const other = taken.get(key);
         if (other !== undefined && other !== slug)
-          report(["names", region === null ? language : `${language}-${region}`], bad(`a word that ${other} has not`, word));
+          report(
+            ["names", region === null ? language : `${language}-${region}`],
+            bad(`a word that ${other} has not`, word),
+          );
         taken.set(key, slug);
       }
 }
 
 function weightsByPlace(bytes: Uint8Array): ReadonlyMap<string, ReadonlyMap<string, TableWeight>> {
   const found = new Map<string, Map<string, TableWeight>>();
-  for (const { field } of readTable(bytes, "usda-sr26-weights.csv", ["ndb_no", "seq", "amount", "measure", "grams"]).rows) {
+  for (const { field } of readTable(bytes, "usda-sr26-weights.csv", ["ndb_no", "seq", "amount", "measure", "grams"])
+    .rows) {
     const places = found.get(field("ndb_no")) ?? new Map<string, TableWeight>();
     const grams = Number(field("grams")) / Number(field("amount"));
     found.set(field("ndb_no"), places.set(field("seq"), { measure: field("measure"), grams }));

@@ -59,7 +59,8 @@ export function readStorageTable(bytes: Uint8Array, file: string): StorageTable 
     const length = lengths[unit.toLowerCase().replace(/s$/, "")];
     const place = places[field("place")];
     const from = bases[basis];
-    const [min, max] = [Number(field("min")), Number(field("max"))];
+    // Some lines give one end only, and that is then the time.
+    const [min, max] = [Number(field("min") || field("max")), Number(field("max") || field("min"))];
     if (length === undefined) bad("unit", "Days, Weeks, Months or Years");
     else if (place === undefined) bad("place", Object.keys(places).join(" | "));
     else if (from === undefined) bad("basis", Object.keys(bases).join(" | "));

@@ -11,7 +11,7 @@ import { amountText } from "./amount-text.js";
 import { routeKindWords } from "./schemas/component-schema.js";
 import { dimensionWords, nutrientKeys, presenceWords } from "./schemas/food-schema.js";
 import { growsWords, handsWords, measuredWords, ruleWords } from "./schemas/line-schema.js";
-import { measureSystemWords, placeWords, sourceKindWords } from "./schemas/shared-schemas.js";
+import { measureSystemWords, placeWords, purposeWords, sourceKindWords } from "./schemas/shared-schemas.js";
 
 /** A document as plain data, ready for a YAML or JSON writer. */
 export type PlainDocument = Readonly<Record<string, unknown>>;
@@ -68,6 +68,7 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
     nutrients: food.nutrients === null ? null : nutrientsOf(food.nutrients),
     "keeps-as": food.keepsAs,
     keeping: food.keeping.map(keepingOf),
+    "shelf-stable": food.shelfStable === true ? "yes" : null,
     packs: food.packs.map(packOf),
     "always-there": food.alwaysThere ? "yes" : null,
   });
@@ -133,8 +134,13 @@ const densityOf = ({ form, gramsPerMl, source }: FoodDensity): PlainDocument =>
 const measureOf = ({ source, ...measure }: OwnMeasure): PlainDocument =>
   filled({ ...measure, source: sourceOf(source) });
 
-const keepingOf = ({ place, days, container, condition, source }: KeepingRule): PlainDocument =>
-  filled({ place: placeWords[place], days, container, condition, source: sourceOf(source) });
+const keepingOf = ({ place, purpose, source, ...rule }: KeepingRule): PlainDocument =>
+  filled({
+    place: placeWords[place],
+    ...rule,
+    purpose: purpose === undefined ? null : purposeWords[purpose],
+    source: sourceOf(source),
+  });
 
 const nutrientsOf = ({ per100g, source }: NonNullable<Food["nutrients"]>): PlainDocument => ({
   "per-100g": Object.fromEntries(

@@ -15,12 +15,14 @@ export const readKeeping = (
   path: Path,
 ): Result<readonly KeepingRule[]> =>
   every(
-    rules.map(({ place, days, container, condition, source }, index) =>
+    rules.map(({ place, days, container, condition, purpose, region, source }, index) =>
       mapResult(reading.source(source, [...path, index, "source"]), (read) => ({
         place,
         days,
         container: container,
         condition: condition,
+        ...(purpose === undefined ? {} : { purpose }),
+        ...(region === undefined ? {} : { region }),
         source: read,
       })),
     ),

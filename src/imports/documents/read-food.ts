@@ -55,6 +55,7 @@ export function readFood(document: FoodDocument): Result<Food> {
     packs,
     keepsAs: document["keeps-as"],
     alwaysThere: document["always-there"],
+    ...(document["shelf-stable"] ? { shelfStable: true } : {}),
   }));
 }
 

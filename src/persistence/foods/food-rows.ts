@@ -27,7 +27,7 @@ export const selectFoods = Prisma.sql`
   SELECT f.id, f.slug, f.aisle, f.shopped_by AS "shoppedBy", f.ndb_no AS "ndbNo", f.keeps_as AS "keepsAs",
     f.always_there AS "alwaysThere", f.densities, f.measures, f.parts, f.edible, f.yields, f.allergens, f.diets,
     f.single_ingredient AS "singleIngredient", f.nutrients, f.keeping,
-    ${wordsOfFood} AS words,
+    f.shelf_stable AS "shelfStable", ${wordsOfFood} AS words,
     COALESCE((SELECT jsonb_agg(jsonb_build_object(
         'id', k.id, 'name', k.name, 'region', k.region, 'seen', k.seen,
         'content', jsonb_build_object('low', k.content_low, 'high', k.content_high, 'unit', k.content_unit),
@@ -48,8 +48,14 @@ export const selectFoods = Prisma.sql`
         ORDER BY p.pack_id, p.seen DESC, d.slug) l), '[]') AS packs
   FROM foods f`;
 
-export function foodOf({ id: _id, words, slug, singleIngredient, ...facts }: FoodRow): Food {
-  return { slug, names: namesOf(words), ...facts, ...(singleIngredient ? { singleIngredient } : {}) };
+export function foodOf({ id: _id, words, slug, singleIngredient, shelfStable, ...facts }: FoodRow): Food {
+  return {
+    slug,
+    names: namesOf(words),
+    ...facts,
+    ...(singleIngredient ? { singleIngredient } : {}),
+    ...(shelfStable === true ? { shelfStable } : {}),
+  };
 }
 
 /** Word forms in order of entry and place: one, many, then the other words. */
@@ -81,6 +87,7 @@ export const foodColumns = (food: Food) => ({
   single_ingredient: food.singleIngredient ?? null,
   nutrients: food.nutrients,
   keeping: food.keeping,
+  shelf_stable: food.shelfStable ?? false,
 });
 
 export const wordRows = (foodId: string, food: Food) =>

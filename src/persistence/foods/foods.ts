@@ -14,17 +14,19 @@ import {
   wordsOfFood,
   type FoodRow,
 } from "./food-rows.js";
+import { baseFoodData } from "./base-foods.js";
 import { Prisma } from "../generated/client.js";
 import { inOrder, isId } from "../sql/keys.js";
 import { readPage } from "../sql/read-page.js";
-import type { Db, Session } from "../database/session.js";
+import { transactionSession, type Db, type Session } from "../database/session.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 import { synonymsOf } from "./synonyms.js";
 
 export function foodData(session: Session): Data["foods"] {
   const { db } = session;
   return {
-    save: async (foods) => saveFoods(session, storable(foods)),
+    save: async (foods) => saveFoods(session, storable(foods), false),
+    ...baseFoodData(session, (db, foods) => saveFoods(transactionSession(db), foods, true)),
     bySlugs: (slugs) => foodsBySlugs(db, slugs),
     byIds: async (ids) => {
       const rows = await db.$queryRaw<FoodRow[]>`${selectFoods} WHERE f.id = ANY(${ids.filter(isId)}::uuid[])`;
@@ -44,9 +46,9 @@ export function foodData(session: Session): Data["foods"] {
       return new Map(rows.map(({ slug, measures }) => [slug, measures]));
     },
     names: async () => {
-      const rows = await db.$queryRaw<Pick<FoodRow, "slug" | "words">[]>`
-        SELECT f.slug, ${wordsOfFood} AS words FROM foods f ORDER BY f.slug`;
-      return rows.map(({ slug, words }) => ({ slug, names: namesOf(words) }));
+      const rows = await db.$queryRaw<(Pick<FoodRow, "slug" | "words"> & { readonly base: boolean | null })[]>`
+        SELECT f.slug, f.base_hash = f.content_hash AS base, ${wordsOfFood} AS words FROM foods f ORDER BY f.slug`;
+      return rows.map(({ slug, words, base }) => ({ slug, names: namesOf(words), ...(base === true ? { base } : {}) }));
     },
     remove: async (slugs) => (await db.food.deleteMany({ where: { slug: { in: slugs.filter(isStorable) } } })).count,
     synonyms: (slugs) => synonymsOf(db, slugs),
@@ -58,28 +60,40 @@ async function foodsBySlugs(db: Db, slugs: readonly string[]): Promise<readonly 
   return inOrder(slugs, rows.map(foodOf), ({ slug }) => slug, String);
 }
 
-/** Five statements, however many foods. The last of several with one slug counts. */
-async function saveFoods(session: Session, given: readonly Food[]): Promise<{ readonly changed: number }> {
+/**
+ * Five statements, however many foods. The last of several with one slug counts. What somebody saved is theirs from then on; foods
+ * of the base (`asBase`) take the place of those of the base before it, and of nothing else.
+ */
+async function saveFoods(
+  session: Session,
+  given: readonly Food[],
+  asBase: boolean,
+): Promise<{ readonly changed: number }> {
   // In one order always, so that two saves of the same foods cannot wait for each other.
   const foods = [...new Map(given.map((food) => [food.slug, food])).values()].toSorted((a, b) =>
     a.slug < b.slug ? -1 : 1,
   );
   if (foods.length === 0) return { changed: 0 };
+  const columns = Prisma.raw(storedColumns.join(", "));
+  const replaced = Prisma.raw(
+    storedColumns
+      .slice(1)
+      .map((name) => `${name} = excluded.${name}`)
+      .join(", "),
+  );
+  const mayReplace = asBase
+    ? Prisma.sql`f.base_hash = f.content_hash AND f.content_hash <> excluded.content_hash`
+    : Prisma.sql`f.content_hash <> excluded.content_hash OR f.base_hash IS NOT NULL`;
   return session.transaction(async (db) => {
-    const rows = JSON.stringify(foods.map((food) => ({ ...foodColumns(food), content_hash: checksumOf(food) })));
+    const rows = JSON.stringify(
+      foods.map((food) => {
+        const hash = checksumOf(food);
+        return { ...foodColumns(food), content_hash: hash, base_hash: asBase ? hash : null };
+      }),
+    );
     const changed = await db.$queryRaw<{ id: string; slug: string }[]>`
-      INSERT INTO foods AS f (slug, aisle, shopped_by, ndb_no, keeps_as, always_there, densities, measures, parts, edible,
-        yields, allergens, diets, single_ingredient, nutrients, keeping, content_hash)
-      SELECT slug, aisle, shopped_by, ndb_no, keeps_as, always_there, densities, measures, parts, edible,
-        yields, allergens, diets, single_ingredient, nutrients, keeping, content_hash
-      FROM jsonb_populate_recordset(NULL::foods, ${rows}::jsonb)
-      ON CONFLICT (slug) DO UPDATE SET
-        aisle = excluded.aisle, shopped_by = excluded.shopped_by, ndb_no = excluded.ndb_no, keeps_as = excluded.keeps_as,
-        always_there = excluded.always_there, densities = excluded.densities, measures = excluded.measures,
-        parts = excluded.parts, edible = excluded.edible, yields = excluded.yields, allergens = excluded.allergens,
-        diets = excluded.diets, single_ingredient = excluded.single_ingredient, nutrients = excluded.nutrients, keeping = excluded.keeping,
-        content_hash = excluded.content_hash, updated_at = now()
-      WHERE f.content_hash <> excluded.content_hash
+      INSERT INTO foods AS f (${columns}) SELECT ${columns} FROM jsonb_populate_recordset(NULL::foods, ${rows}::jsonb)
+      ON CONFLICT (slug) DO UPDATE SET ${replaced}, updated_at = now() WHERE ${mayReplace}
       RETURNING id, slug`;
     const ids = new Map(changed.map(({ id, slug }) => [slug, id]));
     const saved = foods.flatMap((food) => {
@@ -90,6 +104,13 @@ async function saveFoods(session: Session, given: readonly Food[]): Promise<{ re
     return { changed: saved.length };
   });
 }
+
+/** What a save writes, the slug first; the id and the time of the change are the table's own. */
+const storedColumns = [
+  ...["slug", "aisle", "shopped_by", "ndb_no", "keeps_as", "always_there", "shelf_stable", "densities", "measures"],
+  ...["parts", "edible", "yields", "allergens", "diets", "single_ingredient", "nutrients", "keeping", "content_hash"],
+  "base_hash",
+];
 
 async function replaceParts(db: Db, saved: readonly { readonly id: string; readonly food: Food }[]): Promise<void> {
   const ids = saved.map(({ id }) => id);

@@ -16,6 +16,8 @@ export async function synonymsOf(db: Db, slugs: readonly string[]): Promise<read
                           AND also.place >= 2 AND also.food_id <> own.id
       JOIN foods other ON other.id = also.food_id
      WHERE own.slug = ANY(${slugs.filter(isStorable)}::text[])
+       -- Foods of the base name each other on purpose ("milk" of whole milk) and are no one's other word.
+       AND (own.base_hash = own.content_hash) IS NOT TRUE AND (other.base_hash = other.content_hash) IS NOT TRUE
        AND NOT (own.slug < other.slug AND EXISTS (
          SELECT 1 FROM food_words mine
            JOIN food_words theirs ON theirs.folded = mine.folded AND theirs.language = mine.language AND theirs.place = 0

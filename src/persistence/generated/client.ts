@@ -92,6 +92,11 @@ export type FoodWord = Prisma.FoodWordModel
  */
 export type Pack = Prisma.PackModel
 /**
+ * Model BaseFoodEdition
+ * An edition of the base foods that was loaded, the one in force last.
+ */
+export type BaseFoodEdition = Prisma.BaseFoodEditionModel
+/**
  * Model CatalogueEdition
  * The printing of the open food table that is loaded: one at a time, so that its foods need not name it.
  */

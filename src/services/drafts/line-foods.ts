@@ -40,7 +40,7 @@ export async function foodsForLines(deps: Pick<Deps, "data">, lines: readonly st
     // A food that is gone would be asked for again and again.
     if (found.length === 0) break;
   }
-  return { named: named.map((food) => known.get(food.slug) ?? food), foods: [...known.values()] };
+  return { named: named.map((food) => ({ ...food, ...known.get(food.slug) })), foods: [...known.values()] };
 }
 
 /** The names of all foods, laid out to read these lines by. */

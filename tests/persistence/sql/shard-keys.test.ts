@@ -10,6 +10,7 @@ const shared: Readonly<Record<string, string>> = {
   foods: "one list for all publishers",
   food_words: "of foods",
   packs: "of foods",
+  base_food_editions: "the foods that come with the program",
   catalogue_editions: "the open food table",
   catalogue_foods: "the open food table",
   rule_sets: "published rules are the same for all",

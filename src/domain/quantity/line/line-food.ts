@@ -42,7 +42,7 @@ const keptNames: Readonly<Record<string, readonly ((words: string) => string)[]>
 /** Whether a food is known to be sold in such a container: by a measure, a pack or its name. */
 export function isSoldIn(food: NamedFood, container: string): boolean {
   const words = [
-    ...(food.measures ?? []).map(({ name }) => name),
+    ...(food.measures ?? []).flatMap(({ name, one }) => [name, one]),
     ...(food.packs ?? []).map(({ name }) => name.toLowerCase()),
   ];
   return words.some((word) => sameMeasure(container, word));

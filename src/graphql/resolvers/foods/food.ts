@@ -3,9 +3,14 @@ import { foodNameFor } from "../../../exports/words/food-name.js";
 import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import { showWritten, type Show } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
-import type { FoodPartResolvers, FoodResolvers, PackResolvers } from "../../generated/resolver-types.js";
+import type {
+  FoodPartResolvers,
+  FoodResolvers,
+  KeepingRuleResolvers,
+  PackResolvers,
+} from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
-import type { FoodParent, FoodPartParent, PackParent } from "../../parents.js";
+import type { FoodParent, FoodPartParent, KeepingRuleParent, PackParent } from "../../parents.js";
 import { foodNutrients } from "./catalogue-food.js";
 import type { FieldsBeyond } from "../fields-beyond.js";
 import { guidanceOfFood } from "../plans/storage-guidance.js";
@@ -14,6 +19,7 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: food.slug }),
   name: (food, { locale }) => foodNameFor(food, locale ?? null),
   allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
+  shelfStable: ({ shelfStable }) => shelfStable ?? null,
   singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,
   storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
     const bundles = food.frozenIn === null ? [] : [(await loaders.frozen(food.frozenIn)).bundle];
@@ -26,6 +32,11 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   nutrients: (food) => foodNutrients(food.nutrients),
   parts: (food) => food.parts.map((part) => ({ ...part, food })),
   packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
+};
+
+export const keepingRuleResolvers: FieldsBeyond<KeepingRuleResolvers, KeepingRuleParent> = {
+  purpose: ({ place, purpose }) => purpose ?? (place === "FREEZER" ? "QUALITY" : "SAFETY"),
+  region: ({ region }) => region ?? null,
 };
 
 export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> = {

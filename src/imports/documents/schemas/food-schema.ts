@@ -184,6 +184,7 @@ export const foodSchema = z.strictObject({
   nutrients: nutrientsSchema,
   "keeps-as": codeSchema("keeping-class").nullable().default(null),
   keeping: keepingListSchema,
+  "shelf-stable": yesNoSchema.default(false),
   packs: listSchema(packSchema).default([]),
   "always-there": yesNoSchema.default(false),
 });

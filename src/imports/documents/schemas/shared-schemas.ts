@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { MeasureSystem } from "../../../domain/model/amount.js";
 import type { StoragePlace } from "../../../domain/model/keeping.js";
 import type { SourceKind } from "../../../domain/model/source.js";
-import { listSchema, nameSchema, numberSchema, slugSchema, textSchema } from "./scalar-schemas.js";
+import { listSchema, nameSchema, numberSchema, regionSchema, slugSchema, textSchema } from "./scalar-schemas.js";
 import { wordSchema } from "./word-schema.js";
 
 export const sourceKindWords = {
@@ -13,6 +13,8 @@ export const sourceKindWords = {
 } satisfies Record<SourceKind, string>;
 
 export const placeWords = { FRIDGE: "fridge", FREEZER: "freezer", ROOM: "room" } satisfies Record<StoragePlace, string>;
+
+export const purposeWords = { SAFETY: "safety", QUALITY: "quality" } as const;
 
 export const measureSystemWords = {
   US_CUSTOMARY: "us customary",
@@ -40,6 +42,8 @@ const keepingSchema = z.strictObject({
   days: numberSchema(0, 3650),
   container: textSchema.nullable().default(null),
   condition: textSchema.nullable().default(null),
+  purpose: wordSchema(purposeWords).optional(),
+  region: regionSchema.optional(),
   source: sourceSchema.default("writer"),
 });
 

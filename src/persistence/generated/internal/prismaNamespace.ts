@@ -407,6 +407,7 @@ export const ModelName = {
   Food: 'Food',
   FoodWord: 'FoodWord',
   Pack: 'Pack',
+  BaseFoodEdition: 'BaseFoodEdition',
   CatalogueEdition: 'CatalogueEdition',
   CatalogueFood: 'CatalogueFood',
   ComponentDraft: 'ComponentDraft',
@@ -447,7 +448,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1188,6 +1189,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.PackCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.PackCountAggregateOutputType> | number
+        }
+      }
+    }
+    BaseFoodEdition: {
+      payload: Prisma.$BaseFoodEditionPayload<ExtArgs>
+      fields: Prisma.BaseFoodEditionFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.BaseFoodEditionFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.BaseFoodEditionFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>
+        }
+        findFirst: {
+          args: Prisma.BaseFoodEditionFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.BaseFoodEditionFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>
+        }
+        findMany: {
+          args: Prisma.BaseFoodEditionFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>[]
+        }
+        create: {
+          args: Prisma.BaseFoodEditionCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>
+        }
+        createMany: {
+          args: Prisma.BaseFoodEditionCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.BaseFoodEditionCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>[]
+        }
+        delete: {
+          args: Prisma.BaseFoodEditionDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>
+        }
+        update: {
+          args: Prisma.BaseFoodEditionUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>
+        }
+        deleteMany: {
+          args: Prisma.BaseFoodEditionDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.BaseFoodEditionUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.BaseFoodEditionUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>[]
+        }
+        upsert: {
+          args: Prisma.BaseFoodEditionUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$BaseFoodEditionPayload>
+        }
+        aggregate: {
+          args: Prisma.BaseFoodEditionAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateBaseFoodEdition>
+        }
+        groupBy: {
+          args: Prisma.BaseFoodEditionGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.BaseFoodEditionGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.BaseFoodEditionCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.BaseFoodEditionCountAggregateOutputType> | number
         }
       }
     }
@@ -3197,6 +3272,8 @@ export const FoodScalarFieldEnum = {
   nutrients: 'nutrients',
   keeping: 'keeping',
   contentHash: 'contentHash',
+  shelfStable: 'shelfStable',
+  baseHash: 'baseHash',
   updatedAt: 'updatedAt'
 } as const
 
@@ -3235,6 +3312,17 @@ export const PackScalarFieldEnum = {
 } as const
 
 export type PackScalarFieldEnum = (typeof PackScalarFieldEnum)[keyof typeof PackScalarFieldEnum]
+
+
+export const BaseFoodEditionScalarFieldEnum = {
+  code: 'code',
+  title: 'title',
+  foods: 'foods',
+  contentHash: 'contentHash',
+  loadedAt: 'loadedAt'
+} as const
+
+export type BaseFoodEditionScalarFieldEnum = (typeof BaseFoodEditionScalarFieldEnum)[keyof typeof BaseFoodEditionScalarFieldEnum]
 
 
 export const CatalogueEditionScalarFieldEnum = {
@@ -4159,6 +4247,7 @@ export type GlobalOmitConfig = {
   food?: Prisma.FoodOmit
   foodWord?: Prisma.FoodWordOmit
   pack?: Prisma.PackOmit
+  baseFoodEdition?: Prisma.BaseFoodEditionOmit
   catalogueEdition?: Prisma.CatalogueEditionOmit
   catalogueFood?: Prisma.CatalogueFoodOmit
   componentDraft?: Prisma.ComponentDraftOmit

@@ -61,6 +61,7 @@ export const ModelName = {
   Food: 'Food',
   FoodWord: 'FoodWord',
   Pack: 'Pack',
+  BaseFoodEdition: 'BaseFoodEdition',
   CatalogueEdition: 'CatalogueEdition',
   CatalogueFood: 'CatalogueFood',
   ComponentDraft: 'ComponentDraft',
@@ -237,6 +238,8 @@ export const FoodScalarFieldEnum = {
   nutrients: 'nutrients',
   keeping: 'keeping',
   contentHash: 'contentHash',
+  shelfStable: 'shelfStable',
+  baseHash: 'baseHash',
   updatedAt: 'updatedAt'
 } as const
 
@@ -275,6 +278,17 @@ export const PackScalarFieldEnum = {
 } as const
 
 export type PackScalarFieldEnum = (typeof PackScalarFieldEnum)[keyof typeof PackScalarFieldEnum]
+
+
+export const BaseFoodEditionScalarFieldEnum = {
+  code: 'code',
+  title: 'title',
+  foods: 'foods',
+  contentHash: 'contentHash',
+  loadedAt: 'loadedAt'
+} as const
+
+export type BaseFoodEditionScalarFieldEnum = (typeof BaseFoodEditionScalarFieldEnum)[keyof typeof BaseFoodEditionScalarFieldEnum]
 
 
 export const CatalogueEditionScalarFieldEnum = {

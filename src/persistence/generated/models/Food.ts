@@ -33,6 +33,8 @@ export type FoodMinAggregateOutputType = {
   keepsAs: string | null
   alwaysThere: boolean | null
   contentHash: string | null
+  shelfStable: boolean | null
+  baseHash: string | null
   updatedAt: Date | null
 }
 
@@ -45,6 +47,8 @@ export type FoodMaxAggregateOutputType = {
   keepsAs: string | null
   alwaysThere: boolean | null
   contentHash: string | null
+  shelfStable: boolean | null
+  baseHash: string | null
   updatedAt: Date | null
 }
 
@@ -67,6 +71,8 @@ export type FoodCountAggregateOutputType = {
   nutrients: number
   keeping: number
   contentHash: number
+  shelfStable: number
+  baseHash: number
   updatedAt: number
   _all: number
 }
@@ -81,6 +87,8 @@ export type FoodMinAggregateInputType = {
   keepsAs?: true
   alwaysThere?: true
   contentHash?: true
+  shelfStable?: true
+  baseHash?: true
   updatedAt?: true
 }
 
@@ -93,6 +101,8 @@ export type FoodMaxAggregateInputType = {
   keepsAs?: true
   alwaysThere?: true
   contentHash?: true
+  shelfStable?: true
+  baseHash?: true
   updatedAt?: true
 }
 
@@ -115,6 +125,8 @@ export type FoodCountAggregateInputType = {
   nutrients?: true
   keeping?: true
   contentHash?: true
+  shelfStable?: true
+  baseHash?: true
   updatedAt?: true
   _all?: true
 }
@@ -210,6 +222,8 @@ export type FoodGroupByOutputType = {
   nutrients: runtime.JsonValue | null
   keeping: runtime.JsonValue
   contentHash: string
+  shelfStable: boolean
+  baseHash: string | null
   updatedAt: Date
   _count: FoodCountAggregateOutputType | null
   _min: FoodMinAggregateOutputType | null
@@ -253,6 +267,8 @@ export type FoodWhereInput = {
   nutrients?: Prisma.JsonNullableFilter<"Food">
   keeping?: Prisma.JsonFilter<"Food">
   contentHash?: Prisma.StringFilter<"Food"> | string
+  shelfStable?: Prisma.BoolFilter<"Food"> | boolean
+  baseHash?: Prisma.StringNullableFilter<"Food"> | string | null
   updatedAt?: Prisma.DateTimeFilter<"Food"> | Date | string
   words?: Prisma.FoodWordListRelationFilter
   packs?: Prisma.PackListRelationFilter
@@ -277,6 +293,8 @@ export type FoodOrderByWithRelationInput = {
   nutrients?: Prisma.SortOrderInput | Prisma.SortOrder
   keeping?: Prisma.SortOrder
   contentHash?: Prisma.SortOrder
+  shelfStable?: Prisma.SortOrder
+  baseHash?: Prisma.SortOrderInput | Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   words?: Prisma.FoodWordOrderByRelationAggregateInput
   packs?: Prisma.PackOrderByRelationAggregateInput
@@ -304,6 +322,8 @@ export type FoodWhereUniqueInput = Prisma.AtLeast<{
   nutrients?: Prisma.JsonNullableFilter<"Food">
   keeping?: Prisma.JsonFilter<"Food">
   contentHash?: Prisma.StringFilter<"Food"> | string
+  shelfStable?: Prisma.BoolFilter<"Food"> | boolean
+  baseHash?: Prisma.StringNullableFilter<"Food"> | string | null
   updatedAt?: Prisma.DateTimeFilter<"Food"> | Date | string
   words?: Prisma.FoodWordListRelationFilter
   packs?: Prisma.PackListRelationFilter
@@ -328,6 +348,8 @@ export type FoodOrderByWithAggregationInput = {
   nutrients?: Prisma.SortOrderInput | Prisma.SortOrder
   keeping?: Prisma.SortOrder
   contentHash?: Prisma.SortOrder
+  shelfStable?: Prisma.SortOrder
+  baseHash?: Prisma.SortOrderInput | Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   _count?: Prisma.FoodCountOrderByAggregateInput
   _max?: Prisma.FoodMaxOrderByAggregateInput
@@ -356,6 +378,8 @@ export type FoodScalarWhereWithAggregatesInput = {
   nutrients?: Prisma.JsonNullableWithAggregatesFilter<"Food">
   keeping?: Prisma.JsonWithAggregatesFilter<"Food">
   contentHash?: Prisma.StringWithAggregatesFilter<"Food"> | string
+  shelfStable?: Prisma.BoolWithAggregatesFilter<"Food"> | boolean
+  baseHash?: Prisma.StringNullableWithAggregatesFilter<"Food"> | string | null
   updatedAt?: Prisma.DateTimeWithAggregatesFilter<"Food"> | Date | string
 }
 
@@ -378,6 +402,8 @@ export type FoodCreateInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash: string
+  shelfStable?: boolean
+  baseHash?: string | null
   updatedAt?: Date | string
   words?: Prisma.FoodWordCreateNestedManyWithoutFoodInput
   packs?: Prisma.PackCreateNestedManyWithoutFoodInput
@@ -402,6 +428,8 @@ export type FoodUncheckedCreateInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash: string
+  shelfStable?: boolean
+  baseHash?: string | null
   updatedAt?: Date | string
   words?: Prisma.FoodWordUncheckedCreateNestedManyWithoutFoodInput
   packs?: Prisma.PackUncheckedCreateNestedManyWithoutFoodInput
@@ -426,6 +454,8 @@ export type FoodUpdateInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   words?: Prisma.FoodWordUpdateManyWithoutFoodNestedInput
   packs?: Prisma.PackUpdateManyWithoutFoodNestedInput
@@ -450,6 +480,8 @@ export type FoodUncheckedUpdateInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   words?: Prisma.FoodWordUncheckedUpdateManyWithoutFoodNestedInput
   packs?: Prisma.PackUncheckedUpdateManyWithoutFoodNestedInput
@@ -474,6 +506,8 @@ export type FoodCreateManyInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash: string
+  shelfStable?: boolean
+  baseHash?: string | null
   updatedAt?: Date | string
 }
 
@@ -496,6 +530,8 @@ export type FoodUpdateManyMutationInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -518,6 +554,8 @@ export type FoodUncheckedUpdateManyInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -540,6 +578,8 @@ export type FoodCountOrderByAggregateInput = {
   nutrients?: Prisma.SortOrder
   keeping?: Prisma.SortOrder
   contentHash?: Prisma.SortOrder
+  shelfStable?: Prisma.SortOrder
+  baseHash?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
 }
 
@@ -552,6 +592,8 @@ export type FoodMaxOrderByAggregateInput = {
   keepsAs?: Prisma.SortOrder
   alwaysThere?: Prisma.SortOrder
   contentHash?: Prisma.SortOrder
+  shelfStable?: Prisma.SortOrder
+  baseHash?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
 }
 
@@ -564,6 +606,8 @@ export type FoodMinOrderByAggregateInput = {
   keepsAs?: Prisma.SortOrder
   alwaysThere?: Prisma.SortOrder
   contentHash?: Prisma.SortOrder
+  shelfStable?: Prisma.SortOrder
+  baseHash?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
 }
 
@@ -623,6 +667,8 @@ export type FoodCreateWithoutWordsInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash: string
+  shelfStable?: boolean
+  baseHash?: string | null
   updatedAt?: Date | string
   packs?: Prisma.PackCreateNestedManyWithoutFoodInput
 }
@@ -646,6 +692,8 @@ export type FoodUncheckedCreateWithoutWordsInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash: string
+  shelfStable?: boolean
+  baseHash?: string | null
   updatedAt?: Date | string
   packs?: Prisma.PackUncheckedCreateNestedManyWithoutFoodInput
 }
@@ -685,6 +733,8 @@ export type FoodUpdateWithoutWordsInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   packs?: Prisma.PackUpdateManyWithoutFoodNestedInput
 }
@@ -708,6 +758,8 @@ export type FoodUncheckedUpdateWithoutWordsInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   packs?: Prisma.PackUncheckedUpdateManyWithoutFoodNestedInput
 }
@@ -731,6 +783,8 @@ export type FoodCreateWithoutPacksInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash: string
+  shelfStable?: boolean
+  baseHash?: string | null
   updatedAt?: Date | string
   words?: Prisma.FoodWordCreateNestedManyWithoutFoodInput
 }
@@ -754,6 +808,8 @@ export type FoodUncheckedCreateWithoutPacksInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash: string
+  shelfStable?: boolean
+  baseHash?: string | null
   updatedAt?: Date | string
   words?: Prisma.FoodWordUncheckedCreateNestedManyWithoutFoodInput
 }
@@ -793,6 +849,8 @@ export type FoodUpdateWithoutPacksInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   words?: Prisma.FoodWordUpdateManyWithoutFoodNestedInput
 }
@@ -816,6 +874,8 @@ export type FoodUncheckedUpdateWithoutPacksInput = {
   nutrients?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   contentHash?: Prisma.StringFieldUpdateOperationsInput | string
+  shelfStable?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  baseHash?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   words?: Prisma.FoodWordUncheckedUpdateManyWithoutFoodNestedInput
 }
@@ -879,6 +939,8 @@ export type FoodSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   nutrients?: boolean
   keeping?: boolean
   contentHash?: boolean
+  shelfStable?: boolean
+  baseHash?: boolean
   updatedAt?: boolean
   words?: boolean | Prisma.Food$wordsArgs<ExtArgs>
   packs?: boolean | Prisma.Food$packsArgs<ExtArgs>
@@ -904,6 +966,8 @@ export type FoodSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   nutrients?: boolean
   keeping?: boolean
   contentHash?: boolean
+  shelfStable?: boolean
+  baseHash?: boolean
   updatedAt?: boolean
 }, ExtArgs["result"]["food"]>
 
@@ -926,6 +990,8 @@ export type FoodSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   nutrients?: boolean
   keeping?: boolean
   contentHash?: boolean
+  shelfStable?: boolean
+  baseHash?: boolean
   updatedAt?: boolean
 }, ExtArgs["result"]["food"]>
 
@@ -948,10 +1014,12 @@ export type FoodSelectScalar = {
   nutrients?: boolean
   keeping?: boolean
   contentHash?: boolean
+  shelfStable?: boolean
+  baseHash?: boolean
   updatedAt?: boolean
 }
 
-export type FoodOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "aisle" | "shoppedBy" | "ndbNo" | "keepsAs" | "alwaysThere" | "densities" | "measures" | "parts" | "edible" | "yields" | "allergens" | "diets" | "singleIngredient" | "nutrients" | "keeping" | "contentHash" | "updatedAt", ExtArgs["result"]["food"]>
+export type FoodOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "aisle" | "shoppedBy" | "ndbNo" | "keepsAs" | "alwaysThere" | "densities" | "measures" | "parts" | "edible" | "yields" | "allergens" | "diets" | "singleIngredient" | "nutrients" | "keeping" | "contentHash" | "shelfStable" | "baseHash" | "updatedAt", ExtArgs["result"]["food"]>
 export type FoodInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   words?: boolean | Prisma.Food$wordsArgs<ExtArgs>
   packs?: boolean | Prisma.Food$packsArgs<ExtArgs>
@@ -991,6 +1059,14 @@ export type $FoodPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
      * SHA-256 of the canonical document, to see whether a save changes anything.
      */
     contentHash: string
+    /**
+     * Kept on a shelf until it is opened.
+     */
+    shelfStable: boolean
+    /**
+     * The content hash with which it came as a base food: it is one as long as the two are the same. Null: somebody saved it.
+     */
+    baseHash: string | null
     updatedAt: Date
   }, ExtArgs["result"]["food"]>
   composites: {}
@@ -1435,6 +1511,8 @@ export interface FoodFieldRefs {
   readonly nutrients: Prisma.FieldRef<"Food", 'Json'>
   readonly keeping: Prisma.FieldRef<"Food", 'Json'>
   readonly contentHash: Prisma.FieldRef<"Food", 'String'>
+  readonly shelfStable: Prisma.FieldRef<"Food", 'Boolean'>
+  readonly baseHash: Prisma.FieldRef<"Food", 'String'>
   readonly updatedAt: Prisma.FieldRef<"Food", 'DateTime'>
 }
     

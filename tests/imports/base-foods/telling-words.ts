@@ -1,0 +1,33 @@
+/** Words of names that tell of an allergen, and those in which the same letters do not. From common knowledge: no source. */
+export const telling: readonly { readonly allergen: string; readonly words: RegExp; readonly except: RegExp }[] = [
+  {
+    allergen: "milk",
+    words: /(?<!\p{L})(milk|cheese|butter|cream|yog?h?o?urt|quark|whey|kefir|ghee|milch|käse|rahm|sahne|lait|fromage|beurre|crème|leche|queso|mantequilla|mleko|ser|masło|śmietan\p{L}*|jogurt)(?!\p{L})/iu,
+    except: /coconut|almond|oat|soy|rice|peanut|nut|cashew|hazel|cocoa|cacao|bean|squash|lettuce|vegan|plant|tofu|apple|thistle|cream of tartar|kokos|mandel|hafer|reis|nuss|mus\b|bohne|salat|kürbis|coco|amande|avoine|soja|riz|haricot|cacahu|arroz|avena|almendra|kakao|orzech|migda|masło (orzech|kakao)|roślin|sezam|tahini|kasztan|rahmäpfel|rahmapfel|pea milk/i,
+  },
+  { allergen: "egg", words: /(?<!\p{L})(eggs?|eier|ei|œufs?|huevos?|jaj\p{L}+)(?!\p{L})/iu, except: /vegan|egg ?plant|replacer|ersatz|sustituto|zamiennik|jajowat/i },
+  {
+    allergen: "wheat",
+    words: /(?<!\p{L})(wheat|spelt|weizen|dinkel|blé|épeautre|trigo|espelta|pszen\p{L}+|orkisz\p{L}*)(?!\p{L})/iu,
+    except: /buckwheat|buchweizen|sarrasin|blé noir|sarraceno|gryczan|gluten|glutenfrei/i,
+  },
+  { allergen: "rye", words: /(?<!\p{L})(rye|roggen|seigle|centeno|żytni\p{L}*)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "barley", words: /(?<!\p{L})(barley|gerste\p{L}*|orge|cebada|jęczmie\p{L}+)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "oats", words: /(?<!\p{L})(oats?|oatmeal|hafer\p{L}*|avoine|avena|owsian\p{L}+)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "soy", words: /(?<!\p{L})(soya?|soja|sojowy|sojowe|tofu|tempeh|edamame)(?!\p{L})/iu, except: /vermicelles de soja|fideos de soja|soja verde?|soja vert|makaron sojowy/i },
+  { allergen: "peanut", words: /(?<!\p{L})(peanuts?|groundnuts?|erdnuss\p{L}*|erdnüsse|cacahuètes?|cacahuetes?|arachid\p{L}*|orzeszki ziemne)(?!\p{L})/iu, except: /calabazas? cacahuete/i },
+  { allergen: "almond", words: /(?<!\p{L})(almonds?|mandeln?|amandes?|almendras?|migdał\p{L}*)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "hazelnut", words: /(?<!\p{L})(hazelnuts?|haselnuss\p{L}*|haselnüsse|noisettes?|avellanas?|orzechy? laskow\p{L}+)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "walnut", words: /(?<!\p{L})(walnuts?|walnuss\p{L}*|walnüsse|nueces|orzechy? włosk\p{L}+)(?!\p{L})/iu, except: /nueces de|castillo|nueces moscadas/i },
+  { allergen: "cashew", words: /(?<!\p{L})(cashews?|cajou|anacardos?|nerkow\p{L}+)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "pistachio", words: /(?<!\p{L})(pistachios?|pistazien?|pistaches?|pistachos?|pistacj\p{L}+)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "coconut", words: /(?<!\p{L})(coconut|kokos\p{L}*|coco|kokosow\p{L}+)(?!\p{L})/iu, except: /haricots? coco|coco plat/i },
+  { allergen: "sesame", words: /(?<!\p{L})(sesame|sesam\p{L}*|sésame|sésamo|sezam\p{L}*|tahini)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "celery", words: /(?<!\p{L})(celery|celeriac|sellerie\p{L}*|céleri\p{L}*|apio|seler\p{L}*)(?!\p{L})/iu, except: /apio de monte/i },
+  { allergen: "mustard", words: /(?<!\p{L})(mustard|senf\p{L}*|moutarde|mostaza|musztard\p{L}*|gorczyc\p{L}*)(?!\p{L})/iu, except: /senfkohl/i },
+  { allergen: "lupin", words: /(?<!\p{L})(lupins?|lupinen?|altramu\p{L}+|łubin\p{L}*)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "fish", words: /(?<!\p{L})(fish|fisch\p{L}*|poisson|pescado|ryb\p{L}+|salmon|tuna|cod|anchov\p{L}+|lachs|thunfisch|thon|atún|łosoś)(?!\p{L})/iu, except: /cuttlefish|tintenfisch/i },
+  { allergen: "crustacean", words: /(?<!\p{L})(prawns?|shrimps?|crabs?|lobsters?|crayfish|garnelen?|krabben?|crevettes?|gambas?|krewet\p{L}+)(?!\p{L})/iu, except: /^$/ },
+  { allergen: "mollusc", words: /(?<!\p{L})(mussels?|oysters?|squid|octopus|clams?|scallops?|muscheln?|austern?|moules?|huîtres?|mejillones|ostras|małże)(?!\p{L})/iu, except: /mushroom|pilz|pleurotes?|austern(pilz|seit)|seta|boczniak|muschelnudel|conchiglie/i },
+  { allergen: "sulphites", words: /(?<!\p{L})(wine|dried (apricots?|mango|fruits?)|wein|vin (blanc|rouge)|vino|wino)(?!\p{L})/iu, except: /vinegar|essig|vinaigre|vinagre|ocet|vine leaf|weinblätter|traub|grape|hefe|unsul(ph|f)ured/i },
+]; // prettier-ignore
