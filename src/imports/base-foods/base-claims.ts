@@ -22,7 +22,7 @@ const sourceOf = (code: string, how: string) => {
 };
 
 /** What an entry contains, its kind's own allergen and the groups of cereals and nuts included. */
-export function containedCodes({ is, contains }: Pick<BaseFoodEntry, "is" | "contains">): readonly string[] {
+function containedCodes({ is, contains }: Pick<BaseFoodEntry, "is" | "contains">): readonly string[] {
   const named = [...new Set([...(own[is] === undefined ? [] : [own[is]]), ...contains])];
   const cereals = named.some((code) => groupOf(code) === "gluten") ? ["gluten"] : [];
   return [...new Set([...cereals, ...named])];

@@ -6,7 +6,7 @@ import { dimensionWords } from "../documents/schemas/food-schema.js";
 import { wordSchema, yesNoSchema } from "../documents/schemas/word-schema.js";
 
 /** Languages in which every base food has a name. */
-export const baseLanguages = ["en", "de", "fr", "es", "pl"] as const;
+const baseLanguages = ["en", "de", "fr", "es", "pl"] as const;
 
 /** What a base food is by nature: it decides what it fits and what is no ingredient of it. */
 const kindWords = {
@@ -25,7 +25,7 @@ const kindWords = {
 export type BaseKind = keyof typeof kindWords;
 
 /** Measures a base food may have, which the five languages have words for (domain/quantity/units/unit-names.ts). */
-export const baseMeasures = [
+const baseMeasures = [
   ...(["piece", "clove", "head", "bunch", "sprig", "stalk", "stick", "leaf", "handful", "slice", "rasher"] as const),
   ...(["fillet", "wedge", "ear", "knob", "cube", "ball", "sheet", "loaf", "pinch"] as const),
   ...(["tin", "jar", "packet", "bottle", "glass"] as const),
@@ -51,7 +51,7 @@ const measureSchema = z
   });
 
 /** One base food, by its slug in seeds/base/*.yaml; seeds/base/README.md explains each key. */
-export const baseFoodSchema = z.strictObject({
+const baseFoodSchema = z.strictObject({
   usda: z
     .string()
     .regex(/^\d{5}$/, "a number of five digits, such as 11124")

@@ -1,4 +1,4 @@
-import type { Food, FoodYield } from "../../domain/model/food.js";
+import type { Food } from "../../domain/model/food.js";
 import type { CatalogueFacts } from "../usda/catalogue-facts.js";
 import type { BaseFoodEntry } from "./base-food-schema.js";
 import { claimsOfEntry } from "./base-claims.js";
@@ -9,13 +9,13 @@ import { namesOf } from "./read-base-names.js";
 import type { StorageRow } from "./storage-table.js";
 
 /** What an entry takes from published tables. */
-export interface EntryFacts {
+interface EntryFacts {
   /** Of its number in the open table; null: it names none. */
   readonly catalogue: CatalogueFacts | null;
   /** By the place of a weight under its number. */
   readonly weights: ReadonlyMap<string, TableWeight>;
   readonly storage: readonly StorageRow[];
-  readonly cooked: FoodYield | null;
+  readonly cooked: Food["yields"][number] | null;
 }
 
 /** The food that an entry describes. What the open table knows of it stays there, and is inherited by its number. */

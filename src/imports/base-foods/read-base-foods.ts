@@ -20,7 +20,7 @@ export interface BaseFoods {
   readonly foods: readonly Food[];
 }
 
-export interface BaseFoodsInput {
+interface BaseFoodsInput {
   /** The edition's head and its entries, in any files. */
   readonly files: readonly { readonly name: string; readonly text: string }[];
   /** Published tables beside them. */

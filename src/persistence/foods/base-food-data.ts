@@ -1,7 +1,7 @@
 import type { Food } from "../../domain/model/food.js";
 
 /** An edition of the base foods, as it was loaded. */
-export interface BaseFoodEditionLoaded {
+interface BaseFoodEditionLoaded {
   /** The day it was made. */
   readonly code: string;
   readonly title: string;
