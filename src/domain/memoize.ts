@@ -1,4 +1,4 @@
-import { SecondChance } from "./second-chance.js";
+import { BoundedCache } from "./bounded-cache.js";
 import type { InSlices, Work } from "./work.js";
 
 /** The same function with a cache by object identity: one result per object, for as long as the object lives. Neither may be mutated. */
@@ -42,13 +42,13 @@ export function memoizeLatest<Question, Found>(
   find: (question: Question) => Found,
   isWorthKeeping: (found: Found) => boolean = () => true,
 ): (question: Question) => Found {
-  const known = new SecondChance<{ readonly found: Found }>(name, { count: most, weight: most });
+  const known = new BoundedCache<{ readonly found: Found }>(name, { max: most });
   return (question) => {
     const key = keyOf(question);
     const before = known.get(key);
     if (before !== undefined) return before.found;
     const found = find(question);
-    if (isWorthKeeping(found)) known.set(key, { found }, 1);
+    if (isWorthKeeping(found)) known.set(key, { found });
     return found;
   };
 }
@@ -60,13 +60,13 @@ export function memoizeLatestInSlices<Question, Found>(
   keyOf: (question: Question) => string,
   find: (question: Question) => InSlices<Found>,
 ): (question: Question) => InSlices<Found> {
-  const known = new SecondChance<{ readonly found: Found }>(name, { count: most, weight: most });
+  const known = new BoundedCache<{ readonly found: Found }>(name, { max: most });
   return function* (question) {
     const key = keyOf(question);
     const before = known.get(key);
     if (before !== undefined) return before.found;
     const found = yield* find(question);
-    known.set(key, { found }, 1);
+    known.set(key, { found });
     return found;
   };
 }

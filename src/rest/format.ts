@@ -1,5 +1,5 @@
-import Negotiator from "negotiator";
 import { memoizeLatest } from "../domain/memoize.js";
+import { acceptedType } from "../http/accepted-type.js";
 import type { IncomingHttpHeaders } from "node:http";
 
 /** A form that an answer can be had in. */
@@ -47,8 +47,7 @@ function chooseFormat<T extends Format>(
   const byType = new Map(
     offered.flatMap((format) => [format.type, ...(format.also ?? [])].map((type) => [type, format])),
   );
-  const [best] = new Negotiator({ headers }).mediaTypes([...byType.keys()]);
-  return byType.get(best ?? "") ?? null;
+  return byType.get(acceptedType(headers, [...byType.keys()]) ?? "") ?? null;
 }
 
 /** The most `Accept` headers whose choice is remembered, and how long one may be: browsers send few, and always the same. */

@@ -4,15 +4,15 @@ import { runInNewContext } from "node:vm";
 import { expect, it } from "vitest";
 import { cacheTable } from "../../src/domain/cache-table.js";
 import { memoizeLatest } from "../../src/domain/memoize.js";
-import { SecondChance } from "../../src/domain/second-chance.js";
+import { BoundedCache } from "../../src/domain/bounded-cache.js";
 
 const named = (name: string) => cacheTable().find((caches) => caches.name === name);
 
 it("the table of caches counts what all caches of a name hold, and what gave way", () => {
-  const caches = [1, 2].map(() => new SecondChance<number>("of two", { count: 3, weight: 100 }));
-  for (const cache of caches) for (const at of [1, 2, 3, 4]) cache.set(String(at), at, 10);
+  const caches = [1, 2].map(() => new BoundedCache<number>("of two", { max: 3, maxSize: 100 }));
+  for (const cache of caches) for (const at of [1, 2, 3, 4]) cache.set(String(at), at, { size: 10 });
   caches[0]?.delete("4");
-  caches[1]?.set("4", 4, 15);
+  caches[1]?.set("4", 44, { size: 15 });
   expect(named("of two")).toEqual({ name: "of two", caches: 2, entries: 5, weight: 55, evicted: 2 });
 });
 
@@ -27,9 +27,9 @@ it("the table of caches forgets a cache that is gone, and never what gave way in
   const collect = runInNewContext("gc") as () => void;
   const fill = (): void => {
     for (let at = 0; at < 50; at++) {
-      const cache = new SecondChance<number>("short-lived", { count: 1, weight: 100 });
-      cache.set("a", 1, 1);
-      cache.set("b", 1, 1);
+      const cache = new BoundedCache<number>("short-lived", { max: 1 });
+      cache.set("a", 1);
+      cache.set("b", 1);
     }
   };
   fill();

@@ -31,7 +31,7 @@ import { catalogueFacts } from "../../src/imports/usda/catalogue-facts.js";
 import { openRateLimitStore } from "../../src/services/access/rate-limit-store.js";
 import { judgeFor } from "../../src/services/foods/foods-today.js";
 import { readSessionStart } from "../../src/services/answers/read-session-start.js";
-import { ByteCache } from "../../src/services/cache/byte-cache.js";
+import { entrySize, openCache } from "../../src/services/cache/cache.js";
 import { formatChooser, formats } from "../../src/rest/format.js";
 import { answerOf } from "./answer-of.js";
 
@@ -69,7 +69,7 @@ const compiled = compiledOperations(createSchema());
 const byHash = openDocumentStore(null);
 const byBytes = recentBytes<object>("graphql-bodies", keptDocuments);
 const book = openRateLimitStore({ name: "address", points: 100 }, 5_000);
-const cache = new ByteCache(1_000_000);
+const { store } = openCache(1_000_000);
 const choose = formatChooser(Object.values(formats));
 const edition = { code: "e", title: "Edition" };
 const row = (at: number) => ({
@@ -116,7 +116,7 @@ const kinds: readonly Kind[] = [
   }),
   kind("requests by their bytes", (at) => byBytes.keep(Buffer.from(`query Q${String(at)}`), {})),
   kind("callers", (at) => book.consume(`192.0.2.${String(at)}`, 1, new Date(0)), 10_000),
-  kind("answers", (at) => cache.set(`answer ${String(at)}`, { at }, 500)),
+  kind("answers", (at) => store.set(`answer ${String(at)}`, { at }, entrySize(`answer ${String(at)}`, 500))),
   kind("media types", (at) => chooseMediaType({ accept: `application/${letters(at, 5)}, */*` })),
   kind("accepted types", (at) => choose(null, { accept: `text/${letters(at, 5)}, */*` })),
 ];

@@ -8,7 +8,7 @@ import { memoize } from "../memoize.js";
 import { failed, ok, type Path, type Problem, type Result, type Warning } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
 import { toBase } from "../quantity/convert.js";
-import { SecondChance } from "../second-chance.js";
+import { BoundedCache } from "../bounded-cache.js";
 import type { InSlices, Work } from "../work.js";
 import { checkBundleInSlices } from "./check/check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
@@ -38,8 +38,7 @@ const choiceKey = (routes: RouteChoice, household: Household): string =>
 /** Ways one bundle may be asked for that are kept compiled, whoever judges; readers' wishes are many, bundles live long. */
 const keptPerBundle = 16;
 const compiled = memoize(
-  (_: PlanBundle) =>
-    new SecondChance<Result<CompiledPlan>>("compiled-plans", { count: keptPerBundle, weight: keptPerBundle }),
+  (_: PlanBundle) => new BoundedCache<Result<CompiledPlan>>("compiled-plans", { max: keptPerBundle }),
 );
 
 /** Tells judges apart, each by a number of its own. */
@@ -63,7 +62,7 @@ export function* compilePlanInSlices(
   if (known !== undefined) return known;
   work.step(stepsOf(bundle, household));
   const result = yield* compile(bundle, household, routes, fitsDiet);
-  kept.set(key, result, 1);
+  kept.set(key, result);
   return result;
 }
 

@@ -1,6 +1,6 @@
 import type { OwnMeasure } from "../model/food.js";
 import { memoize } from "../memoize.js";
-import { SecondChance } from "../second-chance.js";
+import { BoundedCache } from "../bounded-cache.js";
 import type { MeasureFacts } from "./convert.js";
 import { readersFoodName } from "./food-name.js";
 
@@ -16,8 +16,7 @@ export const isNamedAfterFood = (facts: MeasureFacts): boolean => {
 /** Languages and regions remembered for the measures of one food. */
 const keptLocales = 16;
 const known = memoize(
-  (_: readonly OwnMeasure[]) =>
-    new SecondChance<readonly OwnMeasure[]>("piece-words", { count: keptLocales, weight: keptLocales }),
+  (_: readonly OwnMeasure[]) => new BoundedCache<readonly OwnMeasure[]>("piece-words", { max: keptLocales }),
 );
 
 /** Measures with the piece in the reader's words, where the writer's word for it is the food's name: 7 Eier. */
@@ -32,6 +31,6 @@ export const measuresFor = (facts: MeasureFacts, language: string, region: strin
   const local = measures.map((each) =>
     each.name === "piece" && name !== null ? { ...each, one: name.one, many: name.many } : each,
   );
-  locales.set(key, local, 1);
+  locales.set(key, local);
   return local;
 };

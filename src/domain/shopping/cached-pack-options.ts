@@ -2,14 +2,12 @@ import type { Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
 import { ruledRegion } from "../model/region.js";
 import { memoize } from "../memoize.js";
-import { SecondChance } from "../second-chance.js";
+import { BoundedCache } from "../bounded-cache.js";
 import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 
 /** Shops remembered for one food; readers come from many places, foods live long. */
 export const cachedPerFood = 16;
-const shelves = memoize(
-  (_: Food) => new SecondChance<PackShelf>("pack-shelves", { count: cachedPerFood, weight: cachedPerFood }),
-);
+const shelves = memoize((_: Food) => new BoundedCache<PackShelf>("pack-shelves", { max: cachedPerFood }));
 
 /** A part of a country is that country for a food that nobody sells in that part alone. */
 const regionOnShelf = ({ packs }: Food, { region }: Shop): string | null =>
@@ -23,6 +21,6 @@ export function cachedPackOptions(food: Food, dimension: Dimension, shop: Shop):
   const known = kept.get(key);
   if (known !== undefined) return known;
   const shelf = packShelf(food, dimension, { ...shop, region });
-  kept.set(key, shelf, 1);
+  kept.set(key, shelf);
   return shelf;
 }

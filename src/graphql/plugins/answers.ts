@@ -4,7 +4,7 @@ import { boundedJson } from "../../http/bounded-json.js";
 import type { Deps } from "../../services/deps.js";
 import type { Cache } from "../../services/cache/cache.js";
 import { answerKey, cachedAnswer, type AnswerKey, type Computed } from "../../services/cache/cached-answer.js";
-import { recentTexts, type RecentLimits } from "../../services/cache/recent-texts.js";
+import { BoundedCache } from "../../domain/bounded-cache.js";
 import { inStage } from "../../services/stage.js";
 import { isShared, type Call, type CallContext } from "../server/call.js";
 import { createContext } from "../context.js";
@@ -18,7 +18,7 @@ import { refuse } from "./refuse.js";
  */
 export function answersPlugin({ queryTime }: EngineOptions): ApolloServerPlugin<CallContext> {
   // The schema is the same for everybody, and for ever.
-  const aboutSchema = recentTexts<Buffer>("introspection", keptAboutSchema);
+  const aboutSchema = new BoundedCache<Buffer>("introspection", keptAboutSchema);
 
   return {
     requestDidStart: ({ contextValue: { call } }) => {
@@ -66,7 +66,8 @@ export function answersPlugin({ queryTime }: EngineOptions): ApolloServerPlugin<
           handOver(call, answer, response);
           const isWhole = !call.limit.over.aborted && !call.hasErrors;
           finish({ answer, bytes: isWhole ? answer.length : null });
-          if (isWhole && operation.aboutSchema !== null) aboutSchema.keep(operation.aboutSchema, answer, answer.length);
+          if (isWhole && operation.aboutSchema !== null)
+            aboutSchema.set(operation.aboutSchema, answer, { size: answer.length });
           return Promise.resolve();
         },
       });
@@ -75,7 +76,7 @@ export function answersPlugin({ queryTime }: EngineOptions): ApolloServerPlugin<
 }
 
 /** Answers about the schema that are kept: of the standard query some ten versions go round. */
-const keptAboutSchema: RecentLimits = { count: 16, characters: 8_000_000, longest: 2_000_000 };
+const keptAboutSchema = { max: 16, maxSize: 8_000_000, maxEntrySize: 2_000_000 };
 
 const noBytes = Buffer.alloc(0);
 

@@ -47,7 +47,7 @@ export function documentsPlugin(
           const operation = document.operations.find((each) => each.node === node);
           if (operation === undefined) throw new Refused(unresolved(document.operations.length, request.operationName));
           const { source, isNamed, isRegistered } = found;
-          const mayBeKept = source.length <= keptDocuments.longest;
+          const mayBeKept = source.length <= keptDocuments.maxEntrySize;
           call.chosen = { operation, isNamed, isRegistered, mayBeKept };
           return Promise.resolve();
         },

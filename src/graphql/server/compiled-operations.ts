@@ -13,7 +13,7 @@ import {
   type OperationDefinitionNode,
   type ValidationRule,
 } from "graphql";
-import { recentTexts, type RecentLimits } from "../../services/cache/recent-texts.js";
+import { BoundedCache, type CacheBounds } from "../../domain/bounded-cache.js";
 import { nestingFault } from "../limits/nesting.js";
 import { documentLimits, documentLimitsRule } from "../limits/document-limits.js";
 import { introspectionLimitsRule } from "../limits/introspection-limits.js";
@@ -59,11 +59,12 @@ interface CompiledOperations {
 interface CompileOptions {
   /** Whether documents may ask about the schema. */
   readonly introspection?: boolean;
-  readonly kept?: RecentLimits;
+  /** Sizes in characters. */
+  readonly kept?: CacheBounds;
 }
 
 /** A document that is read takes some fifty bytes for each of its characters: with those that requests hold, under a hundred megabytes. */
-export const keptDocuments: RecentLimits = { count: 2_000, characters: 500_000, longest: 64_000 };
+export const keptDocuments = { max: 2_000, maxSize: 500_000, maxEntrySize: 64_000 };
 
 /** Faults that are listed of one document or its variables. */
 const maxErrors = 20;
@@ -77,13 +78,13 @@ export function compiledOperations(
   { introspection = true, kept = keptDocuments }: CompileOptions = {},
 ): CompiledOperations {
   const rules = introspection ? specifiedRules : [...specifiedRules, NoSchemaIntrospectionCustomRule];
-  const known = recentTexts<CompiledDocument>("graphql-documents", kept);
+  const known = new BoundedCache<CompiledDocument>("graphql-documents", kept);
   return {
     compile: (source) => {
       const found = known.get(source);
       if (found !== undefined) return found;
       const compiled = compile(schema, rules, source);
-      if (compiled.ok) known.keep(source, compiled, source.length);
+      if (compiled.ok) known.set(source, compiled, { size: source.length });
       return compiled;
     },
   };

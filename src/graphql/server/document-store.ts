@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import type { Refusal } from "./refusal.js";
-import { recentTexts } from "../../services/cache/recent-texts.js";
+import { BoundedCache } from "../../domain/bounded-cache.js";
 import { refusal } from "./refusal.js";
 
 /** How a request says which document it means. */
@@ -30,7 +30,7 @@ interface FoundDocument {
 export const hashOf = (source: string): string => createHash("sha256").update(source, "utf8").digest("hex");
 
 /** Documents that callers left here, the ones asked for last. */
-const keptByHash = { count: 2_000, characters: 4_000_000, longest: 64_000 } as const;
+const keptByHash = { max: 2_000, maxSize: 4_000_000, maxEntrySize: 64_000 };
 
 interface DocumentStore {
   /** The document itself or the one of the hash that the request names; or why there is none. */
@@ -42,7 +42,7 @@ interface DocumentStore {
  * appendix on persisted documents of GraphQL over HTTP), or by `extensions.persistedQuery`, which many clients speak.
  */
 export function openDocumentStore(registered: RegisteredDocuments | null): DocumentStore {
-  const kept = recentTexts<string>("graphql-hashes", keptByHash);
+  const kept = new BoundedCache<string>("graphql-hashes", keptByHash);
   const byHash = (hash: string): string | undefined => (registered ?? kept).get(hash);
   return {
     find: (request) => {
@@ -64,7 +64,7 @@ export function openDocumentStore(registered: RegisteredDocuments | null): Docum
       }
       if (registered !== null && !registered.has(hash)) return notRegistered;
       const keep = (): void => {
-        if (registered === null) kept.keep(hash, source, source.length);
+        if (registered === null) kept.set(hash, source, { size: source.length });
       };
       return { source, isNamed: named !== null, isRegistered: registered !== null, keep };
     },

@@ -1,6 +1,6 @@
-import Negotiator from "negotiator";
 import type { IncomingHttpHeaders } from "node:http";
-import { recentTexts } from "../../services/cache/recent-texts.js";
+import { BoundedCache } from "../../domain/bounded-cache.js";
+import { acceptedType } from "../../http/accepted-type.js";
 
 /** The form of an answer. */
 export interface MediaType {
@@ -18,29 +18,25 @@ const withCharset = (type: string): string => `${type}; charset=utf-8`;
 /** Of equal weight and equally precise, the first is taken. */
 const offered = [json, withCharset(json), newer, withCharset(newer)];
 
-/** An empty `Accept` says as little as none. */
-const best = ({ accept }: IncomingHttpHeaders, types: readonly string[]): string | undefined =>
-  new Negotiator({ headers: { accept: accept === "" ? undefined : accept } }).mediaTypes([...types])[0];
-
 /** The form that the client likes best, by its weights; null: it accepts none that there is. */
 export function chooseMediaType(headers: IncomingHttpHeaders): MediaType | null {
   const { accept = "" } = headers;
   const known = chosen.get(accept);
   if (known !== undefined) return known;
-  const found = best(headers, offered);
+  const found = acceptedType(headers, offered);
   if (found === undefined) return null;
   const isJson = found.startsWith(json);
   const type = {
     contentType: withCharset(isJson ? json : newer),
     older: isJson && accept.toLowerCase().includes(json),
   };
-  chosen.keep(accept, type, accept.length);
+  chosen.set(accept, type, { size: accept.length + 1 });
   return type;
 }
 
 /** By the header field `Accept`: there are few, and weighing one takes longer than a ready answer. */
-const chosen = recentTexts<MediaType>("media-types", { count: 100, characters: 10_000, longest: 500 });
+const chosen = new BoundedCache<MediaType>("media-types", { max: 100, maxSize: 10_000, maxEntrySize: 500 });
 
 /** A browser that follows a link would rather have a page. */
 export const prefersPage = (headers: IncomingHttpHeaders): boolean =>
-  (headers.accept ?? "").includes(page) && best(headers, [...offered, page]) === page;
+  (headers.accept ?? "").includes(page) && acceptedType(headers, [...offered, page]) === page;

@@ -1,4 +1,4 @@
-import { countedCache } from "../../domain/cache-table.js";
+import { BoundedCache } from "../../domain/bounded-cache.js";
 import { consumeOwed, consume, type Quota, type Consumption, type RateLimitWindow } from "./rate-limit-window.js";
 
 /** What each caller has used up of one quota. */
@@ -15,34 +15,19 @@ export interface RateLimitStore {
 /** Callers that are stored: some ten megabytes. */
 const storedCallers = 50_000;
 
-/**
- * Opens an in-memory store. It never holds more than `most` callers, however many come: there are two halves, and
- * when the new one is full, the old one is dropped and the new one is the old one. Who asks is moved to the new half, so nobody
- * is forgotten before half as many others have asked since. (One Map in the order of asking would be simpler, but in V8 each
- * look at its first key passes over all that were deleted before it.)
- */
+/** Opens an in-memory store. Of more callers than `most`, those that asked longest ago are forgotten. */
 export function openRateLimitStore(quota: Quota, most = storedCallers): RateLimitStore {
-  let old = new Map<string, RateLimitWindow>();
-  let young = new Map<string, RateLimitWindow>();
-  const windowOf = (caller: string): RateLimitWindow | undefined => young.get(caller) ?? old.get(caller);
+  const windows = new BoundedCache<RateLimitWindow>(`callers-${quota.name}`, { max: most });
   const remember = (caller: string, consumption: Consumption): Consumption => {
-    if (consumption.window.spent > 0) young.set(caller, consumption.window);
-    if (young.size >= most / 2) {
-      count.evicted += old.size;
-      old = young;
-      young = new Map();
-    }
-    count.entries = count.weight = old.size + young.size;
+    if (consumption.window.spent > 0) windows.set(caller, consumption.window);
     return consumption;
   };
-  const store: RateLimitStore = {
+  return {
     quota,
     get size() {
-      return old.size + young.size;
+      return windows.size;
     },
-    consume: (caller, cost, now) => remember(caller, consume(quota, windowOf(caller), cost, now.getTime())),
-    consumeOwed: (caller, owed, now) => remember(caller, consumeOwed(quota, windowOf(caller), owed, now.getTime())),
+    consume: (caller, cost, now) => remember(caller, consume(quota, windows.get(caller), cost, now.getTime())),
+    consumeOwed: (caller, owed, now) => remember(caller, consumeOwed(quota, windows.get(caller), owed, now.getTime())),
   };
-  const count = countedCache(`callers-${quota.name}`, store);
-  return store;
 }

@@ -1,5 +1,5 @@
 import type { SignalFollower } from "../../persistence/database/signals.js";
-import { ByteCache } from "./byte-cache.js";
+import { BoundedCache } from "../../domain/bounded-cache.js";
 import { Generations } from "./generations.js";
 
 /** The parts of the cache, from rows of the database up to complete answers. */
@@ -13,7 +13,7 @@ interface Count {
 /** The cache of one process. Any entry may be evicted at any time. */
 export interface Cache {
   readonly generations: Generations;
-  readonly store: ByteCache;
+  readonly store: BoundedCache<object>;
   readonly counts: Readonly<Record<CacheName, Count>>;
   /** Answers that are being computed, by key, with the generation in which each began. */
   readonly computing: Map<string, Computing>;
@@ -26,6 +26,14 @@ interface Computing {
   readonly done: Promise<unknown>;
 }
 
+/** Bytes that an entry costs beside its value and its key. */
+const overhead = 200;
+
+/** The size of an entry of the store. @param bytes of its value, roughly */
+export const entrySize = (key: string, bytes: number): { readonly size: number } => ({
+  size: Math.ceil(bytes) + key.length * 2 + overhead,
+});
+
 const none = (): Count => ({ hits: 0, misses: 0 });
 
 /** @param bytes the size limit. Nothing is cached until the follower is listening to changes. */
@@ -33,7 +41,8 @@ export function openCache(bytes: number): Cache {
   const generations = new Generations();
   return {
     generations,
-    store: new ByteCache(bytes),
+    // An entry that would evict a tenth of all others is not stored.
+    store: new BoundedCache("answers", { maxSize: bytes, maxEntrySize: Math.floor(bytes / 10) }),
     counts: { documents: none(), pointers: none(), foods: none(), restAnswers: none(), graphqlAnswers: none() },
     computing: new Map(),
     follower: generations,
@@ -54,7 +63,10 @@ export interface CacheFigures {
 }
 
 export const cacheFigures = ({ store, generations, counts }: Cache): CacheFigures => ({
-  ...store.figures,
+  entries: store.size,
+  bytes: store.calculatedSize,
+  limit: store.maxSize,
+  evicted: store.evicted,
   listening: generations.isListening(),
   lookups: counts,
 });

@@ -1,6 +1,6 @@
 import type { Deps } from "../deps.js";
 import type { Slot } from "./generations.js";
-import type { Cache } from "./cache.js";
+import { entrySize, type Cache } from "./cache.js";
 import { trackDeps } from "./tracked-deps.js";
 
 type AnswerCacheName = "restAnswers" | "graphqlAnswers";
@@ -100,6 +100,7 @@ async function computeAndStore<Answer>(
     since,
     day: usedClock ? { from, until: from + day } : null,
   };
-  if (generations.areUnchanged(entry.places, since) && (isOneDay || !usedClock)) store.set(key, entry, computed.bytes);
+  if (generations.areUnchanged(entry.places, since) && (isOneDay || !usedClock))
+    store.set(key, entry, entrySize(key, computed.bytes));
   return computed;
 }

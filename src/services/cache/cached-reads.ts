@@ -1,5 +1,5 @@
 import type { Dependency, Slot } from "./generations.js";
-import type { Cache, CacheName } from "./cache.js";
+import { entrySize, type Cache, type CacheName } from "./cache.js";
 
 interface Entry<Value> {
   readonly value: Value | null;
@@ -56,11 +56,9 @@ export function cachedReads<Key, Value>(
       const dependence = dependenceOf(key);
       const places = dependence === null ? null : [generations.slot(dependence)];
       if (places !== null && !generations.areUnchanged(places, since)) return;
-      store.set(
-        cacheKey(key),
-        { value, places, since } satisfies Entry<Value>,
-        value === null ? bytesOfMissing : bytesOf(value),
-      );
+      const entry: Entry<Value> = { value, places, since };
+      const entryKey = cacheKey(key);
+      store.set(entryKey, entry, entrySize(entryKey, value === null ? bytesOfMissing : bytesOf(value)));
     });
     let next = 0;
     return found.map((entry) => (entry === null ? (fresh[next++] ?? null) : entry.value));

@@ -20,7 +20,7 @@ describe("compiled operations", () => {
   });
 
   it("are kept up to a number, those asked for last", () => {
-    const store = compiledOperations(schema, { kept: { ...keptDocuments, count: 3 } });
+    const store = compiledOperations(schema, { kept: { ...keptDocuments, max: 3 } });
     const [first, second] = ["{ a1: a }", "{ a2: a }", "{ a3: a }"].map((text) => store.compile(text));
     store.compile("{ a1: a }");
     store.compile("{ a4: a }");
@@ -29,7 +29,7 @@ describe("compiled operations", () => {
   });
 
   it("are kept up to so many characters of all documents, and none that is very long", () => {
-    const store = compiledOperations(schema, { kept: { count: 100, characters: 100, longest: 60 } });
+    const store = compiledOperations(schema, { kept: { max: 100, maxSize: 100, maxEntrySize: 60 } });
     const text = (name: string, length: number): string => `{ a } #${name}`.padEnd(length, "x");
     const first = store.compile(text("a", 50));
     const second = store.compile(text("b", 50));
@@ -42,7 +42,7 @@ describe("compiled operations", () => {
   });
 
   it("do not include refused documents, so that nonsense pushes nothing out", () => {
-    const store = compiledOperations(schema, { kept: { ...keptDocuments, count: 1 } });
+    const store = compiledOperations(schema, { kept: { ...keptDocuments, max: 1 } });
     const good = store.compile("{ a }");
     const bad = store.compile("{ b }");
     expect([good.ok, bad.ok]).toEqual([true, false]);

@@ -2,7 +2,7 @@ import { crc32 } from "node:zlib";
 import { expect, it } from "vitest";
 import { recentBytes } from "../../../src/graphql/server/recent-bytes.js";
 
-const limits = { count: 10, characters: 1_000, longest: 100 };
+const limits = { max: 10, maxSize: 1_000, maxEntrySize: 100 };
 
 /** Two of the same length and checksum: among some hundred thousand there are always some. */
 function twoOfOneChecksum(): readonly [Buffer, Buffer] {

@@ -38,8 +38,7 @@ const texts = (folder: string): readonly string[] =>
     if (entry.isDirectory()) return entry.name === "generated" ? [] : texts(path);
     return path.endsWith(".ts") ? [readFileSync(path, "utf8")] : [];
   });
-const made =
-  /\b(?:latest|memoizeLatestInSlices|SecondChance|recentTexts|recentBytes|countedCache)(?:<[^(]*>)?\(\s*"([^"]+)"/g;
+const made = /\b(?:memoizeLatest|memoizeLatestInSlices|BoundedCache|recentBytes)(?:<[^(]*>)?\(\s*"([^"]+)"/g;
 
 describe("what a process remembers", () => {
   let grew: Grew;
