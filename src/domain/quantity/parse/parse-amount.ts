@@ -3,9 +3,11 @@ import type { OwnMeasure } from "../../model/food.js";
 import { failed, ok, type Path, type Problem, type Result } from "../../problem.js";
 import { AMOUNT_MAX, AMOUNT_TEXT_MAX } from "./limits.js";
 import { numberMarks } from "./number-marks.js";
+import { ownMeasureOf } from "../line/measure-words.js";
 import { skipSpaces } from "./numeral.js";
 import { readRange } from "./range.js";
 import { rationalText } from "../rational.js";
+import { countWords } from "./words/count-words.js";
 import { findUnit, nearestUnits, ownMeasureName, ownMeasureRef } from "../unit.js";
 
 interface AmountContext {
@@ -22,12 +24,26 @@ interface AmountContext {
 const bad = (path: Path, written: string, why: string): Result<never> =>
   failed([{ code: "BAD_AMOUNT", path, written, why }]);
 
-/** The food's own measure by name or by its words for one and many; the whole item is the standard piece. */
+/**
+ * The food's own measure by name, by its words for one and many, by the plural of its name, or by another word of any language for such a measure
+ * ("cans" of tins) where only one can be meant; the whole item is the standard piece.
+ */
 export const findOwnMeasure = (word: string, own: readonly OwnMeasure[]): UnitRef | null => {
   const wanted = (ownMeasureName(word) ?? word).toLowerCase();
-  const found = own.find(({ name, one, many }) => [name, one, many].some((each) => each.toLowerCase() === wanted));
-  if (found === undefined) return null;
+  const named = own.find(({ name, one, many }) =>
+    [name, one, many, `${one}s`].some((each) => each.toLowerCase() === wanted),
+  );
+  const found = named ?? counted(wanted, own);
+  if (found === null) return null;
   return found.name === "piece" ? "piece" : ownMeasureRef(found.name);
+};
+
+const counted = (word: string, own: readonly OwnMeasure[]): OwnMeasure | null => {
+  if (own.length === 0) return null;
+  const known = Object.values(countWords).flatMap((words) => words.get(word)?.one ?? []);
+  const found = new Set([...new Set(known)].flatMap((one) => ownMeasureOf(one, own) ?? []));
+  const [first = null] = found;
+  return found.size === 1 ? first : null;
 };
 
 const unitOf = (word: string, context: AmountContext): UnitRef | Problem => {

@@ -4,10 +4,10 @@ import type { Line, ScalingRule } from "../../../domain/model/line.js";
 import { codeSchema } from "./code-schema.js";
 import {
   amountSchema,
+  celsiusSchema,
   listSchema,
   minutesSchema,
   nameSchema,
-  numberSchema,
   percentSchema,
   slugSchema,
   textSchema,
@@ -113,7 +113,7 @@ export const stepSchema = z.strictObject({
   time: minutesSchema,
   hands: wordSchema(handsWords).default("HANDS_ON"),
   appliance: codeSchema("appliance").nullable().default(null),
-  celsius: numberSchema(-30, 400).nullable().default(null),
+  celsius: celsiusSchema.nullable().default(null),
   after: listSchema(nameSchema).optional(),
   grows: wordSchema(growsWords).nullable().default(null),
   "load-batches": amountSchema.nullable().default(null),

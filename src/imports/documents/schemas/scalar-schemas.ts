@@ -90,9 +90,10 @@ export const currencySchema = z
   .meta({ description: "an ISO 4217 code, such as EUR" })
   .register(codeFields, { list: "currency" });
 
-const hours = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?$/;
+const hours =
+  /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hrs|hour|hours))?\s*(?:(\d+(?:\.\d+)?)\s*(?:m|min|mins|minute|minutes))?\s*(?:(\d+(?:\.\d+)?)\s*(?:s|sec|secs|second|seconds))?$/;
 
-/** Minutes: a bare number, or `45 min`, `12 h`, `1 h 30 min`. At most ten days. */
+/** Minutes: a bare number, or `45 min`, `12 h`, `1 h 30 min`, `15 s`. At most ten days. */
 export const minutesSchema = z
   .union([z.number(), z.string()])
   .meta({ description: "minutes, or text such as 1 h 30 min" })
@@ -100,9 +101,44 @@ export const minutesSchema = z
     if (typeof written === "number") return written;
     if (/^\d+(\.\d+)?$/.test(written.trim())) return Number(written);
     const parts = hours.exec(written.trim().toLowerCase());
-    if (parts !== null && written.trim() !== "") return Number(parts[1] ?? 0) * 60 + Number(parts[2] ?? 0);
+    if (parts !== null && written.trim() !== "")
+      return Number(parts[1] ?? 0) * 60 + Number(parts[2] ?? 0) + Number(parts[3] ?? 0) / 60;
     const params = { expected: "minutes, or text such as 1 h 30 min", got: written };
     context.issues.push({ code: "custom", input: written, params });
     return z.NEVER;
   })
   .pipe(z.number().min(0).max(14_400));
+
+const degrees = /^(-?\d+(?:\.\d+)?)\s*(?:°\s*|deg(?:rees?)?\s+)?([cf])$/i;
+
+/** Degrees Celsius: a bare number, or `200 C`, `400 °F`. Fahrenheit is turned into Celsius to a hundredth. */
+export const celsiusSchema = z
+  .union([z.number(), z.string()])
+  .meta({ description: "degrees Celsius from -30 to 400, or text such as 200 C or 400 F" })
+  .transform((written, context): number => {
+    if (typeof written === "number") return written;
+    if (/^-?\d+(\.\d+)?$/.test(written.trim())) return Number(written);
+    const [, value, scale] = degrees.exec(written.trim()) ?? [];
+    if (value !== undefined)
+      return scale?.toLowerCase() === "c" ? Number(value) : Math.round(((Number(value) - 32) * 500) / 9) / 100;
+    const params = { expected: "degrees Celsius, or text such as 200 C or 400 F", got: written };
+    context.issues.push({ code: "custom", input: written, params });
+    return z.NEVER;
+  })
+  .pipe(z.number().min(-30).max(400));
+
+const dayRange = /^(\d+(?:\.\d+)?)(?:\s*(?:-|–|to)\s*(\d+(?:\.\d+)?))?\s*(?:d|days?)?$/i;
+
+/** Days: a number, or `4 days`. Of a range such as `3-5` the shorter counts. */
+export const daysSchema = z
+  .union([z.number(), z.string()])
+  .meta({ description: "days, or text such as 4 days; of a range such as 3-5 the shorter counts" })
+  .transform((written, context): number => {
+    if (typeof written === "number") return written;
+    const [, from, to = from] = dayRange.exec(written.trim()) ?? [];
+    if (from !== undefined && Number(to) >= Number(from)) return Number(from);
+    const params = { expected: "days, or a range such as 3-5 with the shorter first", got: written };
+    context.issues.push({ code: "custom", input: written, params });
+    return z.NEVER;
+  })
+  .pipe(z.number().min(0).max(3650));

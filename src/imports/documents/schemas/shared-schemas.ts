@@ -2,7 +2,15 @@ import { z } from "zod";
 import type { MeasureSystem } from "../../../domain/model/amount.js";
 import type { StoragePlace } from "../../../domain/model/keeping.js";
 import type { SourceKind } from "../../../domain/model/source.js";
-import { listSchema, nameSchema, numberSchema, regionSchema, slugSchema, textSchema } from "./scalar-schemas.js";
+import {
+  daysSchema,
+  listSchema,
+  nameSchema,
+  numberSchema,
+  regionSchema,
+  slugSchema,
+  textSchema,
+} from "./scalar-schemas.js";
 import { wordSchema } from "./word-schema.js";
 
 export const sourceKindWords = {
@@ -39,7 +47,7 @@ export const sourceSchema = z.union([textSchema, wholeSource]);
 
 const keepingSchema = z.strictObject({
   place: wordSchema(placeWords),
-  days: numberSchema(0, 3650),
+  days: daysSchema,
   container: textSchema.nullable().default(null),
   condition: textSchema.nullable().default(null),
   purpose: wordSchema(purposeWords).optional(),
