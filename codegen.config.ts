@@ -77,6 +77,7 @@ const config = {
           Route: "../parents.js#RouteParent",
           RuleSet: "../../services/deps.js#RuleSetSummary",
           SavedDraft: "../parents.js#SavedDraftParent",
+          TextLine: "../parents.js#TextLineParent",
           ScaledComponent: "../parents.js#ScaledComponentParent",
           ScaledLine: "../parents.js#ScaledLineParent",
           ScaledMeal: "../parents.js#ScaledMealParent",

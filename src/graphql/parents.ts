@@ -167,3 +167,4 @@ export type KeepableParent =
   Tagged<MealParent, "Meal"> | Tagged<ComponentParent, "Component"> | Tagged<FoodParent, "Food">;
 export type { Feed as FeedParent } from "../services/deps.js";
 export type { FoundImport as ImportRunParent } from "../services/imports/find-imports.js";
+export type { LineExplained as TextLineParent } from "../services/drafts/read-text-lines.js";

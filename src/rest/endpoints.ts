@@ -8,6 +8,7 @@ import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint }
 import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
 import { feedEndpoint, publisherEndpoint } from "./routes/publisher.js";
+import { readLinesEndpoint } from "./routes/read-lines.js";
 import { shoppingListEndpoint } from "./routes/shopping-list.js";
 import { vocabularyEndpoint } from "./routes/vocabulary.js";
 
@@ -25,6 +26,7 @@ export const endpoints: readonly Endpoint[] = [
   componentEndpoint,
   foodsEndpoint,
   foodEndpoint,
+  readLinesEndpoint,
   vocabularyEndpoint,
   publisherEndpoint,
   feedEndpoint,

@@ -29,6 +29,16 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
       }),
     ),
   );
+  const asked = { locale: "en", measures: "US_CUSTOMARY" };
+  const written = runs.map((run) =>
+    post("200 lines of a long run", "/v1/read-lines", { ...asked, texts: listOf(200, () => run.slice(0, 500)) }),
+  );
+  const misspelt = post("200 lines that nothing is known of", "/v1/read-lines", {
+    ...asked,
+    texts: listOf(200, (at) =>
+      `${String(at)} cups of juice and zest of nothing-${String(at)} `.repeat(12).slice(0, 500),
+    ),
+  });
   const parts = ["", "/list", "/session", "/storage", "/mail"].flatMap((part) =>
     [1, 37, 1_000_000].map((servings) =>
       get(`${part} for ${String(servings)}`, `${readsOf(target, servings)}${part}?servings=${String(servings)}`),
@@ -67,7 +77,19 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
       (query) => get("a page", `/p/${publisher}/${slug}${query}`, { accept: "text/html" }),
     ),
   );
-  return [...lists, ...parts, ...ways, ...queries, ...many, ...headers, ...accepts, ...pages, ...bodies(target)];
+  return [
+    ...written,
+    misspelt,
+    ...lists,
+    ...parts,
+    ...ways,
+    ...queries,
+    ...many,
+    ...headers,
+    ...accepts,
+    ...pages,
+    ...bodies(target),
+  ];
 }
 
 /** Bodies that are not what they say. */

@@ -72,6 +72,7 @@ const rows: Readonly<Record<string, Row>> = {
   panFactor: { access: "PUBLIC", asks: () => [{ from: { diameter: 20 }, to: { diameter: 24 } }] },
   ruleSets: { access: "PUBLIC", asks: () => [{}] },
   vocabulary: { access: "PUBLIC", asks: () => [{}] },
+  readLines: { access: "PUBLIC", asks: () => [{ texts: ["2 cups of anything"], locale: "en", measures: "METRIC" }] },
   changes: { access: "PUBLIC", asks: ({ publisher }) => [{}, { publisher }] },
   node: {
     access: "PUBLIC",

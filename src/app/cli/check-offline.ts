@@ -3,6 +3,10 @@ import type { Food } from "../../domain/model/food.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-of.js";
 import type { Problem } from "../../domain/problem.js";
+import { problemText } from "../../exports/sentences/problem-text.js";
+import type { LineExplained } from "../../imports/documents/explain-lines.js";
+import { textLinesOf } from "../../imports/documents/settle-lines.js";
+import type { ExplainedLine } from "./explained-line.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
 import { catalogueFacts } from "../../imports/usda/catalogue-facts.js";
@@ -21,6 +25,8 @@ interface OfflineCheck {
   readonly findings: readonly ShownFinding[];
   /** Slugs that the documents name and that are not among them. */
   readonly notAtHand: { readonly foods: readonly string[]; readonly components: readonly string[] };
+  /** How the lines that are written as text were read. */
+  readonly lines: readonly ExplainedLine[];
 }
 
 /**
@@ -36,7 +42,11 @@ export async function checkOffline(read: DocumentsRead, region: string | null): 
   };
   const { inherit, numbers } = await openTableFor(read);
   const codes = { ...codeListsOf(rules), ...numbers };
-  const { problems, findings } = await checkTexts(read, { foods: [], components: [], inherit, codes }, by);
+  // By their names a line is read; what the service knows of them is not at hand.
+  const hasTexts = textLinesOf(read.documents.map(({ document }) => document)).length > 0;
+  const named = hasTexts ? (await readShipped("demo", projectRoot())).foods : [];
+  const known = { foods: [], components: [], named, inherit, codes };
+  const { problems, findings, lines } = await checkTexts(read, known, by);
   const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));
   const own = problems.filter(({ problem }: DocumentProblem) => nameOf(problem).length === 0);
   return {
@@ -46,6 +56,7 @@ export async function checkOffline(read: DocumentsRead, region: string | null): 
       foods: distinct(elsewhere.flatMap(({ food }) => food ?? [])),
       components: distinct(elsewhere.flatMap(({ component }) => component ?? [])),
     },
+    lines: lines.map(explainedLine),
   };
 }
 
@@ -82,8 +93,18 @@ async function openTableFor(read: DocumentsRead): Promise<OpenTable> {
   };
 }
 
+/** A line, as a service would say it. */
+function explainedLine({ written, place, takes, open }: LineExplained): ExplainedLine {
+  const { file = null, line = null, column = null } = place ?? {};
+  const problem = open && { message: problemText({ code: "LINE_OPEN", path: [], written, ...open }) };
+  return { written, file, line, column, takes, problem, mayName: open?.named ?? [], mayTake: open?.amounts ?? [] };
+}
+
 function nameOf(problem: Problem): readonly { readonly food?: string; readonly component?: string }[] {
   if (problem.code === "UNKNOWN_FOOD") return [{ food: problem.food }];
+  // The service may know what these words name.
+  if (problem.code === "LINE_OPEN" && problem.reasons.length === 0 && problem.named?.length === 0)
+    return [{ food: problem.written }];
   return problem.code === "UNKNOWN_COMPONENT" ? [{ component: problem.component }] : [];
 }
 

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parents.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -727,6 +727,8 @@ export type DocumentsCheck = {
   readonly __typename?: 'DocumentsCheck';
   /** What readers would complain about. Those that are marked STOPS keep a plan from being published. */
   readonly findings: ReadonlyArray<Finding>;
+  /** How the lines that are written as text were read, in the order of the documents. Empty where the documents cannot be read at all. */
+  readonly lines: ReadonlyArray<TextLine>;
   /** Why they cannot be saved or even computed: those of all documents at once, each with its place. With any of them, nothing is found yet. */
   readonly problems: ReadonlyArray<Problem>;
 };
@@ -1612,6 +1614,15 @@ export type Line = {
   readonly swaps: ReadonlyArray<Swap>;
   /** The writer's own words. */
   readonly written: Scalars['String']['output'];
+};
+
+/** How lines were read. */
+export type LinesRead = {
+  readonly __typename?: 'LinesRead';
+  /** One for each text, in their order. Empty where there are problems. */
+  readonly lines: ReadonlyArray<TextLine>;
+  /** Why none was read: too many, too long, no such language tag. */
+  readonly problems: ReadonlyArray<Problem>;
 };
 
 /** Published rules to load. */
@@ -2762,6 +2773,11 @@ export type Query = {
   readonly plans: PlanConnection;
   /** What an import put aside, in the order of its file. Asks for the scope IMPORT. Null: there is no such import. */
   readonly quarantinedRows: Maybe<QuarantinedRowConnection>;
+  /**
+   * How lines are read as one writes them on paper: "2 cups pearl barley, rinsed". For editors. Without `publisher` they may name the foods
+   * that everybody sees, and anybody may ask. Its price grows with the length of the texts.
+   */
+  readonly readLines: LinesRead;
   /** Every set of published rules that was loaded, the one that begins last first. */
   readonly ruleSets: ReadonlyArray<RuleSet>;
   /** One list for several plans, each at its own servings. */
@@ -2968,6 +2984,15 @@ export type QueryQuarantinedRowsArgs = {
   first: InputMaybe<Scalars['Int']['input']>;
   last: InputMaybe<Scalars['Int']['input']>;
   run: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryReadLinesArgs = {
+  locale: Scalars['String']['input'];
+  measures: MeasureSystem;
+  publisher: InputMaybe<Scalars['String']['input']>;
+  texts: ReadonlyArray<Scalars['String']['input']>;
 };
 
 
@@ -3778,6 +3803,56 @@ export type TaskOrder = {
   readonly minWait: Scalars['Float']['output'];
 };
 
+/** A line as one writes it, and what it means. */
+export type TextLine = {
+  readonly __typename?: 'TextLine';
+  /** Column there, from 1. */
+  readonly column: Maybe<Scalars['Int']['output']>;
+  /** Name of the document's text. Null outside documents. */
+  readonly file: Maybe<Scalars['String']['output']>;
+  /** Line there, from 1. */
+  readonly line: Maybe<Scalars['Int']['output']>;
+  /** Slugs of foods and components that it may name, where that is not clear. */
+  readonly mayName: ReadonlyArray<Scalars['String']['output']>;
+  /** Amounts that it may mean, where that is not clear: `1 us-cup`. */
+  readonly mayTake: ReadonlyArray<Scalars['String']['output']>;
+  /** Why it is not clear, and what it may mean. Null where it is. Nothing is guessed. */
+  readonly problem: Maybe<Problem>;
+  /** The lines with keys that it stands for: two for "juice and zest of 2 lemons". Empty where it is not clear. */
+  readonly takes: ReadonlyArray<TextLineItem>;
+  /** Untouched. */
+  readonly written: Scalars['String']['output'];
+};
+
+/** What a line takes, in the words of a document's keys. */
+export type TextLineItem = {
+  readonly __typename?: 'TextLineItem';
+  /** The amount as a document writes it, exactly: `2 us-cup`, `3/2 kg`, `3 clove`. Null: to taste. */
+  readonly amount: Maybe<Scalars['String']['output']>;
+  /** Slug of the component. Null: it takes a food. */
+  readonly component: Maybe<Scalars['String']['output']>;
+  /** What one of the pieces weighs that the amount counts: `170 g`. */
+  readonly each: Maybe<Scalars['String']['output']>;
+  /** Slug of the food. Null: it takes a component. */
+  readonly food: Maybe<Scalars['String']['output']>;
+  /** The form that it is measured in: `chopped`. */
+  readonly form: Maybe<Scalars['String']['output']>;
+  /** What steps of its document call it. Null outside documents. */
+  readonly id: Maybe<Scalars['String']['output']>;
+  /** Weighed or measured after trimming, not as bought. */
+  readonly isReady: Scalars['Boolean']['output'];
+  /** It may be left out. */
+  readonly optional: Scalars['Boolean']['output'];
+  /** Part of the food, such as `juice`. */
+  readonly part: Maybe<Scalars['String']['output']>;
+  /** More of it is taken as needed, beside the amount. */
+  readonly plusMore: Scalars['Boolean']['output'];
+  /** What is done to it, as written. */
+  readonly preparation: Maybe<Scalars['String']['output']>;
+  /** What one is like, as written: `large`. */
+  readonly size: Maybe<Scalars['String']['output']>;
+};
+
 /** What an amount is counted in. */
 export type Unit = {
   readonly __typename?: 'Unit';
@@ -4194,7 +4269,7 @@ export type ResolversTypes = {
   DiscardedDraft: ResolverTypeWrapper<DiscardedDraft>;
   DocumentFormat: DocumentFormat;
   DocumentTextInput: DocumentTextInput;
-  DocumentsCheck: ResolverTypeWrapper<Omit<DocumentsCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversTypes['Finding']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  DocumentsCheck: ResolverTypeWrapper<Omit<DocumentsCheck, 'findings' | 'lines' | 'problems'> & { findings: ReadonlyArray<ResolversTypes['Finding']>, lines: ReadonlyArray<ResolversTypes['TextLine']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   Draft: ResolverTypeWrapper<DraftParent>;
   DraftCheck: ResolverTypeWrapper<Omit<DraftCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversTypes['Finding']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   DraftConnection: ResolverTypeWrapper<Omit<DraftConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['DraftEdge']> }>;
@@ -4260,6 +4335,7 @@ export type ResolversTypes = {
   LabelToRead: ResolverTypeWrapper<LabelToReadParent>;
   LateMeal: ResolverTypeWrapper<LateMealParent>;
   Line: ResolverTypeWrapper<LineParent>;
+  LinesRead: ResolverTypeWrapper<Omit<LinesRead, 'lines' | 'problems'> & { lines: ReadonlyArray<ResolversTypes['TextLine']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: ResolverTypeWrapper<Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, ruleSet: Maybe<ResolversTypes['RuleSet']> }>;
   Meal: ResolverTypeWrapper<MealParent>;
@@ -4359,6 +4435,8 @@ export type ResolversTypes = {
   SwapInput: SwapInput;
   SwapStep: ResolverTypeWrapper<SwapStep>;
   TaskOrder: ResolverTypeWrapper<TaskOrder>;
+  TextLine: ResolverTypeWrapper<TextLineParent>;
+  TextLineItem: ResolverTypeWrapper<TextLineItem>;
   Unit: ResolverTypeWrapper<UnitParent>;
   UpdatePublisherInput: UpdatePublisherInput;
   UpdateWebhookInput: UpdateWebhookInput;
@@ -4426,7 +4504,7 @@ export type ResolversParentTypes = {
   DiscardDraftPayload: Omit<DiscardDraftPayload, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   DiscardedDraft: DiscardedDraft;
   DocumentTextInput: DocumentTextInput;
-  DocumentsCheck: Omit<DocumentsCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversParentTypes['Finding']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  DocumentsCheck: Omit<DocumentsCheck, 'findings' | 'lines' | 'problems'> & { findings: ReadonlyArray<ResolversParentTypes['Finding']>, lines: ReadonlyArray<ResolversParentTypes['TextLine']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   Draft: DraftParent;
   DraftCheck: Omit<DraftCheck, 'findings' | 'problems'> & { findings: ReadonlyArray<ResolversParentTypes['Finding']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   DraftConnection: Omit<DraftConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['DraftEdge']> };
@@ -4480,6 +4558,7 @@ export type ResolversParentTypes = {
   LabelToRead: LabelToReadParent;
   LateMeal: LateMealParent;
   Line: LineParent;
+  LinesRead: Omit<LinesRead, 'lines' | 'problems'> & { lines: ReadonlyArray<ResolversParentTypes['TextLine']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   LoadRuleSetInput: LoadRuleSetInput;
   LoadRuleSetPayload: Omit<LoadRuleSetPayload, 'problems' | 'ruleSet'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, ruleSet: Maybe<ResolversParentTypes['RuleSet']> };
   Meal: MealParent;
@@ -4561,6 +4640,8 @@ export type ResolversParentTypes = {
   SwapInput: SwapInput;
   SwapStep: SwapStep;
   TaskOrder: TaskOrder;
+  TextLine: TextLineParent;
+  TextLineItem: TextLineItem;
   Unit: UnitParent;
   UpdatePublisherInput: UpdatePublisherInput;
   UpdateWebhookInput: UpdateWebhookInput;
@@ -4837,6 +4918,7 @@ export type DiscardedDraftResolvers<ContextType = Context, ParentType extends Re
 
 export type DocumentsCheckResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DocumentsCheck'] = ResolversParentTypes['DocumentsCheck']> = {
   findings: Resolver<ReadonlyArray<ResolversTypes['Finding']>, ParentType, ContextType>;
+  lines: Resolver<ReadonlyArray<ResolversTypes['TextLine']>, ParentType, ContextType>;
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
 };
 
@@ -5153,6 +5235,11 @@ export type LineResolvers<ContextType = Context, ParentType extends ResolversPar
   written: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
+export type LinesReadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LinesRead'] = ResolversParentTypes['LinesRead']> = {
+  lines: Resolver<ReadonlyArray<ResolversTypes['TextLine']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
 export type LoadRuleSetPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['LoadRuleSetPayload'] = ResolversParentTypes['LoadRuleSetPayload']> = {
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
   ruleSet: Resolver<Maybe<ResolversTypes['RuleSet']>, ParentType, ContextType>;
@@ -5444,6 +5531,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
   quarantinedRows?: Resolver<Maybe<ResolversTypes['QuarantinedRowConnection']>, ParentType, ContextType, RequireFields<QueryQuarantinedRowsArgs, 'run'>>;
+  readLines?: Resolver<ResolversTypes['LinesRead'], ParentType, ContextType, RequireFields<QueryReadLinesArgs, 'locale' | 'measures' | 'texts'>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
@@ -5702,6 +5790,32 @@ export type TaskOrderResolvers<ContextType = Context, ParentType extends Resolve
   minWait: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
+export type TextLineResolvers<ContextType = Context, ParentType extends ResolversParentTypes['TextLine'] = ResolversParentTypes['TextLine']> = {
+  column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  file: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  line: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  mayName: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  mayTake: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  problem: Resolver<Maybe<ResolversTypes['Problem']>, ParentType, ContextType>;
+  takes: Resolver<ReadonlyArray<ResolversTypes['TextLineItem']>, ParentType, ContextType>;
+  written: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type TextLineItemResolvers<ContextType = Context, ParentType extends ResolversParentTypes['TextLineItem'] = ResolversParentTypes['TextLineItem']> = {
+  amount: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  component: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  each: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  food: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  form: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  id: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  isReady: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  optional: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  part: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  plusMore: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  preparation: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  size: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
 export type UnitResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Unit'] = ResolversParentTypes['Unit']> = {
   code: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   dimension: Resolver<Maybe<ResolversTypes['Dimension']>, ParentType, ContextType>;
@@ -5880,6 +5994,7 @@ export type Resolvers<ContextType = Context> = {
   LabelToRead: LabelToReadResolvers<ContextType>;
   LateMeal: LateMealResolvers<ContextType>;
   Line: LineResolvers<ContextType>;
+  LinesRead: LinesReadResolvers<ContextType>;
   LoadRuleSetPayload: LoadRuleSetPayloadResolvers<ContextType>;
   Meal: MealResolvers<ContextType>;
   Money: MoneyResolvers<ContextType>;
@@ -5938,6 +6053,8 @@ export type Resolvers<ContextType = Context> = {
   Swap: SwapResolvers<ContextType>;
   SwapStep: SwapStepResolvers<ContextType>;
   TaskOrder: TaskOrderResolvers<ContextType>;
+  TextLine: TextLineResolvers<ContextType>;
+  TextLineItem: TextLineItemResolvers<ContextType>;
   Unit: UnitResolvers<ContextType>;
   Use: UseResolvers<ContextType>;
   Vocabulary: VocabularyResolvers<ContextType>;

@@ -29,6 +29,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Diet.claims": 3,
   "Diet.unknown": 40,
   "DocumentsCheck.findings": 40,
+  "DocumentsCheck.lines": 40,
   "DraftCheck.findings": 40,
   "FeedSettings.articles": 100,
   "FeedSettings.columns": 20,
@@ -49,6 +50,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "ImportReport.changes": 100,
   "ImportReport.warnings": 100,
   "Line.swaps": 4,
+  "LinesRead.lines": 1,
   "Meal.components": 6,
   "Meal.lines": 12,
   "Meal.steps": 12,
@@ -100,6 +102,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "ShoppingList.warnings": 30,
   "StorageGuidance.basis": 8,
   "StorageGuidance.tooLateFor": 4,
+  "TextLine.takes": 2,
   "Vocabulary.lists": 12,
   "VocabularyCode.spellings": 3,
   "VocabularyList.codes": 80,
@@ -121,6 +124,7 @@ export const fieldWork: Readonly<Record<string, number>> = {
   "Query.compare": 50,
   "Query.importReport": 50,
   "Query.morningReport": 50,
+  "Query.readLines": 50,
   "ScaledPlan.allergens": 5,
   "ScaledPlan.diets": 20,
   "ScaledPlan.nutrition": 5,
@@ -138,11 +142,21 @@ export const queryWork = 5;
 
 const lengthOf = (value: unknown): number => (Array.isArray(value) ? value.length : 1);
 
+/** Characters of a line that count as one line. */
+const charactersOfLine = 100;
+
+/** How many usual lines some texts are as long as. */
+export const textLinePoints = (texts: unknown): number =>
+  Array.isArray(texts)
+    ? texts.reduce<number>((sum, text) => sum + Math.max(1, Math.ceil(String(text).length / charactersOfLine)), 0)
+    : 1;
+
 /** Fields whose arguments say how often all that is below them is done. */
 export const fieldTimes: Readonly<Record<string, (args: Arguments) => number>> = {
   "Plan.servingsTable": ({ from, to }) =>
     typeof from === "number" && typeof to === "number" ? Math.min(Math.max(to - from + 1, 1), 200) : 1,
   "Query.checkDocuments": ({ texts }) => lengthOf(texts),
+  "Query.readLines": ({ texts }) => textLinePoints(texts),
   "Query.shoppingList": ({ plans }) => lengthOf(plans),
 };
 

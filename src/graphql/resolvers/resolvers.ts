@@ -2,7 +2,7 @@ import type { Resolvers } from "../generated/resolver-types.js";
 import { changeResolvers } from "./plans/change.js";
 import { catalogueFoodResolvers } from "./foods/catalogue-food.js";
 import { componentResolvers, routeResolvers } from "./plans/component.js";
-import { draftResolvers, savedDraftResolvers } from "./drafts/draft.js";
+import { draftResolvers, savedDraftResolvers, textLineResolvers } from "./drafts/draft.js";
 import { foodPartResolvers, foodResolvers, keepingRuleResolvers, packResolvers } from "./foods/food.js";
 import { feedResolvers, importRunResolvers } from "./import.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./plans/line.js";
@@ -94,6 +94,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Query: queryResolvers,
   Route: routeResolvers,
   SavedDraft: savedDraftResolvers,
+  TextLine: textLineResolvers,
   ScaledComponent: scaledComponentResolvers,
   ScaledLine: scaledLineResolvers,
   ScaledMeal: scaledMealResolvers,

@@ -22,7 +22,7 @@ export interface TextLineReader {
 }
 
 /** How a text line was understood: the lines it stands for (two for "juice and zest of 2 lemons"), or what is open about it. */
-export type TextLineRead =
+type TextLineRead =
   | { readonly lines: readonly LineDocument[] }
   | { readonly lines: null; readonly open: OpenLine; readonly read: ReadLine };
 
@@ -42,7 +42,8 @@ export function readTextLine(text: string, reader: TextLineReader): TextLineRead
 function documentLine(text: string, taken: TakenLine): LineDocument {
   const { food: _food, ...line } = takenLine(text, taken);
   const named = { [isComponentName(taken.food) ? "component" : "food"]: slugNamed(taken.food) };
-  return { ...lineSchema.parse({ ...line, ...named }), text };
+  const size = taken.size === null ? {} : { size: taken.size };
+  return { ...lineSchema.parse({ ...line, ...named }), text, ...size };
 }
 
 /** Both parts of a food that has them, each from the same pieces. */

@@ -42,10 +42,10 @@ export const textLinesOf = (documents: readonly AnyDocument[]): readonly string[
   );
 
 /** How many lines of one call get the nearest names: each look goes through all names there are. */
-const mostLooks = 20;
+export const mostLooks = 20;
 
 /** Characters of a text line that are read in one step. */
-const charactersInStep = 10;
+export const charactersInStep = 10;
 
 /** The documents with every text line as the line it stands for, or open. Documents without any stay as they are. */
 export function* settleLines(

@@ -1,6 +1,7 @@
 import { firstProblems } from "../../domain/first-problems.js";
 import type { PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { Problem } from "../../domain/problem.js";
+import type { LineExplained } from "../../imports/documents/explain-lines.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import { mayUse, requireScope, type Actor } from "../access/actor.js";
 import { checkTexts } from "./check-texts.js";
@@ -27,6 +28,8 @@ interface DocumentsCheck {
   readonly problems: readonly Problem[];
   /** Empty where there are problems. */
   readonly findings: readonly PlacedFinding[];
+  /** How the lines that are written as text were read. */
+  readonly lines: readonly LineExplained[];
 }
 
 /**
@@ -40,9 +43,10 @@ export async function checkDocuments(
 ): Promise<DocumentsCheck> {
   requireScope(actor, "READ_DRAFTS", publisher);
   const { data, clock } = deps;
-  const refused = (problems: readonly Problem[]): DocumentsCheck => ({
+  const refused = (problems: readonly Problem[], lines: readonly LineExplained[] = []): DocumentsCheck => ({
     problems: firstProblems(problems),
     findings: [],
+    lines,
   });
   const [owner] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
   if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
@@ -62,5 +66,6 @@ export async function checkDocuments(
   // Whoever may save foods may also try them.
   const foreign = ownershipProblems(read.value.documents, publisher, mayUse(actor, "WRITE", null));
   const problems = [...foreign, ...checked.problems.map(placedProblem)];
-  return problems.length > 0 ? refused(problems) : { problems: [], findings: checked.findings };
+  const { findings, lines } = checked;
+  return problems.length > 0 ? refused(problems, lines) : { problems: [], findings, lines };
 }

@@ -6,6 +6,7 @@ import {
   type DocumentsChecked,
   type KnownBeside,
 } from "../../imports/documents/check-documents.js";
+import { explainLines, type LineExplained } from "../../imports/documents/explain-lines.js";
 import { checkFoodsKeeping } from "../../imports/documents/check-food-keeping.js";
 import { locatePath, locateProblem } from "../../imports/documents/yaml/locate-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
@@ -31,8 +32,11 @@ interface TextsCheck {
   readonly findings: readonly PlacedFinding[];
 }
 
+/** The same, and how the lines that are written as text were read. */
+type TextsChecked = TextsCheck & { readonly lines: readonly LineExplained[] };
+
 /** The writer's check of documents as they were written, with what is known beside them. Needs no database. */
-export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: CheckedBy): Promise<TextsCheck> {
+export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: CheckedBy): Promise<TextsChecked> {
   const checked = await runInSlices(by, (work) => checkDocumentsInSlices(read, known, work));
   const kept = checkFoodsKeeping(checked.resolved, by.rules.safety, by.clock().toISOString().slice(0, 10));
   const plans: TextsCheck[] = [];
@@ -40,6 +44,7 @@ export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: Ch
   return {
     problems: [...checked.problems, ...kept, ...plans.flatMap(({ problems }) => problems)],
     findings: plans.flatMap(({ findings }) => findings),
+    lines: explainLines(checked.resolved.documents),
   };
 }
 

@@ -16,7 +16,7 @@ const stemOf = (name: string): string =>
 export const mayHold = (text: string, name: string): boolean => text.includes(stemOf(name));
 
 /** What some lines may name. */
-export interface FoodsForLines {
+interface FoodsForLines {
   /** All foods by their names; with their facts where a line may name them. */
   readonly named: readonly NamedFood[];
   /** Those that a line may name, and what they turn into, with what they inherit. */

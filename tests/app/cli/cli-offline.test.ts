@@ -29,6 +29,40 @@ const file = async (name: string, content: string | Uint8Array): Promise<string>
 };
 
 describe("the command line without a service", () => {
+  it("explains with --explain how it read each line that is written as text", async () => {
+    const name = await file(
+      "lines.yaml",
+      `kind: component
+slug: barley
+title: Barley
+lines:
+  - 300 g pearl barley, rinsed
+  - juice and zest of 2 lemons
+  - 1 cup pearl barley
+yield: { amount: 900 g }
+`,
+    );
+    const text = await runCli(["check", "--offline", "--explain", name]);
+    expect(text.out).toBe(`${name}:5: 300 g pearl barley, rinsed
+    food: pearl-barley; amount: 300 g; preparation: rinsed
+${name}:6: juice and zest of 2 lemons
+    food: lemon; part: juice; amount: 2 piece
+    food: lemon; part: zest; amount: 2 piece
+${name}:7: 1 cup pearl barley
+    not clear
+Not to be published like this.
+`);
+    expect(text.err).toContain("us-cup");
+    const { exit, answer } = await runCliJson(["check", "--offline", "--explain", name]);
+    expect(exit).toBe(1);
+    expect(answer.problems).toMatchObject([{ code: "LINE_OPEN", file: name, line: 7, column: 5 }]);
+    expect(answer.result?.["lines"]).toMatchObject([
+      { written: "300 g pearl barley, rinsed", line: 5, open: false, takes: [{ id: "pearl-barley", amount: "300 g" }] },
+      { open: false, takes: [{ part: "juice" }, { part: "zest" }] },
+      { open: true, takes: [], mayTake: expect.arrayContaining(["1 us-cup"]) },
+    ]);
+  });
+
   it("checks a file as far as it reaches, and names what it could not look at", async () => {
     const { exit, answer } = await runCliJson(["check", example]);
     const foods = ["carrot", "lemon", "parsley", "pearl-barley", "salt", "sunflower-oil", "water", "yoghurt"];

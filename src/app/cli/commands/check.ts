@@ -4,6 +4,7 @@ import { readClientSettings } from "../../setup/environment.js";
 import { checkOffline } from "../check-offline.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countOf } from "../count-of.js";
+import { explainedJson, explainedText, type ExplainedLine } from "../explained-line.js";
 import { CheckDocumentsDocument } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 import { publisherOf } from "../publisher-of.js";
@@ -14,6 +15,7 @@ interface CheckOptions extends ServiceOptions {
   readonly publisher?: string;
   readonly offline?: boolean;
   readonly region?: string;
+  readonly explain?: boolean;
 }
 
 export const addCheck: AddCommand = (program, run) => {
@@ -25,6 +27,7 @@ export const addCheck: AddCommand = (program, run) => {
       "--region <code>",
       "by the rules of which region, as ISO 3166 has it; left out: as the plan or its publisher says",
     )
+    .option("--explain", "say how each line that is written as text was read: amount, food, part, preparation")
     .option("--offline", "ask no service, even where one is set")
     .action((files: string[], options: CheckOptions) => run("check", options, () => check(files, options)));
 };
@@ -35,20 +38,30 @@ async function check(names: readonly string[], options: CheckOptions): Promise<O
   const read = readTexts(texts, []);
   if (!read.ok) return { exit: exitCodes.problems, problems: read.problems.map(shownProblem), result: null };
   const documents = read.value.count;
+  const explained = (lines: readonly ExplainedLine[]): readonly ExplainedLine[] | null =>
+    options.explain === true ? lines : null;
   const isSet = (options.server ?? readClientSettings().server) !== null;
   if (options.offline === true || !isSet) {
-    const { problems, findings, notAtHand } = await checkOffline(read.value, region);
+    const { problems, findings, notAtHand, lines } = await checkOffline(read.value, region);
     const missing = [...notAtHand.foods, ...notAtHand.components];
     const unseen =
       missing.length === 0
         ? []
         : [`Not among these files, so not looked at: ${missing.join(", ")}. With --server they are looked up.`];
-    return outcome(documents, { problems, findings, notes: unseen, notAtHand: { ...notAtHand } });
+    return outcome(documents, {
+      problems,
+      findings,
+      notes: unseen,
+      notAtHand: { ...notAtHand },
+      lines: explained(lines),
+    });
   }
   return asking(options, async (service) => {
     const publisher = await publisherOf(read.value, options.publisher, service);
-    const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts, region });
-    return outcome(documents, { ...checkDocuments, notes: [], notAtHand: { foods: [], components: [] } });
+    const { explain = false } = options;
+    const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts, region, explain });
+    const lines = explained(checkDocuments.lines ?? []);
+    return outcome(documents, { ...checkDocuments, notes: [], notAtHand: { foods: [], components: [] }, lines });
   });
 }
 
@@ -61,9 +74,11 @@ function regionFrom({ region }: CheckOptions): string | null {
 
 interface Found extends Required<Pick<Outcome, "problems" | "findings" | "notes">> {
   readonly notAtHand: { readonly foods: readonly string[]; readonly components: readonly string[] };
+  /** null: not asked for. */
+  readonly lines: readonly ExplainedLine[] | null;
 }
 
-function outcome(documents: number, { problems, findings, notes, notAtHand }: Found): Outcome {
+function outcome(documents: number, { problems, findings, notes, notAtHand, lines }: Found): Outcome {
   const stops = findings.some(({ severity }) => severity === "STOPS");
   const wrong = problems.length > 0 || stops;
   const whole = notAtHand.foods.length + notAtHand.components.length === 0;
@@ -74,8 +89,8 @@ function outcome(documents: number, { problems, findings, notes, notAtHand }: Fo
     exit: wrong ? exitCodes.problems : exitCodes.ok,
     problems,
     findings,
-    result: { documents, whole, notAtHand },
-    said: [verdict],
+    result: { documents, whole, notAtHand, ...(lines === null ? {} : { lines: explainedJson(lines) }) },
+    said: [...explainedText(lines ?? []), verdict],
     notes,
   };
 }

@@ -375,10 +375,11 @@ export type CheckDocumentsQueryVariables = Exact<{
   publisher: string;
   texts: ReadonlyArray<DocumentTextInput> | DocumentTextInput;
   region?: string | null | undefined;
+  explain?: boolean;
 }>;
 
 
-export type CheckDocumentsQuery = { readonly checkDocuments: { readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }>, readonly findings: ReadonlyArray<{ readonly code: FindingCode, readonly severity: FindingSeverity, readonly message: string, readonly about: string | null, readonly caution: string | null, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+export type CheckDocumentsQuery = { readonly checkDocuments: { readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }>, readonly findings: ReadonlyArray<{ readonly code: FindingCode, readonly severity: FindingSeverity, readonly message: string, readonly about: string | null, readonly caution: string | null, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }>, readonly lines?: ReadonlyArray<{ readonly written: string, readonly file: string | null, readonly line: number | null, readonly column: number | null, readonly mayName: ReadonlyArray<string>, readonly mayTake: ReadonlyArray<string>, readonly problem: { readonly message: string } | null, readonly takes: ReadonlyArray<{ readonly id: string | null, readonly food: string | null, readonly component: string | null, readonly part: string | null, readonly amount: string | null, readonly each: string | null, readonly isReady: boolean, readonly form: string | null, readonly preparation: string | null, readonly size: string | null, readonly plusMore: boolean, readonly optional: boolean }> }> } };
 
 export type DraftVersionsQueryVariables = Exact<{
   publisher: string;
@@ -538,7 +539,7 @@ export const ViewerDocument = new TypedDocumentString(`
 }
     `) as unknown as TypedDocumentString<ViewerQuery, ViewerQueryVariables>;
 export const CheckDocumentsDocument = new TypedDocumentString(`
-    query CheckDocuments($publisher: String!, $texts: [DocumentTextInput!]!, $region: String) {
+    query CheckDocuments($publisher: String!, $texts: [DocumentTextInput!]!, $region: String, $explain: Boolean! = false) {
   checkDocuments(publisher: $publisher, texts: $texts, region: $region) {
     problems {
       ...ProblemParts
@@ -553,6 +554,31 @@ export const CheckDocumentsDocument = new TypedDocumentString(`
       file
       line
       column
+    }
+    lines @include(if: $explain) {
+      written
+      file
+      line
+      column
+      mayName
+      mayTake
+      problem {
+        message
+      }
+      takes {
+        id
+        food
+        component
+        part
+        amount
+        each
+        isReady
+        form
+        preparation
+        size
+        plusMore
+        optional
+      }
     }
   }
 }

@@ -1,5 +1,5 @@
 /** Two parts of one food, and the line that names it: "juice and zest" of "2 lemons". */
-export interface TwoParts {
+interface TwoParts {
   readonly parts: readonly [string, string];
   /** The line without them. */
   readonly rest: string;

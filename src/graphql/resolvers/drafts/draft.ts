@@ -1,5 +1,6 @@
 import { firstProblems } from "../../../domain/first-problems.js";
 import { checkDocuments } from "../../../services/drafts/check-documents.js";
+import { readTextLines, type LineExplained } from "../../../services/drafts/read-text-lines.js";
 import { checkDraft } from "../../../services/drafts/check-draft.js";
 import { compareRevisions } from "../../../services/plans/compare-revisions.js";
 import { discardDraft } from "../../../services/drafts/discard-draft.js";
@@ -13,6 +14,7 @@ import type {
   MutationResolvers,
   QueryResolvers,
   SavedDraftResolvers,
+  TextLineResolvers,
 } from "../../generated/resolver-types.js";
 import type { DraftParent, FoodParent, SavedDraftParent } from "../../parents.js";
 import { payload } from "../../payload.js";
@@ -22,7 +24,7 @@ import { foodParent } from "../parents-of.js";
 
 export const draftQueries: Pick<
   QueryResolvers,
-  "drafts" | "planDraft" | "componentDraft" | "checkDraft" | "checkDocuments" | "compare"
+  "drafts" | "planDraft" | "componentDraft" | "checkDraft" | "checkDocuments" | "readLines" | "compare"
 > = {
   drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
     connection(
@@ -39,6 +41,20 @@ export const draftQueries: Pick<
   checkDraft: async (_, { region, ...name }, { deps, actor }) =>
     valueOf(await checkDraft(deps, actor, name, region ?? null)),
   checkDocuments: (_, documents, { deps, actor }) => checkDocuments(deps, actor, documents),
+  readLines: async (_, asked, { deps, actor }) => {
+    const read = await readTextLines(deps, actor, asked);
+    return read.ok ? { lines: read.value, problems: [] } : { lines: [], problems: firstProblems(read.problems) };
+  },
+};
+
+export const textLineResolvers: FieldsBeyond<TextLineResolvers, LineExplained> = {
+  problem: ({ written, open, place }) =>
+    open && { code: "LINE_OPEN", path: [], written, ...open, ...(place && { place }) },
+  mayName: ({ open }) => [...(open?.named ?? [])],
+  mayTake: ({ open }) => [...(open?.amounts ?? [])],
+  file: ({ place }) => place?.file ?? null,
+  line: ({ place }) => place?.line ?? null,
+  column: ({ place }) => place?.column ?? null,
 };
 
 export const draftMutations: Pick<

@@ -157,6 +157,8 @@ export interface OpenLine {
 export type LineDocument = z.output<typeof lineSchema> & {
   /** The line was written as text, and this is it. */
   readonly text?: string;
+  /** What one is like, as its text says: "large", "6 oz". Also part of the preparation where the amount does not carry it. */
+  readonly size?: string;
   /** The text could not be settled. */
   readonly open?: OpenLine;
 };

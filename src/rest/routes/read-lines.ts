@@ -1,0 +1,59 @@
+import { z } from "zod";
+import { measureSystems } from "../../domain/model/amount.js";
+import { named } from "../../exports/json/named-schema.js";
+import { textLinesJson, textLinesSchema } from "../../exports/json/text-line.js";
+import { problemText } from "../../exports/sentences/problem-text.js";
+import { readShape } from "../../services/drafts/read-shape.js";
+import { mostTextLines, readTextLines, type LineExplained } from "../../services/drafts/read-text-lines.js";
+import { asJson, endpoint, found, refused } from "../endpoint.js";
+import { notProcessable } from "../refusal.js";
+
+const question = named(
+  "TextLinesQuestion",
+  "Lines as one writes them, and how.",
+  z.strictObject({
+    texts: z.array(z.string().max(500)).min(1).max(mostTextLines).describe("The lines."),
+    locale: z.string().max(40).describe("BCP 47 tag of their language, which says what a comma means too."),
+    measures: z.enum(measureSystems).describe("Whose cups and spoons they are in."),
+  }),
+);
+
+/** Characters that cost a point. */
+const charactersOfPoint = 20;
+
+const pointsOfLine = (line: unknown): number => 1 + Math.ceil(String(line).length / charactersOfPoint);
+
+export const readLinesEndpoint = endpoint(
+  {
+    method: "POST",
+    path: "/v1/read-lines",
+    operationId: "readLines",
+    tag: "catalogue",
+    summary: "How lines are read as one writes them",
+    description:
+      "For editors: each line as a document would say it with keys, or what is open about it. They may name the foods that everybody sees. Nothing is stored.",
+    parameters: [],
+    body: question,
+    refusals: [],
+    caching: "NEVER",
+    points: ({ body }) => {
+      const { texts } = (body ?? {}) as { readonly texts?: unknown };
+      if (!Array.isArray(texts)) return 0;
+      return texts.slice(0, mostTextLines).reduce<number>((sum, line) => sum + pointsOfLine(line), 0);
+    },
+  },
+  async ({ deps, caller, body }) => {
+    const read = readShape(question, body);
+    if (!read.ok) return refused(notProcessable(read.problems));
+    const lines = await readTextLines(deps, caller.actor, read.value);
+    return lines.ok ? found(lines.value) : refused(notProcessable(lines.problems));
+  },
+  [asJson(textLinesSchema, "The lines.", (lines: readonly LineExplained[]) => textLinesJson(lines.map(shown)))],
+);
+
+const shown = ({ written, takes, open }: LineExplained) => ({
+  ...{ written, takes },
+  problem: open && problemText({ code: "LINE_OPEN", path: [], written, ...open }),
+  mayName: open?.named ?? [],
+  mayTake: open?.amounts ?? [],
+});

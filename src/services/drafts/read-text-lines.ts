@@ -1,0 +1,56 @@
+import type { MeasureSystem } from "../../domain/model/amount.js";
+import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
+import { explainTexts, type LineExplained } from "../../imports/documents/explain-lines.js";
+import { longestTextLine } from "../../imports/documents/schemas/line-schema.js";
+import { localeSchema } from "../../imports/documents/schemas/scalar-schemas.js";
+import { requireScope, type Actor } from "../access/actor.js";
+import type { Deps } from "../deps.js";
+import { gatherComponents } from "../plans/gather-components.js";
+import { runInSlices } from "../time-slices.js";
+import { foodsForLines } from "./line-foods.js";
+import { lineComponents } from "./line-components.js";
+
+export type { LineExplained };
+
+/** The most lines that are read at once. */
+export const mostTextLines = 200;
+
+interface TextLinesToRead {
+  readonly texts: readonly string[];
+  /** BCP 47 tag of the writing. */
+  readonly locale: string;
+  readonly measures: MeasureSystem;
+  /** Slug: its component drafts may be named too, which asks for the scope READ_DRAFTS. */
+  readonly publisher?: string | null | undefined;
+}
+
+/** How lines are read, each structured or with what is open about it. @throws NotAllowed */
+export async function readTextLines(
+  deps: Deps,
+  actor: Actor,
+  { texts, locale, measures, publisher = null }: TextLinesToRead,
+): Promise<Result<readonly LineExplained[]>> {
+  if (publisher !== null) requireScope(actor, "READ_DRAFTS", publisher);
+  const wrong = [...sizeProblems(texts), ...localeProblems(locale)];
+  if (wrong.length > 0) return failed(wrong);
+  const { named } = await foodsForLines(deps, texts);
+  const slugs = publisher === null ? [] : await lineComponents(deps.data, publisher, texts);
+  const drafts = publisher === null ? [] : await gatherComponents(deps.data, publisher, slugs);
+  const region = /-([A-Z]{2})$/.exec(locale)?.[1] ?? null;
+  const things = { foods: named, components: drafts.map(({ value }) => value) };
+  return ok(await runInSlices(deps, (work) => explainTexts(texts, { locale, measures, region }, things, work)));
+}
+
+function sizeProblems(texts: readonly string[]): readonly Problem[] {
+  const tooLarge = (path: Path, what: string, size: number, limit: number): readonly Problem[] =>
+    size > limit ? [{ code: "TOO_LARGE", path, what, size, limit }] : [];
+  const many = tooLarge(["texts"], "lines", texts.length, mostTextLines);
+  if (many.length > 0) return many;
+  return texts.flatMap((text, at) => tooLarge(["texts", at], "characters", text.length, longestTextLine));
+}
+
+function localeProblems(locale: string): readonly Problem[] {
+  if (localeSchema.safeParse(locale).success) return [];
+  const got = locale.slice(0, 40);
+  return [{ code: "BAD_SHAPE", path: ["locale"], expected: "a language tag such as en, en-GB or de", got }];
+}

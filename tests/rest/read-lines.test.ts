@@ -1,0 +1,70 @@
+import request from "supertest";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { describeOnBothDatabases } from "../kit/databases.js";
+import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
+
+describeOnBothDatabases("lines that are read for an editor", (open) => {
+  let app: TestApp;
+  beforeAll(async () => {
+    app = await openTestApp((await open()).data);
+    await app.deps.data.foods.save(demo.foods);
+  });
+  afterAll(() => app.close());
+
+  const asked = { locale: "en-US", measures: "US_CUSTOMARY" };
+  const overRest = (body: object) => request(app.app.server).post("/v1/read-lines").send(body);
+  const query = `query ($texts: [String!]!, $locale: String!, $measures: MeasureSystem!, $publisher: String) {
+    readLines(texts: $texts, locale: $locale, measures: $measures, publisher: $publisher) {
+      problems { code path message }
+      lines { written takes { food part amount preparation } problem { code message } mayName mayTake }
+    }
+  }`;
+  const ask = (variables: object) => request(app.app.server).post("/graphql").send({ query, variables });
+
+  const texts = ["2 cups pearl barley, rinsed", "juice and zest of 2 lemons", "salt, to taste", "100 g perl barley"];
+  const meant = [
+    [{ food: "pearl-barley", part: null, amount: "2 us-cup", preparation: "rinsed" }],
+    [
+      { food: "lemon", part: "juice", amount: "2 piece", preparation: null },
+      { food: "lemon", part: "zest", amount: "2 piece", preparation: null },
+    ],
+    [{ food: "salt", part: null, amount: null, preparation: null }],
+    [],
+  ];
+
+  it("says what each means, without a token, in the same way over GraphQL and REST", async () => {
+    const rest = await overRest({ ...asked, texts }).expect(200);
+    const graphql = await ask({ ...asked, texts }).expect(200);
+    const lines = (graphql.body as { data: { readLines: { lines: object[]; problems: object[] } } }).data.readLines;
+    expect(lines.problems).toEqual([]);
+    expect(lines.lines).toMatchObject(meant.map((takes, at) => ({ written: texts[at], takes })));
+    expect((rest.body as { lines: object[] }).lines).toMatchObject(
+      meant.map((takes, at) => ({ written: texts[at], takes })),
+    );
+    for (const last of [lines.lines.at(-1), (rest.body as { lines: object[] }).lines.at(-1)])
+      expect(last).toMatchObject({ mayName: ["pearl-barley"] });
+    expect(lines.lines.at(-1)).toMatchObject({ problem: { code: "LINE_OPEN" } });
+  });
+
+  it("refuses too many, too long ones and no language, saying where", async () => {
+    const many = Array.from({ length: 201 }, () => "salt, to taste");
+    const found = async (variables: object) =>
+      ((await ask({ ...asked, ...variables })).body as { data: { readLines: { problems: object[] } } }).data.readLines
+        .problems;
+    expect(await found({ texts: many })).toMatchObject([{ code: "TOO_LARGE", path: ["texts"] }]);
+    expect(await found({ texts: ["salt", "x".repeat(501)] })).toMatchObject([
+      { code: "TOO_LARGE", path: ["texts", "1"] },
+    ]);
+    expect(await found({ texts: ["salt"], locale: "tongues" })).toMatchObject([
+      { code: "BAD_SHAPE", path: ["locale"] },
+    ]);
+    await overRest({ ...asked, texts: many }).expect(422);
+    await overRest({ ...asked, texts: ["x".repeat(501)] }).expect(422);
+    await overRest({ ...asked, texts: ["salt"], measures: "ELLS" }).expect(422);
+  });
+
+  it("asks for the right to read drafts where a publisher's components may be named", async () => {
+    const { body } = await ask({ ...asked, texts: ["1 batch of anything"], publisher: "third-gate-allotments" });
+    expect((body as { errors: { extensions: { code: string } }[] }).errors[0]?.extensions.code).toBe("UNAUTHENTICATED");
+  });
+});
