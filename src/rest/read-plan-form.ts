@@ -3,7 +3,7 @@ import type { AskedForm } from "../services/answers/show-plan-page.js";
 import { blankForm, formFields, type PlanForm } from "../exports/page/form/plan-form.js";
 import { readHouseholdQuery } from "./household-query.js";
 import type { Query } from "./parameter.js";
-import { wholeNumber } from "./plan-question.js";
+import { wholeNumber } from "./plan-request.js";
 
 const sets: ReadonlySet<keyof PlanForm> = new Set(["diets", "swaps", "route", "appliances"]);
 /** Said twice, they are twice as much. */

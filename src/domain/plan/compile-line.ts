@@ -10,7 +10,7 @@ import { inDimension, missingText, toBase, toDimension, type MissingFact } from 
 import { multiplyRationals, toNumber } from "../quantity/rational.js";
 import { nearestUnits, standardUnit } from "../quantity/unit.js";
 import type { CompiledLine } from "./compiled-plan.js";
-import { standIn } from "./stand-in.js";
+import { applySwap } from "./apply-swap.js";
 
 interface CompiledWithWarnings {
   readonly line: CompiledLine;
@@ -143,7 +143,7 @@ function needWarnings(
 }
 
 function onFood(written: Line, swap: Swap | null, path: Path, context: LineContext): Result<CompiledWithWarnings> {
-  const line = swap === null ? written : standIn(written, swap);
+  const line = swap === null ? written : applySwap(written, swap);
   if (line.item.kind !== "FOOD") throw new TypeError("a component line is compiled by onComponent");
   const original = context.foods.get(line.item.food);
   if (original === undefined) return failed([{ code: "UNKNOWN_FOOD", path, food: line.item.food }]);

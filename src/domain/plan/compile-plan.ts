@@ -14,7 +14,7 @@ import { checkBundleInSlices } from "./check/check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "./choose-swap.js";
 import { compileLine } from "./compile-line.js";
 import type { CompiledComponent, CompiledLine, CompiledMeal, CompiledPlan } from "./compiled-plan.js";
-import { bundleWithSwaps } from "./stand-in.js";
+import { bundleWithSwaps } from "./apply-swap.js";
 import { lineContext } from "./line-context.js";
 
 /** For each component of the bundle, by slug, the route to take instead of making it as written. */

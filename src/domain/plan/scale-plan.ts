@@ -7,7 +7,7 @@ import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check/check-household.js";
 import { chooseRoutesInSlices, type Score } from "./choose-routes.js";
 import type { CompiledPlan } from "./compiled-plan.js";
-import { besideToday } from "./review/beside-today.js";
+import { mergeCurrentFacts } from "./review/merge-current-facts.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";
 import type { ScaledPlan } from "./scaled.js";
@@ -55,7 +55,7 @@ function* scaleOne(
   }
   const unfit = checkHousehold(servings, household);
   if (unfit.length > 0) return failed(unfit);
-  const bundle = besideToday(frozen, today);
+  const bundle = mergeCurrentFacts(frozen, today);
   const score = scoreBy(servings, household, today, left, work);
   const chosen = yield* chooseRoutesInSlices(bundle, household, score, today.fitsDiet, work);
   yield;

@@ -18,7 +18,7 @@ import { useFoodStock } from "./food-stock.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { lineContext } from "./line-context.js";
 import type { ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
-import { waitingOnList } from "./waiting-on-list.js";
+import { laterPartWarnings } from "./later-part-warnings.js";
 
 /** What plans say that a reader of the list alone should hear too: what is missing on it, and what is on it all the same. */
 const carried: ReadonlySet<WarningCode> = new Set<WarningCode>([
@@ -214,7 +214,7 @@ export function* shopInSlices(
   const later: Warning[] = [];
   for (const line of needs) {
     yield;
-    waiting.push(...waitingOnList(line, plans));
+    waiting.push(...laterPartWarnings(line, plans));
     later.push(...boughtLater(line, plans, today.foodKeeps));
   }
   const warnings = [

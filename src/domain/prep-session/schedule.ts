@@ -8,7 +8,7 @@ import type { Obstacle, RcpspAnswer, RcpspProblem } from "./solver/rcpsp-problem
 import { checkSession, workPath } from "./session-problem.js";
 import type { PrepSession, SessionBudget, SessionInput, SessionTask } from "./session.js";
 import { solveInSlices } from "./solver/solve-rcpsp.js";
-import { startLate } from "./start-late.js";
+import { delayTasks } from "./delay-tasks.js";
 import { tightened } from "./solver/start-schedule.js";
 import { layOut } from "./task-network.js";
 import { taskPlan, type TaskPlan } from "./task-plan.js";
@@ -139,7 +139,7 @@ function sessionOf(plan: TaskPlan, input: SessionInput, kitchen: KitchenProblem,
   const { sessionStart, problem } = kitchen;
   const early = timetable.starts.map((start) => start - sessionStart);
   const late = [...tasks.keys()].filter((index) => tasks[index]!.cooks === 0 && !tasks[index]!.eveningBefore);
-  const starts = startLate(problem, timetable.starts, late).map((start) => start - sessionStart);
+  const starts = delayTasks(problem, timetable.starts, late).map((start) => start - sessionStart);
   const capacityOf = (appliance: string) => input.kitchen.appliances[appliance] ?? 1;
   const given = assignResources(plan, starts, capacityOf, input.kitchen.cooks);
   const sessionTasks = tasks.map((task, index): SessionTask => {

@@ -1,5 +1,5 @@
 import type { ScaledComponent, ScaledLine, ScaledMeal, ScaledPlan } from "../../domain/plan/scaled.js";
-import { settledMealSteps, settledSteps } from "../../domain/plan/session/settled-steps.js";
+import { resolvedMealSteps, resolvedSteps } from "../../domain/plan/session/resolved-steps.js";
 import { heats } from "../../domain/prep-session/heating.js";
 import type { SessionStep } from "../../domain/prep-session/session.js";
 import { minutesOf } from "../../domain/prep-session/task.js";
@@ -39,9 +39,9 @@ export function recipeParts(meal: ScaledMeal, { components }: ScaledPlan): reado
       if (share === undefined) return [];
       const { batches, loads } = each;
       const lines = own(each.lines).map((line) => shareOf(line, share));
-      return [{ component: each, lines, steps: settledSteps(each), batches, loads }];
+      return [{ component: each, lines, steps: resolvedSteps(each), batches, loads }];
     }),
-    { component: null, lines: own(meal.lines), steps: settledMealSteps(meal), batches: meal.factor, loads: 1 },
+    { component: null, lines: own(meal.lines), steps: resolvedMealSteps(meal), batches: meal.factor, loads: 1 },
   ];
 }
 

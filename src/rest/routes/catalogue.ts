@@ -9,9 +9,9 @@ import { findFoods } from "../../services/foods/find-foods.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { writersShow } from "../../exports/words/shown-amount.js";
 import { asJson, endpoint, found, refused } from "../endpoint.js";
-import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";
+import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inPath, inQuery } from "../parameter.js";
-import { planName } from "../plan-question.js";
+import { planName } from "../plan-request.js";
 import { notFound } from "../refusal.js";
 
 const tag = { method: "GET", tag: "catalogue", caching: "LIVE" } as const;

@@ -13,7 +13,7 @@ import { FileTooLarge, largestUpload, receiveFile } from "../../services/imports
 import { importReportMarkdown, reportImport, summaryOf } from "../../services/imports/report-import.js";
 import { isStorable } from "../../services/storable-text.js";
 import { asJson, asText, endpoint, found, refused, type Endpoint, type Found, type Question } from "../endpoint.js";
-import { one } from "../page-question.js";
+import { one } from "../pagination.js";
 import { badParameter, inPath, inQuery } from "../parameter.js";
 import { badParameters, notFound, notProcessable, refusal } from "../refusal.js";
 

@@ -28,7 +28,7 @@ import {
   revisionParameter,
   wholeNumber,
   pointsOfPlans,
-} from "../plan-question.js";
+} from "../plan-request.js";
 
 const planTag = { method: "GET", tag: "plans", refusals: ["not-found"], caching: "LIVE" } as const;
 

@@ -21,7 +21,7 @@ import {
   unknownPlan,
   wholeNumber,
   pointsOfPlans,
-} from "../plan-question.js";
+} from "../plan-request.js";
 import { badParameters } from "../refusal.js";
 
 const addresses = ({ publication }: PlanAnswer, question: Question) =>

@@ -3,7 +3,7 @@ import type { RevisionSummary } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { planAddress } from "../addresses-of.js";
 import { asJson, endpoint } from "../endpoint.js";
-import { one, pageOf, pageParameters, type LinkedPage } from "../page-question.js";
+import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inQuery } from "../parameter.js";
 
 const schema = pageSchema("PlanPage", "A page of plans, newest first.", planSummarySchema);

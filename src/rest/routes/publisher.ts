@@ -9,7 +9,7 @@ import { listFeed, type FollowedPlan } from "../../services/plans/list-feed.js";
 import { isStorable } from "../../services/storable-text.js";
 import { pageAddress, publisherAddress, publisherPage } from "../addresses-of.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
-import { pageOf, pageParameters, type LinkedPage } from "../page-question.js";
+import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inPath } from "../parameter.js";
 import { notFound } from "../refusal.js";
 

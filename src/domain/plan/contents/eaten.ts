@@ -9,7 +9,7 @@ import { toNumber } from "../../quantity/rational.js";
 import { pouredAway, type Pot, type PouredAway, type PutIn } from "../drained.js";
 import { gramsPutIn } from "./eaten-grams.js";
 import { lineContext } from "../line-context.js";
-import { onceMade } from "../once-made.js";
+import { oneBatch } from "../one-batch.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "../scaled.js";
 
 /** Why there is more of a food than was weighed: the reader adds it, or nobody knows what an amount of it weighs. */
@@ -207,7 +207,7 @@ export function* eatenInSlices(scaled: ScaledPlan, work: Work): InSlices<readonl
   for (const each of scaled.components) {
     yield;
     work.step(stepsOfLine * each.lines.length);
-    const once = onceMade(each, scaled.compiled);
+    const once = oneBatch(each, scaled.compiled);
     ofComponent.set(each.component.slug, { made: once.made, foods: tally(makingOf(once)) });
   }
   const eaten: EatenMeal[] = [];

@@ -8,7 +8,7 @@ import { coldRuleOf } from "../check/cold-rule.js";
 import { lineContext } from "../line-context.js";
 import { rawLines } from "../check/raw-lines.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "../scaled.js";
-import { settledMealSteps, settledSteps } from "./settled-steps.js";
+import { resolvedMealSteps, resolvedSteps } from "./resolved-steps.js";
 
 interface Worked {
   readonly work: SessionWork;
@@ -65,7 +65,7 @@ function componentWork(made: ScaledComponent, context: ComponentContext): Worked
   const { component, route, batches, loads, lines } = made;
   const { slug, title } = component;
   const cold = coldRuleOf(component, route, classes);
-  const all = settledSteps(made);
+  const all = resolvedSteps(made);
   const chills = chillingSteps(all, cold).map(({ id }) => id);
   const skipped = day === 0 && isEatenToday(made, scaled) ? chills : [];
   const kept = all.filter(({ id }) => !skipped.includes(id) || all.some(({ after }) => after.includes(id)));
@@ -111,7 +111,7 @@ function workOf(
       const { meal, factor, lines } = each;
       const used = uses(lines, slugs).map((use) => (warm.has(use.component) ? { ...use, warm: true } : use));
       const raw = rawLines(lines, scaled, classes);
-      const settled = settledMealSteps(each);
+      const settled = resolvedMealSteps(each);
       const steps = byTheLoad(settled, rawSteps(settled, raw));
       const { slug, title } = meal;
       const work = { kind: "MEAL" as const, slug, title, steps, batches: factor, loads: 1, uses: used };

@@ -10,7 +10,7 @@ import { scaledSessionInSlices } from "./scaled-session.js";
 import { laterStart } from "./session-date.js";
 import { kitchenOf } from "./session-input.js";
 import { dayOfWork } from "./session-length.js";
-import { settledMealSteps, settledSteps } from "./settled-steps.js";
+import { resolvedMealSteps, resolvedSteps } from "./resolved-steps.js";
 
 /** What is made of a component in one session. */
 export interface SessionComponent {
@@ -61,14 +61,14 @@ interface Division {
 const longestOf = ({ hands }: Pick<Division, "hands">): number => Math.max(...hands);
 
 const handsOf = ({ batches, loads, ...made }: ScaledComponent): number =>
-  settledSteps({ batches, loads, ...made })
+  resolvedSteps({ batches, loads, ...made })
     .filter(({ attention }) => attention === "HANDS_ON")
     .reduce((sum, step) => sum + minutesOf(step, { batches, loads }), 0);
 
 function mealHands({ meals }: ScaledPlan): number {
   return meals
     .filter(({ meal }) => meal.day === 0)
-    .flatMap((each) => settledMealSteps(each).map((step) => ({ step, batches: each.factor, loads: 1 })))
+    .flatMap((each) => resolvedMealSteps(each).map((step) => ({ step, batches: each.factor, loads: 1 })))
     .filter(({ step }) => step.attention === "HANDS_ON")
     .reduce((sum, { step, ...work }) => sum + minutesOf(step, work), 0);
 }

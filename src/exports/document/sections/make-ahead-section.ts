@@ -1,5 +1,5 @@
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
-import { settledSteps } from "../../../domain/plan/session/settled-steps.js";
+import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { componentText } from "../../words/component-text.js";
 import { heading, listOf, paragraph, plain, section, text, type Block } from "../document.js";
 import { lineText } from "../../words/line-text.js";
@@ -24,7 +24,7 @@ export const makeAheadSection = ({ scaled }: Pick<PlanAnswer, "scaled">, book: N
               ),
               ...listOf(
                 "STEPS",
-                settledSteps(made).map((step) => stepLines(step, made, book)),
+                resolvedSteps(made).map((step) => stepLines(step, made, book)),
               ),
             ]),
       ];

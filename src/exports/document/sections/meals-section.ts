@@ -1,5 +1,5 @@
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
-import { settledMealSteps } from "../../../domain/plan/session/settled-steps.js";
+import { resolvedMealSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { sessionDate } from "../../../domain/plan/session/session-date.js";
 import { heatText } from "../../words/degree-text.js";
 import { aside, heading, listOf, paragraph, plain, section, text, type Block, type Lines } from "../document.js";
@@ -29,7 +29,7 @@ export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook):
         ),
         ...listOf(
           "STEPS",
-          settledMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 }, book)),
+          resolvedMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 }, book)),
         ),
       ];
     }),

@@ -1,5 +1,5 @@
 import type { ScaledComponent } from "../../../domain/plan/scaled.js";
-import { settledSteps } from "../../../domain/plan/session/settled-steps.js";
+import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { batchesText } from "../../words/component-text.js";
 import { stepTime } from "../../words/step-time.js";
 import { lineParts } from "./line-parts.js";
@@ -45,7 +45,7 @@ ${!nothing && steps(scaled)}
 
 /** The steps also stand in the session, in the order in which they are done there. */
 function steps(made: ScaledComponent): Content {
-  const all = settledSteps(made);
+  const all = resolvedSteps(made);
   if (all.length === 0) return null;
   return folded(
     `How it is made, in ${all.length === 1 ? "1 step" : `${all.length} steps`}`,

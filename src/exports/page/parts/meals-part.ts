@@ -1,4 +1,4 @@
-import { settledMealSteps } from "../../../domain/plan/session/settled-steps.js";
+import { resolvedMealSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { stepTime } from "../../words/step-time.js";
 import { lineParts } from "./line-parts.js";
 import { markup, type Content } from "../markup.js";
@@ -25,7 +25,7 @@ ${late && markup`<p class="flag">Something in it does not keep this long: see <a
 <ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>
 ${
   meal.steps.length > 0 &&
-  markup`<ol class="steps">${settledMealSteps(scaled).map((step) => {
+  markup`<ol class="steps">${resolvedMealSteps(scaled).map((step) => {
     const time = stepTime(step, { batches: factor, loads: 1 });
     return markup`<li>${step.text}${time !== null && markup` <span class="quiet time">${time}</span>`}</li>`;
   })}</ol>`

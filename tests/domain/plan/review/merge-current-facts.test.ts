@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { AllergenPresence, Food } from "../../../../src/domain/model/food.js";
 import { allergenStatement } from "../../../../src/domain/nutrition/allergens.js";
 import { dietJudge, dietStatement } from "../../../../src/domain/nutrition/diets.js";
-import { besideToday } from "../../../../src/domain/plan/review/beside-today.js";
+import { mergeCurrentFacts } from "../../../../src/domain/plan/review/merge-current-facts.js";
 import { asFrozen, type FoodsToday } from "../../../../src/domain/plan/review/foods-today.js";
 import { foodsEaten } from "../../../../src/domain/plan/contents/foods-eaten.js";
 import { scalePlan } from "../../../../src/domain/plan/scale-plan.js";
@@ -34,7 +34,7 @@ const presences: readonly AllergenPresence[] = ["CONTAINS", "MAY_CONTAIN", "UNKN
 describe("facts of today about a food that a plan froze", () => {
   const told = (frozen: readonly AllergenPresence[], today: readonly AllergenPresence[]) => {
     const say = (each: readonly AllergenPresence[]) => carrot({ allergens: each.map((one) => has("peanut", one)) });
-    const { foods } = besideToday(week(say(frozen)), now(say(today)));
+    const { foods } = mergeCurrentFacts(week(say(frozen)), now(say(today)));
     const { findings } = allergenStatement(foods, rules, "US", "2026-11-25");
     return findings.find(({ code }) => code === "peanut");
   };
@@ -55,7 +55,7 @@ describe("facts of today about a food that a plan froze", () => {
 
   it("of a diet count in the same way", () => {
     const told = (frozen: boolean | null, today: boolean | null) => {
-      const { foods } = besideToday(
+      const { foods } = mergeCurrentFacts(
         week(carrot({ diets: [fits("vegan", frozen)] })),
         now(carrot({ diets: [fits("vegan", today)] })),
       );
@@ -72,7 +72,7 @@ describe("facts of today about a food that a plan froze", () => {
       ...now(food("groundnut-oil", { allergens: [has("peanut")] })),
       canonical: (slug) => (slug === "frying-oil" ? "groundnut-oil" : slug),
     };
-    const { foods } = besideToday(week(food("frying-oil")), today);
+    const { foods } = mergeCurrentFacts(week(food("frying-oil")), today);
     const { findings } = allergenStatement(foods, rules, "GB", "2026-11-25");
     expect(findings.find(({ code }) => code === "peanut")).toMatchObject({ contains: ["frying-oil"] });
   });
@@ -93,9 +93,9 @@ describe("facts of today about a food that a plan froze", () => {
 
   it("change neither the plan's bundle nor the one that is computed while they stay the same", () => {
     const frozen = week(carrot());
-    expect(besideToday(frozen, now(carrot()))).toBe(frozen);
+    expect(mergeCurrentFacts(frozen, now(carrot()))).toBe(frozen);
     const corrected = now(carrot({ allergens: [has("peanut")] }));
-    expect(besideToday(frozen, corrected)).toBe(besideToday(frozen, corrected));
+    expect(mergeCurrentFacts(frozen, corrected)).toBe(mergeCurrentFacts(frozen, corrected));
     expect(frozen.foods[0]?.beside).toBeUndefined();
   });
 });

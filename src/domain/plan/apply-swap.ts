@@ -7,7 +7,7 @@ import { chooseSwap } from "./choose-swap.js";
 import { lineContext } from "./line-context.js";
 
 /** A line with the words of the food that stands in: "beaten" was said of the egg. */
-export function standIn({ each: _, ...line }: Line, { own = {} }: Swap): Line {
+export function applySwap({ each: _, ...line }: Line, { own = {} }: Swap): Line {
   return { ...line, preparation: own.preparation ?? null, form: own.form ?? line.form };
 }
 

@@ -95,14 +95,14 @@ function settled(step: Step, made: Made): SessionStep {
 }
 
 /** The steps of a component as it is made, with what its writer left open settled: how they grow, in how many loads. */
-export function settledSteps({ component, route, lines, batches, loads }: ScaledComponent): readonly SessionStep[] {
+export function resolvedSteps({ component, route, lines, batches, loads }: ScaledComponent): readonly SessionStep[] {
   const { max } = component.batch;
   const made: Made = { steps: route?.steps ?? component.steps, lines, batches, loads, max, growth: batchGrowth };
   return made.steps.map((step) => settled(step, made));
 }
 
 /** The same of a meal, whose batch is what it is written for. */
-export function settledMealSteps({ meal, lines, factor }: ScaledMeal): readonly SessionStep[] {
+export function resolvedMealSteps({ meal, lines, factor }: ScaledMeal): readonly SessionStep[] {
   const made: Made = { steps: meal.steps, lines, batches: factor, loads: 1, max: null, growth: mealGrowth };
   return made.steps.map((step) => settled(step, made));
 }

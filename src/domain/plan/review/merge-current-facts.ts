@@ -16,7 +16,7 @@ const lastOf = memoize((_: PlanBundle): { known: Known | null } => ({ known: nul
  * The plan, with what is said today of the allergens and diets of its foods beside what it froze; of each two answers the less
  * safe stands. So does what is said of the food that one of them is shopped as. The same plan where nothing else is said.
  */
-export function besideToday(bundle: PlanBundle, today: Pick<FoodsToday, "bySlug" | "canonical">): PlanBundle {
+export function mergeCurrentFacts(bundle: PlanBundle, today: Pick<FoodsToday, "bySlug" | "canonical">): PlanBundle {
   if (today.bySlug.size === 0) return bundle;
   const said = bundle.foods.map((food) => saidBeside(food, today));
   if (said.every((each) => each.length === 0)) return bundle;

@@ -8,7 +8,7 @@ import type { ScaledPlan } from "./scaled.js";
  * What a reader of a list should know about parts that are used on a later day than their pieces are cut: those that take pieces
  * of their own because the part does not keep until then, and those that are shared although nobody says how long they keep.
  */
-export function waitingOnList(
+export function laterPartWarnings(
   { food, contributions }: MergedNeed<Source>,
   plans: readonly ScaledPlan[],
 ): readonly Warning[] {

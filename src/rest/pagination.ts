@@ -4,7 +4,7 @@ import type { Page } from "../services/deps.js";
 import { largestPage, type WantedPage } from "../services/answers/page-request.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
 import { inQuery, type Parameter, type Query } from "./parameter.js";
-import { wholeNumber } from "./plan-question.js";
+import { wholeNumber } from "./plan-request.js";
 import { badParameters } from "./refusal.js";
 
 const size = z.number().int().min(1).max(largestPage);

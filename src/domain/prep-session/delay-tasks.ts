@@ -47,7 +47,7 @@ function latestBy(problem: RcpspProblem, starts: readonly number[], task: number
  * The same schedule with some tasks as late as what follows them allows: an oven is not lit before it is needed, and what
  * is cooked stands about no longer than it must. Nothing else moves, so the length stays.
  */
-export function startLate(problem: RcpspProblem, starts: readonly number[], late: readonly number[]): number[] {
+export function delayTasks(problem: RcpspProblem, starts: readonly number[], late: readonly number[]): number[] {
   const moved = [...starts];
   const mostWaits = [...late].sort((a, b) => starts[b]! - starts[a]! || b - a);
   for (const task of mostWaits) {
