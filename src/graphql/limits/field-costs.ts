@@ -146,7 +146,7 @@ const lengthOf = (value: unknown): number => (Array.isArray(value) ? value.lengt
 const charactersOfLine = 100;
 
 /** How many usual lines some texts are as long as. */
-export const textLinePoints = (texts: unknown): number =>
+const textLinePoints = (texts: unknown): number =>
   Array.isArray(texts)
     ? texts.reduce<number>((sum, text) => sum + Math.max(1, Math.ceil(String(text).length / charactersOfLine)), 0)
     : 1;

@@ -27,7 +27,7 @@ export function readCookedYields(
         expected: "a weight above 0",
         got: field("out_qty"),
       };
-      problems.push({ file, line: line(), column: (table.columns.get("out_qty") ?? 0) + 1, problem });
+      problems.push({ file, line, column: (table.columns.get("out_qty") ?? 0) + 1, problem });
     }
   }
   return { yields, problems };

@@ -49,7 +49,7 @@ export function readStorageTable(bytes: Uint8Array, file: string): StorageTable 
   for (const { field, line } of table.rows) {
     const bad = (column: string, expected: string): void => {
       const problem: Problem = { code: "BAD_SHAPE", path: [column], expected, got: field(column) };
-      problems.push({ file, line: line(), column: (table.columns.get(column) ?? 0) + 1, problem });
+      problems.push({ file, line, column: (table.columns.get(column) ?? 0) + 1, problem });
     };
     const id = Number(field("id"));
     if (!/^\d+$/.test(field("id"))) bad("id", "a number");

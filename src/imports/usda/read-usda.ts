@@ -25,7 +25,7 @@ export function readUsda(foodBytes: Uint8Array, weightBytes: Uint8Array): Catalo
   const problems = [...foodTable.problems, ...weightTable.problems];
   const report = (file: string, { columns }: Table, row: TableRow, found: readonly Problem[]): void => {
     for (const problem of found)
-      problems.push({ file, line: row.line(), column: (columns.get(String(problem.path[0])) ?? 0) + 1, problem });
+      problems.push({ file, line: row.line, column: (columns.get(String(problem.path[0])) ?? 0) + 1, problem });
   };
   const bad = (row: TableRow, expected: string): readonly Problem[] => [
     { code: "BAD_SHAPE", path: ["ndb_no"], expected, got: row.field("ndb_no") },

@@ -1,5 +1,5 @@
-import { parse } from "csv-parse/sync";
 import type { Problem } from "../../domain/problem.js";
+import { csvScanner } from "../tables/csv-scanner.js";
 
 /** A problem in a table. `column` is the number of the field, from 1. */
 export interface TableProblem {
@@ -11,7 +11,7 @@ export interface TableProblem {
 
 /** One row: its line and its fields by the names of the header. */
 export interface TableRow {
-  readonly line: () => number;
+  readonly line: number;
   readonly field: (name: string) => string;
 }
 
@@ -21,7 +21,10 @@ export interface Table {
   readonly problems: readonly TableProblem[];
 }
 
-/** Reads a comma-separated table whose header has at least `needed`. Rows of another length are problems. */
+/**
+ * Reads a comma-separated table whose header has at least `needed`. Rows of another length, and those that cannot be taken apart,
+ * are problems.
+ */
 export function readTable(bytes: Uint8Array, file: string, needed: readonly string[]): Table {
   const bad = (line: number, column: number, expected: string, got: string): TableProblem => ({
     file,
@@ -29,16 +32,10 @@ export function readTable(bytes: Uint8Array, file: string, needed: readonly stri
     column,
     problem: { code: "BAD_SHAPE", path: [], expected, got },
   });
-  let parsed: readonly (readonly string[])[];
-  try {
-    parsed = parse(bytes, { bom: true, relax_column_count: true });
-  } catch (fault) {
-    if (!(fault instanceof Error)) throw fault;
-    const line = "lines" in fault && typeof fault.lines === "number" ? fault.lines : 1;
-    return { rows: [], columns: new Map(), problems: [bad(line, 1, "comma-separated values", fault.message)] };
-  }
-  const [header = [], ...body] = parsed;
-  const columns = new Map(header.map((name, index) => [name, index]));
+  const scanner = csvScanner(",");
+  const [header, ...body] = [...scanner.push(new TextDecoder().decode(bytes)), ...scanner.end()];
+  const names = header?.fields ?? [];
+  const columns = new Map(names.map((name, index) => [name, index]));
   const missing = needed.filter((name) => !columns.has(name));
   if (missing.length > 0)
     return {
@@ -48,14 +45,11 @@ export function readTable(bytes: Uint8Array, file: string, needed: readonly stri
     };
   const rows: TableRow[] = [];
   const problems: TableProblem[] = [];
-  for (const [index, record] of body.entries()) {
-    const line = (): number => lineOf(parsed, index + 1);
-    if (record.length === header.length) rows.push({ line, field: (name) => record[columns.get(name) ?? -1] ?? "" });
-    else problems.push(bad(line(), record.length, `${header.length} fields`, `${record.length}`));
+  for (const { line, raw, fields, fault } of body) {
+    if (fault !== null) problems.push(bad(line, 1, "comma-separated values", raw));
+    else if (fields.length !== names.length)
+      problems.push(bad(line, fields.length, `${names.length} fields`, `${fields.length}`));
+    else rows.push({ line, field: (name) => fields[columns.get(name) ?? -1] ?? "" });
   }
   return { rows, columns, problems };
 }
-
-/** The line a record begins on: a quoted field may hold line breaks. Counted only when a problem asks for it. */
-const lineOf = (records: readonly (readonly string[])[], index: number): number =>
-  records.slice(0, index).reduce((line, record) => line + 1 + record.join("").split("\n").length - 1, 1);

@@ -6,14 +6,12 @@ import { embeddedBulk } from "../sql/bulk-sql.js";
 import { createData } from "../create-data.js";
 import { followEmbedded } from "./follow-embedded.js";
 import { lockFolder } from "./folder-lock.js";
-import { PrismaClient } from "../generated/client.js";
+import { openClient } from "./open-client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations } from "./migrations-folder.js";
 import { makePrivateFolder, tightenFolder } from "./private-folder.js";
 import type { OpenedDatabase, OpenOptions } from "./opened-database.js";
 import type { Sql } from "../sql/plain-sql.js";
-import { transactionTimes } from "./transaction-times.js";
-import { watchStatements } from "./watch-statements.js";
 
 /**
  * Opens, or makes, the database in a folder, inside this process. One process at a time: two would lose each other's rows,
@@ -54,13 +52,7 @@ export async function openPglite(
   await sql.query("SET TIME ZONE 'UTC'");
   const migrations = await readMigrations(migrationsFolder());
   await migrate(sql, migrations, options.log);
-  const adapter = new PrismaPGlite(pglite);
-  const client = new PrismaClient({
-    adapter: watchStatements(adapter, options),
-    transactionOptions: transactionTimes,
-    // Messages without the values that were asked with.
-    errorFormat: "minimal",
-  });
+  const client = openClient(new PrismaPGlite(pglite), options);
   let closing: Promise<void> | null = null;
   const close = () =>
     (closing ??= client

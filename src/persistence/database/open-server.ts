@@ -6,16 +6,15 @@ import { createData } from "../create-data.js";
 import { translateUnavailable } from "./database-unavailable.js";
 import { MigrationError } from "../errors.js";
 import { followServer } from "./follow-server.js";
-import { PrismaClient } from "../generated/client.js";
+import type { PrismaClient } from "../generated/client.js";
+import { openClient, transactionTimes } from "./open-client.js";
 import { migrate, pendingMigrations } from "./migrate.js";
 import { migrationsFolder, readMigrations, type Migration } from "./migrations-folder.js";
 import { openReplicas, type Connected, type ReplicaOptions } from "./open-replicas.js";
 import type { OpenedDatabase, OpenOptions, PoolFigures } from "./opened-database.js";
 import type { PersistenceLog } from "./persistence-log.js";
 import type { Sql, SqlAnswer } from "../sql/plain-sql.js";
-import { transactionTimes } from "./transaction-times.js";
 import { createSemaphore } from "./semaphore.js";
-import { watchStatements } from "./watch-statements.js";
 
 export interface ServerOptions extends OpenOptions {
   /** The most connections kept; 10 unless told. */
@@ -89,13 +88,7 @@ function connect(url: string, options: ServerOptions): ConnectedServer {
   const pool = openPool(url, poolSize, options.log);
   cancelWithRequest(pool);
   translateUnavailable(pool);
-  const adapter = new PrismaPg(pool);
-  const client = new PrismaClient({
-    adapter: watchStatements(adapter, options),
-    transactionOptions: transactionTimes,
-    // Messages without the values that were asked with.
-    errorFormat: "minimal",
-  });
+  const client = openClient(new PrismaPg(pool), options);
   let closing: Promise<void> | null = null;
   const close = () => (closing ??= client.$disconnect().then(() => pool.end()));
   const poolFigures = (): PoolFigures => {

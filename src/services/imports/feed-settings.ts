@@ -17,7 +17,7 @@ const placeSchema = z.discriminatedUnion("kind", [
 ]);
 
 /** Articles of one feed: more than a shop of foods has. */
-export const mostArticles = 5_000;
+const mostArticles = 5_000;
 
 /**
  * How a feed's files are read. `limits` are the shares of rows, of those the feed had before (changed) or of those read

@@ -216,10 +216,18 @@ describe("a table with faults", () => {
     ],
     ["a row that is too short", `${foods}\n01009,Dairy`, weights, { file: "foods", line: 5 }],
     ["a missing column", foods.replace("refuse_pct", "rest"), weights, { file: "foods", line: 1 }],
-    ["an open quote", foods.replace('"Butter, salted"', '"Butter, salted'), weights, { file: "foods" }],
+    ["an open quote", foods.replace('"Butter, salted"', '"Butter, salted'), weights, { file: "foods", line: 2 }],
   ])("%s is named with its line and column", (_, foodText, weightText, place) => {
     const read = readUsda(encode(foodText), encode(weightText));
     expect(read.problems[0]).toMatchObject({ ...place, problem: { code: "BAD_SHAPE" } });
+  });
+
+  it("loses one row, and no other, to a quotation mark too many", () => {
+    const broken = foods.replace('"Butter, salted"', '"Butter, salted');
+    const whole = readUsda(encode(foods), encode(weights)).foods;
+    const read = readUsda(encode(broken), encode(weights));
+    expect(read.foods.size).toBe(whole.size - 1);
+    for (const [ndbNo, row] of read.foods) expect(row).toEqual(whole.get(ndbNo));
   });
 
   it("counts lines through a quoted line break", () => {
