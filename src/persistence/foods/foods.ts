@@ -4,16 +4,8 @@ import { checksumOf } from "../sql/canonical-json.js";
 import type { Data, FoodFilter } from "../data.js";
 import type { Page, PageRequest } from "../sql/page.js";
 import { foldText } from "../sql/fold-words.js";
-import {
-  foodColumns,
-  foodOf,
-  namesOf,
-  packRows,
-  selectFoods,
-  wordRows,
-  wordsOfFood,
-  type FoodRow,
-} from "./food-rows.js";
+import { foodColumns, foodOf, packRows, selectFoods, wordRows, type FoodRow } from "./food-rows.js";
+import { foodNames } from "./food-names.js";
 import { baseFoodData } from "./base-foods.js";
 import { Prisma } from "../generated/client.js";
 import { inOrder, isId } from "../sql/keys.js";
@@ -45,11 +37,7 @@ export function foodData(session: Session): Data["foods"] {
       const rows = await db.$queryRaw<Pick<Food, "slug" | "measures">[]>`SELECT slug, measures FROM foods`;
       return new Map(rows.map(({ slug, measures }) => [slug, measures]));
     },
-    names: async () => {
-      const rows = await db.$queryRaw<(Pick<FoodRow, "slug" | "words"> & { readonly base: boolean | null })[]>`
-        SELECT f.slug, f.base_hash = f.content_hash AS base, ${wordsOfFood} AS words FROM foods f ORDER BY f.slug`;
-      return rows.map(({ slug, words, base }) => ({ slug, names: namesOf(words), ...(base === true ? { base } : {}) }));
-    },
+    names: () => foodNames(db),
     remove: async (slugs) => (await db.food.deleteMany({ where: { slug: { in: slugs.filter(isStorable) } } })).count,
     synonyms: (slugs) => synonymsOf(db, slugs),
   };

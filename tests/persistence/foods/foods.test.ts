@@ -22,6 +22,22 @@ describeOnBothDatabases("foods", (open) => {
     return page.items.map(({ item }) => item.slug);
   };
 
+  it("gives the names of all foods, as they are after each change", async () => {
+    const nameOf = async (slug: string) =>
+      (await database.data.foods.names()).find((food) => food.slug === slug)?.names[0]?.one ?? null;
+    await database.data.foods.save([smallFood("named", "first")]);
+    const before = await database.data.foods.names();
+    expect(await nameOf("named")).toBe("first");
+    // What nobody changed is not read again.
+    expect(await database.data.foods.names()).toBe(before);
+    await database.data.foods.save([smallFood("named", "second")]);
+    expect(await nameOf("named")).toBe("second");
+    await database.data.foods.save([smallFood("named", "first")]);
+    expect(await nameOf("named")).toBe("first");
+    await database.data.foods.remove(["named"]);
+    expect(await nameOf("named")).toBeNull();
+  });
+
   it("are saved all at once and read back as they were, in one statement however many", async () => {
     const { foods } = database.data;
     const slugs = demoFoods.map(({ slug }) => slug);
