@@ -44,7 +44,7 @@ export async function checkOffline(read: DocumentsRead, region: string | null): 
   const codes = { ...codeListsOf(rules), ...numbers };
   // By their names a line is read; what the service knows of them is not at hand.
   const hasTexts = textLinesOf(read.documents.map(({ document }) => document)).length > 0;
-  const named = hasTexts ? (await readShipped("demo", projectRoot())).foods : [];
+  const named = hasTexts ? await readShipped("base-foods", projectRoot()) : [];
   const known = { foods: [], components: [], named, inherit, codes };
   const { problems, findings, lines } = await checkTexts(read, known, by);
   const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));

@@ -4,6 +4,7 @@ import type { Runner } from "./command.js";
 import { addCheck } from "./commands/check.js";
 import { addConfig } from "./commands/config.js";
 import { addImport } from "./commands/import.js";
+import { addInit } from "./commands/init.js";
 import { addMigrate } from "./commands/migrate.js";
 import { addPublish } from "./commands/publish.js";
 import { addPublisher } from "./commands/publisher.js";
@@ -18,7 +19,7 @@ import { progressOn } from "./progress.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
-  ...[addCheck, addPublish, addPull, addWithdraw, addImport],
+  ...[addInit, addCheck, addPublish, addPull, addWithdraw, addImport],
   ...[addToken, addPublisher, addRules],
   ...[addServe, addWorker, addMigrate, addConfig],
 ];

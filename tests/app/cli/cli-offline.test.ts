@@ -40,6 +40,15 @@ lines:
   - juice and zest of 2 lemons
   - 1 cup pearl barley
 yield: { amount: 900 g }
+---
+kind: food
+slug: lemon
+names: { en: { one: lemon, many: lemons } }
+aisle: fruit
+shopped-by: count
+parts:
+  - { name: zest, per-piece: 6 g, source: writer }
+  - { name: juice, per-piece: 45 g, source: writer }
 `,
     );
     const text = await runCli(["check", "--offline", "--explain", name]);
