@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
 import { asIngredient } from "../../../src/domain/nutrition/ingredient.js";
 import { checkFoodKeeping } from "../../../src/domain/plan/check/check-keeping.js";
+import { measureNames } from "../../../src/domain/quantity/units/unit-names.js";
 import { readBase } from "../../kit/base-foods.js";
 import { baseFacts } from "./base-facts.js";
 import { coverageOf, coverageTable } from "./coverage.js";
@@ -93,6 +94,12 @@ describe("the base foods", () => {
       ["FRIDGE", 5, "after opening", "SAFETY", "US"],
       ["FREEZER", 60, null, "QUALITY", "US"],
     ]); // id 501 of the FSIS table: 27 months; 5 days; 2 to 3 months
+  });
+
+  it("count in measures that have words in every language", () => {
+    const untold = new Set(["piece", "knob", "pinch"]); // a piece is called after its food; of a knob and a pinch only English words are known
+    const used = new Set(base.foods.flatMap(({ measures }) => measures.map(({ one }) => one)));
+    expect([...used].filter((one) => !measureNames.has(one) && !untold.has(one))).toEqual([]);
   });
 
   it("leave a word that is another food in America to Britain", () => {
