@@ -2,7 +2,8 @@ import { stringify } from "yaml";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { publisherDocumentOf } from "../../imports/documents/document-of.js";
 import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
-import { readDocuments } from "../../imports/documents/read-documents.js";
+import { readDocuments, type ReadDocument } from "../../imports/documents/read-documents.js";
+import { settleComponents, textLinesOf } from "../../imports/documents/settle-lines.js";
 import {
   ComponentDraftTextDocument,
   PlanDraftTextDocument,
@@ -10,6 +11,7 @@ import {
   type DraftKind,
   type PlanDraftTextQuery,
 } from "./generated/operations.js";
+import { readVersions, type DraftVersion } from "./read-versions.js";
 import type { Service } from "./service.js";
 
 export interface DraftText {
@@ -39,7 +41,9 @@ export async function readDrafts(
   const drafts = [draftText(draft)];
   const missing: string[] = [];
   const asked = new Set<string>();
-  for (let next = componentsOf(drafts); next.length > 0;) {
+  let versions: readonly DraftVersion[] | null = null;
+  const known = async (): Promise<readonly DraftVersion[]> => (versions ??= await readVersions(service, publisher));
+  for (let next = await componentsOf(drafts, known); next.length > 0;) {
     next.forEach((name) => asked.add(name));
     const level: DraftText[] = [];
     for (const name of next) {
@@ -48,7 +52,7 @@ export async function readDrafts(
       else level.push(draftText(component));
     }
     drafts.push(...level);
-    next = componentsOf(level).filter((name) => !asked.has(name));
+    next = (await componentsOf(level, known)).filter((name) => !asked.has(name));
   }
   return { drafts, missing, publisher: publisherText(publisher, draft.publisher) };
 }
@@ -70,7 +74,16 @@ const draftText = ({
   ...document,
 });
 
-const componentsOf = (drafts: readonly DraftText[]): readonly string[] =>
-  namedInDocuments(
-    drafts.flatMap(({ text, slug }) => readDocuments(text, slug).documents.map(({ document }) => document)),
-  ).components;
+const documentsOf = (drafts: readonly DraftText[]): readonly ReadDocument[] =>
+  drafts.flatMap(({ text, slug }) => readDocuments(text, slug).documents);
+
+/** What drafts draw on. A line that is written as text names a component by its title or slug. */
+async function componentsOf(
+  drafts: readonly DraftText[],
+  known: () => Promise<readonly DraftVersion[]>,
+): Promise<readonly string[]> {
+  const read = documentsOf(drafts);
+  const texts = textLinesOf(read.map(({ document }) => document));
+  const components = texts.length === 0 ? [] : (await known()).filter(({ kind }) => kind === "COMPONENT");
+  return namedInDocuments(settleComponents(read, components).map(({ document }) => document)).components;
+}

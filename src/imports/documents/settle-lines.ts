@@ -1,6 +1,6 @@
 import type { Path } from "../../domain/problem.js";
 import type { NamedFood } from "../../domain/quantity/food-name.js";
-import type { InSlices, Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 import type { AnyDocument } from "./document-kinds.js";
 import { lineNames, type NamedComponent } from "./line-names.js";
 import type { ReadDocument } from "./read-documents.js";
@@ -46,6 +46,15 @@ export const mostLooks = 20;
 
 /** Characters of a text line that are read in one step. */
 export const charactersInStep = 10;
+
+/** The documents with those text lines settled that name one of these components; lines that name foods stay open. */
+export const settleComponents = (
+  documents: readonly ReadDocument[],
+  components: readonly Pick<NamedComponent, "slug" | "title">[],
+): readonly ReadDocument[] => {
+  const named = components.map(({ slug, title }) => ({ slug, title, measures: [], densities: [] }));
+  return runToEnd(settleLines(documents, { foods: [], components: named }, unlimitedWork));
+};
 
 /** The documents with every text line as the line it stands for, or open. Documents without any stay as they are. */
 export function* settleLines(

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { resolveDocuments } from "../../../src/imports/documents/resolve-documents.js";
+import { namedInDocuments } from "../../../src/imports/documents/named-in-documents.js";
+import { settleComponents } from "../../../src/imports/documents/settle-lines.js";
 import { problemText } from "../../../src/exports/sentences/problem-text.js";
 import { lineFoods } from "../../kit/line-fixtures.js";
 
@@ -130,6 +132,22 @@ yield: { amount: 1 kg }
   - { do: Boil., time: 5 min, uses: [pearl-barley, lemon-juice, lemon-zest] }
 `;
     expect(resolve(text).problems).toEqual([]);
+  });
+});
+
+describe("components that text lines name", () => {
+  it("are found by title and slug without the foods, for drafts that are fetched back", () => {
+    const { documents } = readDocuments(
+      pot("  - 400 g Sunday grain, warmed\n  - 2 batches of bean-pot\n  - 2 cups pearl barley"),
+      "pot.yaml",
+    );
+    const components = [
+      { slug: "grain", title: "Sunday grain" },
+      { slug: "bean-pot", title: "Beans" },
+      { slug: "other", title: "Pearls" },
+    ];
+    const settled = settleComponents(documents, components).map(({ document }) => document);
+    expect(namedInDocuments(settled).components).toEqual(["grain", "bean-pot"]);
   });
 });
 

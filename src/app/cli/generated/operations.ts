@@ -387,7 +387,7 @@ export type DraftVersionsQueryVariables = Exact<{
 }>;
 
 
-export type DraftVersionsQuery = { readonly drafts: { readonly edges: ReadonlyArray<{ readonly node: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly updatedAt: string, readonly updatedBy: string | null, readonly document: { readonly hash: string } } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
+export type DraftVersionsQuery = { readonly drafts: { readonly edges: ReadonlyArray<{ readonly node: { readonly kind: DraftKind, readonly slug: string, readonly title: string, readonly version: number, readonly updatedAt: string, readonly updatedBy: string | null, readonly document: { readonly hash: string } } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
 
 export type PlanDraftTextQueryVariables = Exact<{
   publisher: string;
@@ -597,6 +597,7 @@ export const DraftVersionsDocument = new TypedDocumentString(`
       node {
         kind
         slug
+        title
         version
         updatedAt
         updatedBy
