@@ -53,7 +53,6 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/imports/prices/read-price-row.ts contents": "lives for one file, and stops at a number",
   "src/imports/recipes/read-recipe-node.ts faults": "lives for one recipe",
   "src/imports/usda/read-catalogue-weight.ts seen": "lives for one file, of so many rows at most",
-  "src/imports/usda/table-rows.ts columns": "lives for one table",
   "src/persistence/database/signals.ts waiting": "writes that wait to be heard, of so many transactions at most",
   "src/persistence/database/semaphore.ts waiting": "requests that wait, each for its patience at most",
   "src/services/drafts/judge-drafts.ts components": "lives for one file, which is read whole",
