@@ -4,7 +4,7 @@ import type { CodeListName } from "./code-list-name.js";
 export type Path = readonly (string | number)[];
 
 /** Which kind of document a draft is. */
-export type DraftKind = "COMPONENT" | "PLAN";
+export type DraftKind = "COMPONENT" | "FOOD" | "PLAN";
 
 /** Where in the writer's own text; line and column count from 1. */
 export interface TextPlace {
@@ -82,7 +82,7 @@ type ProblemFacts =
       readonly actual: number | null;
     }
   | { readonly code: "UNKNOWN_DRAFT"; readonly path: Path; readonly draft: DraftKind; readonly slug: string }
-  /** Foods belong to all publishers, and only the operator saves them. */
+  /** A publisher's own food has the slug of one that all publishers share, and does not say that it builds on it. */
   | { readonly code: "FOOD_IS_SHARED"; readonly path: Path; readonly food: string }
   /** A correction that corrects nothing: the revision in force says exactly this. */
   | { readonly code: "NOTHING_CHANGED"; readonly path: Path; readonly revision: number }

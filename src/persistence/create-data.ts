@@ -15,6 +15,7 @@ import { importRunData } from "./imports/import-runs.js";
 import { withTimeout } from "./database/with-timeout.js";
 import { listedPackData } from "./imports/listed-packs.js";
 import { planData } from "./plans/plans.js";
+import { publisherFoodData } from "./foods/publisher-foods.js";
 import { publisherData } from "./access/publishers.js";
 import { revisionData } from "./plans/revisions.js";
 import { reviewData } from "./plans/reviews.js";
@@ -43,6 +44,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     listedPacks: listedPackData(bulk),
     publishers: publisherData(session),
     foods: foodData(session),
+    publisherFoods: publisherFoodData(session),
     catalogue: catalogueData(session),
     components: componentData(session),
     plans: planData(session),

@@ -350,6 +350,15 @@ export interface Data {
     /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */
     synonyms: Batched<string, string>;
   };
+  /** Foods of publishers, each seen by its own publisher alone until a plan with it is published. */
+  readonly publisherFoods: {
+    /** As the document says it. `expectedVersion` null: there must be none yet. Returns the new version. */
+    saveDraft(publisher: string, food: Food, expectedVersion: number | null, writing: DraftWriting): Promise<number>;
+    drafts: Batched<OwnedSlug, Draft<Food>>;
+    /** As the newest published plan with each froze it; null: none has it. */
+    published: Batched<OwnedSlug, Food>;
+    notePublished(publisher: string, foods: readonly Food[]): Promise<void>;
+  };
   readonly components: {
     /** `expectedVersion` null: there must be no draft yet. Returns the new version. */
     saveDraft(
@@ -366,7 +375,7 @@ export interface Data {
     drafts: Batched<OwnedSlug, Draft<Plan>>;
   };
   readonly drafts: {
-    /** Drafts of one publisher: components, then plans, each by slug. */
+    /** Drafts of one publisher: components, then foods, then plans, each by slug. */
     page(filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>>;
     /** The versions they are at now. */
     versions: Batched<DraftRef, number>;

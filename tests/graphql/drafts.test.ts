@@ -292,14 +292,9 @@ describeOnBothDatabases("drafts over GraphQL", (open) => {
     expect(torn.problems).toMatchObject([{ code: "BAD_SHAPE" }]);
   });
 
-  it("hold no foods, which all share, unless the operator saves them", async () => {
+  it("hold the publisher's own foods, and only the operator saves those that all share", async () => {
     const food = "kind: food\nslug: lovage\nnames: { en: lovage }\naisle: fresh-herbs\nshopped-by: mass\n";
     const texts = [{ name: "lovage.yaml", text: food }];
-    const refused = await change(saveDocuments, { publisher, texts }, writer);
-    expect(refused.problems).toMatchObject([
-      { code: "FOOD_IS_SHARED", file: "lovage.yaml", line: 1, column: 7, path: ["kind"] },
-    ]);
-    expect(refused.problems[0]?.message).toMatch(/only the operator/);
     const { errors } = await app.ask(saveFoods, { input: { texts } }, writer);
     expect(errors).toMatchObject([{ extensions: { code: "FORBIDDEN" } }]);
     expect((await app.ask(`{ food(slug: "lovage") { slug } }`)).data).toEqual({ food: null });
@@ -310,6 +305,20 @@ describeOnBothDatabases("drafts over GraphQL", (open) => {
       problems: [],
     });
     expect(await change(saveFoods, { texts }, operator)).toMatchObject({ changed: 0 });
+    const refused = await change(saveDocuments, { publisher, texts }, writer);
+    expect(refused.problems).toMatchObject([
+      { code: "FOOD_IS_SHARED", file: "lovage.yaml", line: 2, column: 7, path: ["slug"] },
+    ]);
+    expect(refused.problems[0]?.message).toMatch(/"extends: lovage"/);
+    const extended = [{ name: "lovage.yaml", text: "kind: food\nslug: lovage\nextends: lovage\n" }];
+    expect(await change(saveDocuments, { publisher, texts: extended }, writer)).toEqual({
+      drafts: [{ kind: "FOOD", slug: "lovage", version: 1 }],
+      foods: [{ slug: "lovage" }],
+      problems: [],
+    });
+    expect((await change(saveFoods, { texts: extended }, operator)).problems).toMatchObject([
+      { code: "BAD_SHAPE", file: "lovage.yaml", path: ["extends"] },
+    ]);
     const mixed = [
       {
         name: "all.yaml",

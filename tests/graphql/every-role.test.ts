@@ -92,6 +92,7 @@ const rows: Readonly<Record<string, Row>> = {
   drafts: { access: { own: "READ_DRAFTS" }, asks: list },
   planDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   componentDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
+  foodDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   compare: { access: { own: "READ_DRAFTS" }, asks: draft },
   checkDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   checkDocuments: {
@@ -116,6 +117,7 @@ const rows: Readonly<Record<string, Row>> = {
   },
   savePlanDraft: { access: { own: "WRITE" }, asks: input(({ publisher }) => ({ publisher, text })) },
   saveComponentDraft: { access: { own: "WRITE" }, asks: input(({ publisher }) => ({ publisher, text })) },
+  saveFoodDraft: { access: { own: "WRITE" }, asks: input(({ publisher }) => ({ publisher, text })) },
   discardDraft: {
     access: { own: "WRITE" },
     asks: input(({ publisher }) => ({ publisher, slug, kind: "PLAN", expectedVersion: version })),

@@ -8,7 +8,7 @@ import type { DraftVersion } from "./read-versions.js";
 interface Compared {
   /** Of the changed ones whose drafts are there already. */
   readonly expected: readonly ExpectedDraftInput[];
-  /** Documents that a save would change anything of; a food always, since it is no draft. */
+  /** Documents that a save would change anything of; a food that all publishers share always, since it is no draft. */
   readonly changed: readonly ReadDocument[];
   /** Changed ones that somebody else saved last. */
   readonly conflicts: readonly ShownProblem[];

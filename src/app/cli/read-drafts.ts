@@ -6,6 +6,7 @@ import { readDocuments, type ReadDocument } from "../../imports/documents/read-d
 import { settleComponents, textLinesOf } from "../../imports/documents/settle-lines.js";
 import {
   ComponentDraftTextDocument,
+  FoodDraftTextDocument,
   PlanDraftTextDocument,
   type DocumentFormat,
   type DraftKind,
@@ -31,7 +32,7 @@ interface DraftsRead {
   readonly publisher: string | null;
 }
 
-/** The draft of a plan and of every component that it draws on, directly or through another. */
+/** The draft of a plan, of every component that it draws on, directly or through another, and of the publisher's own foods in them. */
 export async function readDrafts(
   service: Service,
   { publisher, slug }: { readonly publisher: string; readonly slug: string },
@@ -54,7 +55,21 @@ export async function readDrafts(
     drafts.push(...level);
     next = (await componentsOf(level, known)).filter((name) => !asked.has(name));
   }
+  drafts.push(...(await foodDrafts(service, publisher, drafts)));
   return { drafts, missing, publisher: publisherText(publisher, draft.publisher) };
+}
+
+/** The publisher's own foods among those that drafts name. One that all share has no draft. */
+async function foodDrafts(service: Service, publisher: string, drafts: readonly DraftText[]): Promise<DraftText[]> {
+  const own = new Set<string>();
+  for (const { kind, slug } of await readVersions(service, publisher)) if (kind === "FOOD") own.add(slug);
+  const found: DraftText[] = [];
+  for (const slug of namedInDocuments(documentsOf(drafts).map(({ document }) => document)).foods) {
+    if (!own.has(slug)) continue;
+    const { draft } = await service.ask(FoodDraftTextDocument, { publisher, slug });
+    if (draft !== null) found.push(draftText(draft));
+  }
+  return found;
 }
 
 /** What a publisher says of itself, as a document; null: nothing. */

@@ -142,6 +142,21 @@ export interface Pack {
   readonly loose?: Loose;
 }
 
+/** The food that a publisher's own builds on. */
+export interface FoodBase {
+  /** Its slug among the foods that all publishers share. */
+  readonly food: string;
+  /** Both are made of the same: only then what is not in the base food is not in this one either. */
+  readonly sameIngredients: boolean;
+  /** Codes of allergens that this one contains beside those of its base; left out: none. */
+  readonly adds?: readonly string[];
+  /** Ids of the packs that are its own; the others are its base's, and bought at the prices of today. Left out: none. */
+  readonly packs?: readonly string[];
+}
+
+/** Facts that every food has and that one may leave to its base. */
+export type LeftToBase = "aisle" | "shoppedBy" | "alwaysThere";
+
 export interface Food extends FoodClaims {
   readonly slug: string;
   /** At least one; the first is the fallback. */
@@ -165,6 +180,12 @@ export interface Food extends FoodClaims {
   readonly packs: readonly Pack[];
   /** Water from the tap, salt of the house: counted and named, but never on the list. */
   readonly alwaysThere: boolean;
+  /** Of a food as its document says it, which waits for its base: what it leaves to that. */
+  readonly leaves?: readonly LeftToBase[];
+  /** Slug of the publisher whose own food it is. Absent: all publishers share it. */
+  readonly owner?: string;
+  /** Absent: it builds on no other. */
+  readonly extends?: FoodBase;
   /** What others say of the same food beside it, such as the catalogue of today. Of two answers the less safe stands. Never stored. */
   readonly beside?: readonly FoodClaims[];
 }

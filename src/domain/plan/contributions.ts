@@ -59,14 +59,15 @@ export interface Restated {
 
 /**
  * A contribution under the food it is shopped as today. Two revisions may have frozen a food when it was sold by the piece and
- * when by weight; where today's facts can turn one into the other, they go on one line.
+ * when by weight; where today's facts, or those of a publisher's own food, can turn one into the other, they go on one line.
  */
 export function restated(contribution: Contribution<Source>, food: Food): Restated {
+  const facts = contribution.food.owner === undefined ? food : contribution.food;
   const { dimension, low, high, source } = contribution;
   const wanted = needDimension(food);
   if (dimension === null || dimension === wanted) return { contribution: { ...contribution, food }, warning: null };
   const { line } = source.line;
-  const converted = inDimension({ dimension, low, high }, wanted, food, line.form);
+  const converted = inDimension({ dimension, low, high }, wanted, facts, line.form);
   if (converted.ok) return { contribution: { ...contribution, food, ...converted.amount }, warning: null };
   const known = needDimension(contribution.food) !== dimension;
   const missing = missingText(converted.missing);

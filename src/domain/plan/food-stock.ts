@@ -6,6 +6,7 @@ import type { Food } from "../model/food.js";
 import type { Household, OnHand } from "../model/household.js";
 import type { Path, Warning } from "../problem.js";
 import { takeFromStock, type Stock } from "../shopping/on-hand.js";
+import { shoppedAs } from "../shopping/shopped-as.js";
 import { needOf, type MergedNeed } from "../shopping/merge.js";
 import type { Source } from "./contributions.js";
 import { daysUntil } from "./session/session-date.js";
@@ -89,9 +90,10 @@ export function useFoodStock(
     }
     return [{ onHand, path, food: find(onHand.item.food), slug, lastDay }];
   });
+  const isOf = (food: Food, slug: string): boolean => food.slug === slug || shoppedAs(food, canonical) === slug;
   const stocks: EntryStock[][] = lines.map(() => []);
   for (const entry of entries) {
-    const own = lines.flatMap((line, at) => (line.food.slug === entry.slug ? [at] : []));
+    const own = lines.flatMap((line, at) => (isOf(line.food, entry.slug) ? [at] : []));
     const amounts = own.map((at) => ({ at, amount: inLine(entry, lines[at]!) }));
     const comparable = amounts.find(({ amount }) => typeof amount === "number");
     if (typeof comparable?.amount === "number") {

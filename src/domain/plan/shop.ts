@@ -9,6 +9,7 @@ import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../sh
 import { cachedPackOptions } from "../shopping/cached-pack-options.js";
 import { currencyFor, type Shop } from "../shopping/pack-options.js";
 import { weighedOut } from "../shopping/loose-goods.js";
+import { shoppedAs, withAllPacks } from "../shopping/shopped-as.js";
 import { moneyOf } from "../shopping/money.js";
 import { choosePacks, paidFor, type PackOption } from "../shopping/packs.js";
 import { boughtLater } from "./bought-later.js";
@@ -117,17 +118,56 @@ function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
  */
 function* frozenFoods(plans: readonly ScaledPlan[]): InSlices<ReadonlyMap<string, Food>> {
   const [only, another] = plans;
-  if (only !== undefined && another === undefined) return lineContext(only.bundle).foods;
+  const isOwn = plans.some(({ bundle }) => bundle.foods.some(({ owner }) => owner !== undefined));
+  if (only !== undefined && another === undefined && !isOwn) return lineContext(only.bundle).foods;
   const found = new Map<string, Food>();
   for (const { bundle } of plans) {
     yield;
     for (const food of bundle.foods) {
-      const known = found.get(food.slug);
-      if (known === undefined) found.set(food.slug, food);
-      else if (known !== food && JSON.stringify(known) < JSON.stringify(food)) found.set(food.slug, food);
+      const name = shoppedAs(food);
+      const known = found.get(name);
+      if (known === undefined) found.set(name, food);
+      else if (known !== food && isRather(food, known)) found.set(name, food);
     }
   }
   return found;
+}
+
+/** What all publishers share goes before what one made of it. */
+function isRather(food: Food, known: Food): boolean {
+  const [isOwn, wasOwn] = [food.owner !== undefined, known.owner !== undefined];
+  return isOwn === wasOwn ? JSON.stringify(known) < JSON.stringify(food) : wasOwn;
+}
+
+/**
+ * The foods of lines on which publishers' own foods are, by what they are shopped as: the shared food as it is known, or else the
+ * one that the plans froze, with the packs of all.
+ */
+function ownLines(
+  plans: readonly ScaledPlan[],
+  canonical: FoodsToday["canonical"],
+  find: (slug: string) => Food | null,
+): ReadonlyMap<string, Food> {
+  const groups = new Map<string, Food[]>();
+  for (const { bundle } of plans)
+    for (const food of bundle.foods) {
+      if (food.owner === undefined) continue;
+      const name = shoppedAs(food, canonical);
+      groups.set(name, [...(groups.get(name) ?? []), food]);
+    }
+  return new Map(
+    [...groups].map(([name, foods]): [string, Food] => {
+      const [first] = foods.toSorted((a, b) => (JSON.stringify(a) < JSON.stringify(b) ? 1 : -1));
+      const isAlone = new Set(foods.map(({ owner, slug }) => `${owner}/${slug}`)).size === 1;
+      const usesShared = plans.some(({ bundle }) =>
+        bundle.foods.some((food) => food.owner === undefined && canonical(food.slug) === name),
+      );
+      const known = find(name);
+      const base = known?.owner === undefined ? known : null;
+      const named = isAlone && !usesShared ? first! : (base ?? first!);
+      return [name, withAllPacks(named, foods, base)];
+    }),
+  );
 }
 
 /** Where a household shops; a plan's or publisher's region is only a guess at it. */
@@ -161,7 +201,11 @@ export function* shopInSlices(
 ): InSlices<ShoppingList> {
   const frozen = yield* frozenFoods(plans);
   const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
-  const current = (slug: string): Food | null => find(today.canonical(slug)) ?? find(slug);
+  const own = ownLines(plans, today.canonical, find);
+  const current = (food: Food): Food =>
+    own.get(shoppedAs(food, today.canonical)) ??
+    (food.owner === undefined ? (find(today.canonical(food.slug)) ?? find(food.slug)) : null) ??
+    food;
   const all: Restated[] = [];
   for (const plan of plans) {
     yield;
@@ -169,14 +213,18 @@ export function* shopInSlices(
     work.step(3 * found.length + 1);
     for (const each of found) {
       if (all.length % linesInTurn === 0) yield;
-      all.push(restated(each, current(each.food.slug) ?? each.food));
+      all.push(restated(each, current(each.food)));
     }
   }
   yield;
-  const needs = mergeNeeds(all.map(({ contribution }) => contribution));
+  const needs = mergeNeeds(
+    all.map(({ contribution }) => contribution),
+    today.canonical,
+  );
   yield;
   work.step(6 * needs.length + household.onHand.length * (1 + needs.length / entriesInStep));
-  const stock = useFoodStock(needs, household, today.canonical, find, today.date);
+  const findOnHand = (slug: string): Food | null => find(slug) ?? needs.find(({ food }) => food.slug === slug)?.food ?? null;
+  const stock = useFoodStock(needs, household, today.canonical, findOnHand, today.date);
   const place = shopOf(household);
   const currency = currencyFor(
     needs.map(({ food }) => food),

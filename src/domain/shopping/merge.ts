@@ -2,6 +2,7 @@ import { restOf } from "../limits.js";
 import type { BaseAmount, Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
 import { toBase } from "../quantity/convert.js";
+import { shoppedAs } from "./shopped-as.js";
 import { sharedPieces, type PartUses } from "./shared-pieces.js";
 
 /** What one line of one plan adds to a food. `source` is the caller's own. */
@@ -120,12 +121,16 @@ export function notShared<S>(contributions: readonly Contribution<S>[]): boolean
  * Merges by food; amounts that cannot be turned into one dimension stay on lines of their own. Uses without an amount join
  * the food's first line. Lines are ordered by aisle, then food, then dimension, whatever the order of the plans.
  */
-export function mergeNeeds<S>(contributions: readonly Contribution<S>[]): readonly MergedNeed<S>[] {
+export function mergeNeeds<S>(
+  contributions: readonly Contribution<S>[],
+  canonical?: (slug: string) => string,
+): readonly MergedNeed<S>[] {
   const byFood = new Map<string, { food: Food; groups: Map<Dimension | null, Contribution<S>[]> }>();
   for (const each of contributions) {
     const { food } = each;
-    const known = byFood.get(food.slug) ?? { food, groups: new Map<Dimension | null, Contribution<S>[]>() };
-    byFood.set(food.slug, known);
+    const name = food.owner === undefined ? food.slug : shoppedAs(food, canonical);
+    const known = byFood.get(name) ?? { food, groups: new Map<Dimension | null, Contribution<S>[]>() };
+    byFood.set(name, known);
     const group = known.groups.get(each.dimension);
     if (group === undefined) known.groups.set(each.dimension, [each]);
     else group.push(each);
@@ -143,6 +148,7 @@ export function mergeNeeds<S>(contributions: readonly Contribution<S>[]): readon
     (a, b) =>
       compare(a.food.aisle, b.food.aisle) ||
       compare(a.food.slug, b.food.slug) ||
+      compare(a.food.owner ?? "", b.food.owner ?? "") ||
       compare(a.dimension ?? "", b.dimension ?? ""),
   );
 }

@@ -108,5 +108,15 @@ export const frozenFoodSchema = named(
       "What shops sell.",
     ),
     alwaysThere: z.boolean().describe("In every kitchen: counted and named, but never on a shopping list."),
+    owner: slug("The publisher whose own food it is. Left out: all publishers share it.").exactOptional(),
+    extends: z
+      .object({
+        food: slug("Slug of the food it builds on, which all publishers share."),
+        sameIngredients: z.boolean().describe("Both are made of the same."),
+        adds: texts("Codes of allergens that it contains beside those of that food.").exactOptional(),
+        packs: texts("Ids of the packs that are its own.").exactOptional(),
+      })
+      .describe("The food it builds on. Left out: none.")
+      .exactOptional(),
   }),
 );

@@ -30,7 +30,7 @@ const statement = {
 const timesWords = (ratio: number): string =>
   ratio >= 1 ? `${ratio.toFixed(1)} times` : `only ${(ratio * 100).toFixed(1)} %`;
 
-const kindWord = (kind: DraftKind): string => (kind === "PLAN" ? "plan" : "component");
+const kindWord = (kind: DraftKind): string => kind.toLowerCase();
 
 function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: "STALE_DRAFT" }>): string {
   const named = `the ${kindWord(draft)} "${slug}"`;
@@ -99,8 +99,8 @@ function problemSentence(problem: Problem): string {
       return `There is no draft of the ${kindWord(problem.draft)} "${problem.slug}". Save it first.`;
     case "FOOD_IS_SHARED":
       return (
-        `"${problem.food}" is a food. All publishers share the foods, so only the operator of the service saves them:` +
-        ` ask there, and take this document out.`
+        `There is a food "${problem.food}" already that all publishers share. Is yours the same?` +
+        ` Then write "extends: ${problem.food}" to build on it; else give yours another slug.`
       );
     case "NOTHING_CHANGED":
       return `Revision ${problem.revision} says exactly this already. Save what you want to correct first.`;

@@ -308,6 +308,8 @@ export type AuditSubjectKind =
   | 'FEED'
   /** A food, by its slug. */
   | 'FOOD'
+  /** The draft of a food of the publisher's own, by its slug. */
+  | 'FOOD_DRAFT'
   /** An import, by its id. */
   | 'IMPORT'
   /** A published plan, by its slug. */
@@ -798,6 +800,8 @@ export type DraftEdge = {
 export type DraftKind =
   /** A component. */
   | 'COMPONENT'
+  /** A food of the publisher's own. */
+  | 'FOOD'
   /** A plan. */
   | 'PLAN';
 
@@ -1108,6 +1112,8 @@ export type Food = Node & {
   readonly diets: ReadonlyArray<FoodDiet>;
   /** What is left of it once prepared. */
   readonly edible: ReadonlyArray<EdiblePortion>;
+  /** Slug of the food it builds on, which all share. Null: it is no publisher's own, or builds on none. */
+  readonly extends: Maybe<Scalars['String']['output']>;
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
   /** How long it keeps, as its writer or its label says. */
@@ -1122,6 +1128,8 @@ export type Food = Node & {
   readonly ndbNo: Maybe<Scalars['String']['output']>;
   /** In 100 g of edible portion. One that is not listed is not known; it is never zero. */
   readonly nutrients: ReadonlyArray<FoodNutrient>;
+  /** The publisher whose own food it is. Null: all publishers share it. */
+  readonly owner: Maybe<Publisher>;
   /** What shops sell. */
   readonly packs: ReadonlyArray<Pack>;
   /** What one piece gives besides the rest of it: the juice and the zest of a lemon. */
@@ -1782,8 +1790,8 @@ export type Mutation = {
   /** Saves the document of one component as a draft. The scope WRITE may. */
   readonly saveComponentDraft: SaveDraftPayload;
   /**
-   * Saves documents as drafts, all of them or none, in any order: a plan with its components. The scope WRITE may. Foods, which all
-   * publishers share, are only taken from the operator.
+   * Saves documents as drafts, all of them or none, in any order: a plan with its components. The scope WRITE may. Foods are
+   * saved as the publisher's own; those of the operator's tokens that extend no other, all publishers share.
    */
   readonly saveDocuments: SaveDocumentsPayload;
   /**
@@ -1791,6 +1799,8 @@ export type Mutation = {
    * feeds of documents and recipes belong to a publisher. Asks for the scope IMPORT, and for PUBLISH where the feed publishes.
    */
   readonly saveFeed: FeedPayload;
+  /** Saves the document of one food of the publisher's own as a draft. The scope WRITE may. */
+  readonly saveFoodDraft: SaveDraftPayload;
   /** Saves foods, which all publishers share, all of them or none. The operator's tokens with the scope WRITE may. */
   readonly saveFoods: SaveFoodsPayload;
   /** Saves the document of one plan as a draft. The scope WRITE may. */
@@ -1963,6 +1973,15 @@ export type MutationSaveDocumentsArgs = {
  */
 export type MutationSaveFeedArgs = {
   input: SaveFeedInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationSaveFoodDraftArgs = {
+  input: SaveDraftInput;
 };
 
 
@@ -2533,7 +2552,7 @@ export type ProblemCode =
   | 'DUPLICATE'
   /** A file cannot be fetched from its feed's place. */
   | 'FILE_NOT_HAD'
-  /** Foods belong to all publishers; only the operator saves them. */
+  /** There is a food of this slug that all publishers share: extend it, or choose another slug. */
   | 'FOOD_IS_SHARED'
   /** A line names a form of which its food has no fact. */
   | 'FORM_UNKNOWN'
@@ -2746,8 +2765,13 @@ export type Query = {
   readonly feed: Maybe<Feed>;
   /** Feeds of one owner, by slug. Asks for the scope IMPORT. */
   readonly feeds: ReadonlyArray<Feed>;
-  /** A food as it is known today. Null if there is none. */
+  /**
+   * A food as it is known today. Null if there is none. With a publisher, one of its own goes first: as its newest published plan has
+   * it, or, with the scope READ_DRAFTS, as it is saved.
+   */
   readonly food: Maybe<Food>;
+  /** The draft of a publisher's own food. Null if there is none. Asks for the scope READ_DRAFTS. */
+  readonly foodDraft: Maybe<Draft>;
   /** Foods as they are known today, by slug. */
   readonly foods: FoodConnection;
   /** What became of an import, for whoever looks after it in the morning. Asks for the scope IMPORT. Null: there is no such import. */
@@ -2896,6 +2920,14 @@ export type QueryFeedsArgs = {
 
 /** Everything that can be asked. */
 export type QueryFoodArgs = {
+  publisher: InputMaybe<Scalars['String']['input']>;
+  slug: Scalars['String']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryFoodDraftArgs = {
+  publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
 };
 
@@ -3229,7 +3261,7 @@ export type SaveDocumentsPayload = {
   readonly __typename?: 'SaveDocumentsPayload';
   /** The drafts as saved. Null if there were problems. */
   readonly drafts: Maybe<ReadonlyArray<SavedDraft>>;
-  /** The foods as saved; only the operator has any. Null if there were problems. */
+  /** The foods as saved: the publisher's own, which are drafts too, or those that all share, from the operator. Null if there were problems. */
   readonly foods: Maybe<ReadonlyArray<Food>>;
   /** Empty if all went well. Those of all documents at once, each with its place. */
   readonly problems: ReadonlyArray<Problem>;
@@ -5032,6 +5064,7 @@ export type FoodResolvers<ContextType = Context, ParentType extends ResolversPar
   densities: Resolver<ReadonlyArray<ResolversTypes['FoodDensity']>, ParentType, ContextType>;
   diets: Resolver<ReadonlyArray<ResolversTypes['FoodDiet']>, ParentType, ContextType>;
   edible: Resolver<ReadonlyArray<ResolversTypes['EdiblePortion']>, ParentType, ContextType>;
+  extends: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
   measures: Resolver<ReadonlyArray<ResolversTypes['FoodMeasure']>, ParentType, ContextType>;
@@ -5039,6 +5072,7 @@ export type FoodResolvers<ContextType = Context, ParentType extends ResolversPar
   names: Resolver<ReadonlyArray<ResolversTypes['FoodName']>, ParentType, ContextType>;
   ndbNo: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   nutrients: Resolver<ReadonlyArray<ResolversTypes['FoodNutrient']>, ParentType, ContextType>;
+  owner: Resolver<Maybe<ResolversTypes['Publisher']>, ParentType, ContextType>;
   packs: Resolver<ReadonlyArray<ResolversTypes['Pack']>, ParentType, ContextType>;
   parts: Resolver<ReadonlyArray<ResolversTypes['FoodPart']>, ParentType, ContextType>;
   shelfStable: Resolver<Maybe<ResolversTypes['Boolean']>, ParentType, ContextType>;
@@ -5298,6 +5332,7 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   saveComponentDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSaveComponentDraftArgs, 'input'>>;
   saveDocuments?: Resolver<ResolversTypes['SaveDocumentsPayload'], ParentType, ContextType, RequireFields<MutationSaveDocumentsArgs, 'input'>>;
   saveFeed?: Resolver<ResolversTypes['FeedPayload'], ParentType, ContextType, RequireFields<MutationSaveFeedArgs, 'input'>>;
+  saveFoodDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSaveFoodDraftArgs, 'input'>>;
   saveFoods?: Resolver<ResolversTypes['SaveFoodsPayload'], ParentType, ContextType, RequireFields<MutationSaveFoodsArgs, 'input'>>;
   savePlanDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSavePlanDraftArgs, 'input'>>;
   settleRow?: Resolver<ResolversTypes['SettleRowPayload'], ParentType, ContextType, RequireFields<MutationSettleRowArgs, 'input'>>;
@@ -5520,6 +5555,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   feed?: Resolver<Maybe<ResolversTypes['Feed']>, ParentType, ContextType, RequireFields<QueryFeedArgs, 'slug'>>;
   feeds?: Resolver<ReadonlyArray<ResolversTypes['Feed']>, ParentType, ContextType, Partial<QueryFeedsArgs>>;
   food?: Resolver<Maybe<ResolversTypes['Food']>, ParentType, ContextType, RequireFields<QueryFoodArgs, 'slug'>>;
+  foodDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryFoodDraftArgs, 'publisher' | 'slug'>>;
   foods?: Resolver<ResolversTypes['FoodConnection'], ParentType, ContextType, Partial<QueryFoodsArgs>>;
   importReport?: Resolver<Maybe<ResolversTypes['ImportReport']>, ParentType, ContextType, RequireFields<QueryImportReportArgs, 'run'>>;
   importRun?: Resolver<Maybe<ResolversTypes['ImportRun']>, ParentType, ContextType, RequireFields<QueryImportRunArgs, 'id'>>;

@@ -1,3 +1,4 @@
+import { findOwnFood } from "../../services/foods/find-own-food.js";
 import type { Context } from "../context.js";
 import { problemsError } from "../errors.js";
 import { readGlobalId, type NodeRef } from "../global-id.js";
@@ -15,13 +16,17 @@ export async function loadNode(id: string, context: Context): Promise<NodeParent
   return find(ref, context);
 }
 
-async function find(ref: NodeRef, { loaders }: Context): Promise<NodeParent | null> {
+async function find(ref: NodeRef, { loaders, deps, actor }: Context): Promise<NodeParent | null> {
   if (ref.kind === "Publisher") {
     const publisher = await loaders.publishersById.load(ref.id);
     return publisher && { ...publisher, __typename: ref.kind };
   }
   if (ref.kind === "Food" && ref.revision === null) {
-    const food = await loaders.foods.load(ref.slug);
+    const [publisher = "", own] = ref.slug.split("/");
+    const food =
+      own === undefined
+        ? await loaders.foods.load(ref.slug)
+        : await findOwnFood(deps, actor, { publisher, slug: own });
     return food && { ...foodParent(food, null), __typename: ref.kind };
   }
   const published = ref.revision === null ? null : await loaders.plansById.load(ref.revision);

@@ -4,6 +4,7 @@ import { portionCountProblems } from "../../services/answers/portion-count.js";
 import { scalePlansInSlices } from "../../domain/plan/scale-plan.js";
 import { changePan } from "../../services/answers/change-pan.js";
 import { listCatalogueFoods } from "../../services/foods/find-catalogue-foods.js";
+import { findOwnFood } from "../../services/foods/find-own-food.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { listRuleSets } from "../../services/rules/find-rule-sets.js";
 import { listVocabulary } from "../../services/answers/list-vocabulary.js";
@@ -52,8 +53,8 @@ export const queryResolvers: QueryResolvers = {
     return component ? componentParent(frozen, component) : null;
   },
 
-  food: async (_, { slug }, { loaders }) => {
-    const food = await loaders.foods.load(slug);
+  food: async (_, { slug, publisher }, { deps, actor, loaders }) => {
+    const food = publisher ? await findOwnFood(deps, actor, { publisher, slug }) : await loaders.foods.load(slug);
     return food && foodParent(food, null);
   },
 

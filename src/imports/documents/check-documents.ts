@@ -54,7 +54,7 @@ export function* checkDocumentsInSlices(
     known.foods,
   );
   const bundle = (plan: Plan): PlanBundle => bundleOf(plan, components, foods);
-  const whole = yield* checkTogether(resolved, bundle, work);
+  const whole = yield* checkTogether(resolved, bundle, inherit, work);
   const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));
   const plans: DocumentsChecked["plans"][number][] = [];
   for (const { value, read } of resolved.plans) {
@@ -68,6 +68,7 @@ export function* checkDocumentsInSlices(
 function* checkTogether(
   resolved: DocumentsResolved,
   bundle: (plan: Plan) => PlanBundle,
+  inherit: (food: Food) => Food,
   work: Work,
 ): InSlices<readonly DocumentProblem[]> {
   const check = function* (plan: Plan, read: ReadDocument): InSlices<readonly DocumentProblem[]> {
@@ -83,7 +84,7 @@ function* checkTogether(
   for (const { value, read } of resolved.plans) ofPlans.push(...(yield* check(value, read)));
   return [
     ...resolved.foods.flatMap(({ value, read }) =>
-      checkFood(value).map((problem) => locateProblem(problem, resolved, read)),
+      checkFood(value.extends === undefined ? value : inherit(value)).map((problem) => locateProblem(problem, resolved, read)),
     ),
     ...resolved.foods.flatMap(({ value, read }) => checkAllergens(value).map((problem) => problemAt(read, problem))),
     ...ofPlans,
@@ -146,7 +147,8 @@ function absentNames(
 }
 
 function namedBy(problem: Problem): string | null {
-  if (problem.code === "UNKNOWN_FOOD") return `food ${problem.food}`;
+  // What a food builds on is never among the documents, even under its own name.
+  if (problem.code === "UNKNOWN_FOOD") return problem.path[0] === "extends" ? null : `food ${problem.food}`;
   return problem.code === "UNKNOWN_COMPONENT" ? `component ${problem.component}` : null;
 }
 

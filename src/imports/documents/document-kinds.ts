@@ -29,4 +29,5 @@ export const jsonSchemas = (): Readonly<Record<DocumentKind, z.core.JSONSchema.B
 const jsonSchema = (kind: DocumentKind): z.core.JSONSchema.BaseSchema => ({
   ...z.toJSONSchema(documentSchemas[kind], { io: "input", unrepresentable: "any" }),
   title: `Prepwright ${kind}`,
+  ...(kind === "food" ? { anyOf: [{ required: ["names", "aisle", "shopped-by"] }, { required: ["extends"] }] } : {}),
 });

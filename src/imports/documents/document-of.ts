@@ -28,9 +28,11 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
   filled({
     kind: "food",
     slug: food.slug,
+    extends: food.extends?.food,
+    "same-ingredients": food.extends?.sameIngredients === true ? "yes" : null,
     names: Object.fromEntries(food.names.map((name) => [tagOf(name), nameOf(name)])),
-    aisle: food.aisle,
-    "shopped-by": dimensionWords[food.shoppedBy],
+    aisle: food.leaves?.includes("aisle") ? null : food.aisle,
+    "shopped-by": food.leaves?.includes("shoppedBy") ? null : dimensionWords[food.shoppedBy],
     usda: food.ndbNo,
     densities: food.densities.map(densityOf),
     measures: food.measures.map(measureOf),
@@ -70,7 +72,7 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
     keeping: food.keeping.map(keepingOf),
     "shelf-stable": food.shelfStable === true ? "yes" : null,
     packs: food.packs.map(packOf),
-    "always-there": food.alwaysThere ? "yes" : null,
+    "always-there": food.alwaysThere ? "yes" : food.leaves === undefined || food.leaves.includes("alwaysThere") ? null : "no",
   });
 
 /** The document that reads back as this component. */

@@ -2,6 +2,7 @@ import type {
   Food,
   FoodName,
   FoodNutrients,
+  LeftToBase,
   Loose,
   NutrientCode,
   Pack,
@@ -16,8 +17,12 @@ import { readDensities, readKeeping, readOwnMeasures } from "./read-facts.js";
 import { readingOf } from "./reading.js";
 import type { Reading } from "./reading.js";
 
-/** A food as the model has it. Paths of problems lead into the document. */
-export function readFood(document: FoodDocument): Result<Food> {
+/**
+ * A food as the model has it. Paths of problems lead into the document.
+ *
+ * @param base the food that it builds on, whose measures its packs may be counted in
+ */
+export function readFood(document: FoodDocument, base: Food | null = null): Result<Food> {
   const reading = readingOf(document);
   const facts = combine({
     densities: readDensities(document.densities, reading, ["densities"]),
@@ -38,25 +43,41 @@ export function readFood(document: FoodDocument): Result<Food> {
     keeping: readKeeping(document.keeping, reading, ["keeping"]),
   });
   if (!facts.ok) return facts;
+  const measures = [...facts.value.measures, ...(base?.measures ?? [])];
   const amounts = combine({
     parts: every(document.parts.map((part, index) => readPart(part, reading, ["parts", index]))),
-    packs: every(document.packs.map((pack, index) => readPack(pack, facts.value.measures, reading, ["packs", index]))),
+    packs: every(document.packs.map((pack, index) => readPack(pack, measures, reading, ["packs", index]))),
   });
   const { singleIngredient, ...others } = facts.value;
   return mapResult(amounts, ({ parts, packs }) => ({
     slug: document.slug,
     names: Object.entries(document.names).map(readName),
-    aisle: document.aisle,
-    shoppedBy: document["shopped-by"],
+    aisle: document.aisle ?? "other",
+    shoppedBy: document["shopped-by"] ?? "MASS",
     ndbNo: document.usda,
     ...others,
     ...(singleIngredient === null ? {} : { singleIngredient }),
     parts,
     packs,
     keepsAs: document["keeps-as"],
-    alwaysThere: document["always-there"],
+    alwaysThere: document["always-there"] ?? false,
     ...(document["shelf-stable"] ? { shelfStable: true } : {}),
+    ...onBase(document),
   }));
+}
+
+/** What it builds on, and what it leaves to that. */
+function onBase(document: FoodDocument): Pick<Food, "extends" | "leaves"> {
+  if (document.extends === null) return {};
+  const says: Readonly<Record<LeftToBase, unknown>> = {
+    aisle: document.aisle,
+    shoppedBy: document["shopped-by"],
+    alwaysThere: document["always-there"],
+  };
+  return {
+    extends: { food: document.extends, sameIngredients: document["same-ingredients"] },
+    leaves: (Object.keys(says) as LeftToBase[]).filter((key) => says[key] === undefined),
+  };
 }
 
 function readName([tag, name]: [string, FoodDocument["names"][string]]): FoodName {

@@ -2,7 +2,7 @@ import type { Component } from "../../domain/model/component.js";
 import type { Food, OwnMeasure } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
-import type { Problem, Result } from "../../domain/problem.js";
+import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 import type { NamedFood } from "../../domain/quantity/food-name.js";
 import type { AnyDocument } from "./document-kinds.js";
@@ -26,6 +26,8 @@ export interface KnownThings {
   readonly named?: readonly NamedFood[];
   /** What a document's food inherits from the open table; its lines may then name inherited measures. Values stay as written. */
   readonly inherit?: (food: Food) => Food;
+  /** Foods that documents' foods may build on, by slug. */
+  readonly bases?: ReadonlyMap<string, Food>;
 }
 
 export interface Resolved<T> {
@@ -61,9 +63,9 @@ export function* resolveInSlices(
   known: KnownThings,
   work: Work,
 ): InSlices<DocumentsResolved> {
-  const { inherit = (food: Food) => food } = known;
+  const { inherit = (food: Food) => food, bases = new Map<string, Food>() } = known;
   const foodDocuments = ofKind<FoodDocument>(given, "food");
-  const foods = yield* each(foodDocuments, work, (read) => resolved(read, readFood(read.document)));
+  const foods = yield* each(foodDocuments, work, (read) => resolved(read, readOnBase(read.document, bases)));
   const ownFoods = foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)));
   const documents = yield* settleLines(given, lineThings(given, ownFoods, known), work);
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
@@ -121,6 +123,13 @@ function* each<D extends { readonly text: string }, T>(
     found.push(find(document));
   }
   return found;
+}
+
+function readOnBase(document: FoodDocument, bases: ReadonlyMap<string, Food>): Result<Food> {
+  if (document.extends === null) return readFood(document);
+  const base = bases.get(document.extends);
+  if (base === undefined) return failed([{ code: "UNKNOWN_FOOD", path: ["extends"], food: document.extends }]);
+  return readFood(document, base);
 }
 
 const ofKind = <D extends ReadDocument["document"]>(

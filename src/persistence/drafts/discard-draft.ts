@@ -1,6 +1,7 @@
 import type { DraftKind } from "../../domain/problem.js";
 import type { DraftRef } from "../data.js";
 import { draftVersions } from "./draft-versions.js";
+import { Prisma } from "../generated/client.js";
 import { StaleDraft } from "../errors.js";
 import type { Db } from "../database/session.js";
 import { isStorable } from "../sql/storable-text.js";
@@ -39,6 +40,7 @@ export async function discardDraft(db: Db, draft: DraftRef, expected: number): P
 
 /** Id of its publisher; null: there is none of that version. */
 async function deleteDraft(db: Db, { kind, publisher, slug }: DraftRef, version: number): Promise<string | null> {
+  const table = kind === "FOOD" ? Prisma.raw("publisher_foods") : Prisma.raw("component_drafts");
   const [gone] =
     kind === "PLAN"
       ? await db.$queryRaw<{ owner: string }[]>`
@@ -47,7 +49,7 @@ async function deleteDraft(db: Db, { kind, publisher, slug }: DraftRef, version:
             AND d.publisher_id = b.id AND d.plan_id = p.id AND d.version = ${version}
           RETURNING d.publisher_id AS owner`
       : await db.$queryRaw<{ owner: string }[]>`
-          DELETE FROM component_drafts d USING publishers b
+          DELETE FROM ${table} d USING publishers b
           WHERE b.slug = ${publisher} AND d.publisher_id = b.id AND d.slug = ${slug} AND d.version = ${version}
           RETURNING d.publisher_id AS owner`;
   return gone?.owner ?? null;

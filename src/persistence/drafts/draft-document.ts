@@ -7,7 +7,7 @@ interface DocumentColumns {
   readonly contentHash: string | null;
 }
 
-interface MarkColumns extends DocumentColumns {
+export interface MarkColumns extends DocumentColumns {
   readonly version: number;
   readonly updatedAt: Date;
   readonly updatedBy: string | null;

@@ -88,6 +88,11 @@ export type CatalogueFood = Prisma.CatalogueFoodModel
  */
 export type ComponentDraft = Prisma.ComponentDraftModel
 /**
+ * Model PublisherFood
+ * A publisher's own food, saved as components are. Nobody else sees it before a plan with it is published.
+ */
+export type PublisherFood = Prisma.PublisherFoodModel
+/**
  * Model ComponentRoute
  * 
  */

@@ -84,7 +84,8 @@ export type RouteKind = (typeof RouteKind)[keyof typeof RouteKind]
 
 export const DraftKind = {
   COMPONENT: 'COMPONENT',
-  PLAN: 'PLAN'
+  PLAN: 'PLAN',
+  FOOD: 'FOOD'
 } as const
 
 export type DraftKind = (typeof DraftKind)[keyof typeof DraftKind]

@@ -40,7 +40,8 @@ export async function publishRevision(
       ${ruleSet}::uuid, ${meaning}::int, region, currency
     FROM publishers WHERE id = ${publisherId}::uuid`;
   const links = { publisherId, revisionId: id, publishedAt };
-  await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs(document.foods), links);
+  const bases = document.foods.flatMap((food) => (food.extends === undefined ? [] : [{ slug: food.extends.food }]));
+  await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs([...document.foods, ...bases]), links);
   await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);
   await insertLinks(db, Prisma.sql`revision_words (word,`, foldWords(title), links);
   await setNewest(db, plan, { id, publishedAt, revision });

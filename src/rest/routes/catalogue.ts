@@ -5,6 +5,8 @@ import { pageSchema } from "../../exports/json/plan-parts.js";
 import { thingsOf } from "../../exports/json/named-thing.js";
 import type { PublishedRevision } from "../../services/deps.js";
 import { findComponentHome } from "../../services/plans/find-component.js";
+import { anyone } from "../../services/access/actor.js";
+import { findOwnFood } from "../../services/foods/find-own-food.js";
 import { findFoods } from "../../services/foods/find-foods.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { writersShow } from "../../exports/words/shown-amount.js";
@@ -52,12 +54,17 @@ export const foodEndpoint = endpoint(
     operationId: "getFood",
     summary: "A food as it is known today",
     description: "Its own facts first, then those of the open food table, each with its source.",
-    parameters: [inPath("slug", "Slug of the food.")],
+    parameters: [
+      inPath("slug", "Slug of the food."),
+      inQuery("publisher", "Slug of a publisher whose own food goes first, as its newest published plan has it."),
+    ],
     refusals: ["not-found"],
   },
-  async ({ deps, path }) => {
+  async ({ deps, path, query }) => {
     const slug = path["slug"] ?? "";
-    const [food] = await findFoods(deps, [slug]);
+    const publisher = one(query, "publisher");
+    const food =
+      publisher === null ? (await findFoods(deps, [slug]))[0] : await findOwnFood(deps, anyone, { publisher, slug });
     return food
       ? found(food)
       : refused(notFound("There is no such food.", [{ code: "UNKNOWN_FOOD", path: [], food: slug }]));

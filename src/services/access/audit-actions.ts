@@ -31,6 +31,7 @@ export type SubjectKind =
   | "TOKEN"
   | "RULE_SET"
   | "COMPONENT_DRAFT"
+  | "FOOD_DRAFT"
   | "PLAN_DRAFT"
   | "PLAN"
   | "FOOD"

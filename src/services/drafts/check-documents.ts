@@ -3,11 +3,11 @@ import type { PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { Problem } from "../../domain/problem.js";
 import type { LineExplained } from "../../imports/documents/explain-lines.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
-import { mayUse, requireScope, type Actor } from "../access/actor.js";
+import { requireScope, type Actor } from "../access/actor.js";
 import { checkTexts } from "./check-texts.js";
 import type { Deps } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { ownershipProblems } from "./document-ownership.js";
+import { ownershipProblems, takenSlugs } from "./document-ownership.js";
 import { loadReferences } from "./load-references.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
 import { runInSlices } from "../time-slices.js";
@@ -54,7 +54,7 @@ export async function checkDocuments(
   if (!asked.ok) return refused(asked.problems);
   const read = await runInSlices(deps, (work) => readTextsInSlices(texts, [], work));
   if (!read.ok) return refused(read.problems);
-  const known = await loadReferences(deps, publisher, read.value);
+  const known = await loadReferences(deps, publisher, actor, read.value);
   const described = read.value.documents.find(({ document }) => document.kind === "publisher");
   const by = {
     ...{ rules: await rulesToday(deps), clock, region: asked.value, ...(deps.work && { work: deps.work }) },
@@ -63,8 +63,8 @@ export async function checkDocuments(
     readPublishers: () => Promise.resolve([{ ...owner, ...described?.document }]),
   };
   const checked = await checkTexts(read.value, known, by);
-  // Whoever may save foods may also try them.
-  const foreign = ownershipProblems(read.value.documents, publisher, mayUse(actor, "WRITE", null));
+  const { documents } = read.value;
+  const foreign = ownershipProblems(documents, publisher, await takenSlugs(data, actor, publisher, documents));
   const problems = [...foreign, ...checked.problems.map(placedProblem)];
   const { findings, lines } = checked;
   return problems.length > 0 ? refused(problems, lines) : { problems: [], findings, lines };

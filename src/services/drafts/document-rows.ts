@@ -62,14 +62,14 @@ interface PieceRead {
 function readPiece({ text, line }: DocumentPiece, fileName: string, publisher: string): PieceRead {
   if (text.includes(unreadable)) return refused([{ code: "NOT_TEXT", path: [], encoding: "UTF-8" }]);
   const read = readDocuments(text, fileName);
-  const problems = [...read.problems.map(placedProblem), ...ownershipProblems(read.documents, publisher, false)];
+  const problems = [...read.problems.map(placedProblem), ...ownershipProblems(read.documents, publisher, new Set())];
   for (const { document, place } of read.documents) {
     // What readers see of a publisher is said by a person, not by a feed.
     if (document.kind === "publisher")
       problems.push({
         code: "BAD_SHAPE",
         path: ["kind"],
-        expected: "component | plan",
+        expected: "component | food | plan",
         got: "publisher",
         place: { file: fileName, ...place(["kind"], "VALUE") },
       });
@@ -120,7 +120,7 @@ function rowOf({ read, problems }: PieceRead, { line, text }: DocumentPiece, isL
   }
   if (!isLast) return { ...row, state: { kind: "REPEATED" } };
   const { document } = only;
-  const draft = document.kind === "plan" ? "PLAN" : "COMPONENT";
+  const draft = document.kind === "plan" ? "PLAN" : document.kind === "food" ? "FOOD" : "COMPONENT";
   return {
     ...row,
     state: { kind: "TEXT", draft, slug: document.slug, text: only.text, firstLine: line, offer: null, read: only },

@@ -5,7 +5,9 @@ import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";
 import type { RuleDeps } from "../rules/find-rules.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
+import { ownershipProblems, takenSlugs } from "./document-ownership.js";
 import { loadReferences } from "./load-references.js";
+import { importCaller } from "./store-draft.js";
 
 /** What loading a row would do. PUBLISH: its text is the same, and what readers have of it is not. */
 export type Verdict =
@@ -30,7 +32,7 @@ export async function judgeDrafts(
 ): Promise<readonly Verdict[]> {
   const { data } = deps;
   const verdicts: Verdict[] = [];
-  const file: FileSoFar = { components: new Map(), aside: new Set(), moved: new Set() };
+  const file: FileSoFar = { components: new Map(), foods: new Map(), aside: new Set(), moved: new Set(), movedFoods: new Set() };
   for await (const batch of batches(rows())) {
     const texts = batch.flatMap(({ state }) => (state.kind === "TEXT" ? [state] : []));
     const drafts = await data.drafts.texts(texts.map(({ draft, slug }) => ({ kind: draft, publisher, slug })));
@@ -71,18 +73,25 @@ async function* batches(rows: AsyncIterable<DraftRow>): AsyncGenerator<readonly 
   if (held.length > 0) yield held;
 }
 
-/** Components of the file that were looked at: taken, refused, and different from what readers may have. */
+/** Components and foods of the file that were looked at: taken, refused, and different from what readers may have. */
 interface FileSoFar {
   readonly components: Map<string, ReadDocument>;
+  readonly foods: Map<string, ReadDocument>;
+  readonly movedFoods: Set<string>;
   readonly aside: Set<string>;
   readonly moved: Set<string>;
 }
 
 const componentsOf = (text: NewText): readonly string[] => namedInDocuments([text.read.document]).components;
 
-function judgeSame(text: NewText, { moved }: FileSoFar, publishes: boolean, isPublished: boolean): Verdict {
+const foodsOf = (text: NewText): readonly string[] => namedInDocuments([text.read.document]).foods;
+
+const isMoved = (text: NewText, { moved, movedFoods }: FileSoFar): boolean =>
+  componentsOf(text).some((each) => moved.has(each)) || foodsOf(text).some((each) => movedFoods.has(each));
+
+function judgeSame(text: NewText, file: FileSoFar, publishes: boolean, isPublished: boolean): Verdict {
   const isBehind =
-    text.draft === "PLAN" && publishes && (!isPublished || componentsOf(text).some((each) => moved.has(each)));
+    text.draft === "PLAN" && publishes && (!isPublished || isMoved(text, file));
   return { kind: isBehind ? "PUBLISH" : "UNCHANGED" };
 }
 
@@ -90,7 +99,7 @@ async function judgeText(
   deps: RuleDeps,
   publisher: string,
   text: NewText,
-  { components, aside }: FileSoFar,
+  { components, foods, aside }: FileSoFar,
   isThere: boolean,
   answeredFor: boolean,
 ): Promise<Verdict> {
@@ -99,23 +108,32 @@ async function judgeText(
     const problems = missing.map((component): Problem => ({ code: "COMPONENT_SET_ASIDE", path: [], component }));
     return { kind: "QUARANTINED", problems, offer: null };
   }
-  const documents = [...reached(text.read, components), text.read];
-  const known = await loadReferences(deps, publisher, { documents, faulty: [] });
+  const written = [...reached(text.read, components), text.read];
+  const named = namedInDocuments(written.map(({ document }) => document)).foods;
+  const documents = [...named.flatMap((slug) => foods.get(slug) ?? []), ...written];
+  const { actor } = importCaller("file");
+  const foreign = ownershipProblems(documents, publisher, await takenSlugs(deps.data, actor, publisher, documents));
+  const known = await loadReferences(deps, publisher, actor, { documents, faulty: [] });
   // A feed's unknown code is kept and told of, so that a night's import goes on; whoever reads it takes it at its strictest.
   const { problems: all } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
   const problems = all.filter(({ problem }) => answeredFor || problem.code !== "UNKNOWN_CODE");
-  if (problems.length > 0) {
-    const placed = problems.map((problem) => placedInFile(placedProblem(problem), text.firstLine));
+  if (problems.length + foreign.length > 0) {
+    const placed = [...foreign, ...problems.map(placedProblem)].map((each) => placedInFile(each, text.firstLine));
     return { kind: "QUARANTINED", problems: placed, offer: text.offer };
   }
   return { kind: isThere ? "CHANGED" : "CREATED" };
 }
 
-function note({ components, aside, moved }: FileSoFar, text: NewText, { kind }: Verdict): void {
+function note(file: FileSoFar, text: NewText, { kind }: Verdict): void {
+  const { components, foods, aside, moved, movedFoods } = file;
+  if (text.draft === "FOOD" && kind !== "QUARANTINED") {
+    foods.set(text.slug, text.read);
+    if (kind !== "UNCHANGED") movedFoods.add(text.slug);
+  }
   if (text.draft !== "COMPONENT") return;
   if (kind === "QUARANTINED") aside.add(text.slug);
   else components.set(text.slug, text.read);
-  if (kind === "CREATED" || kind === "CHANGED" || componentsOf(text).some((each) => moved.has(each)))
+  if (kind === "CREATED" || kind === "CHANGED" || isMoved(text, file))
     moved.add(text.slug);
 }
 

@@ -10,39 +10,61 @@ import type { CodeLists } from "../../domain/model/code-lists.js";
 import { gatherComponents } from "../plans/gather-components.js";
 import { findCatalogueFoods } from "../foods/find-catalogue-foods.js";
 import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
+import { memoize } from "../../domain/memoize.js";
+import type { Food } from "../../domain/model/food.js";
+import type { Actor } from "../access/actor.js";
+import { asOwn, findFoodsOf, isShared, ownFoods, sharedFoods } from "../foods/find-foods-of.js";
 import { readInheritance } from "../foods/inherit-facts.js";
 
 /**
- * What documents lead to beside themselves: the publisher's component drafts, and the foods as known today, with what they
- * inherit, and the closed lists of today.
+ * What documents lead to beside themselves: the publisher's component drafts, its own foods and those that all share as known
+ * today, with what they inherit, and the closed lists of today.
  */
 export async function loadReferences(
   deps: RuleDeps,
   publisher: string,
+  actor: Actor,
   read: Pick<DocumentsRead, "documents" | "faulty">,
 ): Promise<KnownBeside> {
   const { data } = deps;
   const documents = read.documents.map(({ document }) => document);
   const named = namedInDocuments(documents);
-  const written = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
+  const described = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
   const texts = textLinesOf(documents);
   const ofTexts = await lineComponents(data, publisher, texts);
-  const components = (await gatherComponents(data, publisher, [...named.components, ...ofTexts], written)).map(
+  const components = (await gatherComponents(data, publisher, [...named.components, ...ofTexts], described)).map(
     ({ value }) => value,
   );
   const foods = [...new Set([...named.foods, ...foodsIn(components.flatMap(linesOfComponent))])];
-  const found = foods.length === 0 ? [] : (await data.foods.bySlugs(foods)).filter((food) => food !== null);
-  const inherit = await readInheritance({ data }, [
-    ...found.map(({ ndbNo }) => ndbNo),
-    ...documents.flatMap((document) => (document.kind === "food" ? [document.usda] : [])),
+  const found = (await findFoodsOf(data, publisher, foods)).filter((food) => food !== null);
+  const written = documents.filter((document) => document.kind === "food");
+  const bases = await sharedFoods(
+    data,
+    written.flatMap((food) => food.extends ?? []),
+  );
+  const inherited = await readInheritance({ data }, [
+    ...written.map(({ usda }) => usda),
+    ...[...bases.values()].map(({ ndbNo }) => ndbNo),
   ]);
+  // The same food each time, because much is known of a food as long as it lives.
+  const inherit = memoize(
+    (food: Food): Food => inherited(isShared(actor, food) ? food : (asOwn(publisher, food, bases) ?? food)),
+  );
   const codes = await listsOfToday(deps, numbersIn(read));
-  const known = { foods: found.map(inherit), components, inherit, codes };
+  const known = { foods: found, components, inherit, bases, codes };
   if (texts.length === 0) return known;
   const forLines = await foodsForLines({ data }, texts);
   const names = new Set(known.foods.map(({ slug }) => slug));
   const besides = forLines.foods.filter(({ slug }) => !names.has(slug));
-  return { ...known, foods: [...known.foods, ...besides], named: forLines.named };
+  const own = await ownFoods(
+    data,
+    publisher,
+    besides.map(({ slug }) => slug),
+  );
+  const taken = besides.filter((_, at) => (own[at] ?? null) !== null).map(({ slug }) => slug);
+  const theirs = (await findFoodsOf(data, publisher, taken)).filter((food) => food !== null);
+  const shared = besides.filter(({ slug }) => !taken.includes(slug));
+  return { ...known, foods: [...known.foods, ...theirs, ...shared], named: forLines.named };
 }
 
 /** The numbers of the open table that documents name, also those with another fault: a right number is no fault beside it. */

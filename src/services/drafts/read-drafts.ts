@@ -1,11 +1,16 @@
+import type { Food } from "../../domain/model/food.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import type { Deps, Draft, DraftDocument, DraftRef, DraftSummary } from "../deps.js";
-import { componentDocument, planDocument } from "./draft-document.js";
+import { componentDocument, foodDocument, planDocument } from "./draft-document.js";
 
 /** A draft with the text its writer wrote. */
 export interface DraftRead extends DraftSummary {
   readonly document: DraftDocument;
 }
+
+/** A food is listed under its first name. */
+const titled = (draft: Draft<Food> | null) =>
+  draft && { ...draft, value: { ...draft.value, title: draft.value.names[0]?.one ?? draft.value.slug } };
 
 /** Drafts in the order asked for, null where there is none; one read for each kind. @throws NotAllowed if one of them is not the actor's to read */
 export async function readDrafts(
@@ -28,6 +33,11 @@ export async function readDrafts(
     });
   const plans = refs.filter(({ kind }) => kind === "PLAN");
   const components = refs.filter(({ kind }) => kind === "COMPONENT");
+  const foods = refs.filter(({ kind }) => kind === "FOOD");
+  if (foods.length > 0) {
+    const drafts = await data.publisherFoods.drafts(foods);
+    note(foods, drafts.map(titled), foodDocument);
+  }
   if (plans.length > 0) note(plans, await data.plans.drafts(plans), planDocument);
   if (components.length > 0) note(components, await data.components.drafts(components), componentDocument);
   return refs.map((ref) => places.get(ref) ?? null);

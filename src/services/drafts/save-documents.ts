@@ -5,10 +5,11 @@ import { documentFormat } from "../../imports/documents/document-format.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { DocumentsRead, ReadDocument } from "../../imports/documents/read-documents.js";
 import type { DocumentsResolved } from "../../imports/documents/resolve-documents.js";
-import { mayUse, requireScope, type Actor, type Caller } from "../access/actor.js";
+import { requireScope, type Actor, type Caller } from "../access/actor.js";
 import type { Data, Deps, DraftKind, DraftWriting } from "../deps.js";
 import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
-import { ownershipProblems } from "./document-ownership.js";
+import { isShared } from "../foods/find-foods-of.js";
+import { ownershipProblems, takenSlugs } from "./document-ownership.js";
 import { loadReferences } from "./load-references.js";
 import { runInSlices, type Sliced } from "../time-slices.js";
 import { readTextsInSlices, type GivenText } from "./read-texts.js";
@@ -36,7 +37,7 @@ export type SavedDraft = { readonly kind: DraftKind; readonly slug: string; read
 type SavedDocuments = {
   readonly publisher: string;
   readonly drafts: readonly SavedDraft[];
-  /** Slugs of the foods among the documents; only the operator has any. */
+  /** Slugs of the foods among the documents: the publisher's own, which are drafts too, or the operator's. */
   readonly foods: readonly string[];
   /** The publisher's own document was among them. */
   readonly described?: boolean;
@@ -97,12 +98,13 @@ export async function saveTexts(
   const { documents } = read.value;
   // Readers have it at once, so saving it is publishing it.
   if (documents.some(({ document }) => document.kind === "publisher")) requireScope(actor, "PUBLISH", publisher);
-  const foreign = ownershipProblems(documents, publisher, mayUse(actor, "WRITE", null));
-  const known = await loadReferences(deps, publisher, read.value);
+  const foreign = ownershipProblems(documents, publisher, await takenSlugs(data, actor, publisher, documents));
+  const known = await loadReferences(deps, publisher, actor, read.value);
   const { resolved, problems } = await runInSlices(deps, (work) => checkDocumentsInSlices(read.value, known, work));
   const { safety } = await rulesToday(deps);
   const kept = checkFoodsKeeping(resolved, safety, deps.clock().toISOString().slice(0, 10));
-  const names = draftNames([...documents.map(({ document }) => document), ...read.value.faulty]);
+  const isOperators = (food: object): boolean => isShared(actor, food);
+  const names = draftNames([...documents.map(({ document }) => document), ...read.value.faulty], isOperators);
   const versions = await versionsOf(data, publisher, names);
   const refused: readonly Problem[] = [
     ...staleDrafts(names, expected, versions, path),
@@ -111,12 +113,20 @@ export async function saveTexts(
     ...problems.filter(({ problem }) => codes === "REFUSED" || problem.code !== "UNKNOWN_CODE").map(placedProblem),
   ];
   if (refused.length > 0) return failed(refused);
-  return ok(await saveResolved(data, publisher, resolved, expected, draftAuthorOf(actor)));
+  return ok(await saveResolved(data, publisher, resolved, expected, actor));
 }
 
-const draftNames = (written: readonly Pick<DocumentsRead["faulty"][number], "kind" | "slug">[]): readonly DraftName[] =>
-  written.flatMap(({ kind, slug }): readonly DraftName[] =>
-    kind === "food" || kind === "publisher" ? [] : [{ kind: kind === "plan" ? "PLAN" : "COMPONENT", slug }],
+const kindOf = { component: "COMPONENT", food: "FOOD", plan: "PLAN" } as const;
+
+/** Foods of the operator are no drafts. */
+const draftNames = (
+  written: readonly Pick<DocumentsRead["faulty"][number], "kind" | "slug">[],
+  isOperators: (food: object) => boolean,
+): readonly DraftName[] =>
+  written.flatMap((each): readonly DraftName[] =>
+    each.kind === "publisher" || (each.kind === "food" && isOperators(each))
+      ? []
+      : [{ kind: kindOf[each.kind], slug: each.slug }],
   );
 
 async function saveResolved(
@@ -124,14 +134,22 @@ async function saveResolved(
   publisher: string,
   { foods, components, plans, publishers }: DocumentsResolved,
   expected: readonly ExpectedDraft[],
-  by: string,
+  actor: Actor,
 ): Promise<Written<SavedDocuments>> {
+  const by = draftAuthorOf(actor);
   const versionOf = (kind: DraftKind, slug: string): number | null =>
     expected.find((each) => each.kind === kind && each.slug === slug)?.version ?? null;
   const writing = ({ text }: ReadDocument): DraftWriting => ({ document: { text, format: documentFormat(text) }, by });
-  await data.foods.save(foods.map(({ value }) => value));
+  const shared = foods.filter(({ value }) => isShared(actor, value));
+  if (shared.length > 0) await data.foods.save(shared.map(({ value }) => value));
   for (const { value } of publishers) await data.publishers.describe(publisher, value);
   const saved: (SavedDraft & { readonly before: number | null })[] = [];
+  for (const { value, read } of foods) {
+    if (isShared(actor, value)) continue;
+    const before = versionOf("FOOD", value.slug);
+    const version = await data.publisherFoods.saveDraft(publisher, value, before, writing(read));
+    saved.push({ kind: "FOOD", slug: value.slug, before, version });
+  }
   for (const { value, read } of components) {
     const before = versionOf("COMPONENT", value.slug);
     const version = await data.components.saveDraft(publisher, value, before, writing(read));
@@ -143,7 +161,7 @@ async function saveResolved(
     saved.push({ kind: "PLAN", slug: value.slug, before, version });
   }
   const subject: readonly AuditSubject[] = [
-    ...foods.map(({ value }): AuditSubject => ({ kind: "FOOD", name: value.slug, before: null, after: null })),
+    ...shared.map(({ value }): AuditSubject => ({ kind: "FOOD", name: value.slug, before: null, after: null })),
     ...publishers.map((): AuditSubject => ({ kind: "PUBLISHER", name: publisher, before: null, after: null })),
     ...saved.map(({ kind, slug, before, version }): AuditSubject => ({
       kind: `${kind}_DRAFT`,

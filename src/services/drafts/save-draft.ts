@@ -27,6 +27,10 @@ export const savePlanDraft = (deps: Deps, caller: Caller, input: DraftInput): Pr
 export const saveComponentDraft = (deps: Deps, caller: Caller, input: DraftInput): Promise<Result<OneSaved>> =>
   saveDraft(deps, caller, "COMPONENT", input);
 
+/** Saves the document of one food of the publisher's own. */
+export const saveFoodDraft = (deps: Deps, caller: Caller, input: DraftInput): Promise<Result<OneSaved>> =>
+  saveDraft(deps, caller, "FOOD", input);
+
 async function saveDraft(deps: Deps, caller: Caller, kind: DraftKind, input: DraftInput): Promise<Result<OneSaved>> {
   const { publisher, name, text, expectedVersion = null, idempotencyKey } = input;
   const asked = { kind, name, text, expectedVersion };
@@ -46,18 +50,26 @@ async function saveDraft(deps: Deps, caller: Caller, kind: DraftKind, input: Dra
       });
       if (!saved.ok) return failed(saved.problems.map(asOneField));
       const [draft] = saved.value.value.drafts;
-      if (draft === undefined) throw new Error("a document was saved as nothing");
+      if (draft === undefined) return failed([operatorsFood]);
       return ok({ ...saved.value, value: { ...draft, publisher } });
     },
   );
 }
+
+/** Of the operator, only a food that extends another is a publisher's. */
+const operatorsFood: Problem = {
+  code: "BAD_SHAPE",
+  path: ["input", "text"],
+  expected: "a food that extends another; saveFoods saves those that all publishers share",
+  got: "one that extends none, from the operator",
+};
 
 /** The slug of the one document of that kind that the text is meant to hold. */
 async function readOne(paced: Sliced, kind: DraftKind, name: string, text: string): Promise<Result<string>> {
   const read = await runInSlices(paced, (work) => readTextsInSlices([{ name, text }], ["input"], work));
   if (!read.ok) return failed(read.problems.map(asOneField));
   const { documents, faulty, count, problems } = read.value;
-  const word = kind === "PLAN" ? "plan" : "component";
+  const word = kind.toLowerCase();
   const [first] = [...documents.map(({ document }) => document), ...faulty];
   const refuse = (got: string): Result<never> =>
     failed([{ code: "BAD_SHAPE", path: ["input", "text"], expected: `one document of the kind ${word}`, got }]);

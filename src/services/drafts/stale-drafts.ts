@@ -55,8 +55,8 @@ export function staleDrafts(
           {
             code: "BAD_SHAPE",
             path: [...path, "expected", index],
-            expected: "a component or plan among the documents",
-            got: `${each.kind === "PLAN" ? "the plan" : "the component"} ${each.slug}`,
+            expected: "a component, food or plan among the documents",
+            got: `the ${each.kind.toLowerCase()} ${each.slug}`,
           },
         ],
   );

@@ -100,7 +100,12 @@ export async function storeDraft(
 
 async function draftNow(data: Data, publisher: string, { draft, slug }: NewText): Promise<DraftBefore | null> {
   const name = { publisher, slug };
-  const [found] = draft === "PLAN" ? await data.plans.drafts([name]) : await data.components.drafts([name]);
+  const [found] =
+    draft === "PLAN"
+      ? await data.plans.drafts([name])
+      : draft === "FOOD"
+        ? await data.publisherFoods.drafts([name])
+        : await data.components.drafts([name]);
   if (!found) return null;
   const { version, updatedBy, value, document } = found;
   return { version, updatedBy, value, document };

@@ -9,6 +9,7 @@ import { asFrozen, type FoodsToday } from "../../domain/plan/review/foods-today.
 import type { KeepingQuestion } from "../../domain/storage/guidance.js";
 import { foodKeeps } from "../../domain/storage/food-keeping.js";
 import { partKeeps } from "../../domain/storage/part-keeping.js";
+import { sharedSlug } from "../../domain/shopping/shopped-as.js";
 import type { Clock, Deps } from "../deps.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
@@ -60,7 +61,7 @@ export async function foodsToday(
   { readFoods, readSynonyms, readQuestion }: CatalogueReaders,
 ): Promise<FoodsToday> {
   const onHand = household.onHand.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []));
-  const slugs = [...new Set([...bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)), ...onHand])];
+  const slugs = [...new Set([...bundles.flatMap(({ foods }) => foods.flatMap((food) => sharedSlug(food) ?? [])), ...onHand])];
   const same = new Map<string, string>();
   (await readSynonyms(slugs)).forEach((other, at) => {
     const slug = slugs[at];

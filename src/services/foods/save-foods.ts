@@ -49,6 +49,20 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
       const { safety } = await rulesToday(inside);
       const today = inside.clock().toISOString().slice(0, 10);
       const kept = checkFoodsKeeping(resolved, safety, today);
+      const extending = foods.flatMap(({ document, file, place }): readonly Problem[] =>
+        document.kind !== "food" || document.extends === null
+          ? []
+          : [
+              {
+                code: "BAD_SHAPE",
+                path: ["extends"],
+                expected: "a food of its own, since only a publisher's builds on another",
+                got: document.extends,
+                place: { file, ...place(["extends"], "VALUE") },
+              },
+            ],
+      );
+      if (extending.length > 0) return failed(extending);
       const refused: readonly Problem[] = [
         ...kept.map(placedProblem),
         ...problems.map(placedProblem),

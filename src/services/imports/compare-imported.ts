@@ -18,7 +18,7 @@ export async function changeDifferences(
   all: readonly ImportChange[],
 ): Promise<readonly ReportedDifference[]> {
   const [kind, slug = ""] = change.key.split(" ");
-  if (change.before === null || change.after === null || kind === "COMPONENT") return [];
+  if (change.before === null || change.after === null || kind === "COMPONENT" || kind === "FOOD") return [];
   if (kind === "REVISION") {
     const from = (change.before as RevisionThen).revision;
     const to = (change.after as RevisionThen).revision;
@@ -68,7 +68,7 @@ async function planOf(
   components: readonly string[],
 ): Promise<PlanBundle | null> {
   const documents = [...components, text].flatMap((each) => readDocuments(each, "document").documents);
-  const known = await loadReferences(deps, publisher, { documents, faulty: [] });
+  const known = await loadReferences(deps, publisher, importCaller("report").actor, { documents, faulty: [] });
   const resolved = resolveDocuments(documents, known);
   const plan = resolved.plans.at(-1)?.value;
   if (plan === undefined || resolved.problems.length > 0) return null;

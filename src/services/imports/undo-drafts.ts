@@ -1,4 +1,5 @@
 import type { Component } from "../../domain/model/component.js";
+import type { Food } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import { ok } from "../../domain/problem.js";
 import type { Feed, ImportChange, ImportRun, RunChunk } from "../../persistence/imports/import-data.js";
@@ -95,7 +96,7 @@ async function restore(
   subjects: AuditSubject[],
 ): Promise<boolean> {
   const [word, slug = ""] = change.key.split(" ");
-  const kind: DraftKind = word === "PLAN" ? "PLAN" : "COMPONENT";
+  const kind: DraftKind = word === "PLAN" || word === "FOOD" ? word : "COMPONENT";
   const after = change.after as DraftAfter;
   const before = change.before as DraftBefore | null;
   const [now] = await data.drafts.versions([{ kind, publisher, slug }]);
@@ -111,7 +112,9 @@ async function restore(
   const version =
     kind === "PLAN"
       ? await data.plans.saveDraft(before.value as Plan, now, writing)
-      : await data.components.saveDraft(publisher, before.value as Component, now, writing);
+      : kind === "FOOD"
+        ? await data.publisherFoods.saveDraft(publisher, before.value as Food, now, writing)
+        : await data.components.saveDraft(publisher, before.value as Component, now, writing);
   subjects.push({ ...subject, after: version });
   return true;
 }

@@ -13,7 +13,7 @@ import { componentDocument, planDocument } from "../drafts/draft-document.js";
 import { gatherComponents } from "./gather-components.js";
 import { mostProblems } from "../../domain/first-problems.js";
 import { runInSlices, type Sliced } from "../time-slices.js";
-import { inheritFacts } from "../foods/inherit-facts.js";
+import { findFoodsOf } from "../foods/find-foods-of.js";
 
 /** A draft plan with its component drafts and the foods as known today, with what they inherit. */
 interface GatheredPlan {
@@ -30,7 +30,7 @@ export async function gatherPlan(data: Data, name: OwnedSlug): Promise<GatheredP
   const components = await gatherComponents(data, name.publisher, componentsIn(lines));
   const values = components.map(({ value }) => value);
   const slugs = [...new Set(foodsIn([...lines, ...values.flatMap(linesOfComponent)]))];
-  const foods = await inheritFacts({ data }, await data.foods.bySlugs(slugs));
+  const foods = await findFoodsOf(data, name.publisher, slugs);
   return {
     draft,
     components,

@@ -38,5 +38,7 @@ export async function publishPlan(
   const stops = stopping(checked.value);
   if (stops.length > 0) return failed(stops);
   const published = await deps.data.revisions.publish(bundle, deps.clock(), changeNote, rules.id);
+  const own = bundle.foods.filter(({ owner }) => owner !== undefined);
+  if (own.length > 0) await deps.data.publisherFoods.notePublished(bundle.plan.publisher, own);
   return ok({ ...published, findings: checked.value });
 }

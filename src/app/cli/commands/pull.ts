@@ -14,7 +14,7 @@ interface PullOptions extends ServiceOptions {
 export const addPull: AddCommand = (program, run) => {
   withService(program.command("pull"))
     .description(
-      "write the draft of a plan, of the components it draws on, and what its publisher says of itself, to files, as they were saved",
+      "write the draft of a plan, of the components it draws on and its publisher's own foods in them, and what its publisher says of itself, to files, as they were saved",
     )
     .argument("<publisher/slug>", "the plan")
     .option("--to <folder>", "where to", ".")

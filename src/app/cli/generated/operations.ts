@@ -60,6 +60,8 @@ export type DocumentTextInput = {
 export type DraftKind =
   /** A component. */
   | 'COMPONENT'
+  /** A food of the publisher's own. */
+  | 'FOOD'
   /** A plan. */
   | 'PLAN';
 
@@ -210,7 +212,7 @@ export type ProblemCode =
   | 'DUPLICATE'
   /** A file cannot be fetched from its feed's place. */
   | 'FILE_NOT_HAD'
-  /** Foods belong to all publishers; only the operator saves them. */
+  /** There is a food of this slug that all publishers share: extend it, or choose another slug. */
   | 'FOOD_IS_SHARED'
   /** A line names a form of which its food has no fact. */
   | 'FORM_UNKNOWN'
@@ -404,6 +406,14 @@ export type ComponentDraftTextQueryVariables = Exact<{
 
 
 export type ComponentDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
+
+export type FoodDraftTextQueryVariables = Exact<{
+  publisher: string;
+  slug: string;
+}>;
+
+
+export type FoodDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
 export type SaveDocumentsMutationVariables = Exact<{
   input: SaveDocumentsInput;
@@ -645,6 +655,19 @@ export const ComponentDraftTextDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<ComponentDraftTextQuery, ComponentDraftTextQueryVariables>;
+export const FoodDraftTextDocument = new TypedDocumentString(`
+    query FoodDraftText($publisher: String!, $slug: String!) {
+  draft: foodDraft(publisher: $publisher, slug: $slug) {
+    kind
+    slug
+    version
+    document {
+      text
+      format
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<FoodDraftTextQuery, FoodDraftTextQueryVariables>;
 export const SaveDocumentsDocument = new TypedDocumentString(`
     mutation SaveDocuments($input: SaveDocumentsInput!) {
   saveDocuments(input: $input) {

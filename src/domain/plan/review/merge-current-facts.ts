@@ -1,6 +1,8 @@
 import type { Food, FoodClaims } from "../../model/food.js";
 import type { PlanBundle } from "../../model/plan.js";
 import { memoize } from "../../memoize.js";
+import { inheritedClaims } from "../../component/lay-over-base.js";
+import { sharedSlug } from "../../shopping/shopped-as.js";
 import type { FoodsToday } from "./foods-today.js";
 
 /** A plan with what today's catalogue says of its foods, and whose words those are. */
@@ -30,6 +32,13 @@ export function mergeCurrentFacts(bundle: PlanBundle, today: Pick<FoodsToday, "b
   return last.known.bundle;
 }
 
+/** What is said today of the food that an own food builds on, as far as that one inherits it. */
+const besideOwn = ({ extends: base }: Food, today: Food): FoodClaims =>
+  inheritedClaims(today, base?.sameIngredients ?? false);
+
+const saysSomething = ({ allergens, diets, singleIngredient }: FoodClaims): boolean =>
+  allergens.length > 0 || diets.length > 0 || (singleIngredient ?? null) !== null;
+
 const sameWords = (a: Known["said"], b: Known["said"]): boolean =>
   a.every((each, at) => each.length === b[at]?.length && each.every((claims, index) => claims === b[at]?.[index]));
 
@@ -37,7 +46,10 @@ function saidBeside(
   food: Food,
   { bySlug, canonical }: Pick<FoodsToday, "bySlug" | "canonical">,
 ): readonly FoodClaims[] {
-  const now = [...new Set([food.slug, canonical(food.slug)])].flatMap((slug) => bySlug.get(slug) ?? []);
+  const shared = sharedSlug(food);
+  if (shared === null) return [];
+  const known = [...new Set([shared, canonical(shared)])].flatMap((slug) => bySlug.get(slug) ?? []);
+  const now = food.owner === undefined ? known : known.map((base) => besideOwn(food, base)).filter(saysSomething);
   return now.filter((each) => !saysTheSame(each, food));
 }
 

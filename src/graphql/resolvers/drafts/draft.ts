@@ -5,8 +5,9 @@ import { checkDraft } from "../../../services/drafts/check-draft.js";
 import { compareRevisions } from "../../../services/plans/compare-revisions.js";
 import { discardDraft } from "../../../services/drafts/discard-draft.js";
 import { listDrafts } from "../../../services/drafts/list-drafts.js";
-import { saveDocuments } from "../../../services/drafts/save-documents.js";
-import { saveComponentDraft, savePlanDraft } from "../../../services/drafts/save-draft.js";
+import { findFoodsOf } from "../../../services/foods/find-foods-of.js";
+import { saveDocuments, type SavedDraft } from "../../../services/drafts/save-documents.js";
+import { saveComponentDraft, saveFoodDraft, savePlanDraft } from "../../../services/drafts/save-draft.js";
 import type { Context } from "../../context.js";
 import { valueOf } from "../../errors.js";
 import type {
@@ -24,7 +25,7 @@ import { foodParent } from "../parents-of.js";
 
 export const draftQueries: Pick<
   QueryResolvers,
-  "drafts" | "planDraft" | "componentDraft" | "checkDraft" | "checkDocuments" | "readLines" | "compare"
+  "drafts" | "planDraft" | "componentDraft" | "foodDraft" | "checkDraft" | "checkDocuments" | "readLines" | "compare"
 > = {
   drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
     connection(
@@ -33,6 +34,7 @@ export const draftQueries: Pick<
     ),
   planDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PLAN", ...name }),
   componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
+  foodDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "FOOD", ...name }),
   compare: async (_, { from, to, ...name }, { deps, actor }) =>
     valueOf(await compareRevisions(deps, actor, { ...name, from: from ?? null, to: to ?? null })).map((found) => ({
       ...found,
@@ -59,7 +61,7 @@ export const textLineResolvers: FieldsBeyond<TextLineResolvers, LineExplained> =
 
 export const draftMutations: Pick<
   MutationResolvers,
-  "saveDocuments" | "savePlanDraft" | "saveComponentDraft" | "discardDraft"
+  "saveDocuments" | "savePlanDraft" | "saveComponentDraft" | "saveFoodDraft" | "discardDraft"
 > = {
   saveDocuments: async (_, { input }, context) => {
     const saved = await saveDocuments(context.deps, context, input);
@@ -67,7 +69,7 @@ export const draftMutations: Pick<
     const { publisher, drafts, foods } = saved.value;
     return {
       drafts: drafts.map((draft) => ({ ...draft, publisher })),
-      foods: await freshFoods(context, foods),
+      foods: await freshFoods(context, foods, new Set(ownOf(drafts)), publisher),
       problems: [],
     };
   },
@@ -75,6 +77,8 @@ export const draftMutations: Pick<
     payload("draft", await savePlanDraft(context.deps, context, input), (draft) => draft),
   saveComponentDraft: async (_, { input }, context) =>
     payload("draft", await saveComponentDraft(context.deps, context, input), (draft) => draft),
+  saveFoodDraft: async (_, { input }, context) =>
+    payload("draft", await saveFoodDraft(context.deps, context, input), (draft) => draft),
   discardDraft: async (_, { input }, context) =>
     payload("discarded", await discardDraft(context.deps, context, input), (draft) => draft),
 };
@@ -100,9 +104,18 @@ export const savedDraftResolvers: FieldsBeyond<SavedDraftResolvers, SavedDraftPa
   },
 };
 
-/** Foods that were just saved, read anew. */
-export async function freshFoods({ loaders }: Context, slugs: readonly string[]): Promise<readonly FoodParent[]> {
+const ownOf = (drafts: readonly SavedDraft[]): readonly string[] =>
+  drafts.flatMap(({ kind, slug }) => (kind === "FOOD" ? [slug] : []));
+
+/** Foods that were just saved, read anew; those of `own` are a publisher's. */
+export async function freshFoods(
+  { loaders, deps }: Context,
+  slugs: readonly string[],
+  own: ReadonlySet<string> = new Set(),
+  publisher = "",
+): Promise<readonly FoodParent[]> {
   slugs.forEach((slug) => loaders.foods.clear(slug));
-  const foods = await loaders.readFoods(slugs);
+  const shared = await loaders.readFoods(slugs.filter((slug) => !own.has(slug)));
+  const foods = [...shared, ...(await findFoodsOf(deps.data, publisher, [...own]))];
   return foods.filter((food) => food !== null).map((food) => foodParent(food, null));
 }

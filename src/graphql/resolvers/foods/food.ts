@@ -16,7 +16,9 @@ import type { FieldsBeyond } from "../fields-beyond.js";
 import { guidanceOfFood } from "../plans/storage-guidance.js";
 
 export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
-  id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: food.slug }),
+  id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: idSlug(food) }),
+  owner: (food, _, { loaders }) => (food.owner === undefined ? null : loaders.publishers.load(food.owner)),
+  extends: (food) => food.extends?.food ?? null,
   name: (food, { locale }) => foodNameFor(food, locale ?? null),
   allergens: ({ allergens }) => allergens.map((each) => ({ ...each, traces: each.traces ?? null })),
   shelfStable: ({ shelfStable }) => shelfStable ?? null,
@@ -38,6 +40,9 @@ export const keepingRuleResolvers: FieldsBeyond<KeepingRuleResolvers, KeepingRul
   purpose: ({ place, purpose }) => purpose ?? (place === "FREEZER" ? "QUALITY" : "SAFETY"),
   region: ({ region }) => region ?? null,
 };
+/** A publisher's own food of today is found by both names; inside a revision its slug is enough. */
+const idSlug = ({ owner, slug, frozenIn }: FoodParent): string =>
+  owner === undefined || frozenIn !== null ? slug : `${owner}/${slug}`;
 
 export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> = {
   keepsAs: (part) => part.keepsAs ?? null,

@@ -133,16 +133,20 @@ const nutrientsSchema = z
   .nullable()
   .default(null);
 
-/** A food: something bought. */
-export const foodSchema = z.strictObject({
+const foodFields = z.strictObject({
   $schema: schemaAddress,
   kind: z.literal("food"),
   slug: slugSchema,
-  names: z.record(localeSchema, foodNameSchema).refine((names) => Object.keys(names).length > 0, {
-    params: { expected: "a name in at least one language", got: "none" },
+  extends: slugSchema
+    .nullable()
+    .default(null)
+    .meta({ description: "slug of a food that all publishers share: what this document does not say is taken from there" }),
+  "same-ingredients": yesNoSchema.default(false).meta({
+    description: "yes: made of the same as the food it extends, so what is not in that is not in this one either",
   }),
-  aisle: codeSchema("aisle"),
-  "shopped-by": wordSchema(dimensionWords),
+  names: z.record(localeSchema, foodNameSchema).default({}),
+  aisle: codeSchema("aisle").optional(),
+  "shopped-by": wordSchema(dimensionWords).optional(),
   usda: z
     .string()
     .regex(/^\d{5}$/, "a number of five digits, such as 11124")
@@ -186,7 +190,34 @@ export const foodSchema = z.strictObject({
   keeping: keepingListSchema,
   "shelf-stable": yesNoSchema.default(false),
   packs: listSchema(packSchema).default([]),
-  "always-there": yesNoSchema.default(false),
+  "always-there": yesNoSchema.optional(),
 });
+
+type Written = Partial<z.output<typeof foodFields>>;
+
+/** What a food that builds on no other has to say itself. */
+const wholeSchema = z.check<z.output<typeof foodFields>>((context) => {
+  // It may be anything at all, since it is looked at whatever else is wrong.
+  const food = context.value as Written | null;
+  if (typeof food !== "object" || food === null || (food.extends ?? null) !== null) return;
+  const refuse = (key: keyof Written, expected: string): void =>
+    void context.issues.push({
+      code: "custom",
+      path: [key],
+      params: { expected, got: "nothing" },
+      input: food,
+      continue: true,
+    });
+  if (Object.keys(food.names ?? { missing: "" }).length === 0)
+    refuse("names", "a name in at least one language");
+  if (food.aisle === undefined) refuse("aisle", "the part of the shop it is found in");
+  if (food["shopped-by"] === undefined) refuse("shopped-by", Object.values(dimensionWords).join(" | "));
+  if (food["same-ingredients"] === true) refuse("extends", "the food that it is made of the same as");
+});
+// Beside every other fault, not after it is mended.
+wholeSchema._zod.def.when = () => true;
+
+/** A food: something bought. */
+export const foodSchema = foodFields.check(wholeSchema);
 
 export type FoodDocument = z.output<typeof foodSchema>;

@@ -411,6 +411,7 @@ export const ModelName = {
   CatalogueEdition: 'CatalogueEdition',
   CatalogueFood: 'CatalogueFood',
   ComponentDraft: 'ComponentDraft',
+  PublisherFood: 'PublisherFood',
   ComponentRoute: 'ComponentRoute',
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
@@ -448,7 +449,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1469,6 +1470,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.ComponentDraftCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.ComponentDraftCountAggregateOutputType> | number
+        }
+      }
+    }
+    PublisherFood: {
+      payload: Prisma.$PublisherFoodPayload<ExtArgs>
+      fields: Prisma.PublisherFoodFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.PublisherFoodFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.PublisherFoodFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>
+        }
+        findFirst: {
+          args: Prisma.PublisherFoodFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.PublisherFoodFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>
+        }
+        findMany: {
+          args: Prisma.PublisherFoodFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>[]
+        }
+        create: {
+          args: Prisma.PublisherFoodCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>
+        }
+        createMany: {
+          args: Prisma.PublisherFoodCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.PublisherFoodCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>[]
+        }
+        delete: {
+          args: Prisma.PublisherFoodDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>
+        }
+        update: {
+          args: Prisma.PublisherFoodUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>
+        }
+        deleteMany: {
+          args: Prisma.PublisherFoodDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.PublisherFoodUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.PublisherFoodUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>[]
+        }
+        upsert: {
+          args: Prisma.PublisherFoodUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherFoodPayload>
+        }
+        aggregate: {
+          args: Prisma.PublisherFoodAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregatePublisherFood>
+        }
+        groupBy: {
+          args: Prisma.PublisherFoodGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PublisherFoodGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.PublisherFoodCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PublisherFoodCountAggregateOutputType> | number
         }
       }
     }
@@ -3381,6 +3456,23 @@ export const ComponentDraftScalarFieldEnum = {
 export type ComponentDraftScalarFieldEnum = (typeof ComponentDraftScalarFieldEnum)[keyof typeof ComponentDraftScalarFieldEnum]
 
 
+export const PublisherFoodScalarFieldEnum = {
+  publisherId: 'publisherId',
+  slug: 'slug',
+  title: 'title',
+  value: 'value',
+  version: 'version',
+  updatedAt: 'updatedAt',
+  documentText: 'documentText',
+  documentFormat: 'documentFormat',
+  contentHash: 'contentHash',
+  updatedBy: 'updatedBy',
+  published: 'published'
+} as const
+
+export type PublisherFoodScalarFieldEnum = (typeof PublisherFoodScalarFieldEnum)[keyof typeof PublisherFoodScalarFieldEnum]
+
+
 export const ComponentRouteScalarFieldEnum = {
   publisherId: 'publisherId',
   id: 'id',
@@ -4251,6 +4343,7 @@ export type GlobalOmitConfig = {
   catalogueEdition?: Prisma.CatalogueEditionOmit
   catalogueFood?: Prisma.CatalogueFoodOmit
   componentDraft?: Prisma.ComponentDraftOmit
+  publisherFood?: Prisma.PublisherFoodOmit
   componentRoute?: Prisma.ComponentRouteOmit
   plan?: Prisma.PlanOmit
   planDraft?: Prisma.PlanDraftOmit

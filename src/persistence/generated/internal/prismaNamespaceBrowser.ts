@@ -65,6 +65,7 @@ export const ModelName = {
   CatalogueEdition: 'CatalogueEdition',
   CatalogueFood: 'CatalogueFood',
   ComponentDraft: 'ComponentDraft',
+  PublisherFood: 'PublisherFood',
   ComponentRoute: 'ComponentRoute',
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
@@ -345,6 +346,23 @@ export const ComponentDraftScalarFieldEnum = {
 } as const
 
 export type ComponentDraftScalarFieldEnum = (typeof ComponentDraftScalarFieldEnum)[keyof typeof ComponentDraftScalarFieldEnum]
+
+
+export const PublisherFoodScalarFieldEnum = {
+  publisherId: 'publisherId',
+  slug: 'slug',
+  title: 'title',
+  value: 'value',
+  version: 'version',
+  updatedAt: 'updatedAt',
+  documentText: 'documentText',
+  documentFormat: 'documentFormat',
+  contentHash: 'contentHash',
+  updatedBy: 'updatedBy',
+  published: 'published'
+} as const
+
+export type PublisherFoodScalarFieldEnum = (typeof PublisherFoodScalarFieldEnum)[keyof typeof PublisherFoodScalarFieldEnum]
 
 
 export const ComponentRouteScalarFieldEnum = {

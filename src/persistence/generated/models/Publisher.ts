@@ -204,6 +204,7 @@ export type PublisherWhereInput = {
   description?: Prisma.StringNullableFilter<"Publisher"> | string | null
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
+  foods?: Prisma.PublisherFoodListRelationFilter
   discarded?: Prisma.DiscardedDraftListRelationFilter
   tokens?: Prisma.AccessTokenListRelationFilter
   audit?: Prisma.AuditEntryListRelationFilter
@@ -222,6 +223,7 @@ export type PublisherOrderByWithRelationInput = {
   description?: Prisma.SortOrderInput | Prisma.SortOrder
   plans?: Prisma.PlanOrderByRelationAggregateInput
   components?: Prisma.ComponentDraftOrderByRelationAggregateInput
+  foods?: Prisma.PublisherFoodOrderByRelationAggregateInput
   discarded?: Prisma.DiscardedDraftOrderByRelationAggregateInput
   tokens?: Prisma.AccessTokenOrderByRelationAggregateInput
   audit?: Prisma.AuditEntryOrderByRelationAggregateInput
@@ -243,6 +245,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   description?: Prisma.StringNullableFilter<"Publisher"> | string | null
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
+  foods?: Prisma.PublisherFoodListRelationFilter
   discarded?: Prisma.DiscardedDraftListRelationFilter
   tokens?: Prisma.AccessTokenListRelationFilter
   audit?: Prisma.AuditEntryListRelationFilter
@@ -289,6 +292,7 @@ export type PublisherCreateInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -307,6 +311,7 @@ export type PublisherUncheckedCreateInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -325,6 +330,7 @@ export type PublisherUpdateInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -343,6 +349,7 @@ export type PublisherUncheckedUpdateInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -527,6 +534,20 @@ export type PublisherUpdateOneRequiredWithoutComponentsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutComponentsInput, Prisma.PublisherUpdateWithoutComponentsInput>, Prisma.PublisherUncheckedUpdateWithoutComponentsInput>
 }
 
+export type PublisherCreateNestedOneWithoutFoodsInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutFoodsInput, Prisma.PublisherUncheckedCreateWithoutFoodsInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutFoodsInput
+  connect?: Prisma.PublisherWhereUniqueInput
+}
+
+export type PublisherUpdateOneRequiredWithoutFoodsNestedInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutFoodsInput, Prisma.PublisherUncheckedCreateWithoutFoodsInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutFoodsInput
+  upsert?: Prisma.PublisherUpsertWithoutFoodsInput
+  connect?: Prisma.PublisherWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutFoodsInput, Prisma.PublisherUpdateWithoutFoodsInput>, Prisma.PublisherUncheckedUpdateWithoutFoodsInput>
+}
+
 export type PublisherCreateNestedOneWithoutPlansInput = {
   create?: Prisma.XOR<Prisma.PublisherCreateWithoutPlansInput, Prisma.PublisherUncheckedCreateWithoutPlansInput>
   connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPlansInput
@@ -566,6 +587,7 @@ export type PublisherCreateWithoutTokensInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -583,6 +605,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -616,6 +639,7 @@ export type PublisherUpdateWithoutTokensInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -633,6 +657,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -650,6 +675,7 @@ export type PublisherCreateWithoutAuditInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -667,6 +693,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -700,6 +727,7 @@ export type PublisherUpdateWithoutAuditInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -717,6 +745,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -734,6 +763,7 @@ export type PublisherCreateWithoutChangesInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -751,6 +781,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -784,6 +815,7 @@ export type PublisherUpdateWithoutChangesInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -801,6 +833,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -818,6 +851,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -835,6 +869,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -868,6 +903,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -885,6 +921,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -901,6 +938,7 @@ export type PublisherCreateWithoutComponentsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -918,6 +956,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -951,6 +990,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -968,6 +1008,95 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherCreateWithoutFoodsInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherUncheckedCreateWithoutFoodsInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherCreateOrConnectWithoutFoodsInput = {
+  where: Prisma.PublisherWhereUniqueInput
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutFoodsInput, Prisma.PublisherUncheckedCreateWithoutFoodsInput>
+}
+
+export type PublisherUpsertWithoutFoodsInput = {
+  update: Prisma.XOR<Prisma.PublisherUpdateWithoutFoodsInput, Prisma.PublisherUncheckedUpdateWithoutFoodsInput>
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutFoodsInput, Prisma.PublisherUncheckedCreateWithoutFoodsInput>
+  where?: Prisma.PublisherWhereInput
+}
+
+export type PublisherUpdateToOneWithWhereWithoutFoodsInput = {
+  where?: Prisma.PublisherWhereInput
+  data: Prisma.XOR<Prisma.PublisherUpdateWithoutFoodsInput, Prisma.PublisherUncheckedUpdateWithoutFoodsInput>
+}
+
+export type PublisherUpdateWithoutFoodsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherUncheckedUpdateWithoutFoodsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -985,6 +1114,7 @@ export type PublisherCreateWithoutPlansInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1002,6 +1132,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1035,6 +1166,7 @@ export type PublisherUpdateWithoutPlansInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1052,6 +1184,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1070,6 +1203,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -1087,6 +1221,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -1120,6 +1255,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -1137,6 +1273,7 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1151,6 +1288,7 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
 export type PublisherCountOutputType = {
   plans: number
   components: number
+  foods: number
   discarded: number
   tokens: number
   audit: number
@@ -1161,6 +1299,7 @@ export type PublisherCountOutputType = {
 export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   plans?: boolean | PublisherCountOutputTypeCountPlansArgs
   components?: boolean | PublisherCountOutputTypeCountComponentsArgs
+  foods?: boolean | PublisherCountOutputTypeCountFoodsArgs
   discarded?: boolean | PublisherCountOutputTypeCountDiscardedArgs
   tokens?: boolean | PublisherCountOutputTypeCountTokensArgs
   audit?: boolean | PublisherCountOutputTypeCountAuditArgs
@@ -1190,6 +1329,13 @@ export type PublisherCountOutputTypeCountPlansArgs<ExtArgs extends runtime.Types
  */
 export type PublisherCountOutputTypeCountComponentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.ComponentDraftWhereInput
+}
+
+/**
+ * PublisherCountOutputType without action
+ */
+export type PublisherCountOutputTypeCountFoodsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PublisherFoodWhereInput
 }
 
 /**
@@ -1239,6 +1385,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   description?: boolean
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
+  foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
   discarded?: boolean | Prisma.Publisher$discardedArgs<ExtArgs>
   tokens?: boolean | Prisma.Publisher$tokensArgs<ExtArgs>
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
@@ -1284,6 +1431,7 @@ export type PublisherOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs 
 export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
+  foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
   discarded?: boolean | Prisma.Publisher$discardedArgs<ExtArgs>
   tokens?: boolean | Prisma.Publisher$tokensArgs<ExtArgs>
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
@@ -1299,6 +1447,7 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
   objects: {
     plans: Prisma.$PlanPayload<ExtArgs>[]
     components: Prisma.$ComponentDraftPayload<ExtArgs>[]
+    foods: Prisma.$PublisherFoodPayload<ExtArgs>[]
     discarded: Prisma.$DiscardedDraftPayload<ExtArgs>[]
     tokens: Prisma.$AccessTokenPayload<ExtArgs>[]
     audit: Prisma.$AuditEntryPayload<ExtArgs>[]
@@ -1719,6 +1868,7 @@ export interface Prisma__PublisherClient<T, Null = never, ExtArgs extends runtim
   readonly [Symbol.toStringTag]: "PrismaPromise"
   plans<T extends Prisma.Publisher$plansArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$plansArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PlanPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   components<T extends Prisma.Publisher$componentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$componentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ComponentDraftPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  foods<T extends Prisma.Publisher$foodsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$foodsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PublisherFoodPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   discarded<T extends Prisma.Publisher$discardedArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$discardedArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$DiscardedDraftPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   tokens<T extends Prisma.Publisher$tokensArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$tokensArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AccessTokenPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   audit<T extends Prisma.Publisher$auditArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$auditArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AuditEntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
@@ -2208,6 +2358,30 @@ export type Publisher$componentsArgs<ExtArgs extends runtime.Types.Extensions.In
   take?: number
   skip?: number
   distinct?: Prisma.ComponentDraftScalarFieldEnum | Prisma.ComponentDraftScalarFieldEnum[]
+}
+
+/**
+ * Publisher.foods
+ */
+export type Publisher$foodsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the PublisherFood
+   */
+  select?: Prisma.PublisherFoodSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the PublisherFood
+   */
+  omit?: Prisma.PublisherFoodOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PublisherFoodInclude<ExtArgs> | null
+  where?: Prisma.PublisherFoodWhereInput
+  orderBy?: Prisma.PublisherFoodOrderByWithRelationInput | Prisma.PublisherFoodOrderByWithRelationInput[]
+  cursor?: Prisma.PublisherFoodWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PublisherFoodScalarFieldEnum | Prisma.PublisherFoodScalarFieldEnum[]
 }
 
 /**

@@ -1,0 +1,83 @@
+import type { Food } from "../../domain/model/food.js";
+import { publisherId } from "../access/publishers.js";
+import type { Data, Draft, DraftWriting, OwnedSlug } from "../data.js";
+import type { Db, Session } from "../database/session.js";
+import { firstVersion } from "../drafts/discard-draft.js";
+import { documentColumns, marksOf, type MarkColumns } from "../drafts/draft-document.js";
+import { StaleDraft } from "../errors.js";
+import type { Prisma } from "../generated/client.js";
+import { fromJson, toJson } from "../sql/json-column.js";
+import { inOrder } from "../sql/keys.js";
+import { ownedName, storableNames } from "../sql/owned-name.js";
+import { storable } from "../sql/storable-text.js";
+
+/** Publishers' own foods: drafts of their documents, and what was published of them. */
+export function publisherFoodData(session: Session): Data["publisherFoods"] {
+  const { db } = session;
+  return {
+    saveDraft: async (publisher, food, expectedVersion, writing) =>
+      session.transaction((inside) => saveDraft(inside, publisher, storable(food), expectedVersion, storable(writing))),
+    drafts: async (names) => inOrderOf(names, await rowsOf(db, names), draftOf),
+    published: async (names) =>
+      inOrderOf(names, await rowsOf(db, names), ({ published }) => (published === null ? null : fromJson(published))),
+    notePublished: async (publisher, foods) => {
+      await session.transaction(async (inside) => {
+        const owner = await publisherId(inside, publisher);
+        for (const food of foods)
+          await inside.publisherFood.updateMany({
+            where: { publisherId: owner, slug: food.slug },
+            data: { published: toJson(food) },
+          });
+      });
+    },
+  };
+}
+
+type Row = MarkColumns & {
+  readonly slug: string;
+  readonly value: Prisma.JsonValue;
+  readonly published: Prisma.JsonValue;
+  readonly publisher: { readonly slug: string };
+};
+
+const rowsOf = async (db: Db, names: readonly OwnedSlug[]): Promise<readonly Row[]> =>
+  names.length === 0
+    ? []
+    : db.publisherFood.findMany({
+        where: { OR: storableNames(names).map(({ publisher, slug }) => ({ slug, publisher: { slug: publisher } })) },
+        include: { publisher: { select: { slug: true } } },
+      });
+
+function inOrderOf<T>(names: readonly OwnedSlug[], rows: readonly Row[], read: (row: Row) => T): readonly (T | null)[] {
+  const keys = names.map(({ publisher, slug }) => ownedName(publisher, slug));
+  const found = inOrder(keys, rows, (row) => ownedName(row.publisher.slug, row.slug), String);
+  return found.map((row) => (row === null ? null : read(row)));
+}
+
+const draftOf = (row: Row): Draft<Food> => ({ ...marksOf(row), value: fromJson(row.value) });
+
+/** @throws StaleDraft, UnknownPublisher */
+async function saveDraft(
+  db: Db,
+  publisher: string,
+  food: Food,
+  expected: number | null,
+  writing: DraftWriting,
+): Promise<number> {
+  const owner = await publisherId(db, publisher);
+  const key = { publisherId: owner, slug: food.slug };
+  const columns = { title: food.names[0]?.one ?? food.slug, value: toJson(food), ...documentColumns(writing) };
+  const { count } =
+    expected === null
+      ? await db.publisherFood.createMany({
+          data: [{ ...key, ...columns, version: await firstVersion(db, { ...key, kind: "FOOD" }) }],
+          skipDuplicates: true,
+        })
+      : await db.publisherFood.updateMany({
+          where: { ...key, version: expected },
+          data: { ...columns, version: { increment: 1 } },
+        });
+  const saved = await db.publisherFood.findUnique({ where: { publisherId_slug: key }, select: { version: true } });
+  if (count === 0 || saved === null) throw new StaleDraft(food.slug, expected, saved?.version ?? null);
+  return saved.version;
+}

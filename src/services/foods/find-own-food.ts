@@ -1,0 +1,20 @@
+import type { Food } from "../../domain/model/food.js";
+import { mayUse, type Actor } from "../access/actor.js";
+import type { Deps, OwnedSlug } from "../deps.js";
+import { isStorable } from "../storable-text.js";
+import { findFoods } from "./find-foods.js";
+import { findFoodsOf } from "./find-foods-of.js";
+
+/**
+ * A food as a publisher's plans have it: to whoever may read its drafts as it is saved, to all others as its newest published plan
+ * froze it. A food that all share where the publisher has none of its own; null: there is neither.
+ */
+export async function findOwnFood(deps: Deps, actor: Actor, name: OwnedSlug): Promise<Food | null> {
+  const { publisher, slug } = name;
+  const { data } = deps;
+  if (!isStorable(publisher) || !isStorable(slug)) return null;
+  if (mayUse(actor, "READ_DRAFTS", publisher)) return (await findFoodsOf(data, publisher, [slug]))[0] ?? null;
+  const [published] = await data.publisherFoods.published([name]);
+  // What somebody has not published is not there: then it is the one that all share, as for everybody else.
+  return published ?? (await findFoods(deps, [slug]))[0] ?? null;
+}
