@@ -46,17 +46,15 @@ export const inheritedClaims = (base: FoodClaims, sameIngredients: boolean): Foo
   sameIngredients ? base : presentIn(base);
 
 /** What is in a food, without all that says that something is not. */
-const presentIn = memoize(
-  ({ allergens, diets }: FoodClaims): FoodClaims => ({
-    allergens: allergens.flatMap(({ traces, ...each }): FoodAllergen[] => {
-      if (each.presence === "CONTAINS" || each.presence === "MAY_CONTAIN")
-        return [{ ...each, ...(traces === "MAY_CONTAIN" ? { traces } : {}) }];
-      // Not as an ingredient, says the base, and perhaps in traces: the traces are there.
-      return traces === "MAY_CONTAIN" ? [{ ...each, presence: "MAY_CONTAIN" }] : [];
-    }),
-    diets: diets.filter(({ fits }) => fits === false),
+const presentIn = memoize(({ allergens, diets }: FoodClaims): FoodClaims => ({
+  allergens: allergens.flatMap(({ traces, ...each }): FoodAllergen[] => {
+    if (each.presence === "CONTAINS" || each.presence === "MAY_CONTAIN")
+      return [{ ...each, ...(traces === "MAY_CONTAIN" ? { traces } : {}) }];
+    // Not as an ingredient, says the base, and perhaps in traces: the traces are there.
+    return traces === "MAY_CONTAIN" ? [{ ...each, presence: "MAY_CONTAIN" }] : [];
   }),
-);
+  diets: diets.filter(({ fits }) => fits === false),
+}));
 
 /** Own ones first, then those of the base that they say nothing of. */
 function laidOver<T>(own: readonly T[], base: readonly T[], keyOf: (each: T) => unknown): readonly T[] {

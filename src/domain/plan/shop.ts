@@ -223,7 +223,8 @@ export function* shopInSlices(
   );
   yield;
   work.step(6 * needs.length + household.onHand.length * (1 + needs.length / entriesInStep));
-  const findOnHand = (slug: string): Food | null => find(slug) ?? needs.find(({ food }) => food.slug === slug)?.food ?? null;
+  const findOnHand = (slug: string): Food | null =>
+    find(slug) ?? needs.find(({ food }) => food.slug === slug)?.food ?? null;
   const stock = useFoodStock(needs, household, today.canonical, findOnHand, today.date);
   const place = shopOf(household);
   const currency = currencyFor(

@@ -24,9 +24,7 @@ async function find(ref: NodeRef, { loaders, deps, actor }: Context): Promise<No
   if (ref.kind === "Food" && ref.revision === null) {
     const [publisher = "", own] = ref.slug.split("/");
     const food =
-      own === undefined
-        ? await loaders.foods.load(ref.slug)
-        : await findOwnFood(deps, actor, { publisher, slug: own });
+      own === undefined ? await loaders.foods.load(ref.slug) : await findOwnFood(deps, actor, { publisher, slug: own });
     return food && { ...foodParent(food, null), __typename: ref.kind };
   }
   const published = ref.revision === null ? null : await loaders.plansById.load(ref.revision);

@@ -84,7 +84,9 @@ function* checkTogether(
   for (const { value, read } of resolved.plans) ofPlans.push(...(yield* check(value, read)));
   return [
     ...resolved.foods.flatMap(({ value, read }) =>
-      checkFood(value.extends === undefined ? value : inherit(value)).map((problem) => locateProblem(problem, resolved, read)),
+      checkFood(value.extends === undefined ? value : inherit(value)).map((problem) =>
+        locateProblem(problem, resolved, read),
+      ),
     ),
     ...resolved.foods.flatMap(({ value, read }) => checkAllergens(value).map((problem) => problemAt(read, problem))),
     ...ofPlans,

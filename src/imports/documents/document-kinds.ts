@@ -29,5 +29,12 @@ export const jsonSchemas = (): Readonly<Record<DocumentKind, z.core.JSONSchema.B
 const jsonSchema = (kind: DocumentKind): z.core.JSONSchema.BaseSchema => ({
   ...z.toJSONSchema(documentSchemas[kind], { io: "input", unrepresentable: "any" }),
   title: `Prepwright ${kind}`,
-  ...(kind === "food" ? { anyOf: [{ required: ["names", "aisle", "shopped-by"] }, { required: ["extends"] }] } : {}),
+  ...(kind === "food" ? { anyOf: [asksFor("names", "aisle", "shopped-by"), asksFor("extends")] } : {}),
+});
+
+/** A food says these itself or builds on another. */
+const asksFor = (...keys: readonly string[]): z.core.JSONSchema.BaseSchema => ({
+  type: "object",
+  properties: Object.fromEntries(keys.map((key) => [key, {}])),
+  required: [...keys],
 });

@@ -72,7 +72,11 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
     keeping: food.keeping.map(keepingOf),
     "shelf-stable": food.shelfStable === true ? "yes" : null,
     packs: food.packs.map(packOf),
-    "always-there": food.alwaysThere ? "yes" : food.leaves === undefined || food.leaves.includes("alwaysThere") ? null : "no",
+    "always-there": food.alwaysThere
+      ? "yes"
+      : food.leaves === undefined || food.leaves.includes("alwaysThere")
+        ? null
+        : "no",
   });
 
 /** The document that reads back as this component. */

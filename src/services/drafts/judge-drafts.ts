@@ -32,7 +32,13 @@ export async function judgeDrafts(
 ): Promise<readonly Verdict[]> {
   const { data } = deps;
   const verdicts: Verdict[] = [];
-  const file: FileSoFar = { components: new Map(), foods: new Map(), aside: new Set(), moved: new Set(), movedFoods: new Set() };
+  const file: FileSoFar = {
+    components: new Map(),
+    foods: new Map(),
+    aside: new Set(),
+    moved: new Set(),
+    movedFoods: new Set(),
+  };
   for await (const batch of batches(rows())) {
     const texts = batch.flatMap(({ state }) => (state.kind === "TEXT" ? [state] : []));
     const drafts = await data.drafts.texts(texts.map(({ draft, slug }) => ({ kind: draft, publisher, slug })));
@@ -90,8 +96,7 @@ const isMoved = (text: NewText, { moved, movedFoods }: FileSoFar): boolean =>
   componentsOf(text).some((each) => moved.has(each)) || foodsOf(text).some((each) => movedFoods.has(each));
 
 function judgeSame(text: NewText, file: FileSoFar, publishes: boolean, isPublished: boolean): Verdict {
-  const isBehind =
-    text.draft === "PLAN" && publishes && (!isPublished || isMoved(text, file));
+  const isBehind = text.draft === "PLAN" && publishes && (!isPublished || isMoved(text, file));
   return { kind: isBehind ? "PUBLISH" : "UNCHANGED" };
 }
 
@@ -133,8 +138,7 @@ function note(file: FileSoFar, text: NewText, { kind }: Verdict): void {
   if (text.draft !== "COMPONENT") return;
   if (kind === "QUARANTINED") aside.add(text.slug);
   else components.set(text.slug, text.read);
-  if (kind === "CREATED" || kind === "CHANGED" || isMoved(text, file))
-    moved.add(text.slug);
+  if (kind === "CREATED" || kind === "CHANGED" || isMoved(text, file)) moved.add(text.slug);
 }
 
 /** The components of the file that a document leads to, directly or through one another. */

@@ -47,8 +47,8 @@ export async function loadReferences(
     ...[...bases.values()].map(({ ndbNo }) => ndbNo),
   ]);
   // The same food each time, because much is known of a food as long as it lives.
-  const inherit = memoize(
-    (food: Food): Food => inherited(isShared(actor, food) ? food : (asOwn(publisher, food, bases) ?? food)),
+  const inherit = memoize((food: Food): Food =>
+    inherited(isShared(actor, food) ? food : (asOwn(publisher, food, bases) ?? food)),
   );
   const codes = await listsOfToday(deps, numbersIn(read));
   const known = { foods: found, components, inherit, bases, codes };

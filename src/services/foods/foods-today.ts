@@ -61,7 +61,9 @@ export async function foodsToday(
   { readFoods, readSynonyms, readQuestion }: CatalogueReaders,
 ): Promise<FoodsToday> {
   const onHand = household.onHand.flatMap(({ item }) => (item.kind === "FOOD" ? [item.food] : []));
-  const slugs = [...new Set([...bundles.flatMap(({ foods }) => foods.flatMap((food) => sharedSlug(food) ?? [])), ...onHand])];
+  const slugs = [
+    ...new Set([...bundles.flatMap(({ foods }) => foods.flatMap((food) => sharedSlug(food) ?? [])), ...onHand]),
+  ];
   const same = new Map<string, string>();
   (await readSynonyms(slugs)).forEach((other, at) => {
     const slug = slugs[at];

@@ -96,7 +96,7 @@ const ownWords = new Set([
     "load-batches",
     "share",
   ],
-  ...["food", "component", "part", "do", "after.*", "uses.*", "leaves", "rule", "seen", "region", "locale", "fits"],
+  ...["food", "extends", "component", "part", "do", "after.*", "uses.*", "leaves", "rule", "seen", "region", "locale", "fits"],
   ...[
     "yield",
     "time",

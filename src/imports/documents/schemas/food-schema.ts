@@ -140,7 +140,9 @@ const foodFields = z.strictObject({
   extends: slugSchema
     .nullable()
     .default(null)
-    .meta({ description: "slug of a food that all publishers share: what this document does not say is taken from there" }),
+    .meta({
+      description: "slug of a food that all publishers share: what this document does not say is taken from there",
+    }),
   "same-ingredients": yesNoSchema.default(false).meta({
     description: "yes: made of the same as the food it extends, so what is not in that is not in this one either",
   }),
@@ -208,8 +210,7 @@ const wholeSchema = z.check<z.output<typeof foodFields>>((context) => {
       input: food,
       continue: true,
     });
-  if (Object.keys(food.names ?? { missing: "" }).length === 0)
-    refuse("names", "a name in at least one language");
+  if (Object.keys(food.names ?? { missing: "" }).length === 0) refuse("names", "a name in at least one language");
   if (food.aisle === undefined) refuse("aisle", "the part of the shop it is found in");
   if (food["shopped-by"] === undefined) refuse("shopped-by", Object.values(dimensionWords).join(" | "));
   if (food["same-ingredients"] === true) refuse("extends", "the food that it is made of the same as");

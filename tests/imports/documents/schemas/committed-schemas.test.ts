@@ -58,7 +58,10 @@ describe("the schemas for editors", () => {
       if (first === undefined) throw new Error("the demo is empty");
       // A food that builds on another says less.
       const { required: always = [], anyOf = [] } = jsonSchemas()[kind];
-      const required = [...always, ...((anyOf[0] as { readonly required?: readonly string[] } | undefined)?.required ?? [])];
+      const required = [
+        ...always,
+        ...((anyOf[0] as { readonly required?: readonly string[] } | undefined)?.required ?? []),
+      ];
       expect(required.length).toBeGreaterThan(3);
       for (const key of required) {
         expect(
