@@ -1,4 +1,5 @@
 import type { Food, FoodAllergen, FoodClaims, FoodDiet, FoodName, SingleIngredient } from "../model/food.js";
+import type { KeepingRule } from "../model/keeping.js";
 import { memoize } from "../memoize.js";
 
 /**
@@ -28,7 +29,8 @@ export function layOverBase({ leaves = [], ...own }: Food, base: Food): Food {
     // Another row of the open table has nutrients of its own.
     nutrients: own.nutrients ?? (sameRow ? base.nutrients : null),
     keepsAs: own.keepsAs ?? base.keepsAs,
-    keeping: [...own.keeping, ...base.keeping.filter(({ place }) => !own.keeping.some((each) => each.place === place))],
+    keeping: laidOver(own.keeping, base.keeping, keptFor),
+    ...laidShelf(own, base),
     packs: laidOver(own.packs, base.packs, ({ id }) => id),
     allergens: laidAllergens(own.allergens, claims.allergens),
     diets: laidDiets(own.diets, claims.diets),
@@ -55,6 +57,16 @@ const presentIn = memoize(({ allergens, diets }: FoodClaims): FoodClaims => ({
   }),
   diets: diets.filter(({ fits }) => fits === false),
 }));
+
+/** A figure for quality takes the place of none for safety. */
+const keptFor = ({ place, purpose }: KeepingRule): string =>
+  `${place} ${purpose ?? (place === "FREEZER" ? "QUALITY" : "SAFETY")}`;
+
+/** Kept on a shelf as the base is, unless the own food says how it is kept. */
+const laidShelf = (own: Food, base: Food): Pick<Food, "shelfStable"> =>
+  own.shelfStable === true || (base.shelfStable === true && own.keepsAs === null && own.keeping.length === 0)
+    ? { shelfStable: true }
+    : {};
 
 /** Own ones first, then those of the base that they say nothing of. */
 function laidOver<T>(own: readonly T[], base: readonly T[], keyOf: (each: T) => unknown): readonly T[] {

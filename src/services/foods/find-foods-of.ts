@@ -52,4 +52,7 @@ export const ownFoods = (data: Pick<Data, "publisherFoods">, publisher: string, 
  * for those that build on another.
  */
 export const isShared = (actor: Actor, food: { readonly extends?: unknown }): boolean =>
-  actor.kind === "TOKEN" && mayUse(actor, "WRITE", null) && (food.extends ?? null) === null;
+  mayUse(actor, "WRITE", null) && !isImport(actor) && (food.extends ?? null) === null;
+
+/** A feed's documents are its publisher's, although the service itself saves them. */
+const isImport = (actor: Actor): boolean => actor.kind === "PROGRAM" && actor.name.startsWith("import ");

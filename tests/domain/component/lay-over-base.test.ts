@@ -69,6 +69,16 @@ describe("a publisher's own food over the one it builds on", () => {
     expect(codes(laid({}, true))).toEqual(["milk", "egg", "soya", "vegan", "vegetarian"]);
   });
 
+  it("keeps the base's figures for safety beside own ones for quality, and its shelf only where it says nothing itself", () => {
+    const quality = laid({ keeping: [{ ...keeps(21), purpose: "QUALITY" }] });
+    expect(quality.keeping.map(({ days }) => days)).toEqual([21, 7]);
+    const tinned = { ...base, shelfStable: true };
+    const over = (facts: Partial<Food>) =>
+      layOverBase({ ...food("ours", facts), extends: { food: "yoghurt", sameIngredients: true } }, tinned).shelfStable;
+    expect(over({ keeping: [], keepsAs: null })).toBe(true);
+    expect(over({ keeping: [keeps(3)] })).toBeUndefined();
+  });
+
   it("names the allergens that it adds", () => {
     expect(laid({ allergens: [says("soya", "CONTAINS")] }).extends?.adds).toEqual(["soya"]);
     expect(laid({ allergens: [says("milk", "CONTAINS")] }).extends?.adds).toBeUndefined();
