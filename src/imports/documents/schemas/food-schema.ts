@@ -137,12 +137,9 @@ const foodFields = z.strictObject({
   $schema: schemaAddress,
   kind: z.literal("food"),
   slug: slugSchema,
-  extends: slugSchema
-    .nullable()
-    .default(null)
-    .meta({
-      description: "slug of a food that all publishers share: what this document does not say is taken from there",
-    }),
+  extends: slugSchema.nullable().default(null).meta({
+    description: "slug of a food that all publishers share: what this document does not say is taken from there",
+  }),
   "same-ingredients": yesNoSchema.default(false).meta({
     description: "yes: made of the same as the food it extends, so what is not in that is not in this one either",
   }),
