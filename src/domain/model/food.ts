@@ -143,7 +143,7 @@ export interface Pack {
 }
 
 /** The food that a publisher's own builds on. */
-export interface FoodBase {
+interface FoodBase {
   /** Its slug among the foods that all publishers share. */
   readonly food: string;
   /** Both are made of the same: only then what is not in the base food is not in this one either. */

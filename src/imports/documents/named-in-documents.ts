@@ -1,7 +1,7 @@
 import type { AnyDocument } from "./document-kinds.js";
 import type { LineDocument } from "./schemas/line-schema.js";
 
-export interface NamedThings {
+interface NamedThings {
   readonly foods: readonly string[];
   readonly components: readonly string[];
 }
