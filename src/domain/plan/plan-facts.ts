@@ -9,28 +9,26 @@ import type { PlanContents } from "./plan-answer.js";
 import type { ScaledLine, ScaledPlan, ShoppingList } from "./scaled.js";
 
 /** What a reader would notice a change of. */
-const factKinds = [
-  "TITLE",
-  "SUMMARY",
-  "SERVES",
-  "PROMISED_TIME",
-  "CLAIM",
-  "MEAL",
-  "DAY",
-  "MEAL_TIME",
-  "COMPONENT",
-  "BATCHES",
-  "INGREDIENT",
-  "AMOUNT",
-  "NEED",
-  "STEP",
-  "KEEPING",
-  "ALLERGEN",
-  "DIET",
-  "NUTRITION",
-  "COST",
-] as const;
-export type FactKind = (typeof factKinds)[number];
+export type FactKind =
+  | "TITLE"
+  | "SUMMARY"
+  | "SERVES"
+  | "PROMISED_TIME"
+  | "CLAIM"
+  | "MEAL"
+  | "DAY"
+  | "MEAL_TIME"
+  | "COMPONENT"
+  | "BATCHES"
+  | "INGREDIENT"
+  | "AMOUNT"
+  | "NEED"
+  | "STEP"
+  | "KEEPING"
+  | "ALLERGEN"
+  | "DIET"
+  | "NUTRITION"
+  | "COST";
 
 /** One thing a plan says, at one path. Equal `exact` texts say the same; `text` is rounded for a kitchen. */
 export interface PlanFact {
