@@ -61,10 +61,12 @@ export async function readDrafts(
 
 /** The publisher's own foods among those that drafts name. One that all share has no draft. */
 async function foodDrafts(service: Service, publisher: string, drafts: readonly DraftText[]): Promise<DraftText[]> {
+  const named = namedInDocuments(documentsOf(drafts).map(({ document }) => document)).foods;
+  if (named.length === 0) return [];
   const own = new Set<string>();
   for (const { kind, slug } of await readVersions(service, publisher)) if (kind === "FOOD") own.add(slug);
   const found: DraftText[] = [];
-  for (const slug of namedInDocuments(documentsOf(drafts).map(({ document }) => document)).foods) {
+  for (const slug of named) {
     if (!own.has(slug)) continue;
     const { draft } = await service.ask(FoodDraftTextDocument, { publisher, slug });
     if (draft !== null) found.push(draftText(draft));
