@@ -38,7 +38,12 @@ describeOnEmbedded("the steps of an attack", (open) => {
   });
 
   it("are few for each point of its price, and never more than so many, though no clock ends it", async () => {
-    const measured: { readonly name: string; readonly steps: number; readonly priced: number }[] = [];
+    const measured: {
+      readonly name: string;
+      readonly steps: number;
+      readonly priced: number;
+      readonly bytes: number;
+    }[] = [];
     for (const { name, body } of corpus) {
       const bytes = body ?? Buffer.alloc(0);
       const type = chooseMediaType({});
@@ -54,7 +59,7 @@ describeOnEmbedded("the steps of an attack", (open) => {
         },
         { deps, actor: anyone, requestId: "attack" },
       );
-      measured.push({ name, steps, priced });
+      measured.push({ name, steps, priced, bytes: bytes.length });
     }
     const worst = measured.toSorted((a, b) => b.steps - a.steps)[0];
     const cheapest = measured.toSorted((a, b) => b.steps / (b.priced + 1) - a.steps / (a.priced + 1))[0];
@@ -63,6 +68,9 @@ describeOnEmbedded("the steps of an attack", (open) => {
     );
     expect(measured.filter(({ steps }) => steps > 0).length).toBeGreaterThan(200);
     expect(measured.filter(({ steps }) => steps > mostSteps)).toEqual([]);
-    expect(measured.filter(({ steps, priced }) => steps > mostForAPoint * (priced + 1))).toEqual([]);
+    const [refused, run] = [measured.filter(({ priced }) => priced === 0), measured.filter(({ priced }) => priced > 0)];
+    expect(run.filter(({ steps, priced }) => steps > mostForAPoint * priced)).toEqual([]);
+    // What is refused before it has a price is charged by its length.
+    expect(refused.filter(({ steps, bytes }) => steps > 2 * bytes)).toEqual([]);
   }, 900_000);
 });

@@ -8,8 +8,16 @@ const guide = readFileSync(path.resolve(import.meta.dirname, "../../../docs/docu
 const examples = [...guide.matchAll(/```yaml\n([\s\S]*?)```/g)].map(([, text = ""]) => text);
 const [whole = "", ...others] = examples;
 
+const readFoods = (text: string) =>
+  resolveDocuments(readDocuments(text, "kale.yaml").documents, { foods: [], components: [] }).foods.map(
+    ({ value }) => value,
+  );
+
 const first = resolveDocuments(readDocuments(whole, "docs/documents.md").documents, { foods: [], components: [] });
+/** A food that all publishers share, for an example that builds on it. */
+const kale = readFoods(readFileSync(path.resolve(import.meta.dirname, "../../../seeds/foods/kale.yaml"), "utf8"));
 const known = {
+  bases: new Map(kale.map((food) => [food.slug, food])),
   foods: first.foods.map(({ value }) => value),
   components: first.components.map(({ value }) => value),
 };
