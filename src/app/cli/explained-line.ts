@@ -1,3 +1,4 @@
+import type { LineTaken } from "../../imports/documents/explain-lines.js";
 import type { JsonValue } from "./outcome.js";
 
 /** How a line that is written as text was read, as a service says it. */
@@ -6,25 +7,10 @@ export type ExplainedLine = {
   readonly file: string | null;
   readonly line: number | null;
   readonly column: number | null;
-  readonly takes: readonly ExplainedItem[];
+  readonly takes: readonly LineTaken[];
   readonly mayName: readonly string[];
   readonly mayTake: readonly string[];
   readonly problem: { readonly message: string } | null;
-};
-
-type ExplainedItem = {
-  readonly id: string | null;
-  readonly food: string | null;
-  readonly component: string | null;
-  readonly part: string | null;
-  readonly amount: string | null;
-  readonly each: string | null;
-  readonly isReady: boolean;
-  readonly form: string | null;
-  readonly preparation: string | null;
-  readonly size: string | null;
-  readonly plusMore: boolean;
-  readonly optional: boolean;
 };
 
 /** For people: the line as written, and below it what it takes, in the words of a document's keys. */
@@ -42,7 +28,7 @@ export const explainedJson = (lines: readonly ExplainedLine[]): readonly JsonVal
     open: problem !== null,
   }));
 
-function itemText(item: ExplainedItem): string {
+function itemText(item: LineTaken): string {
   const { food, component, part, amount, each, isReady, form, preparation, size, plusMore, optional } = item;
   const said: readonly (readonly [string, string | null])[] = [
     ["food", food],

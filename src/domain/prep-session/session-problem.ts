@@ -3,6 +3,7 @@ import type { Step } from "../model/component.js";
 import { failed, ok, type Path, type Problem, type Result } from "../problem.js";
 import type { SessionInput, SessionWork, StepRef } from "./session.js";
 import { workKey } from "./task.js";
+import { readOrNull } from "../read-or-null.js";
 
 export const workPath = (work: Pick<SessionWork, "kind" | "slug">): Path => [
   work.kind === "MEAL" ? "meals" : "components",
@@ -94,16 +95,7 @@ function orderProblems({ extraOrder, work }: SessionInput): Problem[] {
   ]);
 }
 
-/** A wrong instant, zone or time makes Temporal throw a RangeError. */
-function isRead(read: () => unknown): boolean {
-  try {
-    read();
-    return true;
-  } catch (error) {
-    if (error instanceof RangeError) return false;
-    throw error;
-  }
-}
+const isRead = (read: () => unknown): boolean => readOrNull(read) !== null;
 
 function clockProblems({ start, evening }: SessionInput): Problem[] {
   const problems: Problem[] = [];

@@ -1,4 +1,5 @@
 import { memoizeLatest } from "../memoize.js";
+import { readOrNull } from "../read-or-null.js";
 
 /** Languages that unit words and names exist in. Others get English words with their own numbers. */
 export type AmountLanguage = "en" | "de" | "fr" | "es" | "pl";
@@ -20,15 +21,10 @@ export interface ReaderLocale {
 
 /** Language and region only: extensions could ask for other digits. English for a malformed tag, and for none. */
 const plainTag = (locale: string): string => {
-  try {
-    const { language, region }: { language?: string; region?: string } = new Intl.Locale(locale);
-    // `und`: a place, and no language.
-    if (language === undefined || language === "und") return "en";
-    return region === undefined ? language : `${language}-${region}`;
-  } catch (error) {
-    if (error instanceof RangeError) return "en";
-    throw error;
-  }
+  const { language, region }: { language?: string; region?: string } = readOrNull(() => new Intl.Locale(locale)) ?? {};
+  // `und`: a place, and no language.
+  if (language === undefined || language === "und") return "en";
+  return region === undefined ? language : `${language}-${region}`;
 };
 
 const build = (tag: string): ReaderLocale => {

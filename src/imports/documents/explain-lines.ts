@@ -7,7 +7,7 @@ import { charactersInStep, lineLists, mostLooks, type LineThings } from "./settl
 import { lineNames } from "./line-names.js";
 
 /** What a text line takes, as a line with keys would say it. */
-interface LineTaken {
+export interface LineTaken {
   /** What steps call it; null: the line stands in no document. */
   readonly id: string | null;
   /** Slug of the food or of the component: one of the two. */

@@ -1,4 +1,5 @@
 import { Temporal } from "temporal-polyfill";
+import { readOrNull } from "../../domain/read-or-null.js";
 
 /** The longest a recipe is believed to take: a year in minutes. */
 export const longestDuration = 366 * 24 * 60;
@@ -17,13 +18,6 @@ export function isoDurationMinutes(text: string): number | null {
   return minutes <= longestDuration ? minutes : null;
 }
 
-/** Temporal answers what it cannot read with a RangeError, and takes small letters, which the standard has not. */
-function read(text: string): Temporal.Duration | null {
-  if (text.length > longestText || /[a-z]/.test(text)) return null;
-  try {
-    return Temporal.Duration.from(text);
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
-}
+/** Temporal takes small letters, which the standard has not. */
+const read = (text: string): Temporal.Duration | null =>
+  text.length > longestText || /[a-z]/.test(text) ? null : readOrNull(() => Temporal.Duration.from(text));

@@ -5,6 +5,7 @@ import { isNode, listOf, textOf } from "./node-text.js";
 import { readSteps, readTexts } from "./read-steps.js";
 import { readRecipeYield } from "./recipe-yield.js";
 import type { WebRecipe } from "./web-recipe.js";
+import { readOrNull } from "../../domain/read-or-null.js";
 
 /** The most ingredients, and the most steps, of one recipe that are read. */
 const mostLines = 500;
@@ -74,11 +75,5 @@ export function readRecipeNode({ node, path }: RecipeNode): {
 
 function languageOf(value: unknown): string | null {
   const written = textOf(value);
-  if (written === null) return null;
-  try {
-    return Intl.getCanonicalLocales(written)[0] ?? null;
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
+  return written === null ? null : (readOrNull(() => Intl.getCanonicalLocales(written))?.[0] ?? null);
 }

@@ -4,16 +4,13 @@ import { ok, type Result } from "../../domain/problem.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
 import type { ListsAnswer } from "./answer-lists.js";
 import type { Deps, RevisionRef } from "../deps.js";
-import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules, guideStorage } from "./guide-storage.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { runInSlices } from "../time-slices.js";
 import { prepSessionsInSlices, type PrepSessions } from "./plan-prep-session.js";
 import type { GivenHousehold } from "./read-household.js";
-import { readHouseholdOf } from "./read-readers-household.js";
-import { publisherReader, resolveRegion } from "./resolve-region.js";
 import { inStage } from "../stage.js";
-import { readToday, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
+import { readAskedHousehold, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
 
 /** One part of what is said about a plan, computed without the others. null: there is no such plan. */
 async function partOf<T>(
@@ -75,10 +72,8 @@ export async function answerServings(
   const published = await loadPlan(deps, ref);
   if (published === null) return null;
   const { bundle } = published;
-  const rules = await rulesToday(deps);
-  const read = await readHouseholdOf(deps, asked.household, [bundle], rules.allergens.diets);
+  const read = await readAskedHousehold(deps, bundle, asked.household);
   if (!read.ok) return read;
-  const household = await resolveRegion(read.value, [bundle], rules, publisherReader(deps));
-  const today = await readToday(deps, [bundle], household, rules);
+  const { household, today } = read.value;
   return runInSlices(deps, (work) => servingsTableInSlices(bundle, asked.from, asked.to, household, today, work));
 }

@@ -13,6 +13,7 @@ import { nearestCodes } from "../../imports/documents/nearest-words.js";
 import { mergeDuplicates } from "./merge-duplicates.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
+import { readOrNull } from "../../domain/read-or-null.js";
 
 type Maybe<T> = T | null | undefined;
 
@@ -119,14 +120,7 @@ export function readLocale(given: string | null, path: Path): Result<string | nu
   return failed([{ code: "BAD_HOUSEHOLD", path, what, value: shortened(given) }]);
 }
 
-function canonicalTag(given: string): string | null {
-  try {
-    return Intl.getCanonicalLocales(given)[0] ?? null;
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return null;
-  }
-}
+const canonicalTag = (given: string): string | null => readOrNull(() => Intl.getCanonicalLocales(given))?.[0] ?? null;
 
 function readOnHand(
   given: GivenOnHand,

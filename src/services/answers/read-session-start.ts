@@ -2,6 +2,7 @@ import { Temporal } from "temporal-polyfill";
 import type { Household } from "../../domain/model/household.js";
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
 import { isTimeZone } from "../../domain/time-zone.js";
+import { readOrNull } from "../../domain/read-or-null.js";
 
 /** Exactly one of `instant` (ISO, UTC) and `local` (ISO without an offset), and an IANA zone. */
 export interface GivenStart {
@@ -35,15 +36,5 @@ export function readSessionStart(given: GivenStart, path: Path): Result<NonNulla
 
 const readLocal = (text: string): Temporal.PlainDateTime | null =>
   /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/.test(text)
-    ? orNull(() => Temporal.PlainDateTime.from(text, { overflow: "reject" }))
+    ? readOrNull(() => Temporal.PlainDateTime.from(text, { overflow: "reject" }))
     : null;
-
-/** Temporal answers a wrong date with a RangeError. */
-function orNull<T>(read: () => T): T | null {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
-}

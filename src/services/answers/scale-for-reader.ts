@@ -50,6 +50,19 @@ export const readToday = (
     }),
   );
 
+/** A household as a plan is computed for it, with the rules in force and the foods as known today. Problems: those of `readHousehold`. */
+export async function readAskedHousehold(
+  deps: Deps,
+  bundle: PlanBundle,
+  given: GivenHousehold,
+): Promise<Result<Pick<ScaledForReader, "household" | "rules" | "today">>> {
+  const rules = await rulesToday(deps);
+  const read = await readHouseholdOf(deps, given, [bundle], rules.allergens.diets);
+  if (!read.ok) return read;
+  const household = await resolveRegion(read.value, [bundle], rules, publisherReader(deps));
+  return ok({ household, rules, today: await readToday(deps, [bundle], household, rules) });
+}
+
 /** Problems: those of `readHousehold` and of `scalePlan`. */
 export async function scaleForReader(
   deps: Deps,
@@ -57,11 +70,9 @@ export async function scaleForReader(
   asked: Asked,
 ): Promise<Result<ScaledForReader>> {
   const { bundle } = published;
-  const rules = await rulesToday(deps);
-  const read = await readHouseholdOf(deps, asked.household, [bundle], rules.allergens.diets);
+  const read = await readAskedHousehold(deps, bundle, asked.household);
   if (!read.ok) return read;
-  const household = await resolveRegion(read.value, [bundle], rules, publisherReader(deps));
-  const today = await readToday(deps, [bundle], household, rules);
+  const { household, rules, today } = read.value;
   const servings = asked.servings ?? bundle.plan.serves;
   const scaled = await inStage(deps, "scale", () =>
     runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),

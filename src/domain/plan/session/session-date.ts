@@ -1,5 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../../model/household.js";
+import { readOrNull } from "../../read-or-null.js";
 
 /** The local date on which the household's session begins, ISO; null when it did not say. */
 export function sessionDate({ session }: Household): string | null {
@@ -60,20 +61,10 @@ export const daysAfter = (date: string, days: number): string => Temporal.PlainD
 const daysBetween = (from: string, to: string): number =>
   Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: "day" }).days;
 
-/** Temporal answers a text that it cannot read with a RangeError. */
-function reads(read: () => unknown): boolean {
-  try {
-    read();
-    return true;
-  } catch (error) {
-    if (error instanceof RangeError) return false;
-    throw error;
-  }
-}
-
 /** `2026-03-01`, and nothing longer. */
 export const isDate = (text: string): boolean =>
-  /^\d{4}-\d{2}-\d{2}$/.test(text) && reads(() => Temporal.PlainDate.from(text));
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && readOrNull(() => Temporal.PlainDate.from(text)) !== null;
 
 /** An instant with its offset: `2026-03-01T09:00:00Z`. */
-export const isInstant = (text: string): boolean => text.length <= 60 && reads(() => Temporal.Instant.from(text));
+export const isInstant = (text: string): boolean =>
+  text.length <= 60 && readOrNull(() => Temporal.Instant.from(text)) !== null;

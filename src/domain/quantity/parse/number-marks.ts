@@ -1,4 +1,5 @@
 import { memoizeLatest } from "../../memoize.js";
+import { readOrNull } from "../../read-or-null.js";
 
 /** Marks a locale writes numbers with. */
 export interface NumberMarks {
@@ -6,18 +7,14 @@ export interface NumberMarks {
   readonly group: string;
 }
 
-const read = (locale: string): NumberMarks | null => {
-  try {
+const read = (locale: string): NumberMarks | null =>
+  readOrNull(() => {
     const parts = new Intl.NumberFormat(locale, { useGrouping: true, numberingSystem: "latn" }).formatToParts(
       1234567.5,
     );
     const part = (type: string): string => parts.find((each) => each.type === type)?.value ?? "";
     return { decimal: part("decimal"), group: part("group") };
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
-};
+  });
 
 /** Decimal and group mark by CLDR; null without a locale and for a malformed tag, where nothing may be assumed. */
 export const numberMarks = (locale: string | null): NumberMarks | null => (locale === null ? null : marksOf(locale));
