@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from "node:timers/promises";
 import PgBoss from "pg-boss";
 import type { AroundJob } from "../observe/observer.js";
 import type { Job } from "../../jobs/jobs.js";
@@ -39,7 +40,8 @@ export async function startJobQueue({
   aroundJob,
   patience = 20_000,
 }: JobQueueOptions): Promise<JobQueue> {
-  const boss = openBoss(sql, log);
+  const statements = watchStatements(sql, log);
+  const boss = openBoss(statements.execute, log);
   await boss.start();
   for (const job of jobs) {
     await makeQueue(boss, job);
@@ -57,32 +59,73 @@ export async function startJobQueue({
   return {
     enqueue: async (name) => void (await boss.send(known(name), {})),
     enqueueOften: async (name, seconds) => void (await boss.sendDebounced(known(name), {}, {}, seconds)),
-    close: () => boss.stop({ graceful: true, wait: true, timeout: patience }),
+    close: async () => {
+      await boss.stop({ graceful: true, wait: true, timeout: patience });
+      await statements.settled();
+    },
   };
 }
 
 /** Makes the tables of the queue and of every job, which takes an owner of tables, and works on none. */
 export async function makeJobTables(sql: Sql, jobs: readonly Job[], log: Log): Promise<void> {
-  const boss = openBoss(sql, log, { supervise: false, schedule: false });
+  const statements = watchStatements(sql, log);
+  const boss = openBoss(statements.execute, log, { supervise: false, schedule: false });
   await boss.start();
   for (const job of jobs) await makeQueue(boss, job);
   await boss.stop({ graceful: false, wait: true });
+  await statements.settled();
+}
+
+type Execute = (text: string, values: readonly unknown[]) => Promise<{ rows: unknown[] }>;
+
+interface WatchedStatements {
+  readonly execute: Execute;
+  /** Once no statement is under way and none follows from the last. */
+  settled(): Promise<void>;
+}
+
+/** How pg-boss says that jobs are done or failed: by their numbers, and to nobody who waits. */
+const endsJobs = /AND id IN \(SELECT UNNEST\(\$2::uuid\[\]\)\)/;
+
+/**
+ * pg-boss writes down how a job ended without waiting for it. So what is under way is counted here, for the close to wait for, and one
+ * that fails is told of in the log: a rejection that nobody waits for would end the process. The job runs again when its time is over.
+ */
+function watchStatements(sql: Sql, log: Log): WatchedStatements {
+  const running = new Set<Promise<unknown>>();
+  const run = async (text: string, values: readonly unknown[]): Promise<{ rows: unknown[] }> => {
+    try {
+      const { rows } = await sql.query(text, values);
+      return { rows: [...rows] };
+    } catch (error) {
+      if (!endsJobs.test(text)) throw error;
+      log.error({ err: error, queue: values[0] }, "how a job ended could not be written down; it runs again later");
+      return { rows: [{ count: "0" }] };
+    }
+  };
+  return {
+    execute: (text, values) => {
+      const statement = run(text, values);
+      running.add(statement);
+      const end = (): void => void running.delete(statement);
+      statement.then(end, end);
+      return statement;
+    },
+    settled: async () => {
+      do {
+        await Promise.allSettled(running);
+        await nextTurn();
+      } while (running.size > 0);
+    },
+  };
 }
 
 function openBoss(
-  sql: Sql,
+  execute: Execute,
   log: Log,
   options: { readonly supervise?: boolean; readonly schedule?: boolean } = {},
 ): PgBoss {
-  const boss = new PgBoss({
-    ...options,
-    db: {
-      executeSql: async (text: string, values: readonly unknown[]) => {
-        const { rows } = await sql.query(text, values);
-        return { rows: [...rows] };
-      },
-    },
-  });
+  const boss = new PgBoss({ ...options, db: { executeSql: execute } });
   boss.on("error", (error) => log.error({ err: error }, "the job queue failed"));
   return boss;
 }

@@ -1,6 +1,8 @@
+import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { startJobQueue, type JobQueue } from "../../../src/app/processes/job-queue.js";
-import { jobs } from "../../../src/jobs/jobs.js";
+import { jobs, type Job } from "../../../src/jobs/jobs.js";
+import type { Sql, SqlAnswer } from "../../../src/persistence/sql/plain-sql.js";
 import type { Deps, Log } from "../../../src/services/deps.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
@@ -89,5 +91,92 @@ describeOnServer("the job queues of several instances", (open) => {
       const queues = await Promise.all([1, 2, 3].map(() => startJobQueue({ sql, zone: "UTC", jobs, deps, log })));
       await Promise.all(queues.map((queue) => queue.close()));
     }
+  });
+
+  const silent: Log = { info: () => undefined, warn: () => undefined, error: () => undefined };
+  const quick = (run: () => void): Job => ({
+    name: "quick",
+    cron: "0 0 1 1 *",
+    run: () => {
+      run();
+      return Promise.resolve({});
+    },
+  });
+  const isEnd = (text: string): boolean => text.includes("completed_on = now()") || text.includes("retried_jobs");
+  const until = async (reached: () => boolean): Promise<void> => {
+    while (!reached()) await wait(20);
+  };
+
+  it.each([
+    ["was done", (): void => undefined, "completed"],
+    [
+      "failed",
+      (): void => {
+        throw new Error("of this test");
+      },
+      "retry",
+    ],
+  ] as const)("close after it is written down that a job %s", async (_, run, state) => {
+    const { data, sql } = await open();
+    const deps: Deps = { data, clock: () => new Date("2026-03-01T09:00:00Z"), log: silent, knownRules: new Map() };
+    let ran = false;
+    const job = quick(() => {
+      ran = true;
+      run();
+    });
+    let ended = false;
+    const slow: Sql = {
+      query: async (text: string, values?: readonly unknown[]): Promise<SqlAnswer> => {
+        if (isEnd(text)) await wait(1_500);
+        if (ended) throw new Error("Cannot use a pool after calling end on the pool");
+        return sql.query(text, values);
+      },
+    };
+    const queue = await startJobQueue({ sql: slow, zone: "UTC", jobs: [job], deps, log: silent });
+    await queue.enqueue("quick");
+    await until(() => ran);
+    await queue.close();
+    ended = true;
+    const { rows } = await sql.query("SELECT state::text FROM pgboss.job WHERE name = 'quick'");
+    expect(rows).toEqual([{ state }]);
+  });
+
+  it("go on where it cannot be written down how a job ended, say so, and run it again", async () => {
+    const { data, sql } = await open();
+    const said: string[] = [];
+    const log: Log = { ...silent, error: (_, message) => said.push(message) };
+    const deps: Deps = { data, clock: () => new Date("2026-03-01T09:00:00Z"), log, knownRules: new Map() };
+    let runs = 0;
+    let fails = 0;
+    const failing: Sql = {
+      query: (text, values) => {
+        if (!isEnd(text) || fails > 0) return sql.query(text, values);
+        fails += 1;
+        return Promise.reject(new Error("terminating connection due to administrator command"));
+      },
+    };
+    const job = quick(() => {
+      runs += 1;
+    });
+    const queue = await startJobQueue({ sql: failing, zone: "UTC", jobs: [job], deps, log });
+    await queue.enqueue("quick");
+    await until(() => said.length > 0);
+    expect(said).toEqual(["how a job ended could not be written down; it runs again later"]);
+    // Its time is over.
+    await sql.query("UPDATE pgboss.job SET started_on = now() - interval '1 day' WHERE name = 'quick'");
+    const { default: PgBoss } = await import("pg-boss");
+    const other = new PgBoss({
+      schedule: false,
+      db: {
+        executeSql: async (text: string, values: unknown[]) => ({ rows: [...(await sql.query(text, values)).rows] }),
+      },
+    });
+    await other.start();
+    await other.maintain();
+    await until(() => runs === 2);
+    await other.stop({ graceful: false });
+    await queue.close();
+    const { rows } = await sql.query("SELECT state::text FROM pgboss.job WHERE name = 'quick'");
+    expect(rows).toEqual([{ state: "completed" }]);
   });
 });
