@@ -381,6 +381,8 @@ export interface Data {
     versions: Batched<DraftRef, number>;
     /** Their texts, without the values; `text` null: it was saved as a value. */
     texts: Batched<DraftRef, DraftText>;
+    /** Drafts of the same publisher with a line that names this one: at most so many, components first. */
+    naming(draft: DraftRef, most: number): Promise<readonly { readonly kind: DraftKind; readonly slug: string }[]>;
     /** The next draft of that name counts its versions on from there. */
     discard(draft: DraftRef, expectedVersion: number): Promise<void>;
   };

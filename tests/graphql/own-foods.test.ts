@@ -8,7 +8,7 @@ const saveDocuments = `mutation ($input: SaveDocumentsInput!) { saveDocuments(in
 const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) {
   plan { slug revision } created problems { code message path file line } } }`;
 const discard = `mutation ($input: DiscardDraftInput!) { discardDraft(input: $input) {
-  discarded { kind slug version } problems { code message } } }`;
+  discarded { kind slug version namedBy { kind slug } } problems { code message } } }`;
 const oneFood = `query ($slug: String!, $publisher: String) { food(slug: $slug, publisher: $publisher) {
   id slug name owner { slug } extends packs { code } allergens { code presence } } }`;
 
@@ -156,7 +156,10 @@ packs: [{ id: crate, name: crate, content: 1 kg, price: 4.00 XTS, seen: 2026-02-
 
   it("are withdrawn, and stay in what was published", async () => {
     const gone = await change(discard, { publisher, kind: "FOOD", slug: "skirret", expectedVersion: 1 });
-    expect(gone).toEqual({ discarded: { kind: "FOOD", slug: "skirret", version: 1 }, problems: [] });
+    expect(gone).toEqual({
+      discarded: { kind: "FOOD", slug: "skirret", version: 1, namedBy: [{ kind: "PLAN", slug: "north-week" }] },
+      problems: [],
+    });
     expect(await read("skirret", writer)).toBeNull();
     const { data } = await app.ask(`{ plan(publisher: "${publisher}", slug: "north-week") {
       meals { lines { food { slug } } } } }`);
@@ -165,5 +168,35 @@ packs: [{ id: crate, name: crate, content: 1 kg, price: 4.00 XTS, seen: 2026-02-
     expect(refused.problems).toMatchObject([{ code: "UNKNOWN_FOOD" }]);
     const back = await save(ownFood("skirret"));
     expect(back["drafts"]).toEqual([{ kind: "FOOD", slug: "skirret", version: 2 }]);
+  });
+
+  it("are withdrawn with word of every draft that names them: in lines, in swaps and in routes", async () => {
+    const component = (slug: string, line: string, route = "") => `kind: component
+slug: ${slug}
+title: ${slug}
+yield: { amount: 1 kg, source: writer }
+lines: [${line}]
+${route}`;
+    const plain = "{ food: salsify, amount: 1 kg }";
+    const bought = `routes: [{ name: quick, kind: make, lines: [{ food: sea-kale, amount: 1 kg }] }]\n`;
+    const texts = [
+      ownFood("sea-kale"),
+      component("in-a-line", "{ food: sea-kale, amount: 1 kg }"),
+      component("in-a-swap", "{ food: salsify, amount: 1 kg, swaps: [{ food: sea-kale }] }"),
+      component("in-a-route", plain, bought),
+      component("elsewhere", plain),
+    ];
+    expect((await save(texts.join("---\n"))).problems).toEqual([]);
+    // Another publisher's drafts of the same names are nobody's business.
+    expect((await save(ownFood("sea-kale") + "---\n" + texts[1], [], other, "south-gate")).problems).toEqual([]);
+    const which = { publisher, kind: "FOOD", slug: "sea-kale", expectedVersion: 1 };
+    const gone = await change(discard, which);
+    expect(gone["discarded"]).toMatchObject({
+      namedBy: ["in-a-line", "in-a-route", "in-a-swap"].map((slug) => ({ kind: "COMPONENT", slug })),
+    });
+    const theirs = await app.ask(discard, { input: { ...which, publisher: "south-gate" } });
+    expect(theirs.errors).toMatchObject([{ extensions: { code: "UNAUTHENTICATED" } }]);
+    const hostile = await app.ask(discard, { input: { ...which, publisher: "south-gate" } }, writer);
+    expect(hostile.errors).toMatchObject([{ extensions: { code: "FORBIDDEN" } }]);
   });
 });

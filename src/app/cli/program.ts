@@ -3,6 +3,7 @@ import { usualServer } from "./remote-service.js";
 import type { Runner } from "./command.js";
 import { addCheck } from "./commands/check.js";
 import { addConfig } from "./commands/config.js";
+import { addDiscard } from "./commands/discard.js";
 import { addImport } from "./commands/import.js";
 import { addInit } from "./commands/init.js";
 import { addMigrate } from "./commands/migrate.js";
@@ -19,7 +20,7 @@ import { progressOn } from "./progress.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
-  ...[addInit, addCheck, addPublish, addPull, addWithdraw, addImport],
+  ...[addInit, addCheck, addPublish, addPull, addWithdraw, addDiscard, addImport],
   ...[addToken, addPublisher, addRules],
   ...[addServe, addWorker, addMigrate, addConfig],
 ];

@@ -703,6 +703,11 @@ export type DiscardedDraft = {
   readonly __typename?: 'DiscardedDraft';
   /** What it was a draft of. */
   readonly kind: DraftKind;
+  /**
+   * Drafts of the publisher with a line or a swap that names it, components first, at most 100. They cannot be published before it is
+   * there again, or their lines name another; where a food of that slug is shared by all publishers, that one takes its place.
+   */
+  readonly namedBy: ReadonlyArray<NamingDraft>;
   /** Its slug. */
   readonly slug: Scalars['String']['output'];
   /** Its last version. A new draft of that name counts on from it. */
@@ -1765,7 +1770,10 @@ export type Mutation = {
   readonly createWebhook: WebhookSecretPayload;
   /** Removes a webhook and the list of its deliveries. Asks for the scope ADMIN. */
   readonly deleteWebhook: DeleteWebhookPayload;
-  /** Throws a draft away, with its text. What was published stays. The scope WRITE may. */
+  /**
+   * Throws a draft away, with its text: a component or a food of the publisher's own is withdrawn so. What was published stays.
+   * Drafts that name it are listed. The scope WRITE may.
+   */
   readonly discardDraft: DiscardDraftPayload;
   /**
    * Loads published rules as a set of their own, whole or not at all. From its first day on every answer is computed by it; the
@@ -2054,6 +2062,15 @@ export type MutationUpdateWebhookArgs = {
  */
 export type MutationWithdrawPlanArgs = {
   input: WithdrawPlanInput;
+};
+
+/** A draft that names another. */
+export type NamingDraft = {
+  readonly __typename?: 'NamingDraft';
+  /** What it is a draft of. */
+  readonly kind: DraftKind;
+  /** Its slug. */
+  readonly slug: Scalars['String']['output'];
 };
 
 /** Anything that can be fetched again by its id alone. */
@@ -4378,6 +4395,7 @@ export type ResolversTypes = {
   MorningImport: ResolverTypeWrapper<Omit<MorningImport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
   MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports' | 'plans'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']>, plans: ReadonlyArray<ResolversTypes['ChangedPlan']> }>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
+  NamingDraft: ResolverTypeWrapper<NamingDraft>;
   Node: ResolverTypeWrapper<NodeParent>;
   NotEaten: ResolverTypeWrapper<NotEatenParent>;
   NotEatenReason: NotEatenReason;
@@ -4599,6 +4617,7 @@ export type ResolversParentTypes = {
   MorningImport: Omit<MorningImport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
   MorningReport: Omit<MorningReport, 'imports' | 'plans'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']>, plans: ReadonlyArray<ResolversParentTypes['ChangedPlan']> };
   Mutation: Record<PropertyKey, never>;
+  NamingDraft: NamingDraft;
   Node: NodeParent;
   NotEaten: NotEatenParent;
   NutrientFigure: NutrientFigureParent;
@@ -4944,6 +4963,7 @@ export type DiscardDraftPayloadResolvers<ContextType = Context, ParentType exten
 
 export type DiscardedDraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DiscardedDraft'] = ResolversParentTypes['DiscardedDraft']> = {
   kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
+  namedBy: Resolver<ReadonlyArray<ResolversTypes['NamingDraft']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
@@ -5341,6 +5361,11 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
   updateWebhook?: Resolver<ResolversTypes['WebhookPayload'], ParentType, ContextType, RequireFields<MutationUpdateWebhookArgs, 'input'>>;
   withdrawPlan?: Resolver<ResolversTypes['WithdrawPlanPayload'], ParentType, ContextType, RequireFields<MutationWithdrawPlanArgs, 'input'>>;
+};
+
+export type NamingDraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['NamingDraft'] = ResolversParentTypes['NamingDraft']> = {
+  kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
 };
 
 export type NodeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Node'] = ResolversParentTypes['Node']> = {
@@ -6037,6 +6062,7 @@ export type Resolvers<ContextType = Context> = {
   MorningImport: MorningImportResolvers<ContextType>;
   MorningReport: MorningReportResolvers<ContextType>;
   Mutation: MutationResolvers<ContextType>;
+  NamingDraft: NamingDraftResolvers<ContextType>;
   Node: NodeResolvers<ContextType>;
   NotEaten: NotEatenResolvers<ContextType>;
   NutrientFigure: NutrientFigureResolvers<ContextType>;

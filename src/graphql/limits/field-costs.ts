@@ -28,6 +28,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Diet.breaks": 6,
   "Diet.claims": 3,
   "Diet.unknown": 40,
+  "DiscardedDraft.namedBy": 100,
   "DocumentsCheck.findings": 40,
   "DocumentsCheck.lines": 40,
   "DraftCheck.findings": 40,

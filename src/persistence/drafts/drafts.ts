@@ -2,6 +2,7 @@ import type { Data } from "../data.js";
 import { discardDraft } from "./discard-draft.js";
 import { draftPage } from "./draft-page.js";
 import { draftTexts } from "./draft-texts.js";
+import { draftsNaming } from "./drafts-naming.js";
 import { draftVersions } from "./draft-versions.js";
 import type { Session } from "../database/session.js";
 
@@ -11,6 +12,7 @@ export function draftData(session: Session): Data["drafts"] {
     page: (filter, request) => draftPage(session.db, filter, request),
     versions: (drafts) => draftVersions(session.db, drafts),
     texts: (drafts) => draftTexts(session.db, drafts),
+    naming: (draft, most) => draftsNaming(session.db, draft, most),
     discard: (draft, expectedVersion) => session.transaction((db) => discardDraft(db, draft, expectedVersion)),
   };
 }

@@ -12,12 +12,17 @@ interface DiscardInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-/** Throws a draft away, with its text. What was published stays. */
-export async function discardDraft(
-  deps: Deps,
-  caller: Caller,
-  input: DiscardInput,
-): Promise<Result<DraftRef & { readonly version: number }>> {
+type Discarded = DraftRef & {
+  readonly version: number;
+  /** Drafts that go on naming it. Answers that were kept for a repeated call before this was told have none. */
+  readonly namedBy?: readonly { readonly kind: DraftKind; readonly slug: string }[];
+};
+
+/** The most drafts that are named as naming a discarded one. */
+const mostNaming = 100;
+
+/** Throws a draft away, with its text, and says which drafts named it. What was published stays. */
+export async function discardDraft(deps: Deps, caller: Caller, input: DiscardInput): Promise<Result<Discarded>> {
   const { publisher, kind, slug, expectedVersion, idempotencyKey } = input;
   return write(
     deps,
@@ -40,8 +45,9 @@ export async function discardDraft(
           { code: "STALE_DRAFT", path: ["input", "expectedVersion"], draft: kind, slug, expected, actual },
         ]);
       }
+      const namedBy = await data.drafts.naming({ kind, publisher, slug }, mostNaming);
       return ok({
-        value: { publisher, kind, slug, version: expectedVersion },
+        value: { publisher, kind, slug, version: expectedVersion, namedBy },
         subject: { kind: `${kind}_DRAFT`, name: slug, before: expectedVersion, after: null },
       });
     },

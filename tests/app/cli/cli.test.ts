@@ -161,6 +161,32 @@ describeOnBothDatabases("the command line and a service", (open) => {
     expect([again.exit, again.answer.problems[0]?.code]).toEqual([1, "ALREADY_WITHDRAWN"]);
   });
 
+  it("discards a food of the publisher's own, and names the drafts that still name it", async () => {
+    const text = `kind: food
+slug: sea-beet
+names: { en: sea beet }
+aisle: vegetables
+shopped-by: mass
+---
+kind: component
+slug: boiled-beet
+title: Boiled beet
+yield: { amount: 1 kg, source: writer }
+lines: [{ food: sea-beet, amount: 1 kg }]
+`;
+    const saved = await runCli(["publish", await file("beet.yaml", text)], writer);
+    expect(saved.exit).toBe(0);
+    const name = `${publisher}/sea-beet`;
+    expect((await runCliJson(["discard", "food", name], writer)).answer.result).toEqual({
+      ...{ publisher, kind: "FOOD", slug: "sea-beet", version: 1 },
+      namedBy: [{ kind: "COMPONENT", slug: "boiled-beet" }],
+    });
+    const again = await runCliJson(["discard", "food", name], writer);
+    expect([again.exit, again.answer.problems[0]?.code]).toEqual([1, "UNKNOWN_DRAFT"]);
+    const said = await runCli(["discard", "component", `${publisher}/boiled-beet`], writer);
+    expect(said).toMatchObject({ exit: 0, out: expect.stringMatching(/^Discarded the component .*version 1\./) });
+  });
+
   it("takes a note with a first revision, which has no reader to tell", async () => {
     const text = (await readFile(example, "utf8"))
       .replaceAll("sunday-", "monday-")

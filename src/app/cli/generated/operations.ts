@@ -41,6 +41,20 @@ export type CreateTokenInput = {
   readonly scopes: ReadonlyArray<Scope>;
 };
 
+/** Which draft to throw away. */
+export type DiscardDraftInput = {
+  /** The version that was read. */
+  readonly expectedVersion: number;
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** What it is a draft of. */
+  readonly kind: DraftKind;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Its slug. */
+  readonly slug: string;
+};
+
 /** How a document is written. */
 export type DocumentFormat =
   /** JSON. */
@@ -443,6 +457,13 @@ export type WithdrawPlanMutationVariables = Exact<{
 
 export type WithdrawPlanMutation = { readonly withdrawPlan: { readonly plan: { readonly slug: string, readonly revision: number, readonly newest: { readonly revision: number } | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
+export type DiscardDraftMutationVariables = Exact<{
+  input: DiscardDraftInput;
+}>;
+
+
+export type DiscardDraftMutation = { readonly discardDraft: { readonly discarded: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly namedBy: ReadonlyArray<{ readonly kind: DraftKind, readonly slug: string }> } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
 export type CreatePublisherMutationVariables = Exact<{
   input: CreatePublisherInput;
 }>;
@@ -759,6 +780,31 @@ export const WithdrawPlanDocument = new TypedDocumentString(`
   line
   column
 }`) as unknown as TypedDocumentString<WithdrawPlanMutation, WithdrawPlanMutationVariables>;
+export const DiscardDraftDocument = new TypedDocumentString(`
+    mutation DiscardDraft($input: DiscardDraftInput!) {
+  discardDraft(input: $input) {
+    discarded {
+      kind
+      slug
+      version
+      namedBy {
+        kind
+        slug
+      }
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<DiscardDraftMutation, DiscardDraftMutationVariables>;
 export const CreatePublisherDocument = new TypedDocumentString(`
     mutation CreatePublisher($input: CreatePublisherInput!) {
   createPublisher(input: $input) {

@@ -80,7 +80,10 @@ export const draftMutations: Pick<
   saveFoodDraft: async (_, { input }, context) =>
     payload("draft", await saveFoodDraft(context.deps, context, input), (draft) => draft),
   discardDraft: async (_, { input }, context) =>
-    payload("discarded", await discardDraft(context.deps, context, input), (draft) => draft),
+    payload("discarded", await discardDraft(context.deps, context, input), ({ namedBy = [], ...draft }) => ({
+      ...draft,
+      namedBy: [...namedBy],
+    })),
 };
 
 export const draftResolvers: FieldsBeyond<DraftResolvers, DraftParent> = {
