@@ -33,7 +33,7 @@ export function claimsOfEntry(entry: BaseFoodEntry): FoodClaims {
   const { is, traces } = entry;
   const contained = containedCodes(entry);
   const isOpen = is === "made" && contained.length === 0 && entry.unsure.length === 0;
-  const unsure = isOpen ? oftenMadeWith : entry.unsure;
+  const unsure = isOpen ? perhapsMadeWith(entry) : withGroups(entry.unsure, contained);
   const allergens: readonly FoodAllergen[] = [
     ...contained.map((code): FoodAllergen => ({ code, presence: "CONTAINS", source: sourceOf(code, "contains") })),
     // Flour of wheat may hold malted barley, which its label then names.
@@ -49,13 +49,45 @@ export function claimsOfEntry(entry: BaseFoodEntry): FoodClaims {
   return { allergens, diets: dietsOf(entry, contained), ...(is === "made" ? {} : { singleIngredient: single }) };
 }
 
+/** If it may hold a cereal, it may hold gluten. */
+const withGroups = (unsure: readonly string[], contained: readonly string[]): readonly string[] => [
+  ...new Set([...unsure.flatMap((code) => groupOf(code) ?? []).filter((code) => !contained.includes(code)), ...unsure]),
+];
+
 /** What makers put, or do not put, into what is made of several things. */
 const oftenMadeWith = ["gluten", "wheat", "milk", "egg", "soy", "celery", "mustard", "sulphites"];
+
+/** Of these, what no diet that it is said to fit leaves out. */
+const perhapsMadeWith = ({ diets }: BaseFoodEntry): readonly string[] => {
+  const fitting = Object.entries(diets ?? {}).flatMap(([diet, fits]) => (fits === true ? [diet] : []));
+  return oftenMadeWith.filter((code) => fitting.every((diet) => excludedBy(diet, [code]) === undefined));
+};
+
+const animalAllergens = ["fish", "crustacean", "mollusc"];
+
+/** Allergens that a diet leaves out, so that whoever may hold one fits it only perhaps. */
+const excluded: Readonly<Record<string, readonly string[]>> = {
+  vegan: ["milk", "egg", ...animalAllergens],
+  vegetarian: animalAllergens,
+  "gluten-free": ["gluten"],
+};
+
+/** Which of these allergens keeps a food from being said to fit a diet. */
+export const excludedBy = (diet: string, codes: readonly string[]): string | undefined =>
+  codes.find((code) => excluded[diet]?.includes(groupOf(code) === "gluten" ? "gluten" : code));
 
 const animals: ReadonlySet<BaseKind> = new Set(["meat", "fish", "crustacean", "mollusc"]);
 const fromAnimals: ReadonlySet<BaseKind> = new Set([...animals, "milk", "egg", "honey"]);
 
-function dietsOf({ is, diets }: BaseFoodEntry, contained: readonly string[]): readonly FoodDiet[] {
+function dietsOf(entry: BaseFoodEntry, contained: readonly string[]): readonly FoodDiet[] {
+  const makersDiffer = (diet: string) => excludedBy(diet, entry.unsure);
+  return dietsByKind(entry, contained).map((said): FoodDiet => {
+    const code = said.fits === true ? makersDiffer(said.diet) : undefined;
+    return code === undefined ? said : { ...said, fits: null, source: sourceOf(code, "makers differ on") };
+  });
+}
+
+function dietsByKind({ is, diets }: BaseFoodEntry, contained: readonly string[]): readonly FoodDiet[] {
   const said = fromMemory("kind of food");
   if (diets !== undefined) return Object.entries(diets).map(([diet, fits]): FoodDiet => ({ diet, fits, source: said }));
   const cereals = contained.filter((code) => groupOf(code) === "gluten");

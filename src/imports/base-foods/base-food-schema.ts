@@ -65,6 +65,7 @@ const baseFoodSchema = z.strictObject({
     "en-US": textSchema.optional(),
   }),
   not: listSchema(textSchema).default([]),
+  shares: listSchema(textSchema).default([]),
   aisle: oneOf(aisles),
   shop: wordSchema(dimensionWords),
   loose: yesNoSchema.default(false),

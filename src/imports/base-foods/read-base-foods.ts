@@ -7,6 +7,7 @@ import type { KeepingRules } from "../../domain/storage/rule.js";
 import { readRuleDocuments, unknownWord, type RuleProblem } from "../rules/rule-texts.js";
 import { catalogueFacts } from "../usda/catalogue-facts.js";
 import { readTable } from "../usda/table-rows.js";
+import { excludedBy } from "./base-claims.js";
 import { foodOfEntry } from "./base-food.js";
 import type { TableWeight } from "./base-measures.js";
 import { baseFoodsSchema, type BaseFoodEntry } from "./base-food-schema.js";
@@ -64,7 +65,8 @@ export function readBaseFoods(input: BaseFoodsInput): BaseFoodsRead {
   const foods = entries.map((each) => withinRules(foodOf(each, tables), input.rules, edition?.code ?? ""));
   reportSharedNames(entries, problems.length === 0);
   if (edition === null || problems.length > 0) return { base: null, problems };
-  return { base: { edition, foods: apartByRegion(foods) }, problems };
+  const shared = new Set(entries.flatMap(({ entry }) => entry.shares));
+  return { base: { edition, foods: apartByRegion(foods, shared) }, problems };
 }
 
 interface Tables {
@@ -138,6 +140,10 @@ function foodOf({ slug, entry, report }: Entry, tables: Tables): Food {
     );
   if ((entry.is === "made") !== (entry.diets !== undefined))
     report(["diets"], bad("diets where, and only where, `is` says made", entry.is));
+  for (const [diet, fits] of Object.entries(entry.diets ?? {})) {
+    const code = fits === true ? excludedBy(diet, [...entry.contains, ...entry.unsure]) : undefined;
+    if (code !== undefined) report(["diets", diet], bad(`no or unknown where it may hold ${code}`, "yes"));
+  }
   if (entry.is === "gluten-grain" && entry.contains.length === 0)
     report(["contains"], bad("the grain that it is", "nothing"));
   const yields = cooked === undefined ? undefined : tables.cooked.get(cooked.source ?? "");
@@ -169,22 +175,28 @@ function withinRules(food: Food, rules: KeepingRules, date: string): Food {
   return { ...plain, keeping: plain.keeping.filter((_, index) => !beyond.has(index)) };
 }
 
-/** One word in one language and region names one food. */
+/** One word in one language and region names one food, but for words that both entries say they share. */
 function reportSharedNames(entries: readonly Entry[], wanted: boolean): void {
   if (!wanted) return;
-  const taken = new Map<string, string>();
-  for (const { slug, entry, report } of entries)
-    for (const { language, region, one, many, also } of namesOf(entry.names))
-      for (const word of new Set([one, many, ...also].map((each) => each.toLowerCase()))) {
+  const taken = new Map<string, Entry>();
+  const shared = new Set<string>();
+  for (const each of entries)
+    for (const { language, region, one, many, also } of namesOf(each.entry.names))
+      for (const word of new Set([one, many, ...also].map((spelling) => spelling.toLowerCase()))) {
         const key = `${language}-${region ?? ""} ${word}`;
         const other = taken.get(key);
-        if (other !== undefined && other !== slug)
-          report(
+        const areBoth = [each, other].every((food) => food?.entry.shares.includes(word));
+        if (areBoth) shared.add(word);
+        else if (other !== undefined && other.slug !== each.slug)
+          each.report(
             ["names", region === null ? language : `${language}-${region}`],
-            bad(`a word that ${other} has not`, word),
+            bad(`a word that ${other.slug} has not, or that both name in \`shares\``, word),
           );
-        taken.set(key, slug);
+        taken.set(key, each);
       }
+  for (const { entry, report } of entries)
+    for (const [at, word] of entry.shares.entries())
+      if (!shared.has(word)) report(["shares", at], bad("a name that another food shares", word));
 }
 
 function weightsByPlace(bytes: Uint8Array): ReadonlyMap<string, ReadonlyMap<string, TableWeight>> {

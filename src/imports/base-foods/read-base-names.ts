@@ -27,8 +27,10 @@ interface Named {
 /**
  * Keeps English words that mean another food in the United States ("tomato puree") for readers in Britain: elsewhere they are a
  * question. What an American calls the food is then its name of everywhere, if no other word is left.
+ *
+ * @param shared words that two foods are called by: a question everywhere
  */
-export function apartByRegion<N extends Named>(foods: readonly N[]): readonly N[] {
+export function apartByRegion<N extends Named>(foods: readonly N[], shared: ReadonlySet<string>): readonly N[] {
   const american = new Map<string, Set<string>>();
   for (const { slug, names } of foods)
     for (const name of names.filter(({ language, region }) => language === "en" && region === "US"))
@@ -38,7 +40,7 @@ export function apartByRegion<N extends Named>(foods: readonly N[]): readonly N[
       }
   return foods.map((food) => {
     const elsewhere = (word: string): boolean =>
-      [...(american.get(plainWords(word)) ?? [])].some((slug) => slug !== food.slug);
+      !shared.has(word.toLowerCase()) && [...(american.get(plainWords(word)) ?? [])].some((slug) => slug !== food.slug);
     return { ...food, names: food.names.flatMap((name) => apart(name, food.names, elsewhere)) };
   });
 }

@@ -3,9 +3,10 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
 import { asIngredient } from "../../../src/domain/nutrition/ingredient.js";
 import { checkFoodKeeping } from "../../../src/domain/plan/check/check-keeping.js";
+import { compileFoodNames, matchFood } from "../../../src/domain/quantity/food-name.js";
 import { measureNames } from "../../../src/domain/quantity/units/unit-names.js";
 import { readBase } from "../../kit/base-foods.js";
-import { baseFacts } from "./base-facts.js";
+import { baseFacts, openDiets } from "./base-facts.js";
 import { coverageOf, coverageTable } from "./coverage.js";
 import { telling } from "./telling-words.js";
 
@@ -14,6 +15,8 @@ beforeAll(async () => {
   base = await readBase();
 }, 60_000);
 
+const stated = (food: Food, code: string) =>
+  food.allergens.some((each) => each.code === code && ["CONTAINS", "UNKNOWN"].includes(each.presence));
 const presence = (food: Food, code: string) => asIngredient(food, code, base.rules.allergens.diets).presence;
 
 describe("the base foods", () => {
@@ -50,6 +53,34 @@ describe("the base foods", () => {
     const food = base.foods.find((each) => each.slug === slug);
     if (food === undefined) throw new Error(`no base food ${slug}`);
     expect(presence(food, allergen)).toBe({ "+": "CONTAINS", "-": "DOES_NOT_CONTAIN", "?": "UNKNOWN" }[said]);
+  });
+
+  it.each(openDiets)("leave open whether %s is %s", (slug, diet) => {
+    const found = base.foods.find((each) => each.slug === slug)?.diets.filter((each) => each.diet === diet);
+    expect(found?.map(({ fits }) => fits)).toEqual([null]);
+  });
+
+  it.each(["lady's finger", "Lady's Fingers", "ladies' fingers", "lady fingers", "ladyfingers"])(
+    "ask which food is meant by %s, of biscuit or okra",
+    (words) => {
+      const both = { kind: "AMBIGUOUS", slugs: ["ladyfingers", "okra"] };
+      const names = compileFoodNames(base.foods);
+      for (const region of [null, "GB", "DE"]) expect(matchFood(names, words, "en", region)).toEqual(both);
+      expect(matchFood(names, words, "en", "US")).not.toEqual({ kind: "FOUND", slug: "okra" });
+    },
+  );
+
+  it("fit no diet that leaves out what they contain or may contain as an ingredient", () => {
+    const animal = ["fish", "crustacean", "mollusc"];
+    const leftOut = { vegan: ["milk", "egg", ...animal], vegetarian: animal, "gluten-free": ["gluten", "wheat"] };
+    const wrong = base.foods.flatMap((food) =>
+      Object.entries(leftOut).flatMap(([diet, codes]) =>
+        food.diets.some((each) => each.diet === diet && each.fits === true)
+          ? codes.filter((code) => stated(food, code)).map((code) => `${food.slug}: ${diet}, yet perhaps ${code}`)
+          : [],
+      ),
+    );
+    expect(wrong).toEqual([]);
   });
 
   it("never say that an allergen is absent which one of their names tells of", () => {

@@ -27,10 +27,22 @@ describe("a faulty base food", () => {
     expect(faults(`${whole}\n  contains: [mlik]`)).toEqual([["1.yaml", 6, "apple.contains.0"]]);
     expect(faults(`${whole}\n  colour: red`)).toEqual([["1.yaml", 6, "apple.colour"]]);
     expect(faults(`${whole.replace("plant", "made")}`)).toEqual([["1.yaml", 2, "apple.diets"]]);
+    const made = `${whole.replace("plant", "made")}\n  unsure: [egg]\n  diets:`;
+    expect(faults(`${made} { vegan: unknown, vegetarian: yes, gluten-free: yes }`)).toEqual([]);
+    expect(faults(`${made} { vegan: yes, vegetarian: yes, gluten-free: yes }`)).toEqual([
+      ["1.yaml", 7, "apple.diets.vegan"],
+    ]);
+    expect(faults(`${whole}\n  shares: [x]`)).toEqual([["1.yaml", 6, "apple.shares.0"]]);
     expect(faults(whole, `pear:\n  ${whole}`).map(([file, , path]) => [file, path])).toContainEqual([
       "1.yaml",
       "pear.names.en",
     ]);
+  });
+
+  it("may share a word with another where both say so", () => {
+    const sharing = `${whole}\n  shares: [x, xs]`;
+    expect(faults(sharing, `pear:\n  ${sharing}`)).toEqual([]);
+    expect(faults(sharing, `pear:\n  ${whole}`)).not.toEqual([]);
   });
 
   it("keeps all of them out, and so does an edition without a head", () => {
