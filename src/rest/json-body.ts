@@ -1,5 +1,6 @@
 import type { FastifyRequest } from "fastify";
 import { isUtf8, readJson } from "../http/json.js";
+import { excessText } from "../http/json-size.js";
 
 /** A body that cannot be read; `statusCode` is what HTTP calls it. */
 class UnreadableBody extends Error {
@@ -24,5 +25,5 @@ export function readJsonBody(
   }
   const read = readJson(body);
   if (read.ok) done(null, read.value);
-  else done(new UnreadableBody(400, "The body is not JSON."));
+  else done(new UnreadableBody(400, read.excess === null ? "The body is not JSON." : excessText(read.excess)));
 }

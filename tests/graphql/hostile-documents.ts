@@ -124,13 +124,27 @@ export const hostileDocuments: readonly HostileDocument[] = [
     query:
       'query ($h: HouseholdInput) { plan(publisher: "p", slug: "s") { scaled(servings: 1, household: $h) { servings } } }',
     variables: { h: Array.from({ length: 2000 }).reduce<object>((inner) => ({ swaps: [inner] }), {}) },
-    code: "BAD_USER_INPUT",
+    code: "TOO_LARGE",
   },
   {
     name: "a hundred thousand wrong entries",
     query:
       'query ($h: HouseholdInput) { plan(publisher: "p", slug: "s") { scaled(servings: 1, household: $h) { servings } } }',
     variables: { h: { diets: Array.from({ length: 100_000 }, () => 1) } },
+    code: "TOO_LARGE",
+  },
+  {
+    name: "a variable as deep as may be",
+    query:
+      'query ($h: HouseholdInput) { plan(publisher: "p", slug: "s") { scaled(servings: 1, household: $h) { servings } } }',
+    variables: { h: Array.from({ length: 45 }).reduce<object>((inner) => ({ swaps: [inner] }), {}) },
+    code: "BAD_USER_INPUT",
+  },
+  {
+    name: "as many wrong entries as may be",
+    query:
+      'query ($h: HouseholdInput) { plan(publisher: "p", slug: "s") { scaled(servings: 1, household: $h) { servings } } }',
+    variables: { h: { diets: Array.from({ length: 19_000 }, () => 1) } },
     code: "BAD_USER_INPUT",
   },
 ];

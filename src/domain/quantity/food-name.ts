@@ -1,4 +1,6 @@
+import { memoize } from "../memoize.js";
 import type { Food, FoodName } from "../model/food.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import { singularPhrase } from "./singular.js";
 
 /** What matching needs of a food. */
@@ -50,25 +52,38 @@ const add = (index: Map<string, Entry[]>, key: string, entry: Entry): void => {
   else entries.push(entry);
 };
 
+/** What a name is looked up by, worked out once: most of the time of laying out a catalogue is spent here. */
+const keysOf = memoize((name: FoodName): readonly { readonly exact: string; readonly singular: string }[] =>
+  spellings(name).map((spelling) => {
+    const exact = plainWords(spelling);
+    return { exact, singular: singularPhrase(exact, name.language) };
+  }),
+);
+
 /**
  * Lays out the names of a catalogue. Build it anew when a name is added: matching happens on the words of a line whenever
  * it is read, so a later synonym merges old plans without importing them again.
  */
-export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames => {
+export function* compileFoodNamesInSlices(foods: readonly NamedFood[], work: Work): InSlices<FoodNames> {
   const exact = new Map<string, Entry[]>();
   const singular = new Map<string, Entry[]>();
   for (const { slug, names, base = false } of foods) {
+    work.step(1 + names.length);
+    yield;
     for (const name of names) {
       const entry = { slug, language: name.language, region: name.region, base };
-      for (const spelling of spellings(name)) {
-        const key = plainWords(spelling);
-        add(exact, key, entry);
-        add(singular, singularPhrase(key, name.language), entry);
+      for (const keys of keysOf(name)) {
+        add(exact, keys.exact, entry);
+        add(singular, keys.singular, entry);
       }
     }
   }
   return { exact, singular, foods: new Map(foods.map((food) => [food.slug, food])) };
-};
+}
+
+/** `compileFoodNamesInSlices` without a pause. */
+export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames =>
+  runToEnd(compileFoodNamesInSlices(foods, unlimitedWork));
 
 const decide = (all: readonly Entry[], region: string | null): FoodMatch => {
   const own = all.filter(({ base }) => !base);

@@ -1,5 +1,6 @@
 import type { FastifyRequest } from "fastify";
 import { isUtf8, readJson } from "../../http/json.js";
+import { excessText } from "../../http/json-size.js";
 import type { ReadRequest } from "./graphql-server.js";
 import { refusal, type Refusal } from "./refusal.js";
 
@@ -19,7 +20,11 @@ export function takeBytes(request: FastifyRequest, body: Buffer, done: Done): vo
 /** The JSON of a body. What it must say is looked at by Apollo Server. */
 export function readBody(bytes: Buffer): ReadRequest | Refusal {
   const read = readJson(bytes);
-  if (!read.ok) return refusal("BAD_REQUEST", "The body is not JSON.");
+  if (!read.ok) {
+    const { excess } = read;
+    if (excess === null) return refusal("BAD_REQUEST", "The body is not JSON.");
+    return refusal("TOO_LARGE", excessText(excess), { ...excess });
+  }
   const body = read.value;
   if (Array.isArray(body))
     return refusal("BATCHING_REFUSED", "Send one operation a request. Lists of operations are not taken.");

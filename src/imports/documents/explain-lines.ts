@@ -83,9 +83,7 @@ export function* explainTexts(
   { foods, components }: LineThings,
   work: Work,
 ): InSlices<readonly LineExplained[]> {
-  work.step(foods.length + components.length);
-  yield;
-  const names = lineNames(foods, components, [how.locale.slice(0, 2).toLowerCase()]);
+  const names = yield* lineNames(foods, components, [how.locale.slice(0, 2).toLowerCase()], work);
   const reader = { ...how, names, looks: mostLooks };
   const explained: LineExplained[] = [];
   for (const written of texts) {

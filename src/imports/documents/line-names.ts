@@ -1,5 +1,6 @@
 import type { Component } from "../../domain/model/component.js";
-import { compileFoodNames, type FoodNames, type NamedFood } from "../../domain/quantity/food-name.js";
+import { compileFoodNamesInSlices, type FoodNames, type NamedFood } from "../../domain/quantity/food-name.js";
+import type { InSlices, Work } from "../../domain/work.js";
 
 /** What a line needs to know of a component to name it. */
 export type NamedComponent = Pick<Component, "slug" | "title" | "measures" | "densities">;
@@ -17,13 +18,17 @@ export const lineNames = (
   foods: readonly NamedFood[],
   components: readonly NamedComponent[],
   languages: readonly string[],
-): FoodNames =>
-  compileFoodNames([
-    ...foods,
-    ...components.map(({ slug, title, measures, densities }): NamedFood => ({
-      slug: `${mark}${slug}`,
-      names: languages.map((language) => ({ language, region: null, one: title, many: title, also: [slug] })),
-      measures,
-      densities,
-    })),
-  ]);
+  work: Work,
+): InSlices<FoodNames> =>
+  compileFoodNamesInSlices(
+    [
+      ...foods,
+      ...components.map(({ slug, title, measures, densities }): NamedFood => ({
+        slug: `${mark}${slug}`,
+        names: languages.map((language) => ({ language, region: null, one: title, many: title, also: [slug] })),
+        measures,
+        densities,
+      })),
+    ],
+    work,
+  );

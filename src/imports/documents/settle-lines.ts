@@ -66,8 +66,7 @@ export function* settleLines(
   const languages = [
     ...new Set(documents.flatMap(({ document }) => ("locale" in document ? [document.locale.slice(0, 2)] : []))),
   ];
-  work.step(foods.length + components.length);
-  const names = lineNames(foods, components, languages);
+  const names = yield* lineNames(foods, components, languages, work);
   const looks = { left: mostLooks };
   const settled: ReadDocument[] = [];
   for (const read of documents) {

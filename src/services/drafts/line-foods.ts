@@ -1,19 +1,13 @@
-import { compileFoodNames, plainWords, type FoodNames, type NamedFood } from "../../domain/quantity/food-name.js";
-import type { Food } from "../../domain/model/food.js";
+import { memoize } from "../../domain/memoize.js";
+import type { Food, FoodName } from "../../domain/model/food.js";
+import { compileFoodNamesInSlices, type FoodNames, type NamedFood } from "../../domain/quantity/food-name.js";
+import type { InSlices, Work } from "../../domain/work.js";
 import type { Deps } from "../deps.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
+import { runInSlices } from "../time-slices.js";
+import { partsOfLines, stemOf } from "./held-names.js";
 
-/** Letters of a name's longest word that every form of it has: "Möhr" of "Möhren". */
-const stemLength = 4;
-
-const stemOf = (name: string): string =>
-  plainWords(name)
-    .split(" ")
-    .reduce((longest, word) => (word.length > longest.length ? word : longest), "")
-    .slice(0, stemLength);
-
-/** Whether some words, plain, may hold this name. */
-export const mayHold = (text: string, name: string): boolean => text.includes(stemOf(name));
+const stemsOf = memoize(({ one, many, also }: FoodName) => [...new Set([one, many, ...also].map(stemOf))]);
 
 /** What some lines may name. */
 interface FoodsForLines {
@@ -27,13 +21,13 @@ interface FoodsForLines {
  * The names of all foods, and what reading these lines may need to know of those they may name: how they are sold and measured,
  * with what they inherit, and what they turn into.
  */
-export async function foodsForLines(deps: Pick<Deps, "data">, lines: readonly string[]): Promise<FoodsForLines> {
+export async function foodsForLines(
+  deps: Pick<Deps, "data" | "work">,
+  lines: readonly string[],
+): Promise<FoodsForLines> {
   const named = await deps.data.foods.names();
-  const text = plainWords(lines.join(" "));
-  const mayBeNamed = ({ names }: NamedFood): boolean =>
-    names.some(({ one, many, also }) => [one, many, ...also].some((name) => mayHold(text, name)));
   const known = new Map<string, Food>();
-  for (let wanted = named.filter(mayBeNamed).map(({ slug }) => slug); wanted.length > 0;) {
+  for (let wanted = await runInSlices(deps, (work) => slugsHeld(named, lines, work)); wanted.length > 0;) {
     const found = (await deps.data.foods.bySlugs(wanted)).filter((food) => food !== null);
     for (const food of await inheritFacts(deps, found)) known.set(food.slug, food);
     wanted = found.flatMap(({ yields }) => yields.map(({ food }) => food)).filter((slug) => !known.has(slug));
@@ -43,6 +37,20 @@ export async function foodsForLines(deps: Pick<Deps, "data">, lines: readonly st
   return { named: named.map((food) => ({ ...food, ...known.get(food.slug) })), foods: [...known.values()] };
 }
 
+/** Slugs of the foods that some lines may name. */
+function* slugsHeld(named: readonly NamedFood[], lines: readonly string[], work: Work): InSlices<readonly string[]> {
+  const mayHold = yield* partsOfLines(lines, work);
+  const held: string[] = [];
+  for (const { slug, names } of named) {
+    work.step(1);
+    yield;
+    if (names.some((name) => stemsOf(name).some(mayHold))) held.push(slug);
+  }
+  return held;
+}
+
 /** The names of all foods, laid out to read these lines by. */
-export const lineFoods = async (deps: Pick<Deps, "data">, lines: readonly string[]): Promise<FoodNames> =>
-  compileFoodNames((await foodsForLines(deps, lines)).named);
+export async function lineFoods(deps: Pick<Deps, "data" | "work">, lines: readonly string[]): Promise<FoodNames> {
+  const { named } = await foodsForLines(deps, lines);
+  return runInSlices(deps, (work) => compileFoodNamesInSlices(named, work));
+}

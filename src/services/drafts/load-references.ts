@@ -15,13 +15,14 @@ import type { Food } from "../../domain/model/food.js";
 import type { Actor } from "../access/actor.js";
 import { asOwn, findFoodsOf, isShared, ownFoods, sharedFoods } from "../foods/find-foods-of.js";
 import { readInheritance } from "../foods/inherit-facts.js";
+import type { Sliced } from "../time-slices.js";
 
 /**
  * What documents lead to beside themselves: the publisher's component drafts, its own foods and those that all share as known
  * today, with what they inherit, and the closed lists of today.
  */
 export async function loadReferences(
-  deps: RuleDeps,
+  deps: RuleDeps & Sliced,
   publisher: string,
   actor: Actor,
   read: Pick<DocumentsRead, "documents" | "faulty">,
@@ -31,7 +32,7 @@ export async function loadReferences(
   const named = namedInDocuments(documents);
   const described = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
   const texts = textLinesOf(documents);
-  const ofTexts = await lineComponents(data, publisher, texts);
+  const ofTexts = await lineComponents(deps, publisher, texts);
   const components = (await gatherComponents(data, publisher, [...named.components, ...ofTexts], described)).map(
     ({ value }) => value,
   );
@@ -53,7 +54,7 @@ export async function loadReferences(
   const codes = await listsOfToday(deps, numbersIn(read));
   const known = { foods: found, components, inherit, bases, codes };
   if (texts.length === 0) return known;
-  const forLines = await foodsForLines({ data }, texts);
+  const forLines = await foodsForLines(deps, texts);
   const names = new Set(known.foods.map(({ slug }) => slug));
   const besides = forLines.foods.filter(({ slug }) => !names.has(slug));
   const own = await ownFoods(

@@ -34,7 +34,7 @@ export async function readTextLines(
   const wrong = [...sizeProblems(texts), ...localeProblems(locale)];
   if (wrong.length > 0) return failed(wrong);
   const { named } = await foodsForLines(deps, texts);
-  const slugs = publisher === null ? [] : await lineComponents(deps.data, publisher, texts);
+  const slugs = publisher === null ? [] : await lineComponents(deps, publisher, texts);
   const drafts = publisher === null ? [] : await gatherComponents(deps.data, publisher, slugs);
   const region = /-([A-Z]{2})$/.exec(locale)?.[1] ?? null;
   const things = { foods: named, components: drafts.map(({ value }) => value) };
