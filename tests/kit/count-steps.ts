@@ -1,4 +1,9 @@
 import { Session, type Profiler } from "node:inspector";
+import { setFlagsFromString } from "node:v8";
+
+// Calls that the engine puts into their callers while it optimises would no longer be counted, from some moment on.
+setFlagsFromString("--no-opt");
+setFlagsFromString("--no-maglev");
 
 // From here on: what the engine compiled before is counted by whole functions only. Import this file before what is counted.
 const session = new Session();

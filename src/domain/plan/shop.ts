@@ -1,5 +1,7 @@
 import { restOf } from "../limits.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { memoize } from "../memoize.js";
+import type { PlanBundle } from "../model/plan.js";
 import type { Food, Pack } from "../model/food.js";
 import { regionsOf } from "../model/region.js";
 import type { Household } from "../model/household.js";
@@ -61,12 +63,11 @@ const linesInTurn = 500;
 const entriesInStep = 4;
 
 /** What is weighed out counts as one pack, with the price the till will ask for it. */
-function packCount(pack: Pack, option: PackOption, count: number, currency: string | null): readonly PackCount[] {
-  if (count === 0) return [];
-  if (option.loose === undefined) return [{ pack, count }];
+function packCount(pack: Pack, option: PackOption, count: number, currency: string | null): PackCount {
+  if (option.loose === undefined) return { pack, count };
   const price = option.price === null || currency === null ? null : moneyOf(paidFor(option, count), currency);
   const weighed = { ...pack, content: weighedOut(option.loose, count), price };
-  return [{ pack: weighed, count: 1, weighedFrom: pack }];
+  return { pack: weighed, count: 1, weighedFrom: pack };
 }
 
 /** Chooses packs for one line. Without packs the amount itself is what to buy, and its price is not known. */
@@ -86,7 +87,9 @@ function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop
   }));
   const choice = choosePacks(toBuy, shelf.options, work);
   if (choice === null) return { buy: [], cost: unknown, warnings: [...warnings, unpriced] };
-  const buy = shelf.packs.flatMap((pack, at) => packCount(pack, shelf.options[at]!, choice.counts[at]!, shop.currency));
+  const buy: PackCount[] = [];
+  for (const [at, count] of choice.counts.entries())
+    if (count > 0) buy.push(packCount(shelf.packs[at]!, shelf.options[at]!, count, shop.currency));
   if (choice.price === null) return { buy, cost: unknown, warnings: [...warnings, unpriced] };
   return {
     buy,
@@ -112,14 +115,15 @@ function madeTwice(plans: readonly ScaledPlan[]): Warning[] {
   );
 }
 
+const hasOwnFoods = memoize(({ foods }: PlanBundle) => foods.some(({ owner }) => owner !== undefined));
+
 /**
  * Foods as the plans froze them. Where two plans froze one food differently and nothing newer is known, which one is taken must
  * not hang on the order of the plans.
  */
 function* frozenFoods(plans: readonly ScaledPlan[]): InSlices<ReadonlyMap<string, Food>> {
   const [only, another] = plans;
-  const isOwn = plans.some(({ bundle }) => bundle.foods.some(({ owner }) => owner !== undefined));
-  if (only !== undefined && another === undefined && !isOwn) return lineContext(only.bundle).foods;
+  if (only !== undefined && another === undefined && !hasOwnFoods(only.bundle)) return lineContext(only.bundle).foods;
   const found = new Map<string, Food>();
   for (const { bundle } of plans) {
     yield;
@@ -150,7 +154,7 @@ function ownLines(
 ): ReadonlyMap<string, Food> {
   const groups = new Map<string, Food[]>();
   for (const { bundle } of plans)
-    for (const food of bundle.foods) {
+    for (const food of hasOwnFoods(bundle) ? bundle.foods : []) {
       if (food.owner === undefined) continue;
       const name = shoppedAs(food, canonical);
       groups.set(name, [...(groups.get(name) ?? []), food]);
@@ -203,7 +207,7 @@ export function* shopInSlices(
   const find = (slug: string): Food | null => today.bySlug.get(slug) ?? frozen.get(slug) ?? null;
   const own = ownLines(plans, today.canonical, find);
   const current = (food: Food): Food =>
-    own.get(shoppedAs(food, today.canonical)) ??
+    (own.size === 0 ? null : own.get(shoppedAs(food, today.canonical))) ??
     (food.owner === undefined ? (find(today.canonical(food.slug)) ?? find(food.slug)) : null) ??
     food;
   const all: Restated[] = [];
@@ -233,9 +237,10 @@ export function* shopInSlices(
   );
   const toBuy = needs.map(({ high }, at) => restOf(high, stock.covered[at]!));
   const bought: Bought[] = [];
+  const till = { ...place, currency };
   for (const [at, line] of needs.entries()) {
     yield;
-    bought.push(buyLine(line, toBuy[at]!, line.food, { ...place, currency }, work));
+    bought.push(buyLine(line, toBuy[at]!, line.food, till, work));
   }
   const servings = plans.reduce((sum, scaled) => sum + effectiveServings(scaled.servings, household), 0);
   const costs = costsOf(

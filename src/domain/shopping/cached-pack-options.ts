@@ -9,9 +9,11 @@ import { packShelf, type PackShelf, type Shop } from "./pack-options.js";
 export const cachedPerFood = 16;
 const shelves = memoize((_: Food) => new BoundedCache<PackShelf>("pack-shelves", { max: cachedPerFood }));
 
+const regionsSoldIn = memoize(({ packs }: Food) => new Set(packs.flatMap((pack) => pack.region ?? [])));
+
 /** A part of a country is that country for a food that nobody sells in that part alone. */
-const regionOnShelf = ({ packs }: Food, { region }: Shop): string | null =>
-  region === null ? null : ruledRegion(region, new Set(packs.flatMap((pack) => pack.region ?? [])));
+const regionOnShelf = (food: Food, { region }: Shop): string | null =>
+  region === null ? null : ruledRegion(region, regionsSoldIn(food));
 
 /** `packShelf`, remembered as long as the food lives: a list asks for the same few shelves at every number of servings. */
 export function cachedPackOptions(food: Food, dimension: Dimension, shop: Shop): PackShelf {

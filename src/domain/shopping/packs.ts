@@ -87,17 +87,30 @@ function shelfAt(options: readonly PackOption[], times: readonly number[]): Shel
   return { packs: candidatesOf(isPriced ? comparable(priced) : unpriced), isPriced };
 }
 
-/** Shelves live as long as their foods, and stay the same for needs that are weighed alike. */
-const shelves = memoize((_: readonly PackOption[]) => new Map<string, Shelf>());
+interface SizedShelf extends Shelf {
+  /** By the position of an option: how many of its steps are one of what is chosen. */
+  readonly times: readonly number[];
+}
 
-function shelfFor(toBuy: number, options: readonly PackOption[]): Shelf & { readonly times: readonly number[] } {
+const onceEach = memoize((options: readonly PackOption[]): SizedShelf | null => {
+  if (options.some(({ loose }) => loose !== undefined)) return null;
+  const times = options.map(() => 1);
+  return { ...shelfAt(options, times), times };
+});
+
+/** Shelves live as long as their foods, and stay the same for needs that are weighed alike. */
+const weighed = memoize((_: readonly PackOption[]) => new Map<string, SizedShelf>());
+
+function shelfFor(toBuy: number, options: readonly PackOption[]): SizedShelf {
+  const fixed = onceEach(options);
+  if (fixed !== null) return fixed;
   const need = toBuy - coverSlack(toBuy);
   const times = options.map(({ loose }) => (loose === undefined ? 1 : stepsAtATime(loose, need)));
-  const known = shelves(options);
+  const known = weighed(options);
   const key = times.join(" ");
-  const shelf = known.get(key) ?? shelfAt(options, times);
+  const shelf = known.get(key) ?? { ...shelfAt(options, times), times };
   known.set(key, shelf);
-  return { ...shelf, times };
+  return shelf;
 }
 
 /**
