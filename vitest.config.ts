@@ -9,7 +9,7 @@ export default defineConfig({
     // These need a browser (npm run test:browser), Debian's PostgreSQL and pooler (npm run test:machines), other versions of Node
     // (npm run test:nodes), and the package registry (npm run test:release).
     exclude: ["tests/browser/**", "tests/machines/**", "tests/nodes/**", "tests/release/**"],
-    globalSetup: ["tests/kit/postgres-server.ts"],
+    globalSetup: ["tests/kit/postgres/postgres-server.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,
     pool: "forks",

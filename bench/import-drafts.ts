@@ -3,7 +3,7 @@ import { readDocuments } from "../src/imports/documents/read-documents.js";
 import { readRecipes } from "../src/imports/recipes/read-recipes.js";
 import { loadShippedRules } from "../src/services/rules/load-rule-set.js";
 import type { Deps } from "../src/services/deps.js";
-import { feedSettingsSchema } from "../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../src/services/imports/feeds/feed-settings.js";
 import { runImports } from "../src/services/imports/run-imports.js";
 import { demo, rules } from "../tests/graphql/open-test-app.js";
 

@@ -1,6 +1,6 @@
 import { openServer } from "../src/persistence/database/open-server.js";
 import type { Deps } from "../src/services/deps.js";
-import { feedSettingsSchema } from "../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../src/services/imports/feeds/feed-settings.js";
 import { runImports } from "../src/services/imports/run-imports.js";
 
 /**

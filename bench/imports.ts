@@ -4,7 +4,7 @@ import { pipeline } from "node:stream/promises";
 import { promisify } from "node:util";
 import pg from "pg";
 import { from as copyFrom } from "pg-copy-streams";
-import { startPostgres } from "../tests/kit/start-postgres.js";
+import { startPostgres } from "../tests/kit/postgres/start-postgres.js";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
 
 interface Measured {

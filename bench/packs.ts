@@ -1,6 +1,6 @@
 import { choosePacks, type PackOption } from "../src/domain/shopping/packs.js";
 import { openIntegerProgram, type CoverPack } from "../tests/kit/cover-by-integer-program.js";
-import { diceFrom } from "../tests/kit/dice.js";
+import { diceFrom } from "../tests/kit/arbitrary/dice.js";
 import { compared, result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
 
 interface Shelf {

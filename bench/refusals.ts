@@ -3,7 +3,7 @@ import { openGraphqlServer, type GraphqlServer } from "../src/graphql/server/gra
 import { readBody } from "../src/graphql/server/read-request.js";
 import { anyone } from "../src/services/access/actor.js";
 import type { Data, Deps } from "../src/services/deps.js";
-import { hostileDocuments, type HostileDocument } from "../tests/graphql/hostile-documents.js";
+import { hostileDocuments, type HostileDocument } from "../tests/graphql/limits/hostile-documents.js";
 import { median, result, type Benchmark } from "./benchmark.js";
 
 /** What a refusal may take, in milliseconds. */

@@ -2,8 +2,8 @@ import pg from "pg";
 import { openServer } from "../src/persistence/database/open-server.js";
 import type { Deps } from "../src/services/deps.js";
 import { loadPlan } from "../src/services/plans/load-plan.js";
-import { diceFrom } from "../tests/kit/dice.js";
-import { startPostgres } from "../tests/kit/start-postgres.js";
+import { diceFrom } from "../tests/kit/arbitrary/dice.js";
+import { startPostgres } from "../tests/kit/postgres/start-postgres.js";
 import { smallBundle } from "../tests/persistence/small-bundle.js";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
 

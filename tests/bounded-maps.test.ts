@@ -13,7 +13,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/domain/memoize.ts known": "weak: one answer for each thing",
   "src/domain/plan/check/check-bundle.ts checked": "weak: one answer for each plan",
   "src/domain/plan/contents/eaten.ts this.byKey": "lives for one answer",
-  "src/domain/plan/line-context.ts known": "weak: one answer for each plan",
+  "src/domain/plan/compile/line-context.ts known": "weak: one answer for each plan",
   "src/domain/quantity/convert.ts compiled": "weak: one converter for each food",
   "src/domain/shopping/packs-search.ts this.newest": "lives for one search",
   "src/graphql/limits/introspection-size.ts known": "weak: one answer for each schema",
@@ -21,7 +21,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/imports/documents/allowed-keys.ts schemas": "as many as there are kinds of documents",
   "src/imports/documents/yaml/locate-problem.ts namesKnown": "weak: one answer for each reading of documents",
   "src/imports/documents/yaml/locate-problem.ts placesKnown": "weak: one answer for each list of a document",
-  "src/imports/documents/written-codes.ts fields": "as many as there are kinds of documents",
+  "src/imports/documents/checks/written-codes.ts fields": "as many as there are kinds of documents",
   "src/imports/documents/yaml/yaml-places.ts this.known": "lives as long as its document",
   "src/imports/documents/yaml/yaml-tokens.ts this.counts": "as many as there are limits",
 };

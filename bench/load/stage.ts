@@ -6,7 +6,7 @@ import { openServer } from "../../src/persistence/database/open-server.js";
 import { loadShippedRules } from "../../src/services/rules/load-rule-set.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, rules } from "../../tests/graphql/open-test-app.js";
-import { startPostgres } from "../../tests/kit/start-postgres.js";
+import { startPostgres } from "../../tests/kit/postgres/start-postgres.js";
 import { startLoadClient, type LoadClient } from "./load-client.js";
 import type { LoadRequest } from "./load-job.js";
 import { startServer, type StartedServer } from "./start-server.js";

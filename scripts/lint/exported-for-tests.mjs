@@ -33,7 +33,7 @@ const byReason = {
     "services/access/token-text.ts#tokenPattern",
     "services/answers/plan-prep-session.ts#mostSessionSteps",
     "services/answers/read-household.ts#longestHouseholdList",
-    "services/imports/collect-file.ts#fetchWaits",
+    "services/imports/files/collect-file.ts#fetchWaits",
     "services/webhooks/deliver-webhooks.ts#waits",
   ],
   "A table whose every row a test asks about, so that none is forgotten.": [
@@ -41,7 +41,7 @@ const byReason = {
     "domain/nutrition/label-rounding.ts#usLabelNutrients",
     "imports/documents/schemas/line-schema.ts#lineSchema",
     "imports/documents/schemas/line-schema.ts#stepSchema",
-    "imports/documents/written-codes.ts#codeFieldsOf",
+    "imports/documents/checks/written-codes.ts#codeFieldsOf",
     "persistence/database/grant-runtime.ts#tablesWrittenOnce",
   ],
   "The type of what an exported function takes or gives, which a test writes out or narrows.": [
@@ -53,8 +53,8 @@ const byReason = {
     "domain/shopping/packs.ts#PackChoice",
     "graphql/server/document-store.ts#RequestedDocument",
     "imports/prices/read-price-row.ts#PriceOptions",
-    "services/imports/report-imports.ts#MorningNotTold",
-    "services/imports/save-feed.ts#FeedInput",
+    "services/imports/reports/report-imports.ts#MorningNotTold",
+    "services/imports/feeds/save-feed.ts#FeedInput",
     "services/stage.ts#Stage",
     "services/webhooks/deliver-webhooks.ts#Outside",
     "services/write.ts#WriteOrder",

@@ -1,9 +1,9 @@
 import type { Deps } from "../services/deps.js";
 import { forgetDeliveries } from "../services/webhooks/webhook-deliveries.js";
 import { deleteExpiredKeys } from "../services/access/delete-expired-keys.js";
-import { reportImports } from "../services/imports/report-imports.js";
+import { reportImports } from "../services/imports/reports/report-imports.js";
 import { reviewRevisions } from "../services/plans/review-revisions.js";
-import { startDueImports } from "../services/imports/start-due-imports.js";
+import { startDueImports } from "../services/imports/feeds/start-due-imports.js";
 import { verifyRevisions } from "../services/plans/verify-revisions.js";
 
 /** Something done at a time of day instead of for a caller. Running it twice does no harm. */

@@ -15,7 +15,7 @@ import type {
   RunState,
 } from "./imports/import-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
-import type { RuleSet } from "../domain/plan/rule-set.js";
+import type { RuleSet } from "../domain/plan/compile/rule-set.js";
 import type { DraftKind } from "../domain/problem.js";
 
 /** The tenant: a writer or a title. */

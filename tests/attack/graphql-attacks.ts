@@ -1,4 +1,4 @@
-import { hostileDocuments } from "../graphql/hostile-documents.js";
+import { hostileDocuments } from "../graphql/limits/hostile-documents.js";
 import { around, graphql, listOf, times, type AttackRequest, type Target } from "./attack-request.js";
 
 const shapes = {

@@ -4,7 +4,7 @@ import { compiledOperations } from "../../src/graphql/server/compiled-operations
 import { usualEngine } from "../../src/graphql/server/engine-options.js";
 import { introspectionLimits } from "../../src/graphql/limits/introspection-size.js";
 import { createSchema } from "../../src/graphql/schema.js";
-import { hostileDocuments } from "../graphql/hostile-documents.js";
+import { hostileDocuments } from "../graphql/limits/hostile-documents.js";
 
 const schema = createSchema();
 

@@ -5,7 +5,7 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
-import { feedSettingsSchema } from "../../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../../src/services/imports/feeds/feed-settings.js";
 import { newWebhookSecret } from "../../src/services/webhooks/webhook-message.js";
 import { startService, type ServiceProcess } from "../app/processes/service-process.js";
 import { publisher, publishPlan, savePlan } from "../kit/plan-writer.js";

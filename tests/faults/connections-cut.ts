@@ -1,5 +1,5 @@
 import { setTimeout as wait } from "node:timers/promises";
-import { diceFrom } from "../kit/dice.js";
+import { diceFrom } from "../kit/arbitrary/dice.js";
 import type { Fault } from "./fault.js";
 import { startFleet } from "./fleet.js";
 import { startLoad } from "./load.js";

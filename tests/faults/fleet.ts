@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { openServer } from "../../src/persistence/database/open-server.js";
 import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
 import { startService, type ServiceProcess } from "../app/processes/service-process.js";
-import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
+import { startDebianPostgres, type DebianPostgres } from "../kit/postgres/debian-postgres.js";
 import { prepareWriting } from "../kit/plan-writer.js";
 
 export interface Fleet {

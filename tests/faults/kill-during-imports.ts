@@ -2,10 +2,10 @@ import { spawn, type ChildProcess } from "node:child_process";
 import pg from "pg";
 import { openServer } from "../../src/persistence/database/open-server.js";
 import type { Data } from "../../src/persistence/data.js";
-import { feedSettingsSchema } from "../../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../../src/services/imports/feeds/feed-settings.js";
 import { runImports } from "../../src/services/imports/run-imports.js";
-import { diceFrom } from "../kit/dice.js";
-import { startPostgres } from "../kit/start-postgres.js";
+import { diceFrom } from "../kit/arbitrary/dice.js";
+import { startPostgres } from "../kit/postgres/start-postgres.js";
 import type { Fault } from "./fault.js";
 
 const clock = () => new Date();

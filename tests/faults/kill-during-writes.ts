@@ -6,7 +6,7 @@ import { openServer } from "../../src/persistence/database/open-server.js";
 import { newWebhookSecret } from "../../src/services/webhooks/webhook-message.js";
 import { startService, type ServiceProcess } from "../app/processes/service-process.js";
 import { draftVersion, prepareWriting, publisher, publishPlan, savePlan } from "../kit/plan-writer.js";
-import { startPostgres } from "../kit/start-postgres.js";
+import { startPostgres } from "../kit/postgres/start-postgres.js";
 import type { Fault } from "./fault.js";
 
 interface Acknowledged {

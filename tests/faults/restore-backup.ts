@@ -4,8 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { openServer } from "../../src/persistence/database/open-server.js";
 import { startService } from "../app/processes/service-process.js";
-import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
-import { postgresPrograms, runDebianProgram } from "../kit/debian-program.js";
+import { startDebianPostgres, type DebianPostgres } from "../kit/postgres/debian-postgres.js";
+import { postgresPrograms, runDebianProgram } from "../kit/postgres/debian-program.js";
 import { prepareWriting, publisher, publishPlan, savePlan } from "../kit/plan-writer.js";
 import type { Fault } from "./fault.js";
 

@@ -1,7 +1,7 @@
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { setTimeout as wait } from "node:timers/promises";
-import { feedSettingsSchema } from "../../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../../src/services/imports/feeds/feed-settings.js";
 import { newWebhookSecret } from "../../src/services/webhooks/webhook-message.js";
 import { publisher } from "../kit/plan-writer.js";
 import { startWorker, type WorkerProcess } from "../kit/worker-process.js";

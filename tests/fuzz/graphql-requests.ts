@@ -14,7 +14,7 @@ import {
   isObjectType,
   isInterfaceType,
 } from "graphql";
-import type { Dice } from "../kit/dice.js";
+import type { Dice } from "../kit/arbitrary/dice.js";
 import { hostileText, hostileValue } from "./hostile.js";
 import type { FuzzedRequest } from "./fuzzed-request.js";
 

@@ -1,4 +1,4 @@
-import type { Dice } from "../kit/dice.js";
+import type { Dice } from "../kit/arbitrary/dice.js";
 
 const texts = [
   ...["", " ", "\0", "a\0b", "\u202e", "\ud800", "\udc00x", "\uffff", "ß", "İ", "ﬀ", "e\u0301", "🥕".repeat(30)],

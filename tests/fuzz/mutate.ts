@@ -1,4 +1,4 @@
-import type { Dice } from "../kit/dice.js";
+import type { Dice } from "../kit/arbitrary/dice.js";
 
 type Mutation = (bytes: Buffer, dice: Dice) => Buffer;
 

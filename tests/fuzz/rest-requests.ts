@@ -1,4 +1,4 @@
-import type { Dice } from "../kit/dice.js";
+import type { Dice } from "../kit/arbitrary/dice.js";
 import { endpoints } from "../../src/rest/endpoints.js";
 import type { FuzzedRequest } from "./fuzzed-request.js";
 import type { Known } from "./graphql-requests.js";

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { mkdir, writeFile } from "node:fs/promises";
 import { parseArgs } from "node:util";
-import { diceFrom } from "../kit/dice.js";
+import { diceFrom } from "../kit/arbitrary/dice.js";
 import { mutations } from "./mutate.js";
 import { fuzzTargets } from "./targets.js";
 

@@ -6,7 +6,7 @@ import { afterAll, describe, inject } from "vitest";
 import { openPglite } from "../../src/persistence/database/open-embedded.js";
 import { openServer } from "../../src/persistence/database/open-server.js";
 import type { OpenedDatabase, OpenOptions } from "../../src/persistence/database/opened-database.js";
-import type { EmbeddedTemplate, ServerTemplate } from "./templates.js";
+import type { EmbeddedTemplate, ServerTemplate } from "./postgres/templates.js";
 
 export interface StatementLog {
   /** SQL sent through `data` and `client` since opening or since `clear`. BEGIN and COMMIT are not among them. */

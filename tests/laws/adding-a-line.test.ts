@@ -7,7 +7,7 @@ import type { PlanBundle } from "../../src/domain/model/plan.js";
 import { nutrientCodes, type Nutrition } from "../../src/domain/nutrition/nutrients.js";
 import { planNutrition } from "../../src/domain/plan/contents/contents.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
-import { arbitraryPlan } from "../kit/arbitrary-plan.js";
+import { arbitraryPlan } from "../kit/arbitrary/arbitrary-plan.js";
 import { bundle, component, food, invented, line, made, meal, step } from "../kit/builders.js";
 
 const nutritionOf = (of: PlanBundle, servings: number) => {

@@ -5,7 +5,7 @@ import type { PlanBundle } from "../../src/domain/model/plan.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import { readHousehold, type GivenHousehold } from "../../src/services/answers/read-household.js";
-import { arbitraryCase, everyRun } from "../kit/arbitrary-plan.js";
+import { arbitraryCase, everyRun } from "../kit/arbitrary/arbitrary-plan.js";
 
 const rules = ["vegan", "vegetarian", "gluten-free"].map((code) => ({ code }));
 

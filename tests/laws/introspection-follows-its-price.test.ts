@@ -11,7 +11,7 @@ import { describe, expect, it } from "vitest";
 import { compiledOperations } from "../../src/graphql/server/compiled-operations.js";
 import { introspectionLimits, narrowIntrospectionPoints } from "../../src/graphql/limits/introspection-size.js";
 import { createSchema } from "../../src/graphql/schema.js";
-import { arbitraryIntrospection } from "../kit/arbitrary-introspection.js";
+import { arbitraryIntrospection } from "../kit/arbitrary/arbitrary-introspection.js";
 
 const schema = createSchema();
 const documents = compiledOperations(schema);

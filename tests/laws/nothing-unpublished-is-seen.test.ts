@@ -5,7 +5,7 @@ import type { Actor, Caller } from "../../src/services/access/actor.js";
 import { anyone } from "../../src/services/access/actor.js";
 import { createToken } from "../../src/services/access/create-token.js";
 import type { Deps, DraftKind } from "../../src/services/deps.js";
-import { checkDocuments } from "../../src/services/drafts/check-documents.js";
+import { checkDocuments } from "../../src/services/drafts/check/check-documents.js";
 import { discardDraft } from "../../src/services/drafts/discard-draft.js";
 import { listDrafts } from "../../src/services/drafts/list-drafts.js";
 import { saveDocuments } from "../../src/services/drafts/save-documents.js";

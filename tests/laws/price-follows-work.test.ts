@@ -9,7 +9,7 @@ import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { openTimeSlicer, type TimeSlicer, type SlicedWork } from "../../src/services/time-slices.js";
 import { pointsOwed } from "../../src/services/access/rate-limit-window.js";
 import { describeOnEmbedded } from "../kit/databases.js";
-import { diceFrom } from "../kit/dice.js";
+import { diceFrom } from "../kit/arbitrary/dice.js";
 import { addressBy } from "./priced-addresses.js";
 import { requestBy } from "./priced-requests.js";
 import { demo, openTestApp } from "../graphql/open-test-app.js";

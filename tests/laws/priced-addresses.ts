@@ -1,5 +1,5 @@
 import { demo } from "../graphql/open-test-app.js";
-import type { Dice } from "../kit/dice.js";
+import type { Dice } from "../kit/arbitrary/dice.js";
 
 const foods = [...new Set(demo.bundles.flatMap((bundle) => bundle.foods.map(({ slug }) => slug)))];
 const publisher = demo.publisher.slug;

@@ -1,4 +1,4 @@
-import { type Dice } from "../kit/dice.js";
+import { type Dice } from "../kit/arbitrary/dice.js";
 import { demo } from "../graphql/open-test-app.js";
 
 const foods = [...new Set(demo.bundles.flatMap((bundle) => bundle.foods.map(({ slug }) => slug)))];

@@ -3,10 +3,10 @@ import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openServer } from "../../src/persistence/database/open-server.js";
 import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
-import { feedSettingsSchema } from "../../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../../src/services/imports/feeds/feed-settings.js";
 import { startService, type ServiceProcess } from "../app/processes/service-process.js";
-import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
-import { diceFrom } from "../kit/dice.js";
+import { startDebianPostgres, type DebianPostgres } from "../kit/postgres/debian-postgres.js";
+import { diceFrom } from "../kit/arbitrary/dice.js";
 import {
   askGraphql,
   giveToken,
@@ -16,7 +16,7 @@ import {
   publishPlan,
   savePlan,
 } from "../kit/plan-writer.js";
-import { startPooler, type Pooler } from "../kit/pooler.js";
+import { startPooler, type Pooler } from "../kit/postgres/pooler.js";
 import { startWorker, type WorkerProcess } from "../kit/worker-process.js";
 
 const maxLagMs = 1_000;

@@ -8,8 +8,8 @@ import type { Deps } from "../../src/services/deps.js";
 import { write, type WriteOrder } from "../../src/services/write.js";
 import { ok } from "../../src/domain/problem.js";
 import { smallBundle } from "../persistence/small-bundle.js";
-import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
-import { startPooler, type Pooler } from "../kit/pooler.js";
+import { startDebianPostgres, type DebianPostgres } from "../kit/postgres/debian-postgres.js";
+import { startPooler, type Pooler } from "../kit/postgres/pooler.js";
 
 /** So few that every statement meets connections that others used a moment ago. */
 const connections = 3;

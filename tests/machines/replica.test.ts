@@ -2,7 +2,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { openServer } from "../../src/persistence/database/open-server.js";
 import type { OpenedDatabase } from "../../src/persistence/database/opened-database.js";
 import type { Replicas } from "../../src/persistence/database/open-replicas.js";
-import { startDebianPostgres, type DebianPostgres } from "../kit/debian-postgres.js";
+import { startDebianPostgres, type DebianPostgres } from "../kit/postgres/debian-postgres.js";
 import { smallBundle } from "../persistence/small-bundle.js";
 
 const maxLagMs = 1_500;

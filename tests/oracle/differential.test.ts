@@ -8,7 +8,7 @@ import { checkBundle } from "../../src/domain/plan/check/check-bundle.js";
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingList } from "../../src/domain/plan/scaled.js";
 import { shop } from "../../src/domain/plan/shop.js";
-import { arbitraryBundle, arbitraryStock } from "../kit/arbitrary-bundle.js";
+import { arbitraryBundle, arbitraryStock } from "../kit/arbitrary/arbitrary-bundle.js";
 import { asWritten, converted, exactly, zero } from "./exact-amounts.js";
 import { exactList } from "./exact-list.js";
 import { exactPlan, type ExactPlan } from "./exact-plan.js";

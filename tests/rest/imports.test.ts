@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import request from "supertest";
 import { runImports } from "../../src/services/imports/run-imports.js";
-import { saveFeed } from "../../src/services/imports/save-feed.js";
+import { saveFeed } from "../../src/services/imports/feeds/save-feed.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { expectDescribed } from "./described-answers.js";
 import { openRest, publisher, type RestApp } from "./open-rest.js";

@@ -7,7 +7,7 @@ import { usualEngine } from "../../src/graphql/server/engine-options.js";
 import { loadSeeds } from "../../src/services/drafts/load-seeds.js";
 import { demo, openTestApp, type TestApp } from "../graphql/open-test-app.js";
 import { describeOnServer, type TestDatabase } from "../kit/databases.js";
-import { lockTables } from "../kit/locked-tables.js";
+import { lockTables } from "../kit/postgres/locked-tables.js";
 import { askRest } from "./described-answers.js";
 import { planOf, publisher } from "./open-rest.js";
 

@@ -3,7 +3,7 @@ import { codeListsOf } from "../../src/domain/plan/check/code-lists-of.js";
 import { isOnList, usualSpelling } from "../../src/domain/model/code-lists.js";
 import { measureSystemWords, placeWords } from "../../src/imports/documents/schemas/shared-schemas.js";
 import { documentKinds } from "../../src/imports/documents/document-kinds.js";
-import { codeFieldsOf } from "../../src/imports/documents/written-codes.js";
+import { codeFieldsOf } from "../../src/imports/documents/checks/written-codes.js";
 import type { Vocabulary } from "../../src/services/answers/list-vocabulary.js";
 import { rules } from "../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../kit/databases.js";

@@ -1,4 +1,4 @@
-import type { LineTaken } from "../../imports/documents/explain-lines.js";
+import type { LineTaken } from "../../imports/documents/lines/explain-lines.js";
 import type { JsonValue } from "./outcome.js";
 
 /** How a line that is written as text was read, as a service says it. */

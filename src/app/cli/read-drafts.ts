@@ -3,7 +3,7 @@ import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { publisherDocumentOf } from "../../imports/documents/document-of.js";
 import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
 import { readDocuments, type ReadDocument } from "../../imports/documents/read-documents.js";
-import { settleComponents, textLinesOf } from "../../imports/documents/settle-lines.js";
+import { settleComponents, textLinesOf } from "../../imports/documents/lines/settle-lines.js";
 import {
   ComponentDraftTextDocument,
   FoodDraftTextDocument,

@@ -1,8 +1,8 @@
 import { constants } from "node:fs";
 import { lstat, open, realpath, type FileHandle } from "node:fs/promises";
 import { join } from "node:path";
-import { FileNotHad } from "../../services/imports/collect-file.js";
-import type { FoundFile } from "../../services/imports/file-sources.js";
+import { FileNotHad } from "../../services/imports/files/collect-file.js";
+import type { FoundFile } from "../../services/imports/files/file-sources.js";
 
 /**
  * A file below the folder for imports. No step of the way may be a link, so that nothing outside of the folder can be read by a

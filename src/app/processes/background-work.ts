@@ -1,5 +1,5 @@
 import { jobs } from "../../jobs/jobs.js";
-import type { FileSources } from "../../services/imports/file-sources.js";
+import type { FileSources } from "../../services/imports/files/file-sources.js";
 import type { Log } from "../../services/deps.js";
 import type { Environment } from "../setup/environment.js";
 import { fetchFile } from "../outgoing/fetch-file.js";

@@ -1,6 +1,6 @@
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { readRules } from "../../imports/rules/read-rules.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 

@@ -5,7 +5,7 @@ import type { CatalogueRow } from "../../domain/model/catalogue-row.js";
 import type { Component } from "../../domain/model/component.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import type { ShippedBaseFoods } from "../../services/foods/load-base-foods.js";
 import type { ShippedCatalogue } from "../../services/foods/load-catalogue.js";

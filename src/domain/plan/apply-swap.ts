@@ -4,7 +4,7 @@ import type { Line, Swap, SwapOwn } from "../model/line.js";
 import type { PlanBundle } from "../model/plan.js";
 import type { DietJudge } from "../nutrition/diets.js";
 import { chooseSwap } from "./choose-swap.js";
-import { lineContext } from "./line-context.js";
+import { lineContext } from "./compile/line-context.js";
 
 /** A line with the words of the food that stands in: "beaten" was said of the egg. */
 export function applySwap({ each: _, ...line }: Line, { own = {} }: Swap): Line {

@@ -5,8 +5,8 @@ import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
 import type { InSlices, Work } from "../work.js";
 import { checkBundleInSlices } from "./check/check-bundle.js";
-import { compilePlanInSlices, type RouteChoice } from "./compile-plan.js";
-import type { CompiledPlan } from "./compiled-plan.js";
+import { compilePlanInSlices, type RouteChoice } from "./compile/compile-plan.js";
+import type { CompiledPlan } from "./compile/compiled-plan.js";
 
 /** Smaller is better, first number first. */
 export type Score = readonly number[];

@@ -4,7 +4,7 @@ import type { Path, Warning } from "../problem.js";
 import { missingText, toDimension } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
 import type { Stock } from "../shopping/on-hand.js";
-import type { CompiledComponent, CompiledPlan } from "./compiled-plan.js";
+import type { CompiledComponent, CompiledPlan } from "./compile/compiled-plan.js";
 import type { Demand } from "./demand.js";
 import { daysUntil } from "./session/session-date.js";
 

@@ -1,7 +1,7 @@
 import { batchesBegun, batchesFor } from "../component/batch.js";
 import { restOf } from "../limits.js";
 import { takeFromStock, type Stock } from "../shopping/on-hand.js";
-import type { CompiledLine, CompiledPlan } from "./compiled-plan.js";
+import type { CompiledLine, CompiledPlan } from "./compile/compiled-plan.js";
 
 /** Per component, by its index in the compiled plan, in base units of its yield. */
 export interface Demand {

@@ -1,6 +1,6 @@
 import { limits, sameShare } from "../limits.js";
 import type { Stock } from "../shopping/on-hand.js";
-import type { CompiledPlan } from "./compiled-plan.js";
+import type { CompiledPlan } from "./compile/compiled-plan.js";
 import { demandFor, type Demand } from "./demand.js";
 
 /**

@@ -1,4 +1,4 @@
-import type { CompiledPlan } from "./compiled-plan.js";
+import type { CompiledPlan } from "./compile/compiled-plan.js";
 import { batchGrowth } from "./demand.js";
 import { grown } from "./scale-compiled.js";
 import type { ScaledComponent } from "./scaled.js";

@@ -4,7 +4,7 @@ import type { KeepingQuestion, KeptMeal, StorageAnswer, StorageGuidance } from "
 import { storageGuidanceInSlices } from "../storage/storage-guidance.js";
 import { portionOf } from "../storage/ways-out.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
-import type { CompiledLine, CompiledPlan } from "./compiled-plan.js";
+import type { CompiledLine, CompiledPlan } from "./compile/compiled-plan.js";
 import type { ScaledPlan } from "./scaled.js";
 
 /** Days, zones and starts of sessions that one plan is asked about in turn. */

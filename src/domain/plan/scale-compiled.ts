@@ -4,7 +4,7 @@ import type { BaseAmount } from "../model/amount.js";
 import type { Household } from "../model/household.js";
 import { unlimitedWork, type Work } from "../work.js";
 import { failed, ok, type Result, type Warning } from "../problem.js";
-import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compiled-plan.js";
+import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compile/compiled-plan.js";
 import { componentsNotInTime, componentsOnHand, type ComponentsOnHand } from "./components-on-hand.js";
 import { batchGrowth, demandFor, mealGrowth, type Demand } from "./demand.js";
 import { effectiveServings } from "./contents/eaters.js";

@@ -6,7 +6,7 @@ import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check/check-household.js";
 import { chooseRoutesInSlices, type Score } from "./choose-routes.js";
-import type { CompiledPlan } from "./compiled-plan.js";
+import type { CompiledPlan } from "./compile/compiled-plan.js";
 import { mergeCurrentFacts } from "./review/merge-current-facts.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { allLeft, scaleCompiled, type ScaledWithRest } from "./scale-compiled.js";

@@ -7,7 +7,7 @@ import type { Meal, PlanBundle } from "../model/plan.js";
 import type { Warning } from "../problem.js";
 import type { Cost, PackCount } from "../shopping/cost.js";
 import type { PartOver } from "../shopping/merge.js";
-import type { CompiledPlan } from "./compiled-plan.js";
+import type { CompiledPlan } from "./compile/compiled-plan.js";
 
 /** One line after scaling and swapping. */
 export interface ScaledLine {

@@ -19,7 +19,7 @@ import { contributionsOf, restated, type Restated, type Source } from "./contrib
 import { effectiveServings } from "./contents/eaters.js";
 import { useFoodStock } from "./food-stock.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
-import { lineContext } from "./line-context.js";
+import { lineContext } from "./compile/line-context.js";
 import type { ScaledPlan, ShoppingLine, ShoppingList, Use } from "./scaled.js";
 import { laterPartWarnings } from "./later-part-warnings.js";
 

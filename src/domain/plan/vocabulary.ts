@@ -6,7 +6,7 @@ import { standardUnits } from "../quantity/unit.js";
 import { unitName } from "../quantity/unit-name.js";
 import { unitWords } from "../quantity/units/unit-words.js";
 import { codeListsOf } from "./check/code-lists-of.js";
-import type { RuleSet } from "./rule-set.js";
+import type { RuleSet } from "./compile/rule-set.js";
 
 /** The lists that a program can show in full; the numbers of the open food table are asked for one by one. */
 type VocabularyName = Exclude<CodeListName, "usda-number"> | "unit" | "measures" | "place";

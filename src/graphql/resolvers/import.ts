@@ -1,11 +1,11 @@
-import { feedSettingsSchema } from "../../services/imports/feed-settings.js";
-import { findFeed, listFeeds } from "../../services/imports/find-feeds.js";
+import { feedSettingsSchema } from "../../services/imports/feeds/feed-settings.js";
+import { findFeed, listFeeds } from "../../services/imports/feeds/find-feeds.js";
 import { findImport, findQuarantined, listImports, listQuarantined } from "../../services/imports/find-imports.js";
-import { morningReport, morningReportMarkdown } from "../../services/imports/morning-report.js";
-import { removeFeed } from "../../services/imports/remove-feed.js";
-import { importReportMarkdown, reportImport } from "../../services/imports/report-import.js";
-import { saveFeed } from "../../services/imports/save-feed.js";
-import { resolveRow } from "../../services/imports/resolve-row.js";
+import { morningReport, morningReportMarkdown } from "../../services/imports/reports/morning-report.js";
+import { removeFeed } from "../../services/imports/feeds/remove-feed.js";
+import { importReportMarkdown, reportImport } from "../../services/imports/reports/report-import.js";
+import { saveFeed } from "../../services/imports/feeds/save-feed.js";
+import { resolveRow } from "../../services/imports/rows/resolve-row.js";
 import { cancelImport, replayImport, startImport, undoImport } from "../../services/imports/start-import.js";
 import type { Context } from "../context.js";
 import { valueOf } from "../errors.js";

@@ -4,10 +4,10 @@ import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/
 import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
 import type { AnyDocument, DocumentKind } from "./document-kinds.js";
-import { nearestWords } from "./nearest-words.js";
+import { nearestWords } from "./checks/nearest-words.js";
 import { problemMakers, shown } from "./schemas/shape-problems.js";
 import { readYamlInSlices } from "./yaml/yaml-text.js";
-import { writtenCodes, type WrittenCode } from "./written-codes.js";
+import { writtenCodes, type WrittenCode } from "./checks/written-codes.js";
 import type { Place, YamlDocument } from "./yaml/yaml-text.js";
 
 /** A problem and the place to mend it. `path` leads through the document as written. */

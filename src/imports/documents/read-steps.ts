@@ -3,7 +3,7 @@ import { failed, ok } from "../../domain/problem.js";
 import type { Path, Problem, Result } from "../../domain/problem.js";
 import { every, mapResult } from "./combine-results.js";
 import type { StepDocument } from "./schemas/line-schema.js";
-import { nearestWords } from "./nearest-words.js";
+import { nearestWords } from "./checks/nearest-words.js";
 import { readRatio } from "./read-ratio.js";
 
 /**

@@ -6,8 +6,8 @@ import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
 import type { NamedFood } from "../../domain/quantity/food-name.js";
 import type { AnyDocument } from "./document-kinds.js";
-import type { NamedComponent } from "./line-names.js";
-import { settleLines, type LineThings } from "./settle-lines.js";
+import type { NamedComponent } from "./lines/line-names.js";
+import { settleLines, type LineThings } from "./lines/settle-lines.js";
 import type { ComponentDocument } from "./schemas/component-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
 import type { PlanDocument } from "./schemas/plan-schema.js";
@@ -15,7 +15,7 @@ import type { PublisherDocument } from "./schemas/publisher-schema.js";
 import { componentMeasures, readComponent } from "./read-component.js";
 import type { DocumentProblem, ReadDocument } from "./read-documents.js";
 import { readFood } from "./read-food.js";
-import type { KnownItems } from "./read-lines.js";
+import type { KnownItems } from "./lines/read-lines.js";
 import { readPlan } from "./read-plan.js";
 
 /** What lines may name beside the documents themselves. A document of the same slug goes before it. */

@@ -3,7 +3,7 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { nutrientKeys } from "../documents/schemas/food-schema.js";
 import { readDocumentValue } from "../documents/read-documents.js";
 import { resolveDocuments } from "../documents/resolve-documents.js";
-import type { WrittenCode } from "../documents/written-codes.js";
+import type { WrittenCode } from "../documents/checks/written-codes.js";
 import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import { spreadsheetDate } from "../tables/spreadsheet-date.js";

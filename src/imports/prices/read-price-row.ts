@@ -6,7 +6,7 @@ import { fixedCodeLists } from "../../domain/plan/check/code-lists-of.js";
 import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js";
 import type { FoodMatch } from "../../domain/quantity/food-name.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
-import { unknownCode } from "../documents/check-codes.js";
+import { unknownCode } from "../documents/checks/check-codes.js";
 import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";

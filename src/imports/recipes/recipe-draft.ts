@@ -5,7 +5,7 @@ import type { LineReason } from "../../domain/quantity/parse.js";
 import { readLine } from "../../domain/quantity/read-line.js";
 import type { PlainDocument } from "../documents/document-of.js";
 import { measureSystemWords } from "../documents/schemas/shared-schemas.js";
-import { takenLine } from "../documents/taken-line.js";
+import { takenLine } from "../documents/lines/taken-line.js";
 import type { WebRecipe, WebStep } from "./web-recipe.js";
 
 /** Something about a recipe that a person must say; until then the draft cannot be saved. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import type { Problem } from "../../domain/problem.js";
 import { firstKeepingClasses } from "../../domain/storage/first-keeping-classes.js";
 import { allergensSchema, type AllergensDocument } from "./allergens-schema.js";

@@ -1,4 +1,4 @@
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { firstKeepingClasses } from "../../domain/storage/first-keeping-classes.js";
 import { checksumOf } from "../sql/canonical-json.js";
 import type { Data, RuleSetSummary } from "../data.js";

@@ -8,9 +8,9 @@ import {
   morningReportSchema,
 } from "../../exports/json/import-run.js";
 import { findImport, type FoundImport } from "../../services/imports/find-imports.js";
-import { longestMorning, morningReport, morningReportMarkdown } from "../../services/imports/morning-report.js";
-import { FileTooLarge, largestUpload, receiveFile } from "../../services/imports/receive-file.js";
-import { importReportMarkdown, reportImport, summaryOf } from "../../services/imports/report-import.js";
+import { longestMorning, morningReport, morningReportMarkdown } from "../../services/imports/reports/morning-report.js";
+import { FileTooLarge, largestUpload, receiveFile } from "../../services/imports/files/receive-file.js";
+import { importReportMarkdown, reportImport, summaryOf } from "../../services/imports/reports/report-import.js";
 import { isStorable } from "../../services/storable-text.js";
 import { asJson, asText, endpoint, found, refused, type Endpoint, type Found, type Question } from "../endpoint.js";
 import { one } from "../pagination.js";

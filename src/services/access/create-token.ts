@@ -1,7 +1,7 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Actor, Caller, Scope } from "./actor.js";
 import type { Data, Deps } from "../deps.js";
-import { nameProblems } from "../drafts/name-problems.js";
+import { nameProblems } from "../drafts/check/name-problems.js";
 import { newTokenParts, secretHash, tokenText } from "./token-text.js";
 import { authorOf, write } from "../write.js";
 

@@ -1,6 +1,6 @@
 import { requireScope, mayUse, type Actor } from "./actor.js";
 import type { AccessToken, Data, Feed, ImportFile } from "../deps.js";
-import { feedSettingsSchema, isShared } from "../imports/feed-settings.js";
+import { feedSettingsSchema, isShared } from "../imports/feeds/feed-settings.js";
 
 /** Until then tokens from before 0.2.0 publish with IMPORT alone, through feeds that were saved before it. */
 export const importPublishesUntil = new Date("2027-06-01T00:00:00Z");

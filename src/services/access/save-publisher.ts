@@ -2,7 +2,7 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { slugSchema } from "../../imports/documents/schemas/scalar-schemas.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "../deps.js";
-import { nameProblems } from "../drafts/name-problems.js";
+import { nameProblems } from "../drafts/check/name-problems.js";
 import { write } from "../write.js";
 
 interface PublisherInput {

@@ -1,8 +1,8 @@
 import type { Household } from "../../domain/model/household.js";
 import type { KeepingClass } from "../../domain/model/keeping.js";
 import { memoizeLatestInSlices, memoize } from "../../domain/memoize.js";
-import type { CompiledPlan } from "../../domain/plan/compiled-plan.js";
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { CompiledPlan } from "../../domain/plan/compile/compiled-plan.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { scaledSessionInSlices } from "../../domain/plan/session/scaled-session.js";
 import { laterStart, startHour } from "../../domain/plan/session/session-date.js";

@@ -3,7 +3,7 @@ import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
-import { nearestCodes } from "../../imports/documents/nearest-words.js";
+import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
 import type { Deps } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";
 import { readHousehold, type GivenHousehold } from "./read-household.js";

@@ -2,7 +2,7 @@ import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { askedRegion, ruledRegion, type OwnedRegion } from "../../domain/model/region.js";
 import { memoize } from "../../domain/memoize.js";
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import type { Deps, Publisher } from "../deps.js";
 import { findPublishers } from "../access/find-publishers.js";
 

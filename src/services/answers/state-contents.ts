@@ -5,12 +5,12 @@ import { memoizeLatest, memoizeLatestInSlices, memoize, memoizeInSlices } from "
 import { allergenStatementInSlices, type AllergenStatement } from "../../domain/nutrition/allergens.js";
 import type { AllergenRules } from "../../domain/nutrition/allergen-rules.js";
 import { dietStatementsInSlices, type DietStatement } from "../../domain/nutrition/diets.js";
-import type { CompiledPlan } from "../../domain/plan/compiled-plan.js";
+import type { CompiledPlan } from "../../domain/plan/compile/compiled-plan.js";
 import { effectiveServings } from "../../domain/plan/contents/eaters.js";
 import { nutritionInSlices, type PlanNutrition } from "../../domain/plan/contents/contents.js";
 import { foodsEaten, foodsOfDish } from "../../domain/plan/contents/foods-eaten.js";
 import type { Contents, PlanContents } from "../../domain/plan/plan-answer.js";
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { isCooking } from "../../domain/prep-session/heating.js";
 import { cautionedThings } from "../../domain/storage/cautioned-things.js";

@@ -1,5 +1,5 @@
 import type { Problem } from "../../domain/problem.js";
-import { checkDocuments } from "../../imports/documents/check-documents.js";
+import { checkDocuments } from "../../imports/documents/checks/check-documents.js";
 import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";

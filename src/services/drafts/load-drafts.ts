@@ -2,7 +2,7 @@ import { ok, type Problem } from "../../domain/problem.js";
 import type { ImportChange, RunChunk } from "../../persistence/imports/import-data.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import type { RowWarning } from "../../domain/model/import-report.js";
-import { checkCodes } from "../../imports/documents/check-codes.js";
+import { checkCodes } from "../../imports/documents/checks/check-codes.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { Deps, DraftText } from "../deps.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";

@@ -1,10 +1,10 @@
-import { foodsIn, linesOfComponent } from "../../domain/plan/bundle-of.js";
-import { textLinesOf } from "../../imports/documents/settle-lines.js";
+import { foodsIn, linesOfComponent } from "../../domain/plan/compile/bundle-of.js";
+import { textLinesOf } from "../../imports/documents/lines/settle-lines.js";
 import { lineComponents } from "./line-components.js";
 import { foodsForLines } from "./line-foods.js";
 import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
 import type { DocumentsRead } from "../../imports/documents/read-documents.js";
-import type { KnownBeside } from "../../imports/documents/check-documents.js";
+import type { KnownBeside } from "../../imports/documents/checks/check-documents.js";
 import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-of.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { gatherComponents } from "../plans/gather-components.js";

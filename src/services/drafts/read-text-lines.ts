@@ -1,6 +1,6 @@
 import type { MeasureSystem } from "../../domain/model/amount.js";
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
-import { explainTexts, type LineExplained } from "../../imports/documents/explain-lines.js";
+import { explainTexts, type LineExplained } from "../../imports/documents/lines/explain-lines.js";
 import { longestTextLine } from "../../imports/documents/schemas/line-schema.js";
 import { localeSchema } from "../../imports/documents/schemas/scalar-schemas.js";
 import { requireScope, type Actor } from "../access/actor.js";

@@ -1,6 +1,6 @@
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
-import { checkDocumentsInSlices } from "../../imports/documents/check-documents.js";
-import { checkFoodsKeeping } from "../../imports/documents/check-food-keeping.js";
+import { checkDocumentsInSlices } from "../../imports/documents/checks/check-documents.js";
+import { checkFoodsKeeping } from "../../imports/documents/checks/check-food-keeping.js";
 import { documentFormat } from "../../imports/documents/document-format.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { DocumentsRead, ReadDocument } from "../../imports/documents/read-documents.js";

@@ -15,9 +15,9 @@ import {
 } from "../../domain/component/revise-catalogue-row.js";
 import { readTable, type TableOptions } from "../../imports/tables/read-table.js";
 import { checksumOf } from "../../persistence/sql/canonical-json.js";
-import { feedColumns } from "../imports/feed-columns.js";
+import { feedColumns } from "../imports/feeds/feed-columns.js";
 import type { Data, Deps } from "../deps.js";
-import { loadTable, type ComparedRows } from "../imports/load-table.js";
+import { loadTable, type ComparedRows } from "../imports/rows/load-table.js";
 import type { Loaded, RunningImport } from "../imports/running-import.js";
 import { sameFacts } from "./compare-catalogue-rows.js";
 

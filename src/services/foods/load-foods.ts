@@ -1,14 +1,14 @@
 import type { Problem } from "../../domain/problem.js";
-import { unknownCode } from "../../imports/documents/check-codes.js";
+import { unknownCode } from "../../imports/documents/checks/check-codes.js";
 import { mergeFoodRow } from "../../imports/food-rows/merge-food-row.js";
 import { foodColumns, foodRowReader, type FoodRow } from "../../imports/food-rows/read-food-row.js";
 import { readTable } from "../../imports/tables/read-table.js";
 import { checksumOf } from "../../persistence/sql/canonical-json.js";
-import { feedColumns } from "../imports/feed-columns.js";
+import { feedColumns } from "../imports/feeds/feed-columns.js";
 import type { Deps } from "../deps.js";
 import type { RuleDeps } from "../rules/find-rules.js";
 import { listsOfToday } from "../drafts/load-references.js";
-import { loadTable, type ComparedRows } from "../imports/load-table.js";
+import { loadTable, type ComparedRows } from "../imports/rows/load-table.js";
 import type { Loaded, RunningImport } from "../imports/running-import.js";
 
 /** Loads a table of foods. Each row is laid over the food that is there: what it does not say stays. */

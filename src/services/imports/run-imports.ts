@@ -1,19 +1,19 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { FeedKind, ImportFile, ImportRun } from "../../persistence/imports/import-data.js";
 import type { Deps } from "../deps.js";
-import { feedSettingsSchema } from "./feed-settings.js";
+import { feedSettingsSchema } from "./feeds/feed-settings.js";
 import { FileBeyondLimits } from "../../imports/tables/read-table.js";
 import { tableText } from "../../imports/tables/table-text.js";
-import { collectFile } from "./collect-file.js";
+import { collectFile } from "./files/collect-file.js";
 import { documentRows } from "../drafts/document-rows.js";
 import { loadCatalogueRows } from "../foods/load-catalogue-rows.js";
 import { loadDrafts } from "../drafts/load-drafts.js";
-import { recipeRows } from "./recipe-rows.js";
+import { recipeRows } from "./rows/recipe-rows.js";
 import { loadFoods } from "../foods/load-foods.js";
-import { loadPrices } from "./load-prices.js";
+import { loadPrices } from "./rows/load-prices.js";
 import { importPublishes } from "../access/publish-right.js";
 import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-import.js";
-import { undoRun } from "./undo-run.js";
+import { undoRun } from "./undo/undo-run.js";
 
 /** How often a running import says that it is alive, and after how long without a word another worker takes it up. */
 const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const satisfies Pulse;

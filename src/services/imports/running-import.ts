@@ -1,6 +1,6 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { mostPutAside, type Feed, type ImportRun, type RunCounts } from "../../persistence/imports/import-data.js";
-import type { FeedSettings } from "./feed-settings.js";
+import type { FeedSettings } from "./feeds/feed-settings.js";
 
 /** A run that this worker has, with all that loading it needs. */
 export interface RunningImport {

@@ -1,10 +1,10 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Actor, Caller } from "../access/actor.js";
 import type { Data, Deps, Feed, RunKind } from "../deps.js";
-import { feedSettingsSchema } from "./feed-settings.js";
+import { feedSettingsSchema } from "./feeds/feed-settings.js";
 import { findImport } from "./find-imports.js";
 import { requirePublishing } from "../access/publish-right.js";
-import type { FeedName } from "./save-feed.js";
+import type { FeedName } from "./feeds/save-feed.js";
 import { authorName, write, type Written } from "../write.js";
 
 interface StartInput extends FeedName {

@@ -1,7 +1,7 @@
 import { noHousehold } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { comparePlans, type PlanDifference } from "../../domain/plan/review/compare-plans.js";
-import type { ComputedPlan } from "../../domain/plan/plan-facts.js";
+import type { ComputedPlan } from "../../domain/plan/compile/plan-facts.js";
 import { asFrozen } from "../../domain/plan/review/foods-today.js";
 import { scalePlanInSlices } from "../../domain/plan/scale-plan.js";
 import { shopInSlices } from "../../domain/plan/shop.js";

@@ -1,10 +1,10 @@
 import type { Component } from "../../domain/model/component.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
-import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../../domain/plan/bundle-of.js";
+import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../../domain/plan/compile/bundle-of.js";
 import type { NamedFinding, PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { Path, Problem, TextPlace } from "../../domain/problem.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
-import { checkCodes } from "../../imports/documents/check-codes.js";
+import { checkCodes } from "../../imports/documents/checks/check-codes.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import { locatePath, type ResolvedValues } from "../../imports/documents/yaml/locate-problem.js";
 import { readDocumentsInSlices, type ReadDocument } from "../../imports/documents/read-documents.js";

@@ -2,7 +2,7 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import { checkBundleInSlices } from "../../domain/plan/check/check-bundle.js";
 import { stopping, type NamedFinding } from "../../domain/plan/check/finding.js";
 import { failed, ok, type Result } from "../../domain/problem.js";
-import { checkPublishedPlan } from "../drafts/check-plan.js";
+import { checkPublishedPlan } from "../drafts/check/check-plan.js";
 import type { Deps, RevisionSummary } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules } from "../answers/guide-storage.js";

@@ -1,10 +1,10 @@
 import { noHousehold, type Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { asFrozen } from "../../domain/plan/review/foods-today.js";
 import { eatenFoods } from "../../domain/plan/contents/eaten.js";
 import { reviewPlan, type ReviewedDifference } from "../../domain/plan/review/review-plan.js";
-import type { ComputedPlan } from "../../domain/plan/plan-facts.js";
+import type { ComputedPlan } from "../../domain/plan/compile/plan-facts.js";
 import { planStorage } from "../../domain/plan/plan-storage.js";
 import { scalePlan } from "../../domain/plan/scale-plan.js";
 import { shop } from "../../domain/plan/shop.js";

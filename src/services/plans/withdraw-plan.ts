@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
-import { noteProblems } from "../drafts/note-problems.js";
+import { noteProblems } from "../drafts/check/note-problems.js";
 import { write } from "../write.js";
 
 interface WithdrawInput {

@@ -1,4 +1,4 @@
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import type { Deps } from "../deps.js";
 
 /** A rule set, and its id in the database. */

@@ -1,4 +1,4 @@
-import type { RuleSet } from "../../domain/plan/rule-set.js";
+import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { failed, ok, type Problem } from "../../domain/problem.js";
 import { readRules } from "../../imports/rules/read-rules.js";
 import type { RuleProblem } from "../../imports/rules/rule-texts.js";

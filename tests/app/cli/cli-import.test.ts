@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { progressOn } from "../../../src/app/cli/progress.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
-import { saveFeed } from "../../../src/services/imports/save-feed.js";
+import { saveFeed } from "../../../src/services/imports/feeds/save-feed.js";
 import { demo, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
 import { runCli, runCliJson } from "./run-cli.js";

@@ -3,7 +3,7 @@ import type { AddressInfo } from "node:net";
 import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { fetchFile } from "../../../src/app/outgoing/fetch-file.js";
-import type { FoundFile } from "../../../src/services/imports/file-sources.js";
+import type { FoundFile } from "../../../src/services/imports/files/file-sources.js";
 
 const textOf = async (file: FoundFile | null): Promise<string> => {
   const pieces: Uint8Array[] = [];

@@ -13,8 +13,8 @@ import { runImports } from "../../../src/services/imports/run-imports.js";
 import { demo, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { createTestDatabase, dropTestDatabase } from "../../kit/databases.js";
 import { bytesOf } from "../../services/imports/open-feed.js";
-import { receiveFile } from "../../../src/services/imports/receive-file.js";
-import { saveFeed } from "../../../src/services/imports/save-feed.js";
+import { receiveFile } from "../../../src/services/imports/files/receive-file.js";
+import { saveFeed } from "../../../src/services/imports/feeds/save-feed.js";
 import { undoImport } from "../../../src/services/imports/start-import.js";
 
 const publisher = "third-gate-allotments";

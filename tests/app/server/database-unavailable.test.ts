@@ -8,7 +8,7 @@ import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { usualEngine } from "../../../src/graphql/server/engine-options.js";
 import { demo, openTestApp, type Answer, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnServer } from "../../kit/databases.js";
-import { startPostgres, type PostgresServer } from "../../kit/start-postgres.js";
+import { startPostgres, type PostgresServer } from "../../kit/postgres/start-postgres.js";
 
 const publisher = "third-gate-allotments";
 const question = `{ plan(publisher: "${publisher}", slug: "bean-night") { title } }`;

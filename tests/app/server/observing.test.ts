@@ -10,7 +10,7 @@ import { openLog } from "../../../src/app/setup/open-log.js";
 import { createReadiness } from "../../../src/app/server/readiness.js";
 import { watchOverload, defaultLimits } from "../../../src/app/server/load-shedding.js";
 import { cacheFigures, openCache } from "../../../src/services/cache/cache.js";
-import { saveFeed } from "../../../src/services/imports/save-feed.js";
+import { saveFeed } from "../../../src/services/imports/feeds/save-feed.js";
 import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
 import { demo, demoBundle, openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnEmbedded, describeOnServer, type TestDatabase } from "../../kit/databases.js";

@@ -5,7 +5,7 @@ import { createReadiness } from "../../../src/app/server/readiness.js";
 import { openServer } from "../../../src/persistence/database/open-server.js";
 import { openTestApp } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../../kit/databases.js";
-import { startPostgres } from "../../kit/start-postgres.js";
+import { startPostgres } from "../../kit/postgres/start-postgres.js";
 
 const codes = async (readiness: ReturnType<typeof createReadiness>): Promise<readonly string[]> =>
   (await readiness.check()).map(({ code }) => code);

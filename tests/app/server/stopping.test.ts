@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { saveFeed } from "../../../src/services/imports/save-feed.js";
+import { saveFeed } from "../../../src/services/imports/feeds/save-feed.js";
 import { openTestApp, type TestApp } from "../../graphql/open-test-app.js";
 import { describeOnEmbedded, type TestDatabase } from "../../kit/databases.js";
 

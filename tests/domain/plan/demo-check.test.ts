@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { noHousehold } from "../../../src/domain/model/household.js";
-import { checkPublishedPlan } from "../../../src/services/drafts/check-plan.js";
+import { checkPublishedPlan } from "../../../src/services/drafts/check/check-plan.js";
 import { demo } from "../../graphql/open-test-app.js";
 import { shippedRules } from "../../kit/answer-of.js";
 

@@ -6,7 +6,7 @@ import { toDimension } from "../../../src/domain/quantity/convert.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingLine, ShoppingList } from "../../../src/domain/plan/scaled.js";
 import { shop } from "../../../src/domain/plan/shop.js";
-import { arbitraryBundle, arbitraryStock } from "../../kit/arbitrary-bundle.js";
+import { arbitraryBundle, arbitraryStock } from "../../kit/arbitrary/arbitrary-bundle.js";
 import { daysKept } from "../../oracle/exact-pieces.js";
 
 const rough = { components: 14, meals: 4, linesEach: 5, smooth: false };

@@ -4,7 +4,7 @@ import type { BatchRule } from "../../../src/domain/model/component.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
-import { arbitraryPlan, everyRun } from "../../kit/arbitrary-plan.js";
+import { arbitraryPlan, everyRun } from "../../kit/arbitrary/arbitrary-plan.js";
 import { bundle, component, line, made, meal } from "../../kit/builders.js";
 
 const whole: BatchRule = { min: "1", max: null, increment: "1" };

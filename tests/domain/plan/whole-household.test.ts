@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { Household } from "../../../src/domain/model/household.js";
 import type { Line } from "../../../src/domain/model/line.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { bundleOf } from "../../../src/domain/plan/bundle-of.js";
+import { bundleOf } from "../../../src/domain/plan/compile/bundle-of.js";
 import { scalePlan, scalePlans } from "../../../src/domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingList } from "../../../src/domain/plan/scaled.js";
 import { shop } from "../../../src/domain/plan/shop.js";
@@ -17,7 +17,7 @@ import {
   arbitraryPlans,
   everyRun,
   madeUpHousehold,
-} from "../../kit/arbitrary-plan.js";
+} from "../../kit/arbitrary/arbitrary-plan.js";
 
 const scaledBy = (bundle: PlanBundle, servings: number, at: Household): ScaledPlan => {
   const result = scalePlan(bundle, servings, at);

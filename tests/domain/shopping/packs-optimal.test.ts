@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { choosePacks, type PackOption } from "../../../src/domain/shopping/packs.js";
 import { openIntegerProgram, type IntegerProgram } from "../../kit/cover-by-integer-program.js";
-import { diceFrom, type Dice } from "../../kit/dice.js";
+import { diceFrom, type Dice } from "../../kit/arbitrary/dice.js";
 import { referenceTable, type Row } from "../quantity/reference-table.js";
 import { shelf } from "./shelf.js";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { choosePacks, type PackChoice, type PackOption } from "../../../src/domain/shopping/packs.js";
 import { coverSlack } from "../../../src/domain/shopping/packs-search.js";
-import { diceFrom } from "../../kit/dice.js";
+import { diceFrom } from "../../kit/arbitrary/dice.js";
 import { bruteForceCover } from "./packs-brute-force.js";
 import { shelf } from "./shelf.js";
 

@@ -6,10 +6,10 @@ import type { CodeListName } from "../../../src/domain/code-list-name.js";
 import type { Path, Problem } from "../../../src/domain/problem.js";
 import { codeListsOf, numbersThatAre } from "../../../src/domain/plan/check/code-lists-of.js";
 import { problemText } from "../../../src/exports/sentences/problem-text.js";
-import { checkDocuments } from "../../../src/imports/documents/check-documents.js";
+import { checkDocuments } from "../../../src/imports/documents/checks/check-documents.js";
 import { documentKinds, jsonSchemas, type DocumentKind } from "../../../src/imports/documents/document-kinds.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
-import { codeFieldsOf, writtenCodes } from "../../../src/imports/documents/written-codes.js";
+import { codeFieldsOf, writtenCodes } from "../../../src/imports/documents/checks/written-codes.js";
 import { examples } from "../../kit/example-documents.js";
 
 const shown = await examples();

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { resolveDocuments } from "../../../src/imports/documents/resolve-documents.js";
 import { namedInDocuments } from "../../../src/imports/documents/named-in-documents.js";
-import { settleComponents } from "../../../src/imports/documents/settle-lines.js";
+import { settleComponents } from "../../../src/imports/documents/lines/settle-lines.js";
 import { problemText } from "../../../src/exports/sentences/problem-text.js";
 import { lineFoods } from "../../kit/line-fixtures.js";
 

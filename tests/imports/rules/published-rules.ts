@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { RuleSet } from "../../../src/domain/plan/rule-set.js";
+import type { RuleSet } from "../../../src/domain/plan/compile/rule-set.js";
 import { readRules } from "../../../src/imports/rules/read-rules.js";
 
 const names = ["food-safety.yaml", "cautions.yaml", "allergens.yaml", "rule-set.yaml"];

@@ -1,6 +1,6 @@
 import { beforeAll, expect, it } from "vitest";
 import { readRulesFolder } from "../../../src/app/setup/read-rules-folder.js";
-import type { RuleSet } from "../../../src/domain/plan/rule-set.js";
+import type { RuleSet } from "../../../src/domain/plan/compile/rule-set.js";
 import { firstKeepingClasses } from "../../../src/domain/storage/first-keeping-classes.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { smallBundle } from "../small-bundle.js";

@@ -1,13 +1,13 @@
 import { beforeAll, expect, it } from "vitest";
 import { importReportMarkdown } from "../../../src/exports/document/import-report.js";
 import type { Deps } from "../../../src/services/deps.js";
-import { checkDraft } from "../../../src/services/drafts/check-draft.js";
+import { checkDraft } from "../../../src/services/drafts/check/check-draft.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
 import { publishDraft } from "../../../src/services/plans/publish-draft.js";
-import { reportImport } from "../../../src/services/imports/report-import.js";
+import { reportImport } from "../../../src/services/imports/reports/report-import.js";
 import { saveDocuments } from "../../../src/services/drafts/save-documents.js";
 import { saveFoods } from "../../../src/services/foods/save-foods.js";
-import { resolveRow } from "../../../src/services/imports/resolve-row.js";
+import { resolveRow } from "../../../src/services/imports/rows/resolve-row.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { demo, rules } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";

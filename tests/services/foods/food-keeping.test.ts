@@ -1,7 +1,7 @@
 import { beforeAll, expect, it } from "vitest";
 import { checkOffline } from "../../../src/app/cli/check-offline.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
-import { checkDocuments } from "../../../src/services/drafts/check-documents.js";
+import { checkDocuments } from "../../../src/services/drafts/check/check-documents.js";
 import type { Deps } from "../../../src/services/deps.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
 import { saveDocuments } from "../../../src/services/drafts/save-documents.js";

@@ -1,12 +1,12 @@
 import { beforeAll, expect, it } from "vitest";
-import { FileNotHad } from "../../../src/services/imports/collect-file.js";
-import type { FileSources } from "../../../src/services/imports/file-sources.js";
-import { lastTick } from "../../../src/services/imports/crontab.js";
+import { FileNotHad } from "../../../src/services/imports/files/collect-file.js";
+import type { FileSources } from "../../../src/services/imports/files/file-sources.js";
+import { lastTick } from "../../../src/services/imports/feeds/crontab.js";
 import type { Deps } from "../../../src/services/deps.js";
-import { feedSettingsSchema } from "../../../src/services/imports/feed-settings.js";
-import { reportImports } from "../../../src/services/imports/report-imports.js";
+import { feedSettingsSchema } from "../../../src/services/imports/feeds/feed-settings.js";
+import { reportImports } from "../../../src/services/imports/reports/report-imports.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
-import { startDueImports } from "../../../src/services/imports/start-due-imports.js";
+import { startDueImports } from "../../../src/services/imports/feeds/start-due-imports.js";
 import { demo } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
 import { bytesOf, silentLog } from "./open-feed.js";

@@ -3,9 +3,9 @@ import type { FeedKind, RunKind } from "../../../src/persistence/imports/import-
 import type { Caller } from "../../../src/services/access/actor.js";
 import { differencesOf, packFacts, type NotedPack } from "../../../src/services/plans/change-facts.js";
 import type { Deps } from "../../../src/services/deps.js";
-import { feedSettingsSchema } from "../../../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../../../src/services/imports/feeds/feed-settings.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
-import { resolveRow } from "../../../src/services/imports/resolve-row.js";
+import { resolveRow } from "../../../src/services/imports/rows/resolve-row.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 import { describeOnBothDatabases, describeOnServer, type TestDatabase } from "../../kit/databases.js";
 import { demo, rules } from "../../graphql/open-test-app.js";

@@ -1,6 +1,6 @@
 import type { FeedKind, ImportRun, QuarantinedRow, RunKind } from "../../../src/persistence/imports/import-data.js";
 import type { Deps } from "../../../src/services/deps.js";
-import { feedSettingsSchema } from "../../../src/services/imports/feed-settings.js";
+import { feedSettingsSchema } from "../../../src/services/imports/feeds/feed-settings.js";
 import { runImports } from "../../../src/services/imports/run-imports.js";
 
 export const nightClock = (): Date => new Date("2026-03-01T04:00:00Z");

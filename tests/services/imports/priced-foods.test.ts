@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { feedSettingsSchema } from "../../../src/services/imports/feed-settings.js";
-import { pricedFoodFinder } from "../../../src/services/imports/find-priced-food.js";
-import { saveFeed } from "../../../src/services/imports/save-feed.js";
+import { feedSettingsSchema } from "../../../src/services/imports/feeds/feed-settings.js";
+import { pricedFoodFinder } from "../../../src/services/imports/rows/find-priced-food.js";
+import { saveFeed } from "../../../src/services/imports/feeds/save-feed.js";
 import type { Deps } from "../../../src/services/deps.js";
 import { demo } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";

@@ -3,7 +3,7 @@ import { basename } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { z } from "zod";
 import { slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
-import { largestUpload } from "../../../services/imports/receive-file.js";
+import { largestUpload } from "../../../services/imports/files/receive-file.js";
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countOf } from "../count-of.js";
 import { ImportRunDocument, QuarantinedRowsDocument, type ImportRunQuery } from "../generated/operations.js";

@@ -11,9 +11,9 @@ import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js
 import { checkSteps } from "./check-steps.js";
 import { checkSwaps } from "./check-swaps.js";
 import { checkCount, checkMeasured, checkNumber, checkRational, checkText, checkUnique } from "./check-text.js";
-import { compileLine } from "../compile-line.js";
-import type { LineContext } from "../line-context.js";
-import { lineContext } from "../line-context.js";
+import { compileLine } from "../compile/compile-line.js";
+import type { LineContext } from "../compile/line-context.js";
+import { lineContext } from "../compile/line-context.js";
 
 const anyAmount = { min: 0, max: limits.amount };
 

@@ -12,7 +12,7 @@ import { checkOvens } from "./check-ovens.js";
 import { checkMealSteps, checkSessionSteps } from "./check-session-steps.js";
 import { coldRuleOf } from "./cold-rule.js";
 import type { Finding } from "./finding.js";
-import { lineContext } from "../line-context.js";
+import { lineContext } from "../compile/line-context.js";
 import type { ScaledPlan } from "../scaled.js";
 import type { KeepingRules } from "../../storage/rule.js";
 

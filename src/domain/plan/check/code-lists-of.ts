@@ -5,7 +5,7 @@ import { currencyCodes } from "../../model/currency-codes.js";
 import { isLanguageTag, languageCodes } from "../../model/language-tags.js";
 import { allergenCodes } from "../../nutrition/allergen-codes.js";
 import { memoize } from "../../memoize.js";
-import type { RuleSet } from "../rule-set.js";
+import type { RuleSet } from "../compile/rule-set.js";
 
 /** The lists that are the same whatever the rules say. */
 export const fixedCodeLists = (): CodeLists => ({

@@ -1,6 +1,6 @@
 import type { KeepingClass } from "../../model/keeping.js";
 import { classesAround } from "../../storage/keeping-classes.js";
-import { lineContext } from "../line-context.js";
+import { lineContext } from "../compile/line-context.js";
 import type { ScaledLine, ScaledPlan } from "../scaled.js";
 
 /** Kinds of food that are out of the cold for two hours at most before they are heated. */

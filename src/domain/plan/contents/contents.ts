@@ -4,7 +4,7 @@ import { toNumber } from "../../quantity/rational.js";
 import { gramsOf, isWater, partNutrients } from "./eaten-grams.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../work.js";
 import { eatenInSlices, type EatenMeal } from "./eaten.js";
-import { lineContext } from "../line-context.js";
+import { lineContext } from "../compile/line-context.js";
 import type { ScaledLine, ScaledMeal, ScaledPlan } from "../scaled.js";
 
 /** Grams a line adds to the plate; null where its amount cannot be weighed. A line to taste weighs next to nothing. */

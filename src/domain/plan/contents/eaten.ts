@@ -8,7 +8,7 @@ import { inDimension } from "../../quantity/convert.js";
 import { toNumber } from "../../quantity/rational.js";
 import { pouredAway, type Pot, type PouredAway, type PutIn } from "../drained.js";
 import { gramsPutIn } from "./eaten-grams.js";
-import { lineContext } from "../line-context.js";
+import { lineContext } from "../compile/line-context.js";
 import { oneBatch } from "../one-batch.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "../scaled.js";
 

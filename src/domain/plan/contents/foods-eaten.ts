@@ -1,7 +1,7 @@
 import type { Food } from "../../model/food.js";
 import { memoize } from "../../memoize.js";
-import type { CompiledLine, CompiledPlan } from "../compiled-plan.js";
-import { lineContext } from "../line-context.js";
+import type { CompiledLine, CompiledPlan } from "../compile/compiled-plan.js";
+import { lineContext } from "../compile/line-context.js";
 
 /** Every food that goes into a dish, through its components, each once; with swaps and routes as they were taken. */
 interface FoodsEaten {

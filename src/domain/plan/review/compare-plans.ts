@@ -1,5 +1,5 @@
 import type { Path } from "../../problem.js";
-import { planFacts, type ComputedPlan, type FactKind, type PlanFact } from "../plan-facts.js";
+import { planFacts, type ComputedPlan, type FactKind, type PlanFact } from "../compile/plan-facts.js";
 
 /** One thing that readers find otherwise than before. */
 export interface PlanDifference {

@@ -3,7 +3,7 @@ import { growthOf } from "../../prep-session/solver/growth.js";
 import { comparePlans, type PlanDifference } from "./compare-plans.js";
 import type { EatenFood, EatenMeal } from "../contents/eaten.js";
 import { isWater, partNutrients } from "../contents/eaten-grams.js";
-import type { ComputedPlan } from "../plan-facts.js";
+import type { ComputedPlan } from "../compile/plan-facts.js";
 
 /** Something that readers of a published plan find otherwise than it was published. */
 export interface ReviewedDifference extends PlanDifference {

@@ -1,6 +1,6 @@
 import type { Household } from "../../model/household.js";
 import type { Warning } from "../../problem.js";
-import type { CompiledPlan } from "../compiled-plan.js";
+import type { CompiledPlan } from "../compile/compiled-plan.js";
 import type { ScaledPlan } from "../scaled.js";
 import { hourAfter, startHour } from "./session-date.js";
 import type { DaySession } from "./split-session.js";

@@ -5,7 +5,7 @@ import { chillingSteps, defaultLimits, lastCooking, type ColdRule } from "../../
 import type { SessionInput, SessionLimit, SessionWork, StepRef } from "../../prep-session/session.js";
 import { byTheLoad, divisibleSteps, rawLimits, rawSteps } from "../../prep-session/raw-food.js";
 import { coldRuleOf } from "../check/cold-rule.js";
-import { lineContext } from "../line-context.js";
+import { lineContext } from "../compile/line-context.js";
 import { rawLines } from "../check/raw-lines.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "../scaled.js";
 import { resolvedMealSteps, resolvedSteps } from "./resolved-steps.js";

@@ -1,7 +1,7 @@
 import { firstProblems } from "../../../domain/first-problems.js";
-import { checkDocuments } from "../../../services/drafts/check-documents.js";
+import { checkDocuments } from "../../../services/drafts/check/check-documents.js";
 import { readTextLines, type LineExplained } from "../../../services/drafts/read-text-lines.js";
-import { checkDraft } from "../../../services/drafts/check-draft.js";
+import { checkDraft } from "../../../services/drafts/check/check-draft.js";
 import { compareRevisions } from "../../../services/plans/compare-revisions.js";
 import { discardDraft } from "../../../services/drafts/discard-draft.js";
 import { listDrafts } from "../../../services/drafts/list-drafts.js";

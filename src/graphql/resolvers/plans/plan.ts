@@ -1,4 +1,4 @@
-import { checkPublishedPlan } from "../../../services/drafts/check-plan.js";
+import { checkPublishedPlan } from "../../../services/drafts/check/check-plan.js";
 import { aboutWhat, findingText } from "../../../exports/sentences/finding-text.js";
 import { guideStorage } from "../../../services/answers/guide-storage.js";
 import { listRevisions } from "../../../services/plans/list-revisions.js";

@@ -4,7 +4,7 @@ import type { Food } from "../../../../src/domain/model/food.js";
 import { noHousehold } from "../../../../src/domain/model/household.js";
 import type { Line } from "../../../../src/domain/model/line.js";
 import { checkScaledLines, leastMeasured } from "../../../../src/domain/plan/check/check-lines.js";
-import { lineContext } from "../../../../src/domain/plan/line-context.js";
+import { lineContext } from "../../../../src/domain/plan/compile/line-context.js";
 import { scalePlan } from "../../../../src/domain/plan/scale-plan.js";
 import { bundle, component, density, food, line, made, meal, own, step } from "../../../kit/builders.js";
 

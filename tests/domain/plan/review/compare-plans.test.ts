@@ -3,13 +3,13 @@ import { describe, expect, it } from "vitest";
 import { noHousehold } from "../../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../../src/domain/model/plan.js";
 import { comparePlans } from "../../../../src/domain/plan/review/compare-plans.js";
-import type { ComputedPlan } from "../../../../src/domain/plan/plan-facts.js";
+import type { ComputedPlan } from "../../../../src/domain/plan/compile/plan-facts.js";
 import { scalePlan } from "../../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../../src/domain/plan/shop.js";
 import { storageGuidance } from "../../../../src/domain/storage/storage-guidance.js";
 import { readRulesFolder } from "../../../../src/app/setup/read-rules-folder.js";
 import { stateContents } from "../../../../src/services/answers/state-contents.js";
-import { arbitraryPlan, everyRun } from "../../../kit/arbitrary-plan.js";
+import { arbitraryPlan, everyRun } from "../../../kit/arbitrary/arbitrary-plan.js";
 import { bundle, component, food, keeps, line, made, meal, pack, plan, step } from "../../../kit/builders.js";
 
 const rules = await readRulesFolder("seeds/rules");

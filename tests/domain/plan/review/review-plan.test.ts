@@ -5,7 +5,7 @@ import { noHousehold } from "../../../../src/domain/model/household.js";
 import type { AllergenPresence } from "../../../../src/domain/model/food.js";
 import { eatenFoods } from "../../../../src/domain/plan/contents/eaten.js";
 import type { PlanContents } from "../../../../src/domain/plan/plan-answer.js";
-import type { ComputedPlan } from "../../../../src/domain/plan/plan-facts.js";
+import type { ComputedPlan } from "../../../../src/domain/plan/compile/plan-facts.js";
 import { reviewPlan, type ReviewedDifference } from "../../../../src/domain/plan/review/review-plan.js";
 import { scalePlan } from "../../../../src/domain/plan/scale-plan.js";
 import { shop } from "../../../../src/domain/plan/shop.js";

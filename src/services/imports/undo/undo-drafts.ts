@@ -1,0 +1,147 @@
+import type { Component } from "../../../domain/model/component.js";
+import type { Food } from "../../../domain/model/food.js";
+import type { Plan } from "../../../domain/model/plan.js";
+import { ok } from "../../../domain/problem.js";
+import type { Feed, ImportChange, ImportRun, RunChunk } from "../../../persistence/imports/import-data.js";
+import type { Data, Deps, DraftKind } from "../../deps.js";
+import { freezeDraft } from "../../plans/publish-draft.js";
+import { countsOf, noCounts, RunLost, type Loaded } from "../running-import.js";
+import { importCaller, type DraftAfter, type DraftBefore, type RevisionThen } from "../../drafts/store-draft.js";
+import { write, type AuditSubject } from "../../write.js";
+
+/** What readers are told of a revision that an import published and that is taken back. */
+const undoneNote = "An import of this plan was taken back; this is the plan as it was before.";
+const withdrawnNote = "The import that published this was taken back.";
+
+/**
+ * Takes back what an import of drafts did, one draft at a time, plans before the components they build on: a draft it made goes,
+ * one it changed is as it was, one that somebody saved since stays. A revision it published is withdrawn, or followed by one
+ * that says what the one before it said.
+ */
+export async function undoDrafts(
+  deps: Deps,
+  run: ImportRun,
+  feed: Feed,
+  undone: string,
+  worker: string,
+): Promise<Loaded> {
+  const { publisher } = feed;
+  if (publisher === null) throw new Error(`the feed ${feed.slug} of drafts has no publisher`);
+  const changes = await deps.data.importRuns.changes(undone);
+  const drafts = changes.filter(({ key }) => !key.startsWith("REVISION "));
+  const revisions = new Map(changes.map((change) => [change.key, change]));
+  // Plans sort behind components, and go first.
+  for (const [at, change] of drafts.toReversed().entries()) {
+    if (at + 1 <= run.lastLine) continue;
+    const [, slug = ""] = change.key.split(" ");
+    const revision = change.key.startsWith("PLAN ") ? revisions.get(`REVISION ${slug}`) : undefined;
+    revisions.delete(`REVISION ${slug}`);
+    await undoOne(deps, { run, feed: feed.slug, publisher, worker, step: at + 1 }, change, revision ?? null);
+  }
+  // Plans of which only the published revision moved, since a component did.
+  const alone = [...revisions.values()].filter(
+    ({ key }) => key.startsWith("REVISION ") && !drafts.some((each) => each.key === key.replace("REVISION", "PLAN")),
+  );
+  for (const [at, revision] of alone.entries()) {
+    const step = drafts.length + at + 1;
+    if (step > run.lastLine) await undoOne(deps, { run, feed: feed.slug, publisher, worker, step }, null, revision);
+  }
+  const ended = await deps.data.importRuns.byId(run.id);
+  if (ended === null) throw new RunLost(run.id);
+  return ok(countsOf(ended));
+}
+
+interface Undoing {
+  readonly run: ImportRun;
+  readonly feed: string;
+  readonly publisher: string;
+  readonly worker: string;
+  readonly step: number;
+}
+
+async function undoOne(
+  deps: Deps,
+  { run, feed, publisher, worker, step }: Undoing,
+  change: ImportChange | null,
+  revision: ImportChange | null,
+): Promise<void> {
+  const caller = importCaller(feed);
+  const done = await write(
+    deps,
+    { caller, scope: "WRITE", publisher, action: "UNDO_IMPORT", idempotencyKey: null, input: null },
+    async (inside) => {
+      const { data } = inside;
+      await data.publishers.lock(publisher);
+      const subjects: AuditSubject[] = [];
+      const isBack = change !== null && (await restore(data, publisher, change, `import ${feed}`, subjects));
+      const isRetold =
+        revision !== null && (await retell(inside, publisher, revision, isBack || change === null, subjects));
+      const chunk: RunChunk = {
+        ...{ ...noCounts, lastLine: step, quarantine: [], changes: [] },
+        ...(isBack || isRetold ? { changed: 1 } : { unchanged: 1 }),
+      };
+      if (!(await data.importRuns.advance(run.id, worker, chunk))) throw new RunLost(run.id);
+      return ok({ value: null, subject: subjects });
+    },
+  );
+  if (!done.ok) throw new Error(`an undo was refused: ${JSON.stringify(done.problems)}`);
+}
+
+/** false: it is not as the import left it. */
+async function restore(
+  data: Data,
+  publisher: string,
+  change: ImportChange,
+  by: string,
+  subjects: AuditSubject[],
+): Promise<boolean> {
+  const [word, slug = ""] = change.key.split(" ");
+  const kind: DraftKind = word === "PLAN" || word === "FOOD" ? word : "COMPONENT";
+  const after = change.after as DraftAfter;
+  const before = change.before as DraftBefore | null;
+  const [now] = await data.drafts.versions([{ kind, publisher, slug }]);
+  if (now !== after.version) return false;
+  const subject = { kind: `${kind}_DRAFT`, name: slug, before: now } as const;
+  if (before === null) {
+    await data.drafts.discard({ kind, publisher, slug }, now);
+    subjects.push({ ...subject, after: null });
+    return true;
+  }
+  // As it was, and not checked again: it was the publisher's own draft, and is theirs to mend.
+  const writing = { document: before.document, by: before.updatedBy ?? by };
+  const version =
+    kind === "PLAN"
+      ? await data.plans.saveDraft(before.value as Plan, now, writing)
+      : kind === "FOOD"
+        ? await data.publisherFoods.saveDraft(publisher, before.value as Food, now, writing)
+        : await data.components.saveDraft(publisher, before.value as Component, now, writing);
+  subjects.push({ ...subject, after: version });
+  return true;
+}
+
+/** false: another revision is in force by now. */
+async function retell(
+  deps: Deps,
+  publisher: string,
+  change: ImportChange,
+  isDraftBack: boolean,
+  subjects: AuditSubject[],
+): Promise<boolean> {
+  const { data, clock } = deps;
+  const slug = change.key.slice("REVISION ".length);
+  const { revision } = change.after as RevisionThen;
+  const [inForce] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
+  if (inForce?.revision !== revision) return false;
+  const [version] = await data.drafts.versions([{ kind: "PLAN", publisher, slug }]);
+  if (change.before !== null && isDraftBack && version !== null && version !== undefined) {
+    const frozen = await freezeDraft(deps, { publisher, slug, expectedVersion: version }, undoneNote, "KEPT");
+    if (frozen.ok && frozen.value.value.created) {
+      subjects.push(...[frozen.value.subject].flat());
+      return true;
+    }
+  }
+  await data.revisions.withdraw({ publisher, slug, revision }, clock(), withdrawnNote);
+  const before = change.before as RevisionThen | null;
+  subjects.push({ kind: "PLAN", name: slug, before: revision, after: before?.revision ?? null });
+  return true;
+}
