@@ -41,6 +41,14 @@ const number = z
   .regex(/^\d{1,5}$/, "a number")
   .transform(Number);
 
+const ndbNoSchema = z.string().regex(/^\d{5}$/, "a number of five digits, such as 11124");
+
+/** `5 d`: days of good quality, from memory. */
+const daysSchema = z
+  .string()
+  .regex(/^[1-9]\d{0,2} d$/, "days, such as 5 d")
+  .transform((written) => Number(written.replace(" d", "")));
+
 /** `w3`: the third weight of its row in the open table. `20 g`, `200 ml`: from memory. */
 const measureSchema = z
   .string()
@@ -50,13 +58,27 @@ const measureSchema = z
     return unit === "" ? { weight: amount.slice(1) } : { amount: Number(amount), unit: unit === "g" ? "g" : "ml" };
   });
 
+/** What one piece gives of a part: `juice: { gives: w3, of: "09152", after: [zest] }`. */
+const partSchema = z.strictObject({
+  gives: measureSchema,
+  of: ndbNoSchema.optional(),
+  after: listSchema(slugSchema).default([]),
+  "keeps-as": slugSchema.optional(),
+  source: z
+    .string()
+    .regex(/^.+ \/ .+$/, "a title and a place in it, such as `Handbook / page 3`")
+    .transform((written) => {
+      const [title = "", ...section] = written.split(" / ");
+      return { kind: "PUBLISHED" as const, title, section: section.join(" / ") };
+    })
+    .optional(),
+});
+
+export type BasePart = z.output<typeof partSchema>;
+
 /** One base food, by its slug in seeds/base/*.yaml; seeds/base/README.md explains each key. */
 const baseFoodSchema = z.strictObject({
-  usda: z
-    .string()
-    .regex(/^\d{5}$/, "a number of five digits, such as 11124")
-    .nullable()
-    .default(null),
+  usda: ndbNoSchema.nullable().default(null),
   names: z.strictObject({
     ...(Object.fromEntries(baseLanguages.map((tag) => [tag, textSchema])) as Record<
       (typeof baseLanguages)[number],
@@ -77,7 +99,9 @@ const baseFoodSchema = z.strictObject({
   stable: yesNoSchema.default(false),
   fsis: listSchema(number).default([]),
   "keeps-as": slugSchema.nullable().default(null),
+  keeps: z.partialRecord(z.enum(["room", "fridge", "freezer"]), daysSchema).default({}),
   measures: z.partialRecord(z.enum(baseMeasures), measureSchema).default({}),
+  parts: z.record(slugSchema, partSchema).default({}),
   edible: z
     .string()
     .regex(/^\d{1,3} %$/, "a share, such as 85 %")

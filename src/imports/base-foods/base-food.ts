@@ -2,8 +2,9 @@ import type { Food } from "../../domain/model/food.js";
 import type { CatalogueFacts } from "../usda/catalogue-facts.js";
 import type { BaseFoodEntry } from "./base-food-schema.js";
 import { claimsOfEntry } from "./base-claims.js";
-import { keepingOf } from "./base-keeping.js";
+import { keepingOf, rememberedKeeping } from "./base-keeping.js";
 import { densitiesOfEntry, edibleOfEntry, measuresOfEntry, type TableWeight } from "./base-measures.js";
+import { partsOfEntry, type PartFacts } from "./base-parts.js";
 import { fromMemory } from "./base-sources.js";
 import { namesOf } from "./read-base-names.js";
 import type { StorageRow } from "./storage-table.js";
@@ -16,12 +17,14 @@ interface EntryFacts {
   readonly weights: ReadonlyMap<string, TableWeight>;
   readonly storage: readonly StorageRow[];
   readonly cooked: Food["yields"][number] | null;
+  readonly parts: ReadonlyMap<string, PartFacts>;
 }
 
 /** The food that an entry describes. What the open table knows of it stays there, and is inherited by its number. */
 export function foodOfEntry(slug: string, entry: BaseFoodEntry, facts: EntryFacts): Food {
   const edible = edibleOfEntry(entry);
   const share = edible[0]?.share ?? facts.catalogue?.edible[0]?.share ?? 1;
+  const parts = partsOfEntry(facts.parts);
   const title = facts.catalogue?.nutrients.source;
   const sourceOf = (measure: string) =>
     title === undefined
@@ -33,15 +36,15 @@ export function foodOfEntry(slug: string, entry: BaseFoodEntry, facts: EntryFact
     aisle: entry.aisle.replaceAll(" ", "-"),
     shoppedBy: entry.shop,
     ndbNo: entry.usda,
-    densities: densitiesOfEntry(entry),
+    densities: [...densitiesOfEntry(entry), ...parts.densities],
     measures: measuresOfEntry(entry, share, (place) => facts.weights.get(place) ?? null, sourceOf),
-    parts: [],
+    parts: parts.parts,
     edible,
     yields: facts.cooked === null ? [] : [facts.cooked],
     ...claimsOfEntry(entry),
     nutrients: null,
     keepsAs: entry["keeps-as"],
-    keeping: keepingOf(facts.storage),
+    keeping: [...keepingOf(facts.storage), ...rememberedKeeping(entry.keeps)],
     packs: [],
     alwaysThere: false,
     ...(entry.stable ? { shelfStable: true } : {}),

@@ -1,5 +1,6 @@
 import type { KeepingRule } from "../../domain/model/keeping.js";
-import { storageSource } from "./base-sources.js";
+import type { BaseFoodEntry } from "./base-food-schema.js";
+import { fromMemory, storageSource } from "./base-sources.js";
 import type { StorageRow } from "./storage-table.js";
 
 const conditions = { PURCHASE: "from purchase", OPENING: "after opening" } as const;
@@ -25,3 +26,14 @@ export function keepingOf(rows: readonly StorageRow[]): readonly KeepingRule[] {
     source: storageSource(`id ${String(id)} (${name}), ${printed}`),
   }));
 }
+
+const places = { room: "ROOM", fridge: "FRIDGE", freezer: "FREEZER" } as const;
+
+/** Days from memory, of foods that the table leaves out: how long they stay good, wherever; never how long they are safe. */
+export const rememberedKeeping = (keeps: BaseFoodEntry["keeps"]): readonly KeepingRule[] =>
+  (["room", "fridge", "freezer"] as const).flatMap((place) => {
+    const days = keeps[place];
+    if (days === undefined) return [];
+    const source = fromMemory(`keeps ${String(days)} days (${place})`);
+    return [{ place: places[place], days, container: null, condition: null, purpose: "QUALITY", source }];
+  });

@@ -10,6 +10,7 @@ import { readTable } from "../usda/table-rows.js";
 import { excludedBy } from "./base-claims.js";
 import { foodOfEntry } from "./base-food.js";
 import type { TableWeight } from "./base-measures.js";
+import type { PartFacts } from "./base-parts.js";
 import { baseFoodsSchema, type BaseFoodEntry } from "./base-food-schema.js";
 import { readCookedYields, type CookedYield } from "./cooked-yields.js";
 import { editionSchema, type BaseFoodEdition } from "./edition-schema.js";
@@ -157,8 +158,28 @@ function foodOf({ slug, entry, report }: Entry, tables: Tables): Food {
     catalogue: row === undefined ? null : catalogueFacts(row, tables.edition),
     weights,
     storage: entry.fsis.flatMap((id) => tables.rowsOf.get(id) ?? []),
+    parts: partsOf(entry, tables, report),
     cooked: cooked === undefined || yields === undefined ? null : { food: cooked.as, ...yields },
   });
+}
+
+/** The parts of an entry, each with its own row of the open table. */
+function partsOf({ parts }: BaseFoodEntry, tables: Tables, report: Entry["report"]): ReadonlyMap<string, PartFacts> {
+  return new Map(
+    Object.entries(parts).map(([name, part]) => {
+      const { of, gives, after } = part;
+      const row = of === undefined ? undefined : tables.rows.get(of);
+      if (of !== undefined && row === undefined)
+        report(["parts", name, "of"], bad("the number of a food of the open table", of));
+      const place = "weight" in gives ? gives.weight : null;
+      const weight = (place === null ? undefined : tables.weights.get(of ?? "")?.get(place)) ?? null;
+      if (place !== null && weight === null)
+        report(["parts", name, "gives"], bad(`a weight of ${of ?? "its row"} in the open table`, `w${place}`));
+      for (const [at, other] of after.entries())
+        if (!(other in parts)) report(["parts", name, "after", at], bad("another part of it", other));
+      return [name, { part, weight, catalogue: row === undefined ? null : catalogueFacts(row, tables.edition) }];
+    }),
+  );
 }
 
 /**

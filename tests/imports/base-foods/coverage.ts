@@ -47,14 +47,23 @@ const facts: readonly { readonly what: string; readonly isOfAll: boolean; readon
     isOfAll: false,
     has: ({ keeping, keepsAs, shelfStable }) => keeping.length > 0 || keepsAs !== null || shelfStable === true,
   },
-  { what: "a time from the FSIS table", isOfAll: false, has: ({ keeping }) => keeping.length > 0 },
+  {
+    what: "a time from the FSIS table",
+    isOfAll: false,
+    has: ({ keeping }) => keeping.some(({ source }) => source.title.includes("FSIS")),
+  },
   { what: "a row of the open food table, so nutrients", isOfAll: false, has: ({ ndbNo }) => ndbNo !== null },
   {
     what: "a measure of its own: piece, clove, bunch, tin",
     isOfAll: false,
     has: ({ measures }) => measures.length > 0,
   },
-  { what: "a density", isOfAll: false, has: ({ densities }) => densities.length > 0 },
+  {
+    what: "a density",
+    isOfAll: false,
+    has: ({ densities, parts }) => densities.some(({ form }) => !parts.some(({ name }) => name === form)),
+  },
+  { what: "parts, such as juice and zest", isOfAll: false, has: ({ parts }) => parts.length > 0 },
 ];
 
 /** @param foods with what they inherit */
@@ -65,6 +74,12 @@ export function coverageOf(foods: readonly Food[]): { readonly count: number; re
   });
   return { count: foods.length, rows };
 }
+
+/** What is missing of a food that is described whole: names, a mass, diets, allergens as ingredient, keeping. */
+export const lacks = (food: Food): readonly string[] =>
+  facts
+    .filter(({ isOfAll, what, has }) => (isOfAll || what.startsWith("keeping")) && !has(food))
+    .map(({ what }) => what);
 
 /** The table in docs/base-foods.md. */
 export function coverageTable({

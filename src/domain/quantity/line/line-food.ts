@@ -132,6 +132,12 @@ export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
   const [note] = line.notes;
   const remarked = note === undefined ? NONE : look(reader, `${note} ${line.food}`);
   const match = remarked.kind === "FOUND" ? remarked : look(reader, line.food);
+  const ofBase = match.kind === "FOUND" && reader.names.foods.get(match.slug)?.base === true;
+  if (ofBase) {
+    // Egg yolks may be bought in a carton, lemon juice in a bottle. Who names neither takes them of eggs and lemons.
+    const spoken = partOf(reader, line.food);
+    if (spoken !== null) return { ...plain, ...spoken };
+  }
   if (match.kind !== "NONE" || line.food.length > COMPOUND_MAX) return { ...plain, match };
   const joined =
     container === null ? [] : (namedWhole[reader.language] ?? []).map((joint) => `${container}${joint}${line.food}`);
@@ -139,10 +145,16 @@ export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
     const called = look(reader, name);
     if (called.kind === "FOUND") return { ...plain, match: called, isWhole: true };
   }
-  for (const { part, food } of spokenParts(line.food)) {
-    const of = look(reader, food);
-    const parts = of.kind === "FOUND" ? (reader.names.foods.get(of.slug)?.parts ?? []) : [];
-    if (parts.some(({ name }) => name === part)) return { ...plain, match: of, part };
+  return { ...plain, match, ...partOf(reader, line.food) };
+}
+
+/** The part that words name, of a food that has it: "lemon juice". */
+function partOf(reader: LineReader, words: string): { readonly match: FoodMatch; readonly part: string } | null {
+  if (words.length > COMPOUND_MAX) return null;
+  for (const { part, food } of spokenParts(words)) {
+    const match = look(reader, food);
+    const parts = match.kind === "FOUND" ? (reader.names.foods.get(match.slug)?.parts ?? []) : [];
+    if (parts.some(({ name }) => name === part)) return { match, part };
   }
-  return { ...plain, match };
+  return null;
 }

@@ -3,13 +3,18 @@ const behind: readonly (readonly [part: string, pattern: RegExp])[] = [
   ["juice", /^(.+?)(?: juice|saft)$/iu],
   ["zest", /^(.+?)(?: (?:zest|rind|peel)|(?:schale|abrieb|zesten))$/iu],
   ["white", /^(.+?)(?: whites?|weiß|klar)$/iu],
-  ["yolk", /^(.+?)(?: yolks?|gelb|dotter)$/iu],
+  ["yolk", /^(.+?)(?: yolks?|gelbe?|dotter)$/iu],
+  ["florets", /^(.+?)(?: (?:florets?|flowerets?)|röschen)$/iu],
 ];
 
 const before: readonly (readonly [part: string, pattern: RegExp])[] = [
   ["juice", /^(?:jus (?:de |d[’'])|(?:zumo|jugo) de |sok(?:u)? z(?:e)? )(.+)$/iu],
   ["zest", /^(?:zestes? (?:de |d[’'])|ralladura de |skórk[ai] z(?:e)? )(.+)$/iu],
   ["white", /^(?:blancs? (?:de |d[’'])|claras? de |biał(?:ko|ka|ek) (?:z )?)(.+)$/iu],
+  [
+    "florets",
+    /^(?:(?:fleurettes?|bouquets?|sommités?) de |(?:ramilletes?|floretes|ramitos?) de |różyczk[ai] |różyczek )(.+)$/iu,
+  ],
   ["yolk", /^(?:jaunes? (?:de |d[’'])|yemas? de |żółt(?:ko|ka|ek) (?:z )?)(.+)$/iu],
 ];
 
