@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import type { Food } from "../../../src/domain/model/food.js";
 import { toBase } from "../../../src/domain/quantity/convert.js";
 import { compileFoodNames, type FoodNames } from "../../../src/domain/quantity/food-name.js";
-import { readTextLine } from "../../../src/imports/documents/read-text-line.js";
+import { readTextLine } from "../../../src/imports/documents/lines/read-text-line.js";
 import { readBase } from "../../kit/base-foods.js";
 
 let names: FoodNames;
