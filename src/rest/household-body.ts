@@ -31,7 +31,10 @@ export const householdBody = named(
       "Who eats, if not everybody eats a whole serving. The counts add up to the servings.",
     ),
     swaps: many(
-      z.strictObject({ from: text(200, "Slug of the food as written."), to: text(200, "Slug of the food to take.") }),
+      z.strictObject({
+        from: text(200, "Slug of the food as written, or `usda 11233`: its number in the open food table."),
+        to: text(200, "Slug of the food to take."),
+      }),
       "Foods to swap wherever a line offers it.",
     ),
     routes: z
@@ -52,7 +55,10 @@ export const householdBody = named(
       .optional(),
     onHand: many(
       z.strictObject({
-        food: text(200, "Slug of a food. Give this or `component`.").optional(),
+        food: text(
+          200,
+          "Slug of a food, or its number in the open food table as `usda 11233`. Give this or `component`.",
+        ).optional(),
         component: text(200, "Slug of a component. Give this or `food`.").optional(),
         amount: quantity,
         unit: text(200, "Code of a unit, or `own:` and a measure of the food's own."),

@@ -6,6 +6,9 @@ import type { Problem } from "../../domain/problem.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import type { LineExplained } from "../../imports/documents/lines/explain-lines.js";
 import { textLinesOf } from "../../imports/documents/lines/settle-lines.js";
+import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
+import { openTableNumber, openTableSlugsIn } from "../../domain/model/open-table-slug.js";
+import { calledByNumber, foodOfRow } from "../../imports/usda/food-of-row.js";
 import type { ExplainedLine } from "./explained-line.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { DocumentProblem, DocumentsRead } from "../../imports/documents/read-documents.js";
@@ -40,12 +43,18 @@ export async function checkOffline(read: DocumentsRead, region: string | null): 
     readRules: () => Promise.resolve(rules.safety),
     readPublishers: publishersAmong(read),
   };
-  const { inherit, numbers } = await openTableFor(read);
+  const documents = read.documents.map(({ document }) => document);
+  const texts = textLinesOf(documents);
+  const inLines = [...namedInDocuments(documents).foods, ...openTableSlugsIn(texts.join("\n"))];
+  const { inherit, numbers, foodsOf } = await openTableFor(
+    read,
+    new Set(inLines.flatMap((slug) => openTableNumber(slug) ?? [])),
+  );
   const codes = { ...codeListsOf(rules), ...numbers };
+  const foods = foodsOf(inLines);
   // By their names a line is read; what the service knows of them is not at hand.
-  const hasTexts = textLinesOf(read.documents.map(({ document }) => document)).length > 0;
-  const named = hasTexts ? await readShipped("base-foods", projectRoot()) : [];
-  const known = { foods: [], components: [], named, inherit, codes };
+  const base = texts.length > 0 ? await readShipped("base-foods", projectRoot()) : [];
+  const known = { foods, components: [], named: [...base, ...foods.map(calledByNumber)], inherit, codes };
   const { problems, findings, lines } = await checkTexts(read, known, by);
   const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));
   const own = problems.filter(({ problem }: DocumentProblem) => nameOf(problem).length === 0);
@@ -74,22 +83,30 @@ const publishersAmong =
 interface OpenTable {
   readonly inherit: (food: Food) => Food;
   readonly numbers: CodeLists;
+  /** Rows that lines name by number. */
+  readonly foodsOf: (slugs: readonly string[]) => readonly Food[];
 }
 
 /** What the foods among the documents inherit, and which numbers there are. The table is large, and read only where one names a number in it. */
-async function openTableFor(read: DocumentsRead): Promise<OpenTable> {
-  const wanted = new Set(numbersIn(read));
-  if (wanted.size === 0) return { inherit: (food) => food, numbers: {} };
+async function openTableFor(read: DocumentsRead, inLines: ReadonlySet<string>): Promise<OpenTable> {
+  const wanted = new Set([...numbersIn(read), ...inLines]);
+  if (wanted.size === 0) return { inherit: (food) => food, numbers: {}, foodsOf: () => [] };
   const root = projectRoot();
   const { edition } = await readShipped("catalogue-edition", root);
   const rows = (await readShipped("catalogue", root)).filter(({ ndbNo }) => wanted.has(ndbNo));
   const facts = new Map(rows.map((row) => [row.ndbNo, catalogueFacts(row, edition)]));
+  const inherit = (food: Food): Food => {
+    const inherited = food.ndbNo === null ? undefined : facts.get(food.ndbNo);
+    return inherited === undefined ? food : mergeCatalogueFood(food, inherited);
+  };
   return {
-    inherit: (food) => {
-      const inherited = food.ndbNo === null ? undefined : facts.get(food.ndbNo);
-      return inherited === undefined ? food : mergeCatalogueFood(food, inherited);
-    },
+    inherit,
     numbers: { "usda-number": numbersThatAre((ndbNo) => facts.has(ndbNo)) },
+    foodsOf: (slugs) =>
+      rows
+        .map(foodOfRow)
+        .filter(({ slug }) => slugs.includes(slug))
+        .map(inherit),
   };
 }
 

@@ -3,6 +3,9 @@ import type { Food, FoodName } from "../model/food.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
 import { singularPhrase } from "./singular.js";
 
+/** The language of a name that is the same in all of them, such as a number (BCP 47: undetermined). */
+export const anyLanguage = "und";
+
 /** What matching needs of a food. */
 export type NamedFood = Pick<Food, "slug" | "names"> &
   Partial<LineFacts> & {
@@ -109,7 +112,9 @@ export const matchFood = (
 ): FoodMatch => {
   const key = plainWords(words);
   const spoken = (entries: readonly Entry[] | undefined): readonly Entry[] =>
-    (entries ?? []).filter((entry) => language === null || entry.language === language);
+    (entries ?? []).filter(
+      (entry) => language === null || entry.language === language || entry.language === anyLanguage,
+    );
   const exact = spoken(names.exact.get(key));
   if (exact.length > 0) return decide(exact, region);
   return decide(spoken(names.singular.get(singularPhrase(key, language ?? "en"))), region);

@@ -70,6 +70,8 @@ function sentence(finding: NamedFinding): string {
       return `Step "${finding.step}" bakes at ${heatIn(finding.temperatureC, "oven", finding.degrees ?? "C")}, and nothing heats the oven before it.`;
     case "FIXED_FOR_MORE":
       return `Step "${finding.step}" takes the same however much is made, and ${Number(finding.batches.toFixed(2))} batches are. Leave \`grows\` out, or write \`per batch\` or \`per load\`.`;
+    case "FOOD_OF_OPEN_TABLE":
+      return `"${thing(finding.food)}" is known by its figures in the open food table alone. Nobody says what allergens it contains, which diets it fits, how long it keeps and what it costs: they stay unknown for readers. Save a food of your own with \`usda\` and what you know.`;
     case "CUT_IN_NO_STEP":
       return `"${thing(finding.item)}" is said to be cut, and no step that uses it cuts it. Say so in a step, so that its time counts.`;
     case "HOT_MAY_WAIT":

@@ -1,4 +1,5 @@
 import type { DraftKind, Path, Problem, Warning } from "../../domain/problem.js";
+import { openTableNumber } from "../../domain/model/open-table-slug.js";
 import { pathText } from "../words/path-text.js";
 import { claimSentence } from "./claim-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
@@ -67,6 +68,8 @@ function problemSentence(problem: Problem): string {
     case "UNKNOWN_CODE":
       return unknownCodeSentence(problem);
     case "UNKNOWN_FOOD":
+      if (openTableNumber(problem.food) !== null)
+        return `The open food table has no number ${openTableNumber(problem.food)}. Look it up with \`catalogueFoods(search)\`.`;
       return `There is no food "${problem.food}". Check the slug, or save the food first.`;
     case "UNKNOWN_COMPONENT":
       return `There is no component "${problem.component}". Check the slug, or save the component first.`;

@@ -1,5 +1,6 @@
 import type { MeasureSystem } from "../../domain/model/amount.js";
 import type { OwnMeasure } from "../../domain/model/food.js";
+import { foodSlug } from "../../domain/model/open-table-slug.js";
 import type { Household, OnHand, RouteMode } from "../../domain/model/household.js";
 import { usualSpelling } from "../../domain/model/code-lists.js";
 import { currencyCodes } from "../../domain/model/currency-codes.js";
@@ -80,7 +81,7 @@ export function readHousehold(
     locale: note(readLocale(given.locale ?? null, ["household", "locale"])),
     diets: (given.diets ?? []).flatMap((diet, index) => note(knownDiet(diet, index, diets)) ?? []),
     eaters: given.eaters ? given.eaters.flatMap((each, index) => note(readEaters(each, index)) ?? []) : null,
-    swaps: given.swaps ?? [],
+    swaps: (given.swaps ?? []).map(({ from, to }) => ({ from: foodSlug(from), to: foodSlug(to) })),
     routes: { mode: given.routes?.mode ?? "AS_WRITTEN", byName: given.routes?.byName ?? [] },
     onHand: (given.onHand ?? []).flatMap((each, index) => {
       const read = note(readOnHand(each, ["household", "onHand", index], given.measures ?? null, bundles));
@@ -138,7 +139,7 @@ function readOnHand(
   const amount = parseAmount(`${given.amount} ${given.unit}`, {
     locale: "en",
     measures: measures ?? first?.plan.measures ?? "METRIC",
-    own: ownMeasures(food, component, bundles),
+    own: ownMeasures(food === null ? null : foodSlug(food), component, bundles),
     path,
   });
   if (!amount.ok)
@@ -147,7 +148,9 @@ function readOnHand(
     return failed([{ code: "BAD_SHAPE", path: [...path, "amount"], expected: "one number", got: "a range" }]);
   }
   const item =
-    food !== null ? { kind: "FOOD" as const, food } : { kind: "COMPONENT" as const, component: component ?? "" };
+    food !== null
+      ? { kind: "FOOD" as const, food: foodSlug(food) }
+      : { kind: "COMPONENT" as const, component: component ?? "" };
   return ok({
     item,
     amount: amount.value.high,

@@ -1,5 +1,6 @@
 import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
+import { foodSlug } from "../../domain/model/open-table-slug.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
@@ -35,6 +36,8 @@ export const readHouseholdOf = (
   diets: readonly Pick<DietRule, "code">[],
 ): Promise<Result<Household>> => readReadersHousehold(given, bundles, diets, (slugs) => findFoods(deps, slugs));
 
+type Swap = Household["swaps"][number];
+
 async function unknownSwaps(
   swaps: Household["swaps"],
   asGiven: Household["swaps"],
@@ -56,7 +59,7 @@ async function unknownSwaps(
       return [
         {
           code: "BAD_HOUSEHOLD",
-          path: ["household", "swaps", asGiven.findIndex(({ from, to }) => from === swap.from && to === swap.to), side],
+          path: ["household", "swaps", placeOf(swap, asGiven), side],
           what,
           value: slug.slice(0, 60),
         },
@@ -64,3 +67,6 @@ async function unknownSwaps(
     }),
   );
 }
+
+const placeOf = (swap: Swap, asGiven: readonly Swap[]): number =>
+  asGiven.findIndex(({ from, to }) => foodSlug(from) === swap.from && foodSlug(to) === swap.to);

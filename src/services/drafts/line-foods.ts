@@ -1,8 +1,11 @@
 import { memoize } from "../../domain/memoize.js";
 import type { Food, FoodName } from "../../domain/model/food.js";
+import { openTableSlugsIn } from "../../domain/model/open-table-slug.js";
 import { compileFoodNamesInSlices, type FoodNames, type NamedFood } from "../../domain/quantity/food-name.js";
 import type { InSlices, Work } from "../../domain/work.js";
+import { calledByNumber } from "../../imports/usda/food-of-row.js";
 import type { Deps } from "../deps.js";
+import { findFoods } from "../foods/find-foods.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
 import { runInSlices } from "../time-slices.js";
 import { partsOfLines, stemOf } from "./held-names.js";
@@ -34,7 +37,12 @@ export async function foodsForLines(
     // A food that is gone would be asked for again and again.
     if (found.length === 0) break;
   }
-  return { named: named.map((food) => ({ ...food, ...known.get(food.slug) })), foods: [...known.values()] };
+  const rows = openTableSlugsIn(lines.join("\n")).filter((slug) => !known.has(slug));
+  const ofTable = (await findFoods(deps, rows)).filter((food) => food !== null);
+  return {
+    named: [...named.map((food) => ({ ...food, ...known.get(food.slug) })), ...ofTable.map(calledByNumber)],
+    foods: [...known.values(), ...ofTable],
+  };
 }
 
 /** Slugs of the foods that some lines may name. */

@@ -22,7 +22,7 @@ const catalogueFood = memoize(({ row, edition }: KnownCatalogueRow): CatalogueFo
 
 /** By their numbers in the table, in the order asked for; null where there is none. */
 export async function findCatalogueFoods(
-  { data }: Pick<Deps, "data">,
+  { data }: { readonly data: Pick<Deps["data"], "catalogue"> },
   numbers: readonly string[],
 ): Promise<readonly (CatalogueFood | null)[]> {
   const found = await readStorable(numbers, (ndbNo) => [ndbNo], data.catalogue.byNumbers);

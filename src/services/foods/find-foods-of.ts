@@ -4,10 +4,11 @@ import { mayUse, type Actor } from "../access/actor.js";
 import type { Data } from "../deps.js";
 import { readStorable } from "../storable-text.js";
 import { inheritFacts } from "./inherit-facts.js";
+import { withOpenTable } from "./open-table-foods.js";
 
 /**
  * Foods as a publisher's plans find them today, in the order asked for: its own go before those that all share, and nobody
- * else's are seen. With what they inherit; null where there is none.
+ * else's are seen. Last, `usda-11233` is a row of the open table. With what they inherit; null where there is none.
  */
 export async function findFoodsOf(
   data: Data,
@@ -18,13 +19,11 @@ export async function findFoodsOf(
   const own = (await ownFoods(data, publisher, slugs)).map((draft) => draft?.value ?? null);
   const bases = own.flatMap((food) => food?.extends?.food ?? []);
   const shared = await sharedFoods(data, [...slugs, ...bases]);
-  return inheritFacts(
-    { data },
-    slugs.map((slug, at) => {
-      const food = own[at] ?? null;
-      return food === null ? (shared.get(slug) ?? null) : asOwn(publisher, food, shared);
-    }),
-  );
+  const found = slugs.map((slug, at) => {
+    const food = own[at] ?? null;
+    return food === null ? (shared.get(slug) ?? null) : asOwn(publisher, food, shared);
+  });
+  return inheritFacts({ data }, await withOpenTable(data, slugs, found));
 }
 
 /** A food as its publisher's document says it, laid over its base; null: its base is gone. */

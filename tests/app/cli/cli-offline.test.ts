@@ -29,6 +29,22 @@ const file = async (name: string, content: string | Uint8Array): Promise<string>
 };
 
 describe("the command line without a service", () => {
+  it("finds numbers of the open table in lines, and nothing else beside the files", async () => {
+    const text = `kind: component
+slug: kale-of-the-table
+title: Kale
+lines:
+  - { food: usda 11233, amount: 300 g }
+  - 1 cup usda 11124, grated
+  - { food: usda 99999, amount: 1 g }
+yield: { amount: 400 g }
+measured-in: us customary
+`;
+    const { answer } = await runCliJson(["check", "--offline", await file("table.yaml", text)]);
+    expect(answer.problems).toEqual([]);
+    expect(answer.result).toMatchObject({ notAtHand: { foods: ["usda-99999"], components: [] } });
+  });
+
   it("explains with --explain how it read each line that is written as text", async () => {
     const name = await file(
       "lines.yaml",

@@ -126,6 +126,8 @@ export type FindingCode =
   | 'CUT_IN_NO_STEP'
   /** A heating or cutting step takes the same however much is made, with more than one batch. */
   | 'FIXED_FOR_MORE'
+  /** A line names a row of the open food table, which says nothing of allergens, diets, keeping and prices. */
+  | 'FOOD_OF_OPEN_TABLE'
   /** A line names a form of which its food has no fact. */
   | 'FORM_UNKNOWN'
   /** Nothing says how long something hot may stand. */

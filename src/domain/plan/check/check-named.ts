@@ -1,5 +1,6 @@
 import type { Step } from "../../model/component.js";
 import type { Food } from "../../model/food.js";
+import { openTableNumber } from "../../model/open-table-slug.js";
 import type { Line } from "../../model/line.js";
 import type { PlanBundle } from "../../model/plan.js";
 import type { Path } from "../../problem.js";
@@ -62,5 +63,28 @@ function forms(bundle: PlanBundle): readonly Finding[] {
   );
 }
 
+const isOpenTableRow = ({ slug, owner, ndbNo }: Food): boolean =>
+  owner === undefined && ndbNo !== null && openTableNumber(slug) === ndbNo;
+
+/** Foods that are a row of the open table and nothing else; each once, at the first line that names it. */
+function openTableRows(bundle: PlanBundle): readonly Finding[] {
+  const left = new Set(bundle.foods.filter(isOpenTableRow).map(({ slug }) => slug));
+  if (left.size === 0) return [];
+  return everythingMade(bundle).flatMap(({ lines, path }) =>
+    lines.flatMap(({ id, item, swaps }) =>
+      [...(item.kind === "FOOD" ? [item.food] : []), ...swaps.map(({ food }) => food)].flatMap(
+        (food): readonly Finding[] =>
+          left.delete(food)
+            ? [{ code: "FOOD_OF_OPEN_TABLE", severity: "LOOK", path: [...path, "lines", id], food }]
+            : [],
+      ),
+    ),
+  );
+}
+
 /** What lines and steps name that the plan's kitchen or the food does not have. */
-export const checkNamed = (bundle: PlanBundle): readonly Finding[] => [...appliances(bundle), ...forms(bundle)];
+export const checkNamed = (bundle: PlanBundle): readonly Finding[] => [
+  ...appliances(bundle),
+  ...forms(bundle),
+  ...openTableRows(bundle),
+];

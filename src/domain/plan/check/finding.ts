@@ -48,6 +48,7 @@ export type Finding =
             readonly temperatureC: number;
           }
         | { readonly code: "FIXED_FOR_MORE"; readonly step: string; readonly batches: number }
+        | { readonly code: "FOOD_OF_OPEN_TABLE"; readonly food: string }
         | { readonly code: "CUT_IN_NO_STEP"; readonly item: string }
         | { readonly code: "HOT_MAY_WAIT"; readonly step: string }
         | {

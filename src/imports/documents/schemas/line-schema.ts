@@ -5,6 +5,7 @@ import { codeSchema } from "./code-schema.js";
 import {
   amountSchema,
   celsiusSchema,
+  foodSlugSchema,
   listSchema,
   minutesSchema,
   nameSchema,
@@ -56,7 +57,7 @@ const ruleSchema = z
   });
 
 const swapSchema = z.strictObject({
-  food: slugSchema,
+  food: foodSlugSchema,
   ratio: amountSchema.default("1"),
   diets: listSchema(codeSchema("diet")).default([]),
   note: textSchema.nullable().default(null),
@@ -73,7 +74,7 @@ const swapSchema = z.strictObject({
 export const lineSchema = z
   .strictObject({
     id: nameSchema.optional(),
-    food: slugSchema.optional(),
+    food: foodSlugSchema.optional(),
     part: slugSchema.nullable().default(null),
     component: slugSchema.optional(),
     amount: amountSchema.nullable().default(null),

@@ -1,6 +1,7 @@
 import { Fraction } from "fraction.js";
 import { z } from "zod";
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
+import { foodSlug } from "../../../domain/model/open-table-slug.js";
 import type { RationalText } from "../../../domain/model/amount.js";
 import { codeFields } from "./code-schema.js";
 
@@ -13,6 +14,17 @@ export const slugSchema = z
   .max(80)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters and digits, words joined by hyphens")
   .meta({ description: "lower-case letters and digits, words joined by hyphens" });
+
+/** A food as a line names it: its slug, or its number in the open food table, `usda 11233`. */
+export const foodSlugSchema = z
+  .string()
+  .max(80)
+  .regex(
+    /^(?:[a-z0-9]+(?:-[a-z0-9]+)*|[Uu][Ss][Dd][Aa] \d{5})$/,
+    "lower-case letters and digits, words joined by hyphens; or usda and a number of five digits, such as usda 11233",
+  )
+  .transform(foodSlug)
+  .meta({ description: "the slug of a food, or usda and its number in the open food table, such as usda 11233" });
 
 /** A name of a step, a line or a route, inside its own document. */
 export const nameSchema = z.string().min(1).max(documentLimits.words);
