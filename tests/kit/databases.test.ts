@@ -25,11 +25,11 @@ describeOnBothDatabases("a test database", (open) => {
 
 const uses = {
   "used the server": `
-    const { startPostgres } = await import("./tests/kit/start-postgres.ts");
+    const { startPostgres } = await import("./tests/kit/postgres/start-postgres.ts");
     await (await startPostgres()).stop();`,
   // A run of suites that ask for the embedded database alone: the browser's are such.
   "made the embedded template": `
-    const { makeTemplate } = await import("./tests/kit/templates.ts");
+    const { makeTemplate } = await import("./tests/kit/postgres/templates.ts");
     await (await makeTemplate("/embedded")).stop();`,
 };
 
