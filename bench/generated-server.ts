@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
 import { graphqlRequest } from "./load/load-job.js";
-import { against, asked, onStage, shown } from "./load/stage.js";
+import { against, asked, onStage, shown } from "./load/side-by-side.js";
 
 /** A nested read of tables that both have: foods with their names and packs. */
 const ours = /* GraphQL */ `

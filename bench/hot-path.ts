@@ -2,7 +2,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { result, type Benchmark, type BenchmarkOptions, type BenchmarkResult } from "./benchmark.js";
 import type { LoadMeasured, LoadRequest } from "./load/load-job.js";
-import { against, asked, load, median, onStage, shown, type Side, type Stage } from "./load/stage.js";
+import { against, asked, load, median, onStage, shown, type Side, type Stage } from "./load/side-by-side.js";
 import type { StartedServer } from "./load/start-server.js";
 import { anotherHousehold, samePlan, samePlanByRest } from "./plan-query.js";
 

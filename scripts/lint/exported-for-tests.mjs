@@ -45,7 +45,7 @@ const byReason = {
     "persistence/database/grant-runtime.ts#tablesWrittenOnce",
   ],
   "The type of what an exported function takes or gives, which a test writes out or narrows.": [
-    "domain/component/graph.ts#ComponentGraph",
+    "domain/component/component-graph.ts#ComponentGraph",
     "domain/component/purchase-need.ts#PurchaseNeed",
     "domain/model/food.ts#FoodDiet",
     "domain/nutrition/diets.ts#DietFood",
@@ -55,7 +55,7 @@ const byReason = {
     "imports/prices/read-price-row.ts#PriceOptions",
     "services/imports/reports/report-imports.ts#MorningNotTold",
     "services/imports/feeds/save-feed.ts#FeedInput",
-    "services/stage.ts#Stage",
+    "services/answer-stage.ts#Stage",
     "services/webhooks/deliver-webhooks.ts#Outside",
     "services/write.ts#WriteOrder",
   ],
@@ -69,7 +69,7 @@ const byReason = {
     "services/foods/foods-today.ts#judgeFor",
   ],
   "Its other half is used: documents are read back from it, tables are fed in pieces to it, routes are asked by it.": [
-    "imports/documents/document-of.ts#foodDocumentOf",
+    "imports/documents/plain-document.ts#foodDocumentOf",
     "imports/tables/read-table.ts#tableReader",
     "rest/register-rest.ts#routeOf",
   ],

@@ -1,5 +1,5 @@
 import { BoundedCache } from "./bounded-cache.js";
-import type { InSlices, Work } from "./work.js";
+import type { InSlices, Work } from "./counted-work.js";
 
 /** The same function with a cache by object identity: one result per object, for as long as the object lives. Neither may be mutated. */
 export function memoize<Thing extends object, Found>(find: (thing: Thing) => Found): (thing: Thing) => Found {

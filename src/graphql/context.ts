@@ -1,6 +1,6 @@
 import type { Actor, Caller } from "../services/access/actor.js";
 import type { Deps } from "../services/deps.js";
-import { depsFor } from "../services/deps-for.js";
+import { depsForActor } from "../services/deps-for-actor.js";
 import { createLoaders, type Loaders } from "./loaders.js";
 
 /** What every resolver gets. Made for one request and thrown away with it. */
@@ -11,6 +11,6 @@ export interface Context extends Caller {
 }
 
 export function createContext(all: Deps, requestId: string, actor: Actor): Context {
-  const deps = depsFor(all, actor);
+  const deps = depsForActor(all, actor);
   return { deps, loaders: createLoaders(deps, actor), requestId, actor };
 }

@@ -1,6 +1,6 @@
 import { firstProblems } from "../domain/first-problems.js";
 import type { Result } from "../domain/problem.js";
-import type { ProblemParent } from "./parents.js";
+import type { ProblemParent } from "./parent-types.js";
 
 /** The answer of a mutation: the thing under its name, or null and the problems. */
 export async function payload<Name extends string, T, Parent>(

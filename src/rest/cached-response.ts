@@ -1,6 +1,6 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../services/deps.js";
-import { depsFor } from "../services/deps-for.js";
+import { depsForActor } from "../services/deps-for-actor.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
 import { boundedBytes } from "../http/answer-size.js";
 import { answerKey, findCachedAnswer, cachedAnswer, type Computed } from "../services/cache/cached-answer.js";
@@ -85,7 +85,7 @@ export async function cachedResponse<Answer extends ResponseOrRefusal>(
     }
   };
   if (key === null || cache === undefined || request.actor.kind !== "ANYONE") {
-    return answerWithTimeLimit(deps, limit, gone(), (hurried) => compute(depsFor(hurried, request.actor)));
+    return answerWithTimeLimit(deps, limit, gone(), (hurried) => compute(depsForActor(hurried, request.actor)));
   }
   const place = answerKey("restAnswers", key);
   const known = findCachedAnswer(cache, place, deps);

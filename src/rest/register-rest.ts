@@ -1,5 +1,5 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { callerGone } from "../http/caller-gone.js";
+import { callerDisconnected } from "../http/caller-disconnected.js";
 import type { Deps } from "../services/deps.js";
 import type { Endpoint, Question } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
@@ -131,7 +131,7 @@ function answering(
       const headers = { ...result.headers, "content-type": type };
       return encodeResponse(result.value, endpoint.caching, endpoint.status ?? 200, headers);
     };
-    const gone = () => (endpoint.upload === true ? null : callerGone(reply.raw));
+    const gone = () => (endpoint.upload === true ? null : callerDisconnected(reply.raw));
     const key = isShared ? `${type} ${origin} ${url}` : null;
     const ready = await cachedResponse({ deps, request, reply, key, limit, gone, compute });
     return ready.ok ? sendResponse(ready, request, reply) : sendRefusal(ready.refusal, request, reply);

@@ -1,6 +1,6 @@
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
 import type { FileSources } from "./imports/files/file-sources.js";
-import type { AroundStage } from "./stage.js";
+import type { AroundStage } from "./answer-stage.js";
 import type { OperatorAddress } from "./imports/feeds/operator-address.js";
 import type { Data } from "../persistence/data.js";
 import type { TimeSlicer, SlicedWork } from "./time-slices.js";

@@ -1,4 +1,4 @@
-import { WorkStopped } from "../domain/work.js";
+import { WorkStopped } from "../domain/counted-work.js";
 import { withinRequest } from "../persistence/database/request-scope.js";
 import type { TimeSlicer, Sliced } from "./time-slices.js";
 

@@ -1,4 +1,4 @@
-import { runToEnd, CountedWork, unlimitedWork, WorkStopped, type InSlices, type Work } from "../domain/work.js";
+import { runToEnd, CountedWork, unlimitedWork, WorkStopped, type InSlices, type Work } from "../domain/counted-work.js";
 
 /** Milliseconds that one request computes before it yields to others. */
 const slice = 10;

@@ -6,7 +6,7 @@ import type { KeepingRule } from "../../src/domain/model/keeping.js";
 import type { Line, LineItem, Swap } from "../../src/domain/model/line.js";
 import type { Meal, Plan, PlanBundle } from "../../src/domain/model/plan.js";
 import type { Source } from "../../src/domain/model/source.js";
-import { bundleOf } from "../../src/domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../src/domain/plan/compile/plan-bundle.js";
 
 /** A number made up for a test; facts taken from somewhere name their own source. */
 export const invented: Source = { kind: "INVENTED", title: "test parameter", section: null };

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { KeepingClass, PublishedKeepingRule } from "../../src/domain/model/keeping.js";
 import { ceilingsFor } from "../../src/domain/storage/ceilings.js";
-import { endOf, isPast, lastingDays, plannedSpan } from "../../src/domain/storage/window.js";
+import { endOf, isPast, lastingDays, plannedSpan } from "../../src/domain/storage/keeping-window.js";
 import { ask, eaten, guidanceOf, kept, ruled, says } from "../domain/storage/kept-builders.js";
 
 /** Law 6: the stricter of two rules stands; a narrower class beats a wider one; hours count as hours. */

@@ -4,7 +4,7 @@ import { asFrozen } from "../../src/domain/plan/review/foods-today.js";
 import { planStorageInSlices } from "../../src/domain/plan/plan-storage.js";
 import { scalePlan, scalePlanInSlices } from "../../src/domain/plan/scale-plan.js";
 import { shopInSlices } from "../../src/domain/plan/shop.js";
-import type { InSlices, Work } from "../../src/domain/work.js";
+import type { InSlices, Work } from "../../src/domain/counted-work.js";
 import { readDocumentsInSlices } from "../../src/imports/documents/read-documents.js";
 import {
   findCautionsInSlices,

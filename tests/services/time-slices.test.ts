@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { WorkStopped, type InSlices, type Work } from "../../src/domain/work.js";
+import { WorkStopped, type InSlices, type Work } from "../../src/domain/counted-work.js";
 import { runInSlices, openTimeSlicer } from "../../src/services/time-slices.js";
 
 /** Something of so many turns, each of which takes a millisecond of a clock of its own. */

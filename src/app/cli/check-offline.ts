@@ -5,8 +5,8 @@ import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-
 import type { Problem } from "../../domain/problem.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import type { LineExplained } from "../../imports/documents/lines/explain-lines.js";
-import { textLinesOf } from "../../imports/documents/lines/settle-lines.js";
-import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
+import { textLinesOf } from "../../imports/documents/lines/resolve-text-lines.js";
+import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { openTableNumber, openTableSlugsIn } from "../../domain/model/open-table-slug.js";
 import { calledByNumber, foodOfRow } from "../../imports/usda/food-of-row.js";
 import type { ExplainedLine } from "./explained-line.js";
@@ -45,7 +45,7 @@ export async function checkOffline(read: DocumentsRead, region: string | null): 
   };
   const documents = read.documents.map(({ document }) => document);
   const texts = textLinesOf(documents);
-  const inLines = [...namedInDocuments(documents).foods, ...openTableSlugsIn(texts.join("\n"))];
+  const inLines = [...referencedSlugs(documents).foods, ...openTableSlugsIn(texts.join("\n"))];
   const { inherit, numbers, foodsOf } = await openTableFor(
     read,
     new Set(inLines.flatMap((slug) => openTableNumber(slug) ?? [])),

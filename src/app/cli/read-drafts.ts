@@ -1,9 +1,9 @@
 import { stringify } from "yaml";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
-import { publisherDocumentOf } from "../../imports/documents/document-of.js";
-import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
+import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
+import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { readDocuments, type ReadDocument } from "../../imports/documents/read-documents.js";
-import { settleComponents, textLinesOf } from "../../imports/documents/lines/settle-lines.js";
+import { resolveComponentLines, textLinesOf } from "../../imports/documents/lines/resolve-text-lines.js";
 import {
   ComponentDraftTextDocument,
   FoodDraftTextDocument,
@@ -61,7 +61,7 @@ export async function readDrafts(
 
 /** The publisher's own foods among those that drafts name. One that all share has no draft. */
 async function foodDrafts(service: Service, publisher: string, drafts: readonly DraftText[]): Promise<DraftText[]> {
-  const named = namedInDocuments(documentsOf(drafts).map(({ document }) => document)).foods;
+  const named = referencedSlugs(documentsOf(drafts).map(({ document }) => document)).foods;
   if (named.length === 0) return [];
   const own = new Set<string>();
   for (const { kind, slug } of await readVersions(service, publisher)) if (kind === "FOOD") own.add(slug);
@@ -102,5 +102,5 @@ async function componentsOf(
   const read = documentsOf(drafts);
   const texts = textLinesOf(read.map(({ document }) => document));
   const components = texts.length === 0 ? [] : (await known()).filter(({ kind }) => kind === "COMPONENT");
-  return namedInDocuments(settleComponents(read, components).map(({ document }) => document)).components;
+  return referencedSlugs(resolveComponentLines(read, components).map(({ document }) => document)).components;
 }

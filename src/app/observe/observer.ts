@@ -1,5 +1,5 @@
 import type { AroundStatement } from "../../persistence/database/opened-database.js";
-import type { AroundStage } from "../../services/stage.js";
+import type { AroundStage } from "../../services/answer-stage.js";
 
 export type AroundJob = <T>(name: string, work: () => Promise<T>) => Promise<T>;
 

@@ -1,5 +1,5 @@
 import { reviewRevisionsJob } from "../../jobs/jobs.js";
-import type { Followed, FollowSignals, Signal } from "../../persistence/database/signals.js";
+import type { Followed, FollowSignals, Signal } from "../../persistence/database/change-signals.js";
 import type { Log } from "../../services/deps.js";
 import type { JobQueue } from "./job-queue.js";
 

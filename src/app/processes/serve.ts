@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import type { BackgroundWork } from "./background-work.js";
 import type { Environment } from "../setup/environment.js";
-import { firstQuery } from "./first-query.js";
+import { exampleQuery } from "./example-query.js";
 import { setHeapGrowth } from "./set-heap-growth.js";
 import { startTelemetry } from "../observe/telemetry.js";
 import { openDatabase } from "../setup/open-database.js";
@@ -82,7 +82,7 @@ export async function serve(settings: Environment): Promise<Serving> {
   const newest = await newestPlan(database.deps);
   return {
     address,
-    firstQuery: firstQuery(address, newest),
+    firstQuery: exampleQuery(address, newest),
     startWork: async () => {
       if (!settings.worker) return;
       work = import("./background-work.js").then((module) =>

@@ -25,7 +25,7 @@ import { limitRate } from "./limit-rate.js";
 import type { Readiness } from "./readiness.js";
 import { givePublicOrigin } from "./public-origin.js";
 import { registerSchemas } from "./schemas.js";
-import { refuseBrokenRequest } from "./refuse-broken-request.js";
+import { refuseMalformedRequest } from "./refuse-malformed-request.js";
 import { readActor } from "./read-actor.js";
 
 export interface AppOptions {
@@ -83,7 +83,7 @@ export async function buildApp({
     // A line for every request is debugging; what went wrong is logged where it goes wrong.
     logController: new Fastify.LogController({ disableRequestLogging: true, requestIdLogLabel: "requestId" }),
     bodyLimit: largestBody,
-    clientErrorHandler: refuseBrokenRequest,
+    clientErrorHandler: refuseMalformedRequest,
     // What the router refuses before any route or hook has it.
     frameworkErrors: (error, request, reply) => {
       answerHeaders(request, reply);

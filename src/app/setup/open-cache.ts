@@ -1,4 +1,4 @@
-import type { SignalFollower } from "../../persistence/database/signals.js";
+import type { SignalFollower } from "../../persistence/database/change-signals.js";
 import type { Deps } from "../../services/deps.js";
 import { Generations } from "../../services/cache/generations.js";
 import { openCache } from "../../services/cache/cache.js";

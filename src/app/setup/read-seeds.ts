@@ -5,7 +5,7 @@ import { z } from "zod";
 import type { Component } from "../../domain/model/component.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
-import { bundleOf } from "../../domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../domain/plan/compile/plan-bundle.js";
 import { checkBundle } from "../../domain/plan/check/check-bundle.js";
 import { locateProblem } from "../../imports/documents/yaml/locate-problem.js";
 import { readDocuments } from "../../imports/documents/read-documents.js";

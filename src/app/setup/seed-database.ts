@@ -1,4 +1,4 @@
-import { bundleOf } from "../../domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../domain/plan/compile/plan-bundle.js";
 import type { Deps } from "../../services/deps.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import { loadSeeds, type SeedsLoaded } from "../../services/drafts/load-seeds.js";

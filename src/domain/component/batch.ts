@@ -1,4 +1,4 @@
-import { sameShare } from "../limits.js";
+import { sameShare } from "../engine-limits.js";
 import type { BatchRule } from "../model/component.js";
 import { toNumber } from "../quantity/rational.js";
 

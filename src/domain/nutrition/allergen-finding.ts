@@ -1,11 +1,11 @@
 import type { AllergenPresence, TracesPresence } from "../model/food.js";
 import { groupOf } from "./allergen-codes.js";
 import type { AllergenEntry, DietRule } from "./allergen-rules.js";
-import { claimsOf, type AllergenFood } from "./claims.js";
+import { claimsOf, type AllergenFood } from "./allergen-claims.js";
 import { asIngredient, asIngredientOfAny, gravestIngredient, weakest, type AsIngredient } from "./ingredient.js";
-import { presenceOf } from "./presence.js";
-import { gravest } from "./statements.js";
-import { tracesOfAny } from "./traces.js";
+import { presenceOf } from "./allergen-presence.js";
+import { gravest } from "./allergen-statements.js";
+import { tracesOfAny } from "./allergen-traces.js";
 
 /** One allergen in one food, as an ingredient. */
 export interface FoodAsIngredient extends AsIngredient {

@@ -1,9 +1,9 @@
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { inForceOn, regionCovers, type RegionOwner } from "../model/region.js";
 import { allergenFinding, type AllergenFinding } from "./allergen-finding.js";
 import type { AllergenEntry, AllergenList, AllergenRules } from "./allergen-rules.js";
-import { allergensBeyond, type AllergenBeyond } from "./allergens-beyond.js";
-import type { AllergenFood } from "./claims.js";
+import { unlistedAllergens, type UnlistedAllergen } from "./unlisted-allergens.js";
+import type { AllergenFood } from "./allergen-claims.js";
 
 export type { AllergenFinding } from "./allergen-finding.js";
 
@@ -26,7 +26,7 @@ export interface AllergenStatement {
   /** What is not known as an ingredient, by food. */
   readonly labelsToRead: readonly LabelToRead[];
   /** Contained, and on none of these lists (coconut in the US since 2025). */
-  readonly alsoContains: readonly AllergenBeyond[];
+  readonly alsoContains: readonly UnlistedAllergen[];
 }
 
 /** The lists in force on an ISO date for a region; all of them where the region is null or has none. */
@@ -75,7 +75,7 @@ export function* allergenStatementInSlices(
     reach,
     findings,
     labelsToRead: labelsToRead(findings),
-    alsoContains: allergensBeyond(foods, known),
+    alsoContains: unlistedAllergens(foods, known),
   };
 }
 

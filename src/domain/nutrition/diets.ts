@@ -1,13 +1,13 @@
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import type { Food, FoodClaims, TracesPresence } from "../model/food.js";
 import { regionCovers } from "../model/region.js";
 import { usualSpelling } from "../model/code-lists.js";
 import type { AllergenRules, DietBreak, DietClaim, DietRule } from "./allergen-rules.js";
-import { claimsOf, type AllergenFood } from "./claims.js";
-import { doubtsUnknownDiet } from "./derived.js";
+import { claimsOf, type AllergenFood } from "./allergen-claims.js";
+import { doubtsUnknownDiet } from "./derived-allergens.js";
 import { anyIngredientInClaims, ingredientInClaims } from "./ingredient.js";
-import { gravest, namesUnknownAllergen } from "./statements.js";
-import { tracesInClaims, tracesOfAny } from "./traces.js";
+import { gravest, namesUnknownAllergen } from "./allergen-statements.js";
+import { tracesInClaims, tracesOfAny } from "./allergen-traces.js";
 
 export type DietFood = AllergenFood & Pick<Food, "diets">;
 

@@ -2,9 +2,9 @@ import type { AllergenPresence, FoodClaims } from "../model/food.js";
 import type { Source } from "../model/source.js";
 import { groupOf, groupMembers, joinedLater, noneMeansNoMember } from "./allergen-codes.js";
 import type { DietRule } from "./allergen-rules.js";
-import { claimsOf, type AllergenFood } from "./claims.js";
-import { derivedAbsence } from "./derived.js";
-import { statedIngredient } from "./statements.js";
+import { claimsOf, type AllergenFood } from "./allergen-claims.js";
+import { derivedAbsence } from "./derived-allergens.js";
+import { statedIngredient } from "./allergen-statements.js";
 
 type IngredientPresence = Exclude<AllergenPresence, "MAY_CONTAIN">;
 

@@ -1,4 +1,4 @@
-import { runToEnd, type InSlices } from "../work.js";
+import { runToEnd, type InSlices } from "../counted-work.js";
 import type { Food, NutrientCode } from "../model/food.js";
 
 export const nutrientCodes = [

@@ -3,7 +3,7 @@ import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import type { DietJudge } from "../nutrition/diets.js";
-import type { InSlices, Work } from "../work.js";
+import type { InSlices, Work } from "../counted-work.js";
 import { checkBundleInSlices } from "./check/check-bundle.js";
 import { compilePlanInSlices, type RouteChoice } from "./compile/compile-plan.js";
 import type { CompiledPlan } from "./compile/compiled-plan.js";

@@ -1,4 +1,4 @@
-import { restOf } from "../limits.js";
+import { restOf } from "../engine-limits.js";
 import type { Household, OnHand } from "../model/household.js";
 import type { Path, Warning } from "../problem.js";
 import { missingText, toDimension } from "../quantity/convert.js";

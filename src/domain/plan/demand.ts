@@ -1,5 +1,5 @@
 import { batchesBegun, batchesFor } from "../component/batch.js";
-import { restOf } from "../limits.js";
+import { restOf } from "../engine-limits.js";
 import { takeFromStock, type Stock } from "../shopping/on-hand.js";
 import type { CompiledLine, CompiledPlan } from "./compile/compiled-plan.js";
 

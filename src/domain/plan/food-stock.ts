@@ -1,7 +1,7 @@
 import { foodYield } from "../component/food-yield.js";
 import { missingText, toDimension, toDimensionOf } from "../quantity/convert.js";
 import { toNumber } from "../quantity/rational.js";
-import { restOf } from "../limits.js";
+import { restOf } from "../engine-limits.js";
 import type { Food } from "../model/food.js";
 import type { Household, OnHand } from "../model/household.js";
 import type { Path, Warning } from "../problem.js";

@@ -2,8 +2,8 @@ import { memoizeLatestInSlices, memoize } from "../memoize.js";
 import type { KeepingClass, PublishedKeepingRule } from "../model/keeping.js";
 import type { KeepingQuestion, KeptMeal, StorageAnswer, StorageGuidance } from "../storage/guidance.js";
 import { storageGuidanceInSlices } from "../storage/storage-guidance.js";
-import { portionOf } from "../storage/ways-out.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { portionOf } from "../storage/find-advice.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import type { CompiledLine, CompiledPlan } from "./compile/compiled-plan.js";
 import type { ScaledPlan } from "./scaled.js";
 

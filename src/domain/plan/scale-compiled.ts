@@ -1,14 +1,14 @@
 import { mealsBeforeSession } from "./session/late-meals.js";
-import { limits, restOf } from "../limits.js";
+import { limits, restOf } from "../engine-limits.js";
 import type { BaseAmount } from "../model/amount.js";
 import type { Household } from "../model/household.js";
-import { unlimitedWork, type Work } from "../work.js";
+import { unlimitedWork, type Work } from "../counted-work.js";
 import { failed, ok, type Result, type Warning } from "../problem.js";
 import type { CompiledComponent, CompiledLine, CompiledPlan } from "./compile/compiled-plan.js";
 import { componentsNotInTime, componentsOnHand, type ComponentsOnHand } from "./components-on-hand.js";
 import { batchGrowth, demandFor, mealGrowth, type Demand } from "./demand.js";
 import { effectiveServings } from "./contents/eaters.js";
-import { servingsMore } from "./left-over.js";
+import { extraServings } from "./extra-servings.js";
 import type { ScaledComponent, ScaledLine, ScaledMeal, ScaledPlan } from "./scaled.js";
 
 /** A line grown so many times. */
@@ -62,7 +62,7 @@ function leftOverWarnings(
   );
   if (left.length === 0) return [];
   const indexes = left.map(({ index }) => index);
-  const more = servingsMore(plan, servings, stocks, demand, indexes);
+  const more = extraServings(plan, servings, stocks, demand, indexes);
   return left.map(({ slug, index }) => ({
     code: "LEFT_OVER",
     path: ["components", slug],

@@ -1,8 +1,8 @@
-import { limits } from "../limits.js";
+import { limits } from "../engine-limits.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { moneyParts } from "../shopping/money.js";
 import { checkHousehold } from "./check/check-household.js";
 import { chooseRoutesInSlices, type Score } from "./choose-routes.js";

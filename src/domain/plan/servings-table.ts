@@ -1,9 +1,9 @@
-import { limits } from "../limits.js";
+import { limits } from "../engine-limits.js";
 import type { Money } from "../model/amount.js";
 import type { Household } from "../model/household.js";
 import type { PlanBundle } from "../model/plan.js";
 import { failed, ok, type Result } from "../problem.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { toDimension } from "../quantity/convert.js";
 import { asFrozen, type FoodsToday } from "./review/foods-today.js";
 import { scalePlanInSlices } from "./scale-plan.js";

@@ -1,5 +1,5 @@
-import { restOf } from "../limits.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { restOf } from "../engine-limits.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { memoize } from "../memoize.js";
 import type { PlanBundle } from "../model/plan.js";
 import type { Food, Pack } from "../model/food.js";

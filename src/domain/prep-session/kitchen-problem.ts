@@ -1,4 +1,4 @@
-import type { EveningWindow } from "./evening.js";
+import type { EveningWindow } from "./evening-steps.js";
 import type { RcpspProblem } from "./solver/rcpsp-problem.js";
 import type { SessionInput } from "./session.js";
 import type { TaskPlan } from "./task-plan.js";

@@ -1,7 +1,7 @@
-import { runToEnd, unlimitedWork, type InSlices } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices } from "../counted-work.js";
 import { failed, ok, type Problem, type Result } from "../problem.js";
 import { criticalPath } from "./solver/critical-path.js";
-import { clockOf, eveningWindow } from "./evening.js";
+import { clockOf, eveningWindow } from "./evening-steps.js";
 import { assignResources } from "./assign-resources.js";
 import { kitchenProblem, type KitchenProblem } from "./kitchen-problem.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem } from "./solver/rcpsp-problem.js";

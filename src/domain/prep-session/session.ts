@@ -1,6 +1,6 @@
 import type { Step } from "../model/component.js";
 import type { Kitchen } from "../model/plan.js";
-import type { Work } from "../work.js";
+import type { Work } from "../counted-work.js";
 
 /** A step whose growth is settled: what the writer left open has its default here. */
 export interface SessionStep extends Step {

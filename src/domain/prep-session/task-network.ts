@@ -1,4 +1,4 @@
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import type { AfterLast, RcpspProblem } from "./solver/rcpsp-problem.js";
 
 /** No path between two tasks in `distance`. */

@@ -1,4 +1,4 @@
-import { eveningSteps } from "./evening.js";
+import { eveningSteps } from "./evening-steps.js";
 import type { SessionInput, SessionLimit, SessionWork, StepRef } from "./session.js";
 import { stepsBefore } from "./heating.js";
 import { handlesSame, takenTogether, tasksOfStep, washAfter, workKey, type Loads, type Task } from "./task.js";

@@ -1,6 +1,6 @@
 import { memoize } from "../memoize.js";
 import type { Food, FoodName } from "../model/food.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { singularPhrase } from "./singular.js";
 
 /** The language of a name that is the same in all of them, such as a number (BCP 47: undetermined). */

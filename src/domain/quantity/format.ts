@@ -7,7 +7,7 @@ import { nearestFraction, rationalText } from "./rational.js";
 import { readerLocale } from "./reader-locale.js";
 import { unitName } from "./unit-name.js";
 import { standardUnit } from "./unit.js";
-import { writersLadder } from "./writers-amount.js";
+import { writersLadder } from "./writers-ladder.js";
 import { writtenScales } from "./written-scales.js";
 
 interface AmountReader {

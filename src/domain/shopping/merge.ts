@@ -1,4 +1,4 @@
-import { restOf } from "../limits.js";
+import { restOf } from "../engine-limits.js";
 import type { BaseAmount, Dimension } from "../model/amount.js";
 import type { Food } from "../model/food.js";
 import { toBase } from "../quantity/convert.js";

@@ -1,5 +1,5 @@
-import { sameShare } from "../limits.js";
-import { unlimitedWork, type Work } from "../work.js";
+import { sameShare } from "../engine-limits.js";
+import { unlimitedWork, type Work } from "../counted-work.js";
 import { memoize } from "../memoize.js";
 import { contentGrid, greatestCommonDivisor } from "./packs-grid.js";
 import { LabelQueue } from "./packs-queue.js";

@@ -1,5 +1,5 @@
 import { Fraction } from "fraction.js";
-import { unlimitedWork, type Work } from "../work.js";
+import { unlimitedWork, type Work } from "../counted-work.js";
 import { memoize } from "../memoize.js";
 import { greatestCommonDivisor } from "./packs-grid.js";
 import { exactPrice, stepsAtATime, tillPrice, type LooseOption } from "./loose-goods.js";

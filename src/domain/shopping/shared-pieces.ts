@@ -1,4 +1,4 @@
-import { restOf } from "../limits.js";
+import { restOf } from "../engine-limits.js";
 
 /** What the uses of one part take, in pieces by day, and for how many days after its piece is cut it still serves. */
 export interface PartUses {

@@ -1,4 +1,4 @@
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
 import type { KeepingClass } from "../model/keeping.js";

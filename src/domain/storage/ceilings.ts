@@ -2,7 +2,7 @@ import type { PublishedKeepingRule, RuleAudience, StoragePlace } from "../model/
 import { inForceOn, regionCovers, regionsOf, type RegionOwner, type Regions } from "../model/region.js";
 import { classesAround, isKeepingClass } from "./keeping-classes.js";
 import type { KeepingRules } from "./rule.js";
-import { lastingDays, plannedSpan } from "./window.js";
+import { lastingDays, plannedSpan } from "./keeping-window.js";
 
 /** Whose rules are asked for. */
 interface RuleScope extends Regions {

@@ -1,7 +1,7 @@
 import type { Food } from "../model/food.js";
 import type { KeepingQuestion } from "./guidance.js";
 import { limitsOf, mainPlace } from "./keeping-limits.js";
-import { lastDayFor } from "./window.js";
+import { lastDayFor } from "./keeping-window.js";
 
 /** Whole days that a food keeps once it is bought, until a meal at that hour, out of the freezer; null: nobody says. */
 export function foodKeeps(

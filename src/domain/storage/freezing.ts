@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import { compareEnds, endOf, lastingDays, type End, type Span } from "./window.js";
+import { compareEnds, endOf, lastingDays, type End, type Span } from "./keeping-window.js";
 
 /** A cooked food, frozen and thawed: ISO instants in order, seen from an IANA zone. */
 interface FrozenFood {

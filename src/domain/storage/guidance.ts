@@ -9,7 +9,7 @@ import type { Source } from "../model/source.js";
 import type { Warning } from "../problem.js";
 import type { Advice } from "./advice.js";
 import type { RuleReach } from "./ceilings.js";
-import type { Moment } from "./window.js";
+import type { Moment } from "./keeping-window.js";
 
 /** What keeps. */
 export interface Subject {

@@ -2,7 +2,16 @@ import type { KeepingRule, StoragePlace } from "../model/keeping.js";
 import { regionsOf, type RegionOwner } from "../model/region.js";
 import { ceilingsFor, type Ceiling, type RuleReach } from "./ceilings.js";
 import type { Basis, KeepingQuestion, Subject } from "./guidance.js";
-import { compareEnds, dateOfDay, endOf, lastingDays, plannedSpan, writerSpan, type End, type Span } from "./window.js";
+import {
+  compareEnds,
+  dateOfDay,
+  endOf,
+  lastingDays,
+  plannedSpan,
+  writerSpan,
+  type End,
+  type Span,
+} from "./keeping-window.js";
 
 /** Something with its own rules, and the day (after the session) from which they count. */
 interface KeptThing {

@@ -2,7 +2,7 @@ import type { FoodPart } from "../model/food.js";
 import type { Warning } from "../problem.js";
 import type { KeepingQuestion } from "./guidance.js";
 import { limitsOf, mainPlace } from "./keeping-limits.js";
-import { lastDayFor } from "./window.js";
+import { lastDayFor } from "./keeping-window.js";
 
 /** One use of a part: in a meal, or in the session (meal null, day 0). */
 export interface PartUse {

@@ -1,9 +1,9 @@
 import { memoize } from "../memoize.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import type { Component } from "../model/component.js";
 import { askedRegion } from "../model/region.js";
 import type { Warning } from "../problem.js";
-import { componentAdvice, foodAdvice, limitAdvice, mealAdvice } from "./ways-out.js";
+import { componentAdvice, foodAdvice, limitAdvice, mealAdvice } from "./find-advice.js";
 import type {
   KeepingQuestion,
   Kept,
@@ -18,7 +18,7 @@ import { componentsIn, factsOfRoute, inheritedLimits, type Inherited } from "./i
 import { isKeepingClass } from "./keeping-classes.js";
 import { limitsOf, mainPlace, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
 import { partKeeps, waitingPartWarning, waitingParts, type PartUse } from "./part-keeping.js";
-import { isPast } from "./window.js";
+import { isPast } from "./keeping-window.js";
 
 /** A component on its own, made as written: what `storageGuidance` takes where there is no plan. */
 export const keptComponent = (component: Component): KeptComponent => ({

@@ -1,7 +1,7 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { Household } from "../../domain/model/household.js";
 import { daysAfter, instantAt, laterStart } from "../../domain/plan/session/session-date.js";
-import type { MealTime } from "../../domain/storage/window.js";
+import type { MealTime } from "../../domain/storage/keeping-window.js";
 import type { DaySession } from "../../domain/plan/session/split-session.js";
 import type { Addresses } from "../addresses.js";
 import type { CalendarEvent } from "./calendar-event.js";

@@ -1,4 +1,4 @@
-import { legible } from "../words/legible.js";
+import { legibleText } from "../words/legible-text.js";
 
 /** Octets of a code point in UTF-8. */
 const octets = (character: string): number => {
@@ -25,7 +25,7 @@ function folded(line: string): string {
 
 /** RFC 5545, 3.3.11: a value of type TEXT. */
 export const calendarText = (text: string): string =>
-  legible(text)
+  legibleText(text)
     .replace(/\r\n?/g, "\n")
     .replace(/[\\;,]/g, "\\$&")
     .replaceAll("\n", "\\n");

@@ -1,5 +1,5 @@
 import { intlTag } from "../../domain/quantity/intl-tag.js";
-import { legible } from "../words/legible.js";
+import { legibleText } from "../words/legible-text.js";
 
 interface CsvMarks {
   readonly separator: "," | ";";
@@ -35,7 +35,7 @@ function cellText(cell: CsvCell, { decimal }: CsvMarks): string {
 }
 
 function wordsOf(words: string): string {
-  const text = legible(words);
+  const text = legibleText(words);
   return formula.test(text) ? `'${text}` : text;
 }
 

@@ -1,6 +1,6 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { Addresses } from "../addresses.js";
-import { oneLine } from "../words/legible.js";
+import { oneLine } from "../words/legible-text.js";
 import { markupText } from "./markup-text.js";
 import { planDocument } from "./plan-document.js";
 import { renderHtml, type HtmlElement, type HtmlSkin } from "./render-html.js";

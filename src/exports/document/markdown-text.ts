@@ -1,4 +1,4 @@
-import { oneLine } from "../words/legible.js";
+import { oneLine } from "../words/legible-text.js";
 
 /** Characters that mean something inside a line, in CommonMark and in the extensions and templates newsletters use. */
 const marks = /[\\`*_[\]<>&~|#{}]/g;

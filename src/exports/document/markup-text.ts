@@ -1,4 +1,4 @@
-import { legible } from "../words/legible.js";
+import { legibleText } from "../words/legible-text.js";
 
 const entities: Readonly<Record<string, string>> = {
   "&": "&amp;",
@@ -9,4 +9,5 @@ const entities: Readonly<Record<string, string>> = {
 };
 
 /** Any text as text of HTML or XML, and as the value of a quoted attribute. */
-export const markupText = (text: string): string => legible(text).replace(/[&<>"']/g, (mark) => entities[mark] ?? mark);
+export const markupText = (text: string): string =>
+  legibleText(text).replace(/[&<>"']/g, (mark) => entities[mark] ?? mark);

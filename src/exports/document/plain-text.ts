@@ -3,7 +3,7 @@ import type { ShoppingLine } from "../../domain/plan/scaled.js";
 import { componentText } from "../words/component-text.js";
 import { costText } from "../words/cost-text.js";
 import { keepingLines } from "../sentences/keeping-text.js";
-import { legible } from "../words/legible.js";
+import { legibleText } from "../words/legible-text.js";
 import { lineText } from "../words/line-text.js";
 import { nameBook } from "../words/name-book.js";
 import { byAisle, codeWords, coveredLines, shoppingText } from "./shopping-text.js";
@@ -56,7 +56,7 @@ export function plainText({ scaled, list, storage, reader }: PlainTextInput): st
     ),
     "",
   ]
-    .map(legible)
+    .map(legibleText)
     .join("\n");
 }
 

@@ -1,5 +1,5 @@
 import { entryId, entryTexts, feedTime, type Feed, type FeedAuthor, type FeedEntry } from "./feed.js";
-import { oneLine } from "../words/legible.js";
+import { oneLine } from "../words/legible-text.js";
 import { markupText } from "../document/markup-text.js";
 import { wordsFor } from "../words/words-for.js";
 

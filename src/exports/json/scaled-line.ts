@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Step } from "../../domain/model/component.js";
-import { writtenMinutes } from "../../domain/prep-session/solver/growth.js";
+import { writtenMinutes } from "../../domain/prep-session/solver/step-growth.js";
 import type { ScaledLine } from "../../domain/plan/scaled.js";
 import { showScaledLine } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";

@@ -2,7 +2,7 @@ import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
 import type { Problem } from "../../domain/problem.js";
-import { runToEnd, type InSlices } from "../../domain/work.js";
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import { minutesText } from "../words/minutes-text.js";
 import { moneyText } from "../words/money-text.js";
 import { regionLine } from "../sentences/region-line.js";

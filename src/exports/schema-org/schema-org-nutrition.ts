@@ -2,7 +2,7 @@ import type { NutritionInformation } from "schema-dts";
 import type { NutrientCode } from "../../domain/model/food.js";
 import { labelScheme } from "../../domain/nutrition/label-figure.js";
 import type { Nutrition } from "../../domain/nutrition/nutrients.js";
-import { oneLine } from "../words/legible.js";
+import { oneLine } from "../words/legible-text.js";
 import type { NameBook } from "../words/name-book.js";
 import { nutritionNotes } from "../sentences/nutrition-notes.js";
 import { nutritionFigures } from "../sentences/nutrition-figures.js";

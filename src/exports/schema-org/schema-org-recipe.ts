@@ -3,7 +3,7 @@ import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { ScaledMeal } from "../../domain/plan/scaled.js";
 import type { Addresses } from "../addresses.js";
 import { isoDuration } from "./iso-duration.js";
-import { oneLine } from "../words/legible.js";
+import { oneLine } from "../words/legible-text.js";
 import { lineText } from "../words/line-text.js";
 import type { NameBook } from "../words/name-book.js";
 import { cookingTimes, recipeParts, type RecipePart } from "./recipe-parts.js";

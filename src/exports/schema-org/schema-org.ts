@@ -3,7 +3,7 @@ import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { DaySession } from "../../domain/plan/session/split-session.js";
 import type { Addresses } from "../addresses.js";
 import { isoDuration } from "./iso-duration.js";
-import { oneLine } from "../words/legible.js";
+import { oneLine } from "../words/legible-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
 import { mealAddress, schemaOrgRecipe } from "./schema-org-recipe.js";
 import { taskText } from "../document/sections/session-section.js";

@@ -3,7 +3,7 @@ import { claimSentence } from "./claim-sentence.js";
 import { cautionsSentence } from "./cautions-sentence.js";
 import { heatIn } from "../words/degree-text.js";
 import { pathText } from "../words/path-text.js";
-import { stoppingSentence } from "./stopping-sentence.js";
+import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 
 const hours = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "hour" : "hours"}`;
 
@@ -49,7 +49,7 @@ function sentence(finding: NamedFinding): string {
     case "KEPT_BEYOND_RULES":
     case "NEEDS_THE_COLD":
     case "FORM_UNKNOWN":
-      return stoppingSentence(finding, name);
+      return stopsPublishingSentence(finding, name);
     case "LINE_IN_NO_STEP":
       return `No step uses "${thing(finding.item)}". Name it in a step, or take the line out.`;
     case "AMOUNT_MISSING":

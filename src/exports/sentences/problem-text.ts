@@ -3,9 +3,9 @@ import { openTableNumber } from "../../domain/model/open-table-slug.js";
 import { pathText } from "../words/path-text.js";
 import { claimSentence } from "./claim-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
-import { stoppingSentence } from "./stopping-sentence.js";
+import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 import { openLineText, openPointText } from "./open-point-text.js";
-import { missingWords, whatWords, whyWords } from "../words/fact-words.js";
+import { missingWords, whatWords, whyWords } from "../words/missing-fact-words.js";
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
 const at = (path: Path): string => (path.length === 0 ? "" : `${pathText(path)}: `);
@@ -139,7 +139,7 @@ function problemSentence(problem: Problem): string {
     case "KEPT_BEYOND_RULES":
     case "NEEDS_THE_COLD":
     case "FORM_UNKNOWN":
-      return stoppingSentence(problem);
+      return stopsPublishingSentence(problem);
     case "CLAIM_BROKEN":
     case "CLAIM_NOT_KNOWN":
     case "CLAIM_WITHOUT_RULE":

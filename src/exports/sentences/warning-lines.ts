@@ -1,5 +1,5 @@
 import type { Warning, WarningCode } from "../../domain/problem.js";
-import { missingWords } from "../words/fact-words.js";
+import { missingWords } from "../words/missing-fact-words.js";
 import { namedWarning, type WarningNames } from "./named-warning.js";
 import { warningText } from "./problem-text.js";
 

@@ -5,7 +5,7 @@ import type { Deps } from "../../services/deps.js";
 import type { Cache } from "../../services/cache/cache.js";
 import { answerKey, cachedAnswer, type AnswerKey, type Computed } from "../../services/cache/cached-answer.js";
 import { BoundedCache } from "../../domain/bounded-cache.js";
-import { inStage } from "../../services/stage.js";
+import { inStage } from "../../services/answer-stage.js";
 import { isShared, type Call, type CallContext } from "../server/call.js";
 import { createContext } from "../context.js";
 import { mutationPatience, type EngineOptions } from "../server/engine-options.js";

@@ -1,6 +1,6 @@
 import type { ApolloServerPlugin } from "@apollo/server";
 import { Kind, type DocumentNode, type GraphQLError, type GraphQLSchema } from "graphql";
-import { inStage } from "../../services/stage.js";
+import { inStage } from "../../services/answer-stage.js";
 import { Refused, type CallContext } from "../server/call.js";
 import { compiledOperations, keptDocuments, type CompiledDocument } from "../server/compiled-operations.js";
 import type { EngineOptions } from "../server/engine-options.js";

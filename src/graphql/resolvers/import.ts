@@ -16,10 +16,10 @@ import type {
   MutationResolvers,
   QueryResolvers,
 } from "../generated/resolver-types.js";
-import type { FeedParent, ImportRunParent } from "../parents.js";
+import type { FeedParent, ImportRunParent } from "../parent-types.js";
 import { payload } from "../payload.js";
 import { connection } from "./connection.js";
-import type { FieldsBeyond } from "./fields-beyond.js";
+import type { FieldsToResolve } from "./fields-to-resolve.js";
 
 type ImportQuery = "feeds" | "feed" | "importRun" | "importRuns" | "quarantinedRows" | "importReport" | "morningReport";
 
@@ -108,7 +108,7 @@ function settingsOf({ articles, columns, place, ...settings }: FeedSettingsInput
 const given = (fields: object): object =>
   Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null && value !== undefined));
 
-export const feedResolvers: FieldsBeyond<FeedResolvers, FeedParent> = {
+export const feedResolvers: FieldsToResolve<FeedResolvers, FeedParent> = {
   publisher: ({ publisher }, _, { loaders }) => (publisher === null ? null : loaders.publishers.load(publisher)),
   settings: ({ settings }) => {
     const { articles, place, columns, ...read } = feedSettingsSchema.parse(settings);
@@ -126,7 +126,7 @@ export const feedResolvers: FieldsBeyond<FeedResolvers, FeedParent> = {
   },
 };
 
-export const importRunResolvers: FieldsBeyond<ImportRunResolvers, ImportRunParent> = {
+export const importRunResolvers: FieldsToResolve<ImportRunResolvers, ImportRunParent> = {
   id: ({ run }) => run.id,
   kind: ({ run }) => run.kind,
   state: ({ run }) => run.state,

@@ -6,7 +6,7 @@ import { createPublisher, updatePublisher } from "../../services/access/save-pub
 import { revokeToken } from "../../services/access/revoke-token.js";
 import type { Context } from "../context.js";
 import type { MutationResolvers } from "../generated/resolver-types.js";
-import type { ProblemParent, PublisherParent } from "../parents.js";
+import type { ProblemParent, PublisherParent } from "../parent-types.js";
 import { payload } from "../payload.js";
 import { draftMutations } from "./drafts/draft.js";
 import { publishingMutations } from "./drafts/publishing.js";

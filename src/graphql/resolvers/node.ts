@@ -2,8 +2,8 @@ import { findOwnFood } from "../../services/foods/find-own-food.js";
 import type { Context } from "../context.js";
 import { problemsError } from "../errors.js";
 import { readGlobalId, type NodeRef } from "../global-id.js";
-import type { NodeParent } from "../parents.js";
-import { componentParent, foodParent, mealParent } from "./parents-of.js";
+import type { NodeParent } from "../parent-types.js";
+import { componentParent, foodParent, mealParent } from "./make-parents.js";
 
 /** What an id points at; null if it is gone. An id that this service never gave out is the caller's error. */
 export async function loadNode(id: string, context: Context): Promise<NodeParent | null> {

@@ -1,9 +1,9 @@
 import { problemText } from "../../exports/sentences/problem-text.js";
 import type { ProblemResolvers } from "../generated/resolver-types.js";
-import type { ProblemParent } from "../parents.js";
-import type { FieldsBeyond } from "./fields-beyond.js";
+import type { ProblemParent } from "../parent-types.js";
+import type { FieldsToResolve } from "./fields-to-resolve.js";
 
-export const problemResolvers: FieldsBeyond<ProblemResolvers, ProblemParent> = {
+export const problemResolvers: FieldsToResolve<ProblemResolvers, ProblemParent> = {
   message: (problem) => problemText(problem),
   path: ({ path }) => path.map(String),
   file: ({ place }) => place?.file ?? null,

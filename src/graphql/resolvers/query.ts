@@ -1,6 +1,6 @@
 import type { Problem } from "../../domain/problem.js";
 import { shopInSlices } from "../../domain/plan/shop.js";
-import { portionCountProblems } from "../../services/answers/portion-count.js";
+import { checkPortionCount } from "../../services/answers/check-portion-count.js";
 import { scalePlansInSlices } from "../../domain/plan/scale-plan.js";
 import { changePan } from "../../services/answers/change-pan.js";
 import { listCatalogueFoods } from "../../services/foods/find-catalogue-foods.js";
@@ -11,7 +11,7 @@ import { listVocabulary } from "../../services/answers/list-vocabulary.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { readReadersHousehold } from "../../services/answers/read-readers-household.js";
 import { runInSlices } from "../../services/time-slices.js";
-import { inStage } from "../../services/stage.js";
+import { inStage } from "../../services/answer-stage.js";
 import { resolveRegion } from "../../services/answers/resolve-region.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 import { problemsError, valueOf } from "../errors.js";
@@ -20,7 +20,7 @@ import { changeQueries } from "./plans/change.js";
 import { connection } from "./connection.js";
 import { draftQueries } from "./drafts/draft.js";
 import { loadNode } from "./node.js";
-import { componentParent, foodParent } from "./parents-of.js";
+import { componentParent, foodParent } from "./make-parents.js";
 import { tokenQueries } from "./token.js";
 import { importQueries } from "./import.js";
 import { webhookQueries } from "./webhook.js";
@@ -69,7 +69,7 @@ export const queryResolvers: QueryResolvers = {
     connection(valueOf(await listCatalogueFoods(deps, { search: search ?? null, page })), (food) => food),
 
   shoppingList: async (_, { plans, household: given }, { deps, loaders }) => {
-    const tooMany = portionCountProblems(plans.length);
+    const tooMany = checkPortionCount(plans.length);
     if (tooMany.length > 0) throw problemsError(tooMany);
     const portions = await Promise.all(
       plans.map(async ({ publisher, slug, revision, servings }, index) => {

@@ -1,11 +1,11 @@
 import { isScope } from "../../services/access/actor.js";
 import { findToken } from "../../services/access/find-token.js";
-import { listTokens, readAuditTrail } from "../../services/access/list-for-admins.js";
+import { listTokens, readAuditTrail } from "../../services/access/admin-lists.js";
 import { valueOf } from "../errors.js";
 import type { AccessTokenResolvers, AuditEntryResolvers, QueryResolvers } from "../generated/resolver-types.js";
-import type { AccessTokenParent, AuditEntryParent } from "../parents.js";
+import type { AccessTokenParent, AuditEntryParent } from "../parent-types.js";
 import { connection } from "./connection.js";
-import type { FieldsBeyond } from "./fields-beyond.js";
+import type { FieldsToResolve } from "./fields-to-resolve.js";
 
 export const tokenQueries: Pick<QueryResolvers, "viewer" | "tokens" | "auditTrail"> = {
   viewer: (_, __, { deps, actor }) => (actor.kind === "TOKEN" ? findToken(deps, actor.token) : null),
@@ -17,11 +17,11 @@ export const tokenQueries: Pick<QueryResolvers, "viewer" | "tokens" | "auditTrai
     connection(valueOf(await readAuditTrail(deps, actor, { publisher: publisher ?? null, page })), (entry) => entry),
 };
 
-export const accessTokenResolvers: FieldsBeyond<AccessTokenResolvers, AccessTokenParent> = {
+export const accessTokenResolvers: FieldsToResolve<AccessTokenResolvers, AccessTokenParent> = {
   publisher: ({ publisher }, _, { loaders }) => (publisher === null ? null : loaders.publishers.load(publisher)),
   scopes: ({ scopes }) => scopes.filter(isScope),
 };
 
-export const auditEntryResolvers: FieldsBeyond<AuditEntryResolvers, AuditEntryParent> = {
+export const auditEntryResolvers: FieldsToResolve<AuditEntryResolvers, AuditEntryParent> = {
   publisher: ({ publisher }, _, { loaders }) => (publisher === null ? null : loaders.publishers.load(publisher)),
 };

@@ -1,4 +1,4 @@
-import { listWebhooks } from "../../services/access/list-for-admins.js";
+import { listWebhooks } from "../../services/access/admin-lists.js";
 import {
   createWebhook,
   deleteWebhook,
@@ -18,10 +18,10 @@ import type {
   WebhookDeliveryResolvers,
   WebhookResolvers,
 } from "../generated/resolver-types.js";
-import type { WebhookDeliveryParent, WebhookParent } from "../parents.js";
+import type { WebhookDeliveryParent, WebhookParent } from "../parent-types.js";
 import { payload } from "../payload.js";
 import { connection } from "./connection.js";
-import type { FieldsBeyond } from "./fields-beyond.js";
+import type { FieldsToResolve } from "./fields-to-resolve.js";
 
 export const webhookQueries: Pick<QueryResolvers, "webhooks" | "webhookDeliveries"> = {
   webhooks: async (_, { publisher, ...page }, { deps, actor }) =>
@@ -56,7 +56,7 @@ export const webhookMutations: Pick<MutationResolvers, WebhookMutation> = {
     payload("delivery", await replayDelivery(context.deps, context, input), (id) => findDelivery(context.deps, id)),
 };
 
-export const webhookResolvers: FieldsBeyond<WebhookResolvers, WebhookParent> = {
+export const webhookResolvers: FieldsToResolve<WebhookResolvers, WebhookParent> = {
   publisher: async ({ id, publisher }, _, { loaders }) => {
     const found = await loaders.publishers.load(publisher);
     if (found === null) throw new Error(`the webhook ${id} has no publisher`);
@@ -64,7 +64,7 @@ export const webhookResolvers: FieldsBeyond<WebhookResolvers, WebhookParent> = {
   },
 };
 
-export const webhookDeliveryResolvers: FieldsBeyond<WebhookDeliveryResolvers, WebhookDeliveryParent> = {
+export const webhookDeliveryResolvers: FieldsToResolve<WebhookDeliveryResolvers, WebhookDeliveryParent> = {
   change: ({ changeId }) => changeId,
   run: ({ runId }) => runId,
   plan: async ({ id, revisionId }, _, { loaders }) => {

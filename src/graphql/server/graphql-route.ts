@@ -1,5 +1,5 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { callerGone } from "../../http/caller-gone.js";
+import { callerDisconnected } from "../../http/caller-disconnected.js";
 import { isKnownTag, tagOf } from "../../http/entity-tag.js";
 import { DatabaseUnavailable, logUnavailable } from "../../services/database-unavailable.js";
 import type { Deps } from "../../services/deps.js";
@@ -43,7 +43,7 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
           report: (operation) => {
             request.operation = operation;
           },
-          gone: () => callerGone(reply.raw),
+          gone: () => callerDisconnected(reply.raw),
         },
         { deps, requestId: request.id, actor: request.actor },
       );

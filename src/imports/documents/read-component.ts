@@ -9,16 +9,16 @@ import { readLines, stepLineIds } from "./lines/read-lines.js";
 import type { KnownItems } from "./lines/read-lines.js";
 import { readRatio } from "./read-ratio.js";
 import { readSteps } from "./read-steps.js";
-import { readingOf } from "./reading.js";
-import type { Reading } from "./reading.js";
+import { readingContextOf } from "./reading-context.js";
+import type { ReadingContext } from "./reading-context.js";
 
 /** The own measures alone: lines elsewhere need them before the component itself can be read. */
 export const componentMeasures = (document: ComponentDocument): Result<readonly OwnMeasure[]> =>
-  readOwnMeasures(document.measures, readingOf(document), ["measures"]);
+  readOwnMeasures(document.measures, readingContextOf(document), ["measures"]);
 
 /** A component as the model has it. Paths of problems lead into the document. */
 export function readComponent(document: ComponentDocument, known: KnownItems): Result<Component> {
-  const reading = readingOf(document);
+  const reading = readingContextOf(document);
   const measures = componentMeasures(document);
   if (!measures.ok) return measures;
   const read = combine({
@@ -54,7 +54,7 @@ function readBatches(written: BatchesWritten, path: Path): Result<BatchRule> {
   });
 }
 
-function readRoute(route: RouteDocument, known: KnownItems, reading: Reading, path: Path): Result<Route> {
+function readRoute(route: RouteDocument, known: KnownItems, reading: ReadingContext, path: Path): Result<Route> {
   const read = combine({
     lines: readLines(route.lines, known, reading, [...path, "lines"]),
     steps: readSteps(route.steps, stepLineIds(route.lines), [...path, "steps"]),

@@ -1,6 +1,6 @@
 import { madeProblems, mostProblems } from "../../domain/first-problems.js";
 import type { Path, Problem } from "../../domain/problem.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
 import { allowedKeys } from "./allowed-keys.js";
 import { documentKinds, documentSchemas } from "./document-kinds.js";
 import type { AnyDocument, DocumentKind } from "./document-kinds.js";

@@ -5,13 +5,13 @@ import { failed, ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { toBase } from "../../domain/quantity/convert.js";
 import { combine, every, mapResult } from "./combine-results.js";
-import type { Reading } from "./reading.js";
+import type { ReadingContext } from "./reading-context.js";
 import type { densitiesSchema, keepingListSchema, ownMeasuresSchema } from "./schemas/shared-schemas.js";
 
 /** The facts that foods and components share: keeping, own measures, densities. `path` leads to the list. */
 export const readKeeping = (
   rules: z.output<typeof keepingListSchema>,
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
 ): Result<readonly KeepingRule[]> =>
   every(
@@ -30,7 +30,7 @@ export const readKeeping = (
 
 export const readOwnMeasures = (
   measures: z.output<typeof ownMeasuresSchema>,
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
 ): Result<readonly OwnMeasure[]> =>
   every(
@@ -52,7 +52,7 @@ export const readOwnMeasures = (
 
 export const readDensities = (
   densities: z.output<typeof densitiesSchema>,
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
 ): Result<readonly FoodDensity[]> =>
   every(
@@ -66,7 +66,11 @@ export const readDensities = (
     }),
   );
 
-function gramsPerMl(density: z.output<typeof densitiesSchema>[number], reading: Reading, path: Path): Result<number> {
+function gramsPerMl(
+  density: z.output<typeof densitiesSchema>[number],
+  reading: ReadingContext,
+  path: Path,
+): Result<number> {
   const direct = density["grams-per-ml"];
   if (direct !== undefined) return ok(direct);
   const [grams, per] = [density.grams ?? 0, density.per ?? ""];

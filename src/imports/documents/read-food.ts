@@ -14,8 +14,8 @@ import { combine, every, mapResult } from "./combine-results.js";
 import { nutrientKeys } from "./schemas/food-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
 import { readDensities, readKeeping, readOwnMeasures } from "./read-facts.js";
-import { readingOf } from "./reading.js";
-import type { Reading } from "./reading.js";
+import { readingContextOf } from "./reading-context.js";
+import type { ReadingContext } from "./reading-context.js";
 
 /**
  * A food as the model has it. Paths of problems lead into the document.
@@ -23,7 +23,7 @@ import type { Reading } from "./reading.js";
  * @param base the food that it builds on, whose measures its packs may be counted in
  */
 export function readFood(document: FoodDocument, base: Food | null = null): Result<Food> {
-  const reading = readingOf(document);
+  const reading = readingContextOf(document);
   const facts = combine({
     densities: readDensities(document.densities, reading, ["densities"]),
     measures: readOwnMeasures(document.measures, reading, ["measures"]),
@@ -92,9 +92,9 @@ const splitTag = (tag: string): readonly string[] => {
   return region === undefined ? [tag] : [tag.slice(0, -region.length - 1), region];
 };
 
-const withSources = <D extends { readonly source: Parameters<Reading["source"]>[0] }, T>(
+const withSources = <D extends { readonly source: Parameters<ReadingContext["source"]>[0] }, T>(
   documents: readonly D[],
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
   change: (document: D) => T,
 ) =>
@@ -108,7 +108,7 @@ const withSources = <D extends { readonly source: Parameters<Reading["source"]>[
   );
 
 /** What the ingredient is itself is what the food is said to contain. */
-function readSingleIngredient(document: FoodDocument, reading: Reading): Result<SingleIngredient | null> {
+function readSingleIngredient(document: FoodDocument, reading: ReadingContext): Result<SingleIngredient | null> {
   const written = document["single-ingredient"];
   if (written === null) return ok(null);
   const is = document.allergens.flatMap(({ code, presence }) => (presence === "CONTAINS" ? [code] : []));
@@ -117,7 +117,7 @@ function readSingleIngredient(document: FoodDocument, reading: Reading): Result<
 
 function readNutrients(
   written: FoodDocument["nutrients"],
-  reading: Reading,
+  reading: ReadingContext,
   path: Path = ["nutrients"],
 ): Result<FoodNutrients | null> {
   if (written === null) return ok(null);
@@ -132,7 +132,7 @@ function readNutrients(
   }));
 }
 
-function readPart(part: FoodDocument["parts"][number], reading: Reading, path: Path) {
+function readPart(part: FoodDocument["parts"][number], reading: ReadingContext, path: Path) {
   const read = combine({
     perPiece: reading.amount(part["per-piece"], [], [...path, "per-piece"]),
     source: reading.source(part.source, [...path, "source"]),
@@ -153,7 +153,7 @@ function readPart(part: FoodDocument["parts"][number], reading: Reading, path: P
 function readPack(
   pack: FoodDocument["packs"][number],
   measures: Food["measures"],
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
 ): Result<Pack> {
   const read = combine({
@@ -175,7 +175,7 @@ function readPack(
 
 function readLoose(
   written: FoodDocument["packs"][number]["loose"],
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
 ): Result<Loose | null> {
   if (written === null || written.step === null) return ok(written === null ? null : { step: null });

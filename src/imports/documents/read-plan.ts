@@ -5,12 +5,12 @@ import type { MealDocument, PlanDocument } from "./schemas/plan-schema.js";
 import { readLines, stepLineIds } from "./lines/read-lines.js";
 import type { KnownItems } from "./lines/read-lines.js";
 import { readSteps } from "./read-steps.js";
-import { readingOf } from "./reading.js";
-import type { Reading } from "./reading.js";
+import { readingContextOf } from "./reading-context.js";
+import type { ReadingContext } from "./reading-context.js";
 
 /** A plan as the model has it. Paths of problems lead into the document. */
 export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan> {
-  const reading = readingOf(document);
+  const reading = readingContextOf(document);
   const meals = every(
     document.meals.map((meal, index) => readMeal(meal, document.serves, known, reading, ["meals", index])),
   );
@@ -34,7 +34,7 @@ function readMeal(
   meal: MealDocument,
   planServes: number,
   known: KnownItems,
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
 ): Result<Meal> {
   const read = combine({

@@ -3,11 +3,11 @@ import type { Food, OwnMeasure } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
 import type { NamedFood } from "../../domain/quantity/food-name.js";
 import type { AnyDocument } from "./document-kinds.js";
 import type { NamedComponent } from "./lines/line-names.js";
-import { settleLines, type LineThings } from "./lines/settle-lines.js";
+import { resolveTextLines, type LineThings } from "./lines/resolve-text-lines.js";
 import type { ComponentDocument } from "./schemas/component-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
 import type { PlanDocument } from "./schemas/plan-schema.js";
@@ -67,7 +67,7 @@ export function* resolveInSlices(
   const foodDocuments = ofKind<FoodDocument>(given, "food");
   const foods = yield* each(foodDocuments, work, (read) => resolved(read, readOnBase(read.document, bases)));
   const ownFoods = foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)));
-  const documents = yield* settleLines(given, lineThings(given, ownFoods, known), work);
+  const documents = yield* resolveTextLines(given, lineThings(given, ownFoods, known), work);
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
   const planDocuments = ofKind<PlanDocument>(documents, "plan");
 

@@ -3,9 +3,9 @@ import type { MeasureSystem } from "../../domain/model/amount.js";
 import type { FoodMatch, FoodNames } from "../../domain/quantity/food-name.js";
 import type { LineReason } from "../../domain/quantity/parse.js";
 import { readLine } from "../../domain/quantity/read-line.js";
-import type { PlainDocument } from "../documents/document-of.js";
+import type { PlainDocument } from "../documents/plain-document.js";
 import { measureSystemWords } from "../documents/schemas/shared-schemas.js";
-import { takenLine } from "../documents/lines/taken-line.js";
+import { lineDocument } from "../documents/lines/line-document.js";
 import type { WebRecipe, WebStep } from "./web-recipe.js";
 
 /** Something about a recipe that a person must say; until then the draft cannot be saved. */
@@ -52,7 +52,7 @@ export function recipeDraft(recipe: WebRecipe, options: DraftOptions): RecipeDra
     written,
     ...readLine(written, { locale, measures, region, foods }),
   }));
-  const lines = read.flatMap(({ written, taken }) => (taken === null ? [] : [takenLine(written, taken)]));
+  const lines = read.flatMap(({ written, taken }) => (taken === null ? [] : [lineDocument(written, taken)]));
   const open = read.flatMap(({ written, taken, reasons, match }): readonly OpenPoint[] =>
     taken === null ? [{ kind: "LINE", written, reasons, match }] : [],
   );

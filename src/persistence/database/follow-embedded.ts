@@ -1,5 +1,5 @@
 import type { PGlite } from "@electric-sql/pglite";
-import { createProbes, signalChannel, type FollowSignals } from "./signals.js";
+import { createProbes, signalChannel, type FollowSignals } from "./change-signals.js";
 
 /** Changes of the embedded database, which are all made in this process. */
 export const followEmbedded =

@@ -3,7 +3,13 @@ import { Socket } from "node:net";
 import pg from "pg";
 import { withTimeout } from "./with-timeout.js";
 import type { PersistenceLog } from "./persistence-log.js";
-import { createProbes, signalChannel, type Followed, type FollowSignals, type SignalFollower } from "./signals.js";
+import {
+  createProbes,
+  signalChannel,
+  type Followed,
+  type FollowSignals,
+  type SignalFollower,
+} from "./change-signals.js";
 
 interface FollowOptions {
   /** Past any pooler: who listens needs a session of its own. */

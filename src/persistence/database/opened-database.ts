@@ -3,7 +3,7 @@ import type { PersistenceLog } from "./persistence-log.js";
 import type { Data } from "../data.js";
 import type { PrismaClient } from "../generated/client.js";
 import type { Replicas } from "./open-replicas.js";
-import type { FollowSignals } from "./signals.js";
+import type { FollowSignals } from "./change-signals.js";
 
 export interface OpenedDatabase {
   readonly kind: "embedded" | "server";

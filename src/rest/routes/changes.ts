@@ -1,6 +1,6 @@
 import { changePageSchema } from "../../exports/json/change.js";
 import { listChangesWithPlans, type ChangeWithPlan } from "../../services/plans/list-changes-with-plans.js";
-import { planAddress } from "../addresses-of.js";
+import { planAddress } from "../rest-addresses.js";
 import { asJson, endpoint } from "../endpoint.js";
 import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inQuery } from "../parameter.js";

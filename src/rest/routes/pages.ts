@@ -1,14 +1,14 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Deps } from "../../services/deps.js";
 import { AnswerTooLarge } from "../../http/answer-size.js";
-import { callerGone } from "../../http/caller-gone.js";
+import { callerDisconnected } from "../../http/caller-disconnected.js";
 import { unavailableHeaders, DatabaseUnavailable, logUnavailable } from "../../services/database-unavailable.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
 import { householdCost } from "../../services/answers/household-cost.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
-import { mostPortions } from "../../services/answers/portion-count.js";
+import { mostPortions } from "../../services/answers/check-portion-count.js";
 import { showListPage, type OtherPlan } from "../../services/answers/show-list-page.js";
 import { showPlanCard } from "../../services/answers/show-plan-card.js";
 import { showPlanPage } from "../../services/answers/show-plan-page.js";
@@ -87,7 +87,7 @@ async function answer(
   compute: (deps: Deps) => Promise<EncodedResponse>,
 ): Promise<FastifyReply> {
   const key = `page ${request.publicOrigin} ${request.url}`;
-  const gone = () => callerGone(reply.raw);
+  const gone = () => callerDisconnected(reply.raw);
   return sendResponse(
     await cachedResponse({ deps, request, reply, key, limit: queryTime, gone, compute }),
     request,

@@ -9,7 +9,7 @@ import { plainText } from "../../exports/document/plain-text.js";
 import { planMarkdown } from "../../exports/document/markdown.js";
 import { schemaOrgText } from "../../exports/schema-org/schema-org.js";
 import { loadPlan } from "../../services/plans/load-plan.js";
-import { addressesOf, pageAddress, planAddress } from "../addresses-of.js";
+import { addressesOf, pageAddress, planAddress } from "../rest-addresses.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { noSession } from "../no-session.js";
 import { inPath } from "../parameter.js";

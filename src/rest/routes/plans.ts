@@ -1,7 +1,7 @@
 import { pageSchema, planSummaryJson, planSummarySchema } from "../../exports/json/plan-parts.js";
 import type { RevisionSummary } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
-import { planAddress } from "../addresses-of.js";
+import { planAddress } from "../rest-addresses.js";
 import { asJson, endpoint } from "../endpoint.js";
 import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inQuery } from "../parameter.js";

@@ -7,7 +7,7 @@ import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
 import { listFeed, type FollowedPlan } from "../../services/plans/list-feed.js";
 import { isStorable } from "../../services/storable-text.js";
-import { pageAddress, publisherAddress, publisherPage } from "../addresses-of.js";
+import { pageAddress, publisherAddress, publisherPage } from "../rest-addresses.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inPath } from "../parameter.js";

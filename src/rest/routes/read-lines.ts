@@ -3,7 +3,7 @@ import { measureSystems } from "../../domain/model/amount.js";
 import { named } from "../../exports/json/named-schema.js";
 import { textLinesJson, textLinesSchema } from "../../exports/json/text-line.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
-import { readShape } from "../../services/drafts/read-shape.js";
+import { parseWithSchema } from "../../services/drafts/parse-with-schema.js";
 import { mostTextLines, readTextLines, type LineExplained } from "../../services/drafts/read-text-lines.js";
 import { asJson, endpoint, found, refused } from "../endpoint.js";
 import { notProcessable } from "../refusal.js";
@@ -43,7 +43,7 @@ export const readLinesEndpoint = endpoint(
     },
   },
   async ({ deps, caller, body }) => {
-    const read = readShape(question, body);
+    const read = parseWithSchema(question, body);
     if (!read.ok) return refused(notProcessable(read.problems));
     const lines = await readTextLines(deps, caller.actor, read.value);
     return lines.ok ? found(lines.value) : refused(notProcessable(lines.problems));

@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { answerLists } from "../../services/answers/answer-lists.js";
-import { mostPortions } from "../../services/answers/portion-count.js";
+import { mostPortions } from "../../services/answers/check-portion-count.js";
 import { householdCost } from "../../services/answers/household-cost.js";
 import { named } from "../../exports/json/named-schema.js";
-import { readShape } from "../../services/drafts/read-shape.js";
+import { parseWithSchema } from "../../services/drafts/parse-with-schema.js";
 import { endpoint, found, refused } from "../endpoint.js";
 import { householdBody } from "../household-body.js";
 import { pointsBeyond, pointsOfPlan } from "../endpoint-cost.js";
@@ -57,7 +57,7 @@ export const shoppingListEndpoint = endpoint(
     },
   },
   async ({ deps, body }) => {
-    const read = readShape(listQuestion, body);
+    const read = parseWithSchema(listQuestion, body);
     if (!read.ok) return refused(notProcessable(read.problems));
     const plans = read.value.plans.map(({ revision = null, ...plan }) => ({ ...plan, revision }));
     const answer = await answerLists(deps, plans, read.value.household ?? {});

@@ -1,7 +1,7 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Actor, Caller, Scope } from "./actor.js";
 import type { Data, Deps } from "../deps.js";
-import { nameProblems } from "../drafts/check/name-problems.js";
+import { checkName } from "../drafts/check/check-name.js";
 import { newTokenParts, secretHash, tokenText } from "./token-text.js";
 import { authorOf, write } from "../write.js";
 
@@ -39,7 +39,7 @@ export async function createToken(deps: Deps, caller: Caller, input: TokenInput)
       const latest = await expiryOf(data, caller.actor);
       const expiresAt = input.expiresAt ?? latest;
       const problems = [
-        ...nameProblems(name, ["input", "name"]),
+        ...checkName(name, ["input", "name"]),
         ...scopeProblems(scopes),
         ...expiryProblems(expiresAt, now, latest),
       ];

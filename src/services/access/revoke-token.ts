@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "../deps.js";
-import { ownerOf } from "./owner-of.js";
+import { findOwner } from "./find-owner.js";
 import { write } from "../write.js";
 
 interface RevokeInput {
@@ -14,7 +14,7 @@ interface RevokeInput {
 export async function revokeToken(deps: Deps, caller: Caller, input: RevokeInput): Promise<Result<string>> {
   const { id, idempotencyKey } = input;
   const find = async () => (await deps.data.accessTokens.find(id))?.token.publisher ?? null;
-  const publisher = await ownerOf(caller.actor, "ADMIN", find);
+  const publisher = await findOwner(caller.actor, "ADMIN", find);
   return write(
     deps,
     { caller, scope: "ADMIN", publisher, action: "REVOKE_TOKEN", idempotencyKey, input: { id } },

@@ -2,7 +2,7 @@ import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { slugSchema } from "../../imports/documents/schemas/scalar-schemas.js";
 import type { Caller } from "./actor.js";
 import type { Deps } from "../deps.js";
-import { nameProblems } from "../drafts/check/name-problems.js";
+import { checkName } from "../drafts/check/check-name.js";
 import { write } from "../write.js";
 
 interface PublisherInput {
@@ -18,7 +18,7 @@ export async function createPublisher(deps: Deps, caller: Caller, input: Publish
     deps,
     { caller, scope: "ADMIN", publisher: null, action: "CREATE_PUBLISHER", idempotencyKey, input: { slug, name } },
     async ({ data }) => {
-      const problems = [...slugProblems(slug), ...nameProblems(name, ["input", "name"])];
+      const problems = [...slugProblems(slug), ...checkName(name, ["input", "name"])];
       if (problems.length > 0) return failed(problems);
       if (!(await data.publishers.create({ slug, name }))) {
         return failed([{ code: "SLUG_TAKEN", path: ["input", "slug"], slug }]);
@@ -35,7 +35,7 @@ export async function updatePublisher(deps: Deps, caller: Caller, input: Publish
     deps,
     { caller, scope: "ADMIN", publisher: null, action: "UPDATE_PUBLISHER", idempotencyKey, input: { slug, name } },
     async ({ data }) => {
-      const problems = nameProblems(name, ["input", "name"]);
+      const problems = checkName(name, ["input", "name"]);
       if (problems.length > 0) return failed(problems);
       if (!(await data.publishers.rename(slug, name))) {
         return failed([{ code: "UNKNOWN_PUBLISHER", path: ["input", "slug"], publisher: slug }]);

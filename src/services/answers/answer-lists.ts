@@ -4,7 +4,7 @@ import type { ShoppingList } from "../../domain/plan/scaled.js";
 import { shopInSlices } from "../../domain/plan/shop.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
-import { portionCountProblems } from "./portion-count.js";
+import { checkPortionCount } from "./check-portion-count.js";
 import type { Deps, RevisionRef } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { loadPlan } from "../plans/load-plan.js";
@@ -13,7 +13,7 @@ import { readHouseholdOf } from "./read-readers-household.js";
 import { readToday } from "./scale-for-reader.js";
 import { publisherReader, resolveRegion } from "./resolve-region.js";
 import { runInSlices } from "../time-slices.js";
-import { inStage } from "../stage.js";
+import { inStage } from "../answer-stage.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 
 interface GivenPortion extends RevisionRef {
@@ -33,7 +33,7 @@ export async function answerLists(
   portions: readonly GivenPortion[],
   given: GivenHousehold,
 ): Promise<Result<ListsAnswer>> {
-  const tooMany = portionCountProblems(portions.length);
+  const tooMany = checkPortionCount(portions.length);
   if (tooMany.length > 0) return failed(tooMany);
   const loaded = await Promise.all(portions.map((portion) => loadPlan(deps, portion)));
   const plans = loaded.flatMap((published, at) =>

@@ -9,7 +9,7 @@ import { loadPlan } from "../plans/load-plan.js";
 import { runInSlices } from "../time-slices.js";
 import { prepSessionsInSlices, type PrepSessions } from "./plan-prep-session.js";
 import type { GivenHousehold } from "./read-household.js";
-import { inStage } from "../stage.js";
+import { inStage } from "../answer-stage.js";
 import { readAskedHousehold, scaleForReader, type Asked, type ScaledForReader } from "./scale-for-reader.js";
 
 /** One part of what is said about a plan, computed without the others. null: there is no such plan. */

@@ -7,7 +7,7 @@ import { loadPlan } from "../plans/load-plan.js";
 import { runInSlices } from "../time-slices.js";
 import { prepSessionsInSlices } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
-import { inStage } from "../stage.js";
+import { inStage } from "../answer-stage.js";
 import { stateContentsInSlices, findCautionsInSlices, stateNutritionInSlices } from "./state-contents.js";
 
 export type { PlanAnswer } from "../../domain/plan/plan-answer.js";

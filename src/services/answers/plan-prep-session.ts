@@ -9,11 +9,11 @@ import { laterStart, startHour } from "../../domain/plan/session/session-date.js
 import { kitchenOf } from "../../domain/plan/session/session-input.js";
 import { sessionLength } from "../../domain/plan/session/session-length.js";
 import { splitInSlices, wholeDay, type DaySession } from "../../domain/plan/session/split-session.js";
-import { eveningWindow } from "../../domain/prep-session/evening.js";
+import { eveningWindow } from "../../domain/prep-session/evening-steps.js";
 import { withClockTimes } from "../../domain/prep-session/schedule.js";
 import type { PrepSession, SessionBudget, SessionInput } from "../../domain/prep-session/session.js";
 import { ok, type Result } from "../../domain/problem.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
 
 /**
  * Steps that are spent on one session; what is found by then is given with its gap. Counted, so that the same question has the same

@@ -16,7 +16,7 @@ import { readHouseholdOf } from "./read-readers-household.js";
 import { publisherReader, resolveRegion } from "./resolve-region.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 import { runInSlices } from "../time-slices.js";
-import { inStage } from "../stage.js";
+import { inStage } from "../answer-stage.js";
 
 /** A household, and for how many; `servings` null: as many as the plan is written for. */
 export interface Asked {

@@ -15,7 +15,7 @@ import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import { isCooking } from "../../domain/prep-session/heating.js";
 import { cautionedThings } from "../../domain/storage/cautioned-things.js";
 import { cautionsInSlices, type CautionsFound } from "../../domain/storage/cautions.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
 import type { Clock } from "../deps.js";
 
 /** What is said about lists of foods. Those of a dish are one list for all households of a compiled plan, so each is judged once. */

@@ -1,4 +1,4 @@
-import type { SignalFollower } from "../../persistence/database/signals.js";
+import type { SignalFollower } from "../../persistence/database/change-signals.js";
 import { BoundedCache } from "../../domain/bounded-cache.js";
 import { Generations } from "./generations.js";
 

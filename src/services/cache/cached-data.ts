@@ -1,4 +1,4 @@
-import type { Followed } from "../../persistence/database/signals.js";
+import type { Followed } from "../../persistence/database/change-signals.js";
 import type { Data } from "../deps.js";
 import type { Dependency } from "./generations.js";
 import type { Cache, CacheName } from "./cache.js";

@@ -38,7 +38,7 @@ export class Generations {
     return true;
   }
 
-  /** Takes a signal of the database (persistence/database/signals.ts). One that this version does not know may mean anything. */
+  /** Takes a signal of the database (persistence/database/change-signals.ts). One that this version does not know may mean anything. */
   heard(signal: string): void {
     this.count += 1;
     if (signal.startsWith("plan ")) {

@@ -1,6 +1,6 @@
 import { anyone } from "../access/actor.js";
 import type { Data, Deps } from "../deps.js";
-import { depsFor } from "../deps-for.js";
+import { depsForActor } from "../deps-for-actor.js";
 import type { Dependency, Generations, Slot } from "./generations.js";
 
 /** What an answer depended on while it was computed. */
@@ -21,7 +21,7 @@ export function trackDeps(
   generations: Generations,
 ): { readonly deps: Deps; readonly noted: UsedDependencies } {
   // It is bound to one request already, and untracked reads would go through it.
-  const { publicData: _, ...deps } = depsFor(all, anyone);
+  const { publicData: _, ...deps } = depsForActor(all, anyone);
   const places = new Set<Slot>();
   const noted = { places, usedClock: false, isPrivate: false };
   const note = (dependence: Dependency): void => void places.add(generations.slot(dependence));

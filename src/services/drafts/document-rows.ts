@@ -1,6 +1,6 @@
-import { limits } from "../../domain/limits.js";
+import { limits } from "../../domain/engine-limits.js";
 import type { Problem } from "../../domain/problem.js";
-import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
+import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import { readDocuments, type DocumentsRead, type ReadDocument } from "../../imports/documents/read-documents.js";
 import { splitDocuments, type DocumentPiece } from "../../imports/documents/yaml/split-documents.js";
@@ -91,7 +91,7 @@ const nameOf = ({ document }: ReadDocument): string => `${document.kind} ${docum
 function entryOf({ read, problems }: PieceRead, line: number): Entry {
   const [only] = read.documents;
   if (only === undefined || problems.length > 0) return { line, name: null, components: [], level: 0 };
-  return { line, name: nameOf(only), components: namedInDocuments([only.document]).components, level: 0 };
+  return { line, name: nameOf(only), components: referencedSlugs([only.document]).components, level: 0 };
 }
 
 /** Gives every document its level, and answers how many there are. Components in a circle, or built on more than may be, come last; the check refuses them. */

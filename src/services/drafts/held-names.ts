@@ -1,5 +1,5 @@
 import { plainWords } from "../../domain/quantity/food-name.js";
-import type { InSlices, Work } from "../../domain/work.js";
+import type { InSlices, Work } from "../../domain/counted-work.js";
 
 /** Letters of a name's longest word that every form of it has: "Möhr" of "Möhren". */
 const stemLength = 4;

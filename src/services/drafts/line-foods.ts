@@ -2,7 +2,7 @@ import { memoize } from "../../domain/memoize.js";
 import type { Food, FoodName } from "../../domain/model/food.js";
 import { openTableSlugsIn } from "../../domain/model/open-table-slug.js";
 import { compileFoodNamesInSlices, type FoodNames, type NamedFood } from "../../domain/quantity/food-name.js";
-import type { InSlices, Work } from "../../domain/work.js";
+import type { InSlices, Work } from "../../domain/counted-work.js";
 import { calledByNumber } from "../../imports/usda/food-of-row.js";
 import type { Deps } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";

@@ -1,6 +1,6 @@
 import type { Result } from "../../domain/problem.js";
 import { requireScope, type Actor } from "../access/actor.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { Deps, DraftFilter, DraftSummary, Page } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 
@@ -13,5 +13,5 @@ export async function listDrafts(
   requireScope(actor, "READ_DRAFTS", filter.publisher);
   const request = readPageRequest(page);
   if (!request.ok) return request;
-  return badCursor(request.value, () => deps.data.drafts.page(filter, request.value));
+  return refuseBadCursor(request.value, () => deps.data.drafts.page(filter, request.value));
 }

@@ -7,7 +7,7 @@ import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { Deps, DraftText } from "../deps.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
 import { listsOfToday } from "./load-references.js";
-import { judgeDrafts, type Verdict } from "./judge-drafts.js";
+import { classifyDrafts, type Verdict } from "./classify-drafts.js";
 import {
   countsOf,
   noCounts,
@@ -28,7 +28,12 @@ const chunkSize = 200;
  */
 export async function loadDrafts(deps: Deps, job: RunningImport, publisher: string, rows: DraftRows): Promise<Loaded> {
   const { run, worker, settings } = job;
-  const verdicts = await judgeDrafts(deps, publisher, { publishes: settings.publish, answeredFor: job.mended }, rows);
+  const verdicts = await classifyDrafts(
+    deps,
+    publisher,
+    { publishes: settings.publish, answeredFor: job.mended },
+    rows,
+  );
   const count = (...kinds: readonly Verdict["kind"][]) => verdicts.filter(({ kind }) => kinds.includes(kind)).length;
   const changed = count("CHANGED", "PUBLISH");
   const unchanged = count("UNCHANGED");

@@ -1,8 +1,8 @@
-import { foodsIn, linesOfComponent } from "../../domain/plan/compile/bundle-of.js";
-import { textLinesOf } from "../../imports/documents/lines/settle-lines.js";
+import { foodsIn, linesOfComponent } from "../../domain/plan/compile/plan-bundle.js";
+import { textLinesOf } from "../../imports/documents/lines/resolve-text-lines.js";
 import { lineComponents } from "./line-components.js";
 import { foodsForLines } from "./line-foods.js";
-import { namedInDocuments } from "../../imports/documents/named-in-documents.js";
+import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import type { DocumentsRead } from "../../imports/documents/read-documents.js";
 import type { KnownBeside } from "../../imports/documents/checks/check-documents.js";
 import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-of.js";
@@ -29,7 +29,7 @@ export async function loadReferences(
 ): Promise<KnownBeside> {
   const { data } = deps;
   const documents = read.documents.map(({ document }) => document);
-  const named = namedInDocuments(documents);
+  const named = referencedSlugs(documents);
   const described = new Set(documents.flatMap(({ kind, slug }) => (kind === "component" ? [slug] : [])));
   const texts = textLinesOf(documents);
   const ofTexts = await lineComponents(deps, publisher, texts);

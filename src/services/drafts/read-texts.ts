@@ -1,6 +1,6 @@
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
 import { mostProblems } from "../../domain/first-problems.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
 import { readDocumentsInSlices, type DocumentsRead } from "../../imports/documents/read-documents.js";
 import { yamlLimits } from "../../imports/documents/yaml/yaml-limits.js";
 

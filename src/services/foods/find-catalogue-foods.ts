@@ -2,7 +2,7 @@ import { memoize } from "../../domain/memoize.js";
 import type { Result } from "../../domain/problem.js";
 import { failed, ok } from "../../domain/problem.js";
 import { catalogueFacts, type CatalogueFacts } from "../../imports/usda/catalogue-facts.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { Deps, KnownCatalogueRow, Page } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import { readSearch } from "./search-text.js";
@@ -42,7 +42,7 @@ export async function listCatalogueFoods(
   if (problems.length > 0) return failed(problems);
   const request = readPageRequest(page);
   if (!request.ok) return request;
-  const found = await badCursor(request.value, () => data.catalogue.page(search, request.value));
+  const found = await refuseBadCursor(request.value, () => data.catalogue.page(search, request.value));
   if (!found.ok) return found;
   const items = found.value.items.map(({ cursor, item }) => ({ cursor, item: catalogueFood(item) }));
   return ok({ ...found.value, items });

@@ -1,4 +1,4 @@
-import { layOverBase } from "../../domain/component/lay-over-base.js";
+import { inheritFromBase } from "../../domain/component/inherit-from-base.js";
 import type { Food } from "../../domain/model/food.js";
 import { mayUse, type Actor } from "../access/actor.js";
 import type { Data } from "../deps.js";
@@ -31,7 +31,7 @@ export function asOwn(publisher: string, food: Food, shared: ReadonlyMap<string,
   const owned = { ...food, owner: publisher };
   if (owned.extends === undefined) return owned;
   const base = shared.get(owned.extends.food);
-  return base === undefined ? null : layOverBase(owned, base);
+  return base === undefined ? null : inheritFromBase(owned, base);
 }
 
 /** Foods that all publishers share, by slug, without what they inherit. */

@@ -1,6 +1,6 @@
 import type { Food } from "../../domain/model/food.js";
 import { failed, ok, type Result } from "../../domain/problem.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { Deps, FoodFilter, Page } from "../deps.js";
 import { inheritFacts } from "./inherit-facts.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
@@ -15,7 +15,7 @@ export async function listFoods(
   if (problems.length > 0) return failed(problems);
   const request = readPageRequest(input.page);
   if (!request.ok) return request;
-  const found = await badCursor(request.value, () => deps.data.foods.page(input.filter, request.value));
+  const found = await refuseBadCursor(request.value, () => deps.data.foods.page(input.filter, request.value));
   if (!found.ok) return found;
   const { items } = found.value;
   const foods = await inheritFacts(

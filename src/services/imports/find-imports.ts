@@ -1,6 +1,6 @@
 import type { Result } from "../../domain/problem.js";
 import { mayUse, requireScope, type Actor } from "../access/actor.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { Deps, Feed, ImportRun, Page, QuarantinedRow } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 
@@ -22,7 +22,7 @@ export async function findImport({ data }: Deps, actor: Actor, id: string): Prom
 export async function listImports({ data }: Deps, feed: Feed, wanted: WantedPage): Promise<Result<Page<ImportRun>>> {
   const request = readPageRequest(wanted);
   if (!request.ok) return request;
-  return badCursor(request.value, () => data.importRuns.page(feed.id, request.value));
+  return refuseBadCursor(request.value, () => data.importRuns.page(feed.id, request.value));
 }
 
 /** A page of what an import put aside, in the order of the file. The import was found for its actor before. */
@@ -33,7 +33,7 @@ export async function listQuarantined(
 ): Promise<Result<Page<QuarantinedRow>>> {
   const request = readPageRequest(wanted);
   if (!request.ok) return request;
-  return badCursor(request.value, () => data.importRuns.quarantined(run.id, request.value));
+  return refuseBadCursor(request.value, () => data.importRuns.quarantined(run.id, request.value));
 }
 
 /** null: nothing of that line was put aside. The import was found for its actor before. */

@@ -1,7 +1,7 @@
 import { failed, type Result } from "../../domain/problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
-import { noteProblems } from "../drafts/check/note-problems.js";
+import { checkNote } from "../drafts/check/check-note.js";
 import { freezeDraft, type PublishedDraft, type PublishInput } from "./publish-draft.js";
 import { write } from "../write.js";
 
@@ -24,7 +24,7 @@ export async function correctPlan(deps: Deps, caller: Caller, input: CorrectInpu
       input: { slug, expectedVersion, changeNote },
     },
     async (inside) => {
-      const wrong = noteProblems(changeNote, ["input", "changeNote"]);
+      const wrong = checkNote(changeNote, ["input", "changeNote"]);
       if (wrong.length > 0) return failed(wrong);
       const { items } = await inside.data.revisions.ofPlan({ publisher, slug }, onlyTheNewest);
       if (items.length === 0) {

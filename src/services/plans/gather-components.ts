@@ -1,4 +1,4 @@
-import { componentsIn, linesOfComponent } from "../../domain/plan/compile/bundle-of.js";
+import { componentsIn, linesOfComponent } from "../../domain/plan/compile/plan-bundle.js";
 import type { Component } from "../../domain/model/component.js";
 import type { Data, Draft } from "../../persistence/data.js";
 

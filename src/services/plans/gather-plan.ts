@@ -1,6 +1,6 @@
 import type { Component } from "../../domain/model/component.js";
 import type { Plan, PlanBundle } from "../../domain/model/plan.js";
-import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../../domain/plan/compile/bundle-of.js";
+import { bundleOf, componentsIn, foodsIn, linesOfComponent } from "../../domain/plan/compile/plan-bundle.js";
 import type { NamedFinding, PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { Path, Problem, TextPlace } from "../../domain/problem.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";

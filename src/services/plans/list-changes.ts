@@ -1,5 +1,5 @@
 import { failed, type Result } from "../../domain/problem.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { Change, Deps, Page } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 
@@ -16,5 +16,5 @@ export interface WantedChanges {
 export async function listChanges(deps: Deps, { publisher, page }: WantedChanges): Promise<Result<Page<Change>>> {
   const request = readPageRequest(page);
   if (!request.ok) return failed(request.problems);
-  return badCursor(request.value, () => deps.data.changes.page(publisher, request.value));
+  return refuseBadCursor(request.value, () => deps.data.changes.page(publisher, request.value));
 }

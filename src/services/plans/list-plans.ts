@@ -1,6 +1,6 @@
 import { failed, type Result } from "../../domain/problem.js";
 import type { Deps, Page, PlanFilter, RevisionSummary } from "../deps.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import { readSearch } from "../foods/search-text.js";
 
@@ -13,5 +13,5 @@ export async function listPlans(
   if (problems.length > 0) return failed(problems);
   const request = readPageRequest(input.page);
   if (!request.ok) return request;
-  return badCursor(request.value, () => deps.data.revisions.page(input.filter, request.value));
+  return refuseBadCursor(request.value, () => deps.data.revisions.page(input.filter, request.value));
 }

@@ -1,5 +1,5 @@
 import type { Result } from "../../domain/problem.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { Deps, OwnedSlug, Page, RevisionSummary } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 
@@ -10,5 +10,5 @@ export async function listRevisions(
 ): Promise<Result<Page<RevisionSummary>>> {
   const request = readPageRequest(page);
   if (!request.ok) return request;
-  return badCursor(request.value, () => deps.data.revisions.ofPlan(plan, request.value));
+  return refuseBadCursor(request.value, () => deps.data.revisions.ofPlan(plan, request.value));
 }

@@ -1,6 +1,6 @@
 import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
 import { findPlans } from "./find-plans.js";
-import { inStage } from "../stage.js";
+import { inStage } from "../answer-stage.js";
 
 /** A published revision with its frozen document, or null if there is none of that name or number. */
 export const loadPlan = (deps: Deps, ref: RevisionRef): Promise<PublishedRevision | null> =>

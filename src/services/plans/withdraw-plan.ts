@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
-import { noteProblems } from "../drafts/check/note-problems.js";
+import { checkNote } from "../drafts/check/check-note.js";
 import { write } from "../write.js";
 
 interface WithdrawInput {
@@ -32,7 +32,7 @@ export async function withdrawPlan(deps: Deps, caller: Caller, input: WithdrawIn
       input: { slug, revision, reason },
     },
     async ({ data, clock }) => {
-      const wrong = noteProblems(reason, ["input", "reason"]);
+      const wrong = checkNote(reason, ["input", "reason"]);
       if (wrong.length > 0) return failed(wrong);
       await data.publishers.lock(publisher);
       const path = ["input", "revision"];

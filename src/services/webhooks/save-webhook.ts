@@ -2,7 +2,7 @@ import { failed, ok, type Result } from "../../domain/problem.js";
 import type { Caller } from "../access/actor.js";
 import type { AuditAction } from "../access/audit-actions.js";
 import type { Deps, WebhookKind } from "../deps.js";
-import { ownerOf } from "../access/owner-of.js";
+import { findOwner } from "../access/find-owner.js";
 import { urlProblems } from "./webhook-address.js";
 import { newWebhookSecret } from "./webhook-message.js";
 import { write } from "../write.js";
@@ -105,7 +105,7 @@ async function change(
   work: (deps: Deps) => Promise<void>,
 ): Promise<Result<string>> {
   const find = async () => (await deps.data.webhooks.find(id))?.publisher ?? null;
-  const publisher = await ownerOf(caller.actor, "ADMIN", find);
+  const publisher = await findOwner(caller.actor, "ADMIN", find);
   return write(
     deps,
     { caller, scope: "ADMIN", publisher, action, idempotencyKey, input: { id, ...more } },

@@ -1,8 +1,8 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 import type { Actor, Caller } from "../access/actor.js";
-import { badCursor } from "../bad-cursor.js";
+import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { DeliveryState, Deps, Page, Webhook, WebhookDelivery } from "../deps.js";
-import { ownerOf } from "../access/owner-of.js";
+import { findOwner } from "../access/find-owner.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import { write } from "../write.js";
 
@@ -30,14 +30,14 @@ export async function listDeliveries(
   { webhook, state, page }: { webhook: string; state: DeliveryState | null; page: WantedPage },
 ): Promise<Result<Page<WebhookDelivery>>> {
   const find = async () => (await deps.data.webhooks.find(webhook))?.publisher ?? null;
-  const publisher = await ownerOf(actor, "ADMIN", find);
+  const publisher = await findOwner(actor, "ADMIN", find);
   const request = readPageRequest(page);
   if (!request.ok) return request;
   const found = await deps.data.webhooks.find(webhook);
   if (found === null || found.publisher !== publisher) {
     return failed([{ code: "UNKNOWN_WEBHOOK", path: ["webhook"], webhook }]);
   }
-  return badCursor(request.value, () => deps.data.webhookDeliveries.page(webhook, state, request.value));
+  return refuseBadCursor(request.value, () => deps.data.webhookDeliveries.page(webhook, state, request.value));
 }
 
 /** Sends something again from the first try on: what was given up, or what got lost behind an answer of 2xx. */
@@ -47,7 +47,7 @@ export async function replayDelivery(
   { id, idempotencyKey }: { readonly id: string; readonly idempotencyKey?: string | null | undefined },
 ): Promise<Result<string>> {
   const find = async () => (await deps.data.webhookDeliveries.find(id))?.publisher ?? null;
-  const publisher = await ownerOf(caller.actor, "ADMIN", find);
+  const publisher = await findOwner(caller.actor, "ADMIN", find);
   return write(
     deps,
     { caller, scope: "ADMIN", publisher, action: "REPLAY_DELIVERY", idempotencyKey, input: { id } },

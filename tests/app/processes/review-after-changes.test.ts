@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { startJobQueue, type JobQueue } from "../../../src/app/processes/job-queue.js";
 import { reviewAfterChanges } from "../../../src/app/processes/review-after-changes.js";
 import { reviewRevisionsJob } from "../../../src/jobs/jobs.js";
-import type { Followed } from "../../../src/persistence/database/signals.js";
+import type { Followed } from "../../../src/persistence/database/change-signals.js";
 import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
 import { reviewRevisions } from "../../../src/services/plans/review-revisions.js";
 import { openTestApp, rules, type TestApp } from "../../graphql/open-test-app.js";

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { openCachedDeps } from "../../../src/app/setup/open-cache.js";
 import { anyone, type Actor } from "../../../src/services/access/actor.js";
-import { depsFor } from "../../../src/services/deps-for.js";
+import { depsForActor } from "../../../src/services/deps-for-actor.js";
 import { loadPlan } from "../../../src/services/plans/load-plan.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { smallBundle } from "../../persistence/small-bundle.js";
@@ -30,7 +30,7 @@ describeOnBothDatabases("an instance that has not heard yet what another wrote",
     database.data.revisions.publish(smallBundle({ publisher: "north-field", slug: "bean-night", title }), new Date());
   const titleFor = async (actor: Actor): Promise<string | undefined> => {
     const ref = { publisher: "north-field", slug: "bean-night", revision: null };
-    return (await loadPlan(depsFor(instance.deps, actor), ref))?.bundle.plan.title;
+    return (await loadPlan(depsForActor(instance.deps, actor), ref))?.bundle.plan.title;
   };
 
   it("lets the writer find it at once, and all others once it has heard", async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { allergenStatement, type AllergenFinding } from "../../../src/domain/nutrition/allergens.js";
-import type { AllergenFood } from "../../../src/domain/nutrition/claims.js";
+import type { AllergenFood } from "../../../src/domain/nutrition/allergen-claims.js";
 import { publishedRules } from "../../imports/rules/published-rules.js";
 import { has, onlyWith, saying } from "./allergen-foods.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { allergenCodes } from "../../../src/domain/nutrition/allergen-codes.js";
 import { allergenStatement } from "../../../src/domain/nutrition/allergens.js";
-import type { AllergenFood } from "../../../src/domain/nutrition/claims.js";
+import type { AllergenFood } from "../../../src/domain/nutrition/allergen-claims.js";
 import { dietStatements, type DietFood } from "../../../src/domain/nutrition/diets.js";
 import { invented, published } from "../../kit/builders.js";
 import { publishedRules } from "../../imports/rules/published-rules.js";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { limits } from "../../../src/domain/limits.js";
+import { limits } from "../../../src/domain/engine-limits.js";
 import type { Line } from "../../../src/domain/model/line.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";

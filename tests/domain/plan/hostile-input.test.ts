@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { limits } from "../../../src/domain/limits.js";
+import { limits } from "../../../src/domain/engine-limits.js";
 import type { Component } from "../../../src/domain/model/component.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";

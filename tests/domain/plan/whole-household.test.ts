@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { Household } from "../../../src/domain/model/household.js";
 import type { Line } from "../../../src/domain/model/line.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { bundleOf } from "../../../src/domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../../src/domain/plan/compile/plan-bundle.js";
 import { scalePlan, scalePlans } from "../../../src/domain/plan/scale-plan.js";
 import type { ScaledPlan, ShoppingList } from "../../../src/domain/plan/scaled.js";
 import { shop } from "../../../src/domain/plan/shop.js";

@@ -1,4 +1,4 @@
-import { endOf } from "../../../src/domain/storage/window.js";
+import { endOf } from "../../../src/domain/storage/keeping-window.js";
 
 // Run as a process of its own, because the zone of a machine is read once, at its start.
 const session = { start: "2026-10-31T22:00:00-04:00", zone: "America/New_York" };

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { OwnedRegion, Regions } from "../../../src/domain/model/region.js";
 import { regionCovers } from "../../../src/domain/model/region.js";
 import { ceilingsFor, type Ceiling } from "../../../src/domain/storage/ceilings.js";
-import { lastingDays } from "../../../src/domain/storage/window.js";
+import { lastingDays } from "../../../src/domain/storage/keeping-window.js";
 import { publishedRules } from "../../imports/rules/published-rules.js";
 
 const { safety } = publishedRules;

@@ -6,7 +6,7 @@ import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import type { PlanAnswer } from "../../../src/domain/plan/plan-answer.js";
 import { calendarLines, calendarText } from "../../../src/exports/calendar/calendar-lines.js";
 import { icalendar } from "../../../src/exports/calendar/icalendar.js";
-import { legible } from "../../../src/exports/words/legible.js";
+import { legibleText } from "../../../src/exports/words/legible-text.js";
 import * as build from "../../kit/builders.js";
 import { addresses, answerOf, demo, demoBundle, publication, sundayHousehold } from "../demo-answer.js";
 import { hostileText } from "../hostile-text.js";
@@ -159,7 +159,7 @@ describe("a line of a calendar", () => {
         for (const line of text.split("\r\n")) expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
         const read = new ICAL.Component(ICAL.parse(text) as unknown[]);
         expect(read.getAllSubcomponents()).toEqual([]);
-        expect(read.getFirstPropertyValue("summary")).toBe(legible(words).replace(/\r\n?/g, "\n"));
+        expect(read.getFirstPropertyValue("summary")).toBe(legibleText(words).replace(/\r\n?/g, "\n"));
       }),
       { numRuns: 1000 },
     );

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { shop } from "../../../src/domain/plan/shop.js";
 import { csvText, marksOf, standardMarks } from "../../../src/exports/csv/csv-text.js";
-import { legible } from "../../../src/exports/words/legible.js";
+import { legibleText } from "../../../src/exports/words/legible-text.js";
 import { shoppingCsv } from "../../../src/exports/csv/shopping-csv.js";
 import { answerOf, demoBundle, sundayHousehold } from "../demo-answer.js";
 import { hostileText } from "../hostile-text.js";
@@ -95,7 +95,7 @@ describe("a cell", () => {
         expect(head).toEqual(["head", "tail"]);
         const [cell = "", number] = row ?? [];
         expect(number).toBe(`1${marks.decimal}5`);
-        expect(cell.replace(/^'/, "")).toBe(legible(words).replace(/^'/, ""));
+        expect(cell.replace(/^'/, "")).toBe(legibleText(words).replace(/^'/, ""));
         // The characters that OWASP's page on CSV injection lists.
         expect(cell.trimStart()).not.toMatch(/^[=+\-@]/);
         expect(cell).not.toMatch(/^[\t\r]/);

@@ -10,7 +10,7 @@ import {
   text,
   type Block,
 } from "../../../src/exports/document/document.js";
-import { legible } from "../../../src/exports/words/legible.js";
+import { legibleText } from "../../../src/exports/words/legible-text.js";
 import { renderHtml, type HtmlSkin } from "../../../src/exports/document/render-html.js";
 import { hostileText } from "../hostile-text.js";
 import { htmlTree } from "../html-tree.js";
@@ -37,13 +37,13 @@ describe("blocks as HTML", () => {
     const harmless = names("beets");
     fc.assert(
       fc.property(hostileText, (words) => {
-        fc.pre(legible(words) !== "");
+        fc.pre(legibleText(words) !== "");
         const { errors, elements, comments } = htmlTree(renderHtml(blocksOf(words), skin));
         expect(errors).toEqual([]);
         expect(comments).toBe(0);
         expect(elements.map(({ name }) => name)).toEqual(harmless);
         // Line ends are normalised by every HTML parser (WHATWG HTML, preprocessing the input stream).
-        const said = legible(words).replace(/\r\n?/g, "\n");
+        const said = legibleText(words).replace(/\r\n?/g, "\n");
         expect(elements.find(({ name }) => name === "h1")?.text).toBe(said);
         expect(elements.find(({ name }) => name === "a")?.attributes["href"]).toBe(`https://plans.example/?q=${said}`);
         for (const { attributes } of elements) expect(Object.keys(attributes).join()).not.toMatch(/\bon/);

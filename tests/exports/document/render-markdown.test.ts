@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { fromMarkdown } from "mdast-util-from-markdown";
 import { describe, expect, it } from "vitest";
 import type { Block, Inline, Lines } from "../../../src/exports/document/document.js";
-import { oneLine } from "../../../src/exports/words/legible.js";
+import { oneLine } from "../../../src/exports/words/legible-text.js";
 import { renderMarkdown } from "../../../src/exports/document/render-markdown.js";
 import { hostileText } from "../hostile-text.js";
 

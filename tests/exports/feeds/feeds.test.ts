@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { atomFeed } from "../../../src/exports/feeds/atom.js";
 import type { Feed, FeedEntry } from "../../../src/exports/feeds/feed.js";
 import { jsonFeed } from "../../../src/exports/feeds/json-feed.js";
-import { oneLine } from "../../../src/exports/words/legible.js";
+import { oneLine } from "../../../src/exports/words/legible-text.js";
 import { hostileText } from "../hostile-text.js";
 import { jsonFeedSchema } from "./json-feed-schema.js";
 

@@ -2,7 +2,7 @@ import { getIntrospectionQuery } from "graphql";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { usualEngine } from "../../../src/graphql/server/engine-options.js";
 import { narrowIntrospectionPoints } from "../../../src/graphql/limits/introspection-size.js";
-import type { Stage } from "../../../src/services/stage.js";
+import type { Stage } from "../../../src/services/answer-stage.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { openTestApp, type TestApp } from "../open-test-app.js";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkDocuments } from "../../../src/imports/documents/checks/check-documents.js";
-import { foodDocumentOf } from "../../../src/imports/documents/document-of.js";
+import { foodDocumentOf } from "../../../src/imports/documents/plain-document.js";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { problemText } from "../../../src/exports/sentences/problem-text.js";
 

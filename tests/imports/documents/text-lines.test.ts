@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { resolveDocuments } from "../../../src/imports/documents/resolve-documents.js";
-import { namedInDocuments } from "../../../src/imports/documents/named-in-documents.js";
-import { settleComponents } from "../../../src/imports/documents/lines/settle-lines.js";
+import { referencedSlugs } from "../../../src/imports/documents/referenced-slugs.js";
+import { resolveComponentLines } from "../../../src/imports/documents/lines/resolve-text-lines.js";
 import { problemText } from "../../../src/exports/sentences/problem-text.js";
 import { lineFoods } from "../../kit/line-fixtures.js";
 
@@ -146,8 +146,8 @@ describe("components that text lines name", () => {
       { slug: "bean-pot", title: "Beans" },
       { slug: "other", title: "Pearls" },
     ];
-    const settled = settleComponents(documents, components).map(({ document }) => document);
-    expect(namedInDocuments(settled).components).toEqual(["grain", "bean-pot"]);
+    const settled = resolveComponentLines(documents, components).map(({ document }) => document);
+    expect(referencedSlugs(settled).components).toEqual(["grain", "bean-pot"]);
   });
 });
 

@@ -4,7 +4,7 @@ import type { Food } from "../../../src/domain/model/food.js";
 import type { OnHand } from "../../../src/domain/model/household.js";
 import type { Line, LineItem } from "../../../src/domain/model/line.js";
 import type { Meal, PlanBundle } from "../../../src/domain/model/plan.js";
-import { bundleOf } from "../../../src/domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../../src/domain/plan/compile/plan-bundle.js";
 import * as build from "../builders.js";
 
 /** Foods that between them show every kind of fact, and every kind of gap. All numbers are made up. */

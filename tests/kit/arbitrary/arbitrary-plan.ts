@@ -5,7 +5,7 @@ import type { Food } from "../../../src/domain/model/food.js";
 import type { Household, OnHand } from "../../../src/domain/model/household.js";
 import type { Line, ScalingRule } from "../../../src/domain/model/line.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
-import { bundleOf } from "../../../src/domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../../src/domain/plan/compile/plan-bundle.js";
 import {
   component,
   density,

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Household } from "../../../src/domain/model/household.js";
 import type { PlanBundle } from "../../../src/domain/model/plan.js";
 import type { ScaledPlan } from "../../../src/domain/plan/scaled.js";
-import { runToEnd, CountedWork, WorkStopped } from "../../../src/domain/work.js";
+import { runToEnd, CountedWork, WorkStopped } from "../../../src/domain/counted-work.js";
 import { noHousehold } from "../../../src/domain/model/household.js";
 import { scalePlan } from "../../../src/domain/plan/scale-plan.js";
 import { scaledSession } from "../../../src/domain/plan/session/scaled-session.js";

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import request from "supertest";
 import { openServer } from "../../../src/persistence/database/open-server.js";
 import type { OpenedDatabase } from "../../../src/persistence/database/opened-database.js";
-import type { Followed } from "../../../src/persistence/database/signals.js";
+import type { Followed } from "../../../src/persistence/database/change-signals.js";
 import { openCache, type Cache } from "../../../src/services/cache/cache.js";
 import { cachedData } from "../../../src/services/cache/cached-data.js";
 import { openTestApp, type TestApp } from "../../graphql/open-test-app.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { plainWords } from "../../../src/domain/quantity/food-name.js";
-import { runToEnd, unlimitedWork } from "../../../src/domain/work.js";
+import { runToEnd, unlimitedWork } from "../../../src/domain/counted-work.js";
 import { partsOfLines, stemOf } from "../../../src/services/drafts/held-names.js";
 
 const letters = fc.string({ unit: fc.constantFrom(..."aäßéo-, kcñ🥕Ω".split("")), maxLength: 30 });

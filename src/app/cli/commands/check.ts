@@ -3,11 +3,11 @@ import { readTexts } from "../../../services/drafts/read-texts.js";
 import { readClientSettings } from "../../setup/environment.js";
 import { checkOffline } from "../check-offline.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
-import { countOf } from "../count-of.js";
+import { countNoun } from "../count-noun.js";
 import { explainedJson, explainedText, type ExplainedLine } from "../explained-line.js";
 import { CheckDocumentsDocument } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
-import { publisherOf } from "../publisher-of.js";
+import { choosePublisher } from "../choose-publisher.js";
 import { readFiles } from "../read-files.js";
 import { shownProblem } from "../shown-problem.js";
 
@@ -57,7 +57,7 @@ async function check(names: readonly string[], options: CheckOptions): Promise<O
     });
   }
   return asking(options, async (service) => {
-    const publisher = await publisherOf(read.value, options.publisher, service);
+    const publisher = await choosePublisher(read.value, options.publisher, service);
     const { explain = false } = options;
     const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts, region, explain });
     const lines = explained(checkDocuments.lines ?? []);
@@ -84,7 +84,7 @@ function outcome(documents: number, { problems, findings, notes, notAtHand, line
   const whole = notAtHand.foods.length + notAtHand.components.length === 0;
   const verdict = wrong
     ? "Not to be published like this."
-    : `${countOf(documents, "document")}: nothing stands in the way of publishing${whole ? "" : " as far as can be seen here"}.`;
+    : `${countNoun(documents, "document")}: nothing stands in the way of publishing${whole ? "" : " as far as can be seen here"}.`;
   return {
     exit: wrong ? exitCodes.problems : exitCodes.ok,
     problems,

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
 import { largestUpload } from "../../../services/imports/files/receive-file.js";
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
-import { countOf } from "../count-of.js";
+import { countNoun } from "../count-noun.js";
 import { ImportRunDocument, QuarantinedRowsDocument, type ImportRunQuery } from "../generated/operations.js";
 import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 import type { Progress } from "../progress.js";
@@ -93,7 +93,7 @@ async function outcome(service: RemoteService, { id, kind, state, counts, proble
     problems: isDone ? [] : problems,
     result: { run: id, kind, state, counts: { read, created, changed, unchanged, quarantined, repeated } },
     said: [
-      `Import ${id} is ${state.toLowerCase()}${would}: ${countOf(read, "row")} read, ${created} new, ${changed} changed,` +
+      `Import ${id} is ${state.toLowerCase()}${would}: ${countNoun(read, "row")} read, ${created} new, ${changed} changed,` +
         ` ${unchanged} as before, ${repeated} repeated, ${quarantined} put aside.`,
     ],
     notes: rows,

@@ -5,7 +5,7 @@ import { regionCode, regionInstead } from "../../../domain/model/region-codes.js
 import { localeSchema, slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
 import { measureSystemWords } from "../../../imports/documents/schemas/shared-schemas.js";
 import { withJson, type AddCommand } from "../command.js";
-import { firstWeek, firstWeekLanguages } from "../first-week.js";
+import { starterPlan, starterLanguages } from "../starter-plan.js";
 import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 
 interface InitOptions {
@@ -31,10 +31,10 @@ export const addInit: AddCommand = (program, run) => {
 
 async function init(folder: string, options: InitOptions): Promise<Outcome> {
   const { locale, publisher } = options;
-  const language = firstWeekLanguages.find((each) => each === locale.slice(0, 2));
+  const language = starterLanguages.find((each) => each === locale.slice(0, 2));
   if (language === undefined || !localeSchema.safeParse(locale).success)
     throw usage(
-      `"${locale}" is no language there is a first plan in: --locale takes ${firstWeekLanguages.join(", ")}, or one with a country, such as en-US.`,
+      `"${locale}" is no language there is a first plan in: --locale takes ${starterLanguages.join(", ")}, or one with a country, such as en-US.`,
     );
   if (!slugSchema.safeParse(publisher).success)
     throw usage(`"${publisher}" is no short name: lower-case letters and digits, words joined by hyphens.`);
@@ -45,7 +45,7 @@ async function init(folder: string, options: InitOptions): Promise<Outcome> {
   const measures = measuresOf(options.measures, own);
   const path = join(folder, fileName);
   await mkdir(folder, { recursive: true });
-  await writeNew(path, firstWeek({ language, locale, measures, region, publisher }));
+  await writeNew(path, starterPlan({ language, locale, measures, region, publisher }));
   return {
     exit: exitCodes.ok,
     result: { files: [{ path }] },

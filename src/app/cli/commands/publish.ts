@@ -2,11 +2,11 @@ import type { DocumentsRead } from "../../../imports/documents/read-documents.js
 import { readTexts } from "../../../services/drafts/read-texts.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { compareDrafts } from "../compare-drafts.js";
-import { countOf } from "../count-of.js";
+import { countNoun } from "../count-noun.js";
 import { CheckDocumentsDocument, SaveDocumentsDocument, ViewerDocument } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome, type ShownProblem } from "../outcome.js";
 import { publishPlan, type PublishedPlan } from "../publish-plan.js";
-import { publisherOf } from "../publisher-of.js";
+import { choosePublisher } from "../choose-publisher.js";
 import { readFiles, type TextFile } from "../read-files.js";
 import { readVersions } from "../read-versions.js";
 import type { Service } from "../service.js";
@@ -49,7 +49,7 @@ async function publishTexts(
   read: DocumentsRead,
   { note, overwrite = false, publisher: told }: PublishOptions,
 ): Promise<Outcome> {
-  const publisher = await publisherOf(read, told, service);
+  const publisher = await choosePublisher(read, told, service);
   const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts });
   const { problems, findings } = checkDocuments;
   const stops = findings.filter(({ severity }) => severity === "STOPS");
@@ -84,7 +84,7 @@ function summary(
   saved: number,
   plans: readonly PublishedPlan[],
 ): Pick<Outcome, "result" | "said" | "notes"> {
-  const drafts = saved === 0 ? "No draft changed." : `Saved ${countOf(saved, "changed document")}.`;
+  const drafts = saved === 0 ? "No draft changed." : `Saved ${countNoun(saved, "changed document")}.`;
   return {
     result: { publisher, saved, plans: plans.map((plan) => ({ ...plan })) },
     said: [drafts, ...plans.map((plan) => sentence(publisher, plan))],

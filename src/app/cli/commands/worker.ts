@@ -17,16 +17,16 @@ export const addWorker: AddCommand = (program, run) => {
 async function start({ once = null }: { readonly once?: string | null }): Promise<Outcome> {
   const environment = readEnvironment();
   if (!environment.ok) throw usage(...environment.faults);
-  const { work, workFaults, workOnce } = await import("../../processes/work.js");
+  const { runWorker, workFaults, runJobOnce } = await import("../../processes/run-worker.js");
   const faults = workFaults(environment.value, once);
   if (faults.length > 0) throw usage(...faults);
   const { jobs } = await import("../../../jobs/jobs.js");
   const job = jobs.find(({ name }) => name === once);
   if (job === undefined) {
-    await work(environment.value);
+    await runWorker(environment.value);
     return { exit: exitCodes.ok, result: { jobs: jobs.map(({ name }) => name) }, said: ["Working."] };
   }
-  const done = await workOnce(environment.value, job);
+  const done = await runJobOnce(environment.value, job);
   const outcome = JSON.stringify(done);
   return {
     exit: exitCodes.ok,

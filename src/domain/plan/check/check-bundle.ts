@@ -1,12 +1,12 @@
 import { batchSizes } from "../../component/batch.js";
-import { componentGraph } from "../../component/graph.js";
-import { factLimits, limits } from "../../limits.js";
+import { componentGraph } from "../../component/component-graph.js";
+import { factLimits, limits } from "../../engine-limits.js";
 import type { Component } from "../../model/component.js";
 import type { Line } from "../../model/line.js";
 import type { PlanBundle } from "../../model/plan.js";
 import type { Path, Problem } from "../../problem.js";
 import { ownMeasureName, standardUnit } from "../../quantity/unit.js";
-import { runToEnd, type InSlices } from "../../work.js";
+import { runToEnd, type InSlices } from "../../counted-work.js";
 import { checkConvertible, checkFood, checkMeasureFacts } from "./check-facts.js";
 import { checkSteps } from "./check-steps.js";
 import { checkSwaps } from "./check-swaps.js";

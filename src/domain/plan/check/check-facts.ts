@@ -1,4 +1,4 @@
-import { factLimits, limits } from "../../limits.js";
+import { factLimits, limits } from "../../engine-limits.js";
 import type { Food, Pack } from "../../model/food.js";
 import type { Measured } from "../../model/amount.js";
 import type { Path, Problem } from "../../problem.js";

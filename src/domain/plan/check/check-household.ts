@@ -1,4 +1,4 @@
-import { limits } from "../../limits.js";
+import { limits } from "../../engine-limits.js";
 import type { Household, OnHand } from "../../model/household.js";
 import type { Path, Problem } from "../../problem.js";
 import { checkCount, checkNumber, checkRational, checkText } from "./check-text.js";

@@ -6,7 +6,7 @@ import type { KeepingProblem, Path } from "../../problem.js";
 import { factsOfRoute } from "../../storage/inherited-limits.js";
 import { classesAround, isKeepingClass, needsCold } from "../../storage/keeping-classes.js";
 import type { KeepingRules } from "../../storage/rule.js";
-import { lastingDays } from "../../storage/window.js";
+import { lastingDays } from "../../storage/keeping-window.js";
 
 /** Something that keeps, with what its writer says. */
 interface Keeping {

@@ -3,7 +3,7 @@ import { isPreheating } from "../../prep-session/heating.js";
 import type { PrepSession } from "../../prep-session/session.js";
 import type { Caution, CautionsFound } from "../../storage/cautions.js";
 import type { StorageAnswer } from "../../storage/guidance.js";
-import { hoursUntil } from "../../storage/window.js";
+import { hoursUntil } from "../../storage/keeping-window.js";
 import { checkChilling } from "./check-chilling.js";
 import { checkScaledLines } from "./check-lines.js";
 import { checkKeeping } from "./check-keeping.js";

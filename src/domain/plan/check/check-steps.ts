@@ -1,4 +1,4 @@
-import { limits } from "../../limits.js";
+import { limits } from "../../engine-limits.js";
 import type { Step } from "../../model/component.js";
 import type { Path, Problem } from "../../problem.js";
 import { checkCount, checkNumber, checkRational, checkText, checkUnique } from "./check-text.js";

@@ -1,4 +1,4 @@
-import { limits } from "../../limits.js";
+import { limits } from "../../engine-limits.js";
 import type { Measured, RationalText } from "../../model/amount.js";
 import type { Path, Problem } from "../../problem.js";
 import { compareRationals, parseRational } from "../../quantity/rational.js";

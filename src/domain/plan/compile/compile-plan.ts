@@ -1,5 +1,5 @@
 import { batchSizes } from "../../component/batch.js";
-import { componentGraph } from "../../component/graph.js";
+import { componentGraph } from "../../component/component-graph.js";
 import type { Component, Route } from "../../model/component.js";
 import type { Household } from "../../model/household.js";
 import type { Line } from "../../model/line.js";
@@ -9,7 +9,7 @@ import { failed, ok, type Path, type Problem, type Result, type Warning } from "
 import type { DietJudge } from "../../nutrition/diets.js";
 import { toBase } from "../../quantity/convert.js";
 import { BoundedCache } from "../../bounded-cache.js";
-import type { InSlices, Work } from "../../work.js";
+import type { InSlices, Work } from "../../counted-work.js";
 import { checkBundleInSlices } from "../check/check-bundle.js";
 import { chooseSwap, swapsNotOffered } from "../choose-swap.js";
 import { compileLine } from "./compile-line.js";

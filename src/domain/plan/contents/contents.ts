@@ -2,7 +2,7 @@ import { nutritionOfInSlices, type Nutrition, type NutritionInput, type Span } f
 import { inDimension } from "../../quantity/convert.js";
 import { toNumber } from "../../quantity/rational.js";
 import { gramsOf, isWater, partNutrients } from "./eaten-grams.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../counted-work.js";
 import { eatenInSlices, type EatenMeal } from "./eaten.js";
 import { lineContext } from "../compile/line-context.js";
 import type { ScaledLine, ScaledMeal, ScaledPlan } from "../scaled.js";

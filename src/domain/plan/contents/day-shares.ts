@@ -1,5 +1,5 @@
 import { batchesFor, batchSizes, ceilForgiving } from "../../component/batch.js";
-import { sameShare } from "../../limits.js";
+import { sameShare } from "../../engine-limits.js";
 import type { KeepingClass } from "../../model/keeping.js";
 import { rawLines } from "../check/raw-lines.js";
 import type { ScaledComponent, ScaledLine, ScaledPlan } from "../scaled.js";

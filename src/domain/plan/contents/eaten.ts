@@ -1,4 +1,4 @@
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../counted-work.js";
 import type { BaseAmount } from "../../model/amount.js";
 import type { Step } from "../../model/component.js";
 import type { Food } from "../../model/food.js";
@@ -6,7 +6,7 @@ import type { Meal } from "../../model/plan.js";
 import type { NotEatenReason, Span } from "../../nutrition/nutrients.js";
 import { inDimension } from "../../quantity/convert.js";
 import { toNumber } from "../../quantity/rational.js";
-import { pouredAway, type Pot, type PouredAway, type PutIn } from "../drained.js";
+import { pouredAway, type Pot, type PouredAway, type PutIn } from "../poured-away.js";
 import { gramsPutIn } from "./eaten-grams.js";
 import { lineContext } from "../compile/line-context.js";
 import { oneBatch } from "../one-batch.js";

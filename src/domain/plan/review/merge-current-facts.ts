@@ -1,7 +1,7 @@
 import type { Food, FoodClaims } from "../../model/food.js";
 import type { PlanBundle } from "../../model/plan.js";
 import { memoize } from "../../memoize.js";
-import { inheritedClaims } from "../../component/lay-over-base.js";
+import { inheritedClaims } from "../../component/inherit-from-base.js";
 import { sharedSlug } from "../../shopping/shopped-as.js";
 import type { FoodsToday } from "./foods-today.js";
 

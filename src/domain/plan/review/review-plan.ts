@@ -1,5 +1,5 @@
 import type { AllergenPresence } from "../../model/food.js";
-import { growthOf } from "../../prep-session/solver/growth.js";
+import { growthOf } from "../../prep-session/solver/step-growth.js";
 import { comparePlans, type PlanDifference } from "./compare-plans.js";
 import type { EatenFood, EatenMeal } from "../contents/eaten.js";
 import { isWater, partNutrients } from "../contents/eaten-grams.js";

@@ -1,6 +1,6 @@
 import { ceilForgiving } from "../../component/batch.js";
 import type { BatchRule, Step } from "../../model/component.js";
-import { growthOf } from "../../prep-session/solver/growth.js";
+import { growthOf } from "../../prep-session/solver/step-growth.js";
 import { isCooking, isOven, stepsBefore } from "../../prep-session/heating.js";
 import type { SessionStep } from "../../prep-session/session.js";
 import { toNumber } from "../../quantity/rational.js";

@@ -1,6 +1,6 @@
 import type { Household } from "../../model/household.js";
 import type { KeepingClass } from "../../model/keeping.js";
-import { runToEnd, type InSlices } from "../../work.js";
+import { runToEnd, type InSlices } from "../../counted-work.js";
 import { planInSlices } from "../../prep-session/schedule.js";
 import type { PrepSession, SessionBudget, SessionInput } from "../../prep-session/session.js";
 import type { Result } from "../../problem.js";

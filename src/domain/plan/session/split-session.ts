@@ -1,4 +1,4 @@
-import { runToEnd, unlimitedWork, type InSlices } from "../../work.js";
+import { runToEnd, unlimitedWork, type InSlices } from "../../counted-work.js";
 import { usualMealTime } from "../../model/plan.js";
 import type { Household } from "../../model/household.js";
 import type { KeepingClass } from "../../model/keeping.js";

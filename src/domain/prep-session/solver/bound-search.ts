@@ -1,4 +1,4 @@
-import type { InSlices, Work } from "../../work.js";
+import type { InSlices, Work } from "../../counted-work.js";
 import { propagateAfterLast } from "./after-last-propagator.js";
 import { BoundTrail, noReason, reasonKind } from "./bound-trail.js";
 import { ClauseStore } from "./clause-store.js";

@@ -1,4 +1,4 @@
-import type { InSlices, Work } from "../../work.js";
+import type { InSlices, Work } from "../../counted-work.js";
 import type { TaskNetwork } from "../task-network.js";
 import { cellsInStep, unreachable } from "../task-network.js";
 

@@ -1,4 +1,4 @@
-import type { Work } from "../../work.js";
+import type { Work } from "../../counted-work.js";
 
 /**
  * A resource-constrained project scheduling problem over whole time units: tasks that never pause, renewable

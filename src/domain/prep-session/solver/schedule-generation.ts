@@ -1,4 +1,4 @@
-import { unlimitedWork, type Work } from "../../work.js";
+import { unlimitedWork, type Work } from "../../counted-work.js";
 import { cellsInStep, type TaskNetwork } from "../task-network.js";
 
 /** Which way a schedule is built: from the start on, or (mirrored) from the end back. */

@@ -1,4 +1,4 @@
-import { runToEnd, unlimitedWork, type InSlices } from "../../work.js";
+import { runToEnd, unlimitedWork, type InSlices } from "../../counted-work.js";
 import { BoundSearch } from "./bound-search.js";
 import { lowerBound } from "./lower-bounds.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem, SolveOptions } from "./rcpsp-problem.js";

@@ -1,4 +1,4 @@
-import type { InSlices, Work } from "../../work.js";
+import type { InSlices, Work } from "../../counted-work.js";
 import { earliestStarts, tails } from "./lower-bounds.js";
 import { randomGenerator } from "./random-generator.js";
 import { ScheduleGenerator } from "./schedule-generation.js";

@@ -1,7 +1,7 @@
 import type { Measured } from "../../model/amount.js";
 import type { OwnMeasure } from "../../model/food.js";
 import { toDimension, type MeasureFacts } from "../convert.js";
-import { formatRationalUnit } from "./measured-words.js";
+import { formatRationalUnit } from "./format-rational-unit.js";
 import { countWords } from "../parse/words/count-words.js";
 import type { NamedFood } from "../food-name.js";
 import type { AlternateAmount, LineReason, ParsedLine } from "../parse.js";

@@ -1,7 +1,7 @@
 import type { Measured } from "../../model/amount.js";
 import { multiplyRationals, toNumber } from "../rational.js";
 import { findUnit, standardUnit } from "../unit.js";
-import { alternateOf, measuredOf, wholeMeasure, withAddition, type WholeMeasure } from "./after-measure.js";
+import { alternateOf, measuredOf, wholeMeasure, withAddition, type WholeMeasure } from "./whole-measure.js";
 import { cleanLine } from "./clean-line.js";
 import { LINE_MAX } from "./limits.js";
 import { lineContext, type LineContext, type LineOptions } from "./line-context.js";

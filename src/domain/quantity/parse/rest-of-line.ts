@@ -1,5 +1,5 @@
 import type { Measured } from "../../model/amount.js";
-import { bracketAmount, measuredOf, type Bracket } from "./after-measure.js";
+import { bracketAmount, measuredOf, type Bracket } from "./whole-measure.js";
 import { foodWords, onlyDescribes } from "./food-words.js";
 import type { LineContext } from "./line-context.js";
 import type { LineModifier } from "./parsed-line.js";

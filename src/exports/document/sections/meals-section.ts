@@ -9,7 +9,7 @@ import { lineText } from "../../words/line-text.js";
 import type { SessionStep, SessionWork } from "../../../domain/prep-session/session.js";
 import { stepTime } from "../../words/step-time.js";
 import type { NameBook } from "../../words/name-book.js";
-import type { MealTime } from "../../../domain/storage/window.js";
+import type { MealTime } from "../../../domain/storage/keeping-window.js";
 
 /** What is eaten on which day: lines and finishing steps of every meal, scaled for the reader. */
 export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook): readonly Block[] {

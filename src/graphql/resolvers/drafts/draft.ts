@@ -17,11 +17,11 @@ import type {
   SavedDraftResolvers,
   TextLineResolvers,
 } from "../../generated/resolver-types.js";
-import type { DraftParent, FoodParent, SavedDraftParent } from "../../parents.js";
+import type { DraftParent, FoodParent, SavedDraftParent } from "../../parent-types.js";
 import { payload } from "../../payload.js";
 import { connection } from "../connection.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
-import { foodParent } from "../parents-of.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { foodParent } from "../make-parents.js";
 
 export const draftQueries: Pick<
   QueryResolvers,
@@ -49,7 +49,7 @@ export const draftQueries: Pick<
   },
 };
 
-export const textLineResolvers: FieldsBeyond<TextLineResolvers, LineExplained> = {
+export const textLineResolvers: FieldsToResolve<TextLineResolvers, LineExplained> = {
   problem: ({ written, open, place }) =>
     open && { code: "LINE_OPEN", path: [], written, ...open, ...(place && { place }) },
   mayName: ({ open }) => [...(open?.named ?? [])],
@@ -86,7 +86,7 @@ export const draftMutations: Pick<
     })),
 };
 
-export const draftResolvers: FieldsBeyond<DraftResolvers, DraftParent> = {
+export const draftResolvers: FieldsToResolve<DraftResolvers, DraftParent> = {
   publisher: async ({ publisher: slug }, _, { loaders }) => {
     const publisher = await loaders.publishers.load(slug);
     if (publisher === null) throw new Error(`a draft of the publisher ${slug}, who is gone`);
@@ -99,7 +99,7 @@ export const draftResolvers: FieldsBeyond<DraftResolvers, DraftParent> = {
   },
 };
 
-export const savedDraftResolvers: FieldsBeyond<SavedDraftResolvers, SavedDraftParent> = {
+export const savedDraftResolvers: FieldsToResolve<SavedDraftResolvers, SavedDraftParent> = {
   // Read anew: an operation before this one may have read it as it was.
   draft: ({ kind, publisher, slug }, _, { loaders }) => {
     const ref = { kind, publisher, slug };

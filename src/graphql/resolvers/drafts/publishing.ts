@@ -6,7 +6,7 @@ import { saveFoods } from "../../../services/foods/save-foods.js";
 import { withdrawPlan } from "../../../services/plans/withdraw-plan.js";
 import type { Context } from "../../context.js";
 import type { MutationResolvers } from "../../generated/resolver-types.js";
-import type { PlanParent } from "../../parents.js";
+import type { PlanParent } from "../../parent-types.js";
 import { payload } from "../../payload.js";
 import { freshFoods } from "./draft.js";
 

@@ -1,9 +1,9 @@
 import type { FoodNutrients, NutrientCode } from "../../../domain/model/food.js";
 import type { CatalogueFoodResolvers } from "../../generated/resolver-types.js";
-import type { CatalogueFoodParent } from "../../parents.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
+import type { CatalogueFoodParent } from "../../parent-types.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
 
-export const catalogueFoodResolvers: FieldsBeyond<CatalogueFoodResolvers, CatalogueFoodParent> = {
+export const catalogueFoodResolvers: FieldsToResolve<CatalogueFoodResolvers, CatalogueFoodParent> = {
   ndbNo: ({ row }) => row.ndbNo,
   description: ({ row }) => row.description,
   otherNames: ({ row }) => row.otherNames,

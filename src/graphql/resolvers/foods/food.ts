@@ -10,12 +10,12 @@ import type {
   PackResolvers,
 } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
-import type { FoodParent, FoodPartParent, KeepingRuleParent, PackParent } from "../../parents.js";
+import type { FoodParent, FoodPartParent, KeepingRuleParent, PackParent } from "../../parent-types.js";
 import { foodNutrients } from "./catalogue-food.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { guidanceOfFood } from "../plans/storage-guidance.js";
 
-export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
+export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
   id: (food) => globalId({ kind: "Food", revision: food.frozenIn?.id ?? null, slug: idSlug(food) }),
   owner: (food, _, { loaders }) => (food.owner === undefined ? null : loaders.publishers.load(food.owner)),
   extends: (food) => food.extends?.food ?? null,
@@ -36,7 +36,7 @@ export const foodResolvers: FieldsBeyond<FoodResolvers, FoodParent> = {
   packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
 };
 
-export const keepingRuleResolvers: FieldsBeyond<KeepingRuleResolvers, KeepingRuleParent> = {
+export const keepingRuleResolvers: FieldsToResolve<KeepingRuleResolvers, KeepingRuleParent> = {
   purpose: ({ place, purpose }) => purpose ?? (place === "FREEZER" ? "QUALITY" : "SAFETY"),
   region: ({ region }) => region ?? null,
 };
@@ -44,14 +44,14 @@ export const keepingRuleResolvers: FieldsBeyond<KeepingRuleResolvers, KeepingRul
 const idSlug = ({ owner, slug, frozenIn }: FoodParent): string =>
   owner === undefined || frozenIn !== null ? slug : `${owner}/${slug}`;
 
-export const foodPartResolvers: FieldsBeyond<FoodPartResolvers, FoodPartParent> = {
+export const foodPartResolvers: FieldsToResolve<FoodPartResolvers, FoodPartParent> = {
   keepsAs: (part) => part.keepsAs ?? null,
   keeping: (part) => part.keeping ?? [],
   nutrients: (part) => foodNutrients(part.nutrients ?? null),
   perPiece: (part) => showWritten(part.perPiece, part.food, asWritten(part.food)),
 };
 
-export const packResolvers: FieldsBeyond<PackResolvers, PackParent> = {
+export const packResolvers: FieldsToResolve<PackResolvers, PackParent> = {
   code: (pack) => pack.id,
   content: (pack) => showWritten(pack.content, pack.food, asWritten(pack.food)),
   loose: ({ loose }) => loose !== undefined,

@@ -4,12 +4,12 @@ import { ratioValue, showWritten, writersShow } from "../../../exports/words/sho
 import { valueOf } from "../../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
-import type { ComponentParent, RouteParent } from "../../parents.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
-import { mealParent } from "../parents-of.js";
+import type { ComponentParent, RouteParent } from "../../parent-types.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { mealParent } from "../make-parents.js";
 import { guidanceOfComponent } from "./storage-guidance.js";
 
-export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParent> = {
+export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentParent> = {
   id: ({ frozen, slug }) => globalId({ kind: "Component", revision: frozen.published.id, slug }),
   plan: ({ frozen }) => frozen.published,
   lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
@@ -40,6 +40,6 @@ export const componentResolvers: FieldsBeyond<ComponentResolvers, ComponentParen
       .map((meal) => mealParent(frozen, meal)),
 };
 
-export const routeResolvers: FieldsBeyond<RouteResolvers, RouteParent> = {
+export const routeResolvers: FieldsToResolve<RouteResolvers, RouteParent> = {
   lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
 };

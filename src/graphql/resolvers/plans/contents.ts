@@ -22,13 +22,13 @@ import type {
   LabelToReadParent,
   NutrientFigureParent,
   NutritionParent,
-} from "../../parents.js";
+} from "../../parent-types.js";
 import { foodIn } from "../../frozen-plan.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { foodsIn, keepable } from "./keepable.js";
-import { foodParent } from "../parents-of.js";
+import { foodParent } from "../make-parents.js";
 
-export const allergenStatementResolvers: FieldsBeyond<AllergenStatementResolvers, AllergenStatementParent> = {
+export const allergenStatementResolvers: FieldsToResolve<AllergenStatementResolvers, AllergenStatementParent> = {
   whose: ({ whose }) => whose ?? null,
   lists: ({ lists }) => lists.map(({ id, region, law }) => ({ code: id, region, law })),
   findings: ({ findings, frozen }) => findings.map((finding) => ({ ...finding, frozen })),
@@ -36,34 +36,34 @@ export const allergenStatementResolvers: FieldsBeyond<AllergenStatementResolvers
   alsoContains: ({ alsoContains }) => alsoContains.map(({ code }) => code),
 };
 
-export const allergenFindingResolvers: FieldsBeyond<AllergenFindingResolvers, AllergenFindingParent> = {
+export const allergenFindingResolvers: FieldsToResolve<AllergenFindingResolvers, AllergenFindingParent> = {
   asIngredient: ({ asIngredient, frozen }) => ({ ...asIngredient, frozen }),
   contains: ({ frozen, contains }) => foodsIn(frozen, contains),
   mayContain: ({ frozen, mayContain }) => foodsIn(frozen, mayContain),
   unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
 };
 
-export const asIngredientResolvers: FieldsBeyond<AsIngredientResolvers, AsIngredientParent> = {
+export const asIngredientResolvers: FieldsToResolve<AsIngredientResolvers, AsIngredientParent> = {
   unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
   glutenFreeOnly: ({ frozen, glutenFreeOnly }) => foodsIn(frozen, glutenFreeOnly),
   foods: ({ frozen, foods }) => foods.map((each) => ({ ...each, frozen })),
 };
 
-export const foodAsIngredientResolvers: FieldsBeyond<FoodAsIngredientResolvers, FoodAsIngredientParent> = {
+export const foodAsIngredientResolvers: FieldsToResolve<FoodAsIngredientResolvers, FoodAsIngredientParent> = {
   food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
 };
 
-export const labelToReadResolvers: FieldsBeyond<LabelToReadResolvers, LabelToReadParent> = {
+export const labelToReadResolvers: FieldsToResolve<LabelToReadResolvers, LabelToReadParent> = {
   food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
 };
 
-export const dietResolvers: FieldsBeyond<DietResolvers, DietParent> = {
+export const dietResolvers: FieldsToResolve<DietResolvers, DietParent> = {
   code: ({ diet }) => diet,
   breaks: ({ frozen, breaks }) => foodsIn(frozen, breaks),
   unknown: ({ frozen, unknown }) => foodsIn(frozen, unknown),
 };
 
-export const nutritionResolvers: FieldsBeyond<NutritionPerServingResolvers, NutritionParent> = {
+export const nutritionResolvers: FieldsToResolve<NutritionPerServingResolvers, NutritionParent> = {
   gramsPerServing: ({ gramsPerServing }) => gramsPerServing?.low ?? null,
   nutrients: ({ nutrients, frozen }) =>
     Object.entries(nutrients).map(([nutrient, figure]) => ({
@@ -77,7 +77,7 @@ export const nutritionResolvers: FieldsBeyond<NutritionPerServingResolvers, Nutr
   notEaten: ({ frozen, notEaten }) => notEaten.map((each) => ({ ...each, frozen })),
 };
 
-export const notEatenResolvers: FieldsBeyond<NotEatenResolvers, NotEatenParent> = {
+export const notEatenResolvers: FieldsToResolve<NotEatenResolvers, NotEatenParent> = {
   food: ({ frozen, food }) => foodParent(foodIn(frozen, food), frozen.published),
   share: ({ share }) => share?.low ?? null,
   reasons: ({ why }) => why,
@@ -86,7 +86,7 @@ export const notEatenResolvers: FieldsBeyond<NotEatenResolvers, NotEatenParent> 
 const upTo = ({ low, high }: { readonly low: number; readonly high: number }): number | null =>
   high > low ? high : null;
 
-export const nutrientFigureResolvers: FieldsBeyond<NutrientFigureResolvers, NutrientFigureParent> = {
+export const nutrientFigureResolvers: FieldsToResolve<NutrientFigureResolvers, NutrientFigureParent> = {
   perServing: ({ figure }) => figure.perServing.low,
   perServingUpTo: ({ figure }) => upTo(figure.perServing),
   per100g: ({ figure }) => figure.per100g?.low ?? null,
@@ -99,6 +99,6 @@ export const nutrientFigureResolvers: FieldsBeyond<NutrientFigureResolvers, Nutr
   label: ({ nutrient, figure }, { scheme }) => labelFigure(nutrient, figure.perServing, scheme),
 };
 
-export const cautionResolvers: FieldsBeyond<CautionResolvers, CautionParent> = {
+export const cautionResolvers: FieldsToResolve<CautionResolvers, CautionParent> = {
   about: ({ about, frozen }) => about.map((subject) => keepable(frozen, subject)),
 };

@@ -1,7 +1,7 @@
 import type { Subject } from "../../../domain/storage/guidance.js";
 import { componentIn, foodIn, mealIn, type FrozenPlan } from "../../frozen-plan.js";
-import type { FoodParent, KeepableParent } from "../../parents.js";
-import { componentParent, foodParent, mealParent } from "../parents-of.js";
+import type { FoodParent, KeepableParent } from "../../parent-types.js";
+import { componentParent, foodParent, mealParent } from "../make-parents.js";
 
 /** The thing that keeps, is made, or is minded, as a parent of its own type. */
 export function keepable(frozen: FrozenPlan, { kind, slug }: Subject): KeepableParent {

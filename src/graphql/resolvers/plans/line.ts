@@ -1,12 +1,12 @@
 import { showWritten, writersShow } from "../../../exports/words/shown-amount.js";
-import { growthOf, writtenMinutes } from "../../../domain/prep-session/solver/growth.js";
+import { growthOf, writtenMinutes } from "../../../domain/prep-session/solver/step-growth.js";
 import type { LineResolvers, StepResolvers, SwapResolvers } from "../../generated/resolver-types.js";
 import { foodIn } from "../../frozen-plan.js";
-import type { LineParent, StepParent, SwapParent } from "../../parents.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
-import { componentOf, factsOf, foodOf, foodParent } from "../parents-of.js";
+import type { LineParent, StepParent, SwapParent } from "../../parent-types.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { componentOf, factsOf, foodOf, foodParent } from "../make-parents.js";
 
-export const lineResolvers: FieldsBeyond<LineResolvers, LineParent> = {
+export const lineResolvers: FieldsToResolve<LineResolvers, LineParent> = {
   code: (line) => line.id,
   food: (line) => foodOf(line.frozen, line.item),
   part: (line) => (line.item.kind === "FOOD" ? line.item.part : null),
@@ -21,7 +21,7 @@ export const lineResolvers: FieldsBeyond<LineResolvers, LineParent> = {
   swaps: (line) => line.swaps.map((swap) => ({ ...swap, frozen: line.frozen })),
 };
 
-export const swapResolvers: FieldsBeyond<SwapResolvers, SwapParent> = {
+export const swapResolvers: FieldsToResolve<SwapResolvers, SwapParent> = {
   food: (swap) => foodParent(foodIn(swap.frozen, swap.food), swap.frozen.published),
   preparation: ({ own }) => own?.preparation ?? null,
   form: ({ own }) => own?.form ?? null,
@@ -33,7 +33,7 @@ export const swapResolvers: FieldsBeyond<SwapResolvers, SwapParent> = {
   steps: ({ own }) => (own?.steps ?? []).map(({ id, text = null, minutes = null }) => ({ code: id, text, minutes })),
 };
 
-export const stepResolvers: FieldsBeyond<StepResolvers, StepParent> = {
+export const stepResolvers: FieldsToResolve<StepResolvers, StepParent> = {
   code: (step) => step.id,
   leaves: (step) => step.leaves ?? null,
   washMinutes: (step) => step.washMinutes ?? null,

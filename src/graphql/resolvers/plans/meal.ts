@@ -2,11 +2,11 @@ import { mealTime } from "../../../services/answers/meal-time.js";
 import type { MealResolvers } from "../../generated/resolver-types.js";
 import { componentIn } from "../../frozen-plan.js";
 import { globalId } from "../../global-id.js";
-import type { MealParent } from "../../parents.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
-import { componentParent } from "../parents-of.js";
+import type { MealParent } from "../../parent-types.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { componentParent } from "../make-parents.js";
 
-export const mealResolvers: FieldsBeyond<MealResolvers, MealParent> = {
+export const mealResolvers: FieldsToResolve<MealResolvers, MealParent> = {
   id: ({ frozen, slug }) => globalId({ kind: "Meal", revision: frozen.published.id, slug }),
   at: mealTime,
   plan: ({ frozen }) => frozen.published,

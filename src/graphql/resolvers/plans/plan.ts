@@ -7,18 +7,18 @@ import { readReadersHousehold } from "../../../services/answers/read-readers-hou
 import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import { scalePlanInSlices } from "../../../domain/plan/scale-plan.js";
 import { runInSlices } from "../../../services/time-slices.js";
-import { inStage } from "../../../services/stage.js";
+import { inStage } from "../../../services/answer-stage.js";
 import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
 import { showFor } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
-import type { FindingParent, PlanParent } from "../../parents.js";
+import type { FindingParent, PlanParent } from "../../parent-types.js";
 import { connection } from "../connection.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
-import { componentParent, foodParent, mealParent } from "../parents-of.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { componentParent, foodParent, mealParent } from "../make-parents.js";
 
-export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> & Pick<PlanResolvers, "id"> = {
+export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParent> & Pick<PlanResolvers, "id"> = {
   id: (plan) => globalId({ kind: "Plan", revision: plan.id }),
   publisher: async (plan, _, { loaders }) => {
     const publisher = await loaders.publishers.load(plan.publisher);
@@ -91,7 +91,7 @@ export const planResolvers: FieldsBeyond<Omit<PlanResolvers, "id">, PlanParent> 
   },
 };
 
-export const findingResolvers: FieldsBeyond<FindingResolvers, FindingParent> = {
+export const findingResolvers: FieldsToResolve<FindingResolvers, FindingParent> = {
   message: (finding) => findingText(finding),
   about: (finding) => aboutWhat(finding),
   caution: (finding) => ("caution" in finding ? finding.caution : null),

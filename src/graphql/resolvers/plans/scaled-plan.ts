@@ -7,7 +7,7 @@ import { shopInSlices } from "../../../domain/plan/shop.js";
 import { warningText } from "../../../exports/sentences/problem-text.js";
 import { runInSlices } from "../../../services/time-slices.js";
 import { prepSessionInSlices, prepSessionsInSlices } from "../../../services/answers/plan-prep-session.js";
-import { inStage } from "../../../services/stage.js";
+import { inStage } from "../../../services/answer-stage.js";
 import { findCautionsInSlices, stateAllergens, stateDiets } from "../../../services/answers/state-contents.js";
 import { valueOf } from "../../errors.js";
 import { showAmount, showScaledLine } from "../../../exports/words/shown-amount.js";
@@ -24,10 +24,10 @@ import type {
   ScaledMealParent,
   ScaledPlanParent,
   WarningParent,
-} from "../../parents.js";
+} from "../../parent-types.js";
 import { guidanceInPlan } from "./storage-guidance.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
-import { componentOf, componentParent, factsOf, foodOf, mealParent } from "../parents-of.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { componentOf, componentParent, factsOf, foodOf, mealParent } from "../make-parents.js";
 
 /** A session with the meals it is late for. */
 const timed = (each: DaySession, scaled: ScaledPlan, household: Household) => ({
@@ -35,7 +35,7 @@ const timed = (each: DaySession, scaled: ScaledPlan, household: Household) => ({
   late: lateMeals(each, scaled, household),
 });
 
-export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanParent> = {
+export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPlanParent> = {
   servings: ({ scaled }) => scaled.servings,
   regions: ({ household }) => household.regions ?? [],
   meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
@@ -90,7 +90,7 @@ export const scaledPlanResolvers: FieldsBeyond<ScaledPlanResolvers, ScaledPlanPa
     ),
 };
 
-export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealParent> = {
+export const scaledMealResolvers: FieldsToResolve<ScaledMealResolvers, ScaledMealParent> = {
   meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
   factor: ({ scaled }) => scaled.factor,
   allergens: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => ({
@@ -109,7 +109,7 @@ export const scaledMealResolvers: FieldsBeyond<ScaledMealResolvers, ScaledMealPa
   lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
 };
 
-export const scaledComponentResolvers: FieldsBeyond<ScaledComponentResolvers, ScaledComponentParent> = {
+export const scaledComponentResolvers: FieldsToResolve<ScaledComponentResolvers, ScaledComponentParent> = {
   component: ({ scaled, frozen }) => componentParent(frozen, scaled.component),
   route: ({ scaled, frozen }) => scaled.route && { ...scaled.route, frozen },
   batches: ({ scaled }) => scaled.batches,
@@ -121,7 +121,7 @@ export const scaledComponentResolvers: FieldsBeyond<ScaledComponentResolvers, Sc
   lines: ({ scaled, frozen, show }) => scaled.lines.map((line) => ({ scaled: line, frozen, show })),
 };
 
-export const scaledLineResolvers: FieldsBeyond<ScaledLineResolvers, ScaledLineParent> = {
+export const scaledLineResolvers: FieldsToResolve<ScaledLineResolvers, ScaledLineParent> = {
   line: ({ scaled, frozen }) => ({ ...scaled.line, frozen }),
   food: ({ scaled, frozen }) => foodOf(frozen, scaled.item),
   component: ({ scaled, frozen }) => componentOf(frozen, scaled.item),
@@ -131,7 +131,7 @@ export const scaledLineResolvers: FieldsBeyond<ScaledLineResolvers, ScaledLinePa
   amount: ({ scaled, frozen, show }) => showScaledLine(scaled, factsOf(frozen, scaled.item), show),
 };
 
-export const warningResolvers: FieldsBeyond<WarningResolvers, WarningParent> = {
+export const warningResolvers: FieldsToResolve<WarningResolvers, WarningParent> = {
   message: (warning) => warningText(warning),
   path: (warning) => warning.path.map(String),
 };

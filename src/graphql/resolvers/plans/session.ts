@@ -13,15 +13,15 @@ import type {
   PrepSessionParent,
   SessionComponentParent,
   SessionTaskParent,
-} from "../../parents.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
+} from "../../parent-types.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { keepable } from "./keepable.js";
-import { componentParent, mealParent } from "../parents-of.js";
+import { componentParent, mealParent } from "../make-parents.js";
 
 const tasksOf = ({ session, frozen }: PrepSessionParent, ids: readonly string[]): SessionTaskParent[] =>
   ids.flatMap((id) => session.tasks.filter((task) => task.id === id)).map((task) => ({ task, frozen }));
 
-export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessionParent> = {
+export const prepSessionResolvers: FieldsToResolve<PrepSessionResolvers, PrepSessionParent> = {
   day: ({ day }) => day,
   components: ({ components, frozen }) => components.map((each) => ({ ...each, frozen })),
   tasks: ({ session, frozen }) => session.tasks.map((task) => ({ task, frozen })),
@@ -42,7 +42,7 @@ export const prepSessionResolvers: FieldsBeyond<PrepSessionResolvers, PrepSessio
   gap: ({ session }) => session.gap,
 };
 
-export const lateMealResolvers: FieldsBeyond<LateMealResolvers, LateMealParent> = {
+export const lateMealResolvers: FieldsToResolve<LateMealResolvers, LateMealParent> = {
   meal: ({ meal, frozen }) => {
     const found = frozen.bundle.plan.meals.find(({ slug }) => slug === meal);
     if (found === undefined) throw new Error(`the session is late for ${meal}, which the plan has not`);
@@ -50,7 +50,7 @@ export const lateMealResolvers: FieldsBeyond<LateMealResolvers, LateMealParent> 
   },
 };
 
-export const sessionComponentResolvers: FieldsBeyond<SessionComponentResolvers, SessionComponentParent> = {
+export const sessionComponentResolvers: FieldsToResolve<SessionComponentResolvers, SessionComponentParent> = {
   component: ({ slug, frozen }) => {
     const found = frozen.bundle.components.find((each) => each.slug === slug);
     if (found === undefined) throw new Error(`the session makes ${slug}, which the plan has not`);
@@ -60,7 +60,7 @@ export const sessionComponentResolvers: FieldsBeyond<SessionComponentResolvers, 
   loads: ({ loads }) => loads,
 };
 
-export const sessionTaskResolvers: FieldsBeyond<SessionTaskResolvers, SessionTaskParent> = {
+export const sessionTaskResolvers: FieldsToResolve<SessionTaskResolvers, SessionTaskParent> = {
   code: ({ task }) => task.id,
   kind: ({ task }) => task.kind,
   of: ({ task, frozen }) => keepable(frozen, task.of),
@@ -80,7 +80,7 @@ export const sessionTaskResolvers: FieldsBeyond<SessionTaskResolvers, SessionTas
   eveningBefore: ({ task }) => task.eveningBefore,
 };
 
-export const criticalTaskResolvers: FieldsBeyond<CriticalTaskResolvers, CriticalTaskParent> = {
+export const criticalTaskResolvers: FieldsToResolve<CriticalTaskResolvers, CriticalTaskParent> = {
   task: ({ critical, parent }) => {
     const [task] = tasksOf(parent, [critical.task]);
     if (task === undefined) throw new Error(`the critical path names ${critical.task}, which is no task`);

@@ -9,16 +9,16 @@ import type {
   ShoppingListResolvers,
   UseResolvers,
 } from "../../generated/resolver-types.js";
-import type { PackCountParent, ShoppingLineParent, ShoppingListParent, UseParent } from "../../parents.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
-import { componentParent, foodParent, mealParent } from "../parents-of.js";
+import type { PackCountParent, ShoppingLineParent, ShoppingListParent, UseParent } from "../../parent-types.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { componentParent, foodParent, mealParent } from "../make-parents.js";
 
 const noFacts = { densities: [], measures: [] };
 
 const linesOf = ({ list, show, plans }: ShoppingListParent): readonly ShoppingLineParent[] =>
   list.lines.map((line) => ({ line, show, plans }));
 
-export const shoppingListResolvers: FieldsBeyond<ShoppingListResolvers, ShoppingListParent> = {
+export const shoppingListResolvers: FieldsToResolve<ShoppingListResolvers, ShoppingListParent> = {
   lines: linesOf,
   aisles: (parent) => {
     const lines = linesOf(parent);
@@ -29,7 +29,7 @@ export const shoppingListResolvers: FieldsBeyond<ShoppingListResolvers, Shopping
   warnings: ({ list }) => list.warnings,
 };
 
-export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, ShoppingLineParent> = {
+export const shoppingLineResolvers: FieldsToResolve<ShoppingLineResolvers, ShoppingLineParent> = {
   food: ({ line: { food }, plans }) => {
     const frozenIn = plans.find((plan) => plan.foods.get(food.slug) === food);
     return foodParent(food, frozenIn?.published ?? null);
@@ -50,12 +50,12 @@ export const shoppingLineResolvers: FieldsBeyond<ShoppingLineResolvers, Shopping
   toTake: ({ line, show }) => takenText(line, show),
 };
 
-export const packCountResolvers: FieldsBeyond<PackCountResolvers, PackCountParent> = {
+export const packCountResolvers: FieldsToResolve<PackCountResolvers, PackCountParent> = {
   pack: ({ pack, food }) => ({ ...pack, food }),
   weighedFrom: ({ weighedFrom, food }) => (weighedFrom === undefined ? null : { ...weighedFrom, food }),
 };
 
-export const useResolvers: FieldsBeyond<UseResolvers, UseParent> = {
+export const useResolvers: FieldsToResolve<UseResolvers, UseParent> = {
   plan: ({ frozen }) => frozen.published,
   meal: ({ use, frozen }) => use.meal && mealParent(frozen, use.meal),
   component: ({ use, frozen }) => use.component && componentParent(frozen, use.component),

@@ -6,8 +6,8 @@ import type { KeptAlone } from "../../../services/answers/guide-single-item.js";
 import { showAmount, writersShow, type Show } from "../../../exports/words/shown-amount.js";
 import { componentIn, foodIn, mealIn, type FrozenPlan } from "../../frozen-plan.js";
 import type { BasisResolvers, StorageGuidanceResolvers } from "../../generated/resolver-types.js";
-import type { BasisParent, FoodParent, ScaledPlanParent, StorageGuidanceParent } from "../../parents.js";
-import type { FieldsBeyond } from "../fields-beyond.js";
+import type { BasisParent, FoodParent, ScaledPlanParent, StorageGuidanceParent } from "../../parent-types.js";
+import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { keepable } from "./keepable.js";
 
 /** What a scaled plan says about keeping. */
@@ -42,7 +42,7 @@ export const guidanceOfFood = ({ guidance, notes }: KeptAlone, food: FoodParent)
     plan: null,
   }));
 
-export const storageGuidanceResolvers: FieldsBeyond<StorageGuidanceResolvers, StorageGuidanceParent> = {
+export const storageGuidanceResolvers: FieldsToResolve<StorageGuidanceResolvers, StorageGuidanceParent> = {
   subject: ({ guidance, find }) => find(guidance.subject),
   place: ({ guidance }) => guidance.place,
   days: ({ guidance }) => guidance.days,
@@ -64,7 +64,7 @@ export const storageGuidanceResolvers: FieldsBeyond<StorageGuidanceResolvers, St
           .map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
 };
 
-export const basisResolvers: FieldsBeyond<BasisResolvers, BasisParent> = {
+export const basisResolvers: FieldsToResolve<BasisResolvers, BasisParent> = {
   of: ({ basis, find }) => find(basis.of),
   source: ({ basis }) => basis.source,
   sourced: ({ basis }) => basis.sourced,

@@ -1,9 +1,9 @@
-import type { InSlices, Work } from "../../../domain/work.js";
+import type { InSlices, Work } from "../../../domain/counted-work.js";
 import { lineIds } from "./read-lines.js";
 import type { ReadDocument } from "../read-documents.js";
 import { readTextLine, type TextLineReader } from "./read-text-line.js";
 import type { LineDocument, OpenLine } from "../schemas/line-schema.js";
-import { charactersInStep, lineLists, mostLooks, type LineThings } from "./settle-lines.js";
+import { charactersInStep, lineLists, mostLooks, type LineThings } from "./resolve-text-lines.js";
 import { lineNames } from "./line-names.js";
 
 /** What a text line takes, as a line with keys would say it. */

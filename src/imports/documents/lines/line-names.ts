@@ -1,6 +1,6 @@
 import type { Component } from "../../../domain/model/component.js";
 import { compileFoodNamesInSlices, type FoodNames, type NamedFood } from "../../../domain/quantity/food-name.js";
-import type { InSlices, Work } from "../../../domain/work.js";
+import type { InSlices, Work } from "../../../domain/counted-work.js";
 
 /** What a line needs to know of a component to name it. */
 export type NamedComponent = Pick<Component, "slug" | "title" | "measures" | "densities">;

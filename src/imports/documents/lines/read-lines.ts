@@ -7,7 +7,7 @@ import { combine, every, mapResult } from "../combine-results.js";
 import { ruleWords } from "../schemas/line-schema.js";
 import type { LineDocument } from "../schemas/line-schema.js";
 import { readRatio } from "../read-ratio.js";
-import type { Reading } from "../reading.js";
+import type { ReadingContext } from "../reading-context.js";
 
 /** Own measures of what a line can name; null where nothing of that name is known. */
 export interface KnownItems {
@@ -19,7 +19,7 @@ export interface KnownItems {
 export function readLines(
   lines: readonly LineDocument[],
   known: KnownItems,
-  reading: Reading,
+  reading: ReadingContext,
   path: Path,
 ): Result<readonly Line[]> {
   const ids = lineIds(lines);
@@ -47,7 +47,13 @@ export function lineIds(lines: readonly LineDocument[]): readonly string[] {
 export const stepLineIds = (lines: readonly LineDocument[]): readonly string[] | null =>
   lines.some(({ open }) => open !== undefined) ? null : lineIds(lines);
 
-function readLine(line: LineDocument, id: string, known: KnownItems, reading: Reading, path: Path): Result<Line> {
+function readLine(
+  line: LineDocument,
+  id: string,
+  known: KnownItems,
+  reading: ReadingContext,
+  path: Path,
+): Result<Line> {
   if (line.open !== undefined) return failed([{ code: "LINE_OPEN", path, written: line.text ?? "", ...line.open }]);
   const measures = itemMeasures(line, known, path);
   if (!measures.ok) return measures;
@@ -96,7 +102,12 @@ function itemMeasures(line: LineDocument, known: KnownItems, path: Path): Result
   return failed([{ code: "UNKNOWN_FOOD", path: [...path, "food"], food: food ?? "" }]);
 }
 
-function readSwap(swap: LineDocument["swaps"][number], known: KnownItems, reading: Reading, path: Path): Result<Swap> {
+function readSwap(
+  swap: LineDocument["swaps"][number],
+  known: KnownItems,
+  reading: ReadingContext,
+  path: Path,
+): Result<Swap> {
   if (known.foodMeasures(swap.food) === null)
     return failed([{ code: "UNKNOWN_FOOD", path: [...path, "food"], food: swap.food }]);
   const read = combine({

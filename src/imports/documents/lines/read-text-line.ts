@@ -8,7 +8,7 @@ import { amountText } from "../amount-text.js";
 import { isComponentName, slugNamed } from "./line-names.js";
 import { nearestWords } from "../checks/nearest-words.js";
 import { lineSchema, type LineDocument, type OpenLine } from "../schemas/line-schema.js";
-import { takenLine } from "./taken-line.js";
+import { lineDocument } from "./line-document.js";
 
 /** What a text line is read with. */
 export interface TextLineReader {
@@ -40,7 +40,7 @@ export function readTextLine(text: string, reader: TextLineReader): TextLineRead
 }
 
 function documentLine(text: string, taken: TakenLine): LineDocument {
-  const { food: _food, ...line } = takenLine(text, taken);
+  const { food: _food, ...line } = lineDocument(text, taken);
   const named = { [isComponentName(taken.food) ? "component" : "food"]: slugNamed(taken.food) };
   const size = taken.size === null ? {} : { size: taken.size };
   return { ...lineSchema.parse({ ...line, ...named }), text, ...size };

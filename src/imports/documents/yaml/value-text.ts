@@ -2,7 +2,7 @@ import { stringify } from "yaml";
 import type { Component } from "../../../domain/model/component.js";
 import type { Food } from "../../../domain/model/food.js";
 import type { Plan } from "../../../domain/model/plan.js";
-import { componentDocumentOf, foodDocumentOf, planDocumentOf } from "../document-of.js";
+import { componentDocumentOf, foodDocumentOf, planDocumentOf } from "../plain-document.js";
 
 /** A document, as YAML, that reads back as this food. */
 export const foodText = (food: Food): string => stringify(foodDocumentOf(food));

@@ -1,7 +1,7 @@
 import { Composer, isScalar, LineCounter } from "yaml";
 import type { CST, Document } from "yaml";
 import type { Path, Problem } from "../../../domain/problem.js";
-import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../../domain/work.js";
+import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../../domain/counted-work.js";
 import { documentParts } from "../document-parts.js";
 import { repeatedKeys } from "./repeated-keys.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";

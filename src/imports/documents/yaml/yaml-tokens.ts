@@ -1,5 +1,5 @@
 import { CST, Lexer, Parser, type LineCounter } from "yaml";
-import type { InSlices, Work } from "../../../domain/work.js";
+import type { InSlices, Work } from "../../../domain/counted-work.js";
 import { yamlLimits, type YamlLimit } from "./yaml-limits.js";
 
 /** What a text has too much of, and where it was one too many. */

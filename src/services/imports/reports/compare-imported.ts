@@ -1,5 +1,5 @@
 import type { ReportedDifference } from "../../../domain/model/import-report.js";
-import { bundleOf } from "../../../domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../../domain/plan/compile/plan-bundle.js";
 import { comparePlans, type PlanDifference } from "../../../domain/plan/review/compare-plans.js";
 import { checkBundle } from "../../../domain/plan/check/check-bundle.js";
 import type { PlanBundle } from "../../../domain/model/plan.js";

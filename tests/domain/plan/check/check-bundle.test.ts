@@ -3,7 +3,7 @@ import type { Measured } from "../../../../src/domain/model/amount.js";
 import type { Food } from "../../../../src/domain/model/food.js";
 import type { Line } from "../../../../src/domain/model/line.js";
 import type { PlanBundle } from "../../../../src/domain/model/plan.js";
-import { limits } from "../../../../src/domain/limits.js";
+import { limits } from "../../../../src/domain/engine-limits.js";
 import { checkBundle } from "../../../../src/domain/plan/check/check-bundle.js";
 import { scalePlan } from "../../../../src/domain/plan/scale-plan.js";
 import type { Problem } from "../../../../src/domain/problem.js";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { limits } from "../../../../src/domain/limits.js";
+import { limits } from "../../../../src/domain/engine-limits.js";
 import type { Household } from "../../../../src/domain/model/household.js";
 import { checkHousehold } from "../../../../src/domain/plan/check/check-household.js";
 import { household, onHand } from "../../../kit/builders.js";

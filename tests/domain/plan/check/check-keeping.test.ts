@@ -4,7 +4,7 @@ import type { StoragePlace } from "../../../../src/domain/model/keeping.js";
 import { inForceOn } from "../../../../src/domain/model/region.js";
 import { checkFoodKeeping, checkKeeping } from "../../../../src/domain/plan/check/check-keeping.js";
 import { classesAround, needsCold } from "../../../../src/domain/storage/keeping-classes.js";
-import { lastingDays } from "../../../../src/domain/storage/window.js";
+import { lastingDays } from "../../../../src/domain/storage/keeping-window.js";
 import { component, food, keeps, line, of, part, route } from "../../../kit/builders.js";
 
 // The published rules that come with the program; each names its own source.

@@ -7,7 +7,7 @@ import {
   foodDocumentOf,
   planDocumentOf,
   publisherDocumentOf,
-} from "../../../../src/imports/documents/document-of.js";
+} from "../../../../src/imports/documents/plain-document.js";
 import { documentKinds, jsonSchemas } from "../../../../src/imports/documents/document-kinds.js";
 import type { DocumentKind } from "../../../../src/imports/documents/document-kinds.js";
 

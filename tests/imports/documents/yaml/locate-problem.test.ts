@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bundleOf } from "../../../../src/domain/plan/compile/bundle-of.js";
+import { bundleOf } from "../../../../src/domain/plan/compile/plan-bundle.js";
 import { checkBundle } from "../../../../src/domain/plan/check/check-bundle.js";
 import { locateProblem } from "../../../../src/imports/documents/yaml/locate-problem.js";
 import { readDocuments } from "../../../../src/imports/documents/read-documents.js";

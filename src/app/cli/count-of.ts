@@ -1,2 +1,0 @@
-/** `1 document`, `2 documents`. */
-export const countOf = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? "" : "s"}`;

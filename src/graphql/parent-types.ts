@@ -1,0 +1,170 @@
+import type { Component, Route, Step } from "../domain/model/component.js";
+import type { Food, FoodPart, Pack } from "../domain/model/food.js";
+import type { Line, Swap } from "../domain/model/line.js";
+import type { Meal } from "../domain/model/plan.js";
+import type { PackCount } from "../domain/shopping/cost.js";
+import type { KeepingRule } from "../domain/model/keeping.js";
+import type {
+  ScaledComponent,
+  ScaledLine,
+  ScaledMeal,
+  ScaledPlan,
+  ShoppingLine,
+  ShoppingList,
+  Use,
+} from "../domain/plan/scaled.js";
+import type { Household } from "../domain/model/household.js";
+import type { NutrientCode } from "../domain/model/food.js";
+import type { DishAsIngredient, FoodAsIngredient } from "../domain/nutrition/allergen-finding.js";
+import type { AllergenFinding, AllergenStatement, LabelToRead } from "../domain/nutrition/allergens.js";
+import type { DietStatement } from "../domain/nutrition/diets.js";
+import type { NotEaten, NutrientAmount } from "../domain/nutrition/nutrients.js";
+import type { NutritionOfMeals } from "../domain/plan/contents/contents.js";
+import type { FoodsToday } from "../domain/plan/review/foods-today.js";
+import type { LateMeal } from "../domain/plan/session/late-meals.js";
+import type { SessionComponent } from "../domain/plan/session/split-session.js";
+import type { CriticalTask, PrepSession, SessionTask } from "../domain/prep-session/session.js";
+import type { Caution } from "../domain/storage/cautions.js";
+import type { Basis, StorageAnswer, StorageGuidance, Subject } from "../domain/storage/guidance.js";
+import type { Publisher, RevisionSummary } from "../services/deps.js";
+import type { SavedDraft } from "../services/drafts/save-documents.js";
+import type { KnownRules } from "../services/rules/find-rules.js";
+import type { stateNutrition } from "../services/answers/state-contents.js";
+import type { Show, ShownAmount, ShownUnit } from "../exports/words/shown-amount.js";
+import type { FrozenPlan } from "./frozen-plan.js";
+
+/** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
+export type PublisherParent = Publisher;
+export type PlanParent = RevisionSummary;
+export type AmountParent = ShownAmount;
+export type UnitParent = ShownUnit;
+
+interface InPlan {
+  readonly frozen: FrozenPlan;
+}
+
+interface Shown extends InPlan {
+  readonly show: Show;
+}
+
+export type MealParent = Meal & InPlan;
+export type ComponentParent = Component & InPlan;
+export type RouteParent = Route & InPlan;
+export type LineParent = Line & InPlan;
+export type SwapParent = Swap & InPlan;
+export type StepParent = Step;
+export type KeepingRuleParent = KeepingRule;
+
+export type { CatalogueFood as CatalogueFoodParent } from "../services/foods/find-catalogue-foods.js";
+
+/** `frozenIn` null: the food as known today. */
+export type FoodParent = Food & { readonly frozenIn: RevisionSummary | null };
+export type FoodPartParent = FoodPart & { readonly food: Food };
+export type PackParent = Pack & { readonly food: Food };
+
+export interface ScaledPlanParent extends Shown {
+  readonly scaled: ScaledPlan;
+  readonly household: Household;
+  /** Computed when first asked for, and once. */
+  readonly keeping: () => Promise<StorageAnswer>;
+  readonly today: FoodsToday;
+  /** In force today. */
+  readonly rules: KnownRules;
+  readonly nutrition: () => Promise<PlanNutrition>;
+}
+type PlanNutrition = ReturnType<typeof stateNutrition>;
+export interface StorageGuidanceParent {
+  readonly guidance: StorageGuidance;
+  /** The subject or a part of it, as a parent of its own type. */
+  readonly find: (subject: Subject) => KeepableParent;
+  readonly advice: readonly string[];
+  /** null: asked for without a plan. */
+  readonly plan: ScaledPlanParent | null;
+}
+export interface BasisParent {
+  readonly basis: Basis;
+  readonly find: StorageGuidanceParent["find"];
+}
+export interface ScaledMealParent extends Shown {
+  readonly scaled: ScaledMeal;
+  readonly plan: ScaledPlanParent;
+}
+export interface ScaledComponentParent extends Shown {
+  readonly scaled: ScaledComponent;
+}
+export interface ScaledLineParent extends Shown {
+  readonly scaled: ScaledLine;
+}
+
+export interface ShoppingListParent {
+  readonly list: ShoppingList;
+  readonly show: Show;
+  /** Every plan the list was made for. */
+  readonly plans: readonly FrozenPlan[];
+}
+export interface ShoppingLineParent {
+  readonly line: ShoppingLine;
+  readonly show: Show;
+  readonly plans: readonly FrozenPlan[];
+}
+export interface UseParent extends Shown {
+  readonly use: Use;
+  readonly food: Food;
+}
+export type PackCountParent = PackCount & { readonly food: Food };
+
+export type AllergenStatementParent = AllergenStatement & InPlan;
+export type AllergenFindingParent = AllergenFinding & InPlan;
+export type AsIngredientParent = DishAsIngredient & InPlan;
+export type FoodAsIngredientParent = FoodAsIngredient & InPlan;
+export type LabelToReadParent = LabelToRead & InPlan;
+export type DietParent = DietStatement & InPlan;
+export type NutritionParent = NutritionOfMeals & InPlan;
+export type NotEatenParent = NotEaten & InPlan;
+export interface NutrientFigureParent extends InPlan {
+  readonly nutrient: NutrientCode;
+  readonly figure: NutrientAmount;
+}
+export type CautionParent = Caution & InPlan;
+export interface PrepSessionParent extends InPlan {
+  readonly session: PrepSession;
+  /** Days after the first session. */
+  readonly day: number;
+  readonly components: readonly SessionComponent[];
+  readonly late: readonly LateMeal[];
+  /** Who share the work. */
+  readonly cooks: number;
+}
+export type LateMealParent = LateMeal & InPlan;
+export type SessionComponentParent = SessionComponent & InPlan;
+export interface SessionTaskParent extends InPlan {
+  readonly task: SessionTask;
+}
+export interface CriticalTaskParent {
+  readonly critical: CriticalTask;
+  readonly parent: PrepSessionParent;
+}
+export type { PlacedFinding as FindingParent } from "../domain/plan/check/finding.js";
+export type { ServingsRow as ServingsRowParent } from "../domain/plan/servings-table.js";
+
+export type { Warning as WarningParent } from "../domain/problem.js";
+export type { Webhook as WebhookParent, WebhookDelivery as WebhookDeliveryParent } from "../services/deps.js";
+export type { Change as ChangeParent } from "../services/deps.js";
+export type { Problem as ProblemParent } from "../domain/problem.js";
+export type { DraftSummary as DraftParent } from "../services/deps.js";
+export type SavedDraftParent = SavedDraft & { readonly publisher: string };
+export type { AccessToken as AccessTokenParent } from "../services/deps.js";
+export type { AuditEntry as AuditEntryParent } from "../services/access/admin-lists.js";
+
+type Tagged<T, Name extends string> = T & { readonly __typename: Name };
+export type NodeParent =
+  | Tagged<PublisherParent, "Publisher">
+  | Tagged<PlanParent, "Plan">
+  | Tagged<MealParent, "Meal">
+  | Tagged<ComponentParent, "Component">
+  | Tagged<FoodParent, "Food">;
+export type KeepableParent =
+  Tagged<MealParent, "Meal"> | Tagged<ComponentParent, "Component"> | Tagged<FoodParent, "Food">;
+export type { Feed as FeedParent } from "../services/deps.js";
+export type { FoundImport as ImportRunParent } from "../services/imports/find-imports.js";
+export type { LineExplained as TextLineParent } from "../services/drafts/read-text-lines.js";

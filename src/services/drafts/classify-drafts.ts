@@ -1,0 +1,155 @@
+import type { Problem } from "../../domain/problem.js";
+import { checkDocuments } from "../../imports/documents/checks/check-documents.js";
+import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
+import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
+import type { ReadDocument } from "../../imports/documents/read-documents.js";
+import type { RuleDeps } from "../rules/find-rules.js";
+import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
+import { ownershipProblems, takenSlugs } from "./document-ownership.js";
+import { loadReferences } from "./load-references.js";
+import { importCaller } from "./store-draft.js";
+
+/** What loading a row would do. PUBLISH: its text is the same, and what readers have of it is not. */
+export type Verdict =
+  | { readonly kind: "CREATED" | "CHANGED" | "PUBLISH" | "UNCHANGED" | "REPEATED" }
+  | { readonly kind: "QUARANTINED"; readonly problems: readonly Problem[]; readonly offer: string | null };
+
+/** Rows looked at with one read of what is there. */
+const batchSize = 200;
+
+interface HowTaken {
+  readonly publishes: boolean;
+  /** A person has looked at the rows, and is not to misspell a code. */
+  readonly answeredFor: boolean;
+}
+
+/** Says of every row, in the order they are to be loaded, what loading it would do; nothing is written. */
+export async function classifyDrafts(
+  deps: RuleDeps,
+  publisher: string,
+  { publishes, answeredFor }: HowTaken,
+  rows: DraftRows,
+): Promise<readonly Verdict[]> {
+  const { data } = deps;
+  const verdicts: Verdict[] = [];
+  const file: FileSoFar = {
+    components: new Map(),
+    foods: new Map(),
+    aside: new Set(),
+    moved: new Set(),
+    movedFoods: new Set(),
+  };
+  for await (const batch of batches(rows())) {
+    const texts = batch.flatMap(({ state }) => (state.kind === "TEXT" ? [state] : []));
+    const drafts = await data.drafts.texts(texts.map(({ draft, slug }) => ({ kind: draft, publisher, slug })));
+    const inForce = publishes
+      ? await data.revisions.summaries(texts.map(({ slug }) => ({ publisher, slug, revision: null })))
+      : [];
+    const known = new Map(
+      texts.map((text, at) => [text, { draft: drafts[at] ?? null, published: inForce[at] ?? null }]),
+    );
+    for (const { state } of batch) {
+      if (state.kind === "REPEATED") verdicts.push({ kind: "REPEATED" });
+      else if (state.kind === "SAME") verdicts.push({ kind: "UNCHANGED" });
+      else if (state.kind === "BAD") {
+        if (state.component !== null) file.aside.add(state.component);
+        verdicts.push({ kind: "QUARANTINED", problems: state.problems, offer: state.offer });
+      } else {
+        const { draft, published } = known.get(state) ?? { draft: null, published: null };
+        const isSame = draft?.text === state.text;
+        const verdict = isSame
+          ? judgeSame(state, file, publishes, published !== null)
+          : await judgeText(deps, publisher, state, file, draft !== null, answeredFor);
+        note(file, state, verdict);
+        verdicts.push(verdict);
+      }
+    }
+  }
+  return verdicts;
+}
+
+async function* batches(rows: AsyncIterable<DraftRow>): AsyncGenerator<readonly DraftRow[]> {
+  let held: DraftRow[] = [];
+  for await (const row of rows) {
+    held.push(row);
+    if (held.length < batchSize) continue;
+    yield held;
+    held = [];
+  }
+  if (held.length > 0) yield held;
+}
+
+/** Components and foods of the file that were looked at: taken, refused, and different from what readers may have. */
+interface FileSoFar {
+  readonly components: Map<string, ReadDocument>;
+  readonly foods: Map<string, ReadDocument>;
+  readonly movedFoods: Set<string>;
+  readonly aside: Set<string>;
+  readonly moved: Set<string>;
+}
+
+const componentsOf = (text: NewText): readonly string[] => referencedSlugs([text.read.document]).components;
+
+const foodsOf = (text: NewText): readonly string[] => referencedSlugs([text.read.document]).foods;
+
+const isMoved = (text: NewText, { moved, movedFoods }: FileSoFar): boolean =>
+  componentsOf(text).some((each) => moved.has(each)) || foodsOf(text).some((each) => movedFoods.has(each));
+
+function judgeSame(text: NewText, file: FileSoFar, publishes: boolean, isPublished: boolean): Verdict {
+  const isBehind = text.draft === "PLAN" && publishes && (!isPublished || isMoved(text, file));
+  return { kind: isBehind ? "PUBLISH" : "UNCHANGED" };
+}
+
+async function judgeText(
+  deps: RuleDeps,
+  publisher: string,
+  text: NewText,
+  { components, foods, aside }: FileSoFar,
+  isThere: boolean,
+  answeredFor: boolean,
+): Promise<Verdict> {
+  const missing = componentsOf(text).filter((each) => aside.has(each));
+  if (missing.length > 0) {
+    const problems = missing.map((component): Problem => ({ code: "COMPONENT_SET_ASIDE", path: [], component }));
+    return { kind: "QUARANTINED", problems, offer: null };
+  }
+  const written = [...reached(text.read, components), text.read];
+  const named = referencedSlugs(written.map(({ document }) => document)).foods;
+  const documents = [...named.flatMap((slug) => foods.get(slug) ?? []), ...written];
+  const { actor } = importCaller("file");
+  const foreign = ownershipProblems(documents, publisher, await takenSlugs(deps.data, actor, publisher, documents));
+  const known = await loadReferences(deps, publisher, actor, { documents, faulty: [] });
+  // A feed's unknown code is kept and told of, so that a night's import goes on; whoever reads it takes it at its strictest.
+  const { problems: all } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
+  const problems = all.filter(({ problem }) => answeredFor || problem.code !== "UNKNOWN_CODE");
+  if (problems.length + foreign.length > 0) {
+    const placed = [...foreign, ...problems.map(placedProblem)].map((each) => placedInFile(each, text.firstLine));
+    return { kind: "QUARANTINED", problems: placed, offer: text.offer };
+  }
+  return { kind: isThere ? "CHANGED" : "CREATED" };
+}
+
+function note(file: FileSoFar, text: NewText, { kind }: Verdict): void {
+  const { components, foods, aside, moved, movedFoods } = file;
+  if (text.draft === "FOOD" && kind !== "QUARANTINED") {
+    foods.set(text.slug, text.read);
+    if (kind !== "UNCHANGED") movedFoods.add(text.slug);
+  }
+  if (text.draft !== "COMPONENT") return;
+  if (kind === "QUARANTINED") aside.add(text.slug);
+  else components.set(text.slug, text.read);
+  if (kind === "CREATED" || kind === "CHANGED" || isMoved(text, file)) moved.add(text.slug);
+}
+
+/** The components of the file that a document leads to, directly or through one another. */
+function reached(read: ReadDocument, components: ReadonlyMap<string, ReadDocument>): readonly ReadDocument[] {
+  const found = new Map<string, ReadDocument>();
+  const next = [...referencedSlugs([read.document]).components];
+  for (let slug = next.pop(); slug !== undefined; slug = next.pop()) {
+    const component = components.get(slug);
+    if (component === undefined || found.has(slug) || slug === read.document.slug) continue;
+    found.set(slug, component);
+    next.push(...referencedSlugs([component.document]).components);
+  }
+  return [...found.values()];
+}
