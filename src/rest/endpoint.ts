@@ -1,4 +1,4 @@
-import { countWritten, yieldToOthers } from "../services/time-slices.js";
+import { countWritten, runInSlices } from "../services/time-slices.js";
 import type { z } from "zod";
 import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../exports/json/named-schema.js";
@@ -10,6 +10,7 @@ import type { ProblemKind } from "./problem-kinds.js";
 import { badParameters, type Refusal } from "./refusal.js";
 import { inAddress } from "./household-query.js";
 import type { Result } from "../domain/problem.js";
+import type { InSlices } from "../domain/counted-work.js";
 
 /** What was asked of one address. */
 export interface Question {
@@ -85,18 +86,29 @@ export interface Endpoint extends Description {
   answer(question: Question, writing: Writing): Promise<Found<string>>;
 }
 
+/** Problems: what this form needs beyond the others. */
+type Written = string | Result<string> | Found<string>;
+
 interface TextWriter<T> {
   readonly description: string;
-  /** Problems: what this form needs beyond the others. */
-  readonly write: (value: T, question: Question) => string | Result<string> | Found<string>;
+  readonly write: (value: T, question: Question) => Written | InSlices<Written>;
 }
 interface JsonWriter<T, Schema extends z.ZodType> {
   readonly description: string;
   readonly schema: Schema;
-  readonly write: (value: T, question: Question) => Json<Schema>;
+  readonly write: (value: T, question: Question) => Json<Schema> | InSlices<Json<Schema>>;
 }
 
-/** A form in text. */
+const isInSlices = <Value>(made: Value | InSlices<Value>): made is InSlices<Value> =>
+  typeof made === "object" && made !== null && Symbol.iterator in made && "next" in made;
+
+/** What a writer makes, in one piece or in several. */
+function* piecesOf<Value>(made: Value | InSlices<Value>): InSlices<Value> {
+  yield;
+  return isInSlices(made) ? yield* made : made;
+}
+
+/** A form in text; long ones are written in slices. */
 export const asText = <T>(
   format: FormatName,
   description: string,
@@ -119,7 +131,11 @@ export const asJson = <T, Schema extends z.ZodType>(
   name,
   schema,
   description,
-  write: (value: T, question: Question): string => boundedJson(write(value, question)),
+  *write(value: T, question: Question): InSlices<string> {
+    const json = yield* piecesOf(write(value, question));
+    yield;
+    return boundedJson(json);
+  },
 });
 
 interface NamedWriter<T> extends TextWriter<T> {
@@ -146,8 +162,10 @@ export function endpoint<T>(
       if (writer === undefined) throw new Error(`${description.path} has no such form`);
       const value = await find(question);
       if (!value.ok) return value;
-      await yieldToOthers(question.deps);
-      const written = writer.write(value.value, question);
+      const written = await runInSlices(question.deps, function* () {
+        yield;
+        return yield* piecesOf(writer.write(value.value, question));
+      });
       if (typeof written === "string") {
         countWritten(question.deps, written);
         return found(written, value.headers);

@@ -5,6 +5,13 @@ import { planStorageInSlices } from "../../src/domain/plan/plan-storage.js";
 import { scalePlan, scalePlanInSlices } from "../../src/domain/plan/scale-plan.js";
 import { shopInSlices } from "../../src/domain/plan/shop.js";
 import type { InSlices, Work } from "../../src/domain/counted-work.js";
+import { mailHtmlInSlices } from "../../src/exports/document/mail-html.js";
+import { planMarkdownInSlices } from "../../src/exports/document/markdown.js";
+import { plainTextInSlices } from "../../src/exports/document/plain-text.js";
+import { planJsonInSlices } from "../../src/exports/json/plan.js";
+import { planPageInSlices } from "../../src/exports/page/plan-page.js";
+import { schemaOrgTextInSlices } from "../../src/exports/schema-org/schema-org.js";
+import { readPlanForm } from "../../src/rest/read-plan-form.js";
 import { readDocumentsInSlices } from "../../src/imports/documents/read-documents.js";
 import {
   findCautionsInSlices,
@@ -12,6 +19,7 @@ import {
   stateNutritionInSlices,
 } from "../../src/services/answers/state-contents.js";
 import { rules } from "../graphql/open-test-app.js";
+import { answerOf } from "../kit/answer-of.js";
 import { documentShapes } from "../kit/document-shapes.js";
 import { largeBundle } from "../kit/large-bundle.js";
 
@@ -69,6 +77,28 @@ describe("what is asked of a plan of 6,000 lines", () => {
   it("is put on a list five hundred lines at a time", () => {
     const { turns } = take((work) => shopInSlices([scaled.value], household, asFrozen, work));
     expect(turns).toBeGreaterThan(lines / 500);
+  });
+});
+
+describe("a plan of 40 components and 10 meals", () => {
+  const answer = answerOf(largeBundle({ components: 40, lines: 4, meals: 10 }), 8);
+  const at = "https://plans.example/p";
+  const addresses = { plan: at, revision: at, publisher: at, list: at, calendar: at };
+  const links = { origin: "https://p.example", style: null, ticks: null };
+  const form = readPlanForm(new Map()).form;
+  const { publication, scaled } = answer;
+  const page = { publication, bundle: scaled.bundle, form, diets: [], answer, problems: [], links };
+  const written: Readonly<Record<string, readonly [pieces: number, write: () => InSlices<unknown>]>> = {
+    JSON: [50, () => planJsonInSlices(answer)],
+    Markdown: [50, () => planMarkdownInSlices(answer, addresses, null)],
+    mail: [50, () => mailHtmlInSlices(answer, addresses, null)],
+    "plain text": [40, () => plainTextInSlices(answer)],
+    "schema.org data": [10, () => schemaOrgTextInSlices(answer, addresses)],
+    "a page": [50, () => planPageInSlices(page)],
+  };
+  it.each(Object.keys(written))("is written as %s in as many turns", (form) => {
+    const [pieces, write] = written[form] ?? [0, () => expect.unreachable()];
+    expect(take(write).turns).toBeGreaterThan(pieces);
   });
 });
 

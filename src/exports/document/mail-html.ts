@@ -1,9 +1,10 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Addresses } from "../addresses.js";
 import { oneLine } from "../words/legible-text.js";
 import { markupText } from "./markup-text.js";
-import { planDocument } from "./plan-document.js";
-import { renderHtml, type HtmlElement, type HtmlSkin } from "./render-html.js";
+import { planDocumentInSlices } from "./plan-document.js";
+import { renderHtmlInSlices, type HtmlElement, type HtmlSkin } from "./render-html.js";
 import { writingDirection } from "../words/writing-direction.js";
 
 /** No colours of paper or ink: mail programs choose them, by day and by night. Grey lines show on both. */
@@ -35,11 +36,21 @@ const body = "margin:0;padding:0;font-family:Georgia,'Times New Roman',serif;fon
 
 /**
  * A whole plan as the HTML of a mail: one column of at most 600 px, inline styles, no script, image or anything to fetch, in
- * the colours of the reader's own program. Every text of the writer's is escaped. Parameters: `planDocument`.
+ * the colours of the reader's own program. Every text of the writer's is escaped. Parameters: `planDocumentInSlices`.
  */
-export function mailHtml(answer: PlanAnswer, addresses: Addresses, changeNote: string | null): string {
+export const mailHtml = (answer: PlanAnswer, addresses: Addresses, changeNote: string | null): string =>
+  runToEnd(mailHtmlInSlices(answer, addresses, changeNote));
+
+/** The same, turn by turn. */
+export function* mailHtmlInSlices(
+  answer: PlanAnswer,
+  addresses: Addresses,
+  changeNote: string | null,
+): InSlices<string> {
   const { plan } = answer.scaled.bundle;
   const direction = writingDirection(plan.locale);
+  const blocks = yield* planDocumentInSlices(answer, addresses, changeNote);
+  const drawn = yield* renderHtmlInSlices(blocks, skinOf(direction));
   return `<!doctype html>
 <html lang="${markupText(plan.locale)}" dir="${direction}">
 <head>
@@ -56,7 +67,7 @@ export function mailHtml(answer: PlanAnswer, addresses: Addresses, changeNote: s
 <table role="presentation" style="width:100%;max-width:600px;margin:0 auto;border-collapse:collapse">
 <tr>
 <td style="padding:0">
-${renderHtml(planDocument(answer, addresses, changeNote), skinOf(direction))}
+${drawn}
 </td>
 </tr>
 </table>

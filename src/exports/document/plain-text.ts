@@ -1,4 +1,5 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { ShoppingLine } from "../../domain/plan/scaled.js";
 import { componentText } from "../words/component-text.js";
 import { costText } from "../words/cost-text.js";
@@ -14,8 +15,18 @@ import { wordsFor } from "../words/words-for.js";
 type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
 
 /** A plan computed, as text for a terminal: components, meals, list by aisle, keeping, warnings. Lines end in \n. */
-export function plainText({ scaled, list, storage, reader }: PlainTextInput): string {
+export const plainText = (input: PlainTextInput): string => runToEnd(plainTextInSlices(input));
+
+/** The same, turn by turn. */
+export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextInput): InSlices<string> {
   const book = nameBook(scaled.bundle, reader);
+  const made: string[] = [];
+  for (const each of scaled.components) {
+    yield;
+    made.push(`  ${each.component.title}: ${componentText(each, book)}`);
+    made.push(...each.lines.map((line) => `    ${lineText(line, book)}`));
+  }
+  yield;
   const told = [...scaled.warnings, ...list.warnings, ...storage.warnings];
   const warnings = warningLines(
     told.filter(({ code }) => code !== "PRICE_UNKNOWN"),
@@ -23,13 +34,7 @@ export function plainText({ scaled, list, storage, reader }: PlainTextInput): st
   );
   return [
     `${scaled.bundle.plan.title}, for ${scaled.servings}`,
-    ...section(
-      "Make ahead",
-      scaled.components.flatMap((made) => [
-        `  ${made.component.title}: ${componentText(made, book)}`,
-        ...made.lines.map((line) => `    ${lineText(line, book)}`),
-      ]),
-    ),
+    ...section("Make ahead", made),
     ...section(
       "Eat",
       scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map(({ meal }) => `  day ${meal.day}  ${meal.title}`),

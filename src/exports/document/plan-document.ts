@@ -1,4 +1,5 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import type { InSlices } from "../../domain/counted-work.js";
 import type { Addresses } from "../addresses.js";
 import { costText } from "../words/cost-text.js";
 import { heading, paragraph, section, strong, text, type Block } from "./document.js";
@@ -9,8 +10,8 @@ import { cautionsSection } from "./sections/cautions-section.js";
 import { contentsSection } from "./sections/contents-section.js";
 import { keepingSection } from "./sections/keeping-section.js";
 import { listBlocks } from "./sections/list-section.js";
-import { makeAheadSection } from "./sections/make-ahead-section.js";
-import { mealsSection } from "./sections/meals-section.js";
+import { makeAheadSectionInSlices } from "./sections/make-ahead-section.js";
+import { mealsSectionInSlices } from "./sections/meals-section.js";
 import { nutritionSection } from "./sections/nutrition-section.js";
 import { sessionSection } from "./sections/session-section.js";
 import { warningsSection } from "./sections/warnings-section.js";
@@ -20,28 +21,38 @@ import { warningsSection } from "./sections/warnings-section.js";
  *
  * @param changeNote what the publisher says has changed in this revision; null for nothing
  */
-export function planDocument(answer: PlanAnswer, addresses: Addresses, changeNote: string | null): readonly Block[] {
+export function* planDocumentInSlices(
+  answer: PlanAnswer,
+  addresses: Addresses,
+  changeNote: string | null,
+): InSlices<readonly Block[]> {
   const { scaled, reader, list, storage } = answer;
   const { plan } = scaled.bundle;
   const book = nameBook(scaled.bundle, reader);
   const { words } = book;
   const region = regionLine(answer, words);
-  return [
+  const blocks = [
     heading(1, plan.title),
     ...(plan.summary === null ? [] : [paragraph([text(plan.summary)])]),
     paragraph([text(`${words.forServings(String(scaled.servings))}.`)]),
     ...(region === null ? [] : [paragraph([strong(region)])]),
     ...(changeNote === null ? [] : section(2, words.changed, [paragraph([text(changeNote)])])),
-    ...mealsSection(answer, book),
-    ...makeAheadSection(answer, book),
-    ...section(2, words.shoppingList, listBlocks(list, reader, false, 3)),
-    ...section(2, words.cost, [paragraph([text(costText(list.cost, scaled.servings, words, book.food))])]),
-    ...sessionSection(answer, book),
-    ...keepingSection(answer, book),
-    ...contentsSection(answer, book),
-    ...nutritionSection(answer, book),
-    ...cautionsSection(answer, book),
-    ...warningsSection([...scaled.warnings, ...list.warnings, ...besideRegion(storage.warnings)], words, book),
-    ...attributionSection(answer, addresses, book),
+    ...(yield* mealsSectionInSlices(answer, book)),
+    ...(yield* makeAheadSectionInSlices(answer, book)),
   ];
+  for (const more of [
+    () => section(2, words.shoppingList, listBlocks(list, reader, false, 3)),
+    () => section(2, words.cost, [paragraph([text(costText(list.cost, scaled.servings, words, book.food))])]),
+    () => sessionSection(answer, book),
+    () => keepingSection(answer, book),
+    () => contentsSection(answer, book),
+    () => nutritionSection(answer, book),
+    () => cautionsSection(answer, book),
+    () => warningsSection([...scaled.warnings, ...list.warnings, ...besideRegion(storage.warnings)], words, book),
+    () => attributionSection(answer, addresses, book),
+  ]) {
+    yield;
+    blocks.push(...more());
+  }
+  return blocks;
 }

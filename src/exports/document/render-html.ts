@@ -1,3 +1,4 @@
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Block, Inline, Line, Lines } from "./document.js";
 import { markupText } from "./markup-text.js";
 
@@ -16,7 +17,17 @@ export type HtmlElement =
 
 /** Blocks as HTML, every text escaped: nothing of it is markup but what this draws. */
 export const renderHtml = (blocks: readonly Block[], skin: HtmlSkin): string =>
-  blocks.map((block) => blockHtml(block, skin)).join("\n");
+  runToEnd(renderHtmlInSlices(blocks, skin));
+
+/** The same, a turn for each block. */
+export function* renderHtmlInSlices(blocks: readonly Block[], skin: HtmlSkin): InSlices<string> {
+  const drawn: string[] = [];
+  for (const block of blocks) {
+    yield;
+    drawn.push(blockHtml(block, skin));
+  }
+  return drawn.join("\n");
+}
 
 function blockHtml(block: Block, skin: HtmlSkin): string {
   const attributes = skin.attributes;

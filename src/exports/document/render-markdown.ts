@@ -1,14 +1,20 @@
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Block, Inline, Line, Lines, ListKind } from "./document.js";
 import { markdownAddress, markdownText } from "./markdown-text.js";
 
 /** Blocks as CommonMark. A table becomes a list, because CommonMark has none and newsletters differ in theirs. Lines end in \n. */
-export function renderMarkdown(blocks: readonly Block[]): string {
+export const renderMarkdown = (blocks: readonly Block[]): string => runToEnd(renderMarkdownInSlices(blocks));
+
+/** The same, a turn for each block. */
+export function* renderMarkdownInSlices(blocks: readonly Block[]): InSlices<string> {
   let marks: ListMarks = firstMarks;
-  const drawn = blocks.map((block, at) => {
+  const drawn: string[] = [];
+  for (const [at, block] of blocks.entries()) {
+    yield;
     const before = blocks[at - 1];
     marks = before !== undefined && isList(before) && isList(block) ? otherMarks(marks) : firstMarks;
-    return blockText(block, marks);
-  });
+    drawn.push(blockText(block, marks));
+  }
   return `${drawn.join("\n\n")}\n`;
 }
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { ScaledComponent, ScaledMeal } from "../../domain/plan/scaled.js";
 import { usualMealTime } from "../../domain/model/plan.js";
 import { showAmount } from "../words/shown-amount.js";
@@ -11,8 +12,8 @@ import { nutritionJson, nutritionSchema } from "./nutrition.js";
 import { regionsJson, regionsSchema } from "./owned-region.js";
 import { scaledLineJson, scaledLineSchema, stepJson, stepSchema } from "./scaled-line.js";
 import { daySessionJson, daySessionSchema, sessionJson, sessionSchema } from "./session.js";
-import { shoppingListJson, shoppingListSchema } from "./shopping-list.js";
-import { storageJson, storageSchema } from "./storage.js";
+import { shoppingListJsonInSlices, shoppingListSchema } from "./shopping-list.js";
+import { storageJsonInSlices, storageSchema } from "./storage.js";
 import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
 
 const publisherSchema = named(
@@ -116,10 +117,25 @@ export const planSchema = named(
 type PlanJson = Json<typeof planSchema>;
 
 /** Everything about one plan for one household. */
-export function planJson(answer: PlanAnswer): PlanJson {
+export const planJson = (answer: PlanAnswer): PlanJson => runToEnd(planJsonInSlices(answer));
+
+/** The same, a turn for each meal and component. */
+export function* planJsonInSlices(answer: PlanAnswer): InSlices<PlanJson> {
   const { publication, scaled, reader } = answer;
   const { plan } = scaled.bundle;
   const things = thingsOf(scaled.bundle, reader);
+  const meals: PlanJson["meals"][number][] = [];
+  for (const meal of scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day)) {
+    yield;
+    meals.push(mealJson(meal, answer, things));
+  }
+  const components: PlanJson["components"][number][] = [];
+  for (const made of scaled.components) {
+    yield;
+    components.push(componentJson(made, things));
+  }
+  const storage = yield* storageJsonInSlices(answer.storage, things);
+  const shoppingList = yield* shoppingListJsonInSlices(answer.list, reader);
   return {
     publisher: publication.publisher,
     slug: publication.slug,
@@ -138,13 +154,13 @@ export function planJson(answer: PlanAnswer): PlanJson {
     region: plan.region ?? null,
     servings: scaled.servings,
     regions: regionsJson(answer.household.regions),
-    meals: scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map((meal) => mealJson(meal, answer, things)),
-    components: scaled.components.map((made) => componentJson(made, things)),
-    shoppingList: shoppingListJson(answer.list, reader),
+    meals,
+    components,
+    shoppingList,
     session: answer.session && sessionJson(answer.session, answer),
     sessionProblems: answer.sessionProblems.map((problem) => sessionProblemJson(problem, scaled)),
     sessions: answer.sessions.map((each) => daySessionJson(each, answer)),
-    storage: storageJson(answer.storage, things),
+    storage,
     ...contentsJson(answer.contents.plan, things),
     nutrition: nutritionJson(answer.nutrition.plan, things),
     cautions: cautionsJson(answer.cautions, things),

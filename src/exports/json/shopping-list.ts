@@ -3,6 +3,7 @@ import type { Measured } from "../../domain/model/amount.js";
 import type { Food, Pack } from "../../domain/model/food.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
+import type { InSlices } from "../../domain/counted-work.js";
 import type { ShoppingLine, ShoppingList, Use } from "../../domain/plan/scaled.js";
 import { foodNameFor } from "../words/food-name.js";
 import { takenText, toBuyText } from "../words/packs-text.js";
@@ -167,12 +168,21 @@ const lineJson = (line: ShoppingLine, reader: Reader): ShoppingListJson["lines"]
 };
 
 /** Lines of one aisle stand together, aisles in the order of their first line. */
-export function shoppingListJson({ lines, cost, warnings }: ShoppingList, reader: Reader): ShoppingListJson {
+export function* shoppingListJsonInSlices(
+  { lines, cost, warnings }: ShoppingList,
+  reader: Reader,
+): InSlices<ShoppingListJson> {
   const aisles = [...new Set(lines.map(({ food }) => food.aisle))];
+  const written: ShoppingListJson["lines"][number][] = [];
+  for (const aisle of aisles) {
+    for (const line of lines) {
+      if (line.food.aisle !== aisle) continue;
+      yield;
+      written.push(lineJson(line, reader));
+    }
+  }
   return {
-    lines: aisles.flatMap((aisle) =>
-      lines.filter(({ food }) => food.aisle === aisle).map((line) => lineJson(line, reader)),
-    ),
+    lines: written,
     cost,
     warnings: warnings.map(warningJson),
   };
@@ -202,13 +212,19 @@ interface ListAnswer {
   readonly reader: Reader;
 }
 
-export const listAnswerJson = ({ plans, list: of, reader }: ListAnswer): Json<typeof listAnswerSchema> => ({
-  plans: plans.map(({ bundle: { plan }, revision, servings }) => ({
-    publisher: plan.publisher,
-    slug: plan.slug,
-    title: plan.title,
-    revision,
-    servings,
-  })),
-  ...shoppingListJson(of, reader),
-});
+export function* listAnswerJsonInSlices({
+  plans,
+  list: of,
+  reader,
+}: ListAnswer): InSlices<Json<typeof listAnswerSchema>> {
+  return {
+    plans: plans.map(({ bundle: { plan }, revision, servings }) => ({
+      publisher: plan.publisher,
+      slug: plan.slug,
+      title: plan.title,
+      revision,
+      servings,
+    })),
+    ...(yield* shoppingListJsonInSlices(of, reader)),
+  };
+}

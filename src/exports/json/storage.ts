@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Basis, StorageAnswer, StorageGuidance } from "../../domain/storage/guidance.js";
+import type { InSlices } from "../../domain/counted-work.js";
 import { adviceTexts, type AdviceWords } from "../sentences/advice-text.js";
 import { showAmount } from "../words/shown-amount.js";
 import { sourceSchema } from "./amount.js";
@@ -131,15 +132,23 @@ const guidanceJson = (
   advice: adviceTexts(guidance.advice, words, guidance.tooLateFor),
 });
 
-export function storageJson({ guidance, unknown, warnings }: StorageAnswer, things: ThingsOfPlan): StorageJson {
+export function* storageJsonInSlices(
+  { guidance, unknown, warnings }: StorageAnswer,
+  things: ThingsOfPlan,
+): InSlices<StorageJson> {
   const words: AdviceWords = {
     meal: (slug) => things.meal(slug).title,
     component: (slug) => things.component(slug).title,
     food: (slug) => things.named({ kind: "FOOD", slug }).name,
     amount: (amount, slug) => showAmount(amount, things.component(slug), things.reader).text,
   };
+  const guided: StorageJson["guidance"][number][] = [];
+  for (const each of guidance) {
+    yield;
+    guided.push(guidanceJson(each, things, words));
+  }
   return {
-    guidance: guidance.map((each) => guidanceJson(each, things, words)),
+    guidance: guided,
     unknown: unknown.map(({ subject, part }) => ({ subject: things.named(subject), part: things.named(part) })),
     warnings: warnings.map(warningJson),
   };

@@ -10,7 +10,7 @@ import type { Words } from "../words/words.js";
 import { nameBook } from "../words/name-book.js";
 import { writersShow } from "../words/shown-amount.js";
 import { cautionsPart, warningsPart } from "./parts/care-part.js";
-import { componentsPart } from "./parts/components-part.js";
+import { componentsPartInSlices } from "./parts/components-part.js";
 import { allergensPart, dietsPart } from "./parts/contents-part.js";
 import { longDate } from "./dates.js";
 import { editionPart } from "./parts/edition-part.js";
@@ -18,7 +18,7 @@ import { formChoices } from "./form/form-choices.js";
 import { formFaults } from "./form/form-faults.js";
 import { householdForm } from "./form/household-form.js";
 import { between, markup, type Content } from "./markup.js";
-import { mealsPart } from "./parts/meals-part.js";
+import { mealsPartInSlices } from "./parts/meals-part.js";
 import { nutritionPart } from "./parts/nutrition-part.js";
 import { pageFrame } from "./page-frame.js";
 import { listPath, planPath, publisherPath, type PageLinks } from "./page-links.js";
@@ -95,10 +95,8 @@ ${worked}`,
 
   function* body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): InSlices<Content> {
     const view = { answer: computed, book };
-    const written: Content[] = [];
+    const written: Content[] = [yield* mealsPartInSlices(view), yield* componentsPartInSlices(view)];
     for (const part of [
-      () => mealsPart(view),
-      () => componentsPart(view),
       () => shoppingPart(view, listAddress),
       () => sessionPart(view),
       () => storagePart(view),

@@ -1,5 +1,6 @@
 import type { Graph, HowTo, ItemList } from "schema-dts";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { DaySession } from "../../domain/plan/session/split-session.js";
 import type { Addresses } from "../addresses.js";
 import { isoDuration } from "./iso-duration.js";
@@ -10,10 +11,15 @@ import { taskText } from "../document/sections/session-section.js";
 import { codeWords } from "../document/shopping-text.js";
 
 /** A plan as schema.org knows it: an ItemList of its meals, each a Recipe, and the prep session as a HowTo. */
-function schemaOrg(answer: PlanAnswer, addresses: Addresses): Graph {
+function* schemaOrg(answer: PlanAnswer, addresses: Addresses): InSlices<Graph> {
   const { scaled, sessions, reader } = answer;
   const book = nameBook(scaled.bundle, reader);
   const meals = scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day);
+  const recipes: ReturnType<typeof schemaOrgRecipe>[] = [];
+  for (const meal of meals) {
+    yield;
+    recipes.push(schemaOrgRecipe(meal, answer, addresses, book));
+  }
   return {
     "@context": "https://schema.org",
     "@graph": [
@@ -22,7 +28,7 @@ function schemaOrg(answer: PlanAnswer, addresses: Addresses): Graph {
         addresses,
         meals.map(({ meal }) => meal.slug),
       ),
-      ...meals.map((meal) => schemaOrgRecipe(meal, answer, addresses, book)),
+      ...recipes,
       ...sessions.filter(({ session }) => session.tasks.length > 0).map((each) => howTo(each, answer, addresses, book)),
     ],
   };
@@ -30,10 +36,17 @@ function schemaOrg(answer: PlanAnswer, addresses: Addresses): Graph {
 
 /** The same as JSON that may stand inside a script element of a page: nothing in it can end the element. */
 export const schemaOrgText = (answer: PlanAnswer, addresses: Addresses): string =>
-  JSON.stringify(schemaOrg(answer, addresses), null, 2).replace(
+  runToEnd(schemaOrgTextInSlices(answer, addresses));
+
+/** The same, a turn for each meal. */
+export function* schemaOrgTextInSlices(answer: PlanAnswer, addresses: Addresses): InSlices<string> {
+  const graph = yield* schemaOrg(answer, addresses);
+  yield;
+  return JSON.stringify(graph, null, 2).replace(
     /[<>&\u2028\u2029]/g,
     (mark) => `\\u${mark.charCodeAt(0).toString(16).padStart(4, "0")}`,
   );
+}
 
 function planList({ scaled }: PlanAnswer, addresses: Addresses, meals: readonly string[]): Exclude<ItemList, string> {
   const { plan } = scaled.bundle;

@@ -4,10 +4,10 @@ import type { Problem } from "../../domain/problem.js";
 import type { StorageAnswer } from "../../domain/storage/guidance.js";
 import { answerList, answerServings, answerSession, answerStorage } from "../../services/answers/answer-part.js";
 import type { ListsAnswer } from "../../services/answers/answer-lists.js";
-import { listAnswerJson, listAnswerSchema } from "../../exports/json/shopping-list.js";
+import { listAnswerJsonInSlices, listAnswerSchema } from "../../exports/json/shopping-list.js";
 import { servingsTableJson, servingsTableSchema } from "../../exports/json/plan-parts.js";
 import { sessionAnswerJson, sessionAnswerSchema } from "../../exports/json/session-answer.js";
-import { storageJson, storageSchema } from "../../exports/json/storage.js";
+import { storageJsonInSlices, storageSchema } from "../../exports/json/storage.js";
 import { thingsOf } from "../../exports/json/named-thing.js";
 import { shoppingCsv } from "../../exports/csv/shopping-csv.js";
 import { shoppingMarkdown } from "../../exports/document/shopping-markdown.js";
@@ -41,7 +41,7 @@ const listInput = ({ plans, list, reader }: ListsAnswer) => ({
 
 /** A list in each of its forms; the same for one plan and for several. */
 export const listWriters = [
-  asJson(listAnswerSchema, "The list.", listAnswerJson),
+  asJson(listAnswerSchema, "The list.", listAnswerJsonInSlices),
   asText("markdown", "As Markdown, with boxes to tick.", (answer: ListsAnswer) => shoppingMarkdown(listInput(answer))),
   asText("csv", "As a table (RFC 4180).", ({ plans, list, reader }: ListsAnswer) =>
     shoppingCsv(list, reader, plans.length > 1, "STANDARD"),
@@ -103,7 +103,7 @@ export const storageEndpoint = endpoint(
       storageSchema,
       "How long everything keeps.",
       ({ storage, scaled, reader }: ScaledForReader & { readonly storage: StorageAnswer }) =>
-        storageJson(storage, thingsOf(scaled.bundle, reader)),
+        storageJsonInSlices(storage, thingsOf(scaled.bundle, reader)),
     ),
   ],
 );

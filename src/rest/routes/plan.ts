@@ -1,13 +1,13 @@
 import { z } from "zod";
 import type { Problem } from "../../domain/problem.js";
 import { answerPlan, type PlanAnswer } from "../../services/answers/answer-plan.js";
-import { planJson, planSchema } from "../../exports/json/plan.js";
+import { planJsonInSlices, planSchema } from "../../exports/json/plan.js";
 import { revisionJson, revisionSchema } from "../../exports/json/frozen-plan.js";
 import { icalendar } from "../../exports/calendar/icalendar.js";
-import { mailHtml } from "../../exports/document/mail-html.js";
-import { plainText } from "../../exports/document/plain-text.js";
-import { planMarkdown } from "../../exports/document/markdown.js";
-import { schemaOrgText } from "../../exports/schema-org/schema-org.js";
+import { mailHtmlInSlices } from "../../exports/document/mail-html.js";
+import { plainTextInSlices } from "../../exports/document/plain-text.js";
+import { planMarkdownInSlices } from "../../exports/document/markdown.js";
+import { schemaOrgTextInSlices } from "../../exports/schema-org/schema-org.js";
 import { loadPlan } from "../../services/plans/load-plan.js";
 import { addressesOf, pageAddress, planAddress } from "../rest-addresses.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
@@ -49,14 +49,14 @@ export const planEndpoint = endpoint(
   },
   (question) => aboutPlan(question, answerPlan),
   [
-    asJson(planSchema, "The plan computed.", planJson),
+    asJson(planSchema, "The plan computed.", planJsonInSlices),
     asText("markdown", "As Markdown, for a newsletter.", (answer: PlanAnswer, question) =>
-      planMarkdown(answer, addresses(answer, question), answer.publication.changeNote),
+      planMarkdownInSlices(answer, addresses(answer, question), answer.publication.changeNote),
     ),
     asText(
       "jsonLd",
       "As schema.org data: a list of recipes, and the session.",
-      (answer: PlanAnswer, question) => schemaOrgText(answer, addresses(answer, question)),
+      (answer: PlanAnswer, question) => schemaOrgTextInSlices(answer, addresses(answer, question)),
       z.record(z.string().max(200), z.unknown()),
     ),
     asText(
@@ -67,7 +67,7 @@ export const planEndpoint = endpoint(
           ? refused(noSession(answer.sessionProblems, answer.scaled))
           : icalendar(answer, addresses(answer, question)),
     ),
-    asText("text", "As plain text.", (answer: PlanAnswer) => plainText(answer)),
+    asText("text", "As plain text.", plainTextInSlices),
   ],
 );
 
@@ -89,7 +89,7 @@ export const mailEndpoint = endpoint(
   (question) => aboutPlan(question, answerPlan),
   [
     asText("html", "The letter.", (answer: PlanAnswer, question) =>
-      mailHtml(answer, addresses(answer, question), answer.publication.changeNote),
+      mailHtmlInSlices(answer, addresses(answer, question), answer.publication.changeNote),
     ),
   ],
 );

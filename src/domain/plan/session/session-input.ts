@@ -26,14 +26,13 @@ const uses = (lines: readonly ScaledLine[], made: ReadonlySet<string>): Uses =>
     item.kind === "COMPONENT" && made.has(item.component) ? [{ line: line.id, component: item.component }] : [],
   );
 
-const takes = (lines: readonly ScaledLine[], slug: string): boolean =>
-  lines.some(({ item }) => item.kind === "COMPONENT" && item.component === slug);
-
-/** Nothing of it is left for another day. */
-const isEatenToday = ({ component: { slug }, leftOver }: ScaledComponent, { components, meals }: ScaledPlan): boolean =>
-  leftOver.low <= 0 &&
-  !components.some(({ batches, lines }) => batches > 0 && takes(lines, slug)) &&
-  meals.every(({ meal, lines }) => meal.day === 0 || !takes(lines, slug));
+/** Components that go into others, or into meals of another day. */
+const takenLater = ({ components, meals }: ScaledPlan): ReadonlySet<string> =>
+  new Set(
+    [...components.filter(({ batches }) => batches > 0), ...meals.filter(({ meal }) => meal.day !== 0)].flatMap(
+      ({ lines }) => lines.flatMap(({ item }) => (item.kind === "COMPONENT" ? [item.component] : [])),
+    ),
+  );
 
 /** Some of the work of a plan, done on one of several days. */
 export interface SessionPart {
@@ -55,19 +54,21 @@ export interface SessionChoice {
 interface ComponentContext {
   readonly scaled: ScaledPlan;
   readonly slugs: ReadonlySet<string>;
+  readonly later: ReadonlySet<string>;
   readonly classes: readonly KeepingClass[];
   readonly byLoad: boolean;
   readonly day: number;
 }
 
 function componentWork(made: ScaledComponent, context: ComponentContext): Worked {
-  const { scaled, slugs, classes, byLoad, day } = context;
-  const { component, route, batches, loads, lines } = made;
+  const { scaled, slugs, later, classes, byLoad, day } = context;
+  const { component, route, batches, loads, lines, leftOver } = made;
   const { slug, title } = component;
   const cold = coldRuleOf(component, route, classes);
   const all = resolvedSteps(made);
   const chills = chillingSteps(all, cold).map(({ id }) => id);
-  const skipped = day === 0 && isEatenToday(made, scaled) ? chills : [];
+  // Nothing of it is left for another day.
+  const skipped = day === 0 && leftOver.low <= 0 && !later.has(slug) ? chills : [];
   const kept = all.filter(({ id }) => !skipped.includes(id) || all.some(({ after }) => after.includes(id)));
   const raw = rawLines(lines, scaled, classes);
   const steps = byTheLoad(kept, byLoad ? divisibleSteps(kept) : rawSteps(kept, raw));
@@ -101,9 +102,10 @@ function workOf(
   const { components } = part;
   const meals = part.day === 0 ? scaled.meals : [];
   const slugs = new Set(components.flatMap(({ component, batches }) => (batches > 0 ? [component.slug] : [])));
+  const later = takenLater(scaled);
   const made = components
     .filter(({ batches }) => batches > 0)
-    .map((each) => componentWork(each, { scaled, slugs, classes, byLoad, day: part.day }));
+    .map((each) => componentWork(each, { scaled, slugs, later, classes, byLoad, day: part.day }));
   const warm = new Set(mayBeWarm ? made.flatMap((each) => (comesWarm(each, kitchen) ? [each.work.slug] : [])) : []);
   const eaten = meals
     .filter(({ meal }) => meal.day === 0)
@@ -120,11 +122,12 @@ function workOf(
   return [...made, ...eaten];
 }
 
+const componentsOf = (all: readonly Worked[]): ReadonlyMap<string, Worked> =>
+  new Map(all.flatMap((each) => (each.work.kind === "COMPONENT" ? [[each.work.slug, each] as const] : [])));
+
 /** What is eaten warm is on the table as soon as it would have to be in the fridge. */
 function warmLimits(all: readonly Worked[]): readonly SessionLimit[] {
-  const bySlug = new Map(
-    all.flatMap((each) => (each.work.kind === "COMPONENT" ? [[each.work.slug, each] as const] : [])),
-  );
+  const bySlug = componentsOf(all);
   return all.flatMap(({ work }) =>
     work.uses.flatMap(({ component, warm }) => {
       const from = bySlug.get(component);
@@ -152,13 +155,14 @@ function precedes(all: readonly Worked[]): (first: StepRef, then: StepRef) => bo
     if (known === undefined) next.set(key(before), [key(after)]);
     else known.push(key(after));
   };
+  const bySlug = componentsOf(all);
   for (const { work } of all) {
     for (const step of work.steps) {
       const ref = { kind: work.kind, slug: work.slug, step: step.id };
       for (const earlier of step.after) add({ ...ref, step: earlier }, ref);
       for (const { component } of work.uses) {
-        const from = all.find((each) => each.work.kind === "COMPONENT" && each.work.slug === component);
-        for (const made of from?.work.steps ?? []) add({ kind: "COMPONENT", slug: component, step: made.id }, ref);
+        for (const made of bySlug.get(component)?.work.steps ?? [])
+          add({ kind: "COMPONENT", slug: component, step: made.id }, ref);
       }
     }
   }
@@ -188,7 +192,9 @@ function partOrder(all: readonly Worked[], scaled: ScaledPlan): SessionInput["ex
       for (const { line, item } of lines) {
         if (item.kind !== "FOOD" || item.part === null || !step.lines.includes(line.id)) continue;
         const part = JSON.stringify([item.food, item.part]);
-        users.set(part, [...(users.get(part) ?? []), { kind: work.kind, slug: work.slug, step: step.id }]);
+        const known = users.get(part) ?? [];
+        known.push({ kind: work.kind, slug: work.slug, step: step.id });
+        users.set(part, known);
       }
     }
   }

@@ -1,4 +1,5 @@
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
+import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { componentText } from "../../words/component-text.js";
 import { heading, listOf, paragraph, plain, section, text, type Block } from "../document.js";
@@ -7,26 +8,18 @@ import type { NameBook } from "../../words/name-book.js";
 import { stepLines } from "./meals-section.js";
 
 /** What is made in the session: how much of each component, from what, how. */
-export const makeAheadSection = ({ scaled }: Pick<PlanAnswer, "scaled">, book: NameBook): readonly Block[] =>
-  section(
-    2,
-    book.words.makeAhead,
-    scaled.components.flatMap((made) => {
-      return [
-        heading(3, made.component.title),
-        paragraph([text(componentText(made, book))]),
-        ...(made.batches === 0
-          ? []
-          : [
-              ...listOf(
-                "ITEMS",
-                made.lines.map((line) => plain(lineText(line, book))),
-              ),
-              ...listOf(
-                "STEPS",
-                resolvedSteps(made).map((step) => stepLines(step, made, book)),
-              ),
-            ]),
-      ];
-    }),
-  );
+export function* makeAheadSectionInSlices(
+  { scaled }: Pick<PlanAnswer, "scaled">,
+  book: NameBook,
+): InSlices<readonly Block[]> {
+  const blocks: Block[] = [];
+  for (const made of scaled.components) {
+    yield;
+    blocks.push(heading(3, made.component.title), paragraph([text(componentText(made, book))]));
+    if (made.batches === 0) continue;
+    const lines = made.lines.map((line) => plain(lineText(line, book)));
+    const steps = resolvedSteps(made).map((step) => stepLines(step, made, book));
+    blocks.push(...listOf("ITEMS", lines), ...listOf("STEPS", steps));
+  }
+  return section(2, book.words.makeAhead, blocks);
+}

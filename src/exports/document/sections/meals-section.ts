@@ -1,4 +1,5 @@
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
+import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedMealSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { sessionDate } from "../../../domain/plan/session/session-date.js";
 import { heatText } from "../../words/degree-text.js";
@@ -12,28 +13,24 @@ import type { NameBook } from "../../words/name-book.js";
 import type { MealTime } from "../../../domain/storage/keeping-window.js";
 
 /** What is eaten on which day: lines and finishing steps of every meal, scaled for the reader. */
-export function mealsSection({ scaled, household }: PlanAnswer, book: NameBook): readonly Block[] {
+export function* mealsSectionInSlices({ scaled, household }: PlanAnswer, book: NameBook): InSlices<readonly Block[]> {
   const sessionDay = sessionDate(household);
-  const meals = scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day);
-  return section(
-    2,
-    book.words.meals,
-    meals.flatMap((eaten) => {
-      const { meal, lines, factor } = eaten;
-      return [
-        heading(3, meal.title),
-        paragraph([text(mealTime(meal, sessionDay, book))]),
-        ...listOf(
-          "ITEMS",
-          lines.map((line) => plain(lineText(line, book))),
-        ),
-        ...listOf(
-          "STEPS",
-          resolvedMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 }, book)),
-        ),
-      ];
-    }),
-  );
+  const blocks: Block[] = [];
+  for (const eaten of scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day)) {
+    yield;
+    const { meal, lines, factor } = eaten;
+    const steps = resolvedMealSteps(eaten).map((step) => stepLines(step, { batches: factor, loads: 1 }, book));
+    blocks.push(
+      heading(3, meal.title),
+      paragraph([text(mealTime(meal, sessionDay, book))]),
+      ...listOf(
+        "ITEMS",
+        lines.map((line) => plain(lineText(line, book))),
+      ),
+      ...listOf("STEPS", steps),
+    );
+  }
+  return section(2, book.words.meals, blocks);
 }
 
 /** The day of a meal, and the hour where its writer gives one. */

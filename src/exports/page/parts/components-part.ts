@@ -1,4 +1,5 @@
 import type { ScaledComponent } from "../../../domain/plan/scaled.js";
+import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { batchesText } from "../../words/component-text.js";
 import { stepTime } from "../../words/step-time.js";
@@ -7,12 +8,13 @@ import { markup, type Content } from "../markup.js";
 import { folded, lineMarkup, part, type PlanView } from "../plan-view.js";
 
 /** What is made in the session: how much, in how many batches, for what, and what stays over. */
-export function componentsPart(view: PlanView): Content {
-  return part(
-    "made",
-    "What is made ahead",
-    view.answer.scaled.components.map((made) => componentMarkup(made, view)),
-  );
+export function* componentsPartInSlices(view: PlanView): InSlices<Content> {
+  const written: Content[] = [];
+  for (const made of view.answer.scaled.components) {
+    yield;
+    written.push(componentMarkup(made, view));
+  }
+  return part("made", "What is made ahead", written);
 }
 
 function componentMarkup(scaled: ScaledComponent, view: PlanView): Content {

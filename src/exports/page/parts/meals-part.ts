@@ -1,3 +1,4 @@
+import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedMealSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { stepTime } from "../../words/step-time.js";
 import { lineParts } from "./line-parts.js";
@@ -6,13 +7,13 @@ import { dayName, lineMarkup, part, type PlanView } from "../plan-view.js";
 import type { ScaledMeal } from "../../../domain/plan/scaled.js";
 
 /** Meals in the order of their days: what goes in, and what is left to do on the day. */
-export function mealsPart({ answer, book }: PlanView): Content {
-  const meals = answer.scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day);
-  return part(
-    "eaten",
-    "What is eaten, and when",
-    markup`<ol class="plots">${meals.map((meal) => mealMarkup(meal, { answer, book }))}</ol>`,
-  );
+export function* mealsPartInSlices({ answer, book }: PlanView): InSlices<Content> {
+  const written: Content[] = [];
+  for (const meal of answer.scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day)) {
+    yield;
+    written.push(mealMarkup(meal, { answer, book }));
+  }
+  return part("eaten", "What is eaten, and when", markup`<ol class="plots">${written}</ol>`);
 }
 
 function mealMarkup(scaled: ScaledMeal, { answer, book }: PlanView): Content {
