@@ -85,7 +85,7 @@ export type OnHandInput = {
   readonly asOtherForm?: boolean;
   /** Slug of a component. Give this or `food`. */
   readonly component?: string | null | undefined;
-  /** Slug of a food. Give this or `component`. */
+  /** Slug of a food, or `usda 11233`: its number in the open food table. Give this or `component`. */
   readonly food?: string | null | undefined;
   /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. */
   readonly unit: string;
@@ -130,9 +130,9 @@ export type SessionStartInput = {
 
 /** Take one food for another, wherever a line offers that swap. */
 export type SwapInput = {
-  /** Slug of the food as written. */
+  /** Slug of the food as written, or `usda 11233`: its number in the open food table. */
   readonly from: string;
-  /** Slug of the food to take. */
+  /** Slug of the food to take, or its number in the open food table. */
   readonly to: string;
 };
 

@@ -34,6 +34,12 @@ export interface RevisionInForce {
   readonly publisherThen: Pick<PublisherFacts, "region" | "currency">;
 }
 
+/** What a publisher's own food is called. `base`: slug of the food that it builds on. */
+export interface OwnFoodNames extends Pick<Food, "slug" | "names"> {
+  readonly aisle: string | null;
+  readonly base: string | null;
+}
+
 /** What a publisher calls something of its own. */
 export interface OwnedSlug {
   readonly publisher: string;
@@ -95,8 +101,6 @@ export interface PlanFilter {
 }
 
 export interface FoodFilter {
-  /** A name in any language, or the start of one. */
-  readonly search: string | null;
   readonly aisle: string | null;
 }
 
@@ -343,8 +347,8 @@ export interface Data {
     page(filter: FoodFilter, request: PageRequest): Promise<Page<Food>>;
     /** Own measures of every food, by slug. */
     measures(): Promise<ReadonlyMap<string, readonly OwnMeasure[]>>;
-    /** Slug and names of every food, to find foods by the words of a line. */
-    names(): Promise<readonly (Pick<Food, "slug" | "names"> & { readonly base?: boolean })[]>;
+    /** Slug, names and aisle of every food, to find foods by. The same list for as long as the foods stay the same. */
+    names(): Promise<readonly (Pick<Food, "slug" | "names" | "aisle"> & { readonly base?: boolean })[]>;
     /** Takes foods away; what was published keeps its own copy. Counts them. */
     remove(slugs: readonly string[]): Promise<number>;
     /** For each slug another food that lists its name as one more word for itself, or null: the two are shopped as one. */
@@ -357,6 +361,8 @@ export interface Data {
     drafts: Batched<OwnedSlug, Draft<Food>>;
     /** As the newest published plan with each froze it; null: none has it. */
     published: Batched<OwnedSlug, Food>;
+    /** What its own foods are called, as they are saved or as published plans froze them, by slug. */
+    names(publisher: string, as: "SAVED" | "PUBLISHED"): Promise<readonly OwnFoodNames[]>;
     notePublished(publisher: string, foods: readonly Food[]): Promise<void>;
   };
   readonly components: {

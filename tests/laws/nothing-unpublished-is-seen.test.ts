@@ -11,6 +11,7 @@ import { listDrafts } from "../../src/services/drafts/list-drafts.js";
 import { saveDocuments } from "../../src/services/drafts/save-documents.js";
 import { findOwnFood } from "../../src/services/foods/find-own-food.js";
 import { listFoods } from "../../src/services/foods/list-foods.js";
+import { readTextLines } from "../../src/services/drafts/read-text-lines.js";
 import { publishDraft } from "../../src/services/plans/publish-draft.js";
 import { loadShippedRules } from "../../src/services/rules/load-rule-set.js";
 import { rules } from "../graphql/open-test-app.js";
@@ -123,7 +124,18 @@ class World {
     for (const each of slugs)
       for (const actor of [anyone, this.callers[who === "first" ? "second" : "first"].actor])
         told.push(await findOwnFood(this.deps, actor, { publisher, slug: each }));
-    told.push(await listFoods(this.deps, { filter: { search: null, aisle: null }, page: { first: 50 } }));
+    for (const actor of [anyone, this.callers[who === "first" ? "second" : "first"].actor])
+      for (const search of [null, "word", "oca", "kale"]) {
+        const filter = { search, aisle: null, publisher };
+        told.push(await listFoods(this.deps, actor, { filter, page: { first: 50 } }));
+        const lines = {
+          texts: ["100 g word", "2 oca", "1 kale"],
+          locale: "en",
+          measures: "METRIC",
+          publisher,
+        } as const;
+        told.push(await readTextLines(this.deps, actor, lines));
+      }
     return JSON.stringify(told);
   }
 

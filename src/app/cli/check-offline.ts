@@ -3,6 +3,7 @@ import type { Food } from "../../domain/model/food.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
 import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-of.js";
 import type { Problem } from "../../domain/problem.js";
+import { compileFoodNames } from "../../domain/quantity/food-name.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import type { LineExplained } from "../../imports/documents/lines/explain-lines.js";
 import { textLinesOf } from "../../imports/documents/lines/resolve-text-lines.js";
@@ -54,7 +55,8 @@ export async function checkOffline(read: DocumentsRead, region: string | null): 
   const foods = foodsOf(inLines);
   // By their names a line is read; what the service knows of them is not at hand.
   const base = texts.length > 0 ? await readShipped("base-foods", projectRoot()) : [];
-  const known = { foods, components: [], named: [...base, ...foods.map(calledByNumber)], inherit, codes };
+  const named = compileFoodNames([...base, ...foods.map(calledByNumber)]);
+  const known = { foods, components: [], named, inherit, codes };
   const { problems, findings, lines } = await checkTexts(read, known, by);
   const elsewhere = problems.flatMap(({ problem }) => nameOf(problem));
   const own = problems.filter(({ problem }: DocumentProblem) => nameOf(problem).length === 0);

@@ -1,7 +1,12 @@
-import { memoize } from "../memoize.js";
+import { memoize, memoizeInSlices } from "../memoize.js";
 import type { Food, FoodName } from "../model/food.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
+import { accentedWords, hasAccents, plainWords } from "./naming/plain-words.js";
+import { nameKey, plainNameKey, readingsOf } from "./naming/name-key.js";
+import { shelvesOfDryGoods } from "./naming/plain-descriptions.js";
 import { singularPhrase } from "./singular.js";
+
+export { plainWords } from "./naming/plain-words.js";
 
 /** The language of a name that is the same in all of them, such as a number (BCP 47: undetermined). */
 export const anyLanguage = "und";
@@ -11,6 +16,10 @@ export type NamedFood = Pick<Food, "slug" | "names"> &
   Partial<LineFacts> & {
     /** It came with the program: what somebody else calls so goes before it. */
     readonly base?: boolean;
+    /** A publisher's own: it goes before those that all share. */
+    readonly own?: boolean;
+    /** No food at all: what is called so beside a food is a question. */
+    readonly component?: boolean;
   };
 
 /** What reading a line asks of a food besides: how it is sold and measured, and what it turns into. */
@@ -22,86 +31,154 @@ export type FoodMatch =
   | { readonly kind: "AMBIGUOUS"; readonly slugs: readonly string[] }
   | { readonly kind: "NONE" };
 
-interface Entry {
+/** A name of a food, as it is looked up. */
+export interface NameEntry {
   readonly slug: string;
   readonly language: string;
   readonly region: string | null;
-  readonly base: boolean;
+  readonly text: string;
+  /** 0: a publisher's own, 1: the operator's, 2: one that came with the program; null: a component, which is beside all of them. */
+  readonly layer: 0 | 1 | 2 | null;
+  readonly isDryGoods: boolean;
 }
 
-/** Names laid out for look-up: as written, and by the singular of the last word. */
+type Index = ReadonlyMap<string, readonly NameEntry[]>;
+
+/** Names of some foods, laid out for look-up. */
+interface NameIndex {
+  /** As written. */
+  readonly exact: Index;
+  /** By the singular of the last word. */
+  readonly singular: Index;
+  /** By language and key (naming/name-key.ts). */
+  readonly keys: Index;
+  /** The same without the words for how a food is preserved. */
+  readonly states: Index;
+  readonly languages: readonly string[];
+  readonly slugs: ReadonlySet<string>;
+}
+
+/** Foods by slug. */
+type FoodsBySlug = Pick<ReadonlyMap<string, NamedFood>, "get" | "has">;
+
+/** Names of foods, those of the first list before those of the next, where the two have a slug in common. */
 export interface FoodNames {
-  readonly exact: ReadonlyMap<string, readonly Entry[]>;
-  readonly singular: ReadonlyMap<string, readonly Entry[]>;
-  /** By slug. */
-  readonly foods: ReadonlyMap<string, NamedFood>;
+  readonly lists: readonly NameIndex[];
+  readonly foods: FoodsBySlug;
 }
 
-/** Case, spacing, hyphens and accents do not tell foods apart; nothing else is taken away. */
-export const plainWords = (words: string): string =>
-  words
-    .normalize("NFD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/ß/g, "ss")
-    .replace(/[\s\-‐-―_,]+/gu, " ")
-    .trim();
+const spellings = ({ one, many, also }: FoodName): ReadonlySet<string> => new Set([one, many, ...also]);
 
-const spellings = ({ one, many, also }: FoodName): readonly string[] => [one, many, ...also];
-
-const add = (index: Map<string, Entry[]>, key: string, entry: Entry): void => {
+const add = (index: Map<string, NameEntry[]>, key: string, entry: NameEntry): void => {
   const entries = index.get(key);
   if (entries === undefined) index.set(key, [entry]);
   else entries.push(entry);
 };
 
-/** What a name is looked up by, worked out once: most of the time of laying out a catalogue is spent here. */
-const keysOf = memoize((name: FoodName): readonly { readonly exact: string; readonly singular: string }[] =>
-  spellings(name).map((spelling) => {
-    const exact = plainWords(spelling);
-    return { exact, singular: singularPhrase(exact, name.language) };
-  }),
-);
+/** A name is looked at in all its forms and spellings. */
+const stepsOfName = 4;
 
-/**
- * Lays out the names of a catalogue. Build it anew when a name is added: matching happens on the words of a line whenever
- * it is read, so a later synonym merges old plans without importing them again.
- */
-export function* compileFoodNamesInSlices(foods: readonly NamedFood[], work: Work): InSlices<FoodNames> {
-  const exact = new Map<string, Entry[]>();
-  const singular = new Map<string, Entry[]>();
-  for (const { slug, names, base = false } of foods) {
-    work.step(1 + names.length);
+const layerOf = ({ own = false, base = false, component = false }: NamedFood): NameEntry["layer"] =>
+  component ? null : own ? 0 : base ? 2 : 1;
+
+const indexOf = memoizeInSlices(function* (foods: readonly NamedFood[], work: Work): InSlices<NameIndex> {
+  const exact = new Map<string, NameEntry[]>();
+  const singular = new Map<string, NameEntry[]>();
+  const keys = new Map<string, NameEntry[]>();
+  const states = new Map<string, NameEntry[]>();
+  const languages = new Set<string>();
+  for (const food of foods) {
+    work.step(1 + stepsOfName * food.names.length);
     yield;
-    for (const name of names) {
-      const entry = { slug, language: name.language, region: name.region, base };
-      for (const keys of keysOf(name)) {
-        add(exact, keys.exact, entry);
-        add(singular, keys.singular, entry);
+    const facts = { slug: food.slug, layer: layerOf(food), isDryGoods: shelvesOfDryGoods.has(food.aisle ?? "") };
+    for (const name of food.names) {
+      const { language, region } = name;
+      if (language !== anyLanguage) languages.add(language);
+      for (const spelling of spellings(name)) {
+        const entry = { ...facts, language, region, text: accentedWords(spelling) };
+        const key = plainWords(spelling);
+        add(exact, key, entry);
+        add(singular, singularPhrase(key, language), entry);
+        add(keys, `${language} ${nameKey(spelling, language)}`, entry);
+        const plain = plainNameKey(spelling, language);
+        if (plain !== null) add(states, `${language} ${plain}`, entry);
       }
     }
   }
-  return { exact, singular, foods: new Map(foods.map((food) => [food.slug, food])) };
+  const slugs = new Set(foods.map(({ slug }) => slug));
+  return { exact, singular, keys, states, languages: [...languages], slugs };
+});
+
+const bySlug = memoize(
+  (foods: readonly NamedFood[]): ReadonlyMap<string, NamedFood> => new Map(foods.map((food) => [food.slug, food])),
+);
+
+/**
+ * Lays out the names of a catalogue: once for each list, as long as it lives. Matching happens on the words of a line whenever it is read, so
+ * a later synonym merges old plans without importing them again.
+ */
+export function* compileFoodNamesInSlices(foods: readonly NamedFood[], work: Work): InSlices<FoodNames> {
+  return { lists: [yield* indexOf(foods, work)], foods: bySlug(foods) };
 }
 
 /** `compileFoodNamesInSlices` without a pause. */
 export const compileFoodNames = (foods: readonly NamedFood[]): FoodNames =>
   runToEnd(compileFoodNamesInSlices(foods, unlimitedWork));
 
-const decide = (all: readonly Entry[], region: string | null): FoodMatch => {
-  const own = all.filter(({ base }) => !base);
-  const entries = own.length > 0 ? own : all;
+/** The same names, with facts of some of their foods. */
+export const withFacts = (names: FoodNames, facts: FoodsBySlug): FoodNames => ({
+  lists: names.lists,
+  foods: {
+    get: (slug) => {
+      const named = names.foods.get(slug);
+      return named && { ...named, ...facts.get(slug), names: named.names };
+    },
+    has: (slug) => names.foods.has(slug),
+  },
+});
+
+/** Names of a publisher's foods, or of documents, in front of those that all share: of one slug the first counts. */
+export const namesBefore = (first: FoodNames, then: FoodNames): FoodNames => ({
+  lists: [...first.lists, ...then.lists],
+  foods: {
+    get: (slug) => first.foods.get(slug) ?? then.foods.get(slug),
+    has: (slug) => first.foods.has(slug) || then.foods.has(slug),
+  },
+});
+
+/** Entries of all lists; of foods that an earlier list has too, only its own. */
+export const entriesOf = (
+  { lists }: FoodNames,
+  index: "exact" | "singular" | "keys" | "states",
+  key: string,
+): readonly NameEntry[] =>
+  lists.flatMap((list, at) =>
+    (list[index].get(key) ?? []).filter(({ slug }) => !lists.slice(0, at).some(({ slugs }) => slugs.has(slug))),
+  );
+
+/** The food that some names mean: of the nearest layer, then of the reader's region, then of everywhere, then of any. */
+const decide = (all: readonly NameEntry[], region: string | null): FoodMatch => {
+  const first = Math.min(...all.map(({ layer }) => layer ?? 2));
+  const entries = all.filter(({ layer }) => layer === null || layer === first);
   const here = entries.filter((entry) => entry.region === region);
   const anywhere = entries.filter((entry) => entry.region === null);
   const nearest = here.length > 0 ? here : anywhere.length > 0 ? anywhere : entries;
   const slugs = [...new Set(nearest.map(({ slug }) => slug))].toSorted();
-  const [first] = slugs;
-  if (first === undefined) return { kind: "NONE" };
-  return slugs.length === 1 ? { kind: "FOUND", slug: first } : { kind: "AMBIGUOUS", slugs };
+  const [slug] = slugs;
+  if (slug === undefined) return { kind: "NONE" };
+  return slugs.length === 1 ? { kind: "FOUND", slug } : { kind: "AMBIGUOUS", slugs };
+};
+
+/** Those that are written with these very accents, where some are: "mąki" is of flour, "maki" are poppies. */
+const accented = (entries: readonly NameEntry[], words: string): readonly NameEntry[] => {
+  if (!hasAccents(words)) return entries;
+  const written = accentedWords(words);
+  const same = entries.filter(({ text }) => text === written);
+  return same.length > 0 ? same : entries;
 };
 
 /**
- * The food that these words name, in this language (null: any). All words must match: "tomato paste" is never a tomato.
+ * The food that is called so, in this language (null: any). All words must match, in their order: "tomato paste" is never a tomato.
  * A name of the reader's own region goes before one of everywhere, that before one of another region.
  */
 export const matchFood = (
@@ -111,14 +188,50 @@ export const matchFood = (
   region: string | null,
 ): FoodMatch => {
   const key = plainWords(words);
-  const spoken = (entries: readonly Entry[] | undefined): readonly Entry[] =>
-    (entries ?? []).filter(
-      (entry) => language === null || entry.language === language || entry.language === anyLanguage,
-    );
-  const exact = spoken(names.exact.get(key));
-  if (exact.length > 0) return decide(exact, region);
-  return decide(spoken(names.singular.get(singularPhrase(key, language ?? "en"))), region);
+  const spoken = (entries: readonly NameEntry[]): readonly NameEntry[] =>
+    entries.filter((entry) => language === null || entry.language === language || entry.language === anyLanguage);
+  const exact = spoken(entriesOf(names, "exact", key));
+  if (exact.length > 0) return decide(accented(exact, words), region);
+  return decide(spoken(entriesOf(names, "singular", singularPhrase(key, language ?? "en"))), region);
 };
+
+const languagesOf = ({ lists }: FoodNames): readonly string[] => [
+  ...new Set(lists.flatMap(({ languages }) => languages)),
+];
+
+/** Longest text that is read as a name in other ways than as written. */
+const longestName = 120;
+
+/**
+ * The food that these words mean: as `matchFood`, or else in another spelling, number, case or order, without words that change nothing
+ * ("fresh", "large", "organic"). Words that make another food of it (dried, smoked, ground, paste) are never left out. A name without
+ * such a word, where only names with one are known, is a question: "chickpeas" between dried and tinned ones. Typing mistakes are
+ * nobody's name (naming/nearest-foods.ts).
+ */
+export function findFood(names: FoodNames, words: string, language: string | null, region: string | null): FoodMatch {
+  const called = matchFood(names, words, language, region);
+  if (called.kind !== "NONE" || words.length > longestName) return called;
+  const languages = language === null ? languagesOf(names) : [language];
+  const ways = languages.map((each) => ({ each, readings: readingsOf(words, each) }));
+  for (let at = 0; ways.some(({ readings }) => at < readings.length); at += 1) {
+    const found = ways.flatMap(({ each, readings }) =>
+      (readings[at]?.keys ?? []).flatMap((key) =>
+        entriesOf(names, "keys", `${each} ${key}`).filter(
+          ({ isDryGoods }) => !(isDryGoods && readings[at]?.isFresh === true),
+        ),
+      ),
+    );
+    if (found.length > 0) return decide(found, region);
+  }
+  const sisters = ways.flatMap(({ each, readings }) =>
+    readings
+      .filter(({ isFresh }) => !isFresh)
+      .flatMap(({ keys }) => keys.flatMap((key) => entriesOf(names, "states", `${each} ${key}`))),
+  );
+  const open = decide(sisters, region);
+  // One that says more than was written is offered, not taken.
+  return open.kind === "FOUND" ? { kind: "NONE" } : open;
+}
 
 /** The food's name for a reader: own language and region, own language, English, then the first. */
 export const readersFoodName = ({ names }: NamedFood, language: string, region: string | null): FoodName | null => {

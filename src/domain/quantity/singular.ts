@@ -20,7 +20,7 @@ const irregular: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** One of what an English word counts; unchanged where the word is singular, or only looks plural. */
-const singularWord = (word: string): string => {
+export const singularWord = (word: string): string => {
   const known = irregular.get(word);
   if (known !== undefined) return known;
   if (unchanged.has(word) || word.length < 4 || !word.endsWith("s") || /(?:ss|us|is)$/.test(word)) return word;

@@ -1246,7 +1246,16 @@ export type FoodEdge = {
 export type FoodFilter = {
   /** Part of the shop. */
   readonly aisle?: InputMaybe<Scalars['String']['input']>;
-  /** A name in any language, or the start of one. */
+  /**
+   * Slug of a publisher: its own foods go before others, as its newest published plan has them, or, with the scope READ_DRAFTS, as they
+   * are saved.
+   */
+  readonly publisher?: InputMaybe<Scalars['String']['input']>;
+  /**
+   * A name in any language, or the start of one: in any number and usual spelling, its words in any order, with or without words that
+   * change nothing ("fresh", "large", "organic"). The best first: what is called so, then what begins so, then what has all the words
+   * in a name; where there is none of them, what is nearest by letters.
+   */
   readonly search?: InputMaybe<Scalars['String']['input']>;
 };
 
@@ -2203,7 +2212,7 @@ export type OnHandInput = {
   readonly asOtherForm: Scalars['Boolean']['input'];
   /** Slug of a component. Give this or `food`. */
   readonly component?: InputMaybe<Scalars['String']['input']>;
-  /** Slug of a food. Give this or `component`. */
+  /** Slug of a food, or `usda 11233`: its number in the open food table. Give this or `component`. */
   readonly food?: InputMaybe<Scalars['String']['input']>;
   /** Code of a unit, such as `g` or `piece`, or a measure of the food's own, such as `own:tin`. */
   readonly unit: Scalars['String']['input'];
@@ -2791,7 +2800,7 @@ export type Query = {
   readonly food: Maybe<Food>;
   /** The draft of a publisher's own food. Null if there is none. Asks for the scope READ_DRAFTS. */
   readonly foodDraft: Maybe<Draft>;
-  /** Foods as they are known today, by slug. */
+  /** Foods as they are known today, by slug; for a search the best first. */
   readonly foods: FoodConnection;
   /** What became of an import, for whoever looks after it in the morning. Asks for the scope IMPORT. Null: there is no such import. */
   readonly importReport: Maybe<ImportReport>;
@@ -3824,9 +3833,9 @@ export type Swap = {
 
 /** Take one food for another, wherever a line offers that swap. */
 export type SwapInput = {
-  /** Slug of the food as written. */
+  /** Slug of the food as written, or `usda 11233`: its number in the open food table. */
   readonly from: Scalars['String']['input'];
-  /** Slug of the food to take. */
+  /** Slug of the food to take, or its number in the open food table. */
   readonly to: Scalars['String']['input'];
 };
 

@@ -58,9 +58,10 @@ export const queryResolvers: QueryResolvers = {
     return food && foodParent(food, null);
   },
 
-  foods: async (_, { filter, ...page }, { deps }) => {
-    const wanted = { search: filter?.search ?? null, aisle: filter?.aisle ?? null };
-    return connection(valueOf(await listFoods(deps, { filter: wanted, page })), (food) => foodParent(food, null));
+  foods: async (_, { filter, ...page }, { deps, actor }) => {
+    const { search = null, aisle = null, publisher = null } = filter ?? {};
+    const found = await listFoods(deps, actor, { filter: { search, aisle, publisher }, page });
+    return connection(valueOf(found), (food) => foodParent(food, null));
   },
 
   catalogueFood: (_, { ndbNo }, { loaders }) => loaders.catalogueFoods.load(ndbNo),

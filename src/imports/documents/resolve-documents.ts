@@ -4,7 +4,7 @@ import type { Plan } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
-import type { NamedFood } from "../../domain/quantity/food-name.js";
+import { compileFoodNames, namesBefore, type FoodNames } from "../../domain/quantity/food-name.js";
 import type { AnyDocument } from "./document-kinds.js";
 import type { NamedComponent } from "./lines/line-names.js";
 import { resolveTextLines, type LineThings } from "./lines/resolve-text-lines.js";
@@ -23,7 +23,7 @@ export interface KnownThings {
   readonly foods: readonly Food[];
   readonly components: readonly Component[];
   /** All foods there are by their names, for lines that are written as text; left out: `foods`. */
-  readonly named?: readonly NamedFood[];
+  readonly named?: FoodNames;
   /** What a document's food inherits from the open table; its lines may then name inherited measures. Values stay as written. */
   readonly inherit?: (food: Food) => Food;
   /** Foods that documents' foods may build on, by slug. */
@@ -67,7 +67,8 @@ export function* resolveInSlices(
   const foodDocuments = ofKind<FoodDocument>(given, "food");
   const foods = yield* each(foodDocuments, work, (read) => resolved(read, readOnBase(read.document, bases)));
   const ownFoods = foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)));
-  const documents = yield* resolveTextLines(given, lineThings(given, ownFoods, known), work);
+  const called = foods.flatMap(({ values }) => values.map(({ value }) => calledAs(value, inherit(value))));
+  const documents = yield* resolveTextLines(given, lineThings(given, called, known), work);
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
   const planDocuments = ofKind<PlanDocument>(documents, "plan");
 
@@ -92,17 +93,24 @@ export function* resolveInSlices(
   };
 }
 
+/** What builds on another food and has names of its own is called by these alone. */
+const calledAs = (written: Food, whole: Food): Food =>
+  written.names.length > 0 ? { ...whole, names: written.names } : whole;
+
 /** What text lines may name: a document goes before what is known of its name. */
 function lineThings(documents: readonly ReadDocument[], ownFoods: readonly Food[], known: KnownThings): LineThings {
   const written = (kind: AnyDocument["kind"]): ReadonlySet<string> =>
     new Set(documents.flatMap(({ document }) => (document.kind === kind ? [document.slug] : [])));
-  const [foods, components] = [written("food"), written("component")];
+  const components = written("component");
   const ownComponents = ofKind<ComponentDocument>(documents, "component").map(({ document }): NamedComponent => {
     const measures = componentMeasures(document);
     return { slug: document.slug, title: document.title, measures: measures.ok ? measures.value : [], densities: [] };
   });
   return {
-    foods: [...(known.named ?? known.foods).filter(({ slug }) => !foods.has(slug)), ...ownFoods],
+    foods: namesBefore(
+      compileFoodNames(ownFoods.map((food) => ({ ...food, own: true }))),
+      known.named ?? compileFoodNames(known.foods),
+    ),
     components: [...known.components.filter(({ slug }) => !components.has(slug)), ...ownComponents],
   };
 }

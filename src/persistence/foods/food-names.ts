@@ -3,7 +3,7 @@ import type { Food } from "../../domain/model/food.js";
 import type { Db } from "../database/session.js";
 import { namesOf, wordsOfFood, type FoodRow } from "./food-rows.js";
 
-type NamedFood = Pick<Food, "slug" | "names"> & { readonly base?: boolean };
+type NamedFood = Pick<Food, "slug" | "names" | "aisle"> & { readonly base?: boolean };
 
 /** The names read last, by the contents of all foods: nothing else decides them, in whichever database they stand. */
 let last: { readonly contents: string; readonly names: readonly NamedFood[] } | null = null;
@@ -19,11 +19,12 @@ export async function foodNames(db: Db): Promise<readonly NamedFood[]> {
   const contents = found?.contents ?? "";
   const known = last;
   if (known?.contents === contents) return known.names;
-  const rows = await db.$queryRaw<(Pick<FoodRow, "slug" | "words"> & Contents)[]>`
-    SELECT f.slug, f.content_hash AS "contentHash", f.base_hash AS "baseHash", ${wordsOfFood} AS words
+  const rows = await db.$queryRaw<(Pick<FoodRow, "slug" | "words" | "aisle"> & Contents)[]>`
+    SELECT f.slug, f.aisle, f.content_hash AS "contentHash", f.base_hash AS "baseHash", ${wordsOfFood} AS words
     FROM foods f ORDER BY f.slug`;
-  const names = rows.map(({ slug, words, contentHash, baseHash }) => ({
+  const names = rows.map(({ slug, aisle, words, contentHash, baseHash }) => ({
     slug,
+    aisle,
     names: namesOf(words),
     ...(baseHash === contentHash ? { base: true } : {}),
   }));

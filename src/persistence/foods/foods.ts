@@ -3,7 +3,6 @@ import type { Food } from "../../domain/model/food.js";
 import { checksumOf } from "../sql/canonical-json.js";
 import type { Data, FoodFilter } from "../data.js";
 import type { Page, PageRequest } from "../sql/page.js";
-import { foldText } from "../sql/fold-words.js";
 import { foodColumns, foodOf, packRows, selectFoods, wordRows, type FoodRow } from "./food-rows.js";
 import { foodNames } from "./food-names.js";
 import { baseFoodData } from "./base-foods.js";
@@ -116,11 +115,10 @@ async function replaceParts(db: Db, saved: readonly { readonly id: string; reado
 const foodKeys = z.tuple([z.string().refine(isStorable)]);
 
 /** In the order of slugs. Two statements: the slugs of the page, and their foods. */
-async function foodPage(db: Db, { search, aisle }: FoodFilter, request: PageRequest): Promise<Page<Food>> {
+async function foodPage(db: Db, { aisle }: FoodFilter, request: PageRequest): Promise<Page<Food>> {
   const where = [
     Prisma.sql`TRUE`,
     ...(aisle === null ? [] : [isStorable(aisle) ? Prisma.sql`f.aisle = ${aisle}` : Prisma.sql`FALSE`]),
-    ...(search === null ? [] : [startsWith(search)]),
   ];
   const page = await readPage<{ slug: string }, readonly [string]>(
     db,
@@ -145,11 +143,4 @@ async function foodPage(db: Db, { search, aisle }: FoodFilter, request: PageRequ
     return item ? [{ cursor, item }] : [];
   });
   return { ...page, items };
-}
-
-/** Foods with a name, in any language, that begins so. */
-function startsWith(search: string): Prisma.Sql {
-  if (!isStorable(search)) return Prisma.sql`FALSE`;
-  const pattern = `${foldText(search).replace(/[\\%_]/g, "\\$&")}%`;
-  return Prisma.sql`f.id IN (SELECT food_id FROM food_words WHERE folded LIKE ${pattern})`;
 }

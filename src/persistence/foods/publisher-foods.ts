@@ -1,15 +1,15 @@
 import type { Food } from "../../domain/model/food.js";
 import { publisherId } from "../access/publishers.js";
-import type { Data, Draft, DraftWriting, OwnedSlug } from "../data.js";
+import type { Data, Draft, DraftWriting, OwnedSlug, OwnFoodNames } from "../data.js";
 import type { Db, Session } from "../database/session.js";
 import { firstVersion } from "../drafts/discard-draft.js";
 import { documentColumns, marksOf, type MarkColumns } from "../drafts/draft-document.js";
 import { StaleDraft } from "../errors.js";
-import type { Prisma } from "../generated/client.js";
+import { Prisma } from "../generated/client.js";
 import { fromJson, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
-import { storable } from "../sql/storable-text.js";
+import { isStorable, storable } from "../sql/storable-text.js";
 
 /** Publishers' own foods: drafts of their documents, and what was published of them. */
 export function publisherFoodData(session: Session): Data["publisherFoods"] {
@@ -20,6 +20,7 @@ export function publisherFoodData(session: Session): Data["publisherFoods"] {
     drafts: async (names) => inOrderOf(names, await rowsOf(db, names), draftOf),
     published: async (names) =>
       inOrderOf(names, await rowsOf(db, names), ({ published }) => (published === null ? null : fromJson(published))),
+    names: (publisher, as) => ownFoodNames(db, publisher, as),
     notePublished: async (publisher, foods) => {
       await session.transaction(async (inside) => {
         const owner = await publisherId(inside, publisher);
@@ -80,4 +81,14 @@ async function saveDraft(
   const saved = await db.publisherFood.findUnique({ where: { publisherId_slug: key }, select: { version: true } });
   if (count === 0 || saved === null) throw new StaleDraft(food.slug, expected, saved?.version ?? null);
   return saved.version;
+}
+
+/** Of every food only what it is looked up by. */
+async function ownFoodNames(db: Db, publisher: string, as: "SAVED" | "PUBLISHED"): Promise<readonly OwnFoodNames[]> {
+  if (!isStorable(publisher)) return [];
+  const food = as === "SAVED" ? Prisma.sql`f.value` : Prisma.sql`f.published`;
+  return db.$queryRaw<OwnFoodNames[]>`
+    SELECT f.slug, COALESCE(${food}->'names', '[]') AS names, ${food}->>'aisle' AS aisle, ${food}->'extends'->>'food' AS base
+    FROM publisher_foods f JOIN publishers p ON p.id = f.publisher_id
+    WHERE p.slug = ${publisher}::text AND ${food} IS NOT NULL ORDER BY f.slug`;
 }

@@ -77,11 +77,13 @@ export const foodsEndpoint = endpoint(
     ...tag,
     path: "/v1/foods",
     operationId: "listFoods",
-    summary: "Foods as they are known today, by slug",
-    description: "A page of them. An allergen that is not stated is unknown: that is never free from it.",
+    summary: "Foods as they are known today",
+    description:
+      "A page of them, by slug, or the best of a search first. An allergen that is not stated is unknown: that is never free from it.",
     parameters: [
-      inQuery("search", "A name in any language, or the start of one."),
+      inQuery("search", "A name in any language, or the start of one; the best first."),
       inQuery("aisle", "Part of the shop."),
+      inQuery("publisher", "Slug of a publisher whose own foods go first, as its newest published plan has them."),
       ...pageParameters,
     ],
     refusals: [],
@@ -89,8 +91,8 @@ export const foodsEndpoint = endpoint(
   },
   (question) => {
     const { deps, query } = question;
-    const filter = { search: one(query, "search"), aisle: one(query, "aisle") };
-    return pageOf<Food>(question, (page) => listFoods(deps, { filter, page }));
+    const filter = { search: one(query, "search"), aisle: one(query, "aisle"), publisher: one(query, "publisher") };
+    return pageOf<Food>(question, (page) => listFoods(deps, anyone, { filter, page }));
   },
   [
     asJson(

@@ -13,7 +13,7 @@ import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
 import { memoize } from "../../domain/memoize.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Actor } from "../access/actor.js";
-import { asOwn, findFoodsOf, isShared, ownFoods, sharedFoods } from "../foods/find-foods-of.js";
+import { asOwn, findFoodsOf, isShared, sharedFoods } from "../foods/find-foods-of.js";
 import { readInheritance } from "../foods/inherit-facts.js";
 import type { Sliced } from "../time-slices.js";
 
@@ -53,19 +53,13 @@ export async function loadReferences(
   );
   const codes = await listsOfToday(deps, numbersIn(read));
   const known = { foods: found, components, inherit, bases, codes };
-  if (texts.length === 0) return known;
-  const forLines = await foodsForLines(deps, texts);
-  const names = new Set(known.foods.map(({ slug }) => slug));
-  const besides = forLines.foods.filter(({ slug }) => !names.has(slug));
-  const own = await ownFoods(
-    data,
-    publisher,
-    besides.map(({ slug }) => slug),
-  );
-  const taken = besides.filter((_, at) => (own[at] ?? null) !== null).map(({ slug }) => slug);
-  const theirs = (await findFoodsOf(data, publisher, taken)).filter((food) => food !== null);
-  const shared = besides.filter(({ slug }) => !taken.includes(slug));
-  return { ...known, foods: [...known.foods, ...theirs, ...shared], named: forLines.named };
+  const slugs = new Set([...found, ...written].map(({ slug }) => slug));
+  // What is no slug may be a name.
+  const called = [...texts, ...named.foods.filter((food) => !slugs.has(food))];
+  if (called.length === 0) return known;
+  const forLines = await foodsForLines(deps, called, { publisher, as: "SAVED" });
+  const besides = forLines.foods.filter(({ slug }) => !slugs.has(slug));
+  return { ...known, foods: [...found, ...besides], named: forLines.named };
 }
 
 /** The numbers of the open table that documents name, also those with another fault: a right number is no fault beside it. */

@@ -3,8 +3,9 @@ import { failed, ok, type Path, type Problem, type Result } from "../../domain/p
 import { explainTexts, type LineExplained } from "../../imports/documents/lines/explain-lines.js";
 import { longestTextLine } from "../../imports/documents/schemas/line-schema.js";
 import { localeSchema } from "../../imports/documents/schemas/scalar-schemas.js";
-import { requireScope, type Actor } from "../access/actor.js";
+import { mayUse, type Actor } from "../access/actor.js";
 import type { Deps } from "../deps.js";
+import { seenBy } from "../foods/names-for.js";
 import { gatherComponents } from "../plans/gather-components.js";
 import { runInSlices } from "../time-slices.js";
 import { foodsForLines } from "./line-foods.js";
@@ -20,22 +21,22 @@ interface TextLinesToRead {
   /** BCP 47 tag of the writing. */
   readonly locale: string;
   readonly measures: MeasureSystem;
-  /** Slug: its component drafts may be named too, which asks for the scope READ_DRAFTS. */
+  /** Slug: its own foods go first, as published. With the scope READ_DRAFTS: its own foods and component drafts, as saved. */
   readonly publisher?: string | null | undefined;
 }
 
-/** How lines are read, each structured or with what is open about it. @throws NotAllowed */
+/** How lines are read, each structured or with what is open about it. */
 export async function readTextLines(
   deps: Deps,
   actor: Actor,
   { texts, locale, measures, publisher = null }: TextLinesToRead,
 ): Promise<Result<readonly LineExplained[]>> {
-  if (publisher !== null) requireScope(actor, "READ_DRAFTS", publisher);
+  const drafting = publisher !== null && mayUse(actor, "READ_DRAFTS", publisher) ? publisher : null;
   const wrong = [...sizeProblems(texts), ...localeProblems(locale)];
   if (wrong.length > 0) return failed(wrong);
-  const { named } = await foodsForLines(deps, texts);
-  const slugs = publisher === null ? [] : await lineComponents(deps, publisher, texts);
-  const drafts = publisher === null ? [] : await gatherComponents(deps.data, publisher, slugs);
+  const { named } = await foodsForLines(deps, texts, seenBy(actor, publisher));
+  const slugs = drafting === null ? [] : await lineComponents(deps, drafting, texts);
+  const drafts = drafting === null ? [] : await gatherComponents(deps.data, drafting, slugs);
   const region = /-([A-Z]{2})$/.exec(locale)?.[1] ?? null;
   const things = { foods: named, components: drafts.map(({ value }) => value) };
   return ok(await runInSlices(deps, (work) => explainTexts(texts, { locale, measures, region }, things, work)));

@@ -1,6 +1,6 @@
 import type { Food } from "../../domain/model/food.js";
 import { mayUse, type Actor } from "../access/actor.js";
-import type { Deps, OwnedSlug } from "../deps.js";
+import type { Data, Deps, OwnedSlug } from "../deps.js";
 import { isStorable } from "../storable-text.js";
 import { findFoods } from "./find-foods.js";
 import { findFoodsOf } from "./find-foods-of.js";
@@ -14,7 +14,18 @@ export async function findOwnFood(deps: Deps, actor: Actor, name: OwnedSlug): Pr
   const { data } = deps;
   if (!isStorable(publisher) || !isStorable(slug)) return null;
   if (mayUse(actor, "READ_DRAFTS", publisher)) return (await findFoodsOf(data, publisher, [slug]))[0] ?? null;
-  const [published] = await data.publisherFoods.published([name]);
-  // What somebody has not published is not there: then it is the one that all share, as for everybody else.
-  return published ?? (await findFoods(deps, [slug]))[0] ?? null;
+  return (await findPublishedFoods(data, publisher, [slug]))[0] ?? null;
+}
+
+/** Foods as everybody sees a publisher's, in the order asked for. What is not published is not there: then it is the one that all share. */
+export async function findPublishedFoods(
+  data: Data,
+  publisher: string,
+  slugs: readonly string[],
+): Promise<readonly (Food | null)[]> {
+  const published = await data.publisherFoods.published(slugs.map((slug) => ({ publisher, slug })));
+  const missing = slugs.filter((_, at) => (published[at] ?? null) === null);
+  const shared = missing.length === 0 ? [] : await findFoods({ data }, missing);
+  const bySlug = new Map(missing.map((slug, at) => [slug, shared[at] ?? null]));
+  return slugs.map((slug, at) => published[at] ?? bySlug.get(slug) ?? null);
 }

@@ -221,7 +221,7 @@ describe("a fault in a document", () => {
     ["an amount to taste", "{ food: barley, amount: 2 g, rule: to taste }"],
     ["an exponent above one", "{ food: barley, amount: 2 g, rule: power 1.5 }"],
     ["an exponent of nothing", "{ food: barley, amount: 2 g, rule: power 0.0 }"],
-    ["a slug with capitals", "{ food: Barley, amount: 2 g }"],
+    ["a food without a name", "{ food: ' ', amount: 2 g }"],
     ["a list for a text", "{ food: [barley], amount: 2 g }"],
   ])("is found in a line with %s", (_, line) => {
     const { problems } = resolve(pot(`  - ${line}`));

@@ -18,7 +18,7 @@ describeOnBothDatabases("foods", (open) => {
   });
 
   const found = async (filter: Partial<FoodFilter>): Promise<readonly string[]> => {
-    const page = await database.data.foods.page({ search: null, aisle: null, ...filter }, everything);
+    const page = await database.data.foods.page({ aisle: null, ...filter }, everything);
     return page.items.map(({ item }) => item.slug);
   };
 
@@ -93,24 +93,6 @@ describeOnBothDatabases("foods", (open) => {
     const { foods } = database.data;
     expect(await foods.save([smallFood("twin", "first"), smallFood("twin", "second")])).toEqual({ changed: 1 });
     expect(await foods.bySlugs(["twin"])).toEqual([smallFood("twin", "second")]);
-  });
-
-  it("are found by the start of any name in any language, whatever its case and accents", async () => {
-    const rocket: Food = {
-      ...smallFood("rocket"),
-      names: [
-        { language: "en", region: "GB", one: "rocket", many: "rockets", also: ["roquette salad"] },
-        { language: "fr", region: null, one: "Éruca", many: "Érucas", also: [] },
-      ],
-    };
-    await database.data.foods.save([rocket, smallFood("hundred", "100% rye"), smallFood("hundred-x", "100x rye")]);
-    expect(await found({ search: "ROCK" })).toEqual(["rocket"]);
-    expect(await found({ search: "roquette s" })).toEqual(["rocket"]);
-    expect(await found({ search: "eruca" })).toEqual(["rocket"]);
-    expect(await found({ search: "salad" })).toEqual([]);
-    expect(await found({ search: "100%" })).toEqual(["hundred"]);
-    expect(await found({ search: "100_" })).toEqual([]);
-    expect(await found({ search: "roc\0" })).toEqual([]);
   });
 
   it("are found by aisle, in the order of the bytes of their slugs", async () => {

@@ -118,7 +118,7 @@ describeOnBothDatabases("pages", (open) => {
         async (size, backwards, after, before) => {
           const sizes = backwards ? { first: null, last: size } : { first: size, last: null };
           const cursors = { after: after && encodeCursor([after]), before: before && encodeCursor([before]) };
-          const page = await foods.page({ search: null, aisle: null }, { ...sizes, ...cursors });
+          const page = await foods.page({ aisle: null }, { ...sizes, ...cursors });
           expect(
             shown({ ...page, items: page.items.map(({ item, ...rest }) => ({ ...rest, item: item.slug })) }),
           ).toEqual(modelPage(all, { ...sizes, after, before }, (a, b) => (a < b ? -1 : a > b ? 1 : 0)));
@@ -173,7 +173,7 @@ describeOnBothDatabases("pages", (open) => {
     await data.revisions.page(nothing, forwards(50));
     expect(statements.sent).toHaveLength(1);
     statements.clear();
-    await data.foods.page({ search: null, aisle: null }, forwards(50));
+    await data.foods.page({ aisle: null }, forwards(50));
     expect(statements.sent).toHaveLength(2);
   });
 
@@ -202,7 +202,7 @@ describeOnBothDatabases("pages", (open) => {
       ).rejects.toMatchObject({ name: "BadCursor" });
     }
     for (const cursor of ["nonsense", encodeCursor(["a", "b"]), encodeCursor(["a\0"]), encodeCursor(["\ud800"])]) {
-      await expect(foods.page({ search: null, aisle: null }, forwards(1, cursor))).rejects.toMatchObject({
+      await expect(foods.page({ aisle: null }, forwards(1, cursor))).rejects.toMatchObject({
         name: "BadCursor",
       });
     }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { feedSettingsSchema } from "../../../src/services/imports/feeds/feed-settings.js";
+import { compileFoodNames } from "../../../src/domain/quantity/food-name.js";
 import { pricedFoodFinder } from "../../../src/services/imports/rows/find-priced-food.js";
 import { saveFeed } from "../../../src/services/imports/feeds/save-feed.js";
 import type { Deps } from "../../../src/services/deps.js";
@@ -25,12 +26,12 @@ describe("a food of a price list", () => {
     named("black-pepper", "en", "pepper", "pepper"),
     named("chilli", "en", "pepper", "peppers"),
   ];
-  const find = pricedFoodFinder(foods, settings({ locale: "de", articles: { "10442": "tomato" } }));
+  const find = pricedFoodFinder(compileFoodNames(foods), settings({ locale: "de", articles: { "10442": "tomato" } }));
 
   it.each([
     ["carrot", "carrot"],
     ["Möhren", "carrot"],
-    ["moehren", null],
+    ["moehren", "carrot"],
     ["KAROTTE", "carrot"],
     ["garbanzos", "chickpeas"],
     ["tomato paste", "tomato-paste"],

@@ -1,5 +1,6 @@
 import type { FoodMatch, FoodNames, NamedFood } from "../food-name.js";
-import { matchFood } from "../food-name.js";
+import { findFood, matchFood } from "../food-name.js";
+import { saysSize } from "../naming/plain-descriptions.js";
 import type { ParsedLine } from "../parse.js";
 import { ownMeasureName } from "../unit.js";
 import { countedOne, ownMeasureOf, sameMeasure, tellsFood } from "./measure-words.js";
@@ -29,6 +30,13 @@ const NONE: FoodMatch = { kind: "NONE" };
 
 const look = ({ names, language, region }: LineReader, words: string): FoodMatch =>
   words === "" ? NONE : matchFood(names, words, language, region);
+
+/**
+ * The same, where nothing is called so as written: in another spelling, number or order, without words that change nothing. A size says
+ * how much one is: where the line's own reading left it among the words, only a person can say.
+ */
+const search = ({ names, language, region }: LineReader, words: string): FoodMatch =>
+  words === "" || saysSize(words, language) ? NONE : findFood(names, words, language, region);
 
 /** What a food kept in a container is called beside its plain name. */
 const keptNames: Readonly<Record<string, readonly ((words: string) => string)[]>> = {
@@ -70,7 +78,7 @@ function contained(reader: LineReader, words: string, container: string): FoodMa
     const match = look(reader, name(words));
     if (match.kind !== "NONE") return match;
   }
-  return soldIn(reader, look(reader, words), container);
+  return soldIn(reader, search(reader, words), container);
 }
 
 /** "garlic cloves", "Knoblauchzehen": the food, and what of it is counted. */
@@ -115,7 +123,9 @@ export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
   const plain = { part: line.part, counted: null, isWhole: false, isDescribed: false, notSoldSo: false };
   if (container !== null && tellsFood(container)) {
     const match = contained(reader, line.food, container);
-    return match.kind === "NONE" ? { ...plain, match: look(reader, line.food), notSoldSo: true } : { ...plain, match };
+    return match.kind === "NONE"
+      ? { ...plain, match: search(reader, line.food), notSoldSo: true }
+      : { ...plain, match };
   }
   // "firm tofu", "pan rallado": words that describe may belong to the name.
   const whole = line.whole === undefined ? NONE : look(reader, line.whole);
@@ -138,14 +148,15 @@ export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
     const spoken = partOf(reader, line.food);
     if (spoken !== null) return { ...plain, ...spoken };
   }
-  if (match.kind !== "NONE" || line.food.length > COMPOUND_MAX) return { ...plain, match };
+  if (match.kind !== "NONE") return { ...plain, match };
+  if (line.food.length > COMPOUND_MAX) return { ...plain, match: search(reader, line.food) };
   const joined =
     container === null ? [] : (namedWhole[reader.language] ?? []).map((joint) => `${container}${joint}${line.food}`);
   for (const name of joined) {
     const called = look(reader, name);
     if (called.kind === "FOUND") return { ...plain, match: called, isWhole: true };
   }
-  return { ...plain, match, ...partOf(reader, line.food) };
+  return { ...plain, match: search(reader, line.food), ...partOf(reader, line.food) };
 }
 
 /** The part that words name, of a food that has it: "lemon juice". */

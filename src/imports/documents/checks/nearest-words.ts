@@ -1,20 +1,4 @@
-/** Edits (insert, delete, replace one letter, swap two neighbours) that turn one word into the other. */
-function distance(a: string, b: string): number {
-  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, column) => column)];
-  const cell = (row: number, column: number): number => rows[row]?.[column] ?? 0;
-  for (let row = 1; row <= a.length; row++) {
-    const current = [row];
-    rows.push(current);
-    for (let column = 1; column <= b.length; column++) {
-      const same = a[row - 1] === b[column - 1];
-      const swapped = row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
-      const changed = cell(row - 1, column - 1) + (same ? 0 : 1);
-      const best = Math.min(cell(row - 1, column) + 1, cell(row, column - 1) + 1, changed);
-      current.push(swapped ? Math.min(best, cell(row - 2, column - 2) + 1) : best);
-    }
-  }
-  return cell(a.length, b.length);
-}
+import { editDistance } from "../../../domain/quantity/naming/edit-distance.js";
 
 /** Up to three codes that an unknown one may have meant: the nearest, else those that have a part of it in common. */
 export function nearestCodes(written: string, known: readonly string[]): readonly string[] {
@@ -37,7 +21,7 @@ export function nearestWords(written: string, known: readonly string[]): readonl
   return known
     .map((word) => ({
       word,
-      edits: isFar(word) ? Infinity : distance(written.toLowerCase(), word.toLowerCase()),
+      edits: isFar(word) ? Infinity : editDistance(written.toLowerCase(), word.toLowerCase(), allowed),
     }))
     .filter(({ edits }) => edits <= allowed)
     .sort((a, b) => a.edits - b.edits)

@@ -1,12 +1,12 @@
 import type { MeasureSystem, UnitRef } from "../../../domain/model/amount.js";
-import { matchFood, plainWords, type FoodMatch, type FoodNames } from "../../../domain/quantity/food-name.js";
+import { findFood, matchFood, type FoodMatch, type FoodNames } from "../../../domain/quantity/food-name.js";
+import { mostOffered, nearestFoods } from "../../../domain/quantity/naming/nearest-foods.js";
 import { twoParts } from "../../../domain/quantity/line/two-parts.js";
 import { findOwnMeasure, parseAmount } from "../../../domain/quantity/parse.js";
 import { readLine, type ReadLine, type TakenLine } from "../../../domain/quantity/read-line.js";
 import { findUnit } from "../../../domain/quantity/unit.js";
 import { amountText } from "../amount-text.js";
 import { isComponentName, slugNamed } from "./line-names.js";
-import { nearestWords } from "../checks/nearest-words.js";
 import { lineSchema, type LineDocument, type OpenLine } from "../schemas/line-schema.js";
 import { lineDocument } from "./line-document.js";
 
@@ -106,17 +106,9 @@ function namedBy(match: FoodMatch, words: string, reader: TextLineReader): reado
   if (match.kind === "FOUND") return null;
   if (match.kind === "AMBIGUOUS") return match.slugs;
   if (words === "") return [];
-  const foreign = matchFood(reader.names, words, null, reader.region);
+  const foreign = findFood(reader.names, words, null, reader.region);
   if (foreign.kind !== "NONE") return foreign.kind === "FOUND" ? [foreign.slug] : foreign.slugs;
   if (reader.looks <= 0) return [];
   reader.looks -= 1;
-  const language = languageOf(reader);
-  const own = [...reader.names.exact].filter(([, entries]) => entries.some((each) => each.language === language));
-  const near = nearestWords(
-    plainWords(words),
-    own.map(([key]) => key),
-  );
-  return near
-    .flatMap((key) => reader.names.exact.get(key) ?? [])
-    .flatMap((each) => (each.language === language ? each.slug : []));
+  return nearestFoods(reader.names, words, languageOf(reader), mostOffered);
 }

@@ -1,15 +1,15 @@
 import type { Path } from "../../../domain/problem.js";
-import type { NamedFood } from "../../../domain/quantity/food-name.js";
+import { compileFoodNames, type FoodNames } from "../../../domain/quantity/food-name.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../../domain/counted-work.js";
 import type { AnyDocument } from "../document-kinds.js";
-import { lineNames, type NamedComponent } from "./line-names.js";
+import { foodCalled, lineNames, type NamedComponent } from "./line-names.js";
 import type { ReadDocument } from "../read-documents.js";
 import { readTextLine, type TextLineReader } from "./read-text-line.js";
 import type { LineDocument } from "../schemas/line-schema.js";
 
 /** What text lines may name. */
 export interface LineThings {
-  readonly foods: readonly NamedFood[];
+  readonly foods: FoodNames;
   readonly components: readonly NamedComponent[];
 }
 
@@ -53,7 +53,7 @@ export const resolveComponentLines = (
   components: readonly Pick<NamedComponent, "slug" | "title">[],
 ): readonly ReadDocument[] => {
   const named = components.map(({ slug, title }) => ({ slug, title, measures: [], densities: [] }));
-  return runToEnd(resolveTextLines(documents, { foods: [], components: named }, unlimitedWork));
+  return runToEnd(resolveTextLines(documents, { foods: compileFoodNames([]), components: named }, unlimitedWork));
 };
 
 /** The documents with every text line as the line it stands for, or open. Documents without any stay as they are. */
@@ -62,11 +62,11 @@ export function* resolveTextLines(
   { foods, components }: LineThings,
   work: Work,
 ): InSlices<readonly ReadDocument[]> {
-  if (textLinesOf(documents.map(({ document }) => document)).length === 0) return documents;
   const languages = [
     ...new Set(documents.flatMap(({ document }) => ("locale" in document ? [document.locale.slice(0, 2)] : []))),
   ];
   const names = yield* lineNames(foods, components, languages, work);
+  if (!documents.some(({ document }) => isOpen(document, names))) return documents;
   const looks = { left: mostLooks };
   const settled: ReadDocument[] = [];
   for (const read of documents) {
@@ -76,13 +76,32 @@ export function* resolveTextLines(
   return settled;
 }
 
+/** Whether some line is text, or names a food by something else than its slug. */
+const isOpen = (document: AnyDocument, { foods }: FoodNames): boolean =>
+  lineLists(document).some(({ lines }) =>
+    lines.some((line) => isText(line) || foodsIn(line).some((food) => !foods.has(food))),
+  );
+
+const foodsIn = ({ food, swaps }: LineDocument): readonly string[] => [
+  ...(food === undefined ? [] : [food]),
+  ...swaps.map((swap) => swap.food),
+];
+
+/** The line with slugs in place of names; what is nobody's name stays, and is a problem of its own. */
+function withSlugs(line: LineDocument, reader: TextLineReader): LineDocument {
+  if (foodsIn(line).every((food) => reader.names.foods.has(food))) return line;
+  const slugOf = (food: string): string => foodCalled(reader.names, food, reader) ?? food;
+  const swaps = line.swaps.map((swap) => ({ ...swap, food: slugOf(swap.food) }));
+  return { ...line, ...(line.food === undefined ? {} : { food: slugOf(line.food) }), swaps };
+}
+
 function* settleDocument(
   read: ReadDocument,
   { names, looks }: { readonly names: TextLineReader["names"]; readonly looks: { left: number } },
   work: Work,
 ): InSlices<ReadDocument> {
   const { document } = read;
-  if (document.kind === "food" || document.kind === "publisher" || textLinesOf([document]).length === 0) return read;
+  if (document.kind === "food" || document.kind === "publisher" || !isOpen(document, names)) return read;
   const region = /-([A-Z]{2})$/.exec(document.locale)?.[1] ?? (document.kind === "plan" ? document.region : null);
   const reader = { locale: document.locale, measures: document["measured-in"], region, names, looks: looks.left };
   /** For each list that has grown, the place that each of its lines is written at. */
@@ -93,7 +112,7 @@ function* settleDocument(
     const now: LineDocument[] = [];
     for (const [at, line] of lines.entries()) {
       const text = line.text ?? "";
-      const made = isText(line) ? readTextLine(text, reader) : { lines: [line] };
+      const made = isText(line) ? readTextLine(text, reader) : { lines: [withSlugs(line, reader)] };
       if (isText(line)) {
         work.step(1 + text.length / charactersInStep);
         yield;

@@ -5,7 +5,7 @@ import { codeSchema } from "./code-schema.js";
 import {
   amountSchema,
   celsiusSchema,
-  foodSlugSchema,
+  foodReferenceSchema,
   listSchema,
   minutesSchema,
   nameSchema,
@@ -57,7 +57,7 @@ const ruleSchema = z
   });
 
 const swapSchema = z.strictObject({
-  food: foodSlugSchema,
+  food: foodReferenceSchema,
   ratio: amountSchema.default("1"),
   diets: listSchema(codeSchema("diet")).default([]),
   note: textSchema.nullable().default(null),
@@ -74,7 +74,7 @@ const swapSchema = z.strictObject({
 export const lineSchema = z
   .strictObject({
     id: nameSchema.optional(),
-    food: foodSlugSchema.optional(),
+    food: foodReferenceSchema.optional(),
     part: slugSchema.nullable().default(null),
     component: slugSchema.optional(),
     amount: amountSchema.nullable().default(null),

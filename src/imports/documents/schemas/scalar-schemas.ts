@@ -15,16 +15,17 @@ export const slugSchema = z
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters and digits, words joined by hyphens")
   .meta({ description: "lower-case letters and digits, words joined by hyphens" });
 
-/** A food as a line names it: its slug, or its number in the open food table, `usda 11233`. */
-export const foodSlugSchema = z
+/** Longest name of a food. */
+const longestFoodName = 120;
+
+/** A food as a line names it: its slug, any of its names, or its number in the open food table, `usda 11233`. */
+export const foodReferenceSchema = z
   .string()
-  .max(80)
-  .regex(
-    /^(?:[a-z0-9]+(?:-[a-z0-9]+)*|[Uu][Ss][Dd][Aa] \d{5})$/,
-    "lower-case letters and digits, words joined by hyphens; or usda and a number of five digits, such as usda 11233",
-  )
+  .trim()
+  .min(1)
+  .max(longestFoodName)
   .transform(foodSlug)
-  .meta({ description: "the slug of a food, or usda and its number in the open food table, such as usda 11233" });
+  .meta({ description: "slug or name of a food, or usda and its number in the open food table, such as usda 11233" });
 
 /** A name of a step, a line or a route, inside its own document. */
 export const nameSchema = z.string().min(1).max(documentLimits.words);

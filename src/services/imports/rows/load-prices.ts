@@ -1,4 +1,5 @@
 import { ok } from "../../../domain/problem.js";
+import { compileFoodNames } from "../../../domain/quantity/food-name.js";
 import { priceColumns, priceRowReader, type PriceRow } from "../../../imports/prices/read-price-row.js";
 import { readTable, type TableRow } from "../../../imports/tables/read-table.js";
 import type { ListedPack, QuarantinedRow } from "../../../persistence/imports/import-data.js";
@@ -77,7 +78,7 @@ async function pricesOf({ data }: Deps, job: RunningImport): Promise<AsyncGenera
     { columns: { ...priceColumns, columnNames: feedColumns(settings) }, delimiter },
     priceRowReader({
       ...{ locale, measures: settings.measures, currency, region, source, seen: job.arrived },
-      findFood: pricedFoodFinder(foods, settings),
+      findFood: pricedFoodFinder(compileFoodNames(foods), settings),
       measuresOf: (food) => measures.get(food) ?? [],
     }),
   );

@@ -13,7 +13,7 @@ import {
 } from "../../../imports/recipes/recipe-draft.js";
 import { originLine, originOf, recipeOrigin, type RecipeOrigin } from "../../../imports/recipes/recipe-origin.js";
 import { slugOf } from "../../../imports/recipes/recipe-slug.js";
-import { lineFoods } from "../../drafts/line-foods.js";
+import { foodsForLines } from "../../drafts/line-foods.js";
 import { draftAuthorOf } from "../../access/draft-author.js";
 import { importCaller } from "../../drafts/store-draft.js";
 import type { Deps } from "../../deps.js";
@@ -29,10 +29,8 @@ import { readWholeFile } from "../files/read-whole-file.js";
 export async function recipeRows(deps: Deps, job: RunningImport, publisher: string): Promise<DraftRows> {
   const { records, problems } = readRecipes(await readWholeFile(job.bytes()), job.fileName);
   const { locale, measures, region } = job.settings;
-  const foods = await lineFoods(
-    deps,
-    records.flatMap(({ recipe }) => recipe?.ingredients ?? []),
-  );
+  const ingredients = records.flatMap(({ recipe }) => recipe?.ingredients ?? []);
+  const { named: foods } = await foodsForLines(deps, ingredients, { publisher, as: "SAVED" });
   const options = { publisher, locale: locale ?? "en", measures, region, foods };
   const taken = new Map<string, string>();
   const last = new Map(records.map((record) => [recipeOrigin(record)?.name, record]));

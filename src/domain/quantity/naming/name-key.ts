@@ -1,0 +1,123 @@
+import { accentedWords, plainWords } from "./plain-words.js";
+import { changesNothing, freeWords, freshWords, joiningWords, onlyPrepares, stateWords } from "./plain-descriptions.js";
+import { joinedWords, usualWord, withoutDigraphs } from "./word-variants.js";
+import { wordStem } from "./word-stem.js";
+
+const folded = (words: string, language: string): string =>
+  language === "pl" ? accentedWords(words) : joinedWords(plainWords(words), language);
+
+/** The words that a name is made of, without those that only join them. */
+function wordsOf(written: string, language: string): readonly string[] {
+  const words = folded(written, language).match(/[\p{L}\p{N}%]+/gu) ?? [];
+  const telling = words.filter((word) => joiningWords.get(language)?.has(word) !== true);
+  return telling.length > 0 ? telling : words;
+}
+
+const isFree = (word: string, language: string): boolean => freeWords.get(language)?.has(word) === true;
+
+const freeEndings: Readonly<Record<string, RegExp>> = {
+  de: /(?:e[rsnm]?)$/u,
+  fr: /(?:h?es?|s)$/u,
+  es: /[oa]?s?$/u,
+};
+
+const oneForm = (word: string, language: string): string => {
+  const usual = usualWord(word, language);
+  return withoutDigraphs(usual === word ? usualWord(wordStem(word, language), language) : usual, language);
+};
+
+const freeForm = (word: string, language: string): string => {
+  const ending = freeEndings[language];
+  return ending === undefined ? oneForm(word, language) : usualWord(word.replace(ending, ""), language);
+};
+
+/** Words as a key: in their order, but for colours and the like, which a name has before or behind. */
+function keyOf(words: readonly string[], language: string): string {
+  const named = words.filter((word) => !isFree(word, language));
+  if (named.length === 0) return words.map((word) => oneForm(word, language)).join(" ");
+  const free = words.filter((word) => isFree(word, language)).map((word) => freeForm(word, language));
+  return [...named.map((word) => oneForm(word, language)), ...free.toSorted().map((word) => `+${word}`)].join(" ");
+}
+
+/** The key that a name of a food is found by. */
+export const nameKey = (name: string, language: string): string => keyOf(wordsOf(name, language), language);
+
+const isState = (word: string, language: string): boolean => stateWords.get(language)?.has(word) === true;
+
+/** The key of a name without the words for how it is preserved; null: it has none. */
+export function plainNameKey(name: string, language: string): string | null {
+  const words = wordsOf(name, language);
+  const plain = words.filter((word) => !isState(word, language));
+  const rest = plain.slice(0, inContainer(plain));
+  return rest.length === words.length || rest.length === 0 ? null : keyOf(rest, language);
+}
+
+const containers = new Set("in aus from conserve boite bote conserva lata puszki puszce".split(" "));
+
+/** "Kichererbsen aus der Dose": the words up to the container. */
+function inContainer(words: readonly string[]): number {
+  const at = words.findIndex((word) => containers.has(word));
+  if (at < 1) return words.length;
+  return /^(?:en|w|z)$/u.test(words[at - 1] ?? "") ? at - 1 : at;
+}
+
+/** What a text may mean, each way with the keys to look up: those before go first. */
+interface NameReading {
+  readonly keys: readonly string[];
+  /** "fresh" was left out: nothing from a dry shelf is meant. */
+  readonly isFresh: boolean;
+}
+
+/** Two words that written as one name another food: corn flour is no cornflour, sweet bread no sweetbread. */
+const staysApart = new Set(["corn flour", "sweet bread", "sweet breads"]);
+
+function joinedOnce(words: readonly string[], language: string): readonly string[] {
+  return words.slice(1).flatMap((word, at) => {
+    const before = words[at] ?? "";
+    if (language === "en" && staysApart.has(`${before} ${word}`)) return [];
+    return keyOf([...words.slice(0, at), before + word, ...words.slice(at + 2)], language);
+  });
+}
+
+/** "Biomilch" */
+const withoutBio = (words: readonly string[]): readonly string[] =>
+  words.map((word) => (/^bio\p{L}{4,}/u.test(word) ? word.slice(3) : word));
+
+/** Most words of a text that are looked at in other ways than as written. */
+const mostWords = 8;
+
+/** What stands before the first comma, and the one thing behind it that says which food is meant; work done on it is left out. */
+function aroundComma(
+  written: string,
+  language: string,
+): { readonly head: string; readonly tail: string | null } | null {
+  const [head = "", ...tails] = written.split(/\s*[,;]\s*/u);
+  if (tails.length === 0) return null;
+  const telling = tails.filter((tail) => !onlyPrepares(folded(tail, language).split(" "), language));
+  return telling.length > 1 ? null : { head, tail: telling[0] ?? null };
+}
+
+/** The ways to read a text as a food's name, the nearest to its words first. */
+export function readingsOf(written: string, language: string): readonly NameReading[] {
+  const whole = wordsOf(written, language);
+  if (whole.length === 0 || whole.length > mostWords) return [];
+  const parts = aroundComma(written, language);
+  const orders =
+    parts === null
+      ? [whole]
+      : parts.tail === null
+        ? [wordsOf(parts.head, language)]
+        : [wordsOf(`${parts.head} ${parts.tail}`, language), wordsOf(`${parts.tail} ${parts.head}`, language)];
+  const telling = orders.map((words) => {
+    const left = words.filter((word) => !changesNothing(word, language, words));
+    return left.length === 0 ? words : left;
+  });
+  const isFresh = whole.some((word) => freshWords.get(language)?.has(word) === true);
+  const bare = telling.map((words) => (language === "de" ? withoutBio(words) : words));
+  return [
+    { keys: orders.map((words) => keyOf(words, language)), isFresh: false },
+    { keys: telling.map((words) => keyOf(words, language)), isFresh },
+    { keys: bare.map((words) => keyOf(words, language)), isFresh },
+    { keys: bare.flatMap((words) => joinedOnce(words, language)), isFresh },
+  ];
+}

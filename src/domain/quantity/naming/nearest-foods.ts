@@ -1,0 +1,87 @@
+import { memoize } from "../../memoize.js";
+import { entriesOf, type FoodNames, type NameEntry } from "../food-name.js";
+import { editDistance } from "./edit-distance.js";
+import { readingsOf } from "./name-key.js";
+import { plainWords } from "./plain-words.js";
+
+/** The most foods that are offered for words that name none. */
+export const mostOffered = 3;
+
+/** Edits that may be a slip of the finger, by the length of what was written. */
+const slipsIn = (length: number): number => (length < 5 ? 1 : length < 9 ? 2 : 3);
+
+/** Longest text that is compared letter by letter. */
+const longestCompared = 40;
+
+type NameList = FoodNames["lists"][number];
+
+/** Plain names of a list by their length. */
+const byLength = memoize(({ exact }: NameList): ReadonlyMap<number, readonly string[]> => {
+  const found = new Map<number, string[]>();
+  for (const name of exact.keys()) {
+    const same = found.get(name.length);
+    if (same === undefined) found.set(name.length, [name]);
+    else same.push(name);
+  }
+  return found;
+});
+
+/** Plain names of a list by each of their words. */
+const byWord = memoize(({ exact }: NameList): ReadonlyMap<string, readonly string[]> => {
+  const found = new Map<string, string[]>();
+  for (const name of exact.keys()) {
+    for (const word of new Set(name.split(" "))) {
+      const same = found.get(word);
+      if (same === undefined) found.set(word, [name]);
+      else same.push(name);
+    }
+  }
+  return found;
+});
+
+/** Names that may be meant by a slip of the finger, the nearest first. */
+function slips(list: NameList, written: string): readonly (readonly [name: string, edits: number])[] {
+  const most = slipsIn(written.length);
+  const found: (readonly [string, number])[] = [];
+  for (let length = Math.max(1, written.length - most); length <= written.length + most; length += 1) {
+    for (const name of byLength(list).get(length) ?? []) {
+      const edits = editDistance(written, name, most);
+      if (edits <= most) found.push([name, edits]);
+    }
+  }
+  return found.toSorted((a, b) => a[1] - b[1]);
+}
+
+/** Names that hold all of these words, the shortest first. */
+function holding(list: NameList, words: readonly string[]): readonly string[] {
+  const lists = words.map((word) => byWord(list).get(word) ?? []);
+  const [least = [], ...others] = lists.toSorted((a, b) => a.length - b.length);
+  const sets = others.map((names) => new Set(names));
+  return least.filter((name) => sets.every((names) => names.has(name))).toSorted((a, b) => a.length - b.length);
+}
+
+/**
+ * Foods that may be meant by words that name none, nearest first: what is called so and preserved in some way, what is called so with a
+ * word more, and what a slip of the finger makes of a name. To be offered, never taken.
+ */
+export function nearestFoods(
+  names: FoodNames,
+  words: string,
+  language: string | null,
+  most: number,
+): readonly string[] {
+  const plain = plainWords(words);
+  if (plain === "" || plain.length > longestCompared) return [];
+  const languages = language === null ? [...new Set(names.lists.flatMap((list) => list.languages))] : [language];
+  const spoken = ({ language: of }: NameEntry): boolean => language === null || of === language;
+  const sisters = languages.flatMap((each) =>
+    readingsOf(words, each).flatMap(({ keys }) => keys.flatMap((key) => entriesOf(names, "states", `${each} ${key}`))),
+  );
+  const called = (found: readonly string[]): readonly NameEntry[] =>
+    found.flatMap((name) => entriesOf(names, "exact", name));
+  const near = names.lists.flatMap((list) => slips(list, plain)).toSorted((a, b) => a[1] - b[1]);
+  const slipped = called(near.map(([name]) => name));
+  const longer = called(names.lists.flatMap((list) => holding(list, plain.split(" "))));
+  const offered = [...sisters, ...slipped, ...longer].filter(spoken).map(({ slug }) => slug);
+  return [...new Set(offered)].slice(0, most);
+}
