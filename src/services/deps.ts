@@ -6,6 +6,7 @@ import type { Data } from "../persistence/data.js";
 import type { TimeSlicer, SlicedWork } from "./time-slices.js";
 import type { Cache } from "./cache/cache.js";
 
+export type { BaseFoodsChanged } from "../persistence/foods/base-food-data.js";
 export type { KnownCatalogueRow } from "../persistence/foods/catalogue-data.js";
 export type {
   Data,

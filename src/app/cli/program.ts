@@ -4,6 +4,7 @@ import type { Runner } from "./command.js";
 import { addCheck } from "./commands/check.js";
 import { addConfig } from "./commands/config.js";
 import { addDiscard } from "./commands/discard.js";
+import { addFoods } from "./commands/foods.js";
 import { addImport } from "./commands/import.js";
 import { addInit } from "./commands/init.js";
 import { addMigrate } from "./commands/migrate.js";
@@ -21,7 +22,7 @@ import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
   ...[addInit, addCheck, addPublish, addPull, addWithdraw, addDiscard, addImport],
-  ...[addToken, addPublisher, addRules],
+  ...[addToken, addPublisher, addRules, addFoods],
   ...[addServe, addWorker, addMigrate, addConfig],
 ];
 

@@ -1,7 +1,7 @@
 import type { Logger } from "pino";
 import type { OpenedDatabase } from "../../persistence/database/opened-database.js";
 import type { Sql } from "../../persistence/sql/plain-sql.js";
-import type { Deps } from "../../services/deps.js";
+import type { BaseFoodsChanged, Deps } from "../../services/deps.js";
 import { openTimeSlicer } from "../../services/time-slices.js";
 import { newestPlan } from "../../services/plans/newest-plan.js";
 import { loadShippedBaseFoods } from "../../services/foods/load-base-foods.js";
@@ -20,6 +20,8 @@ export interface OpenDatabase {
   readonly sql: Sql;
   readonly database: OpenedDatabase;
   readonly readiness: Readiness;
+  /** What this start changed of the base foods; null: nothing was to be loaded. */
+  readonly baseFoods: BaseFoodsChanged | null;
   close(): Promise<void>;
 }
 
@@ -58,7 +60,7 @@ export async function openDatabase(
   };
   await loadShippedRules(deps, rules);
   await loadCatalogue(deps, catalogue, () => readShipped("catalogue", root));
-  await loadShippedBaseFoods(deps, base, () => readShipped("base-foods", root));
+  const baseFoods = await loadShippedBaseFoods(deps, base, () => readShipped("base-foods", root));
   // What was loaded now must be found by the first that asks.
   replicas?.heardOfWrite();
   if (settings.databaseUrl === null && (await newestPlan(deps)) === null) {
@@ -70,6 +72,7 @@ export async function openDatabase(
     sql,
     database,
     readiness: createReadiness(database),
+    baseFoods,
     close,
   };
 }

@@ -7,6 +7,7 @@ import type { Food } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
+import type { BaseTables } from "./read-base-folder.js";
 import type { ShippedBaseFoods } from "../../services/foods/load-base-foods.js";
 import type { ShippedCatalogue } from "../../services/foods/load-catalogue.js";
 
@@ -26,6 +27,7 @@ interface Shipped {
   readonly rules: RuleSet;
   readonly "base-edition": ShippedBaseFoods;
   readonly "base-foods": readonly Food[];
+  readonly "base-tables": BaseTables;
 }
 
 /** From the documents below `seeds`. What does not pass the checks is a fault of the program. */
@@ -47,6 +49,7 @@ const readers: { readonly [Name in keyof Shipped]: (root: string) => Promise<Shi
     return { ...edition, hash: createHash("sha256").update(JSON.stringify(foods)).digest("hex") };
   },
   "base-foods": async (root) => (await readBase(root)).foods,
+  "base-tables": async (root) => (await import("./read-base-folder.js")).readBaseTables(join(root, "seeds")),
   rules: async (root) => {
     const { readRulesFolder } = await import("./read-rules-folder.js");
     return readRulesFolder(join(root, "seeds/rules"));

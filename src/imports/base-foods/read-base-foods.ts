@@ -22,7 +22,7 @@ export interface BaseFoods {
   readonly foods: readonly Food[];
 }
 
-interface BaseFoodsInput {
+export interface BaseFoodsInput {
   /** The edition's head and its entries, in any files. */
   readonly files: readonly { readonly name: string; readonly text: string }[];
   /** Published tables beside them. */
@@ -31,6 +31,8 @@ interface BaseFoodsInput {
   readonly weights: Uint8Array;
   readonly catalogue: { readonly edition: CatalogueEdition; readonly rows: ReadonlyMap<string, CatalogueRow> };
   readonly rules: KeepingRules;
+  /** Foods of an edition before it, which its entries may turn into when cooked. */
+  readonly known?: readonly string[];
 }
 
 export interface BaseFoodsRead {
@@ -60,11 +62,11 @@ export function readBaseFoods(input: BaseFoodsInput): BaseFoodsRead {
     storage,
     rowsOf: byId(storage.rows),
     cooked: cooked.yields,
-    slugs: new Set(entries.map(({ slug }) => slug)),
+    slugs: new Set([...entries.map(({ slug }) => slug), ...(input.known ?? [])]),
     rules: input.rules,
   };
   const foods = entries.map((each) => withinRules(foodOf(each, tables), input.rules, edition?.code ?? ""));
-  reportSharedNames(entries, problems.length === 0);
+  reportSharedNames(entries, { wanted: problems.length === 0, isWhole: input.known === undefined });
   if (edition === null || problems.length > 0) return { base: null, problems };
   const shared = new Set(entries.flatMap(({ entry }) => entry.shares));
   return { base: { edition, foods: apartByRegion(foods, shared) }, problems };
@@ -197,7 +199,10 @@ function withinRules(food: Food, rules: KeepingRules, date: string): Food {
 }
 
 /** One word in one language and region names one food, but for words that both entries say they share. */
-function reportSharedNames(entries: readonly Entry[], wanted: boolean): void {
+function reportSharedNames(
+  entries: readonly Entry[],
+  { wanted, isWhole }: { readonly wanted: boolean; readonly isWhole: boolean },
+): void {
   if (!wanted) return;
   const taken = new Map<string, Entry>();
   const shared = new Set<string>();
@@ -217,7 +222,7 @@ function reportSharedNames(entries: readonly Entry[], wanted: boolean): void {
       }
   for (const { entry, report } of entries)
     for (const [at, word] of entry.shares.entries())
-      if (!shared.has(word)) report(["shares", at], bad("a name that another food shares", word));
+      if (isWhole && !shared.has(word)) report(["shares", at], bad("a name that another food shares", word));
 }
 
 function weightsByPlace(bytes: Uint8Array): ReadonlyMap<string, ReadonlyMap<string, TableWeight>> {

@@ -12,6 +12,14 @@ interface BaseFoodEditionLoaded {
   readonly loadedAt: Date;
 }
 
+/** What an edition did to the foods of the database, by slug. */
+export interface BaseFoodsChanged {
+  readonly added: readonly string[];
+  readonly replaced: readonly string[];
+  /** Foods that somebody saved under a slug of the edition: theirs stay. */
+  readonly kept: readonly string[];
+}
+
 /** The base foods, which stand among the others until somebody saves one of their slugs. */
 export interface BaseFoodData {
   /** The one in force; null: none was loaded. */
@@ -24,5 +32,5 @@ export interface BaseFoodData {
     edition: { readonly code: string; readonly title: string },
     contentHash: string,
     foods: readonly Food[],
-  ): Promise<{ readonly changed: number } | null>;
+  ): Promise<BaseFoodsChanged | null>;
 }

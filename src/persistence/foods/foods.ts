@@ -13,6 +13,13 @@ import { transactionSession, type Db, type Session } from "../database/session.j
 import { isStorable, storable } from "../sql/storable-text.js";
 import { synonymsOf } from "./synonyms.js";
 
+interface FoodsSaved {
+  readonly changed: number;
+  /** Slugs. */
+  readonly added: readonly string[];
+  readonly replaced: readonly string[];
+}
+
 export function foodData(session: Session): Data["foods"] {
   const { db } = session;
   return {
@@ -51,16 +58,12 @@ async function foodsBySlugs(db: Db, slugs: readonly string[]): Promise<readonly 
  * Five statements, however many foods. The last of several with one slug counts. What somebody saved is theirs from then on; foods
  * of the base (`asBase`) take the place of those of the base before it, and of nothing else.
  */
-async function saveFoods(
-  session: Session,
-  given: readonly Food[],
-  asBase: boolean,
-): Promise<{ readonly changed: number }> {
+async function saveFoods(session: Session, given: readonly Food[], asBase: boolean): Promise<FoodsSaved> {
   // In one order always, so that two saves of the same foods cannot wait for each other.
   const foods = [...new Map(given.map((food) => [food.slug, food])).values()].toSorted((a, b) =>
     a.slug < b.slug ? -1 : 1,
   );
-  if (foods.length === 0) return { changed: 0 };
+  if (foods.length === 0) return { changed: 0, added: [], replaced: [] };
   const columns = Prisma.raw(storedColumns.join(", "));
   const replaced = Prisma.raw(
     storedColumns
@@ -78,17 +81,18 @@ async function saveFoods(
         return { ...foodColumns(food), content_hash: hash, base_hash: asBase ? hash : null };
       }),
     );
-    const changed = await db.$queryRaw<{ id: string; slug: string }[]>`
+    const changed = await db.$queryRaw<{ id: string; slug: string; is_new: boolean }[]>`
       INSERT INTO foods AS f (${columns}) SELECT ${columns} FROM jsonb_populate_recordset(NULL::foods, ${rows}::jsonb)
       ON CONFLICT (slug) DO UPDATE SET ${replaced}, updated_at = now() WHERE ${mayReplace}
-      RETURNING id, slug`;
+      RETURNING id, slug, xmax = 0 AS is_new`;
     const ids = new Map(changed.map(({ id, slug }) => [slug, id]));
     const saved = foods.flatMap((food) => {
       const id = ids.get(food.slug);
       return id === undefined ? [] : [{ id, food }];
     });
     if (saved.length > 0) await replaceParts(db, saved);
-    return { changed: saved.length };
+    const slugs = (isNew: boolean) => changed.filter(({ is_new }) => is_new === isNew).map(({ slug }) => slug);
+    return { changed: saved.length, added: slugs(true).toSorted(), replaced: slugs(false).toSorted() };
   });
 }
 

@@ -27,6 +27,8 @@ interface Reviewed {
   readonly changed: number;
   /** Those of them that became less safe. */
   readonly lessSafe: number;
+  /** The plans of these revisions, as `publisher/slug`. */
+  readonly lessSafePlans: readonly string[];
   /** Ids of revisions that cannot be computed today. */
   readonly failed: readonly string[];
 }
@@ -40,6 +42,7 @@ export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
   const { data, log } = deps;
   const rules = await rulesToday(deps);
   const failed: string[] = [];
+  const lessSafePlans: string[] = [];
   let [reviewed, changed, lessSafe] = [0, 0, 0];
   let after: string | null = null;
   do {
@@ -63,6 +66,7 @@ export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
         continue;
       changed++;
       if (isLessSafe) lessSafe++;
+      if (isLessSafe) lessSafePlans.push(`${publisher}/${slug}`);
       const facts = { revision, publisher, slug, number: summary.revision, differences: differences.length };
       if (isLessSafe) log.warn(facts, "a published plan became less safe than it was said to be");
       else log.info(facts, "a published plan changed for its readers");
@@ -70,7 +74,7 @@ export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
     after = ids.length < pageSize ? null : (ids.at(-1) ?? null);
   } while (after !== null);
   log.info({ reviewed, changed, lessSafe, failed: failed.length }, "published plans reviewed");
-  return { reviewed, changed, lessSafe, failed };
+  return { reviewed, changed, lessSafe, lessSafePlans, failed };
 }
 
 async function review(
