@@ -1,6 +1,6 @@
 import { readEnvironment } from "../../setup/environment.js";
 import { withJson, type AddCommand } from "../command.js";
-import { countOf } from "../count-of.js";
+import { countNoun } from "../count-noun.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 import { readFiles } from "../read-files.js";
 import { shownProblem } from "../shown-problem.js";
@@ -38,7 +38,7 @@ async function load(names: readonly string[]): Promise<Outcome> {
     exit: exitCodes.ok,
     result: { edition, added, replaced, kept, lessSafePlans },
     said: [
-      `Edition ${edition ?? ""} of the base foods is loaded: ${countOf(added.length, "food")} added, ${String(replaced.length)} changed.`,
+      `Edition ${edition ?? ""} of the base foods is loaded: ${countNoun(added.length, "food")} added, ${String(replaced.length)} changed.`,
       ...listed("Yours stay as they are", kept),
       ...listed("Changed", replaced),
       ...listed("Published plans that became less safe", lessSafePlans),
