@@ -10,6 +10,7 @@ import { parseBenchmarks } from "./parse.js";
 import { refusalBenchmarks } from "./refusals.js";
 import { sessionBenchmarks } from "./prep-session.js";
 import { slugLookup } from "./slug-lookup.js";
+import { foodsBenchmark } from "./foods.js";
 
 /** `--json`: one object a line; `--only NAME`: one group; `--minutes N`: how long `steady` runs. Prints what was measured; a missed aim is no failure. */
 const { values } = parseArgs({
@@ -30,6 +31,7 @@ const all: readonly Benchmark[] = [
   ...hotPathBenchmarks,
   generatedBenchmark,
   slugLookup,
+  foodsBenchmark,
 ];
 const chosen = all.filter(({ name, isLong }) => (values.only === undefined ? isLong !== true : name === values.only));
 if (chosen.length === 0) {

@@ -18,6 +18,18 @@ export interface TextPlace {
  * What is wrong, as facts. Sentences are made at the edge (exports/sentences/problem-text.ts), in one place. In a draft's document the
  * path leads through the document as written, and `place` says where that stands.
  */
+/** What may be meant by a name that is no food's. */
+export interface FoodOffer {
+  /** Slugs, the nearest first. */
+  readonly nearest: readonly string[];
+  /** Rows of the open food table with these words. */
+  readonly rows: readonly { readonly ndbNo: string; readonly description: string }[];
+  /** Of a new food of this name; null: the name has no letter for one. */
+  readonly slug: string | null;
+  /** BCP 47 language that the name stands in. */
+  readonly language: string;
+}
+
 export type Problem = ProblemFacts & { readonly place?: TextPlace };
 
 /** What is said of an allergen in a food, as in `AllergenPresence` of the model, which stands above this list. */
@@ -39,7 +51,7 @@ type ProblemFacts =
       readonly written: string;
       readonly nearest: readonly string[];
     }
-  | { readonly code: "UNKNOWN_FOOD"; readonly path: Path; readonly food: string }
+  | { readonly code: "UNKNOWN_FOOD"; readonly path: Path; readonly food: string; readonly offer?: FoodOffer }
   | { readonly code: "UNKNOWN_COMPONENT"; readonly path: Path; readonly component: string }
   | {
       readonly code: "UNKNOWN_PART";

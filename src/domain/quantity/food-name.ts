@@ -95,7 +95,7 @@ const indexOf = memoizeInSlices(function* (foods: readonly NamedFood[], work: Wo
       const { language, region } = name;
       if (language !== anyLanguage) languages.add(language);
       for (const spelling of spellings(name)) {
-        const entry = { ...facts, language, region, text: accentedWords(spelling) };
+        const entry = { ...facts, language, region, text: spelling };
         const key = plainWords(spelling);
         add(exact, key, entry);
         add(singular, singularPhrase(key, language), entry);
@@ -173,7 +173,7 @@ const decide = (all: readonly NameEntry[], region: string | null): FoodMatch => 
 const accented = (entries: readonly NameEntry[], words: string): readonly NameEntry[] => {
   if (!hasAccents(words)) return entries;
   const written = accentedWords(words);
-  const same = entries.filter(({ text }) => text === written);
+  const same = entries.filter(({ text }) => accentedWords(text) === written);
   return same.length > 0 ? same : entries;
 };
 

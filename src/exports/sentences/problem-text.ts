@@ -3,6 +3,7 @@ import { openTableNumber } from "../../domain/model/open-table-slug.js";
 import { pathText } from "../words/path-text.js";
 import { claimSentence } from "./claim-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
+import { unknownFoodSentence } from "./unknown-food-sentence.js";
 import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 import { openLineText, openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "../words/missing-fact-words.js";
@@ -70,7 +71,7 @@ function problemSentence(problem: Problem): string {
     case "UNKNOWN_FOOD":
       if (openTableNumber(problem.food) !== null)
         return `The open food table has no number ${openTableNumber(problem.food)}. Look it up with \`catalogueFoods(search)\`.`;
-      return `There is no food "${problem.food}". Check the slug, or save the food first.`;
+      return unknownFoodSentence(problem);
     case "UNKNOWN_COMPONENT":
       return `There is no component "${problem.component}". Check the slug, or save the component first.`;
     case "UNKNOWN_PART":

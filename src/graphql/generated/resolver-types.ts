@@ -57,6 +57,20 @@ export type AccessTokenEdge = {
   readonly node: AccessToken;
 };
 
+/** A food of the open food table to take over. */
+export type AdoptFoodInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Its English name. Left out: as the table describes it. */
+  readonly name?: InputMaybe<Scalars['String']['input']>;
+  /** Its number in the table, five digits; `catalogueFoods(search:)` finds it. */
+  readonly ndbNo: Scalars['String']['input'];
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Slug of the new food. Left out: made from its name. */
+  readonly slug?: InputMaybe<Scalars['String']['input']>;
+};
+
 /** One allergen of the lists. */
 export type AllergenFinding = {
   readonly __typename?: 'AllergenFinding';
@@ -1766,6 +1780,13 @@ export type MorningReport = {
  */
 export type Mutation = {
   readonly __typename?: 'Mutation';
+  /**
+   * Saves a food of the open food table as a food of the publisher's own, as a draft to be completed: its name and aisle, and by its
+   * number its nutrients and measures. Its allergens are unknown until somebody says them. Refused where all publishers share a food of
+   * that slug (`FOOD_IS_SHARED`), where there is a draft of it (`STALE_DRAFT`), or where the table has no such number (`UNKNOWN_CODE`).
+   * The scope WRITE may.
+   */
+  readonly adoptFood: SaveDraftPayload;
   /** Stops an import that waits or goes on. What it loaded stays. Asks for the scope IMPORT. */
   readonly cancelImport: ImportRunPayload;
   /**
@@ -1839,6 +1860,15 @@ export type Mutation = {
    * the newest revision in force. The scope PUBLISH may.
    */
   readonly withdrawPlan: WithdrawPlanPayload;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationAdoptFoodArgs = {
+  input: AdoptFoodInput;
 };
 
 
@@ -4281,6 +4311,7 @@ export type ResolversTypes = {
   AccessToken: ResolverTypeWrapper<AccessTokenParent>;
   AccessTokenConnection: ResolverTypeWrapper<Omit<AccessTokenConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['AccessTokenEdge']> }>;
   AccessTokenEdge: ResolverTypeWrapper<Omit<AccessTokenEdge, 'node'> & { node: ResolversTypes['AccessToken'] }>;
+  AdoptFoodInput: AdoptFoodInput;
   AllergenFinding: ResolverTypeWrapper<AllergenFindingParent>;
   AllergenList: ResolverTypeWrapper<AllergenList>;
   AllergenPresence: AllergenPresence;
@@ -4527,6 +4558,7 @@ export type ResolversParentTypes = {
   AccessToken: AccessTokenParent;
   AccessTokenConnection: Omit<AccessTokenConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['AccessTokenEdge']> };
   AccessTokenEdge: Omit<AccessTokenEdge, 'node'> & { node: ResolversParentTypes['AccessToken'] };
+  AdoptFoodInput: AdoptFoodInput;
   AllergenFinding: AllergenFindingParent;
   AllergenList: AllergenList;
   AllergenStatement: AllergenStatementParent;
@@ -5346,6 +5378,7 @@ export type MorningReportResolvers<ContextType = Context, ParentType extends Res
 };
 
 export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
+  adoptFood?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationAdoptFoodArgs, 'input'>>;
   cancelImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationCancelImportArgs, 'input'>>;
   correctPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationCorrectPlanArgs, 'input'>>;
   createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;

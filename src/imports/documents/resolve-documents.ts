@@ -7,7 +7,8 @@ import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/
 import { compileFoodNames, namesBefore, type FoodNames } from "../../domain/quantity/food-name.js";
 import type { AnyDocument } from "./document-kinds.js";
 import type { NamedComponent } from "./lines/line-names.js";
-import { resolveTextLines, type LineThings } from "./lines/resolve-text-lines.js";
+import { foodOffers, type RowsByWords } from "./lines/offer-foods.js";
+import { mostLooks, resolveTextLines, type LineThings } from "./lines/resolve-text-lines.js";
 import type { ComponentDocument } from "./schemas/component-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
 import type { PlanDocument } from "./schemas/plan-schema.js";
@@ -24,6 +25,8 @@ export interface KnownThings {
   readonly components: readonly Component[];
   /** All foods there are by their names, for lines that are written as text; left out: `foods`. */
   readonly named?: FoodNames;
+  /** Rows of the open table that are offered for names of no food. */
+  readonly rows?: RowsByWords;
   /** What a document's food inherits from the open table; its lines may then name inherited measures. Values stay as written. */
   readonly inherit?: (food: Food) => Food;
   /** Foods that documents' foods may build on, by slug. */
@@ -68,7 +71,8 @@ export function* resolveInSlices(
   const foods = yield* each(foodDocuments, work, (read) => resolved(read, readOnBase(read.document, bases)));
   const ownFoods = foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)));
   const called = foods.flatMap(({ values }) => values.map(({ value }) => calledAs(value, inherit(value))));
-  const documents = yield* resolveTextLines(given, lineThings(given, called, known), work);
+  const things = lineThings(given, called, known);
+  const documents = yield* resolveTextLines(given, things, work);
   const componentDocuments = ofKind<ComponentDocument>(documents, "component");
   const planDocuments = ofKind<PlanDocument>(documents, "plan");
 
@@ -83,12 +87,21 @@ export function* resolveInSlices(
   );
   const plans = yield* each(planDocuments, work, (read) => resolved(read, readPlan(read.document, items)));
   const parts = [...foods, ...components, ...plans];
+  const offer = foodOffers(things.foods, known.rows ?? new Map(), mostLooks);
+  const languages = new Map(
+    documents.map(({ file, document }) => [file, "locale" in document ? document.locale.slice(0, 2) : "en"]),
+  );
   return {
     foods: foods.flatMap(({ values }) => values),
     components: components.flatMap(({ values }) => values),
     plans: plans.flatMap(({ values }) => values),
     publishers: ofKind<PublisherDocument>(documents, "publisher").map((read) => ({ value: read.document, read })),
-    problems: [...repeated(documents), ...parts.flatMap(({ problems }) => problems)],
+    problems: [
+      ...repeated(documents),
+      ...parts.flatMap(({ problems }) =>
+        problems.map((each) => ({ ...each, problem: offer(each.problem, languages.get(each.file) ?? "en") })),
+      ),
+    ],
     documents,
   };
 }

@@ -52,6 +52,12 @@ export function cachedData(
       bytesOf: () => 100,
     },
   );
+  // One list, kept by its reader (persistence/foods/food-names.ts): here it is only known to be the list of now.
+  const names = keep("foods", "food names", (keys: readonly "all"[]) => Promise.all(keys.map(() => foods.names())), {
+    keyOf: String,
+    dependenceOf: on("foods"),
+    bytesOf: () => 100,
+  });
   return {
     ...data,
     publishers: {
@@ -70,6 +76,7 @@ export function cachedData(
       ...foods,
       save: afterwards(foods.save),
       remove: afterwards(foods.remove),
+      names: async () => (await names(["all"]))[0] ?? [],
       bySlugs: keep("foods", "food", foods.bySlugs, {
         keyOf: String,
         dependenceOf: on("foods"),

@@ -7,6 +7,8 @@ import type { DocumentsRead } from "../../imports/documents/read-documents.js";
 import type { KnownBeside } from "../../imports/documents/checks/check-documents.js";
 import { codeListsOf, numbersThatAre } from "../../domain/plan/check/code-lists-of.js";
 import type { CodeLists } from "../../domain/model/code-lists.js";
+import { findFood } from "../../domain/quantity/food-name.js";
+import type { RowsByWords } from "../../imports/documents/lines/offer-foods.js";
 import { gatherComponents } from "../plans/gather-components.js";
 import { findCatalogueFoods } from "../foods/find-catalogue-foods.js";
 import { rulesToday, type RuleDeps } from "../rules/find-rules.js";
@@ -59,7 +61,27 @@ export async function loadReferences(
   if (called.length === 0) return known;
   const forLines = await foodsForLines(deps, called, { publisher, as: "SAVED" });
   const besides = forLines.foods.filter(({ slug }) => !slugs.has(slug));
-  return { ...known, foods: [...found, ...besides], named: forLines.named };
+  const rows = await rowsFor(
+    deps,
+    named.foods.filter((food) => !slugs.has(food) && findFood(forLines.named, food, null, null).kind === "NONE"),
+  );
+  return { ...known, foods: [...found, ...besides], named: forLines.named, rows };
+}
+
+/** Unknown names that rows of the open table are looked up for, and rows for each. */
+const mostLookedUp = 5;
+const mostRows = 2;
+
+/** Rows of the open food table with the words of names that no food has. */
+async function rowsFor({ data }: Pick<RuleDeps, "data">, names: readonly string[]): Promise<RowsByWords> {
+  const request = { first: mostRows, after: null, last: null, before: null };
+  const found = await Promise.all(
+    names.slice(0, mostLookedUp).map(async (name) => {
+      const { items } = await data.catalogue.page(name, request);
+      return [name, items.map(({ item: { row } }) => ({ ndbNo: row.ndbNo, description: row.description }))] as const;
+    }),
+  );
+  return new Map(found);
 }
 
 /** The numbers of the open table that documents name, also those with another fault: a right number is no fault beside it. */

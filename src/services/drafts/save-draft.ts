@@ -17,7 +17,8 @@ interface DraftInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-type OneSaved = SavedDraft & { readonly publisher: string };
+/** One draft that was saved, and whose it is. */
+export type OneSaved = SavedDraft & { readonly publisher: string };
 
 /** Saves the document of one plan. */
 export const savePlanDraft = (deps: Deps, caller: Caller, input: DraftInput): Promise<Result<OneSaved>> =>

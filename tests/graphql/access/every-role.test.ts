@@ -118,6 +118,7 @@ const rows: Readonly<Record<string, Row>> = {
   savePlanDraft: { access: { own: "WRITE" }, asks: input(({ publisher }) => ({ publisher, text })) },
   saveComponentDraft: { access: { own: "WRITE" }, asks: input(({ publisher }) => ({ publisher, text })) },
   saveFoodDraft: { access: { own: "WRITE" }, asks: input(({ publisher }) => ({ publisher, text })) },
+  adoptFood: { access: { own: "WRITE" }, asks: input(({ publisher }) => ({ publisher, ndbNo: "11233" })) },
   discardDraft: {
     access: { own: "WRITE" },
     asks: input(({ publisher }) => ({ publisher, slug, kind: "PLAN", expectedVersion: version })),

@@ -5,7 +5,12 @@ const plainLetters: Readonly<Record<string, string>> = { ß: "ss", ł: "l", œ: 
 const elision = /(?<!\p{L})(d|l|qu)['’ʼ`´](?=\p{L})/gu;
 
 /** Case, spacing, hyphens, accents and apostrophes do not tell foods apart; nothing else is taken away. */
-export const plainWords = (words: string): string =>
+export const plainWords = (words: string): string => (isPlain.test(words) ? words : foldedWords(words));
+
+/** Most words of most names: nothing is to be done for them. */
+const isPlain = /^(?:[a-z0-9%]+(?: [a-z0-9%]+)*)?$/;
+
+const foldedWords = (words: string): string =>
   words
     .normalize("NFD")
     .replace(/\p{M}/gu, "")

@@ -93,9 +93,13 @@ const variants: ReadonlyMap<string, ReadonlyMap<string, string>> = new Map(
 /** The one spelling of a plain word that stands for all of them. */
 export const usualWord = (word: string, language: string): string => variants.get(language)?.get(word) ?? word;
 
+const mayBeApart = /\b(?:whole|mange|free|sized|extra)\b/;
+
 /** Plain words with those put together that some write apart. */
 export const joinedWords = (words: string, language: string): string =>
-  language === "en" ? written.reduce((text, [apart, joined]) => text.replace(apart, joined), words) : words;
+  language === "en" && mayBeApart.test(words)
+    ? written.reduce((text, [apart, joined]) => text.replace(apart, joined), words)
+    : words;
 
 /** "Moehre" for "Möhre", where a keyboard has no umlaut. Both lose the e. */
 export const withoutDigraphs = (word: string, language: string): string =>

@@ -5,6 +5,7 @@ import { checkDraft } from "../../../services/drafts/check/check-draft.js";
 import { compareRevisions } from "../../../services/plans/compare-revisions.js";
 import { discardDraft } from "../../../services/drafts/discard-draft.js";
 import { listDrafts } from "../../../services/drafts/list-drafts.js";
+import { adoptFood } from "../../../services/foods/adopt-food.js";
 import { findFoodsOf } from "../../../services/foods/find-foods-of.js";
 import { saveDocuments, type SavedDraft } from "../../../services/drafts/save-documents.js";
 import { saveComponentDraft, saveFoodDraft, savePlanDraft } from "../../../services/drafts/save-draft.js";
@@ -61,7 +62,7 @@ export const textLineResolvers: FieldsToResolve<TextLineResolvers, LineExplained
 
 export const draftMutations: Pick<
   MutationResolvers,
-  "saveDocuments" | "savePlanDraft" | "saveComponentDraft" | "saveFoodDraft" | "discardDraft"
+  "saveDocuments" | "savePlanDraft" | "saveComponentDraft" | "saveFoodDraft" | "adoptFood" | "discardDraft"
 > = {
   saveDocuments: async (_, { input }, context) => {
     const saved = await saveDocuments(context.deps, context, input);
@@ -79,6 +80,8 @@ export const draftMutations: Pick<
     payload("draft", await saveComponentDraft(context.deps, context, input), (draft) => draft),
   saveFoodDraft: async (_, { input }, context) =>
     payload("draft", await saveFoodDraft(context.deps, context, input), (draft) => draft),
+  adoptFood: async (_, { input }, context) =>
+    payload("draft", await adoptFood(context.deps, context, input), (draft) => draft),
   discardDraft: async (_, { input }, context) =>
     payload("discarded", await discardDraft(context.deps, context, input), ({ namedBy = [], ...draft }) => ({
       ...draft,

@@ -134,7 +134,7 @@ export const longestTextLine = 500;
 
 /**
  * A line as one writes it: `2 cups pearl barley, rinsed`. What it says is found out beside the foods and components that are known
- * (settle-lines.ts); until then it names nothing.
+ * (resolve-text-lines.ts); until then it names nothing.
  */
 const textLineSchema = z
   .string()
