@@ -2,12 +2,13 @@ import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import { foodSlug } from "../../domain/model/open-table-slug.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
+import { compileFoodNames, findFood } from "../../domain/quantity/food-name.js";
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
 import type { Deps } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";
-import { readHousehold, type GivenHousehold } from "./read-household.js";
+import { longestHouseholdList, readHousehold, type GivenHousehold } from "./read-household.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
 type FoodFinder = (slugs: readonly string[]) => Promise<readonly (Pick<Food, "slug"> | null)[]>;
@@ -22,10 +23,50 @@ export async function readReadersHousehold(
   diets: readonly Pick<DietRule, "code">[],
   findFoods: FoodFinder,
 ): Promise<Result<Household>> {
-  const read = readHousehold(given, bundles, diets);
+  const called = await withSlugs(given, bundles, findFoods);
+  const read = readHousehold(called, bundles, diets);
   if (!read.ok) return read;
   const problems = await unknownSwaps(read.value.swaps, given.swaps ?? [], bundles, findFoods);
   return problems.length === 0 ? read : failed(problems);
+}
+
+/**
+ * What is on hand by the slugs of the plans' foods, where somebody wrote a name of one of them ("Möhren", "chick peas"). What is a food's slug
+ * stays that food, and what may be two of the plans' foods stays as written: the plan then warns that it is no food.
+ */
+async function withSlugs(
+  given: GivenHousehold,
+  bundles: readonly PlanBundle[],
+  findFoods: FoodFinder,
+): Promise<GivenHousehold> {
+  const onHand = given.onHand ?? [];
+  if (onHand.length === 0 || onHand.length > longestHouseholdList) return given;
+  const slugs = new Set(bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)));
+  const language = given.locale?.slice(0, 2).toLowerCase() ?? null;
+  const meant = new Map<string, string>();
+  for (const { food } of onHand) {
+    if (food === null || food === undefined || slugs.has(foodSlug(food))) continue;
+    const slug = foodOfPlans(bundles, food, language);
+    if (slug !== null) meant.set(food, slug);
+  }
+  if (meant.size === 0) return given;
+  for (const food of await findFoods([...meant.keys()])) if (food !== null) meant.delete(food.slug);
+  return { ...given, onHand: onHand.map((each) => ({ ...each, food: meant.get(each.food ?? "") ?? each.food })) };
+}
+
+/** The one food of some plans that a name means, in the reader's language or else in any; null: none, or several. */
+function foodOfPlans(bundles: readonly PlanBundle[], name: string, language: string | null): string | null {
+  for (const spoken of new Set([language, null])) {
+    const matches = bundles.map(({ foods }) => findFood(compileFoodNames(foods), name, spoken, null));
+    const found = new Set(
+      matches.flatMap((match) =>
+        match.kind === "FOUND" ? [match.slug] : match.kind === "AMBIGUOUS" ? match.slugs : [],
+      ),
+    );
+    const [slug] = found;
+    if (slug !== undefined) return found.size === 1 ? slug : null;
+  }
+  return null;
 }
 
 /** The same with the foods that the database knows today. */

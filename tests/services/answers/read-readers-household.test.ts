@@ -47,3 +47,36 @@ describe("a reader's swaps", () => {
       ]);
   });
 });
+
+describe("what a reader has on hand", () => {
+  const onHand = async (food: string, locale: string | null = null) => {
+    const given = { onHand: [{ food, amount: "100", unit: "g" }], locale } as GivenHousehold;
+    const found = await readReadersHousehold(given, [bundle], [], (slugs) =>
+      Promise.resolve(slugs.map((slug) => demo.foods.find((each) => each.slug === slug) ?? null)),
+    );
+    const [one] = found.ok ? found.value.onHand : [];
+    return one?.item.kind === "FOOD" ? one.item.food : null;
+  };
+
+  it("is the food of the plan by any of its names, where no other of them is called so", async () => {
+    let named = 0;
+    for (const food of bundle.foods)
+      for (const name of food.names)
+        for (const written of [name.one, name.many, `  ${name.many.toUpperCase()} `]) {
+          const others = bundle.foods.filter(
+            ({ slug, names }) =>
+              slug !== food.slug && JSON.stringify(names).toLowerCase().includes(`"${written.trim().toLowerCase()}"`),
+          );
+          if (others.length > 0 || demo.foods.some(({ slug }) => slug === written)) continue;
+          named += 1;
+          expect(await onHand(written, name.language), written).toBe(food.slug);
+        }
+    expect(named).toBeGreaterThan(50);
+  });
+
+  it("stays as written where it is a slug, nobody's name, or no text for a database", async () => {
+    const elsewhere = demo.foods.find(({ slug }) => bundle.foods.every((food) => food.slug !== slug))?.slug ?? "";
+    for (const food of [first, elsewhere, "xyzzy", "tomato leather", "\0", "x".repeat(5_000)])
+      expect(await onHand(food)).toBe(food);
+  });
+});
