@@ -4,7 +4,7 @@ import type { CodeListName } from "./code-list-name.js";
 export type Path = readonly (string | number)[];
 
 /** Which kind of document a draft is. */
-export type DraftKind = "COMPONENT" | "FOOD" | "PLAN";
+export type DraftKind = "COMPONENT" | "FOOD" | "PACKS" | "PLAN";
 
 /** Where in the writer's own text; line and column count from 1. */
 export interface TextPlace {

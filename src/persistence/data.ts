@@ -365,6 +365,8 @@ export interface Data {
     names(publisher: string, as: "SAVED" | "PUBLISHED"): Promise<readonly OwnFoodNames[]>;
     notePublished(publisher: string, foods: readonly Food[]): Promise<void>;
   };
+  /** The packs that publishers add to foods, each as a food that builds on that one and says nothing else. */
+  readonly publisherPacks: Omit<Data["publisherFoods"], "names">;
   readonly components: {
     /** `expectedVersion` null: there must be no draft yet. Returns the new version. */
     saveDraft(
@@ -381,7 +383,7 @@ export interface Data {
     drafts: Batched<OwnedSlug, Draft<Plan>>;
   };
   readonly drafts: {
-    /** Drafts of one publisher: components, then foods, then plans, each by slug. */
+    /** Drafts of one publisher: components, then foods, then packs, then plans, each by slug. */
     page(filter: DraftFilter, request: PageRequest): Promise<Page<DraftSummary>>;
     /** The versions they are at now. */
     versions: Batched<DraftRef, number>;

@@ -7,6 +7,7 @@ import { resolveComponentLines, textLinesOf } from "../../imports/documents/line
 import {
   ComponentDraftTextDocument,
   FoodDraftTextDocument,
+  PacksDraftTextDocument,
   PlanDraftTextDocument,
   type DocumentFormat,
   type DraftKind,
@@ -59,17 +60,22 @@ export async function readDrafts(
   return { drafts, missing, publisher: publisherText(publisher, draft.publisher) };
 }
 
-/** The publisher's own foods among those that drafts name. One that all share has no draft. */
+/** The publisher's own foods among those that drafts name, and the packs it adds to them. One that all share has no draft. */
 async function foodDrafts(service: Service, publisher: string, drafts: readonly DraftText[]): Promise<DraftText[]> {
   const named = referencedSlugs(documentsOf(drafts).map(({ document }) => document)).foods;
   if (named.length === 0) return [];
   const own = new Set<string>();
-  for (const { kind, slug } of await readVersions(service, publisher)) if (kind === "FOOD") own.add(slug);
+  for (const { kind, slug } of await readVersions(service, publisher)) own.add(`${kind} ${slug}`);
   const found: DraftText[] = [];
   for (const slug of named) {
-    if (!own.has(slug)) continue;
-    const { draft } = await service.ask(FoodDraftTextDocument, { publisher, slug });
-    if (draft !== null) found.push(draftText(draft));
+    const asked = [
+      ...(own.has(`FOOD ${slug}`) ? [FoodDraftTextDocument] : []),
+      ...(own.has(`PACKS ${slug}`) ? [PacksDraftTextDocument] : []),
+    ];
+    for (const question of asked) {
+      const { draft } = await service.ask(question, { publisher, slug });
+      if (draft !== null) found.push(draftText(draft));
+    }
   }
   return found;
 }

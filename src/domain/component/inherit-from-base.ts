@@ -43,6 +43,20 @@ export function inheritFromBase({ leaves = [], ...own }: Food, base: Food): Food
   };
 }
 
+/**
+ * A food with the packs that a publisher adds to it: its own go first. One that all share is then the publisher's, made of the
+ * same and with nothing else of its own.
+ */
+export function withOwnPacks(publisher: string, food: Food, packs: Food): Food {
+  if (food.owner === undefined) return inheritFromBase({ ...packs, owner: publisher }, food);
+  const ids = [...packs.packs.map(({ id }) => id), ...(food.extends?.packs ?? [])];
+  return {
+    ...food,
+    packs: laidOver(packs.packs, food.packs, ({ id }) => id),
+    ...(food.extends === undefined ? {} : { extends: { ...food.extends, packs: [...new Set(ids)] } }),
+  };
+}
+
 /** What a food takes over of the claims of its base. The same object each time for the same base. */
 export const inheritedClaims = (base: FoodClaims, sameIngredients: boolean): FoodClaims =>
   sameIngredients ? base : presentIn(base);

@@ -24,12 +24,25 @@ export const sharedSlug = ({ owner, extends: base, slug }: Food): string | null 
  */
 export function withAllPacks(named: Food, own: readonly Food[], base: Food | null): Food {
   const packs = new Map<string, Pack>();
-  for (const { packs: all, extends: made } of own)
+  const owners = new Map<string, string | undefined>();
+  for (const { packs: all, extends: made, owner } of own.toSorted(byOwner))
     for (const pack of all) {
       if (made !== undefined && base !== null && made.packs?.includes(pack.id) !== true) continue;
       const known = packs.get(pack.id);
-      if (known === undefined || JSON.stringify(known) < JSON.stringify(pack)) packs.set(pack.id, pack);
+      const isMore = known === undefined || JSON.stringify(known) < JSON.stringify(pack);
+      const isSame = known !== undefined && JSON.stringify(known) === JSON.stringify(pack);
+      // Two publishers may call two packs the same; both are on the shelf.
+      const isOthers = known !== undefined && !isSame && owners.get(pack.id) !== owner;
+      const id = isOthers ? `${pack.id}-${owner}` : pack.id;
+      if (!isOthers && !isMore) continue;
+      packs.set(id, isOthers ? { ...pack, id } : pack);
+      owners.set(id, owner);
     }
   for (const pack of base?.packs ?? []) if (!packs.has(pack.id)) packs.set(pack.id, pack);
   return { ...named, packs: [...packs.values()].toSorted((a, b) => (a.id < b.id ? -1 : 1)) };
 }
+
+const byOwner = (a: Food, b: Food): number => {
+  const [first = "", second = ""] = [a.owner, b.owner];
+  return first < second ? -1 : first > second ? 1 : 0;
+};

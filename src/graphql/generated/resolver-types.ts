@@ -326,6 +326,8 @@ export type AuditSubjectKind =
   | 'FOOD_DRAFT'
   /** An import, by its id. */
   | 'IMPORT'
+  /** Packs of a publisher's own. */
+  | 'PACKS_DRAFT'
   /** A published plan, by its slug. */
   | 'PLAN'
   /** The draft of a plan, by its slug. */
@@ -821,6 +823,8 @@ export type DraftKind =
   | 'COMPONENT'
   /** A food of the publisher's own. */
   | 'FOOD'
+  /** Packs and prices that the publisher adds to a food. */
+  | 'PACKS'
   /** A plan. */
   | 'PLAN';
 
@@ -2845,6 +2849,8 @@ export type Query = {
   readonly morningReport: Maybe<MorningReport>;
   /** Anything that has an id. Null if it is gone. */
   readonly node: Maybe<Node>;
+  /** The packs that a publisher adds to a food. The scope READ_DRAFTS may read them. */
+  readonly packsDraft: Maybe<Draft>;
   /** What to multiply a recipe by for another pan, so that it stands as deep as before. Oven times are not multiplied: check. */
   readonly panFactor: PanFactor;
   /** One plan. Null if there is none of that name, or none of that revision. */
@@ -3032,6 +3038,13 @@ export type QueryMorningReportArgs = {
 /** Everything that can be asked. */
 export type QueryNodeArgs = {
   id: Scalars['ID']['input'];
+};
+
+
+/** Everything that can be asked. */
+export type QueryPacksDraftArgs = {
+  publisher: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
 };
 
 
@@ -5631,6 +5644,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   importRuns?: Resolver<Maybe<ResolversTypes['ImportRunConnection']>, ParentType, ContextType, RequireFields<QueryImportRunsArgs, 'feed'>>;
   morningReport?: Resolver<Maybe<ResolversTypes['MorningReport']>, ParentType, ContextType, RequireFields<QueryMorningReportArgs, 'hours'>>;
   node?: Resolver<Maybe<ResolversTypes['Node']>, ParentType, ContextType, RequireFields<QueryNodeArgs, 'id'>>;
+  packsDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPacksDraftArgs, 'publisher' | 'slug'>>;
   panFactor?: Resolver<ResolversTypes['PanFactor'], ParentType, ContextType, RequireFields<QueryPanFactorArgs, 'from' | 'to'>>;
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
   planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;

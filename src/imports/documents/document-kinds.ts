@@ -1,12 +1,14 @@
 import { z } from "zod";
 import { componentSchema } from "./schemas/component-schema.js";
 import { foodSchema } from "./schemas/food-schema.js";
+import { packsSchema } from "./schemas/packs-schema.js";
 import { planSchema } from "./schemas/plan-schema.js";
 import { publisherSchema } from "./schemas/publisher-schema.js";
 
 /** Every kind of document a writer can hand in. */
 export const documentSchemas = {
   food: foodSchema,
+  packs: packsSchema,
   component: componentSchema,
   plan: planSchema,
   publisher: publisherSchema,
@@ -20,6 +22,7 @@ export const documentKinds = Object.keys(documentSchemas) as readonly DocumentKi
 /** JSON Schemas of what a writer may write, by kind: for completion in an editor. */
 export const jsonSchemas = (): Readonly<Record<DocumentKind, z.core.JSONSchema.BaseSchema>> => ({
   food: jsonSchema("food"),
+  packs: jsonSchema("packs"),
   component: jsonSchema("component"),
   plan: jsonSchema("plan"),
   publisher: jsonSchema("publisher"),

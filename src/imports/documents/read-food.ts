@@ -13,6 +13,7 @@ import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
 import { nutrientKeys } from "./schemas/food-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
+import type { PacksDocument } from "./schemas/packs-schema.js";
 import { readDensities, readKeeping, readOwnMeasures } from "./read-facts.js";
 import { readingContextOf } from "./reading-context.js";
 import type { ReadingContext } from "./reading-context.js";
@@ -63,6 +64,24 @@ export function readFood(document: FoodDocument, base: Food | null = null): Resu
     alwaysThere: document["always-there"] ?? false,
     ...(document["shelf-stable"] ? { shelfStable: true } : {}),
     ...onBase(document),
+  }));
+}
+
+/**
+ * Packs alone, as a food that builds on another and says nothing else.
+ *
+ * @param base that food, whose measures they may be counted in
+ */
+export function readPacks(document: PacksDocument, base: Food): Result<Food> {
+  const reading = readingContextOf(document);
+  const read = every(document.packs.map((pack, index) => readPack(pack, base.measures, reading, ["packs", index])));
+  const { slug } = document;
+  return mapResult(read, (packs) => ({
+    ...{ slug, names: [], aisle: "other", shoppedBy: "MASS", ndbNo: null, densities: [], measures: [], parts: [] },
+    ...{ edible: [], yields: [], allergens: [], diets: [], nutrients: null, keepsAs: null, keeping: [], packs },
+    alwaysThere: false,
+    extends: { food: slug, sameIngredients: true },
+    leaves: ["aisle", "shoppedBy", "alwaysThere"],
   }));
 }
 

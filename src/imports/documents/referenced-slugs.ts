@@ -6,20 +6,22 @@ interface NamedThings {
   readonly components: readonly string[];
 }
 
-/** Slugs that the lines, swaps and routes of some documents name, each once. */
+/** Slugs that the lines, swaps, routes and packs of some documents name, each once. */
 export function referencedSlugs(documents: readonly AnyDocument[]): NamedThings {
   const lines = documents.flatMap(linesOf);
   const foods = lines.flatMap(({ food, swaps }) => [
     ...(food === undefined ? [] : [food]),
     ...swaps.map((swap) => swap.food),
   ]);
+  const packed = documents.flatMap(({ kind, slug }) => (kind === "packs" ? [slug] : []));
   const components = lines.flatMap(({ component }) => (component === undefined ? [] : [component]));
-  return { foods: [...new Set(foods)], components: [...new Set(components)] };
+  return { foods: [...new Set([...foods, ...packed])], components: [...new Set(components)] };
 }
 
 function linesOf(document: AnyDocument): readonly LineDocument[] {
   switch (document.kind) {
     case "food":
+    case "packs":
     case "publisher":
       return [];
     case "component":

@@ -11,11 +11,12 @@ import { foodOffers, type RowsByWords } from "./lines/offer-foods.js";
 import { mostLooks, resolveTextLines, type LineThings } from "./lines/resolve-text-lines.js";
 import type { ComponentDocument } from "./schemas/component-schema.js";
 import type { FoodDocument } from "./schemas/food-schema.js";
+import type { PacksDocument } from "./schemas/packs-schema.js";
 import type { PlanDocument } from "./schemas/plan-schema.js";
 import type { PublisherDocument } from "./schemas/publisher-schema.js";
 import { componentMeasures, readComponent } from "./read-component.js";
 import type { DocumentProblem, ReadDocument } from "./read-documents.js";
-import { readFood } from "./read-food.js";
+import { readFood, readPacks } from "./read-food.js";
 import type { KnownItems } from "./lines/read-lines.js";
 import { readPlan } from "./read-plan.js";
 
@@ -43,6 +44,8 @@ type DescribedPublisher = PublisherFacts & { readonly slug: string };
 
 export interface DocumentsResolved {
   readonly foods: readonly Resolved<Food>[];
+  /** Packs alone, each as a food that builds on the one of its slug. */
+  readonly packs: readonly Resolved<Food>[];
   readonly components: readonly Resolved<Component>[];
   readonly plans: readonly Resolved<Plan>[];
   readonly publishers: readonly Resolved<DescribedPublisher>[];
@@ -70,6 +73,10 @@ export function* resolveInSlices(
   const foodDocuments = ofKind<FoodDocument>(given, "food");
   const foods = yield* each(foodDocuments, work, (read) => resolved(read, readOnBase(read.document, bases)));
   const ownFoods = foods.flatMap(({ values }) => values.map(({ value }) => inherit(value)));
+  const described = new Map([...known.foods, ...ownFoods].map((food) => [food.slug, food]));
+  const packs = yield* each(ofKind<PacksDocument>(given, "packs"), work, (read) =>
+    resolved(read, readPacksOf(read.document, described)),
+  );
   const called = foods.flatMap(({ values }) => values.map(({ value }) => calledAs(value, inherit(value))));
   const things = lineThings(given, called, known);
   const documents = yield* resolveTextLines(given, things, work);
@@ -86,13 +93,14 @@ export function* resolveInSlices(
     resolved(read, readComponent(read.document, items)),
   );
   const plans = yield* each(planDocuments, work, (read) => resolved(read, readPlan(read.document, items)));
-  const parts = [...foods, ...components, ...plans];
+  const parts = [...foods, ...packs, ...components, ...plans];
   const offer = foodOffers(things.foods, known.rows ?? new Map(), mostLooks);
   const languages = new Map(
     documents.map(({ file, document }) => [file, "locale" in document ? document.locale.slice(0, 2) : "en"]),
   );
   return {
     foods: foods.flatMap(({ values }) => values),
+    packs: packs.flatMap(({ values }) => values),
     components: components.flatMap(({ values }) => values),
     plans: plans.flatMap(({ values }) => values),
     publishers: ofKind<PublisherDocument>(documents, "publisher").map((read) => ({ value: read.document, read })),
@@ -151,6 +159,12 @@ function readOnBase(document: FoodDocument, bases: ReadonlyMap<string, Food>): R
   const base = bases.get(document.extends);
   if (base === undefined) return failed([{ code: "UNKNOWN_FOOD", path: ["extends"], food: document.extends }]);
   return readFood(document, base);
+}
+
+function readPacksOf(document: PacksDocument, foods: ReadonlyMap<string, Food>): Result<Food> {
+  const base = foods.get(document.slug);
+  if (base === undefined) return failed([{ code: "UNKNOWN_FOOD", path: ["slug"], food: document.slug }]);
+  return readPacks(document, base);
 }
 
 const ofKind = <D extends ReadDocument["document"]>(

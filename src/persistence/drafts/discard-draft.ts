@@ -38,9 +38,16 @@ export async function discardDraft(db: Db, draft: DraftRef, expected: number): P
   });
 }
 
+const tables = {
+  COMPONENT: "component_drafts",
+  FOOD: "publisher_foods",
+  PACKS: "publisher_packs",
+  PLAN: "plan_drafts",
+} as const satisfies Record<DraftKind, string>;
+
 /** Id of its publisher; null: there is none of that version. */
 async function deleteDraft(db: Db, { kind, publisher, slug }: DraftRef, version: number): Promise<string | null> {
-  const table = kind === "FOOD" ? Prisma.raw("publisher_foods") : Prisma.raw("component_drafts");
+  const table = Prisma.raw(tables[kind]);
   const [gone] =
     kind === "PLAN"
       ? await db.$queryRaw<{ owner: string }[]>`

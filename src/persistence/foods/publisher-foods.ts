@@ -11,21 +11,28 @@ import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
-/** Publishers' own foods: drafts of their documents, and what was published of them. */
-export function publisherFoodData(session: Session): Data["publisherFoods"] {
+/**
+ * Publishers' own foods, or the packs that they add to others (`PACKS`), which are foods that say nothing else: drafts of their
+ * documents, and what was published of them.
+ */
+export function publisherFoodData(session: Session, kind: Kind): Data["publisherFoods"] {
   const { db } = session;
   return {
     saveDraft: async (publisher, food, expectedVersion, writing) =>
-      session.transaction((inside) => saveDraft(inside, publisher, storable(food), expectedVersion, storable(writing))),
-    drafts: async (names) => inOrderOf(names, await rowsOf(db, names), draftOf),
+      session.transaction((inside) =>
+        saveDraft(inside, kind, publisher, storable(food), expectedVersion, storable(writing)),
+      ),
+    drafts: async (names) => inOrderOf(names, await rowsOf(db, kind, names), draftOf),
     published: async (names) =>
-      inOrderOf(names, await rowsOf(db, names), ({ published }) => (published === null ? null : fromJson(published))),
+      inOrderOf(names, await rowsOf(db, kind, names), ({ published }) =>
+        published === null ? null : fromJson(published),
+      ),
     names: (publisher, as) => ownFoodNames(db, publisher, as),
     notePublished: async (publisher, foods) => {
       await session.transaction(async (inside) => {
         const owner = await publisherId(inside, publisher);
         for (const food of foods)
-          await inside.publisherFood.updateMany({
+          await tableOf(inside, kind).updateMany({
             where: { publisherId: owner, slug: food.slug },
             data: { published: toJson(food) },
           });
@@ -34,6 +41,12 @@ export function publisherFoodData(session: Session): Data["publisherFoods"] {
   };
 }
 
+type Kind = "FOOD" | "PACKS";
+
+/** Both tables have the same columns. */
+const tableOf = (db: Db, kind: Kind): Db["publisherFood"] =>
+  kind === "FOOD" ? db.publisherFood : (db.publisherPacks as unknown as Db["publisherFood"]);
+
 type Row = MarkColumns & {
   readonly slug: string;
   readonly value: Prisma.JsonValue;
@@ -41,10 +54,10 @@ type Row = MarkColumns & {
   readonly publisher: { readonly slug: string };
 };
 
-const rowsOf = async (db: Db, names: readonly OwnedSlug[]): Promise<readonly Row[]> =>
+const rowsOf = async (db: Db, kind: Kind, names: readonly OwnedSlug[]): Promise<readonly Row[]> =>
   names.length === 0
     ? []
-    : db.publisherFood.findMany({
+    : tableOf(db, kind).findMany({
         where: { OR: storableNames(names).map(({ publisher, slug }) => ({ slug, publisher: { slug: publisher } })) },
         include: { publisher: { select: { slug: true } } },
       });
@@ -60,6 +73,7 @@ const draftOf = (row: Row): Draft<Food> => ({ ...marksOf(row), value: fromJson(r
 /** @throws StaleDraft, UnknownPublisher */
 async function saveDraft(
   db: Db,
+  kind: Kind,
   publisher: string,
   food: Food,
   expected: number | null,
@@ -70,15 +84,15 @@ async function saveDraft(
   const columns = { title: food.names[0]?.one ?? food.slug, value: toJson(food), ...documentColumns(writing) };
   const { count } =
     expected === null
-      ? await db.publisherFood.createMany({
-          data: [{ ...key, ...columns, version: await firstVersion(db, { ...key, kind: "FOOD" }) }],
+      ? await tableOf(db, kind).createMany({
+          data: [{ ...key, ...columns, version: await firstVersion(db, { ...key, kind }) }],
           skipDuplicates: true,
         })
-      : await db.publisherFood.updateMany({
+      : await tableOf(db, kind).updateMany({
           where: { ...key, version: expected },
           data: { ...columns, version: { increment: 1 } },
         });
-  const saved = await db.publisherFood.findUnique({ where: { publisherId_slug: key }, select: { version: true } });
+  const saved = await tableOf(db, kind).findUnique({ where: { publisherId_slug: key }, select: { version: true } });
   if (count === 0 || saved === null) throw new StaleDraft(food.slug, expected, saved?.version ?? null);
   return saved.version;
 }

@@ -114,6 +114,11 @@ export type ComponentDraft = Prisma.ComponentDraftModel
  */
 export type PublisherFood = Prisma.PublisherFoodModel
 /**
+ * Model PublisherPacks
+ * Packs and prices that a publisher adds to a food, by that food's slug: the document of a food that says nothing else.
+ */
+export type PublisherPacks = Prisma.PublisherPacksModel
+/**
  * Model ComponentRoute
  * 
  */

@@ -82,7 +82,8 @@ export type RouteKind = (typeof RouteKind)[keyof typeof RouteKind]
 export const DraftKind = {
   COMPONENT: 'COMPONENT',
   PLAN: 'PLAN',
-  FOOD: 'FOOD'
+  FOOD: 'FOOD',
+  PACKS: 'PACKS'
 } as const
 
 export type DraftKind = (typeof DraftKind)[keyof typeof DraftKind]

@@ -32,6 +32,7 @@ export type SubjectKind =
   | "RULE_SET"
   | "COMPONENT_DRAFT"
   | "FOOD_DRAFT"
+  | "PACKS_DRAFT"
   | "PLAN_DRAFT"
   | "PLAN"
   | "FOOD"

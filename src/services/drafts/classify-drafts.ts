@@ -135,6 +135,7 @@ function note(file: FileSoFar, text: NewText, { kind }: Verdict): void {
     foods.set(text.slug, text.read);
     if (kind !== "UNCHANGED") movedFoods.add(text.slug);
   }
+  if (text.draft === "PACKS" && (kind === "CREATED" || kind === "CHANGED")) movedFoods.add(text.slug);
   if (text.draft !== "COMPONENT") return;
   if (kind === "QUARANTINED") aside.add(text.slug);
   else components.set(text.slug, text.read);

@@ -1,5 +1,6 @@
 import { limits } from "../../domain/engine-limits.js";
 import type { Problem } from "../../domain/problem.js";
+import { draftKinds } from "./save-documents.js";
 import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import { readDocuments, type DocumentsRead, type ReadDocument } from "../../imports/documents/read-documents.js";
@@ -69,7 +70,7 @@ function readPiece({ text, line }: DocumentPiece, fileName: string, publisher: s
       problems.push({
         code: "BAD_SHAPE",
         path: ["kind"],
-        expected: "component | food | plan",
+        expected: "component | food | packs | plan",
         got: "publisher",
         place: { file: fileName, ...place(["kind"], "VALUE") },
       });
@@ -97,6 +98,7 @@ function entryOf({ read, problems }: PieceRead, line: number): Entry {
 /** Gives every document its level, and answers how many there are. Components in a circle, or built on more than may be, come last; the check refuses them. */
 function arrange(entries: readonly Entry[]): number {
   const components = entries.filter(({ name }) => name?.startsWith("component ") === true);
+  for (const entry of entries) if (entry.name?.startsWith("packs ") === true) entry.level = 1;
   let waiting = components;
   let level = 1;
   for (; waiting.length > 0; level += 1) {
@@ -120,7 +122,7 @@ function rowOf({ read, problems }: PieceRead, { line, text }: DocumentPiece, isL
   }
   if (!isLast) return { ...row, state: { kind: "REPEATED" } };
   const { document } = only;
-  const draft = document.kind === "plan" ? "PLAN" : document.kind === "food" ? "FOOD" : "COMPONENT";
+  const draft = document.kind === "publisher" ? "COMPONENT" : draftKinds[document.kind];
   return {
     ...row,
     state: { kind: "TEXT", draft, slug: document.slug, text: only.text, firstLine: line, offer: null, read: only },

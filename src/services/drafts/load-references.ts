@@ -54,7 +54,7 @@ export async function loadReferences(
     inherited(isShared(actor, food) ? food : (asOwn(publisher, food, bases) ?? food)),
   );
   const codes = await listsOfToday(deps, numbersIn(read));
-  const known = { foods: found, components, inherit, bases, codes };
+  const known = { foods: found, components, inherit, bases, codes, publisher };
   const slugs = new Set([...found, ...written].map(({ slug }) => slug));
   // What is no slug may be a name.
   const called = [...texts, ...named.foods.filter((food) => !slugs.has(food))];

@@ -38,6 +38,11 @@ export async function readDrafts(
     const drafts = await data.publisherFoods.drafts(foods);
     note(foods, drafts.map(titled), foodDocument);
   }
+  const packs = refs.filter(({ kind }) => kind === "PACKS");
+  if (packs.length > 0) {
+    const drafts = await data.publisherPacks.drafts(packs);
+    note(packs, drafts.map(titled), foodDocument);
+  }
   if (plans.length > 0) note(plans, await data.plans.drafts(plans), planDocument);
   if (components.length > 0) note(components, await data.components.drafts(components), componentDocument);
   return refs.map((ref) => places.get(ref) ?? null);

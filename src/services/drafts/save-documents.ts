@@ -116,7 +116,8 @@ export async function saveTexts(
   return ok(await saveResolved(data, publisher, resolved, expected, actor));
 }
 
-const kindOf = { component: "COMPONENT", food: "FOOD", plan: "PLAN" } as const;
+/** What each kind of document is a draft of; a publisher's own is in force at once. */
+export const draftKinds = { component: "COMPONENT", food: "FOOD", packs: "PACKS", plan: "PLAN" } as const;
 
 /** Foods of the operator are no drafts. */
 const draftNames = (
@@ -126,13 +127,13 @@ const draftNames = (
   written.flatMap((each): readonly DraftName[] =>
     each.kind === "publisher" || (each.kind === "food" && isOperators(each))
       ? []
-      : [{ kind: kindOf[each.kind], slug: each.slug }],
+      : [{ kind: draftKinds[each.kind], slug: each.slug }],
   );
 
 async function saveResolved(
   data: Data,
   publisher: string,
-  { foods, components, plans, publishers }: DocumentsResolved,
+  { foods, packs, components, plans, publishers }: DocumentsResolved,
   expected: readonly ExpectedDraft[],
   actor: Actor,
 ): Promise<Written<SavedDocuments>> {
@@ -149,6 +150,11 @@ async function saveResolved(
     const before = versionOf("FOOD", value.slug);
     const version = await data.publisherFoods.saveDraft(publisher, value, before, writing(read));
     saved.push({ kind: "FOOD", slug: value.slug, before, version });
+  }
+  for (const { value, read } of packs) {
+    const before = versionOf("PACKS", value.slug);
+    const version = await data.publisherPacks.saveDraft(publisher, value, before, writing(read));
+    saved.push({ kind: "PACKS", slug: value.slug, before, version });
   }
   for (const { value, read } of components) {
     const before = versionOf("COMPONENT", value.slug);

@@ -1,4 +1,4 @@
-import { inheritFromBase } from "../../domain/component/inherit-from-base.js";
+import { inheritFromBase, withOwnPacks } from "../../domain/component/inherit-from-base.js";
 import type { Food } from "../../domain/model/food.js";
 import { mayUse, type Actor } from "../access/actor.js";
 import type { Data } from "../deps.js";
@@ -23,7 +23,12 @@ export async function findFoodsOf(
     const food = own[at] ?? null;
     return food === null ? (shared.get(slug) ?? null) : asOwn(publisher, food, shared);
   });
-  return inheritFacts({ data }, await withOpenTable(data, slugs, found));
+  const packs = await ownPacks(data, publisher, slugs);
+  const foods = await inheritFacts({ data }, await withOpenTable(data, slugs, found));
+  return foods.map((food, at) => {
+    const own = packs[at]?.value;
+    return food === null || own === undefined ? food : withOwnPacks(publisher, food, own);
+  });
 }
 
 /** A food as its publisher's document says it, laid over its base; null: its base is gone. */
@@ -45,6 +50,9 @@ export async function sharedFoods(
 
 export const ownFoods = (data: Pick<Data, "publisherFoods">, publisher: string, slugs: readonly string[]) =>
   data.publisherFoods.drafts(slugs.map((slug) => ({ publisher, slug })));
+
+const ownPacks = (data: Pick<Data, "publisherPacks">, publisher: string, slugs: readonly string[]) =>
+  data.publisherPacks.drafts(slugs.map((slug) => ({ publisher, slug })));
 
 /**
  * Whether a food in somebody's documents is one that all publishers are to share: the operator's are, as they always were, but

@@ -23,8 +23,10 @@ export async function findPublishedFoods(
   publisher: string,
   slugs: readonly string[],
 ): Promise<readonly (Food | null)[]> {
-  const published = await data.publisherFoods.published(slugs.map((slug) => ({ publisher, slug })));
-  const missing = slugs.filter((_, at) => (published[at] ?? null) === null);
+  const names = slugs.map((slug) => ({ publisher, slug }));
+  const [foods, packs] = [await data.publisherFoods.published(names), await data.publisherPacks.published(names)];
+  const published = slugs.map((_, at) => foods[at] ?? packs[at] ?? null);
+  const missing = slugs.filter((_, at) => published[at] === null);
   const shared = missing.length === 0 ? [] : await findFoods({ data }, missing);
   const bySlug = new Map(missing.map((slug, at) => [slug, shared[at] ?? null]));
   return slugs.map((slug, at) => published[at] ?? bySlug.get(slug) ?? null);

@@ -39,6 +39,9 @@ export async function publishPlan(
   if (stops.length > 0) return failed(stops);
   const published = await deps.data.revisions.publish(bundle, deps.clock(), changeNote, rules.id);
   const own = bundle.foods.filter(({ owner }) => owner !== undefined);
-  if (own.length > 0) await deps.data.publisherFoods.notePublished(bundle.plan.publisher, own);
+  if (own.length > 0) {
+    await deps.data.publisherFoods.notePublished(bundle.plan.publisher, own);
+    await deps.data.publisherPacks.notePublished(bundle.plan.publisher, own);
+  }
   return ok({ ...published, findings: checked.value });
 }

@@ -52,6 +52,16 @@ describe("own foods of several publishers on one list", () => {
     ]);
   });
 
+  it("have the packs of both where both call one of theirs the same", () => {
+    const crateOf = (owner: string, price: string) =>
+      ofPublisher(owner, "kale", "kale", { packs: [pack("1 kg", price, { id: "crate" })] });
+    const today = { ...asFrozen, bySlug: new Map([["kale", kale]]) };
+    const [a, b] = [planOf("a", 300, crateOf("a", "4.00")), planOf("b", 100, crateOf("b", "3.00"))];
+    expect(bothWays([a, b], today)).toMatchObject([{ packs: ["bag", "crate", "crate-b"] }]);
+    const same = planOf("b", 100, crateOf("b", "4.00"));
+    expect(bothWays([a, same], today)).toMatchObject([{ packs: ["bag", "crate"] }]);
+  });
+
   it("are two where they only share a name", () => {
     const found = bothWays([
       planOf("a", 300, ofPublisher("a", "soya-cream", null)),

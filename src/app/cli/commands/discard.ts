@@ -4,13 +4,13 @@ import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 import { planName } from "../plan-name.js";
 import { readVersions } from "../read-versions.js";
 
-const kinds = { food: "FOOD", component: "COMPONENT", plan: "PLAN" } as const;
+const kinds = { food: "FOOD", packs: "PACKS", component: "COMPONENT", plan: "PLAN" } as const;
 type Kind = keyof typeof kinds;
 
 export const addDiscard: AddCommand = (program, run) => {
   withService(program.command("discard"))
     .description("throw a draft away, such as a food of the publisher's own; what was published stays")
-    .argument("<kind>", "food, component or plan")
+    .argument("<kind>", "food, packs, component or plan")
     .argument("<publisher/slug>", "which one")
     .action((kind: string, name: string, options: ServiceOptions) =>
       run("discard", options, () => discard(kind, name, options)),
@@ -18,7 +18,7 @@ export const addDiscard: AddCommand = (program, run) => {
 };
 
 async function discard(word: string, name: string, options: ServiceOptions): Promise<Outcome> {
-  if (!Object.hasOwn(kinds, word)) throw usage(`The kind must be food, component or plan, not "${word}".`);
+  if (!Object.hasOwn(kinds, word)) throw usage(`The kind must be food, packs, component or plan, not "${word}".`);
   const kind = kinds[word as Kind];
   const { publisher, slug } = planName(name);
   const { discarded, problems } = await asking(options, async (service) => {

@@ -76,6 +76,8 @@ export type DraftKind =
   | 'COMPONENT'
   /** A food of the publisher's own. */
   | 'FOOD'
+  /** Packs and prices that the publisher adds to a food. */
+  | 'PACKS'
   /** A plan. */
   | 'PLAN';
 
@@ -431,6 +433,14 @@ export type FoodDraftTextQueryVariables = Exact<{
 
 export type FoodDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
+export type PacksDraftTextQueryVariables = Exact<{
+  publisher: string;
+  slug: string;
+}>;
+
+
+export type PacksDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
+
 export type SaveDocumentsMutationVariables = Exact<{
   input: SaveDocumentsInput;
 }>;
@@ -691,6 +701,19 @@ export const FoodDraftTextDocument = new TypedDocumentString(`
   }
 }
     `) as unknown as TypedDocumentString<FoodDraftTextQuery, FoodDraftTextQueryVariables>;
+export const PacksDraftTextDocument = new TypedDocumentString(`
+    query PacksDraftText($publisher: String!, $slug: String!) {
+  draft: packsDraft(publisher: $publisher, slug: $slug) {
+    kind
+    slug
+    version
+    document {
+      text
+      format
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<PacksDraftTextQuery, PacksDraftTextQueryVariables>;
 export const SaveDocumentsDocument = new TypedDocumentString(`
     mutation SaveDocuments($input: SaveDocumentsInput!) {
   saveDocuments(input: $input) {

@@ -26,7 +26,15 @@ import { foodParent } from "../make-parents.js";
 
 export const draftQueries: Pick<
   QueryResolvers,
-  "drafts" | "planDraft" | "componentDraft" | "foodDraft" | "checkDraft" | "checkDocuments" | "readLines" | "compare"
+  | "drafts"
+  | "planDraft"
+  | "componentDraft"
+  | "foodDraft"
+  | "packsDraft"
+  | "checkDraft"
+  | "checkDocuments"
+  | "readLines"
+  | "compare"
 > = {
   drafts: async (_, { publisher, kind, ...page }, { deps, actor }) =>
     connection(
@@ -36,6 +44,7 @@ export const draftQueries: Pick<
   planDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PLAN", ...name }),
   componentDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "COMPONENT", ...name }),
   foodDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "FOOD", ...name }),
+  packsDraft: (_, name, { loaders }) => loaders.drafts.load({ kind: "PACKS", ...name }),
   compare: async (_, { from, to, ...name }, { deps, actor }) =>
     valueOf(await compareRevisions(deps, actor, { ...name, from: from ?? null, to: to ?? null })).map((found) => ({
       ...found,

@@ -1,3 +1,4 @@
+import { withOwnPacks } from "../../../domain/component/inherit-from-base.js";
 import type { Component } from "../../../domain/model/component.js";
 import type { Food } from "../../../domain/model/food.js";
 import type { Line } from "../../../domain/model/line.js";
@@ -25,6 +26,8 @@ export interface DocumentsChecked {
 /** What documents may name beside one another, and the closed lists that their codes are of. */
 export interface KnownBeside extends KnownThings {
   readonly codes: CodeLists;
+  /** Whose documents they are; left out: nobody's yet. */
+  readonly publisher?: string;
 }
 
 /**
@@ -49,10 +52,14 @@ export function* checkDocumentsInSlices(
   );
   const { inherit = (food: Food) => food } = known;
   yield;
+  const packs = new Map(resolved.packs.map(({ value }) => [value.slug, value]));
   const foods = together(
     resolved.foods.map(({ value }) => inherit(value)),
     known.foods,
-  );
+  ).map((food) => {
+    const own = packs.get(food.slug);
+    return own === undefined ? food : withOwnPacks(known.publisher ?? "", food, own);
+  });
   const bundle = (plan: Plan): PlanBundle => bundleOf(plan, components, foods);
   const whole = yield* checkTogether(resolved, bundle, inherit, work);
   const own = [...resolved.problems, ...whole].filter(({ problem }) => !absent.has(namedBy(problem)));

@@ -19,6 +19,7 @@ export function lineLists(
 ): readonly { readonly path: Path; readonly lines: readonly LineDocument[] }[] {
   switch (document.kind) {
     case "food":
+    case "packs":
     case "publisher":
       return [];
     case "component":
@@ -101,7 +102,7 @@ function* settleDocument(
   work: Work,
 ): InSlices<ReadDocument> {
   const { document } = read;
-  if (document.kind === "food" || document.kind === "publisher" || !isOpen(document, names)) return read;
+  if (!("lines" in document || "meals" in document) || !isOpen(document, names)) return read;
   const region = /-([A-Z]{2})$/.exec(document.locale)?.[1] ?? (document.kind === "plan" ? document.region : null);
   const reader = { locale: document.locale, measures: document["measured-in"], region, names, looks: looks.left };
   /** For each list that has grown, the place that each of its lines is written at. */

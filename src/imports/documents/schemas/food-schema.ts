@@ -103,7 +103,7 @@ const looseSchema = z
   .transform((written) => (written === true ? { step: null } : written || null))
   .meta({ description: "sold as much as one asks for; content is then what the price is for, such as 1 kg" });
 
-const packSchema = z.strictObject({
+export const packSchema = z.strictObject({
   id: slugSchema,
   name: nameSchema,
   content: amountSchema,

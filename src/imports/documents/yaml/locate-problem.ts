@@ -6,7 +6,7 @@ import type { DocumentsResolved, Resolved } from "../resolve-documents.js";
 import type { Place } from "./yaml-text.js";
 
 /** Documents with the values they were resolved to. */
-export type ResolvedValues = Omit<DocumentsResolved, "problems" | "publishers" | "documents">;
+export type ResolvedValues = Omit<DocumentsResolved, "problems" | "publishers" | "documents" | "packs">;
 
 /** A problem that `checkBundle` found in a plan, at its place in the documents. */
 export const locateProblem = (problem: Problem, resolved: ResolvedValues, plan: ReadDocument): DocumentProblem => ({

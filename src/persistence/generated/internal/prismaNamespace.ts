@@ -409,6 +409,7 @@ export const ModelName = {
   CatalogueFood: 'CatalogueFood',
   ComponentDraft: 'ComponentDraft',
   PublisherFood: 'PublisherFood',
+  PublisherPacks: 'PublisherPacks',
   ComponentRoute: 'ComponentRoute',
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
@@ -446,7 +447,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1541,6 +1542,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.PublisherFoodCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.PublisherFoodCountAggregateOutputType> | number
+        }
+      }
+    }
+    PublisherPacks: {
+      payload: Prisma.$PublisherPacksPayload<ExtArgs>
+      fields: Prisma.PublisherPacksFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.PublisherPacksFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.PublisherPacksFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>
+        }
+        findFirst: {
+          args: Prisma.PublisherPacksFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.PublisherPacksFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>
+        }
+        findMany: {
+          args: Prisma.PublisherPacksFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>[]
+        }
+        create: {
+          args: Prisma.PublisherPacksCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>
+        }
+        createMany: {
+          args: Prisma.PublisherPacksCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.PublisherPacksCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>[]
+        }
+        delete: {
+          args: Prisma.PublisherPacksDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>
+        }
+        update: {
+          args: Prisma.PublisherPacksUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>
+        }
+        deleteMany: {
+          args: Prisma.PublisherPacksDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.PublisherPacksUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.PublisherPacksUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>[]
+        }
+        upsert: {
+          args: Prisma.PublisherPacksUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PublisherPacksPayload>
+        }
+        aggregate: {
+          args: Prisma.PublisherPacksAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregatePublisherPacks>
+        }
+        groupBy: {
+          args: Prisma.PublisherPacksGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PublisherPacksGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.PublisherPacksCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PublisherPacksCountAggregateOutputType> | number
         }
       }
     }
@@ -3470,6 +3545,23 @@ export const PublisherFoodScalarFieldEnum = {
 export type PublisherFoodScalarFieldEnum = (typeof PublisherFoodScalarFieldEnum)[keyof typeof PublisherFoodScalarFieldEnum]
 
 
+export const PublisherPacksScalarFieldEnum = {
+  publisherId: 'publisherId',
+  slug: 'slug',
+  title: 'title',
+  value: 'value',
+  version: 'version',
+  updatedAt: 'updatedAt',
+  documentText: 'documentText',
+  documentFormat: 'documentFormat',
+  contentHash: 'contentHash',
+  updatedBy: 'updatedBy',
+  published: 'published'
+} as const
+
+export type PublisherPacksScalarFieldEnum = (typeof PublisherPacksScalarFieldEnum)[keyof typeof PublisherPacksScalarFieldEnum]
+
+
 export const ComponentRouteScalarFieldEnum = {
   publisherId: 'publisherId',
   id: 'id',
@@ -4341,6 +4433,7 @@ export type GlobalOmitConfig = {
   catalogueFood?: Prisma.CatalogueFoodOmit
   componentDraft?: Prisma.ComponentDraftOmit
   publisherFood?: Prisma.PublisherFoodOmit
+  publisherPacks?: Prisma.PublisherPacksOmit
   componentRoute?: Prisma.ComponentRouteOmit
   plan?: Prisma.PlanOmit
   planDraft?: Prisma.PlanDraftOmit

@@ -63,6 +63,7 @@ export const ModelName = {
   CatalogueFood: 'CatalogueFood',
   ComponentDraft: 'ComponentDraft',
   PublisherFood: 'PublisherFood',
+  PublisherPacks: 'PublisherPacks',
   ComponentRoute: 'ComponentRoute',
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
@@ -360,6 +361,23 @@ export const PublisherFoodScalarFieldEnum = {
 } as const
 
 export type PublisherFoodScalarFieldEnum = (typeof PublisherFoodScalarFieldEnum)[keyof typeof PublisherFoodScalarFieldEnum]
+
+
+export const PublisherPacksScalarFieldEnum = {
+  publisherId: 'publisherId',
+  slug: 'slug',
+  title: 'title',
+  value: 'value',
+  version: 'version',
+  updatedAt: 'updatedAt',
+  documentText: 'documentText',
+  documentFormat: 'documentFormat',
+  contentHash: 'contentHash',
+  updatedBy: 'updatedBy',
+  published: 'published'
+} as const
+
+export type PublisherPacksScalarFieldEnum = (typeof PublisherPacksScalarFieldEnum)[keyof typeof PublisherPacksScalarFieldEnum]
 
 
 export const ComponentRouteScalarFieldEnum = {

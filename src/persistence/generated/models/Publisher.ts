@@ -202,6 +202,7 @@ export type PublisherWhereInput = {
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
+  packs?: Prisma.PublisherPacksListRelationFilter
   discarded?: Prisma.DiscardedDraftListRelationFilter
   tokens?: Prisma.AccessTokenListRelationFilter
   audit?: Prisma.AuditEntryListRelationFilter
@@ -221,6 +222,7 @@ export type PublisherOrderByWithRelationInput = {
   plans?: Prisma.PlanOrderByRelationAggregateInput
   components?: Prisma.ComponentDraftOrderByRelationAggregateInput
   foods?: Prisma.PublisherFoodOrderByRelationAggregateInput
+  packs?: Prisma.PublisherPacksOrderByRelationAggregateInput
   discarded?: Prisma.DiscardedDraftOrderByRelationAggregateInput
   tokens?: Prisma.AccessTokenOrderByRelationAggregateInput
   audit?: Prisma.AuditEntryOrderByRelationAggregateInput
@@ -243,6 +245,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
+  packs?: Prisma.PublisherPacksListRelationFilter
   discarded?: Prisma.DiscardedDraftListRelationFilter
   tokens?: Prisma.AccessTokenListRelationFilter
   audit?: Prisma.AuditEntryListRelationFilter
@@ -290,6 +293,7 @@ export type PublisherCreateInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -309,6 +313,7 @@ export type PublisherUncheckedCreateInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -328,6 +333,7 @@ export type PublisherUpdateInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -347,6 +353,7 @@ export type PublisherUncheckedUpdateInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -545,6 +552,20 @@ export type PublisherUpdateOneRequiredWithoutFoodsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutFoodsInput, Prisma.PublisherUpdateWithoutFoodsInput>, Prisma.PublisherUncheckedUpdateWithoutFoodsInput>
 }
 
+export type PublisherCreateNestedOneWithoutPacksInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutPacksInput, Prisma.PublisherUncheckedCreateWithoutPacksInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPacksInput
+  connect?: Prisma.PublisherWhereUniqueInput
+}
+
+export type PublisherUpdateOneRequiredWithoutPacksNestedInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutPacksInput, Prisma.PublisherUncheckedCreateWithoutPacksInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPacksInput
+  upsert?: Prisma.PublisherUpsertWithoutPacksInput
+  connect?: Prisma.PublisherWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutPacksInput, Prisma.PublisherUpdateWithoutPacksInput>, Prisma.PublisherUncheckedUpdateWithoutPacksInput>
+}
+
 export type PublisherCreateNestedOneWithoutPlansInput = {
   create?: Prisma.XOR<Prisma.PublisherCreateWithoutPlansInput, Prisma.PublisherUncheckedCreateWithoutPlansInput>
   connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPlansInput
@@ -585,6 +606,7 @@ export type PublisherCreateWithoutTokensInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -603,6 +625,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -637,6 +660,7 @@ export type PublisherUpdateWithoutTokensInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -655,6 +679,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -673,6 +698,7 @@ export type PublisherCreateWithoutAuditInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -691,6 +717,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -725,6 +752,7 @@ export type PublisherUpdateWithoutAuditInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -743,6 +771,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -761,6 +790,7 @@ export type PublisherCreateWithoutChangesInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -779,6 +809,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -813,6 +844,7 @@ export type PublisherUpdateWithoutChangesInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -831,6 +863,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -849,6 +882,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -867,6 +901,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -901,6 +936,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -919,6 +955,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -936,6 +973,7 @@ export type PublisherCreateWithoutComponentsInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -954,6 +992,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -988,6 +1027,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1006,6 +1046,7 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1024,6 +1065,7 @@ export type PublisherCreateWithoutFoodsInput = {
   description?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1042,6 +1084,7 @@ export type PublisherUncheckedCreateWithoutFoodsInput = {
   description?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1076,6 +1119,7 @@ export type PublisherUpdateWithoutFoodsInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1094,6 +1138,99 @@ export type PublisherUncheckedUpdateWithoutFoodsInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherCreateWithoutPacksInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherUncheckedCreateWithoutPacksInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherCreateOrConnectWithoutPacksInput = {
+  where: Prisma.PublisherWhereUniqueInput
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutPacksInput, Prisma.PublisherUncheckedCreateWithoutPacksInput>
+}
+
+export type PublisherUpsertWithoutPacksInput = {
+  update: Prisma.XOR<Prisma.PublisherUpdateWithoutPacksInput, Prisma.PublisherUncheckedUpdateWithoutPacksInput>
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutPacksInput, Prisma.PublisherUncheckedCreateWithoutPacksInput>
+  where?: Prisma.PublisherWhereInput
+}
+
+export type PublisherUpdateToOneWithWhereWithoutPacksInput = {
+  where?: Prisma.PublisherWhereInput
+  data: Prisma.XOR<Prisma.PublisherUpdateWithoutPacksInput, Prisma.PublisherUncheckedUpdateWithoutPacksInput>
+}
+
+export type PublisherUpdateWithoutPacksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherUncheckedUpdateWithoutPacksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1112,6 +1249,7 @@ export type PublisherCreateWithoutPlansInput = {
   description?: string | null
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
@@ -1130,6 +1268,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   description?: string | null
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
@@ -1164,6 +1303,7 @@ export type PublisherUpdateWithoutPlansInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
@@ -1182,6 +1322,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1201,6 +1342,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
@@ -1219,6 +1361,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
@@ -1253,6 +1396,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
@@ -1271,6 +1415,7 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1286,6 +1431,7 @@ export type PublisherCountOutputType = {
   plans: number
   components: number
   foods: number
+  packs: number
   discarded: number
   tokens: number
   audit: number
@@ -1297,6 +1443,7 @@ export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensi
   plans?: boolean | PublisherCountOutputTypeCountPlansArgs
   components?: boolean | PublisherCountOutputTypeCountComponentsArgs
   foods?: boolean | PublisherCountOutputTypeCountFoodsArgs
+  packs?: boolean | PublisherCountOutputTypeCountPacksArgs
   discarded?: boolean | PublisherCountOutputTypeCountDiscardedArgs
   tokens?: boolean | PublisherCountOutputTypeCountTokensArgs
   audit?: boolean | PublisherCountOutputTypeCountAuditArgs
@@ -1333,6 +1480,13 @@ export type PublisherCountOutputTypeCountComponentsArgs<ExtArgs extends runtime.
  */
 export type PublisherCountOutputTypeCountFoodsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.PublisherFoodWhereInput
+}
+
+/**
+ * PublisherCountOutputType without action
+ */
+export type PublisherCountOutputTypeCountPacksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PublisherPacksWhereInput
 }
 
 /**
@@ -1383,6 +1537,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
   foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
+  packs?: boolean | Prisma.Publisher$packsArgs<ExtArgs>
   discarded?: boolean | Prisma.Publisher$discardedArgs<ExtArgs>
   tokens?: boolean | Prisma.Publisher$tokensArgs<ExtArgs>
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
@@ -1429,6 +1584,7 @@ export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalAr
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
   foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
+  packs?: boolean | Prisma.Publisher$packsArgs<ExtArgs>
   discarded?: boolean | Prisma.Publisher$discardedArgs<ExtArgs>
   tokens?: boolean | Prisma.Publisher$tokensArgs<ExtArgs>
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
@@ -1445,6 +1601,7 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
     plans: Prisma.$PlanPayload<ExtArgs>[]
     components: Prisma.$ComponentDraftPayload<ExtArgs>[]
     foods: Prisma.$PublisherFoodPayload<ExtArgs>[]
+    packs: Prisma.$PublisherPacksPayload<ExtArgs>[]
     discarded: Prisma.$DiscardedDraftPayload<ExtArgs>[]
     tokens: Prisma.$AccessTokenPayload<ExtArgs>[]
     audit: Prisma.$AuditEntryPayload<ExtArgs>[]
@@ -1866,6 +2023,7 @@ export interface Prisma__PublisherClient<T, Null = never, ExtArgs extends runtim
   plans<T extends Prisma.Publisher$plansArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$plansArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PlanPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   components<T extends Prisma.Publisher$componentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$componentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ComponentDraftPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   foods<T extends Prisma.Publisher$foodsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$foodsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PublisherFoodPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  packs<T extends Prisma.Publisher$packsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$packsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PublisherPacksPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   discarded<T extends Prisma.Publisher$discardedArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$discardedArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$DiscardedDraftPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   tokens<T extends Prisma.Publisher$tokensArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$tokensArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AccessTokenPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   audit<T extends Prisma.Publisher$auditArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$auditArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AuditEntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
@@ -2379,6 +2537,30 @@ export type Publisher$foodsArgs<ExtArgs extends runtime.Types.Extensions.Interna
   take?: number
   skip?: number
   distinct?: Prisma.PublisherFoodScalarFieldEnum | Prisma.PublisherFoodScalarFieldEnum[]
+}
+
+/**
+ * Publisher.packs
+ */
+export type Publisher$packsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the PublisherPacks
+   */
+  select?: Prisma.PublisherPacksSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the PublisherPacks
+   */
+  omit?: Prisma.PublisherPacksOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PublisherPacksInclude<ExtArgs> | null
+  where?: Prisma.PublisherPacksWhereInput
+  orderBy?: Prisma.PublisherPacksOrderByWithRelationInput | Prisma.PublisherPacksOrderByWithRelationInput[]
+  cursor?: Prisma.PublisherPacksWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PublisherPacksScalarFieldEnum | Prisma.PublisherPacksScalarFieldEnum[]
 }
 
 /**

@@ -96,7 +96,7 @@ async function restore(
   subjects: AuditSubject[],
 ): Promise<boolean> {
   const [word, slug = ""] = change.key.split(" ");
-  const kind: DraftKind = word === "PLAN" || word === "FOOD" ? word : "COMPONENT";
+  const kind: DraftKind = word === "PLAN" || word === "FOOD" || word === "PACKS" ? word : "COMPONENT";
   const after = change.after as DraftAfter;
   const before = change.before as DraftBefore | null;
   const [now] = await data.drafts.versions([{ kind, publisher, slug }]);
@@ -114,7 +114,9 @@ async function restore(
       ? await data.plans.saveDraft(before.value as Plan, now, writing)
       : kind === "FOOD"
         ? await data.publisherFoods.saveDraft(publisher, before.value as Food, now, writing)
-        : await data.components.saveDraft(publisher, before.value as Component, now, writing);
+        : kind === "PACKS"
+          ? await data.publisherPacks.saveDraft(publisher, before.value as Food, now, writing)
+          : await data.components.saveDraft(publisher, before.value as Component, now, writing);
   subjects.push({ ...subject, after: version });
   return true;
 }

@@ -15,6 +15,10 @@ const seeds = await readSeeds(path.resolve(import.meta.dirname, "../../../../see
 
 const written: Readonly<Record<DocumentKind, readonly unknown[]>> = {
   food: seeds.foods.map(foodDocumentOf),
+  packs: seeds.foods.flatMap((food) => {
+    const { slug, packs = [] } = foodDocumentOf(food);
+    return (packs as readonly unknown[]).length === 0 ? [] : [{ kind: "packs", slug, packs }];
+  }),
   component: seeds.components.map(componentDocumentOf),
   plan: seeds.plans.map((plan) => planDocumentOf({ ...plan, region: "XA" })),
   publisher: [

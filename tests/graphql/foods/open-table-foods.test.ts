@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { shippedEdition } from "../../src/imports/usda/read-usda.js";
-import { loadCatalogue } from "../../src/services/foods/load-catalogue.js";
-import { describeOnBothDatabases } from "../kit/databases.js";
-import { openFoodTable } from "../kit/open-food-table.js";
-import { openTestApp, type TestApp } from "./open-test-app.js";
+import { shippedEdition } from "../../../src/imports/usda/read-usda.js";
+import { loadCatalogue } from "../../../src/services/foods/load-catalogue.js";
+import { describeOnBothDatabases } from "../../kit/databases.js";
+import { openFoodTable } from "../../kit/open-food-table.js";
+import { openTestApp, type TestApp } from "../open-test-app.js";
 
 /** Figures are those that USDA National Nutrient Database for Standard Reference, Release 26, prints for each number. */
 const publisher = "north-gate";
