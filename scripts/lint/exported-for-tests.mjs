@@ -21,6 +21,7 @@ const byReason = {
     "exports/json/plan.ts#planJson",
     "exports/page/plan-page.ts#planPage",
     "exports/schema-org/schema-org.ts#schemaOrgText",
+    "imports/documents/checks/check-documents.ts#checkDocuments",
     "services/answers/plan-prep-session.ts#planPrepSession",
     "services/answers/plan-prep-session.ts#planPrepSessions",
     "services/answers/state-contents.ts#findCautions",

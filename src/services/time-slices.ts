@@ -18,6 +18,8 @@ export interface TimeSlicer {
    * @param end is called once its milliseconds are over, since no timer goes off while it computes; `over` must be aborted then
    */
   begin(milliseconds: number, over: AbortSignal, end: () => void): SlicedWork;
+  /** The computation of a job: without a limit, and behind the requests that wait when it pauses. */
+  beginJob(): SlicedWork;
 }
 
 interface Waiting {
@@ -48,6 +50,24 @@ export function openTimeSlicer(now: () => number): TimeSlicer {
     });
 
   return {
+    beginJob: () => {
+      const counted = new CountedWork();
+      let sliceUntil = now() + slice;
+      let pausing: Promise<void> | null = null;
+      const takeTurn = async (): Promise<void> => {
+        // A new number each time: requests that came meanwhile go first.
+        await turn((begun += 1));
+        sliceUntil = now() + slice;
+        pausing = null;
+      };
+      return {
+        get steps() {
+          return counted.steps;
+        },
+        step: (count) => counted.step(count),
+        pause: () => pausing ?? (now() < sliceUntil ? null : (pausing = takeTurn())),
+      };
+    },
     begin: (milliseconds, over, end) => {
       const number = (begun += 1);
       const until = now() + milliseconds;

@@ -74,6 +74,7 @@ describeOnEmbedded("the steps of an attack over REST and on pages", (open) => {
   it("are few for each point of its price, and never more than so many, though no clock ends it", async () => {
     let [steps, priced] = [0, 0];
     const counting = {
+      ...standing,
       begin: (...given: Parameters<typeof standing.begin>): SlicedWork => {
         const work = standing.begin(...given);
         begun.push(work);

@@ -11,6 +11,7 @@ import { diceFrom } from "../kit/arbitrary/dice.js";
 import { startPostgres } from "../kit/postgres/start-postgres.js";
 import { prepareFuzzedService } from "./fuzzed-service.js";
 import type { FuzzedRequest } from "./fuzzed-request.js";
+import { longRequest } from "./long-requests.js";
 import { bombs, graphqlRequest, mangledDocument, validDocument } from "./graphql-requests.js";
 import { mutations } from "./mutate.js";
 import { faultOf, RequestSender } from "./request-sender.js";
@@ -70,9 +71,11 @@ function nextRequest(): FuzzedRequest {
         : dice.pick(bombs)(dice);
   const asked: FuzzedRequest = dice.chance(0.05)
     ? dice.pick(attacks)
-    : kind < 6
-      ? graphqlRequest(document(), dice)
-      : restRequest(known, dice);
+    : dice.chance(0.03)
+      ? longRequest(known, dice)
+      : kind < 6
+        ? graphqlRequest(document(), dice)
+        : restRequest(known, dice);
   const body =
     asked.body !== null && dice.chance(0.1)
       ? (mutations[dice.pick(Object.keys(mutations))]?.(asked.body, dice) ?? asked.body)

@@ -80,12 +80,12 @@ export function restRequest(known: Known, dice: Dice): FuzzedRequest {
           plans: [
             {
               publisher: dice.pick(known.publishers),
-              plan: dice.pick(known.plans),
+              slug: dice.pick(known.plans),
               servings: 2,
               ...(dice.chance(0.5) ? { x: hostileValue(dice) } : {}),
             },
           ],
-          onHand: hostileValue(dice),
+          ...(dice.chance(0.5) ? { household: hostileValue(dice) } : {}),
         }
       : hostileValue(dice);
   const text = JSON.stringify(json) ?? "";

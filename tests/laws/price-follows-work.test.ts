@@ -80,6 +80,7 @@ describeOnEmbedded("the price of a page, or of an answer below /v1", (open) => {
     // Computing is cut into turns by a clock that stands still, and counted.
     const standing = openTimeSlicer(() => 0);
     const slicer: TimeSlicer = {
+      ...standing,
       begin: (...given) => {
         const work = standing.begin(...given);
         begun.push(work);

@@ -1,5 +1,5 @@
 import type { Problem } from "../../domain/problem.js";
-import { checkDocuments } from "../../imports/documents/checks/check-documents.js";
+import { checkDocumentsInSlices } from "../../imports/documents/checks/check-documents.js";
 import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";
@@ -7,6 +7,7 @@ import type { RuleDeps } from "../rules/find-rules.js";
 import { placedInFile, type DraftRow, type DraftRows, type NewText } from "./draft-row.js";
 import { ownershipProblems, takenSlugs } from "./document-ownership.js";
 import { loadReferences } from "./load-references.js";
+import { runInSlices, yieldToOthers, type Sliced } from "../time-slices.js";
 import { importCaller } from "./store-draft.js";
 
 /** What loading a row would do. PUBLISH: its text is the same, and what readers have of it is not. */
@@ -25,7 +26,7 @@ interface HowTaken {
 
 /** Says of every row, in the order they are to be loaded, what loading it would do; nothing is written. */
 export async function classifyDrafts(
-  deps: RuleDeps,
+  deps: RuleDeps & Sliced,
   publisher: string,
   { publishes, answeredFor }: HowTaken,
   rows: DraftRows,
@@ -49,6 +50,7 @@ export async function classifyDrafts(
       texts.map((text, at) => [text, { draft: drafts[at] ?? null, published: inForce[at] ?? null }]),
     );
     for (const { state } of batch) {
+      await yieldToOthers(deps);
       if (state.kind === "REPEATED") verdicts.push({ kind: "REPEATED" });
       else if (state.kind === "SAME") verdicts.push({ kind: "UNCHANGED" });
       else if (state.kind === "BAD") {
@@ -101,7 +103,7 @@ function judgeSame(text: NewText, file: FileSoFar, publishes: boolean, isPublish
 }
 
 async function judgeText(
-  deps: RuleDeps,
+  deps: RuleDeps & Sliced,
   publisher: string,
   text: NewText,
   { components, foods, aside }: FileSoFar,
@@ -120,7 +122,8 @@ async function judgeText(
   const foreign = ownershipProblems(documents, publisher, await takenSlugs(deps.data, actor, publisher, documents));
   const known = await loadReferences(deps, publisher, actor, { documents, faulty: [] });
   // A feed's unknown code is kept and told of, so that a night's import goes on; whoever reads it takes it at its strictest.
-  const { problems: all } = checkDocuments({ documents, faulty: [], problems: [], count: documents.length }, known);
+  const asRead = { documents, faulty: [], problems: [], count: documents.length };
+  const { problems: all } = await runInSlices(deps, (work) => checkDocumentsInSlices(asRead, known, work));
   const problems = all.filter(({ problem }) => answeredFor || problem.code !== "UNKNOWN_CODE");
   if (problems.length + foreign.length > 0) {
     const placed = [...foreign, ...problems.map(placedProblem)].map((each) => placedInFile(each, text.firstLine));

@@ -3,12 +3,18 @@ import type { Problem } from "../../domain/problem.js";
 import { draftKinds } from "./save-documents.js";
 import { referencedSlugs } from "../../imports/documents/referenced-slugs.js";
 import { placedProblem } from "../../imports/documents/yaml/placed-problem.js";
-import { readDocuments, type DocumentsRead, type ReadDocument } from "../../imports/documents/read-documents.js";
+import {
+  readDocumentsInSlices,
+  type DocumentsRead,
+  type ReadDocument,
+} from "../../imports/documents/read-documents.js";
 import { splitDocuments, type DocumentPiece } from "../../imports/documents/yaml/split-documents.js";
+import { mostProblems } from "../../domain/first-problems.js";
 import { FileBeyondLimits } from "../../imports/tables/read-table.js";
 import { tableText, unreadable } from "../../imports/tables/table-text.js";
 import { placedInFile, type DraftRow, type DraftRows } from "./draft-row.js";
 import { ownershipProblems } from "./document-ownership.js";
+import { runInSlices, type Sliced } from "../time-slices.js";
 import type { RunningImport } from "../imports/running-import.js";
 
 /** The most documents of one file, and levels of components that build on one another: the file is gone through once for each. */
@@ -28,14 +34,14 @@ interface Entry {
  * The documents of a file, components before what builds on them. The file is gone through once for each level of components
  * that build on one another, so memory holds no more than its names. @throws FileBeyondLimits
  */
-export async function documentRows(job: RunningImport, publisher: string): Promise<DraftRows> {
+export async function documentRows(deps: Sliced, job: RunningImport, publisher: string): Promise<DraftRows> {
   const entries: Entry[] = [];
   for await (const piece of piecesOf(job)) {
     if (entries.length >= mostDocuments) {
       const size = { what: "documents", size: entries.length + 1, limit: mostDocuments };
       throw new FileBeyondLimits({ code: "TOO_LARGE", path: ["file"], ...size });
     }
-    entries.push(entryOf(readPiece(piece, job.fileName, publisher), piece.line));
+    entries.push(entryOf(await readPiece(deps, piece, job.fileName, publisher), piece.line));
   }
   const levels = arrange(entries);
   const last = new Map(entries.flatMap(({ name, line }) => (name === null ? [] : [[name, line] as const])));
@@ -47,7 +53,7 @@ export async function documentRows(job: RunningImport, publisher: string): Promi
         at += 1;
         if (entry?.level !== level) continue;
         const isLast = entry.name === null || last.get(entry.name) === entry.line;
-        yield rowOf(readPiece(piece, job.fileName, publisher), piece, isLast);
+        yield rowOf(await readPiece(deps, piece, job.fileName, publisher), piece, isLast);
       }
     }
   };
@@ -60,9 +66,14 @@ interface PieceRead {
   readonly problems: readonly Problem[];
 }
 
-function readPiece({ text, line }: DocumentPiece, fileName: string, publisher: string): PieceRead {
+async function readPiece(
+  deps: Sliced,
+  { text, line }: DocumentPiece,
+  fileName: string,
+  publisher: string,
+): Promise<PieceRead> {
   if (text.includes(unreadable)) return refused([{ code: "NOT_TEXT", path: [], encoding: "UTF-8" }]);
-  const read = readDocuments(text, fileName);
+  const read = await runInSlices(deps, (work) => readDocumentsInSlices(text, fileName, mostProblems, work));
   const problems = [...read.problems.map(placedProblem), ...ownershipProblems(read.documents, publisher, new Set())];
   for (const { document, place } of read.documents) {
     // What readers see of a publisher is said by a person, not by a feed.

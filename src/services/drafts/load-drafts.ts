@@ -16,6 +16,7 @@ import {
   type Loaded,
   type RunningImport,
 } from "../imports/running-import.js";
+import { yieldToOthers } from "../time-slices.js";
 import { storeDraft } from "./store-draft.js";
 
 /** Rows that change nothing, written down together. */
@@ -55,6 +56,7 @@ export async function loadDrafts(deps: Deps, job: RunningImport, publisher: stri
   let step = 0;
   for await (const row of rows()) {
     step += 1;
+    await yieldToOthers(deps);
     const verdict = verdicts[step - 1];
     if (verdict === undefined) throw new Error("a file has more rows than before");
     if (step <= run.lastLine) continue;

@@ -13,6 +13,7 @@ import { loadFoods } from "../foods/load-foods.js";
 import { loadPrices } from "./rows/load-prices.js";
 import { importPublishes } from "../access/publish-right.js";
 import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-import.js";
+import { yieldToOthers } from "../time-slices.js";
 import { undoRun } from "./undo/undo-run.js";
 
 /** How often a running import says that it is alive, and after how long without a word another worker takes it up. */
@@ -31,14 +32,14 @@ const loaders: Readonly<Record<FeedKind, Loader>> = {
   CATALOGUE: loadCatalogueRows,
   PRICES: loadPrices,
   FOODS: loadFoods,
-  DOCUMENTS: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await documentRows(job, ownerOf(job))),
+  DOCUMENTS: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await documentRows(deps, job, ownerOf(job))),
   RECIPES: async (deps, job) => {
     const owner = ownerOf(job);
     return loadDrafts(
       deps,
       job,
       owner,
-      await ((await isDocument(job)) ? documentRows(job, owner) : recipeRows(deps, job, owner)),
+      await ((await isDocument(job)) ? documentRows(deps, job, owner) : recipeRows(deps, job, owner)),
     );
   },
 };
@@ -83,7 +84,9 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
     });
   }, everyMs);
   try {
-    const loaded = await load(deps, run, worker, stop);
+    // Where readers are served by the same process, rows are read between their requests.
+    const sliced = deps.slicer === undefined ? deps : { ...deps, work: deps.slicer.beginJob() };
+    const loaded = await load(sliced, run, worker, stop);
     if (loaded === "LATER") return false;
     const state = loaded.ok ? "DONE" : isStop(loaded.problems) ? "STOPPED" : "FAILED";
     const problems = loaded.ok ? moreAside(loaded.value) : loaded.problems;
@@ -139,7 +142,7 @@ async function load(
   const arrived = receivedAt.toISOString().slice(0, 10);
   return loaders[feed.kind](deps, {
     ...{ run, feed, settings, worker, arrived, fileName: name, mended },
-    bytes: () => untilStopped(data.importFiles.read(id), run, stop),
+    bytes: () => untilStopped(deps, data.importFiles.read(id), run, stop),
   });
 }
 
@@ -149,14 +152,21 @@ async function keptFile({ data }: Deps, id: string): Promise<Result<ImportFile>>
   return failed([{ code: "BAD_SHAPE", path: ["file"], expected: "a file that is still kept", got: "none" }]);
 }
 
-/** A worker that is told to stop reads no further; the run is taken up by another. */
+/** Bytes that are made into rows in one turn: some hundred rows. */
+const bytesInTurn = 16 * 1024;
+
+/** A worker that is told to stop reads no further; the run is taken up by another. Requests go on between two pieces. */
 async function* untilStopped(
+  deps: Deps,
   pieces: AsyncIterable<Uint8Array>,
   run: ImportRun,
   stop: AbortSignal | undefined,
 ): AsyncGenerator<Uint8Array> {
   for await (const piece of pieces) {
-    if (stop?.aborted === true) throw new RunLost(run.id);
-    yield piece;
+    for (let from = 0; from < piece.length; from += bytesInTurn) {
+      if (stop?.aborted === true) throw new RunLost(run.id);
+      await yieldToOthers(deps);
+      yield piece.subarray(from, from + bytesInTurn);
+    }
   }
 }

@@ -1,9 +1,10 @@
 import { createHash } from "node:crypto";
+import { mostProblems } from "../../../domain/first-problems.js";
 import type { Problem } from "../../../domain/problem.js";
 import type { FoodMatch } from "../../../domain/quantity/food-name.js";
 import { openPointText } from "../../../exports/sentences/open-point-text.js";
 import { placedProblem } from "../../../imports/documents/yaml/placed-problem.js";
-import { readDocuments } from "../../../imports/documents/read-documents.js";
+import { readDocumentsInSlices } from "../../../imports/documents/read-documents.js";
 import { readRecipes, type RecipeProblem, type RecipeRecord } from "../../../imports/recipes/read-recipes.js";
 import {
   recipeDraft,
@@ -17,6 +18,7 @@ import { foodsForLines } from "../../drafts/line-foods.js";
 import { draftAuthorOf } from "../../access/draft-author.js";
 import { importCaller } from "../../drafts/store-draft.js";
 import type { Deps } from "../../deps.js";
+import { runInSlices, yieldToOthers } from "../../time-slices.js";
 import type { DraftRow, DraftRows } from "../../drafts/draft-row.js";
 import type { RunningImport } from "../running-import.js";
 import { readWholeFile } from "../files/read-whole-file.js";
@@ -43,6 +45,7 @@ export async function recipeRows(deps: Deps, job: RunningImport, publisher: stri
   };
   for (const problem of problems) add(problem.line, "", bad([problem], null));
   for (const record of records) {
+    await yieldToOthers(deps);
     const origin = recipeOrigin(record);
     if (record.recipe === null || origin === null) add(record.line, record.raw, bad(record.problems, null));
     else if (last.get(origin.name) !== record) add(record.line, record.raw, { kind: "REPEATED" });
@@ -59,13 +62,14 @@ function bad(problems: readonly RecipeProblem[], offer: string | null): DraftRow
 }
 
 async function stateOf(
-  { data }: Deps,
+  deps: Deps,
   { feed, fileName }: RunningImport,
   options: Omit<DraftOptions, "slug">,
   record: RecipeRecord,
   origin: RecipeOrigin,
   taken: Map<string, string>,
 ): Promise<DraftRow["state"]> {
+  const { data } = deps;
   const { recipe } = record;
   if (recipe === null) return bad(record.problems, null);
   const { publisher } = options;
@@ -88,7 +92,8 @@ async function stateOf(
   if (draft !== null && draft.updatedBy !== draftAuthorOf(importCaller(feed.slug).actor)) {
     problems.push({ code: "STALE_DRAFT", path: [], draft: "PLAN", slug, expected: null, actual: draft.version });
   }
-  const [read] = readDocuments(text, fileName).documents;
+  const { documents } = await runInSlices(deps, (work) => readDocumentsInSlices(text, fileName, mostProblems, work));
+  const [read] = documents;
   if (problems.length > 0 || read === undefined) return { kind: "BAD", problems, offer: text, component: null };
   return { kind: "TEXT", draft: "PLAN", slug, text, firstLine: 1, offer: text, read };
 }

@@ -1,0 +1,62 @@
+import { beforeEach, expect, it } from "vitest";
+import type { Deps } from "../../../src/services/deps.js";
+import { loadShippedRules } from "../../../src/services/rules/load-rule-set.js";
+import { loadSeeds } from "../../../src/services/drafts/load-seeds.js";
+import { openTimeSlicer } from "../../../src/services/time-slices.js";
+import { demo, rules } from "../../graphql/open-test-app.js";
+import { describeOnEmbedded } from "../../kit/databases.js";
+import { nightClock, openFeed, silentLog } from "./open-feed.js";
+
+const component = (at: number): string =>
+  `---\nkind: component\nslug: c${String(at)}\ntitle: C\nlocale: en\nmeasured-in: metric\nlines:\n  - 10 g carrots\nyield: { amount: 10 g, source: writer / weighed }\n`;
+const lines = (count: number, of: (at: number) => string): string =>
+  Array.from({ length: count }, (_, at) => of(at)).join("");
+
+const files = {
+  PRICES: [5_000, `food,pack,content,price\n${lines(5_000, (at) => `carrot,p${String(at)},500 g,1.20\n`)}`],
+  DOCUMENTS: [50, lines(50, component)],
+} as const;
+
+describeOnEmbedded("a file that is imported where readers are served", (open) => {
+  let deps: Deps;
+  let asked = 0;
+  let turns = 0;
+
+  beforeEach(async () => {
+    const { data } = await open();
+    // Every look at the clock is five milliseconds later: a slice is two looks long.
+    let now = 0;
+    const slicer = openTimeSlicer(() => (now += 5));
+    const beginJob = () => {
+      const work = slicer.beginJob();
+      return {
+        get steps() {
+          return work.steps;
+        },
+        step: (count: number) => work.step(count),
+        pause: () => {
+          asked += 1;
+          const pausing = work.pause();
+          if (pausing !== null) turns += 1;
+          return pausing;
+        },
+      };
+    };
+    deps = { data, clock: nightClock, log: silentLog, knownRules: new Map(), slicer: { ...slicer, beginJob } };
+    await loadShippedRules(deps, rules);
+    await loadSeeds(deps, demo);
+    [asked, turns] = [0, 0];
+  });
+
+  it.each(["PRICES", "DOCUMENTS"] as const)("%s: lets readers go first again and again", async (kind) => {
+    const [rows, text] = files[kind];
+    const publisher = kind === "DOCUMENTS" ? demo.publisher.slug : null;
+    const feed = await openFeed(deps, { publisher, kind, slug: "night", settings: { currency: "XTS", region: "GB" } });
+    const run = await feed.run(text);
+    expect(run.state).toBe("DONE");
+    expect(run.read).toBe(rows);
+    // Of a table some hundred rows are a turn; a document is taken apart in several.
+    expect(asked).toBeGreaterThan(kind === "PRICES" ? rows / 1_000 : 4 * rows);
+    expect(turns).toBeGreaterThan(asked / 5);
+  });
+});
