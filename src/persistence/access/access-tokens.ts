@@ -5,6 +5,7 @@ import { publisherId } from "./publishers.js";
 import { instantKey, readPage } from "../sql/read-page.js";
 import type { Session } from "../database/session.js";
 import { isStorable, storable } from "../sql/storable-text.js";
+import { idOfPublisher } from "../sql/id-of-publisher.js";
 
 const columns = Prisma.sql`t.id, b.slug AS publisher, t.name, t.scopes, t.created_at AS "createdAt",
   t.created_by_token AS "createdByToken", t.created_by_program AS "createdByProgram", t.expires_at AS "expiresAt",
@@ -77,10 +78,7 @@ export function accessTokenData({ db }: Session): Data["accessTokens"] {
           ],
           keys,
           from: Prisma.sql`access_tokens t`,
-          where:
-            publisher === null
-              ? Prisma.sql`TRUE`
-              : Prisma.sql`t.publisher_id = (SELECT id FROM publishers WHERE slug = ${publisher})`,
+          where: publisher === null ? Prisma.sql`TRUE` : Prisma.sql`t.publisher_id = ${idOfPublisher(publisher)}`,
           columns,
           join: Prisma.sql`JOIN access_tokens t ON t.id = k.k1 ${joinPublisher}`,
           keysOf: ({ createdAt, id }) => [createdAt.toISOString(), id],

@@ -6,6 +6,7 @@ import { publisherId } from "./publishers.js";
 import { readPage } from "../sql/read-page.js";
 import type { Session } from "../database/session.js";
 import { storable } from "../sql/storable-text.js";
+import { idOfPublisher } from "../sql/id-of-publisher.js";
 
 interface AuditRow extends Omit<AuditRecord, "author" | "id"> {
   readonly id: bigint;
@@ -43,10 +44,7 @@ export function auditTrailData({ db }: Session): Data["auditTrail"] {
           order: [{ column: Prisma.sql`a.id`, type: Prisma.sql`bigint`, descending: true }],
           keys,
           from: Prisma.sql`audit_entries a`,
-          where:
-            publisher === null
-              ? Prisma.sql`TRUE`
-              : Prisma.sql`a.publisher_id = (SELECT id FROM publishers WHERE slug = ${publisher})`,
+          where: publisher === null ? Prisma.sql`TRUE` : Prisma.sql`a.publisher_id = ${idOfPublisher(publisher)}`,
           columns: Prisma.sql`a.id, a.at, a.token_id AS "tokenId", t.name AS "tokenName", o.slug AS "tokenPublisher",
             a.program, b.slug AS publisher, a.action, a.subject_kind AS "subjectKind", a.subject, a.before, a.after,
             a.request_id AS "requestId"`,

@@ -46,9 +46,15 @@ export function publisherData({ db }: Session): Data["publishers"] {
   };
 }
 
+/** The id behind a slug; null: there is no such publisher. */
+export async function findPublisherId(db: Db, slug: string): Promise<string | null> {
+  if (!isStorable(slug)) return null;
+  return (await db.publisher.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
+}
+
 /** @throws UnknownPublisher */
 export async function publisherId(db: Db, slug: string): Promise<string> {
-  const found = isStorable(slug) ? await db.publisher.findUnique({ where: { slug }, select: { id: true } }) : null;
-  if (found === null) throw new UnknownPublisher(slug);
-  return found.id;
+  const id = await findPublisherId(db, slug);
+  if (id === null) throw new UnknownPublisher(slug);
+  return id;
 }

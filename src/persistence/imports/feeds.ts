@@ -1,7 +1,7 @@
 import type { Feed, FeedData, FeedKind } from "./import-data.js";
 import { toJson } from "../sql/json-column.js";
 import { isId } from "../sql/keys.js";
-import { publisherId } from "../access/publishers.js";
+import { findPublisherId, publisherData, publisherId } from "../access/publishers.js";
 import type { Db, Session } from "../database/session.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
@@ -44,13 +44,13 @@ export function feedData(session: Session): FeedData {
     byId: async (id) => {
       if (!isId(id)) return null;
       const row = await db.feed.findUnique({ where: { id } });
-      return row === null ? null : ((await named(db, [row]))[0] ?? null);
+      return row === null ? null : ((await named(session, [row]))[0] ?? null);
     },
     all: async (publisher) => {
       const owner = publisher === undefined ? null : await ownerOf(db, publisher);
       if (publisher !== undefined && owner === null) return [];
       return named(
-        db,
+        session,
         await db.feed.findMany({ ...(owner === null ? {} : { where: { owner } }), orderBy: { slug: "asc" } }),
       );
     },
@@ -64,16 +64,12 @@ export function feedData(session: Session): FeedData {
   };
 }
 
-async function ownerOf(db: Db, publisher: string | null): Promise<string | null> {
-  if (publisher === null) return operatorId;
-  if (!isStorable(publisher)) return null;
-  return (await db.publisher.findUnique({ where: { slug: publisher }, select: { id: true } }))?.id ?? null;
-}
+const ownerOf = async (db: Db, publisher: string | null): Promise<string | null> =>
+  publisher === null ? operatorId : findPublisherId(db, publisher);
 
-async function named(db: Db, rows: readonly FeedRow[]): Promise<readonly Feed[]> {
-  const ids = [...new Set(rows.map(({ owner }) => owner))];
-  const owners = await db.publisher.findMany({ where: { id: { in: ids } }, select: { id: true, slug: true } });
-  const slugs = new Map(owners.map(({ id, slug }) => [id, slug]));
+async function named(session: Session, rows: readonly FeedRow[]): Promise<readonly Feed[]> {
+  const owners = await publisherData(session).byIds([...new Set(rows.map(({ owner }) => owner))]);
+  const slugs = new Map(owners.flatMap((publisher) => (publisher === null ? [] : [[publisher.id, publisher.slug]])));
   // A feed whose publisher is gone is nobody's, and is passed over.
   return rows.flatMap((row) => {
     const publisher = slugs.get(row.owner) ?? null;

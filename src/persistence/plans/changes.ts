@@ -4,6 +4,7 @@ import { Prisma } from "../generated/client.js";
 import { readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
 import { isStorable } from "../sql/storable-text.js";
+import { idOfPublisher } from "../sql/id-of-publisher.js";
 
 interface ChangeRow extends Change {
   readonly position: bigint;
@@ -48,7 +49,7 @@ export async function addChange(
 function ofPublisher(publisher: string | null): Prisma.Sql {
   if (publisher === null) return Prisma.sql`c.position IS NOT NULL`;
   if (!isStorable(publisher)) return Prisma.sql`FALSE`;
-  return Prisma.sql`c.position IS NOT NULL AND c.publisher_id = (SELECT id FROM publishers WHERE slug = ${publisher})`;
+  return Prisma.sql`c.position IS NOT NULL AND c.publisher_id = ${idOfPublisher(publisher)}`;
 }
 
 const changeOf = ({ id, publisher, kind, revisionId, at }: ChangeRow): Change => ({

@@ -8,6 +8,7 @@ import { isHeld, linksOf, rarestLink } from "./revision-links.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "../database/session.js";
 import { isStorable } from "../sql/storable-text.js";
+import { idOfPublisher } from "../sql/id-of-publisher.js";
 
 const keys = z.tuple([instantKey, z.string().refine(isId)]);
 
@@ -45,7 +46,7 @@ async function orderedTables(
   if (texts.some((text) => text !== null && !isStorable(text))) return { ...plans, where: Prisma.sql`FALSE` };
   const links = linksOf(filter);
   if (publisher !== null) {
-    const ofPublisher = Prisma.sql`p.publisher_id = (SELECT id FROM publishers WHERE slug = ${publisher})`;
+    const ofPublisher = Prisma.sql`p.publisher_id = ${idOfPublisher(publisher)}`;
     return { ...plans, where: allOf([ofPublisher, ...links.map(isHeld)]) };
   }
   const rarest = await rarestLink(db, links);

@@ -6,6 +6,7 @@ import { publisherId } from "../access/publishers.js";
 import { instantKey, readPage } from "../sql/read-page.js";
 import type { Session } from "../database/session.js";
 import { isStorable, storable } from "../sql/storable-text.js";
+import { idOfPublisher } from "../sql/id-of-publisher.js";
 
 const columns = Prisma.sql`w.id, b.slug AS publisher, w.url, w.kinds, w.created_at AS "createdAt",
   w.disabled_at AS "disabledAt", w.disabled_because AS "disabledBecause"`;
@@ -43,7 +44,7 @@ export function webhookData({ db }: Session): Data["webhooks"] {
           where:
             publisher === null || !isStorable(publisher)
               ? Prisma.sql`${publisher === null}`
-              : Prisma.sql`w.publisher_id = (SELECT id FROM publishers WHERE slug = ${publisher})`,
+              : Prisma.sql`w.publisher_id = ${idOfPublisher(publisher)}`,
           columns,
           join: Prisma.sql`JOIN webhooks w ON w.id = k.k1 JOIN publishers b ON b.id = w.publisher_id`,
           keysOf: ({ createdAt, id }) => [createdAt.toISOString(), id],

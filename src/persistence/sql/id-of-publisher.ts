@@ -1,0 +1,4 @@
+import { Prisma } from "../generated/client.js";
+
+/** The id behind a publisher's slug, as a subquery; it finds nothing where there is no such publisher. */
+export const idOfPublisher = (slug: string): Prisma.Sql => Prisma.sql`(SELECT id FROM publishers WHERE slug = ${slug})`;
