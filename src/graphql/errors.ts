@@ -31,7 +31,7 @@ export function valueOf<T>(result: Result<T>): T {
 }
 
 /** What a caller sees of a fault. The rest is in the log under the request id. */
-const faultMessage = "Something went wrong on our side. Quote the request id when you report it.";
+const faultMessage = "An internal error occurred. Quote the request id when you report it.";
 
 /** A fault of ours, as the caller sees it. */
 export const shownFault = (requestId: string): GraphQLFormattedError => ({

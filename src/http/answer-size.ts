@@ -8,7 +8,7 @@ export class AnswerTooLarge extends Error {
 
   constructor() {
     super(
-      "The answer would be larger than 4 MB. Ask for less of it: one part of a plan, fewer plans, shorter pages, a shorter household, or in several requests.",
+      "The answer would be larger than 4 MB. Request less: one part of a plan, fewer plans, shorter pages, a shorter household, or several requests.",
     );
   }
 }

@@ -35,5 +35,5 @@ export function countJson(bytes: Uint8Array): JsonExcess | null {
 
 export const excessText = ({ what, limit }: JsonExcess): string =>
   what === "levels"
-    ? `The body has lists and objects within one another more than ${String(limit)} deep.`
-    : `The body holds more than ${String(limit)} values. Ask for less, or in several requests.`;
+    ? `The body nests lists and objects more than ${String(limit)} deep.`
+    : `The body holds more than ${String(limit)} values. Request less, or use several requests.`;

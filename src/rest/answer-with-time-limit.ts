@@ -7,7 +7,7 @@ export class TimeLimitExceeded extends Error {
   readonly statusCode = 504;
 
   constructor() {
-    super("This took too long and was ended. Ask for less, or again later.");
+    super("This took too long and was stopped. Request less, or try again later.");
   }
 }
 

@@ -10,11 +10,11 @@ export const problemKinds = {
     title: "A parameter is wrong",
     help:
       "`problems` lists every parameter that is wrong: `path` begins with its name, and `message` says what to write instead." +
-      " Nothing was computed. Parameters that are not known are refused too, so that a spelling mistake is not taken for an answer.",
+      " Nothing was computed. Unknown parameters are rejected too, so that a misspelt one is never ignored.",
   },
   unauthenticated: {
     status: 401,
-    title: "The access token is not taken, or there is none",
+    title: "The access token is missing or invalid",
     help:
       "Send it as `Authorization: Bearer` and the token. `detail` says what is wrong: it was not copied whole, is unknown, was" +
       " revoked, or has expired. What is published can be read without one.",
@@ -33,17 +33,17 @@ export const problemKinds = {
   },
   "method-not-allowed": {
     status: 405,
-    title: "This address does not take that method",
-    help: "The header `Allow` lists the methods it takes.",
+    title: "This address does not support that method",
+    help: "The header `Allow` lists the supported methods.",
   },
   "not-acceptable": {
     status: 406,
-    title: "It cannot be had in a form you accept",
+    title: "No accepted media type is available",
     help: "`available` lists the media types. Ask for one of them in `Accept`, or by the ending of the address.",
   },
   "too-slow": {
     status: 408,
-    title: "The request did not come in time",
+    title: "The request did not arrive in time",
     help: "A body has half a minute to arrive, a file for a feed ten minutes. Send it again over a new connection.",
   },
   "address-too-long": {
@@ -63,17 +63,17 @@ export const problemKinds = {
   },
   "unsupported-media-type": {
     status: 415,
-    title: "The body has a form that is not read",
+    title: "The media type of the body is not supported",
     help: "Send it as `application/json` in UTF-8.",
   },
   "not-processable": {
     status: 422,
-    title: "The body was read, and something in it is wrong",
+    title: "Something in the body is wrong",
     help: "`problems` lists everything that is wrong: `path` is the place in the body, and `message` says what to write instead.",
   },
   "no-session": {
     status: 422,
-    title: "The work fits no order",
+    title: "No order of the work is possible",
     help:
       "What was asked is right, and no order of the steps keeps all their waits, in one session or divided over days. `problems`" +
       " names the steps that stand in each other's way. Ask for fewer servings, for another kitchen with `cooks` or `appliance`, or" +
@@ -88,7 +88,7 @@ export const problemKinds = {
   },
   "quota-exceeded": {
     status: 429,
-    title: "Too much was asked for in one minute",
+    title: "The rate limit was exceeded",
     help:
       "Wait as long as the header `Retry-After` says. `RateLimit-Policy` names the budget in points a minute, and `RateLimit` what" +
       " is left of it. With an access token the token is charged and not the address. An answer may be kept as long as its" +
@@ -96,8 +96,8 @@ export const problemKinds = {
   },
   overloaded: {
     status: 503,
-    title: "Too much is asked at the moment",
-    help: "Nothing was done. Ask again after as many seconds as the header `Retry-After` says.",
+    title: "The service is overloaded",
+    help: "Nothing was done. Try again after as many seconds as the header `Retry-After` says.",
   },
   unavailable: {
     status: 503,
@@ -109,11 +109,11 @@ export const problemKinds = {
   "timed-out": {
     status: 504,
     title: "This took too long",
-    help: "It was ended, and nothing goes on. Ask for less, or again later.",
+    help: "It was stopped. Request less, or try again later.",
   },
   fault: {
     status: 500,
-    title: "Something went wrong on our side",
+    title: "An internal error occurred",
     help: "Quote the `requestId` when you report it.",
   },
 } as const satisfies Record<string, { readonly status: number; readonly title: string; readonly help: string }>;

@@ -68,7 +68,7 @@ const sentences: Partial<Record<ProblemKind, string>> = {
   "not-found": "There is nothing at this address.",
   "too-large": "The body is too large. Bodies are read up to one megabyte.",
   "unsupported-media-type": "Send the body as application/json in UTF-8.",
-  fault: "Something went wrong on our side. Quote the request id when you report it.",
+  fault: "An internal error occurred. Quote the request id when you report it.",
 };
 
 /**

@@ -46,7 +46,7 @@ describeOnEmbedded("an answer that is larger than anybody reads", (open) => {
     async (form) => {
       const { status, body, headers } = await app.get(`/v1/plans/${publisher}/endless${form}`);
       expect([status, body.type, headers["cache-control"]]).toEqual([422, "/problems/answer-too-large", "no-store"]);
-      expect(body.detail).toContain("Ask for less");
+      expect(body.detail).toContain("Request less");
       expect((await app.get(`/v1/plans/${publisher}/copy-1${form}`)).status).toBe(200);
     },
   );
@@ -54,7 +54,7 @@ describeOnEmbedded("an answer that is larger than anybody reads", (open) => {
   it("is refused on a page for people, as a page", async () => {
     const { status, headers, text } = await request(app.app.server).get(`/p/${publisher}/endless`);
     expect([status, headers["content-type"]]).toEqual([422, "text/html; charset=utf-8"]);
-    expect(text).toContain("Ask for less");
+    expect(text).toContain("Request less");
   });
 
   it("is refused over GraphQL, in a query and in a list of aliases", async () => {
@@ -64,7 +64,7 @@ describeOnEmbedded("an answer that is larger than anybody reads", (open) => {
     const { status, errors, data, text } = await app.ask(asked, { p: copies, h: household });
     expect([status, errors[0]?.extensions["code"], data]).toEqual([400, "ANSWER_TOO_LARGE", undefined]);
     expect(JSON.parse(text)).toHaveProperty("extensions.cost.asked");
-    expect(errors[0]?.message).toContain("Ask for less");
+    expect(errors[0]?.message).toContain("Request less");
   });
 
   it("is refused where a draft of 300 kB is asked for under fifteen names; a mutation says that it was done", async () => {

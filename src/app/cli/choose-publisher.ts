@@ -22,11 +22,11 @@ export async function choosePublisher(
     throw new CommandFailed(
       exitCodes.problems,
       "SEVERAL_PUBLISHERS",
-      `These plans belong to ${named.join(" and ")}. Hand in the files of one publisher at a time.`,
+      `These plans belong to ${named.join(" and ")}. Pass the files of one publisher at a time.`,
     );
   }
   if (only !== undefined) return only;
   const { viewer } = await service.ask(ViewerDocument, {});
   if (viewer?.publisher) return viewer.publisher.slug;
-  throw usage("Nothing says whose documents these are: name the publisher with --publisher.");
+  throw usage("The publisher of these documents is unknown. Name it with --publisher.");
 }

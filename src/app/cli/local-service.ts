@@ -39,7 +39,7 @@ async function opened(environment: Environment): Promise<OpenDatabase> {
     if (!(error instanceof Error)) throw error;
     if (error instanceof EmbeddedDatabaseBusy) {
       throw new CommandFailed(exitCodes.unreachable, "DATABASE_IN_USE", [
-        `The database in ${environment.dataDir} is in use (${error.holder}). Stop the service for the moment, or ask it: leave --local out.`,
+        `The database in ${environment.dataDir} is in use (${error.holder}). Stop the service first, or leave out --local to use the service.`,
       ]);
     }
     throw new CommandFailed(exitCodes.unreachable, "NO_DATABASE", `The database cannot be opened: ${messageOf(error)}`);

@@ -68,6 +68,6 @@ function failed(error: unknown, { err }: Output): Outcome {
   if (error instanceof CommandFailed) return { exit: error.exit, problems: error.problems, result: null };
   const message = error instanceof Error ? error.message : String(error);
   err(`${error instanceof Error ? (error.stack ?? message) : message}\n`);
-  const { problems } = new CommandFailed(exitCodes.fault, "FAULT", `A fault of this program: ${message}`);
+  const { problems } = new CommandFailed(exitCodes.fault, "FAULT", `Internal error: ${message}`);
   return { exit: exitCodes.fault, problems, result: null };
 }

@@ -37,7 +37,7 @@ class Unreadable extends Error {
 async function readText(name: string): Promise<string> {
   const { size } = await stat(name);
   if (size > largestFile) {
-    throw new Unreadable(`it has ${size} bytes, and ${largestFile} are the most. Part it into several files.`);
+    throw new Unreadable(`it has ${size} bytes, and ${largestFile} are the most. Split it into several files.`);
   }
   const bytes = await readFile(name);
   try {

@@ -36,7 +36,7 @@ export function openRemote({ server, token }: ClientSettings): RemoteService {
   const address = new URL("graphql", root);
   // Wrong letters are found here, so that they are not sent anywhere.
   if (token !== null && readTokenText(token) === null) {
-    throw usage("The access token has a letter too many, too few or wrong. Copy it again, whole.");
+    throw usage("The access token is mistyped or incomplete. Copy it again.");
   }
   const shown = { accept: "application/json", ...(token === null ? {} : { authorization: `Bearer ${token}` }) };
   return {
@@ -128,6 +128,6 @@ function notOurs(address: URL, { status, headers }: Response): CommandFailed {
   return new CommandFailed(
     exitCodes.unreachable,
     "NOT_A_SERVICE",
-    `${address.origin} answers with ${status}, and not as a Prepwright service does.${to} Is --server right?`,
+    `${address.origin} answers with ${status}, which is not an answer of a Prepwright service.${to} Is --server right?`,
   );
 }

@@ -53,7 +53,7 @@ export async function startTelemetry(settings: Settings, log: Logger): Promise<T
       watchAll(metrics, watched);
       const server = await startOperationsServer({ ...at, metrics, readiness: watched.readiness });
       close = () => server.close();
-      log.info({ address: server.address }, "figures are at /metrics there");
+      log.info({ address: server.address }, "metrics are served at /metrics");
     },
     close: async () => {
       await Promise.all([close(), traces?.close()]);

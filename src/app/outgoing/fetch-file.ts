@@ -60,13 +60,13 @@ export async function fetchFile(
       const passing = isPassing ? { retryAfter: headers["retry-after"] ?? null } : null;
       throw new FileNotHad(`the address answered ${String(status)}`, passing);
     }
-    if (!URL.canParse(location, url.href)) throw new FileNotHad("the address sends on to something that is no address");
+    if (!URL.canParse(location, url.href)) throw new FileNotHad("the address redirects to an invalid address");
     url = new URL(location, url);
     if (!allowed.has(url.hostname)) {
-      throw new FileNotHad(`the address sends on to ${url.hostname}, which the feed does not name among its hosts`);
+      throw new FileNotHad(`the address redirects to ${url.hostname}, which the feed does not name among its hosts`);
     }
   }
-  throw new FileNotHad(`the address sends on more than ${String(mostHops)} times`);
+  throw new FileNotHad(`the address redirects more than ${String(mostHops)} times`);
 }
 
 /**
@@ -79,7 +79,7 @@ function ask(url: URL, known: FileTags | null, options: FetchOptions, signal: Ab
   const allowPrivate = options.allowPrivate ?? false;
   const literal = literalAddress(url);
   if (url.protocol !== "https:" && !(allowPrivate && url.protocol === "http:")) {
-    return Promise.reject(new FileNotHad("only https: is fetched"));
+    return Promise.reject(new FileNotHad("only https: addresses are fetched"));
   }
   if (!allowPrivate && literal !== null && !isPublicAddress(literal)) {
     return Promise.reject(unreachable(new PrivateAddress()));
@@ -101,7 +101,7 @@ function ask(url: URL, known: FileTags | null, options: FetchOptions, signal: Ab
       ...(allowPrivate ? {} : { lookup: publicLookup }),
     });
     sending.setTimeout(options.silent ?? fetchTimes.silent, () =>
-      sending.destroy(new Error("it was silent for too long")),
+      sending.destroy(new Error("no data arrived for too long")),
     );
     sending.on("response", settled);
     sending.on("error", (error) => failed(unreachable(error)));
@@ -114,7 +114,7 @@ async function* bytesOf(answer: IncomingMessage): AsyncGenerator<Uint8Array> {
   const encoding = (answer.headers["content-encoding"] ?? "identity").toLowerCase();
   if (encoding !== "gzip" && encoding !== "identity") {
     answer.destroy();
-    throw new FileNotHad(`the file comes packed as ${encoding}, which was not asked for`);
+    throw new FileNotHad(`the file is compressed as ${encoding}, which was not asked for`);
   }
   let packed = 0;
   let unpacked = 0;
@@ -129,13 +129,13 @@ async function* bytesOf(answer: IncomingMessage): AsyncGenerator<Uint8Array> {
       unpacked += piece.length;
       if (unpacked > bomb.from && unpacked > packed * bomb.ratio) {
         answer.destroy();
-        throw new FileNotHad(`the file unpacks to more than ${String(bomb.ratio)} times its size`);
+        throw new FileNotHad(`the file expands to more than ${String(bomb.ratio)} times its size`);
       }
       yield piece;
     }
   } catch (error) {
     if (error instanceof FileNotHad || !(error instanceof Error)) throw error;
-    throw new FileNotHad(`the file broke off: ${error.message}`, anyTime);
+    throw new FileNotHad(`the file was truncated: ${error.message}`, anyTime);
   } finally {
     answer.destroy();
   }

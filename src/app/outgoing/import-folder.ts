@@ -9,12 +9,12 @@ import type { FoundFile } from "../../services/imports/files/file-sources.js";
  * feed; of a publisher the way begins at the folder of its slug. What is looked at is what is read, whoever changes the folder meanwhile.
  */
 export async function fileInFolder(root: string | null, publisher: string | null, path: string): Promise<FoundFile> {
-  if (root === null) throw new FileNotHad("no folder for imports is set: PREPWRIGHT_IMPORT_DIR");
+  if (root === null) throw new FileNotHad("PREPWRIGHT_IMPORT_DIR is not set, so no folder can be read");
   const steps = [...(publisher === null ? [] : [publisher]), ...path.split("/")].filter(
     (step) => step !== "" && step !== ".",
   );
   if (steps.length === 0 || steps.some((step) => step === ".." || /[\\\0]/.test(step))) {
-    throw new FileNotHad("the path leads out of the folder for imports");
+    throw new FileNotHad("the path leads out of PREPWRIGHT_IMPORT_DIR");
   }
   const handle = await openBelow(root, steps).catch((error: unknown) => {
     throw error instanceof FileNotHad ? error : notThere(error, steps);
@@ -22,7 +22,7 @@ export async function fileInFolder(root: string | null, publisher: string | null
   try {
     const { nlink } = await handle.stat();
     // Another name of it may be one that this folder's keeper could not read; who may write here could have linked it.
-    if (nlink > 1) throw new FileNotHad(`the file ${steps.join("/")} has other names (hard links): put a copy there`);
+    if (nlink > 1) throw new FileNotHad(`the file ${steps.join("/")} has several hard links: put a copy there`);
   } catch (error) {
     await handle.close();
     throw error;
@@ -64,7 +64,7 @@ async function openStep(
   const path = process.platform === "linux" ? `/proc/self/fd/${from.fd}/${step}` : way;
   const wrong = (): FileNotHad => new FileNotHad(`there is no file ${steps.join("/")}`);
   const found = await lstat(path);
-  if (found.isSymbolicLink()) throw new FileNotHad("the path leads over a link, which is not followed");
+  if (found.isSymbolicLink()) throw new FileNotHad("the path contains a symbolic link, which is not followed");
   if (isLast ? !found.isFile() : !found.isDirectory()) throw wrong();
   // A pipe that somebody puts there meanwhile must not keep the import waiting.
   const handle = await open(path, O_RDONLY | O_NOFOLLOW | O_NONBLOCK | (isLast ? 0 : O_DIRECTORY));

@@ -22,7 +22,7 @@ export function startWebhookSender(deps: Deps): WebhookSender {
   const run = async (): Promise<void> => {
     while (!stop.signal.aborted) {
       const tried = await deliverWebhooks(deps, outside).catch((error: unknown) => {
-        deps.log.error({ err: error }, "webhooks could not be sent");
+        deps.log.error({ err: error }, "webhooks could not be sent; they are tried again");
         return 0;
       });
       if (tried === 0) await wait(pause, null, { signal: stop.signal }).catch(() => null);

@@ -19,7 +19,7 @@ export function startImportWorker(deps: Deps): ImportWorker {
   const run = async (): Promise<void> => {
     while (!stop.signal.aborted) {
       await runImports(deps, name, { stop: stop.signal }).catch((error: unknown) => {
-        deps.log.error({ err: error }, "imports could not be worked on");
+        deps.log.error({ err: error }, "imports could not be run; they are tried again");
       });
       await wait(pause, null, { signal: stop.signal }).catch(() => null);
     }

@@ -99,7 +99,7 @@ function watchStatements(sql: Sql, log: Log): WatchedStatements {
       return { rows: [...rows] };
     } catch (error) {
       if (!endsJobs.test(text)) throw error;
-      log.error({ err: error, queue: values[0] }, "how a job ended could not be written down; it runs again later");
+      log.error({ err: error, queue: values[0] }, "the result of a job could not be stored; the job runs again later");
       return { rows: [{ count: "0" }] };
     }
   };

@@ -22,7 +22,7 @@ export function reviewAfterChanges(
   let hasListened = false;
   const ask = (): void => {
     queue.enqueueOften(reviewRevisionsJob.name, seconds).catch((error: unknown) => {
-      log.error({ err: error }, "a review of published plans could not be asked for; the next is in the morning");
+      log.error({ err: error }, "a review of published plans could not be queued; the next one is in the morning");
     });
   };
   return follow({

@@ -32,7 +32,7 @@ export interface Overload {
 }
 
 const sentences: Readonly<Record<OverloadReason, string>> = {
-  "event-loop": "The process has more to compute than it can.",
+  "event-loop": "The process is short of processor time.",
   heap: "The process is short of memory.",
   pool: "Too many requests wait for a connection to the database.",
 };
@@ -77,7 +77,7 @@ export interface SheddingOptions {
   readonly dice: () => number;
 }
 
-const message = "Too much is asked at the moment. Nothing was done; ask again in a moment.";
+const message = "The service is overloaded. Nothing was done; try again in a moment.";
 
 /** Rejects requests with 503 before any work is done for them, except health checks. */
 export function shedLoad(app: FastifyInstance, { overload, onShed, dice }: SheddingOptions): void {

@@ -32,7 +32,7 @@ export function createReadiness({ pendingMigrations, patience = 1_000 }: Readine
   const askDatabase = (): Promise<readonly NotReady[]> => {
     asking ??= pendingMigrations()
       .then(migrationFaults, (): readonly NotReady[] => [
-        { code: "DATABASE_SILENT", message: "The database cannot be asked." },
+        { code: "DATABASE_SILENT", message: "The database cannot be reached." },
       ])
       .finally(() => {
         asking = null;
@@ -61,7 +61,12 @@ export function createReadiness({ pendingMigrations, patience = 1_000 }: Readine
 const migrationFaults = (names: readonly string[]): readonly NotReady[] =>
   names.length === 0
     ? []
-    : [{ code: "MIGRATIONS_PENDING", message: `The database lacks ${names.join(", ")}. A start applies them.` }];
+    : [
+        {
+          code: "MIGRATIONS_PENDING",
+          message: `The database lacks ${names.join(", ")}. They are applied at the next start.`,
+        },
+      ];
 
 async function within(patience: number, answer: Promise<readonly NotReady[]>): Promise<readonly NotReady[]> {
   let timer: NodeJS.Timeout | undefined;

@@ -129,7 +129,7 @@ function embeddedInProduction(set: Given): readonly string[] {
   const allowed = set["PREPWRIGHT_ALLOW_EMBEDDED"] === "1";
   if (set["NODE_ENV"] !== "production" || set["DATABASE_URL"] !== undefined || allowed) return [];
   return [
-    "DATABASE_URL must name a Postgres server in production. The embedded database is for trying out and small sites;" +
+    "DATABASE_URL must name a Postgres server in production. The embedded database is for evaluation and small sites;" +
       " PREPWRIGHT_ALLOW_EMBEDDED=1 takes it all the same",
   ];
 }
@@ -139,14 +139,14 @@ function besideNoServer(set: Given): readonly string[] {
   if (set["DATABASE_URL"] !== undefined) return [];
   return ["DATABASE_DIRECT_URL", "DATABASE_REPLICA_URLS"]
     .filter((name) => set[name] !== undefined)
-    .map((name) => `${name} goes with DATABASE_URL, which names no server`);
+    .map((name) => `${name} needs DATABASE_URL, which is not set`);
 }
 
 function reportByHalves(set: Given): readonly string[] {
   const names = ["PREPWRIGHT_REPORT_URL", "PREPWRIGHT_REPORT_SECRET"] as const;
   const missing = names.filter((name) => set[name] === undefined);
   return missing.length === 1
-    ? [`${missing.join()} must be set too: the report of the imports goes out signed or not at all`]
+    ? [`${missing.join()} must be set too, because reports of imports are always signed`]
     : [];
 }
 

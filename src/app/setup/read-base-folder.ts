@@ -55,5 +55,5 @@ export async function readBaseFolder(seeds: string): Promise<BaseFoods> {
   if (base !== null) return base;
   const [first] = problems;
   const where = first === undefined ? seeds : `${first.file}:${String(first.line)}: ${problemText(first.problem)}`;
-  throw new Error(`the base foods are refused: ${where}`);
+  throw new Error(`the base foods are invalid: ${where}`);
 }

@@ -14,5 +14,5 @@ export async function readRulesFolder(folder: string): Promise<RuleSet> {
   if (rules !== null) return rules;
   const [first] = problems;
   const where = first === undefined ? folder : `${first.file}:${first.line}: ${problemText(first.problem)}`;
-  throw new Error(`the published rules are refused: ${where}`);
+  throw new Error(`the published rules are invalid: ${where}`);
 }

@@ -9,6 +9,6 @@ export async function seedDatabase(deps: Deps, root: string): Promise<SeedsLoade
   const { publisher, foods, components, plans } = await readShipped("demo", root);
   const bundles = plans.map((plan) => bundleOf(plan, components, foods));
   const loaded = await loadSeeds(deps, { publisher, foods, bundles });
-  if (!loaded.ok) throw new Error(`the demo data is refused: ${loaded.problems.map(problemText).join(" ")}`);
+  if (!loaded.ok) throw new Error(`the demo data is invalid: ${loaded.problems.map(problemText).join(" ")}`);
   return loaded.value;
 }

@@ -72,7 +72,7 @@ export const variables = {
   /** The most that is cached, in megabytes; 0: nothing. */
   cacheMegabytes: withDefault(
     "PREPWRIGHT_CACHE_MB",
-    wholeNumber(/^\d{1,5}$/, "must be a whole number of megabytes; 0 keeps nothing"),
+    wholeNumber(/^\d{1,5}$/, "must be a whole number of megabytes; 0 turns the cache off"),
     64,
   ),
   /** From SIGTERM to the stop, in milliseconds, in which everything is still answered. null: see `environment.ts`. */
@@ -90,7 +90,7 @@ export const variables = {
   /** Delay of the event loop beyond which requests are turned away, in milliseconds; 0: none are. */
   shedDelayMs: withDefault(
     "PREPWRIGHT_SHED_DELAY_MS",
-    wholeNumber(/^\d{1,5}$/, "must be a whole number of milliseconds up to 99999; 0 turns nobody away"),
+    wholeNumber(/^\d{1,5}$/, "must be a whole number of milliseconds up to 99999; 0 is no limit"),
     500,
   ),
   /** Below it are the files of feeds that come from a folder; null: there are none. */

@@ -45,35 +45,35 @@ function sentence(finding: NamedFinding): string {
   const thing = thingIn(finding);
   switch (finding.code) {
     case "APPLIANCE_NOT_IN_KITCHEN":
-      return `The plan's kitchen has no "${finding.appliance}", so the session reckons with one. Name it in the kitchen, or take another.`;
+      return `The plan's kitchen has no "${finding.appliance}", so the session assumes one. Add it to the kitchen, or use another appliance.`;
     case "KEPT_BEYOND_RULES":
     case "NEEDS_THE_COLD":
     case "FORM_UNKNOWN":
       return stopsPublishingSentence(finding, name);
     case "LINE_IN_NO_STEP":
-      return `No step uses "${thing(finding.item)}". Name it in a step, or take the line out.`;
+      return `No step uses "${thing(finding.item)}". Name it in a step, or remove the line.`;
     case "AMOUNT_MISSING":
-      return `"${thing(finding.item)}" has no amount, so nobody can tell how much to make.`;
+      return `"${thing(finding.item)}" has no amount, so the amount to make is unknown.`;
     case "NOT_MEASURABLE":
       return `"${thing(finding.item)}" is less than a kitchen can measure at these servings. Write a larger batch, or "to taste".`;
     case "COMPONENT_NEVER_EATEN":
-      return `"${name("components", finding.component)}" is made and nobody eats it.`;
+      return `"${name("components", finding.component)}" is made, but no meal uses it.`;
     case "COMPONENT_LEFT_OVER":
       return `${Math.round(finding.share * 100)} % of "${name("components", finding.component)}" is left over. Use it in a meal, or allow smaller batches.`;
     case "KEPT_TOO_LONG":
       return keptTooLong(finding);
     case "NOBODY_SAYS_HOW_LONG":
-      return `Nobody says how long "${name("components", finding.subject)}" keeps. Give a keeping rule and who says so.`;
+      return `There is no keeping time for "${name("components", finding.subject)}". Add a keeping time with its source.`;
     case "OVEN_WITHOUT_TEMPERATURE":
-      return `Step "${finding.step}" bakes and gives no temperature.`;
+      return `Step "${finding.step}" bakes without a temperature. Add \`celsius\`.`;
     case "OVEN_NOT_PREHEATED":
       return `Step "${finding.step}" bakes at ${heatIn(finding.temperatureC, "oven", finding.degrees ?? "C")}, and nothing heats the oven before it.`;
     case "FIXED_FOR_MORE":
-      return `Step "${finding.step}" takes the same however much is made, and ${Number(finding.batches.toFixed(2))} batches are. Leave \`grows\` out, or write \`per batch\` or \`per load\`.`;
+      return `Step "${finding.step}" takes the same time for any amount, but ${Number(finding.batches.toFixed(2))} batches are. Leave \`grows\` out, or write \`per batch\` or \`per load\`.`;
     case "FOOD_OF_OPEN_TABLE":
       return `"${thing(finding.food)}" is known by its figures in the open food table alone. Nobody says what allergens it contains, which diets it fits, how long it keeps and what it costs: they stay unknown for readers. Save a food of your own with \`usda\` and what you know.`;
     case "CUT_IN_NO_STEP":
-      return `"${thing(finding.item)}" is said to be cut, and no step that uses it cuts it. Say so in a step, so that its time counts.`;
+      return `"${thing(finding.item)}" is prepared by cutting, but no step that uses it cuts it. Add the cutting to a step, so that its time counts.`;
     case "HOT_MAY_WAIT":
       return `Nothing says how long what step "${finding.step}" heats may stand after it. Write \`wait-at-most\` in the step that drains or chills it.`;
     case "NEVER_CHILLED":
@@ -81,13 +81,13 @@ function sentence(finding: NamedFinding): string {
     case "CAUTION_NOT_NAMED":
       return cautionsSentence(name("components", finding.subject), [finding.caution]);
     case "CAUTION_UNKNOWN":
-      return `"${name("components", finding.subject)}" names the caution "${finding.caution}", which no rule knows.`;
+      return `"${name("components", finding.subject)}" lists the caution "${finding.caution}", which is in no published rule.`;
     case "CLAIM_BROKEN":
     case "CLAIM_NOT_KNOWN":
     case "CLAIM_WITHOUT_RULE":
       return claimSentence(finding, thing);
     case "SESSION_TOO_LONG":
-      return `The session takes ${Math.ceil(finding.minutes)} minutes, and ${finding.promised} are promised.`;
+      return `The session takes ${Math.ceil(finding.minutes)} minutes, but ${finding.promised} were promised.`;
   }
 }
 

@@ -5,10 +5,10 @@ type OpenPoint = Extract<Problem, { readonly code: "RECIPE_OPEN" }>;
 
 const reasonWords: Readonly<Record<LineReasonCode, string>> = {
   TOO_LONG: "it is too long for an ingredient",
-  EMPTY: "nothing is written",
+  EMPTY: "it is empty",
   BAD_NUMBER: "its number cannot be read",
   AMBIGUOUS_NUMBER: "its number can mean two things",
-  NEGATIVE_NUMBER: "its number is below nothing",
+  NEGATIVE_NUMBER: "its number is negative",
   AMBIGUOUS_UNIT: "its unit has more than one size",
   HEADING: "it looks like a heading",
   NO_FOOD: "it names no food",
@@ -25,12 +25,12 @@ const reasonWords: Readonly<Record<LineReasonCode, string>> = {
   SIZE_OR_GRAMS: "it means large ones, or grams",
   NOT_SOLD_SO: "no food of that name is known to be sold in that, or in that size; name the one that is meant",
   AMOUNTS_CONTRADICT: "its two amounts differ by more than twice; keep the right one",
-  UNIT_NOT_OF_FOOD: "nobody has said what one of these is of this food; write a weight or a volume",
+  UNIT_NOT_OF_FOOD: "the size of one of these is unknown for this food; write a weight or a volume",
   DRY_OR_DRAINED: "it names a dry food and is drained; name the boiled or tinned one, or leave the draining out",
   DRY_OR_COOKED: "it may be weighed before or after boiling; name the dry or the boiled food",
   READY_OR_NOT: "it may be weighed before or after trimming; say which",
-  IMPLAUSIBLE_AMOUNT: "its amount is far from what anybody cooks with; look at the number and the unit",
-  NOTHING: "its amount is nothing",
+  IMPLAUSIBLE_AMOUNT: "its amount is implausible; check the number and the unit",
+  NOTHING: "its amount is zero",
 };
 
 /** What is open about a line that was written as text, and what to write. */
@@ -46,7 +46,7 @@ export function openLineText({ written, reasons, named, amounts }: Extract<Probl
 const namedText = (named: readonly string[]): string =>
   named.length > 0
     ? `it may mean any of these: ${named.join(", ")}`
-    : "no food or component is known by these words; write a food document for it, or another name";
+    : "no known food or component has this name; use another name, or write a document for it";
 
 /** One open point of a recipe in plain words: what is open, and what to write. */
 export function openPointText(point: OpenPoint): string {
@@ -75,5 +75,5 @@ const isReason = (code: string): code is LineReasonCode => Object.hasOwn(reasonW
 function foodText(foods: OpenPoint["foods"]): readonly string[] {
   if (foods === null) return [];
   if (foods.length > 0) return [`it may be any of these foods: ${foods.join(", ")}`];
-  return ["no food is known by these words; name one, or have it added"];
+  return ["no known food has this name; use another name, or describe the food"];
 }

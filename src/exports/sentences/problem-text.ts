@@ -36,7 +36,7 @@ const kindWord = (kind: DraftKind): string => kind.toLowerCase();
 
 function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: "STALE_DRAFT" }>): string {
   const named = `the ${kindWord(draft)} "${slug}"`;
-  if (actual === null) return `There is no draft of ${named} at version ${expected}: it was discarded, or never saved.`;
+  if (actual === null) return `There is no draft of ${named} at version ${expected}: it was discarded or never saved.`;
   if (expected === null)
     return `There is a draft of ${named} already, at version ${actual}. Name that version to save over it.`;
   return (
@@ -62,7 +62,7 @@ function problemSentence(problem: Problem): string {
     case "UNKNOWN_UNIT":
       return (
         `There is no unit "${problem.unit}".${offer("Near it:", problem.nearest)}` +
-        ` Use the code of a unit, or own: and a measure of the food itself.`
+        ` Use the code of a unit, or \`own:\` followed by one of the food's own measures.`
       );
     case "AMBIGUOUS_UNIT":
       return `"${problem.unit}" has more than one size here. Write one of: ${list(problem.candidates)}.`;
@@ -86,17 +86,17 @@ function problemSentence(problem: Problem): string {
     case "UNKNOWN_PUBLISHER":
       return `There is no publisher "${problem.publisher}". Check the slug.`;
     case "UNKNOWN_TOKEN":
-      return `There is no token "${problem.token}". Give the eight characters after "prepwright_", as the list of tokens shows them.`;
+      return `There is no token "${problem.token}". Use the eight characters after "prepwright_", as shown in the list of tokens.`;
     case "UNKNOWN_WEBHOOK":
-      return `There is no webhook "${problem.webhook}". Give an id as the list of webhooks shows them.`;
+      return `There is no webhook "${problem.webhook}". Use an id from the list of webhooks.`;
     case "UNKNOWN_DELIVERY":
-      return `There is no delivery "${problem.delivery}". Give an id as the list of deliveries shows them.`;
+      return `There is no delivery "${problem.delivery}". Use an id from the list of deliveries.`;
     case "SLUG_TAKEN":
       return `"${problem.slug}" is taken. Choose another slug.`;
     case "KEY_REUSED":
-      return "This key was sent before with other input. Use a new key for every new write.";
+      return "This key was already used with different input. Use a new key for every new write.";
     case "KEY_IN_USE":
-      return "The write with this key is still running. Send the same again in a moment to get its answer.";
+      return "The write with this key is still running. Send the same request again in a moment to get its result.";
     case "STALE_DRAFT":
       return staleDraft(problem);
     case "UNKNOWN_DRAFT":
@@ -107,13 +107,13 @@ function problemSentence(problem: Problem): string {
         ` Then write "extends: ${problem.food}" to build on it; else give yours another slug.`
       );
     case "NOTHING_CHANGED":
-      return `Revision ${problem.revision} says exactly this already. Save what you want to correct first.`;
+      return `Revision ${problem.revision} already has exactly this content. Save your correction as a draft first.`;
     case "ALREADY_WITHDRAWN":
-      return `Revision ${problem.revision} was withdrawn before. What readers were told then stands.`;
+      return `Revision ${problem.revision} is already withdrawn, and the reason given to readers stays.`;
     case "COMPONENT_CYCLE":
-      return `A component is made from itself: ${problem.cycle.join(" > ")}. Break the circle at one of these lines.`;
+      return `A component is made from itself: ${problem.cycle.join(" > ")}. Remove the component from one of these lines.`;
     case "COMPONENT_NOT_REACHED":
-      return `No meal draws on the component "${problem.component}". Use it in a meal or leave it out.`;
+      return `No meal uses the component "${problem.component}". Use it in a meal or leave it out.`;
     case "NOT_CONVERTIBLE":
       return (
         `An amount of "${problem.item}" in ${problem.from} cannot be turned into ${problem.to}:` +
@@ -126,13 +126,13 @@ function problemSentence(problem: Problem): string {
     case "SERVINGS_OUT_OF_RANGE":
       return `${problem.value} servings cannot be computed. Ask for a whole number from ${problem.min} to ${problem.max}.`;
     case "MORE_PROBLEMS":
-      return `${problem.count} more problems are not listed. Mend those above and ask again.`;
+      return `${problem.count} more problems are not listed. Fix those above and try again.`;
     case "MORE_PUT_ASIDE":
-      return `${problem.count} more rows were put aside and only counted; the first ${problem.kept} are kept. Mend in the file what they have in common, and import it again.`;
+      return `${problem.count} more rows were quarantined but not stored; only the first ${problem.kept} are. Fix what they have in common in the file, and import it again.`;
     case "TOO_LARGE":
       return `${problem.size} ${problem.what} are too many. The limit is ${problem.limit}.`;
     case "STEPS_IN_A_CIRCLE":
-      return `These steps wait for one another in a circle: ${list(problem.steps)}. Take one of them out of the other's way.`;
+      return `These steps wait for each other in a circle: ${list(problem.steps)}. Remove one of them from \`after\` of another.`;
     case "WAITS_CANNOT_BE_KEPT":
       return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Make fewer servings at a time, take one of the things on another day, or cook with another shelf, ring or pair of hands; a writer may allow a longer wait.`;
     case "KITCHEN_WITHOUT":
@@ -146,59 +146,59 @@ function problemSentence(problem: Problem): string {
     case "CLAIM_WITHOUT_RULE":
       return claimSentence(problem);
     case "RULE_SET_EXISTS":
-      return `A rule set "${problem.set}" is loaded already and says something else. A set never changes: give the new one a code of its own.`;
+      return `A rule set "${problem.set}" is already loaded with different content. Rule sets never change: give the new one its own code.`;
     case "DUPLICATE":
-      return `"${problem.value}" stands here twice. Keep one.`;
+      return `"${problem.value}" is listed twice here. Keep one.`;
     case "BAD_SHAPE":
       return `Expected ${problem.expected}, got ${problem.got}.`;
     case "CELL_IS_A_DATE":
       return (
-        `"${problem.cell}" is a date: a spreadsheet program turned the amount into one.` +
-        ` Write again what stood there, most likely ${problem.offers.map((each) => `"${each}"`).join(" or ")}, and save the column as text.`
+        `"${problem.cell}" is a date: a spreadsheet program converted the amount into one.` +
+        ` Enter the original text again, most likely ${problem.offers.map((each) => `"${each}"`).join(" or ")}, and save the column as text.`
       );
     case "ALLERGEN_WEAKENED":
       return (
         `${problem.food} is known as "${problem.allergen}: ${statement[problem.was]}", and the row says "${statement[problem.now]}".` +
-        ` Nothing was changed. If the row is right, settle it with the same text; else leave it out or mend the file.`
+        ` Nothing was changed. If the row is right, resolve it with the same text; otherwise dismiss it or correct the file.`
       );
     case "PRICE_OUT_OF_LINE":
       return (
         `The price ${problem.price} is ${timesWords(problem.ratio)} of what other packs of ${problem.food} cost for as much (${list(problem.packs)}).` +
-        ` Look at the price and at the content, "1.500 kg" for one. If both are right, settle the row with the same text.`
+        ` Check the price and the content (such as "1.500 kg"). If both are right, resolve the row with the same text.`
       );
     case "LIMIT_PASSED":
       return (
         `${(problem.share * 100).toFixed(1)} % of the rows would be ${problem.what}; the feed allows ${(problem.limit * 100).toFixed(1)} %.` +
-        ` Nothing was loaded. Look at the file; if it is right, run it again and say that it may pass the limit.`
+        ` Nothing was loaded. Check the file; if it is right, run the import again with \`force\`.`
       );
     case "IMPORT_FAULT":
-      return `The import failed on our side. Quote ${problem.run} when you report it; starting it again goes on where it stopped.`;
+      return `The import failed because of an internal error. Include ${problem.run} when you report it. Starting it again continues where it stopped.`;
     case "RECIPE_OPEN":
       return openPointText(problem);
     case "LINE_OPEN":
       return openLineText(problem);
     case "FILE_NOT_HAD":
-      return `The file cannot be had: ${problem.why}.${problem.tries > 1 ? ` It was tried ${problem.tries} times.` : ""}`;
+      return `The file could not be fetched: ${problem.why}.${problem.tries > 1 ? ` It was tried ${problem.tries} times.` : ""}`;
     case "COMPONENT_SET_ASIDE":
-      return `The component "${problem.component}" stands in the same file and could not be taken. Mend it first, then settle this one.`;
+      return `The component "${problem.component}" in the same file could not be imported. Resolve it first, then this one.`;
     case "UNKNOWN_FEED":
-      return `There is no feed "${problem.feed}". Check whose it is and its slug.`;
+      return `There is no feed "${problem.feed}". Check its publisher and its slug.`;
     case "UNKNOWN_RUN":
-      return `There is no import "${problem.run}". Give its id, as the list of the feed's runs shows it.`;
+      return `There is no import "${problem.run}". Use an id from the list of the feed's runs.`;
     case "UNKNOWN_FILE":
-      return `The feed has no file "${problem.file}". Give the id that the upload or the run answered with.`;
+      return `The feed has no file "${problem.file}". Use the id that the upload or the run returned.`;
     case "UNKNOWN_ROW":
-      return `Nothing of line ${problem.line} (part ${problem.part}) was put aside in this import.`;
+      return `Nothing of line ${problem.line} (part ${problem.part}) is quarantined in this import.`;
     case "ROW_SETTLED":
-      return `Line ${problem.line} is settled already.`;
+      return `Line ${problem.line} is already resolved.`;
     case "IMPORT_GOING_ON":
-      return `An import of the feed "${problem.feed}" waits or is going on. Wait for its end, or cancel it.`;
+      return `An import of the feed "${problem.feed}" is waiting or running. Wait until it ends, or cancel it.`;
     case "IMPORT_ENDED":
-      return `The import "${problem.run}" has ended already. If it loaded something, it can be undone.`;
+      return `The import "${problem.run}" has already ended. If it loaded anything, undo it instead.`;
     case "DELIMITER_UNCLEAR":
-      return `It is not clear what parts the columns. The first line is: ${problem.firstLine} Name the delimiter in the feed.`;
+      return `The delimiter of the columns is unclear. The first line is: ${problem.firstLine} Name the delimiter in the feed.`;
     case "NOT_TEXT":
-      return `Some bytes here are no text in ${problem.encoding}. Save the file as UTF-8.`;
+      return `Some bytes are not valid ${problem.encoding}. Save the file as UTF-8.`;
     case "BAD_HOUSEHOLD":
       return `"${problem.value}" is not ${whatWords(problem.what)}.`;
   }
@@ -275,7 +275,7 @@ function warningSentence(warning: Warning): string {
         ` Begin earlier, eat it later, or make what goes into it the day before and mind how long that keeps.`
       );
     case "KEEPING_UNKNOWN":
-      return `Nobody says how long "${warning.item}" keeps. Follow local food-safety advice.`;
+      return `There is no keeping time for "${warning.item}". Follow local food-safety advice.`;
     case "KEEPING_CLASS_UNKNOWN":
       return (
         `"${warning.item}" is kept as "${warning.keepsAs}", which is no class of food that the published rules know.` +

@@ -21,5 +21,5 @@ export function unknownCodeSentence({ list, written, nearest }: Extract<Problem,
   const offered = nearest.map((code) => `"${code}"`).join(" or ");
   const said = `There is no ${kinds[list]} "${written}".`;
   if (offered !== "") return `${said} Did you mean ${offered}?`;
-  return `${said} Take a code of the list "${list}" of the service's vocabulary.`;
+  return `${said} Use a code from the list "${list}" in the vocabulary of the service.`;
 }

@@ -1,5 +1,5 @@
 const why: Readonly<Record<string, string>> = {
-  EMPTY: "nothing is written",
+  EMPTY: "it is empty",
   NO_NUMBER: "it does not begin with a number",
   EXPONENT_NOTATION: "write the number out, without an exponent",
   AMBIGUOUS_SEPARATOR: "its mark may divide thousands or decimals; leave it out, or name the language",
@@ -11,7 +11,7 @@ const why: Readonly<Record<string, string>> = {
   BATCH_OF_A_FOOD: "only a component has batches",
   RANGE_REVERSED: "its range runs from high to low",
   RANGE_UPSIDE_DOWN: "its range runs from high to low",
-  NOT_A_NUMBER: "it is no whole number or fraction of whole numbers",
+  NOT_A_NUMBER: "it is not a whole number or a fraction of whole numbers",
   NOT_OF_ONE:
     "each is what one weighs, in a unit of mass, of a whole food that the amount counts: 4 pieces, each 170 g",
   NOT_WEIGHABLE:
@@ -39,7 +39,7 @@ const missing: Readonly<Record<string, string>> = {
   DENSITY: "the weight of a millilitre",
   GRAMS_OF_ONE_PIECE: "the weight of one piece",
   MILLILITRES_OF_ONE_PIECE: "the volume of one piece",
-  YIELD_OF_ONE_BATCH: "what one batch gives",
+  YIELD_OF_ONE_BATCH: "the yield of one batch",
   OWN_MEASURE: "the size of one",
   UNIT: "the unit",
 };

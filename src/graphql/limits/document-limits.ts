@@ -78,7 +78,7 @@ export function documentLimitsRule(context: ValidationContext): ASTVisitor {
   const report = (what: keyof typeof words, size: number, nodes: NonNullable<GraphQLError["nodes"]>): void => {
     const limit = documentLimits[what];
     if (size <= limit) return;
-    const message = `There are ${size} ${words[what]} here. The limit is ${limit}. Ask in several requests.`;
+    const message = `There are ${size} ${words[what]} here. The limit is ${limit}. Use several requests.`;
     context.reportError(new GraphQLError(message, { nodes, extensions: { what, size, limit } }));
   };
 

@@ -28,7 +28,7 @@ export function nestingFault(body: string, tokens: number): GraphQLError | null 
     if (opening.includes(kind)) depth += 1;
     if (closing.includes(kind)) depth -= 1;
     if (depth <= deepestNesting) continue;
-    const message = `This document has more than ${deepestNesting} brackets open at a time. Ask in several requests.`;
+    const message = `This document has more than ${deepestNesting} nested brackets. Use several requests.`;
     return new GraphQLError(message, { source, positions: [lexer.token.start] });
   }
   return null;

@@ -141,5 +141,5 @@ function written(call: Call, response: GraphQLResponse): Buffer | null {
 const tooLarge = refusal("ANSWER_TOO_LARGE", new AnswerTooLarge().message);
 const tooLargeAndDone = refusal(
   "ANSWER_TOO_LARGE",
-  "It was done, but the answer would be larger than 4 MB. Ask for less of it, or read what came of it page by page.",
+  "The mutation was executed, but the answer would be larger than 4 MB. Select less, or query the result in pages.",
 );

@@ -49,7 +49,7 @@ export function costPlugin({ costLimit, introspection }: EngineOptions): ApolloS
 const tooDear = (cost: AskedCost): Refusal =>
   refusal(
     "COST_TOO_HIGH",
-    `This may cost ${cost.asked} points; a request may cost ${cost.limit}. Ask for less: shorter pages, or several requests.`,
+    `This may cost ${cost.asked} points; the limit is ${cost.limit}. Use shorter pages or several requests.`,
     { ...cost },
     { cost },
   );

@@ -88,5 +88,5 @@ const unresolved = (count: number, name: string | undefined): Refusal =>
       ? `The document has no operation named ${JSON.stringify(name)}.`
       : count === 0
         ? "The document has no operation."
-        : "The document has several operations. Say which by `operationName`.",
+        : "The document has several operations. Choose one with `operationName`.",
   );

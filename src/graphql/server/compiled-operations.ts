@@ -99,7 +99,7 @@ function compile(schema: GraphQLSchema, rules: readonly ValidationRule[], source
   const operations = read.definitions.filter((definition) => definition.kind === Kind.OPERATION_DEFINITION);
   const strange = operations.filter(({ operation }) => !schema.getRootType(operation));
   if (strange.length > 0) {
-    const message = "There is nothing to subscribe to here. `changes` and webhooks tell what is new.";
+    const message = "Subscriptions are not supported. Use `changes` or webhooks to follow changes.";
     return { ok: false, stage: "VALIDATION", errors: [new GraphQLError(message, { nodes: strange })] };
   }
   return {

@@ -60,7 +60,7 @@ export function openDocumentStore(registered: RegisteredDocuments | null): Docum
       }
       const hash = hashOf(source);
       if (named !== null && named !== hash) {
-        return refusal("BAD_REQUEST", "The hash is not that of `query`: take SHA-256 of its text in UTF-8.");
+        return refusal("BAD_REQUEST", "The hash does not match `query`: use the SHA-256 of its text in UTF-8.");
       }
       if (registered !== null && !registered.has(hash)) return notRegistered;
       const keep = (): void => {
@@ -89,7 +89,7 @@ function namedHash({ documentId, extensions }: RequestedDocument): string | Refu
 
 const unknownId = refusal(
   "DOCUMENT_NOT_FOUND",
-  "No document of this `documentId` is known here. Send it as `query`, too.",
+  "No document of this `documentId` is known. Send it as `query` as well.",
 );
 
 /** Clients look for this very message, and then send the document. */
@@ -97,5 +97,5 @@ const unknownHash = refusal("PERSISTED_QUERY_NOT_FOUND", "PersistedQueryNotFound
 
 const notRegistered = refusal(
   "DOCUMENT_NOT_REGISTERED",
-  "Only documents that the operator has registered are run here.",
+  "This service executes only documents that its operator has registered.",
 );

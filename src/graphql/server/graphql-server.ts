@@ -199,4 +199,4 @@ export const refusedAnswer = (refused: Refusal, type: MediaType): HttpAnswer => 
   isNamed: false,
 });
 
-const timedOut = refusal("TIMED_OUT", "This took too long and was ended. Ask for less, or again later.");
+const timedOut = refusal("TIMED_OUT", "This took too long and was stopped. Request less, or try again later.");

@@ -27,7 +27,7 @@ export function readBody(bytes: Buffer): ReadRequest | Refusal {
   }
   const body = read.value;
   if (Array.isArray(body))
-    return refusal("BATCHING_REFUSED", "Send one operation a request. Lists of operations are not taken.");
+    return refusal("BATCHING_REFUSED", "Send one operation per request. Batches are not supported.");
   const named = typeof body === "object" && body !== null && "documentId" in body ? body.documentId : undefined;
   return { search: "", body, documentId: named };
 }

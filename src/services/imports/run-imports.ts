@@ -80,7 +80,7 @@ async function runOne(deps: Deps, run: ImportRun, worker: string, { everyMs, sto
   const { data, clock, log } = deps;
   const beating = setInterval(() => {
     data.importRuns.beat(run.id, worker, clock()).catch((error: unknown) => {
-      log.warn({ run: run.id, err: error }, "an import could not say that it is alive");
+      log.warn({ run: run.id, err: error }, "the heartbeat of an import could not be stored");
     });
   }, everyMs);
   try {

@@ -68,7 +68,7 @@ export async function reviewRevisions(deps: Deps): Promise<Reviewed> {
       if (isLessSafe) lessSafe++;
       if (isLessSafe) lessSafePlans.push(`${publisher}/${slug}`);
       const facts = { revision, publisher, slug, number: summary.revision, differences: differences.length };
-      if (isLessSafe) log.warn(facts, "a published plan became less safe than it was said to be");
+      if (isLessSafe) log.warn(facts, "a published plan became less safe than published");
       else log.info(facts, "a published plan changed for its readers");
     }
     after = ids.length < pageSize ? null : (ids.at(-1) ?? null);

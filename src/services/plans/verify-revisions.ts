@@ -19,7 +19,7 @@ export async function verifyRevisions(deps: Deps): Promise<Verified> {
     for (const { id, stored, computed } of page) {
       if (stored === computed) continue;
       mismatched.push(id);
-      deps.log.error({ revision: id, stored, computed }, "a frozen document is not what was published");
+      deps.log.error({ revision: id, stored, computed }, "a frozen document does not match its checksum");
     }
     checked += page.length;
     after = page.length < pageSize ? null : (page.at(-1)?.id ?? null);

@@ -49,7 +49,7 @@ async function deliver(deps: Deps, outside: Outside, delivery: ClaimedDelivery):
       await inside.webhooks.disable(delivery.webhookId, now, "GONE");
       await inside.webhookDeliveries.giveUp(delivery.webhookId, "the webhook is gone");
     });
-    log.warn(facts, "a webhook is gone and was disabled");
+    log.warn(facts, "a webhook answered 410 and was disabled");
     return;
   }
   const wait = waits[delivery.attempts - 1];

@@ -71,7 +71,7 @@ describeOnBothDatabases("nightly jobs", (open) => {
     expect(await verifyRevisions(deps)).toEqual({ checked: demo.bundles.length, mismatched: [id] });
     expect(logged).toContainEqual(
       expect.objectContaining({
-        message: "a frozen document is not what was published",
+        message: "a frozen document does not match its checksum",
         facts: expect.objectContaining({ revision: id }),
       }),
     );
@@ -161,7 +161,7 @@ describeOnServer("the job queues of several instances", (open) => {
     const queue = await startJobQueue({ sql: failing, zone: "UTC", jobs: [job], deps, log });
     await queue.enqueue("quick");
     await until(() => said.length > 0);
-    expect(said).toEqual(["how a job ended could not be written down; it runs again later"]);
+    expect(said).toEqual(["the result of a job could not be stored; the job runs again later"]);
     // Its time is over.
     await sql.query("UPDATE pgboss.job SET started_on = now() - interval '1 day' WHERE name = 'quick'");
     const { default: PgBoss } = await import("pg-boss");

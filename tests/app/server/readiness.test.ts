@@ -84,7 +84,7 @@ describe("a database server that is gone", () => {
     await server.stop();
     expect(await ask("/readyz")).toEqual([
       503,
-      { status: "not ready", reasons: [{ code: "DATABASE_SILENT", message: "The database cannot be asked." }] },
+      { status: "not ready", reasons: [{ code: "DATABASE_SILENT", message: "The database cannot be reached." }] },
     ]);
     expect(await ask("/healthz")).toEqual([200, { status: "ok" }]);
     await app.close();

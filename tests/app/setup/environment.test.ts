@@ -76,7 +76,7 @@ describe("the environment", () => {
     });
     expect(readEnvironment({ DATABASE_DIRECT_URL: direct })).toEqual({
       ok: false,
-      faults: ["DATABASE_DIRECT_URL goes with DATABASE_URL, which names no server"],
+      faults: ["DATABASE_DIRECT_URL needs DATABASE_URL, which is not set"],
     });
   });
 

@@ -10,7 +10,7 @@ describeOnBothDatabases("a fault of ours", (open) => {
     expect(status).toBe(200);
     expect(data).toEqual({ food: null, __typename: "Query" });
     expect(errors).toHaveLength(1);
-    expect(errors[0]?.message).toBe("Something went wrong on our side. Quote the request id when you report it.");
+    expect(errors[0]?.message).toBe("An internal error occurred. Quote the request id when you report it.");
     const { code, requestId, ...rest } = errors[0]?.extensions ?? {};
     expect([code, Object.keys(rest)]).toEqual(["INTERNAL_SERVER_ERROR", []]);
     expect(text).not.toMatch(/prisma|postgres|node_modules|at /i);

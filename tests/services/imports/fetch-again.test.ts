@@ -98,7 +98,7 @@ describeOnBothDatabases("a file that cannot be had", (open) => {
     expect(asked).toBe(5);
     expect(failed).toMatchObject({ state: "FAILED", dueAt: null, endedAt: now });
     expect(failed.problems.map(problemText)).toEqual([
-      "settings > place: The file cannot be had: the address answered 503. It was tried 5 times.",
+      "settings > place: The file could not be fetched: the address answered 503. It was tried 5 times.",
     ]);
     tick(86_400);
     expect(await work(run)).toEqual(failed);

@@ -67,6 +67,6 @@ async function writeNew(path: string, text: string): Promise<void> {
     await writeFile(path, text, { flag: "wx" });
   } catch (error) {
     if (!(error instanceof Error && "code" in error && error.code === "EEXIST")) throw error;
-    throw new CommandFailed(exitCodes.conflict, "FILE_EXISTS", `${path} is there already. Name another folder.`);
+    throw new CommandFailed(exitCodes.conflict, "FILE_EXISTS", `${path} already exists. Name another folder.`);
   }
 }

@@ -268,7 +268,7 @@ export type ProblemCode =
   | 'PRICE_OUT_OF_LINE'
   /** What a person must still say of a recipe before it can be a draft. */
   | 'RECIPE_OPEN'
-  /** The row is settled already. */
+  /** The row is already resolved. */
   | 'ROW_SETTLED'
   /** A set of published rules of that code is loaded, and says something else. */
   | 'RULE_SET_EXISTS'

@@ -16,7 +16,7 @@ interface Made {
   readonly batches: number;
 }
 
-/** A step that takes the same however much is made, and heats or cuts more than one batch. */
+/** A step that takes the same time for any amount, but heats or cuts more than one batch. */
 function fixedWithMore({ steps, batches }: Made, path: Path): Finding[] {
   if (batches <= 1) return [];
   return steps

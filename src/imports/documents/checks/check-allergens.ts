@@ -17,7 +17,7 @@ export function checkAllergens({ allergens }: Pick<Food, "allergens">): readonly
           {
             code: "BAD_SHAPE",
             path: ["allergens", index, "code"],
-            expected: `the cereal that brings the gluten: ${cereals.join(" | ")}`,
+            expected: `the cereal that contains the gluten: ${cereals.join(" | ")}`,
             got: code,
           },
         ]

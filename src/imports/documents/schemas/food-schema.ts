@@ -208,9 +208,9 @@ const wholeSchema = z.check<z.output<typeof foodFields>>((context) => {
       continue: true,
     });
   if (Object.keys(food.names ?? { missing: "" }).length === 0) refuse("names", "a name in at least one language");
-  if (food.aisle === undefined) refuse("aisle", "the part of the shop it is found in");
+  if (food.aisle === undefined) refuse("aisle", "the section of the shop");
   if (food["shopped-by"] === undefined) refuse("shopped-by", Object.values(dimensionWords).join(" | "));
-  if (food["same-ingredients"] === true) refuse("extends", "the food that it is made of the same as");
+  if (food["same-ingredients"] === true) refuse("extends", "the food with the same ingredients");
 });
 // Beside every other fault, not after it is mended.
 wholeSchema._zod.def.when = () => true;

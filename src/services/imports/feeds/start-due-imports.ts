@@ -22,7 +22,7 @@ export async function startDueImports({ data, clock, log }: Deps): Promise<{ rea
     const order = { feed: feed.id, kind: "LOAD", force: false, undoes: null } as const;
     const file = hasPlace(feed) ? null : ((await data.importFiles.newest(feed.id))?.id ?? null);
     const run = await data.importRuns.queue({ ...order, file, askedBy: draftAuthorOf(scheduler) }, now);
-    if (run === null) log.warn({ feed: feed.slug }, "a feed is due and still being imported");
+    if (run === null) log.warn({ feed: feed.slug }, "a feed is due, but its last import is still running");
     else started += 1;
   }
   return { started };

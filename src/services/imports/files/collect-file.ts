@@ -91,13 +91,16 @@ async function putOff(
   worker: string,
 ): Promise<boolean> {
   if (cause !== undefined)
-    log.warn({ run: run.id, feed: run.feed, err: cause }, "why the address of a feed cannot be reached");
+    log.warn({ run: run.id, feed: run.feed, err: cause }, "the address of a feed cannot be reached");
   const minutes = fetchWaits[run.fetchesFailed];
   if (passing === null || minutes === undefined) return false;
   const now = clock();
   const asked = Math.min(longestWait, retryAfterOf(passing.retryAfter, now));
   const dueAt = new Date(now.getTime() + Math.max(minutes * 60_000, asked));
   if (!(await data.importRuns.putOff(run.id, worker, dueAt, [notHadProblem(run, message)]))) throw new RunLost(run.id);
-  log.warn({ run: run.id, feed: run.feed, why: message, dueAt }, "the file of an import is tried again later");
+  log.warn(
+    { run: run.id, feed: run.feed, why: message, dueAt },
+    "the file of an import could not be fetched and is tried again later",
+  );
   return true;
 }

@@ -202,7 +202,7 @@ describe("the writer's check", () => {
     ]);
     const supper = { ...meal("supper", [line("1 kg", made("pot"))], { day: 2 }), title: "Leek supper" };
     const texts = (await check(bundle(plan([supper]), [titled]))).map(findingText);
-    expect(texts).toContain('Pot of leeks: No step uses "dill". Name it in a step, or take the line out.');
+    expect(texts).toContain('Pot of leeks: No step uses "dill". Name it in a step, or remove the line.');
     // Nine in the morning to six in the evening two days later: 57 hours; the British rule for cooked vegetables gives 48.
     expect(texts).toContain(
       '"Pot of leeks" keeps 48 hours, and "Leek supper" is eaten 57 hours after a session that begins at 09:00. Freeze a share, make it later, or move the meal.',
