@@ -148,7 +148,10 @@ class World {
       const filter = { search: who, aisle: null, publisher };
       told.push(await listFoods(this.deps, actor, { filter, page: { first: 50 } }));
       const texts = [`100 g ${who} word 7 end`];
-      told.push(await readTextLines(this.deps, actor, { texts, locale: "en", measures: "METRIC", publisher }));
+      const read = await readTextLines(this.deps, actor, { texts, locale: "en", measures: "METRIC", publisher });
+      if (!read.ok) throw new Error("lines were refused");
+      // What was asked is said back, and is no answer.
+      told.push(read.value.map(({ takes, open }) => ({ takes, named: open?.named })));
     }
     return JSON.stringify(told);
   }
