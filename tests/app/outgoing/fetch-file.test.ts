@@ -81,7 +81,7 @@ describe("a file from an address", () => {
 
   it.each([
     ["/bomb", "200 times its size"],
-    ["/odd", "packed as br"],
+    ["/odd", "compressed as br"],
     ["/broken", "was truncated"],
   ])("is given up while it is read, at %s", async (path, words) => {
     const file = await get(path);

@@ -39,8 +39,8 @@ describe("a file from the folder for imports", () => {
   it.each([
     [null, "../secret", "leads out"],
     ["society", "../prices.csv", "leads out"],
-    [null, "link", "over a link"],
-    ["society", "up/secret", "over a link"],
+    [null, "link", "symbolic link"],
+    ["society", "up/secret", "symbolic link"],
     [null, "society", "there is no file"],
     [null, "prices.csv/x", "there is no file"],
     [null, ".", "leads out"],
