@@ -46,6 +46,23 @@ describeOnBothDatabases("lines that are read for an editor", (open) => {
     expect(lines.lines.at(-1)).toMatchObject({ problem: { code: "LINE_OPEN" } });
   });
 
+  it.each([
+    ["en-US", "2 us-tbsp"],
+    ["en-AU", "2 au-tbsp"],
+    ["en-GB", "2 metric-tbsp"],
+    ["en", "2 metric-tbsp"],
+  ])("takes the spoons of the country of %s where nobody says whose they are", async (locale, amount) => {
+    const lines = [{ takes: [{ food: "pearl-barley", amount }] }];
+    const rest = await overRest({ locale, texts: ["2 tbsp pearl barley"] }).expect(200);
+    expect(rest.body).toMatchObject({ lines });
+    const short =
+      "query ($texts: [String!]!, $locale: String!) { readLines(texts: $texts, locale: $locale) { lines { takes { food amount } } } }";
+    const graphql = await request(app.app.server)
+      .post("/graphql")
+      .send({ query: short, variables: { locale, texts: ["2 tbsp pearl barley"] } });
+    expect(graphql.body).toMatchObject({ data: { readLines: { lines } } });
+  });
+
   it("refuses too many, too long ones and no language, saying where", async () => {
     const many = Array.from({ length: 201 }, () => "salt, to taste");
     const found = async (variables: object) =>

@@ -3093,7 +3093,7 @@ export type QueryQuarantinedRowsArgs = {
 /** Everything that can be asked. */
 export type QueryReadLinesArgs = {
   locale: Scalars['String']['input'];
-  measures: MeasureSystem;
+  measures: InputMaybe<MeasureSystem>;
   publisher: InputMaybe<Scalars['String']['input']>;
   texts: ReadonlyArray<Scalars['String']['input']>;
 };
@@ -5650,7 +5650,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
   quarantinedRows?: Resolver<Maybe<ResolversTypes['QuarantinedRowConnection']>, ParentType, ContextType, RequireFields<QueryQuarantinedRowsArgs, 'run'>>;
-  readLines?: Resolver<ResolversTypes['LinesRead'], ParentType, ContextType, RequireFields<QueryReadLinesArgs, 'locale' | 'measures' | 'texts'>>;
+  readLines?: Resolver<ResolversTypes['LinesRead'], ParentType, ContextType, RequireFields<QueryReadLinesArgs, 'locale' | 'texts'>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;

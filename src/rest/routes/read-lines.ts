@@ -14,7 +14,12 @@ const question = named(
   z.strictObject({
     texts: z.array(z.string().max(500)).min(1).max(mostTextLines).describe("The lines."),
     locale: z.string().max(40).describe("BCP 47 tag of their language, which says what a comma means too."),
-    measures: z.enum(measureSystems).describe("Whose cups and spoons they are in."),
+    measures: z
+      .enum(measureSystems)
+      .optional()
+      .describe(
+        "Whose cups and spoons they are in. Left out: those of the locale's country, metric where it names none.",
+      ),
   }),
 );
 

@@ -1,5 +1,6 @@
 import type { MeasureSystem } from "../../domain/model/amount.js";
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
+import { measuresOfLocale } from "../../domain/quantity/locale-measures.js";
 import { explainTexts, type LineExplained } from "../../imports/documents/lines/explain-lines.js";
 import { longestTextLine } from "../../imports/documents/schemas/line-schema.js";
 import { localeSchema } from "../../imports/documents/schemas/scalar-schemas.js";
@@ -20,7 +21,8 @@ interface TextLinesToRead {
   readonly texts: readonly string[];
   /** BCP 47 tag of the writing. */
   readonly locale: string;
-  readonly measures: MeasureSystem;
+  /** null or left out: those of the locale's country. */
+  readonly measures?: MeasureSystem | null | undefined;
   /** Slug: its own foods go first, as published. With the scope READ_DRAFTS: its own foods and component drafts, as saved. */
   readonly publisher?: string | null | undefined;
 }
@@ -29,7 +31,7 @@ interface TextLinesToRead {
 export async function readTextLines(
   deps: Deps,
   actor: Actor,
-  { texts, locale, measures, publisher = null }: TextLinesToRead,
+  { texts, locale, publisher = null, ...given }: TextLinesToRead,
 ): Promise<Result<readonly LineExplained[]>> {
   const drafting = publisher !== null && mayUse(actor, "READ_DRAFTS", publisher) ? publisher : null;
   const wrong = [...sizeProblems(texts), ...localeProblems(locale)];
@@ -37,6 +39,7 @@ export async function readTextLines(
   const { named } = await foodsForLines(deps, texts, seenBy(actor, publisher));
   const slugs = drafting === null ? [] : await lineComponents(deps, drafting, texts);
   const drafts = drafting === null ? [] : await gatherComponents(deps.data, drafting, slugs);
+  const measures = given.measures ?? measuresOfLocale(locale);
   const region = /-([A-Z]{2})$/.exec(locale)?.[1] ?? null;
   const things = { foods: named, components: drafts.map(({ value }) => value) };
   return ok(await runInSlices(deps, (work) => explainTexts(texts, { locale, measures, region }, things, work)));

@@ -1,5 +1,6 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { measuresOfRegion } from "../../../domain/quantity/locale-measures.js";
 import { measureSystems, type MeasureSystem } from "../../../domain/model/amount.js";
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
 import { localeSchema, slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
@@ -54,7 +55,7 @@ async function init(folder: string, options: InitOptions): Promise<Outcome> {
 }
 
 function measuresOf(written: string | undefined, region: string | null): MeasureSystem {
-  if (written === undefined) return region === "US" ? "US_CUSTOMARY" : region === "AU" ? "AUSTRALIAN" : "METRIC";
+  if (written === undefined) return measuresOfRegion(region);
   const wanted = written.toLowerCase().replace(/[_-]/g, " ");
   const found = measureSystems.find((system) => measureSystemWords[system] === wanted);
   if (found !== undefined) return found;
