@@ -47,7 +47,7 @@ const bodies: readonly ((known: Known, dice: Dice) => { readonly path: string; r
   }),
   (_, dice) => ({
     path: dice.pick(["/v1/shopping-list", "/v1/read-lines", "/graphql"]),
-    body: many(upTo(dice, 5_000), (at) => at).reduce<unknown>(
+    body: many(upTo(dice, 1_000), (at) => at).reduce<unknown>(
       (inside) => (dice.chance(0.5) ? [inside] : { plans: inside }),
       1,
     ),

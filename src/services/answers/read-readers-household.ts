@@ -1,3 +1,4 @@
+import { memoize } from "../../domain/memoize.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import { foodSlug } from "../../domain/model/open-table-slug.js";
@@ -44,7 +45,7 @@ async function withSlugs(
   const slugs = new Set(bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)));
   const language = given.locale?.slice(0, 2).toLowerCase() ?? null;
   const meant = new Map<string, string>();
-  for (const { food } of onHand) {
+  for (const food of new Set(onHand.map((each) => each.food))) {
     if (food === null || food === undefined || slugs.has(foodSlug(food))) continue;
     const slug = foodOfPlans(bundles, food, language);
     if (slug !== null) meant.set(food, slug);
@@ -54,10 +55,13 @@ async function withSlugs(
   return { ...given, onHand: onHand.map((each) => ({ ...each, food: meant.get(each.food ?? "") ?? each.food })) };
 }
 
+/** Laid out once for each plan: names on hand are many, and so are plans. */
+const namesOf = memoize(({ foods }: PlanBundle) => compileFoodNames(foods));
+
 /** The one food of some plans that a name means, in the reader's language or else in any; null: none, or several. */
 function foodOfPlans(bundles: readonly PlanBundle[], name: string, language: string | null): string | null {
   for (const spoken of new Set([language, null])) {
-    const matches = bundles.map(({ foods }) => findFood(compileFoodNames(foods), name, spoken, null));
+    const matches = [...new Set(bundles)].map((bundle) => findFood(namesOf(bundle), name, spoken, null));
     const found = new Set(
       matches.flatMap((match) =>
         match.kind === "FOUND" ? [match.slug] : match.kind === "AMBIGUOUS" ? match.slugs : [],
