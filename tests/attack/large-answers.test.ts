@@ -80,7 +80,7 @@ describeOnEmbedded("an answer that is larger than anybody reads", (open) => {
       );
     const saved = await save(names);
     expect([saved.status, saved.errors[0]?.extensions["code"]]).toEqual([400, "ANSWER_TOO_LARGE"]);
-    expect(saved.errors[0]?.message).toContain("It was done");
+    expect(saved.errors[0]?.message).toContain("was executed");
     const draft = (selection: string) =>
       app.ask(
         `{ componentDraft(publisher: "${publisher}", slug: "long-remark") { document { ${selection} } } }`,

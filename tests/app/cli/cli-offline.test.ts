@@ -236,7 +236,7 @@ Not to be published like this.
     const slip = `${token.slice(0, -1)}${token.endsWith("A") ? "B" : "A"}`;
     const { exit, out, err } = await runCli(["publish", example], { ...nobody, PREPWRIGHT_TOKEN: slip });
     expect(exit).toBe(2);
-    expect(out + err).toContain("access token has a letter");
+    expect(out + err).toContain("access token is mistyped");
     expect(out + err).not.toContain(slip.slice(0, 20));
   });
 

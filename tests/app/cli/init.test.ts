@@ -49,7 +49,7 @@ describe("a first plan", () => {
     const into = join(folder, "kept");
     expect((await runCli(["init", into])).exit).toBe(0);
     const again = await runCli(["init", into, "--locale", "de"]);
-    expect(again).toMatchObject({ exit: 5, err: expect.stringContaining("is there already") });
+    expect(again).toMatchObject({ exit: 5, err: expect.stringContaining("already exists") });
     expect(await readFile(join(into, "plan.yaml"), "utf8")).toContain("Sunday barley");
   });
 

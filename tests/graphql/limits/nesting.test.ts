@@ -10,7 +10,7 @@ it.each(["{", "[", "(", "query q($x: [", "{ a(b: [", "{ a(b: {c: ", "query ($a: 
   "a document that opens %s again and again is refused before it is parsed",
   (opening) => {
     const fault = nestingFault(opening.repeat(tokens), tokens);
-    expect(fault?.message).toContain("brackets open at a time");
+    expect(fault?.message).toContain("nested brackets");
     expect(fault?.locations).toHaveLength(1);
   },
 );
