@@ -74,6 +74,15 @@ type ProblemFacts =
       readonly plan: string;
       readonly revision: number | null;
     }
+  /** The plan as a whole. `at`: ISO date; `because`: in its publisher's words, null where it gave none. */
+  | {
+      readonly code: "WITHDRAWN";
+      readonly path: Path;
+      readonly publisher: string;
+      readonly plan: string;
+      readonly at: string;
+      readonly because: string | null;
+    }
   | { readonly code: "UNKNOWN_PUBLISHER"; readonly path: Path; readonly publisher: string }
   /** `token`: its id. */
   | { readonly code: "UNKNOWN_TOKEN"; readonly path: Path; readonly token: string }

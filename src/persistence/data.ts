@@ -85,6 +85,9 @@ export interface PublishedRevision extends RevisionSummary {
   readonly bundle: PlanBundle;
 }
 
+/** What a plan's own address leads to once a revision is withdrawn: the newest that is still in force, or nothing. */
+export type WithdrawThen = "PREVIOUS" | "NOTHING";
+
 /** `revision` null: the newest one that is not withdrawn. */
 export interface RevisionRef {
   readonly publisher: string;
@@ -402,8 +405,13 @@ export interface Data {
       changeNote?: string | null,
       ruleSet?: string | null,
     ): Promise<{ readonly summary: RevisionSummary; readonly created: boolean }>;
-    /** false: there is no such revision, or it was withdrawn before. */
-    withdraw(ref: OwnedSlug & { readonly revision: number }, at: Date, because?: string | null): Promise<boolean>;
+    /** With all others of the plan that are in force where `then` is NOTHING. false: there is no such revision, or it was withdrawn before. */
+    withdraw(
+      ref: OwnedSlug & { readonly revision: number },
+      at: Date,
+      because?: string | null,
+      then?: WithdrawThen,
+    ): Promise<boolean>;
     /** Every revision of one plan, withdrawn ones too, the newest number first. */
     ofPlan(name: OwnedSlug, request: PageRequest): Promise<Page<RevisionSummary>>;
     /** A named revision is found even when withdrawn (old newsletters keep resolving). */
@@ -419,6 +427,10 @@ export interface Data {
       after: string | null,
       limit: number,
     ): Promise<readonly { readonly id: string; readonly stored: string; readonly computed: string }[]>;
+    /** Of plans that have none in force: the revision that was withdrawn last, which says when and why. */
+    withdrawn: Batched<OwnedSlug, RevisionSummary>;
+    /** The same of all such plans of a publisher, the last withdrawn first. */
+    withdrawnOf(publisher: string, limit: number): Promise<readonly RevisionSummary[]>;
     /** Newest revision not withdrawn that holds this component. */
     holdingComponents: Batched<OwnedSlug, RevisionSummary>;
     /** Newest revision of each plan that is not withdrawn, in total order (publishedAt descending, id). */

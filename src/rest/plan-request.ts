@@ -7,7 +7,9 @@ import { householdCost } from "../services/answers/household-cost.js";
 import { pointsBeyond, pointsOfPlan } from "./endpoint-cost.js";
 import { householdParameters, inAddress, readHouseholdQuery } from "./household-query.js";
 import { badParameter, inPath, inQuery, type Parameter, type Query } from "./parameter.js";
-import { badParameters, notFound, type Refusal } from "./refusal.js";
+import { missingPlan } from "../services/plans/missing-plan.js";
+import { problemText } from "../exports/sentences/problem-text.js";
+import { badParameters, notFound, withdrawn, type Refusal } from "./refusal.js";
 
 export const planPath: readonly Parameter[] = [
   inPath("publisher", "Slug of the publisher."),
@@ -59,7 +61,7 @@ export async function aboutPlan<T>(
   const read = readHouseholdQuery(query);
   problems.push(...read.problems);
   if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
-  return answered(ref, await ask(deps, ref, { servings, household: read.household }));
+  return answered(deps, ref, await ask(deps, ref, { servings, household: read.household }));
 }
 
 /** The problems met so far with those that only show beside the plan. */
@@ -77,10 +79,15 @@ export function planName({ path }: Pick<Question, "path">): { readonly publisher
   return { publisher: path["publisher"] ?? "", slug: path["slug"] ?? "" };
 }
 
-export function answered<T>(ref: RevisionRef, result: Result<T> | null): Found<T> {
-  if (result === null) return refused(unknownPlan(ref));
+export async function answered<T>(deps: Deps, ref: RevisionRef, result: Result<T> | null): Promise<Found<T>> {
+  if (result === null) return refused(await noSuchPlan(deps, ref));
   return result.ok ? found(result.value) : refused(badParameters(result.problems.map(inAddress)));
 }
 
-export const unknownPlan = ({ publisher, slug, revision }: RevisionRef): Refusal =>
-  notFound("There is no such plan.", [{ code: "UNKNOWN_PLAN", path: [], publisher, plan: slug, revision }]);
+/** Of a plan that was not found: that it was withdrawn, or that there is none. */
+export async function noSuchPlan(deps: Deps, ref: RevisionRef): Promise<Refusal> {
+  const problem = await missingPlan(deps, ref);
+  return problem.code === "WITHDRAWN"
+    ? withdrawn(problemText(problem), [problem])
+    : notFound("There is no such plan.", [problem]);
+}

@@ -31,6 +31,13 @@ export const problemKinds = {
       "Check both slugs and the number. A withdrawn revision is still found by its number. An ending such as `.md` is part of" +
       " the address: there is nothing where a thing cannot be had in that form.",
   },
+  withdrawn: {
+    status: 410,
+    title: "The plan was withdrawn",
+    help:
+      "Its publisher took it back as a whole. `problems` says when, and the reason given. Each revision is still found by its number," +
+      " as `?revision=2`: do not begin with one.",
+  },
   "method-not-allowed": {
     status: 405,
     title: "This address does not support that method",

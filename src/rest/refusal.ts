@@ -27,5 +27,9 @@ export const badParameters = (problems: readonly Problem[]): Refusal =>
 export const notProcessable = (problems: readonly Problem[]): Refusal =>
   refusal("not-processable", wrong(problems.length, "part of the body", "parts of the body"), { problems });
 
+/** By its publisher, as a whole. */
+export const withdrawn = (detail: string, problems: readonly Problem[]): Refusal =>
+  refusal("withdrawn", detail, { problems });
+
 export const notFound = (detail: string, problems: readonly Problem[] = []): Refusal =>
   refusal("not-found", detail, { problems });

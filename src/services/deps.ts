@@ -30,6 +30,7 @@ export type {
   Publisher,
   RevisionInForce,
   RevisionRef,
+  WithdrawThen,
   RevisionReview,
   RevisionSummary,
   Webhook,

@@ -236,7 +236,7 @@ describeOnBothDatabases("pages", (open) => {
       at,
       "The soak is too short.",
     );
-    expect((await get("/p/third-gate-allotments/withdrawn-plan")).status).toBe(404);
+    expect((await get("/p/third-gate-allotments/withdrawn-plan")).status).toBe(410);
     const old = await get("/p/third-gate-allotments/withdrawn-plan?revision=1");
     expect(old.status).toBe(200);
     expect(old.text).toContain("withdrew this revision on 2 February 2026. The reason given: The soak is too short.");

@@ -1,4 +1,12 @@
-import { entryId, entryTexts, feedTime, type Feed, type FeedAuthor, type FeedEntry } from "./feed.js";
+import {
+  entryId,
+  entryTexts,
+  feedTime,
+  type Feed,
+  type FeedAuthor,
+  type FeedEntry,
+  type WithdrawnEntry,
+} from "./feed.js";
 import { oneLine } from "../words/legible-text.js";
 import { markupText } from "../document/markup-text.js";
 import { wordsFor } from "../words/words-for.js";
@@ -11,12 +19,16 @@ const link = (rel: string, type: string, address: string): string =>
 const authorOf = ({ name, address }: FeedAuthor): string =>
   `<author>${element("name", name)}${element("uri", address)}</author>`;
 
-/** An Atom feed (RFC 4287), as text. An empty one was never updated: it says the beginning of time. */
-export function atomFeed({ id, title, home, self, next, locale, author, entries }: Feed): string {
-  const newest = Math.max(0, ...entries.map(({ publishedAt }) => publishedAt.getTime()));
+/**
+ * An Atom feed (RFC 4287) with a tombstone for each plan that was withdrawn (RFC 6721), as text. An empty one was never updated: it
+ * says the beginning of time.
+ */
+export function atomFeed({ id, title, home, self, next, locale, author, entries, withdrawn }: Feed): string {
+  const times = [...entries.map(({ publishedAt }) => publishedAt), ...withdrawn.map(({ withdrawnAt }) => withdrawnAt)];
+  const newest = Math.max(0, ...times.map((time) => time.getTime()));
   const lines = [
     `<?xml version="1.0" encoding="utf-8"?>`,
-    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${markupText(locale)}">`,
+    `<feed xmlns="http://www.w3.org/2005/Atom"${withdrawn.length === 0 ? "" : ` xmlns:at="${tombstones}"`} xml:lang="${markupText(locale)}">`,
     element("id", id),
     element("title", title),
     element("updated", feedTime(new Date(newest))),
@@ -26,9 +38,19 @@ export function atomFeed({ id, title, home, self, next, locale, author, entries 
     ...(author === null ? [] : [authorOf(author)]),
     `<generator>Prepwright</generator>`,
     ...entries.flatMap(entryLines),
+    ...withdrawn.map(tombstone),
     `</feed>`,
   ];
   return `${lines.join("\n")}\n`;
+}
+
+/** The namespace of RFC 6721. */
+const tombstones = "http://purl.org/atompub/tombstones/1.0";
+
+function tombstone(entry: WithdrawnEntry): string {
+  const { withdrawnAt, because } = entry;
+  const said = because === null ? "" : `<at:comment>${markupText(oneLine(because))}</at:comment>`;
+  return `<at:deleted-entry ref="${entryId(entry)}" when="${feedTime(withdrawnAt)}">${said}</at:deleted-entry>`;
 }
 
 function entryLines(entry: FeedEntry): readonly string[] {

@@ -22,6 +22,14 @@ export interface FeedEntry {
   readonly changeNote: string | null;
 }
 
+/** A plan that its publisher took back as a whole. */
+export interface WithdrawnEntry {
+  readonly planId: string;
+  readonly withdrawnAt: Date;
+  /** In its publisher's words; null: it gave none. */
+  readonly because: string | null;
+}
+
 /** A page of what was published, newest first. All addresses are absolute. */
 export interface Feed {
   /** An IRI that never changes. */
@@ -37,10 +45,13 @@ export interface Feed {
   /** null: entries of several publishers. */
   readonly author: FeedAuthor | null;
   readonly entries: readonly FeedEntry[];
+  /** The last withdrawn first; empty on all pages but the newest. */
+  readonly withdrawn: readonly WithdrawnEntry[];
 }
 
 /** RFC 9562: a name for the plan that is no address, so moving the service or renaming the plan makes no new entry. */
-export const entryId = ({ planId }: Pick<FeedEntry, "planId">): string => `urn:uuid:${planId.toLowerCase()}`;
+export const entryId = ({ planId }: Pick<FeedEntry | WithdrawnEntry, "planId">): string =>
+  `urn:uuid:${planId.toLowerCase()}`;
 
 /** RFC 3339, in UTC, to the second. */
 export const feedTime = (time: Date): string => time.toISOString().replace(/\.\d+Z$/, "Z");

@@ -83,6 +83,11 @@ function problemSentence(problem: Problem): string {
         `There is no published plan "${problem.publisher}/${problem.plan}"` +
         `${problem.revision === null ? "" : ` with the revision ${problem.revision}`}. Check both slugs.`
       );
+    case "WITHDRAWN":
+      return (
+        `The publisher withdrew the plan "${problem.publisher}/${problem.plan}" on ${problem.at}.` +
+        `${problem.because === null ? "" : ` The reason given: ${problem.because}`}`
+      );
     case "UNKNOWN_PUBLISHER":
       return `There is no publisher "${problem.publisher}". Check the slug.`;
     case "UNKNOWN_TOKEN":

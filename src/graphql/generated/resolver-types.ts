@@ -1855,13 +1855,19 @@ export type Mutation = {
   readonly startImport: ImportRunPayload;
   /** Queues an undo of an import: what it did is taken back, but for what somebody changed since. Asks for the scope IMPORT. */
   readonly undoImport: ImportRunPayload;
+  /**
+   * Takes a plan back as a whole: every revision of it that is in force is withdrawn. Its own address says so, with the reason (status
+   * 410; here the code `WITHDRAWN`), feeds tell their readers, and each revision is still found by its number. Publishing it again puts it in
+   * force again. The scope PUBLISH may.
+   */
+  readonly unpublishPlan: WithdrawPlanPayload;
   /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
   readonly updatePublisher: PublisherPayload;
   /** Stops a webhook, or lets it go on. Asks for the scope ADMIN. */
   readonly updateWebhook: WebhookPayload;
   /**
    * Takes a revision out of force, with a reason for its readers. It is still found by its number; the plan's own address falls back to
-   * the newest revision in force. The scope PUBLISH may.
+   * the newest revision in force, unless `then` says otherwise. The scope PUBLISH may.
    */
   readonly withdrawPlan: WithdrawPlanPayload;
 };
@@ -2080,6 +2086,15 @@ export type MutationStartImportArgs = {
  */
 export type MutationUndoImportArgs = {
   input: ImportRunInput;
+};
+
+
+/**
+ * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
+ * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationUnpublishPlanArgs = {
+  input: UnpublishPlanInput;
 };
 
 
@@ -2699,7 +2714,9 @@ export type ProblemCode =
   /** There is no such webhook. */
   | 'UNKNOWN_WEBHOOK'
   /** Waits that no order of the steps keeps. */
-  | 'WAITS_CANNOT_BE_KEPT';
+  | 'WAITS_CANNOT_BE_KEPT'
+  /** The plan was withdrawn by its publisher, as a whole: `message` says when, and the reason given. */
+  | 'WITHDRAWN';
 
 /** Which draft to publish. */
 export type PublishPlanInput = {
@@ -2853,7 +2870,10 @@ export type Query = {
   readonly packsDraft: Maybe<Draft>;
   /** What to multiply a recipe by for another pan, so that it stands as deep as before. Oven times are not multiplied: check. */
   readonly panFactor: PanFactor;
-  /** One plan. Null if there is none of that name, or none of that revision. */
+  /**
+   * One plan. Null if there is none of that name, or none of that revision. Null with an error of the code `WITHDRAWN`, which says when and
+   * why, if its publisher took it back as a whole.
+   */
   readonly plan: Maybe<Plan>;
   /** The draft of a plan. Null if there is none. Asks for the scope READ_DRAFTS. */
   readonly planDraft: Maybe<Draft>;
@@ -3967,6 +3987,18 @@ export type Unit = {
   readonly name: Scalars['String']['output'];
 };
 
+/** Which plan to take back as a whole. */
+export type UnpublishPlanInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Why, in words for readers. */
+  readonly reason: Scalars['String']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+};
+
 /** A publisher's new name. */
 export type UpdatePublisherInput = {
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
@@ -4237,6 +4269,8 @@ export type WithdrawPlanInput = {
   readonly revision: Scalars['Int']['input'];
   /** Slug of the plan. */
   readonly slug: Scalars['String']['input'];
+  /** What the plan's own address leads to then. */
+  readonly then?: InputMaybe<WithdrawThen>;
 };
 
 /** A revision that was taken out of force, or what was wrong. */
@@ -4247,6 +4281,13 @@ export type WithdrawPlanPayload = {
   /** Empty if all went well. */
   readonly problems: ReadonlyArray<Problem>;
 };
+
+/** What the own address of a plan leads to once a revision of it is withdrawn. */
+export type WithdrawThen =
+  /** That the plan was withdrawn: all other revisions that are in force are withdrawn with it. */
+  | 'NOTHING'
+  /** The newest revision that is still in force; where there is none, that the plan was withdrawn. */
+  | 'PREVIOUS';
 
 
 
@@ -4543,6 +4584,7 @@ export type ResolversTypes = {
   TextLine: ResolverTypeWrapper<TextLineParent>;
   TextLineItem: ResolverTypeWrapper<TextLineItem>;
   Unit: ResolverTypeWrapper<UnitParent>;
+  UnpublishPlanInput: UnpublishPlanInput;
   UpdatePublisherInput: UpdatePublisherInput;
   UpdateWebhookInput: UpdateWebhookInput;
   Use: ResolverTypeWrapper<UseParent>;
@@ -4564,6 +4606,7 @@ export type ResolversTypes = {
   WebhookStop: WebhookStop;
   WithdrawPlanInput: WithdrawPlanInput;
   WithdrawPlanPayload: ResolverTypeWrapper<Omit<WithdrawPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversTypes['Plan']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
+  WithdrawThen: WithdrawThen;
 };
 
 /** Mapping between all available schema types and the resolvers parents */
@@ -4750,6 +4793,7 @@ export type ResolversParentTypes = {
   TextLine: TextLineParent;
   TextLineItem: TextLineItem;
   Unit: UnitParent;
+  UnpublishPlanInput: UnpublishPlanInput;
   UpdatePublisherInput: UpdatePublisherInput;
   UpdateWebhookInput: UpdateWebhookInput;
   Use: UseParent;
@@ -5415,6 +5459,7 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   settleRow?: Resolver<ResolversTypes['SettleRowPayload'], ParentType, ContextType, RequireFields<MutationSettleRowArgs, 'input'>>;
   startImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationStartImportArgs, 'input'>>;
   undoImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationUndoImportArgs, 'input'>>;
+  unpublishPlan?: Resolver<ResolversTypes['WithdrawPlanPayload'], ParentType, ContextType, RequireFields<MutationUnpublishPlanArgs, 'input'>>;
   updatePublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationUpdatePublisherArgs, 'input'>>;
   updateWebhook?: Resolver<ResolversTypes['WebhookPayload'], ParentType, ContextType, RequireFields<MutationUpdateWebhookArgs, 'input'>>;
   withdrawPlan?: Resolver<ResolversTypes['WithdrawPlanPayload'], ParentType, ContextType, RequireFields<MutationWithdrawPlanArgs, 'input'>>;

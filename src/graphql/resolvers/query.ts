@@ -8,7 +8,9 @@ import { findOwnFood } from "../../services/foods/find-own-food.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { listRuleSets } from "../../services/rules/find-rule-sets.js";
 import { listVocabulary } from "../../services/answers/list-vocabulary.js";
+import type { Deps } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
+import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
 import { readReadersHousehold } from "../../services/answers/read-readers-household.js";
 import { runInSlices } from "../../services/time-slices.js";
 import { inStage } from "../../services/answer-stage.js";
@@ -32,8 +34,14 @@ export const queryResolvers: QueryResolvers = {
   ...importQueries,
   ...webhookQueries,
 
-  plan: (_, { publisher, slug, revision }, { loaders }) =>
-    loaders.plans.load({ publisher, slug, revision: revision ?? null }),
+  plan: async (_, { publisher, slug, revision }, { deps, loaders }) => {
+    const ref = { publisher, slug, revision: revision ?? null };
+    const plan = await loaders.plans.load(ref);
+    if (plan !== null) return plan;
+    const missing = await missingPlan(deps, ref, ["slug"]);
+    if (missing.code === "WITHDRAWN") throw problemsError([missing]);
+    return null;
+  },
 
   plans: async (_, { filter, ...page }, { deps }) => {
     const wanted = {
@@ -80,7 +88,7 @@ export const queryResolvers: QueryResolvers = {
     );
     const found = portions.filter((portion) => typeof portion !== "number");
     const unknown = portions.filter((portion) => typeof portion === "number");
-    if (unknown.length > 0) throw problemsError(unknown.flatMap((index) => unknownPlan(plans[index], index)));
+    if (unknown.length > 0) throw problemsError(await missingPortions(deps, plans, unknown));
     const first = found[0]?.frozen;
     if (first === undefined) throw new Error("a list without a plan");
     const bundles = found.map(({ frozen }) => frozen.bundle);
@@ -109,15 +117,14 @@ export const queryResolvers: QueryResolvers = {
   node: (_, { id }, context) => loadNode(id, context),
 };
 
-const unknownPlan = (wanted: PlanPortionInput | undefined, index: number): readonly Problem[] =>
-  wanted === undefined
-    ? []
-    : [
-        {
-          code: "UNKNOWN_PLAN",
-          path: ["plans", index],
-          publisher: wanted.publisher,
-          plan: wanted.slug,
-          revision: wanted.revision ?? null,
-        },
-      ];
+const missingPortions = (
+  deps: Deps,
+  plans: readonly PlanPortionInput[],
+  missing: readonly number[],
+): Promise<readonly Problem[]> =>
+  missingPlans(
+    deps,
+    plans.flatMap(({ publisher, slug, revision }, index) =>
+      missing.includes(index) ? [{ ref: { publisher, slug, revision: revision ?? null }, path: ["plans", index] }] : [],
+    ),
+  );

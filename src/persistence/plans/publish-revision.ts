@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { addChange } from "./changes.js";
 import { canonicalJson, checksumOf } from "../sql/canonical-json.js";
-import type { OwnedSlug, RevisionSummary } from "../data.js";
+import type { OwnedSlug, RevisionSummary, WithdrawThen } from "../data.js";
 import { foldWords } from "../sql/fold-words.js";
 import { documentFormat, documentOf } from "./frozen-document.js";
 import { Prisma } from "../generated/client.js";
@@ -85,6 +85,7 @@ export async function withdrawRevision(
   ref: OwnedSlug & { readonly revision: number },
   at: Date,
   because: string | null,
+  then: WithdrawThen,
 ): Promise<boolean> {
   const [plan] = await db.$queryRaw<LockedPlan[]>`
     SELECT p.publisher_id AS "publisherId", p.id, p.last_revision AS "lastRevision",
@@ -93,15 +94,18 @@ export async function withdrawRevision(
     WHERE b.slug = ${ref.publisher} AND p.slug = ${ref.slug} FOR UPDATE OF p`;
   if (plan === undefined) return false;
   const { publisherId, id: planId } = plan;
-  const [withdrawn] = await db.revision.updateManyAndReturn({
-    where: { publisherId, planId, revision: ref.revision, withdrawnAt: null },
+  const inForce = { publisherId, planId, withdrawnAt: null };
+  const known = await db.revision.count({ where: { ...inForce, revision: ref.revision } });
+  if (known === 0) return false;
+  const withdrawn = await db.revision.updateManyAndReturn({
+    where: then === "NOTHING" ? inForce : { ...inForce, revision: ref.revision },
     data: { withdrawnAt: at, withdrawnBecause: because },
-    select: { id: true },
+    select: { id: true, revision: true },
   });
-  if (withdrawn === undefined) return false;
-  await addChange(db, { publisherId, revisionId: withdrawn.id, kind: "PLAN_WITHDRAWN", at });
+  for (const { id } of withdrawn.toSorted((a, b) => a.revision - b.revision))
+    await addChange(db, { publisherId, revisionId: id, kind: "PLAN_WITHDRAWN", at });
   const left = await db.revision.findFirst({
-    where: { publisherId, planId, withdrawnAt: null },
+    where: inForce,
     orderBy: { revision: "desc" },
     select: { id: true, publishedAt: true },
   });

@@ -9,6 +9,7 @@ import { revisionsOfPlan } from "./revisions-of-plan.js";
 import { revisionPage } from "./revision-page.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db, Session } from "../database/session.js";
+import { withdrawnPlans, withdrawnPlansOf } from "./withdrawn-plans.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
 export function revisionData(session: Session): Data["revisions"] {
@@ -20,11 +21,13 @@ export function revisionData(session: Session): Data["revisions"] {
         publishRevision(inside, storable(bundle), publishedAt, changeNote, ruleSet),
       );
     },
-    withdraw: async (ref, at, because = null) => {
+    withdraw: async (ref, at, because = null, then = "PREVIOUS") => {
       storable({ because });
       if (!isStorable(ref.publisher) || !isStorable(ref.slug) || !isRevision(ref.revision)) return false;
-      return session.transaction((inside) => withdrawRevision(inside, ref, at, because));
+      return session.transaction((inside) => withdrawRevision(inside, ref, at, because, then));
     },
+    withdrawn: (names) => withdrawnPlans(db, names),
+    withdrawnOf: (publisher, limit) => withdrawnPlansOf(db, publisher, limit),
     summaries: (refs) => summaries(db, refs),
     summariesByIds: async (ids) => {
       const rows = await db.$queryRaw<RevisionSummary[]>`

@@ -1,5 +1,8 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import type { Deps } from "../../services/deps.js";
+import type { Problem } from "../../domain/problem.js";
+import { longDate } from "../../exports/page/dates.js";
+import type { Deps, RevisionRef } from "../../services/deps.js";
+import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
 import { AnswerTooLarge } from "../../http/answer-size.js";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
 import { unavailableHeaders, DatabaseUnavailable, logUnavailable } from "../../services/database-unavailable.js";
@@ -66,7 +69,12 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
       return answer(options, request, reply, async (deps) => {
         const form = readPlanForm(readQuery(request.url));
         const card = await showPlanCard(deps, request.params, form, request.publicOrigin);
-        if (card === null) return jsonAnswer(404, { problems: ["No plan of this name is in print."] });
+        if (card === null) {
+          const missing = await missingPlan(deps, { ...request.params, revision: form.revision });
+          return missing.code === "WITHDRAWN"
+            ? jsonAnswer(410, { problems: [withdrawnText(missing)] })
+            : jsonAnswer(404, { problems: ["No plan of this name is in print."] });
+        }
         if (card.ok) return jsonAnswer(200, card.value);
         return jsonAnswer(422, {
           problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
@@ -108,6 +116,22 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     status,
   });
   const nothing = (request: FastifyRequest, text: string): Page => notice(request, 404, "Nothing grows here", text);
+  /** Of several plans: the first that was withdrawn, else what is said where there is none of them. */
+  const missing = async (
+    request: FastifyRequest,
+    deps: Deps,
+    refs: readonly RevisionRef[],
+    text: string,
+  ): Promise<Page> => {
+    const problems = await missingPlans(
+      deps,
+      refs.map((ref) => ({ ref, path: [] })),
+    );
+    const withdrawn = problems.find(({ code }) => code === "WITHDRAWN");
+    return withdrawn?.code === "WITHDRAWN"
+      ? notice(request, 410, "This plan was withdrawn", withdrawnText(withdrawn))
+      : nothing(request, text);
+  };
   const show = <Params>(
     path: string,
     pageOf: (request: FastifyRequest<{ Params: Params }>, deps: Deps) => Promise<Page>,
@@ -166,8 +190,12 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   show<PlanName>(
     "/p/:publisher/:slug",
     async (request, deps) => {
-      const page = await showPlanPage(deps, request.params, readPlanForm(readQuery(request.url)), linksOf(request));
-      if (page === null) return nothing(request, "No plan of this name, or no such revision of it, is in print.");
+      const form = readPlanForm(readQuery(request.url));
+      const page = await showPlanPage(deps, request.params, form, linksOf(request));
+      if (page === null) {
+        const ref = { ...request.params, revision: form.revision };
+        return missing(request, deps, [ref], "No plan of this name, or no such revision of it, is in print.");
+      }
       return { html: page.html, status: page.faulty ? 422 : 200 };
     },
     (query) => pointsOfForm(1, query),
@@ -178,11 +206,15 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     async (request, deps) => {
       const query = readQuery(request.url);
       const others = otherPlans(query.get("plan") ?? []);
-      const page =
-        others === null
-          ? null
-          : await showListPage(deps, request.params, readPlanForm(query), others, linksOf(request));
-      if (page === null) return nothing(request, "One of the plans of this list is not in print.");
+      const form = readPlanForm(query);
+      const page = others === null ? null : await showListPage(deps, request.params, form, others, linksOf(request));
+      if (page === null) {
+        const refs = [
+          { ...request.params, revision: form.revision },
+          ...(others ?? []).slice(0, mostPortions).map(({ publisher, slug }) => ({ publisher, slug, revision: null })),
+        ];
+        return missing(request, deps, refs, "One of the plans of this list is not in print.");
+      }
       return { html: page.html, status: page.faulty ? 422 : 200, scripts: true };
     },
     (query) => pointsOfForm(1 + Math.min(query.get("plan")?.length ?? 0, mostPortions), query),
@@ -192,6 +224,10 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
 /** What so many plans cost beyond a page, for the household of a form. */
 const pointsOfForm = (plans: number, query: Query): number =>
   pointsBeyond(plans, pointsOfPlan + householdCost(readPlanForm(query).asked.household));
+
+/** What readers are told of a plan that its publisher took back. */
+const withdrawnText = ({ plan, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>): string =>
+  `The writer withdrew the plan “${plan}” on ${longDate(new Date(at))}.${because === null ? "" : ` The reason given: ${because}`}`;
 
 interface PlanName {
   readonly publisher: string;

@@ -30,7 +30,7 @@ import {
   pointsOfPlans,
 } from "../plan-request.js";
 
-const planTag = { method: "GET", tag: "plans", refusals: ["not-found"], caching: "LIVE" } as const;
+const planTag = { method: "GET", tag: "plans", refusals: ["not-found", "withdrawn"], caching: "LIVE" } as const;
 
 const listInput = ({ plans, list, reader }: ListsAnswer) => ({
   list,
@@ -74,7 +74,7 @@ export const sessionEndpoint = endpoint(
       " the answer is a problem of the kind `no-session`, which says what stands in the way.",
     points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
-    refusals: ["not-found", "no-session"],
+    refusals: ["not-found", "withdrawn", "no-session"],
   },
   async (question) => {
     const answer = await aboutPlan(question, answerSession);
@@ -144,7 +144,7 @@ export const servingsTableEndpoint = endpoint(
     const read = readHouseholdQuery(query);
     problems.push(...read.problems);
     if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
-    return answered(ref, await answerServings(deps, ref, { from, to, household: read.household }));
+    return answered(deps, ref, await answerServings(deps, ref, { from, to, household: read.household }));
   },
   [asJson(servingsTableSchema, "The table.", servingsTableJson)],
 );

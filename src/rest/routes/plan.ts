@@ -18,7 +18,7 @@ import {
   planName,
   planParameters,
   planPath,
-  unknownPlan,
+  noSuchPlan,
   wholeNumber,
   pointsOfPlans,
 } from "../plan-request.js";
@@ -40,7 +40,7 @@ export const planEndpoint = endpoint(
       " shopping list, session, keeping, allergens, diets, nutrition, cautions.",
     points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
-    refusals: ["not-found", "no-session"],
+    refusals: ["not-found", "withdrawn", "no-session"],
     caching: "LIVE",
     page: ({ address, ...question }) => {
       const at = address.indexOf("?");
@@ -83,7 +83,7 @@ export const mailEndpoint = endpoint(
       "The whole plan in HTML that mail programs show: tables and inline styles, no scripts, nothing loaded from elsewhere.",
     points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
-    refusals: ["not-found"],
+    refusals: ["not-found", "withdrawn"],
     caching: "LIVE",
   },
   (question) => aboutPlan(question, answerPlan),
@@ -116,7 +116,7 @@ export const revisionEndpoint = endpoint(
     if (revision === null) return refused(badParameters(problems));
     const ref = { ...planName(question), revision };
     const published = await loadPlan(question.deps, ref);
-    if (published === null) return refused(unknownPlan(ref));
+    if (published === null) return refused(await noSuchPlan(question.deps, ref));
     return found(published, { link: `<${planAddress(published)}>; rel="latest-version"` });
   },
   [asJson(revisionSchema, "The document.", revisionJson)],

@@ -5,7 +5,7 @@ import { jsonFeed } from "../../exports/feeds/json-feed.js";
 import type { Feed } from "../../exports/feeds/feed.js";
 import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
-import { listFeed, type FollowedPlan } from "../../services/plans/list-feed.js";
+import { listFeed, listWithdrawn, type FollowedPlan, type WithdrawnPlan } from "../../services/plans/list-feed.js";
 import { isStorable } from "../../services/storable-text.js";
 import { pageAddress, publisherAddress, publisherPage } from "../rest-addresses.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
@@ -56,6 +56,7 @@ export const publisherEndpoint = endpoint(
 interface Followed {
   readonly publisher: Publisher;
   readonly page: LinkedPage<FollowedPlan>;
+  readonly withdrawn: readonly WithdrawnPlan[];
 }
 
 /** A feed for followers: its pages go back in time, and only forwards from the newest. */
@@ -66,7 +67,9 @@ export const feedEndpoint = endpoint(
     operationId: "getFeed",
     tag: "publishers",
     summary: "What a publisher has published, as a feed",
-    description: "The newest first, for feed readers: Atom (RFC 4287) or JSON Feed 1.1.",
+    description:
+      "The newest first, for feed readers: Atom (RFC 4287) or JSON Feed 1.1. A plan that was withdrawn as a whole leaves both; Atom names" +
+      " the last 100 of them with the reason (RFC 6721).",
     parameters: [...parameters, ...pageParameters.filter(({ name }) => name === "first" || name === "after")],
     refusals: ["not-found"],
     caching: "LIVE",
@@ -76,7 +79,10 @@ export const feedEndpoint = endpoint(
     const publisher = await publisherOf(question.deps, question);
     if (publisher === null) return refused(unknown);
     const page = await pageOf(question, (wanted) => listFeed(question.deps, publisher.slug, wanted));
-    return page.ok ? found({ publisher, page: page.value }, page.headers) : page;
+    if (!page.ok) return page;
+    // Only at the front, where those who follow it look.
+    const withdrawn = question.query.has("after") ? [] : await listWithdrawn(question.deps, publisher.slug);
+    return found({ publisher, page: page.value, withdrawn }, page.headers);
   },
   [
     asText(
@@ -91,7 +97,11 @@ export const feedEndpoint = endpoint(
   ],
 );
 
-function feedOf({ publisher, page }: Followed, { origin, address }: Question, suffix: "json" | "atom"): Feed {
+function feedOf(
+  { publisher, page, withdrawn }: Followed,
+  { origin, address }: Question,
+  suffix: "json" | "atom",
+): Feed {
   const author = { name: publisher.name, address: origin + publisherPage(publisher.slug) };
   const at = address.indexOf("?");
   const feed = `${origin}${publisherAddress(publisher.slug)}/feed.${suffix}`;
@@ -115,5 +125,10 @@ function feedOf({ publisher, page }: Followed, { origin, address }: Question, su
       publishedAt: newest.publishedAt,
       changeNote: newest.changeNote,
     })),
+    withdrawn: withdrawn.flatMap(({ first, last }) =>
+      last.withdrawnAt === null
+        ? []
+        : [{ planId: first.id, withdrawnAt: last.withdrawnAt, because: last.withdrawnBecause }],
+    ),
   };
 }

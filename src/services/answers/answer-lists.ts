@@ -8,6 +8,7 @@ import { checkPortionCount } from "./check-portion-count.js";
 import type { Deps, RevisionRef } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { loadPlan } from "../plans/load-plan.js";
+import { missingPlans } from "../plans/missing-plan.js";
 import type { GivenHousehold } from "./read-household.js";
 import { readHouseholdOf } from "./read-readers-household.js";
 import { readToday } from "./scale-for-reader.js";
@@ -41,9 +42,10 @@ export async function answerLists(
       ? []
       : [{ bundle: published.bundle, revision: published.revision, servings: portions[at]?.servings ?? 0 }],
   );
-  const unknown = portions.flatMap(({ publisher, slug, revision }, index): readonly Problem[] =>
-    loaded[index] === null ? [{ code: "UNKNOWN_PLAN", path: ["plans", index], publisher, plan: slug, revision }] : [],
+  const missing = portions.flatMap(({ publisher, slug, revision }, index) =>
+    loaded[index] === null ? [{ ref: { publisher, slug, revision }, path: ["plans", index] }] : [],
   );
+  const unknown = missing.length === 0 ? [] : await missingPlans(deps, missing);
   const bundles = plans.map(({ bundle }) => bundle);
   const rules = await rulesToday(deps);
   const read = await readHouseholdOf(deps, given, bundles, rules.allergens.diets);

@@ -99,6 +99,11 @@ export function cachedData(
         dependenceOf: ({ publisher, slug }) => `plan ${publisher}/${slug}`,
         bytesOf: (summary) => sizeOf(summary) * objectFactor,
       }),
+      withdrawn: keep("pointers", "withdrawn plan", revisions.withdrawn, {
+        keyOf: ({ publisher, slug }) => `${publisher}/${slug}`,
+        dependenceOf: ({ publisher, slug }) => `plan ${publisher}/${slug}`,
+        bytesOf: (summary) => sizeOf(summary) * objectFactor,
+      }),
       bundles: keep("documents", "document", revisions.bundles, {
         keyOf: String,
         dependenceOf: () => null,

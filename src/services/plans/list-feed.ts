@@ -14,6 +14,30 @@ export interface FollowedPlan {
   readonly summary: string | null;
 }
 
+/** A plan that was withdrawn as a whole. */
+export interface WithdrawnPlan {
+  /** As of `FollowedPlan`. */
+  readonly first: RevisionSummary;
+  /** The revision that was withdrawn last. */
+  readonly last: RevisionSummary;
+}
+
+/** Withdrawn plans that a feed names: nobody who follows it reads more of them at once. */
+const mostWithdrawn = 100;
+
+/** Plans that a publisher took back as a whole, the last first. */
+export async function listWithdrawn(deps: Deps, publisher: string): Promise<readonly WithdrawnPlan[]> {
+  const last = await deps.data.revisions.withdrawnOf(publisher, mostWithdrawn);
+  const firsts = await findPlans(
+    deps,
+    last.map(({ slug }) => ({ publisher, slug, revision: 1 })),
+  );
+  return last.flatMap((each, at) => {
+    const first = firsts[at];
+    return first ? [{ first, last: each }] : [];
+  });
+}
+
 /** A page of what a publisher has published, newest first. Problems: those of `listPlans`. */
 export async function listFeed(deps: Deps, publisher: string, page: WantedPage): Promise<Result<Page<FollowedPlan>>> {
   const filter = { publisher, search: null, usesFood: null, usesComponent: null };

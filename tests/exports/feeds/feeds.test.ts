@@ -38,6 +38,7 @@ const feed = (entries: readonly FeedEntry[], facts: Partial<Feed> = {}): Feed =>
   locale: "en-GB",
   author,
   entries,
+  withdrawn: [],
   ...facts,
 });
 

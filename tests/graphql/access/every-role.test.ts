@@ -136,6 +136,7 @@ const rows: Readonly<Record<string, Row>> = {
     access: { own: "PUBLISH" },
     asks: input(({ publisher }) => ({ publisher, slug, revision: version, reason: "x" })),
   },
+  unpublishPlan: { access: { own: "PUBLISH" }, asks: input(({ publisher }) => ({ publisher, slug, reason: "x" })) },
   createToken: {
     access: { own: "ADMIN" },
     asks: input(({ publisher }) => ({ publisher, name: "x", scopes: ["WRITE"] })),

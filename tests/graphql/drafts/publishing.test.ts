@@ -189,7 +189,10 @@ describeOnBothDatabases("publishing", (open) => {
       withdrawnAt: "2026-03-02T09:00:00.000Z",
     });
     await change(withdrawPlan, { ...input, revision: 1 });
-    expect(await read("withdrawn")).toBeNull();
+    expect(await app.ask(readPlan, { slug: "withdrawn", revision: null })).toMatchObject({
+      data: { plan: null },
+      errors: [{ path: ["plan"], extensions: { code: "WITHDRAWN" } }],
+    });
     expect(await read("withdrawn", 1)).toMatchObject({
       revision: 1,
       newest: null,

@@ -1,26 +1,57 @@
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
-import { WithdrawPlanDocument } from "../generated/operations.js";
+import { Option } from "commander";
+import { UnpublishPlanDocument, WithdrawPlanDocument } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 import { planName } from "../plan-name.js";
 
-interface WithdrawOptions extends ServiceOptions {
-  readonly revision: string;
+interface UnpublishOptions extends ServiceOptions {
   readonly reason: string;
+}
+
+interface WithdrawOptions extends UnpublishOptions {
+  readonly revision: string;
+  readonly then: "previous" | "nothing";
 }
 
 export const addWithdraw: AddCommand = (program, run) => {
   withService(program.command("withdraw"))
-    .description("take a revision out of force; its own address goes on saying why")
+    .description("take a revision out of force; its number goes on leading to it, with the reason")
     .argument("<publisher/slug>", "the plan")
     .requiredOption("--revision <number>", "which revision")
     .requiredOption("--reason <text>", "why, for readers")
+    .addOption(
+      new Option("--then <what>", "what the plan's address leads to: the revision before, or nothing but the reason")
+        .choices(["previous", "nothing"])
+        .default("previous"),
+    )
     .action((name: string, options: WithdrawOptions) => run("withdraw", options, () => withdraw(name, options)));
+  withService(program.command("unpublish"))
+    .description("take a plan back as a whole; its address answers 410 with the reason until it is published again")
+    .argument("<publisher/slug>", "the plan")
+    .requiredOption("--reason <text>", "why, for readers")
+    .action((name: string, options: UnpublishOptions) => run("unpublish", options, () => unpublish(name, options)));
 };
+
+async function unpublish(name: string, { reason, ...options }: UnpublishOptions): Promise<Outcome> {
+  const plan = planName(name);
+  const input = { ...plan, reason };
+  const { unpublishPlan } = await asking(options, (service) => service.ask(UnpublishPlanDocument, { input }));
+  const { plan: withdrawn, problems } = unpublishPlan;
+  if (withdrawn === null) return { exit: exitCodes.problems, problems, result: null };
+  return {
+    exit: exitCodes.ok,
+    result: { ...plan, revision: withdrawn.revision, inForce: null },
+    said: [
+      `Withdrew ${name} as a whole, revision ${withdrawn.revision} the last. Publish it to put it in force again.`,
+    ],
+  };
+}
 
 async function withdraw(name: string, options: WithdrawOptions): Promise<Outcome> {
   const plan = planName(name);
   if (!/^[1-9]\d{0,8}$/.test(options.revision)) throw usage("--revision must be the number of a revision, such as 2.");
-  const input = { ...plan, revision: Number(options.revision), reason: options.reason };
+  const then = options.then === "nothing" ? "NOTHING" : "PREVIOUS";
+  const input = { ...plan, revision: Number(options.revision), reason: options.reason, then } as const;
   const { withdrawPlan } = await asking(options, (service) => service.ask(WithdrawPlanDocument, { input }));
   const { plan: withdrawn, problems } = withdrawPlan;
   if (withdrawn === null) return { exit: exitCodes.problems, problems, result: null };

@@ -315,7 +315,9 @@ export type ProblemCode =
   /** There is no such webhook. */
   | 'UNKNOWN_WEBHOOK'
   /** Waits that no order of the steps keeps. */
-  | 'WAITS_CANNOT_BE_KEPT';
+  | 'WAITS_CANNOT_BE_KEPT'
+  /** The plan was withdrawn by its publisher, as a whole: `message` says when, and the reason given. */
+  | 'WITHDRAWN';
 
 /** Which draft to publish. */
 export type PublishPlanInput = {
@@ -370,6 +372,18 @@ export type Scope =
   /** Save drafts. */
   | 'WRITE';
 
+/** Which plan to take back as a whole. */
+export type UnpublishPlanInput = {
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Why, in words for readers. */
+  readonly reason: string;
+  /** Slug of the plan. */
+  readonly slug: string;
+};
+
 /** Which revision to take out of force. */
 export type WithdrawPlanInput = {
   /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
@@ -382,7 +396,16 @@ export type WithdrawPlanInput = {
   readonly revision: number;
   /** Slug of the plan. */
   readonly slug: string;
+  /** What the plan's own address leads to then. */
+  readonly then?: WithdrawThen | null | undefined;
 };
+
+/** What the own address of a plan leads to once a revision of it is withdrawn. */
+export type WithdrawThen =
+  /** That the plan was withdrawn: all other revisions that are in force are withdrawn with it. */
+  | 'NOTHING'
+  /** The newest revision that is still in force; where there is none, that the plan was withdrawn. */
+  | 'PREVIOUS';
 
 export type ProblemPartsFragment = { readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null };
 
@@ -527,6 +550,13 @@ export type QuarantinedRowsQueryVariables = Exact<{
 
 
 export type QuarantinedRowsQuery = { readonly quarantinedRows: { readonly edges: ReadonlyArray<{ readonly node: { readonly line: number, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } }> } | null };
+
+export type UnpublishPlanMutationVariables = Exact<{
+  input: UnpublishPlanInput;
+}>;
+
+
+export type UnpublishPlanMutation = { readonly unpublishPlan: { readonly plan: { readonly slug: string, readonly revision: number } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export class TypedDocumentString<TResult, TVariables>
   extends String
@@ -1011,3 +1041,23 @@ export const QuarantinedRowsDocument = new TypedDocumentString(`
   line
   column
 }`) as unknown as TypedDocumentString<QuarantinedRowsQuery, QuarantinedRowsQueryVariables>;
+export const UnpublishPlanDocument = new TypedDocumentString(`
+    mutation UnpublishPlan($input: UnpublishPlanInput!) {
+  unpublishPlan(input: $input) {
+    plan {
+      slug
+      revision
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<UnpublishPlanMutation, UnpublishPlanMutationVariables>;

@@ -3,7 +3,7 @@ import type { Result } from "../../../domain/problem.js";
 import { correctPlan } from "../../../services/plans/correct-plan.js";
 import { publishDraft, type PublishedDraft } from "../../../services/plans/publish-draft.js";
 import { saveFoods } from "../../../services/foods/save-foods.js";
-import { withdrawPlan } from "../../../services/plans/withdraw-plan.js";
+import { unpublishPlan, withdrawPlan } from "../../../services/plans/withdraw-plan.js";
 import type { Context } from "../../context.js";
 import type { MutationResolvers } from "../../generated/resolver-types.js";
 import type { PlanParent } from "../../parent-types.js";
@@ -12,12 +12,14 @@ import { freshFoods } from "./draft.js";
 
 export const publishingMutations: Pick<
   MutationResolvers,
-  "publishPlan" | "correctPlan" | "withdrawPlan" | "saveFoods"
+  "publishPlan" | "correctPlan" | "withdrawPlan" | "unpublishPlan" | "saveFoods"
 > = {
   publishPlan: async (_, { input }, context) => published(context, await publishDraft(context.deps, context, input)),
   correctPlan: async (_, { input }, context) => published(context, await correctPlan(context.deps, context, input)),
   withdrawPlan: async (_, { input }, context) =>
     payload("plan", await withdrawPlan(context.deps, context, input), (withdrawn) => freshPlan(context, withdrawn)),
+  unpublishPlan: async (_, { input }, context) =>
+    payload("plan", await unpublishPlan(context.deps, context, input), (withdrawn) => freshPlan(context, withdrawn)),
   saveFoods: async (_, { input }, context) => {
     const saved = await saveFoods(context.deps, context, input);
     if (!saved.ok) return { foods: null, changed: null, problems: firstProblems(saved.problems) };
