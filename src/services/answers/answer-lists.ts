@@ -3,7 +3,7 @@ import { scalePlansInSlices } from "../../domain/plan/scale-plan.js";
 import type { ShoppingList } from "../../domain/plan/scaled.js";
 import { shopInSlices } from "../../domain/plan/shop.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
-import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { failed, ok, type Result } from "../../domain/problem.js";
 import { checkPortionCount } from "./check-portion-count.js";
 import type { Deps, RevisionRef } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";

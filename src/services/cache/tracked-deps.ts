@@ -77,6 +77,11 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
         note(`plan ${name.publisher}/${name.slug}`);
         return revisions.ofPlan(name, request);
       },
+      withdrawn: (names) => {
+        onEach(names.map(({ publisher, slug }): Dependency => `plan ${publisher}/${slug}`));
+        return revisions.withdrawn(names);
+      },
+      withdrawnOf: on("plans", revisions.withdrawnOf),
       summariesByIds: on("plans", revisions.summariesByIds),
       holdingComponents: on("plans", revisions.holdingComponents),
       page: on("plans", revisions.page),
