@@ -80,8 +80,39 @@ describeOnBothDatabases("lines that are read for an editor", (open) => {
     await overRest({ ...asked, texts: ["salt"], measures: "ELLS" }).expect(422);
   });
 
-  it("asks for the right to read drafts where a publisher's components may be named", async () => {
-    const { body } = await ask({ ...asked, texts: ["1 batch of anything"], publisher: "third-gate-allotments" });
-    expect((body as { errors: { extensions: { code: string } }[] }).errors[0]?.extensions.code).toBe("UNAUTHENTICATED");
+  it("knows components that are not published only with the right to read drafts", async () => {
+    const publisher = "third-gate-allotments";
+    await app.deps.data.publishers.save({ slug: publisher, name: "Third Gate" });
+    const document = `kind: component
+slug: sodden-barley
+title: Sodden barley
+measured-in: metric
+lines:
+  - { food: pearl-barley, amount: 300 g }
+yield: { amount: 900 g }
+steps:
+  - { do: Boil., time: 40 min, hands: off, appliance: hob-ring, uses: [pearl-barley] }
+`;
+    const write = await app.tokenFor(publisher, ["WRITE"]);
+    const saved = await app.ask(
+      "mutation ($input: SaveDocumentsInput!) { saveDocuments(input: $input) { problems { message } } }",
+      { input: { publisher, texts: [{ name: "a.yaml", text: document }], expected: [] } },
+      write,
+    );
+    expect(saved).toMatchObject({ errors: [], data: { saveDocuments: { problems: [] } } });
+    const variables = { ...asked, texts: ["1/2 batch sodden barley"], publisher };
+    const read = async (token?: string): Promise<unknown> => {
+      const { data, errors } = await app.ask(query, variables, token);
+      expect(errors).toEqual([]);
+      return (data as { readLines: { lines: readonly unknown[] } }).readLines.lines[0];
+    };
+    const elsewhere = await app.tokenFor(null, ["WRITE"]);
+    for (const token of [undefined, write, elsewhere]) {
+      const line = await read(token);
+      expect(line).toMatchObject({ takes: [], problem: { code: "LINE_OPEN" } });
+      expect(JSON.stringify(line)).not.toContain("sodden-barley");
+    }
+    const reader = await app.tokenFor(publisher, ["READ_DRAFTS"]);
+    expect(await read(reader)).toMatchObject({ problem: null });
   });
 });
