@@ -54,7 +54,7 @@ describeOnEmbedded("an answer that is larger than anybody reads", (open) => {
   it("is refused on a page for people, as a page", async () => {
     const { status, headers, text } = await request(app.app.server).get(`/p/${publisher}/endless`);
     expect([status, headers["content-type"]]).toEqual([422, "text/html; charset=utf-8"]);
-    expect(text).toContain("Request less");
+    expect(text).toContain("Ask for less");
   });
 
   it("is refused over GraphQL, in a query and in a list of aliases", async () => {

@@ -176,7 +176,7 @@ describe("a misspelt code in a document", () => {
       written.filter((each) => each.kind === kind).map(({ path, at }) => general(path, at === "KEY")),
     );
     const fields = codeFieldsOf(kind).map(({ way }) => wayOf(way));
-    expect(fields.length).toBeGreaterThan(1);
+    expect(fields.length).toBeGreaterThan(0);
     // Refused there whatever it says, since nothing is kept of a meal.
     const nowhere = ["meals.*.lines.*.swaps.*.keeps-as"];
     expect(fields.filter((way) => !nowhere.includes(way) && !tried.has(way))).toEqual([]);

@@ -42,7 +42,11 @@ describeOnBothDatabases("foods", (open) => {
     const { foods } = database.data;
     const slugs = demoFoods.map(({ slug }) => slug);
     database.statements.clear();
-    expect(await foods.save(demoFoods)).toEqual({ changed: demoFoods.length });
+    expect(await foods.save(demoFoods)).toEqual({
+      changed: demoFoods.length,
+      added: slugs.toSorted(),
+      replaced: [],
+    });
     expect(database.statements.sent.length).toBeLessThanOrEqual(5);
     database.statements.clear();
     expect(await foods.bySlugs(slugs.toReversed())).toEqual(demoFoods.toReversed());
@@ -53,10 +57,14 @@ describeOnBothDatabases("foods", (open) => {
     const { foods } = database.data;
     const [first, ...others] = demoFoods as readonly [Food, ...Food[]];
     const dearer: Food = { ...first, packs: [...first.packs, ...first.packs].slice(0, 1), aisle: "moved" };
-    expect(await foods.save([dearer, ...others])).toEqual({ changed: 1 });
+    expect(await foods.save([dearer, ...others])).toEqual({
+      changed: 1,
+      added: [],
+      replaced: [first.slug],
+    });
     expect(await foods.bySlugs([first.slug])).toEqual([dearer]);
-    expect(await foods.save([dearer, ...others])).toEqual({ changed: 0 });
-    expect(await foods.save([])).toEqual({ changed: 0 });
+    expect(await foods.save([dearer, ...others])).toEqual({ changed: 0, added: [], replaced: [] });
+    expect(await foods.save([])).toEqual({ changed: 0, added: [], replaced: [] });
   });
 
   it("are sold loose, by a step or as scales weigh, or in packs", async () => {
@@ -69,7 +77,7 @@ describeOnBothDatabases("foods", (open) => {
       sold,
     ];
     const loose = { ...smallFood("loose-onion"), packs };
-    expect(await foods.save([loose])).toEqual({ changed: 1 });
+    expect(await foods.save([loose])).toEqual({ changed: 1, added: ["loose-onion"], replaced: [] });
     expect(await foods.bySlugs(["loose-onion"])).toEqual([loose]);
   });
 
@@ -91,7 +99,11 @@ describeOnBothDatabases("foods", (open) => {
 
   it("take the last of two with one slug", async () => {
     const { foods } = database.data;
-    expect(await foods.save([smallFood("twin", "first"), smallFood("twin", "second")])).toEqual({ changed: 1 });
+    expect(await foods.save([smallFood("twin", "first"), smallFood("twin", "second")])).toEqual({
+      changed: 1,
+      added: ["twin"],
+      replaced: [],
+    });
     expect(await foods.bySlugs(["twin"])).toEqual([smallFood("twin", "second")]);
   });
 
