@@ -99,7 +99,7 @@ describe("the processes on a Postgres server", () => {
     for await (const line of createInterface({ input: child.stderr })) {
       lines.push(line);
       const { msg, address } = JSON.parse(line) as { readonly msg: string; readonly address?: string };
-      if (msg.startsWith("figures")) {
+      if (msg.startsWith("metrics")) {
         expect((await fetch(`${address ?? ""}/readyz`)).status).toBe(200);
         figures = await (await fetch(`${address ?? ""}/metrics`)).text();
       }
