@@ -23,7 +23,7 @@ describe("the figures of a service, for Prometheus", () => {
     for (const path of ["/", "/v1/plans", "/v1/nothing", "/graphql?query={__typename}"]) {
       await fetch(service.address + path);
     }
-    const told = service.errors.find((line) => line.includes('"msg":"figures')) ?? "{}";
+    const told = service.errors.find((line) => line.includes('"msg":"metrics are')) ?? "{}";
     const { address } = JSON.parse(told) as { readonly address?: string };
     figures = await (await fetch(`${address ?? ""}/metrics`)).text();
   });
