@@ -226,8 +226,8 @@ const pointsOfForm = (plans: number, query: Query): number =>
   pointsBeyond(plans, pointsOfPlan + householdCost(readPlanForm(query).asked.household));
 
 /** What readers are told of a plan that its publisher took back. */
-const withdrawnText = ({ plan, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>): string =>
-  `The writer withdrew the plan “${plan}” on ${longDate(new Date(at))}.${because === null ? "" : ` The reason given: ${because}`}`;
+const withdrawnText = ({ title, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>): string =>
+  `The writer withdrew “${title}” on ${longDate(new Date(at))}.${because === null ? "" : ` The reason given: ${because}`}`;
 
 interface PlanName {
   readonly publisher: string;

@@ -17,10 +17,12 @@ export async function missingPlans(
     deps.data.revisions.withdrawn,
   );
   return wanted.map(({ ref: { publisher, slug, revision }, path }, index): Problem => {
-    const { withdrawnAt = null, withdrawnBecause = null } = withdrawn[index] ?? {};
-    if (withdrawnAt === null) return { code: "UNKNOWN_PLAN", path, publisher, plan: slug, revision };
+    const last = withdrawn[index] ?? null;
+    if (last === null || last.withdrawnAt === null)
+      return { code: "UNKNOWN_PLAN", path, publisher, plan: slug, revision };
+    const { title, withdrawnAt, withdrawnBecause } = last;
     const at = withdrawnAt.toISOString().slice(0, 10);
-    return { code: "WITHDRAWN", path, publisher, plan: slug, at, because: withdrawnBecause };
+    return { code: "WITHDRAWN", path, publisher, plan: slug, title, at, because: withdrawnBecause };
   });
 }
 

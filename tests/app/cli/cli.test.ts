@@ -290,4 +290,28 @@ lines: [{ food: sea-beet, amount: 1 kg }]
     expect(refused.exit).toBe(1);
     expect(refused.answer.problems.map((problem) => problem.file)).toContain(wrong);
   });
+
+  it("takes a plan back as a whole, and puts it in force again by publishing", async () => {
+    const words = ["unpublish", plan, "--reason", "The soak is too short."];
+    expect((await runCli(words.slice(0, 2), writer)).exit).toBe(2);
+    const misspelt = await runCliJson(["unpublish", `${publisher}/barley-and-carrot`, ...words.slice(2)], writer);
+    expect([misspelt.exit, misspelt.answer.problems[0]?.code]).toEqual([1, "UNKNOWN_PLAN"]);
+    const taken = await runCliJson(words, writer);
+    expect([taken.exit, taken.answer.result]).toMatchObject([0, { slug: "barley-and-carrots", inForce: null }]);
+    const read = `{ plan(publisher: "${publisher}", slug: "barley-and-carrots") { revision } }`;
+    expect((await app.ask(read)).errors[0]?.extensions["code"]).toBe("WITHDRAWN");
+    const again = await runCliJson(words, writer);
+    expect([again.exit, again.answer.problems[0]?.code]).toEqual([1, "WITHDRAWN"]);
+    const published = await runCliJson(["publish", example, "--overwrite"], writer);
+    expect(published.exit).toBe(0);
+    expect((await app.ask(read)).errors).toEqual([]);
+    const alone = [
+      "withdraw",
+      plan,
+      "--revision",
+      String((published.answer.result?.["plans"] as { revision: number }[])[0]?.revision),
+    ];
+    const none = await runCliJson([...alone, "--then", "nothing", "--reason", "Once more."], writer);
+    expect(none.answer.result).toMatchObject({ inForce: null });
+  });
 });
