@@ -18,7 +18,7 @@ const first = resolveDocuments(readDocuments(whole, "docs/documents.md").documen
 const kale = readFoods(readFileSync(path.resolve(import.meta.dirname, "../../../seeds/foods/kale.yaml"), "utf8"));
 const known = {
   bases: new Map(kale.map((food) => [food.slug, food])),
-  foods: first.foods.map(({ value }) => value),
+  foods: [...first.foods.map(({ value }) => value), ...kale],
   components: first.components.map(({ value }) => value),
 };
 
