@@ -1,4 +1,5 @@
 import { readFile } from "node:fs/promises";
+import { setTimeout as wait } from "node:timers/promises";
 import pg from "pg";
 import { pino } from "pino";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -68,9 +69,14 @@ describe("a service whose role owns nothing (examples/postgres-roles.sql)", () =
     await dropTestDatabase(admin);
   });
 
+  /** By this worker, or by the one of the background work. */
   const ended = async (run: string) => {
-    await runImports(database.deps, "worker-1");
-    return (await database.deps.data.importRuns.byId(run))?.state;
+    for (;;) {
+      await runImports(database.deps, "worker-1");
+      const state = (await database.deps.data.importRuns.byId(run))?.state;
+      if (state !== "QUEUED" && state !== "RUNNING") return state;
+      await wait(20);
+    }
   };
 
   it("loads what is shipped, publishes, computes, withdraws, and gives and takes tokens and webhooks", async () => {
