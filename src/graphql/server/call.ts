@@ -38,7 +38,7 @@ export interface Asker extends Caller {
 }
 
 /** Answers to anyone are everyone's. */
-export const isShared = ({ actor }: Asker): boolean => actor.kind === "ANYONE";
+export const isShared = ({ actor }: Pick<Asker, "actor">): boolean => actor.kind === "ANYONE";
 
 /** The operation of a request, once it is known to be a good one. */
 interface ChosenOperation {

@@ -6,7 +6,13 @@ import type { Deps } from "../../services/deps.js";
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { shownFault } from "../errors.js";
 import type { Explorer } from "../explorer.js";
-import { refusedAnswer, type GraphqlServer, type HttpAnswer, type RawRequest } from "./graphql-server.js";
+import {
+  refusedAnswer,
+  type GraphqlServer,
+  type HttpAnswer,
+  type RawRequest,
+  type ReadyAnswer,
+} from "./graphql-server.js";
 import { chooseMediaType, prefersPage, type MediaType } from "./media-type.js";
 import { unavailable } from "../plugins/errors.js";
 import { readAddress, readBody, takeBytes } from "./read-request.js";
@@ -28,15 +34,28 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
     scope.addContentTypeParser("application/json", { parseAs: "buffer" }, takeBytes);
     scope.setErrorHandler((error: FastifyError, request, reply) => refuse(error, request, reply));
     const ask = (
-      raw: Omit<RawRequest, "type">,
+      method: RawRequest["method"],
+      bytes: Buffer,
       request: FastifyRequest,
       reply: FastifyReply,
     ): FastifyReply | Promise<FastifyReply> => {
       const type = chooseMediaType(request.headers);
       // Before anything is run: an answer that nobody can read must not have changed anything.
       if (type === null) return send(refusedAnswer(notAcceptable, anyType), anyType, reply);
-      const answer = server.answer(
-        { ...raw, type },
+      const { actor } = request;
+      const ready = server.ready(method, bytes, { actor, deps });
+      return ready === undefined
+        ? compute({ method, bytes, type }, request, reply)
+        : sendReady(ready, type, request, reply);
+    };
+    const compute = async (
+      raw: Omit<RawRequest, "read">,
+      request: FastifyRequest,
+      reply: FastifyReply,
+    ): Promise<FastifyReply> => {
+      const { method, bytes, type } = raw;
+      const answer = await server.answer(
+        { ...raw, read: () => (method === "GET" ? readAddress(request.raw.url ?? "") : readBody(bytes)) },
         {
           charge: (cost) => reply.charge(cost),
           chargeOwed: (steps) => reply.chargeOwed(steps),
@@ -47,19 +66,15 @@ export function registerGraphql(app: FastifyInstance, { deps, server, explorer }
         },
         { deps, requestId: request.id, actor: request.actor },
       );
-      return answer instanceof Promise
-        ? answer.then((known) => sendAnswer(known, type, request, reply))
-        : sendAnswer(answer, type, request, reply);
+      return sendAnswer(answer, type, request, reply);
     };
     scope.get(graphqlPath, (request: FastifyRequest<{ Querystring: Record<string, unknown> }>, reply) => {
       const { query, raw, headers } = request;
       if (explorer !== null && asksNothing(query) && prefersPage(headers)) return explorer.sendPage(reply);
-      const url = raw.url ?? "";
-      return ask({ method: "GET", bytes: Buffer.from(url), read: () => readAddress(url) }, request, reply);
+      return ask("GET", Buffer.from(raw.url ?? ""), request, reply);
     });
     scope.post(graphqlPath, (request: FastifyRequest<{ Body?: Buffer }>, reply) => {
-      const bytes = request.body ?? noBytes;
-      return ask({ method: "POST", bytes, read: () => readBody(bytes) }, request, reply);
+      return ask("POST", request.body ?? noBytes, request, reply);
     });
     scope.route({
       method: ["PUT", "PATCH", "DELETE"],
@@ -104,14 +119,24 @@ const wrongMethod = refusal(
   { headers: { allow: "GET, HEAD, POST" } },
 );
 
-const send = ({ status, headers, body }: HttpAnswer, { contentType }: MediaType, reply: FastifyReply): FastifyReply =>
-  reply
-    .code(status)
-    .headers(headers)
-    .header("cache-control", "no-store")
-    .header("vary", "accept")
-    .header("content-type", contentType)
-    .send(body);
+const send = ({ status, headers, body }: HttpAnswer, type: MediaType, reply: FastifyReply): FastifyReply =>
+  sendBytes(body, type, reply.code(status).headers(headers));
+
+const sendBytes = (body: Buffer, { contentType }: MediaType, reply: FastifyReply): FastifyReply =>
+  reply.header("cache-control", "no-store").header("vary", "accept").header("content-type", contentType).send(body);
+
+function sendReady(
+  { told, isNamed, body }: ReadyAnswer,
+  type: MediaType,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply {
+  request.operation = told;
+  reply.charge(told.cost);
+  return request.method !== "POST" && isNamed
+    ? sendCacheable(body, type, request, reply)
+    : sendBytes(body, type, reply);
+}
 
 function sendAnswer(answer: HttpAnswer, type: MediaType, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const { hasErrors, isNamed } = answer;

@@ -50,9 +50,17 @@ export interface HttpAnswer {
   readonly isNamed: boolean;
 }
 
+/** An answer that was given before, to the same bytes, and is still right. */
+export interface ReadyAnswer {
+  readonly told: ReportedOperation;
+  readonly isNamed: boolean;
+  readonly body: Buffer;
+}
+
 export interface GraphqlServer {
-  /** A promise only where something is waited for. */
-  answer(request: RawRequest, asked: Asked, asker: Asker): HttpAnswer | Promise<HttpAnswer>;
+  /** Looked at before anything is made for a request: most have one. undefined: it has to be computed. */
+  ready(method: RawRequest["method"], bytes: Buffer, asker: Pick<Asker, "actor" | "deps">): ReadyAnswer | undefined;
+  answer(request: RawRequest, asked: Asked, asker: Asker): Promise<HttpAnswer>;
   stop(): Promise<void>;
 }
 
@@ -74,17 +82,14 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
   };
 
   /** Without Apollo Server, which would read the request again and write the answer again. */
-  const ready = ({ method, bytes }: RawRequest, { report, charge }: Asked, asker: Asker): HttpAnswer | undefined => {
-    const { deps } = asker;
-    const request = deps.cache && isShared(asker) ? known[method].get(bytes) : undefined;
+  const ready: GraphqlServer["ready"] = (method, bytes, { actor, deps }) => {
+    const request = deps.cache && isShared({ actor }) ? known[method].get(bytes) : undefined;
     const answer = deps.cache && request && findCachedAnswer(deps.cache, request.place, deps);
     if (request === undefined || answer === undefined) return undefined;
-    report(request.told);
-    charge(request.told.cost);
-    return { status: 200, headers: {}, body: answer as Buffer, hasErrors: false, isNamed: request.isNamed };
+    return { told: request.told, isNamed: request.isNamed, body: answer as Buffer };
   };
 
-  const compute = async (request: RawRequest, asked: Asked, asker: Asker): Promise<HttpAnswer> => {
+  const answer: GraphqlServer["answer"] = async (request, asked, asker) => {
     const { method, bytes, type } = request;
     const read = request.read();
     if ("code" in read) {
@@ -124,10 +129,7 @@ export async function openGraphqlServer(options: EngineOptions, log: Log): Promi
     };
   };
 
-  return {
-    answer: (request, asked, asker) => ready(request, asked, asker) ?? compute(request, asked, asker),
-    stop: () => apollo.stop(),
-  };
+  return { ready, answer, stop: () => apollo.stop() };
 }
 
 const rateLimited = 429;
