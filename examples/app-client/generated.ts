@@ -5,13 +5,13 @@ export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' |
 import type { DocumentTypeDecoration } from '@graphql-typed-document-node/core';
 /** What is known about an allergen in a food or a meal. */
 export type AllergenPresence =
-  /** It is in there. */
+  /** It is contained. */
   | 'CONTAINS'
-  /** Somebody vouches that it is not in there. */
+  /** A source states that it is not in there. */
   | 'DOES_NOT_CONTAIN'
   /** Traces are possible. */
   | 'MAY_CONTAIN'
-  /** Nobody said. Never treat it as absent. */
+  /** Nothing is stated. Never treat it as absent. */
   | 'UNKNOWN';
 
 /** How many of an appliance there are. */
@@ -22,7 +22,7 @@ export type ApplianceInput = {
   readonly count: number;
 };
 
-/** So many people who eat the same share of a serving. */
+/** A number of people who eat the same share of a serving. */
 export type EatersInput = {
   /** How many people. */
   readonly count: number;
@@ -34,25 +34,25 @@ export type EatersInput = {
 export type HouseholdInput = {
   /** ISO 4217 code to pay in. */
   readonly currency?: string | null | undefined;
-  /** Codes of the diets to keep to. Twice the same is once. */
+  /** Codes of the diets to keep to. Repeating one changes nothing. */
   readonly diets?: ReadonlyArray<string>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
   readonly eaters?: ReadonlyArray<EatersInput> | null | undefined;
-  /** The reader's own kitchen. Left out: the one the plan assumes. */
+  /** The reader's own kitchen. Default: the one the plan assumes. */
   readonly kitchen?: KitchenInput | null | undefined;
   /** BCP 47 tag of the reader's language. */
   readonly locale?: string | null | undefined;
-  /** Measures to show amounts in. Left out: those of the plan. */
+  /** Measures to show amounts in. Default: those of the plan. */
   readonly measures?: MeasureSystem | null | undefined;
   /** What is already in the kitchen. Lines that only differ in the amount are added up. */
   readonly onHand?: ReadonlyArray<OnHandInput>;
-  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
+  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Default: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
   readonly region?: string | null | undefined;
-  /** How to come by components that can be made or bought. */
+  /** How to get components that can be made or bought. */
   readonly routes?: RoutesInput | null | undefined;
   /** When the prep session begins; gives dates to what keeps until when. */
   readonly sessionStart?: SessionStartInput | null | undefined;
-  /** Foods to swap wherever a line offers it. Twice the same is once. */
+  /** Foods to swap wherever a line offers it. Repeating one changes nothing. */
   readonly swaps?: ReadonlyArray<SwapInput>;
 };
 
@@ -60,7 +60,7 @@ export type HouseholdInput = {
 export type KitchenInput = {
   /** Appliances of which there are more or fewer than the plan assumes. */
   readonly appliances?: ReadonlyArray<ApplianceInput>;
-  /** How many cook together, from 1 to 20. Left out: as many as the plan assumes. */
+  /** How many cook together, from 1 to 20. Default: as many as the plan assumes. */
   readonly cooks?: number | null | undefined;
 };
 
@@ -110,7 +110,7 @@ export type RouteMode =
   /** What takes the least work. */
   | 'LEAST_WORK';
 
-/** How to come by components that can be made or bought. */
+/** How to get components that can be made or bought. */
 export type RoutesInput = {
   /** Choices for single components. */
   readonly byName?: ReadonlyArray<RouteChoiceInput>;

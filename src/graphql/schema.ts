@@ -14,7 +14,7 @@ export function createSchema(): GraphQLSchema {
     resolverValidationOptions: { requireResolversToMatchSchema: "error", requireResolversForResolveType: "error" },
   });
   yieldBetweenFields(schema);
-  describe(schema, listSizes, (size) => `Counted as ${size} entries.`);
+  describe(schema, listSizes, (size) => `Priced as ${size} entries.`);
   describe(schema, fieldWork, (points) => `Costs ${points} points.`);
   return schema;
 }

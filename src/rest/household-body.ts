@@ -18,11 +18,11 @@ export const householdBody = named(
   "Household",
   "A reader's side of a plan, sent with the question and never stored. Leave out what does not matter.",
   z.strictObject({
-    measures: z.enum(measureSystems).describe("Measures to show amounts in. Left out: those of the plan.").optional(),
+    measures: z.enum(measureSystems).describe("Measures to show amounts in. Default: those of the plan.").optional(),
     region: text(6, "ISO 3166 code of where the reader shops and eats.").optional(),
     currency: text(3, "ISO 4217 code to pay in.").optional(),
     locale: text(60, "BCP 47 tag of the reader's language.").optional(),
-    diets: many(text(200, "Code of a diet."), "Diets to keep to. Twice the same is once."),
+    diets: many(text(200, "Code of a diet."), "Diets to keep to. Repeating one changes nothing."),
     eaters: many(
       z.strictObject({
         count: z.number().int().min(1).max(1_000_000).describe("How many people."),
@@ -51,7 +51,7 @@ export const householdBody = named(
           "Choices for single components.",
         ),
       })
-      .describe("How to come by components that can be made or bought.")
+      .describe("How to get components that can be made or bought.")
       .optional(),
     onHand: many(
       z.strictObject({
@@ -86,7 +86,7 @@ export const householdBody = named(
           "Appliances of which there are more or fewer than the plan assumes.",
         ),
       })
-      .describe("The reader's own kitchen. Left out: the one the plan assumes.")
+      .describe("The reader's own kitchen. Default: the one the plan assumes.")
       .optional(),
   }),
 );

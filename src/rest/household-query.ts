@@ -12,12 +12,12 @@ const routeModes: readonly RouteMode[] = ["AS_WRITTEN", "CHEAPEST", "LEAST_WORK"
 export const householdParameters: readonly Parameter[] = [
   inQuery(
     "region",
-    "ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions.",
+    "ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Default: the region of the plan, or else of its publisher; without either the strictest rules of all regions.",
     z.string().max(6),
     { example: "GB" },
   ),
   inQuery("currency", "ISO 4217 code to pay in.", z.string().max(3), { example: "EUR" }),
-  inQuery("measures", "Measures to show amounts in. Left out: those of the plan.", z.enum(measureSystems)),
+  inQuery("measures", "Measures to show amounts in. Default: those of the plan.", z.enum(measureSystems)),
   inQuery("locale", "BCP 47 tag of the reader's language.", z.string().max(60), { example: "en-GB" }),
   inQuery("diet", "Code of a diet to keep to. May be repeated.", z.string().max(200), {
     repeats: true,
@@ -37,7 +37,7 @@ export const householdParameters: readonly Parameter[] = [
   ),
   inQuery(
     "routes",
-    "How to come by components that can be made or bought, where `route` does not say.",
+    "How to get components that can be made or bought, where `route` does not say.",
     z.enum(routeModes),
   ),
   inQuery(
@@ -58,7 +58,7 @@ export const householdParameters: readonly Parameter[] = [
     z.string().max(60),
     { example: "2026-03-01T10:00" },
   ),
-  inQuery("cooks", "How many cook together. Left out: as many as the plan assumes.", z.string().max(4), {
+  inQuery("cooks", "How many cook together. Default: as many as the plan assumes.", z.string().max(4), {
     example: "2",
   }),
   inQuery(

@@ -137,10 +137,10 @@ function operationOf(endpoint: Endpoint): Node {
 /** Those that some address gives. */
 const responsesOf = (endpoints: readonly Endpoint[]): Node => ({
   "303": {
-    description: "To who would rather have HTML: the page is at another address.",
+    description: "For callers that prefer HTML: the page is at another address.",
     headers: { Location: header("Location") },
   },
-  "304": { description: "What you have is still right.", headers: { ETag: header("ETag") } },
+  "304": { description: "Your copy is still current.", headers: { ETag: header("ETag") } },
   ...Object.fromEntries(
     [...new Set(endpoints.flatMap((endpoint) => Object.keys(refusalsOf(endpoint))))].toSorted().map((status) => [
       status,
@@ -161,19 +161,21 @@ const responsesOf = (endpoints: readonly Endpoint[]): Node => ({
 });
 
 const headers: Node = {
-  "X-Request-Id": textHeader("Names this request in our log. Your own is taken where it is harmless."),
+  "X-Request-Id": textHeader(
+    "Identifies this request in the service's log. An id that you send is used if it is well formed.",
+  ),
   "Cache-Control": textHeader("How long the answer may be kept."),
-  ETag: textHeader("Names this answer; send it in If-None-Match."),
+  ETag: textHeader("Identifies this answer. Send it in If-None-Match."),
   Allow: textHeader("The methods this address takes."),
   Location: textHeader("Where the page is."),
   RateLimit: textHeader(
-    "What is left of the budget (`r`, in points) for how many seconds (`t`): a structured field (draft-ietf-httpapi-ratelimit-headers). Left out where nothing is limited.",
+    "What is left of the budget (`r`, in points) for how many seconds (`t`): a structured field (draft-ietf-httpapi-ratelimit-headers). Absent where nothing is limited.",
   ),
   "RateLimit-Policy": textHeader("The budget: its name, its points (`q`) and its window in seconds (`w`)."),
   "Retry-After": textHeader("How many seconds to wait."),
 };
 
-const about = `Plans, computed for any household, as a browser, a feed reader, a calendar or a CDN wants them.
+const about = `Plans computed for any household, in the forms that browsers, feed readers, calendars and CDNs use.
 
 Forms: every address answers in the media type that \`Accept\` prefers, or in the one its ending names: \`.json\`, \`.md\`, \`.csv\`
 and so on, where that form exists. \`HEAD\` is answered wherever \`GET\` is.
@@ -181,7 +183,7 @@ and so on, where that form exists. \`HEAD\` is answered wherever \`GET\` is.
 Errors are problem documents (RFC 9457). A parameter that is not known is refused, so that a spelling mistake is not taken
 for an answer. More members may be added to any answer; none is taken away within a version.
 
-Budgets: an answer costs ${pointsOfAnswer} points of a budget by the minute, of the access token or else of the address that asks, a list 100 for each plan and a
+Rate limits: an answer costs ${pointsOfAnswer} points of a budget by the minute, of the access token or else of the address that asks, a list 100 for each plan and a
 table 20 for each row where that is more. What computing took beyond that is taken afterwards. What is left is
 in the header \`RateLimit\`; when it is spent, the answer is 429 with \`Retry-After\`.
 
@@ -213,8 +215,11 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
       { name: "plans", description: "Plans, and what is computed from them." },
       { name: "shopping", description: "Lists over several plans." },
       { name: "catalogue", description: "Foods and components." },
-      { name: "publishers", description: "Whoever publishes, and what is new." },
-      { name: "imports", description: "Files for feeds, and what became of them. Feeds are kept over GraphQL." },
+      { name: "publishers", description: "Publishers, and what is new." },
+      {
+        name: "imports",
+        description: "Files for feeds, and the results of their imports. Feeds are created over GraphQL.",
+      },
       { name: "service", description: "The service itself." },
     ],
     paths: Object.fromEntries(paths),
@@ -228,7 +233,7 @@ export function openapiDocument(endpoints: readonly Endpoint[]): Node {
         "If-None-Match": {
           name: "If-None-Match",
           in: "header",
-          description: "ETags you have. 304 if one of them is still right.",
+          description: "ETags of the copies you have. The answer is 304 if one of them is current.",
           required: false,
           schema: { type: "string", maxLength: 4_000 },
         },

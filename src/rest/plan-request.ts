@@ -18,13 +18,13 @@ export const planPath: readonly Parameter[] = [
 
 export const revisionParameter = inQuery(
   "revision",
-  "The revision to compute. Left out: the newest that is not withdrawn. A withdrawn one is still found by its number.",
+  "The revision to compute. Default: the newest that is not withdrawn. A withdrawn one is still found by its number.",
   z.number().int().min(1),
 );
 
 const servingsParameter = inQuery(
   "servings",
-  "How many eat. Left out: as many as the plan is written for.",
+  "The number of people who eat. Default: as many as the plan is written for.",
   z.number().int().min(1).max(1_000_000),
 );
 

@@ -18,7 +18,7 @@ export const problemSchema = named(
         path: texts("Where: the name of a parameter, or the place in the body."),
         message: text("Where, what is wrong, and what to do.", 20_000),
       }),
-      "Everything that is wrong with what was asked.",
+      "Everything that is wrong with the request.",
     ),
     available: z.array(z.string().max(200)).max(20).optional().describe("Of a 406: the media types there are."),
     "violated-policies": z

@@ -10,6 +10,7 @@ import {
 } from "graphql";
 import { describe, expect, it } from "vitest";
 import { createSchema } from "../../src/graphql/schema.js";
+import { readsAsASentence } from "../kit/reads-as-a-sentence.js";
 
 const schema = createSchema();
 const own = Object.values(schema.getTypeMap()).filter(({ name }) => !name.startsWith("__"));
@@ -30,7 +31,7 @@ function membersOf(type: GraphQLNamedType): readonly Described[] {
 }
 
 describe("the schema", () => {
-  it("is the committed schema.graphql (npx vitest run tests/graphql/committed-schema.test.ts -u writes it)", async () => {
+  it("is the committed schema.graphql (npx vitest run tests/graphql/committed-schema.test.ts --update writes it)", async () => {
     await expect(`${printSchema(schema)}\n`).toMatchFileSnapshot("../../schema.graphql");
   });
 
@@ -42,6 +43,7 @@ describe("the schema", () => {
     const missing = described.filter(({ description }) => !description).map(({ name }) => name);
     expect(described.length).toBeGreaterThan(200);
     expect(missing).toEqual([]);
+    expect(described.filter(({ description }) => !readsAsASentence(description ?? ""))).toEqual([]);
   });
 
   it("has no list that may hold nulls", () => {

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { endpoints } from "../../src/rest/endpoints.js";
 import { openapiDocument } from "../../src/rest/openapi.js";
 import { routeOf } from "../../src/rest/register-rest.js";
+import { readsAsASentence } from "../kit/reads-as-a-sentence.js";
 import { describeOnBothDatabases } from "../kit/databases.js";
 import { openRest, type RestApp } from "./open-rest.js";
 
@@ -51,13 +52,17 @@ describeOnBothDatabases("the OpenAPI document", (open) => {
 
   it("describes every parameter, and every member of every answer", () => {
     const missing: string[] = [];
+    const riddles: string[] = [];
     const look = (node: unknown, path: string): void => {
       if (typeof node !== "object" || node === null) return;
       for (const [key, value] of Object.entries(node)) look(value, `${path}/${key}`);
+      if ("description" in node && typeof node.description === "string" && !readsAsASentence(node.description))
+        riddles.push(`${path}: ${node.description}`);
       const described = "description" in node || "$ref" in node;
       if ("in" in node && "name" in node && !described) missing.push(path);
     };
     look(written, "");
     expect(missing).toEqual([]);
+    expect(riddles).toEqual([]);
   });
 });

@@ -27,17 +27,21 @@ export interface ServiceOptions {
 
 /** Every command answers programs too. */
 export const withJson = (command: Command): Command =>
-  command.option("--json", "answer with one JSON object on standard output");
+  command.option("--json", "print one JSON object on standard output");
 
 /** Options of a command that asks a service. */
 export const withService = (command: Command): Command =>
   withJson(command)
-    .addOption(new Option("--server <address>", `the service; else PREPWRIGHT_SERVER, else ${usualServer}`))
-    .addOption(new Option("--token <token>", "access token; better in PREPWRIGHT_TOKEN, where others do not see it"));
+    .addOption(
+      new Option("--server <address>", `address of the service (default: PREPWRIGHT_SERVER, or ${usualServer})`),
+    )
+    .addOption(
+      new Option("--token <token>", "access token; PREPWRIGHT_TOKEN keeps it from other users of the machine"),
+    );
 
 /** Options of a command that an operator may also run on the database itself. */
 export const withLocal = (command: Command): Command =>
-  withService(command).option("--local", "work on this machine's database (DATABASE_URL or DATA_DIR), without a token");
+  withService(command).option("--local", "use this machine's database (DATABASE_URL or DATA_DIR), without a token");
 
 /** The service over HTTP that the options and the environment name. */
 export function remote({

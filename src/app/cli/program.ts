@@ -29,8 +29,8 @@ const commands = [
 const endings = `
 Environment: PREPWRIGHT_SERVER (${usualServer}), PREPWRIGHT_TOKEN.
 
-Exit codes: 0 done; 1 problems in what was given; 2 wrong command line, setting or file; 3 no answer from the service or the
-database; 4 no token, or one that may not do this; 5 somebody else's work would be overwritten; 70 a fault of this program.
+Exit codes: 0 success; 1 problems in the input; 2 wrong command line, setting or file; 3 no answer from the service or the
+database; 4 no token, or one without the scope; 5 somebody else's work would be overwritten; 70 internal error.
 `;
 
 /** Runs one command line, the words after the program's name, and answers with the exit code. */

@@ -39,7 +39,7 @@ export const moneySchema = named(
 
 export const sourceSchema = named(
   "Source",
-  "Who says so.",
+  "The source of the figure or statement.",
   z.object({
     kind: z
       .enum(["PUBLISHED", "WRITER", "COMMON_PRACTICE", "INVENTED"])
@@ -47,6 +47,6 @@ export const sourceSchema = named(
         "Whether anybody can look it up, its writer says so, the trade does it so, or it is made up for a demonstration.",
       ),
     title: text("Title of the table, rule or person."),
-    section: text("Where in it, if it has parts.").nullable(),
+    section: text("The section of it, if it has sections.").nullable(),
   }),
 );

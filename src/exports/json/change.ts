@@ -9,7 +9,7 @@ const changeSchema = named(
     kind: z
       .enum(["PLAN_PUBLISHED", "PLAN_CORRECTED", "PLAN_WITHDRAWN", "PLAN_ANSWER_CHANGED", "PLAN_LESS_SAFE"])
       .describe(
-        "A revision was published, published with a note of what it changes, or withdrawn. `PLAN_ANSWER_CHANGED`: rules or facts of today tell its readers something else than before. `PLAN_LESS_SAFE`: and what was said before is less careful.",
+        "A revision was published, published with a note of what it changes, or withdrawn. `PLAN_ANSWER_CHANGED`: today's rules or facts change what its readers are told. `PLAN_LESS_SAFE`: and what they were told before is less safe.",
       ),
     at: instant("When, by the clock of the service. The order of the list is that of commits."),
     plan: z
@@ -31,8 +31,8 @@ export const changePageSchema = named(
   "A page of changes, the oldest first.",
   z.object({
     items: list(changeSchema, "In the order in which they were committed."),
-    next: text("Address of the next page. Null: there is nothing newer yet.", 20_000).nullable(),
-    previous: text("Address of the page before. Null: this is the first.", 20_000).nullable(),
+    next: text("Address of the next page. Null if there is nothing newer yet.", 20_000).nullable(),
+    previous: text("Address of the page before. Null if this is the first.", 20_000).nullable(),
     end: text(
       "Keep it, and ask `after` it for what comes later. Null on an empty page: keep the one you have.",
       1_000,

@@ -16,7 +16,7 @@ const writtenLineSchema = named(
     item: namedThingSchema,
     part: text("The part of the food, if it is only a part.").nullable(),
     written: text("The writer's own words."),
-    amount: amountSchema.nullable().describe("How much. Null: to taste."),
+    amount: amountSchema.nullable().describe("How much. Null if it is added to taste."),
     extra: z.boolean().describe("There is more beside it, not measured."),
     measured: z.enum(["AS_BOUGHT", "READY"]).describe("Weighed before or after trimming."),
     form: text("The form it was measured in, such as `chopped`.").nullable(),
@@ -24,13 +24,13 @@ const writtenLineSchema = named(
     rule: z.enum(["PROPORTIONAL", "PER_BATCH", "POWER", "TO_TASTE"]).describe("How it grows."),
     exponent: z.number().nullable().describe("Only with `POWER`."),
     optional: z.boolean().describe("May be left out."),
-    mark: text("A short mark beside the line.").nullable(),
+    mark: text("A short mark shown beside the line.").nullable(),
     swaps: list(
       z.object({
         food: namedThingSchema,
         ratio: text("How much of it for one of the line's, as an exact fraction.", 80),
         diets: slugs("Codes of the diets it serves."),
-        note: text("A word on it.").nullable(),
+        note: text("A short note on it.").nullable(),
       }),
       "Foods that may take its place.",
     ),
@@ -58,14 +58,14 @@ export const componentSchema = named(
     batch: z
       .object({
         min: z.number().describe("The least."),
-        max: z.number().nullable().describe("The most one load holds. Null: no limit."),
-        increment: z.number().nullable().describe("Sizes go up in this step. Null: any size."),
+        max: z.number().nullable().describe("The most one load holds. Null if there is no limit."),
+        increment: z.number().nullable().describe("Sizes go up in this step. Null if any size can be made."),
       })
       .describe("The sizes it can be made in, counted in batches."),
-    keeping: list(keepingRuleSchema, "How long it keeps, in its writer's word."),
+    keeping: list(keepingRuleSchema, "How long it keeps, as its writer states it."),
     routes: list(
       z.object({ name: text("Name, unique inside the component."), kind: z.enum(["MAKE", "BUY"]), ...making }),
-      "Other ways to come by it: a tin, a jar, a quicker method.",
+      "Other ways to get it: a tin, a jar, a quicker method.",
     ),
     meals: list(namedThingSchema, "The meals of the plan whose lines name it."),
   }),

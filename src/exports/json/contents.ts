@@ -12,10 +12,12 @@ export const allergenStatementSchema = named(
   "AllergenStatement",
   'Allergens, as far as the foods\' own data say. Unknown is never "free from": read the labels of what you buy, and follow your local rules for declaring allergens.',
   z.object({
-    asked: text("Region the reader asked for. Null: none.").nullable(),
+    asked: text("The region that the reader asked for. Null if the reader named none.").nullable(),
     whose: regionOwnerSchema
       .nullable()
-      .describe("Who named the region whose list was used. Null: nobody; everything on any list is answered."),
+      .describe(
+        "Who named the region whose list was used. Null if nobody did; every allergen of any list is then answered.",
+      ),
     reach: z
       .enum(["REGION", "REGION_NOT_GIVEN", "REGION_WITHOUT_LIST"])
       .describe("Whose list was used. Without a region, or a list of its own: everything on any list."),
@@ -26,7 +28,7 @@ export const allergenStatementSchema = named(
     findings: list(
       z.object({
         code: text("Code of the allergen."),
-        name: text("As it must be declared."),
+        name: text("The name that it must be declared by."),
         presence: z
           .enum(["CONTAINS", "MAY_CONTAIN", "DOES_NOT_CONTAIN", "UNKNOWN"])
           .describe("What is known, over all foods: the least safe of `asIngredient` and `traces`. Unknown spreads."),
@@ -37,9 +39,9 @@ export const allergenStatementSchema = named(
               .enum(["STATED", "DERIVED", "BY_NATURE"])
               .nullable()
               .describe(
-                "What it rests on: said of this very allergen, following from a diet or a group, or from the nature of a single ingredient. Null: not known.",
+                "What it rests on: said of this very allergen, following from a diet or a group, or from the nature of a single ingredient. Null if it is not known.",
               ),
-            source: sourceSchema.nullable().describe("Who says so. Null: not known."),
+            source: sourceSchema.nullable().describe("The source of the statement. Null if it is not known."),
             unknown: foods("Foods that say nothing of it: look at their labels."),
             glutenFreeOnly: foods(
               "Those of them that are called gluten-free, which says nothing of wheat, rye, barley or oats as such.",
@@ -52,7 +54,7 @@ export const allergenStatementSchema = named(
         contains: foods("Foods that contain it."),
         mayContain: foods("Foods whose own data say they may contain it."),
         unknown: foods("Foods of which it is not known."),
-        threshold: text("The amount from which it must be declared. Null: any.").nullable(),
+        threshold: text("The amount from which it must be declared. Null if any amount must be.").nullable(),
       }),
       "One entry for every allergen on the lists.",
     ),
@@ -70,7 +72,7 @@ export const dietSchema = named(
   z.object({
     code: slug("Code, as the parameter `diets` takes it."),
     name: text("What is stated; never a promise."),
-    fits: z.boolean().nullable().describe("Null: not known."),
+    fits: z.boolean().nullable().describe("Null if it is not known."),
     breaks: foods("Foods that break it."),
     unknown: foods("Foods of which it is not known."),
     traces: z
@@ -130,11 +132,11 @@ export const cautionSchema = named(
   "Caution",
   "A caution, with where it comes from. It does not replace local food-safety codes or licensed practice.",
   z.object({
-    code: text("Which."),
+    code: text("What it is."),
     text: text("The words, the same in every output."),
     source: sourceSchema,
     restsOn: list(sourceSchema, "The published rules it rests on."),
-    about: list(namedThingSchema, "What it is about. Empty: everything."),
+    about: list(namedThingSchema, "What it is about. Empty if it is about everything."),
   }),
 );
 

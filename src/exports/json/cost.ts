@@ -7,7 +7,7 @@ export const costSchema = named(
   "Cost",
   "What something costs. A food whose price nobody knows is in no sum.",
   z.object({
-    currency: text("ISO 4217 code. Null: no price is known.", 3).nullable(),
+    currency: text("ISO 4217 code. Null if no price is known.", 3).nullable(),
     atTill: moneySchema.nullable().describe("What the till asks for."),
     used: moneySchema.nullable().describe("The share of it that these servings eat."),
     carriedOver: moneySchema.nullable().describe("What stays in the cupboard."),

@@ -14,21 +14,21 @@ const nutrientsSchema = z.object({
 
 export const frozenFoodSchema = named(
   "FoodFacts",
-  "Something bought, with every fact that is known about it and who says so.",
+  "A food that is bought, with every fact that is known about it and the source of each.",
   z.object({
     slug: slug("Short name, the same for the food of today and every frozen copy of it."),
     names: list(
       z.object({
         language: text("BCP 47 language.", 60),
         region: text("ISO 3166 code, if it is called so only there.", 10).nullable(),
-        one: text("For one."),
-        many: text("For several."),
+        one: text("The singular."),
+        many: text("The plural."),
         also: texts("Other words for exactly the same food."),
       }),
       "Its names; the first is the fallback.",
     ),
-    aisle: text("Part of the shop it is found in."),
-    shoppedBy: z.enum(["MASS", "VOLUME", "COUNT"]).describe("What a shopper asks for it by."),
+    aisle: text("The aisle of the shop."),
+    shoppedBy: z.enum(["MASS", "VOLUME", "COUNT"]).describe("How a shopper asks for it."),
     ndbNo: text("Number in the open USDA table.", 40).nullable(),
     densities: list(densitySchema, "How heavy a millilitre of it is, by form."),
     measures: list(ownMeasureSchema, "Measures that only this food has, such as a clove."),
@@ -46,7 +46,7 @@ export const frozenFoodSchema = named(
     ),
     edible: list(
       z.object({
-        form: text("The preparation. Null: the usual trimming.").nullable(),
+        form: text("The preparation. Null for the usual trimming.").nullable(),
         share: z.number(),
         source: sourceSchema,
       }),
@@ -71,7 +71,7 @@ export const frozenFoodSchema = named(
     diets: list(
       z.object({
         diet: text("Code of the diet."),
-        fits: z.boolean().nullable().describe("Null: not known."),
+        fits: z.boolean().nullable().describe("Null if it is not known."),
         source: sourceSchema,
       }),
       "What is known about diets.",
@@ -89,26 +89,26 @@ export const frozenFoodSchema = named(
     keeping: list(keepingRuleSchema, "How long it keeps, as its writer or its label says."),
     shelfStable: z
       .boolean()
-      .describe("Sold unchilled and kept on a shelf until it is opened. Left out: nobody says.")
+      .describe("Sold unchilled and kept on a shelf until it is opened. Absent if it is not stated.")
       .exactOptional(),
     packs: list(
       z.object({
         id: text("Unique inside the food."),
         name: text("As sold: tin, bag, punnet."),
         content: measuredSchema,
-        price: moneySchema.nullable().describe("Null: nobody knows."),
-        region: text("ISO 3166 code of where it is sold. Null: anywhere.", 10).nullable(),
+        price: moneySchema.nullable().describe("Null if it is not known."),
+        region: text("ISO 3166 code of where it is sold. Null if it is sold anywhere.", 10).nullable(),
         seen: day("The day the price was seen."),
         source: sourceSchema,
         loose: z
           .object({ step: measuredSchema.nullable().describe("The smallest amount that is weighed out.") })
-          .describe("Sold as much as one asks for; `content` is then how much the price is for.")
+          .describe("Sold in any amount; `content` is then how much the price is for.")
           .exactOptional(),
       }),
       "What shops sell.",
     ),
     alwaysThere: z.boolean().describe("In every kitchen: counted and named, but never on a shopping list."),
-    owner: slug("The publisher whose own food it is. Left out: all publishers share it.").exactOptional(),
+    owner: slug("The publisher whose own food it is. Absent if all publishers share it.").exactOptional(),
     extends: z
       .object({
         food: slug("Slug of the food it builds on, which all publishers share."),
@@ -116,7 +116,7 @@ export const frozenFoodSchema = named(
         adds: texts("Codes of allergens that it contains beside those of that food.").exactOptional(),
         packs: texts("Ids of the packs that are its own.").exactOptional(),
       })
-      .describe("The food it builds on. Left out: none.")
+      .describe("The food it builds on. Absent if there is none.")
       .exactOptional(),
   }),
 );

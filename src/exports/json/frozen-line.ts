@@ -49,7 +49,7 @@ export const frozenLineSchema = named(
     id: text("Unique inside its meal or component, and stable."),
     item: itemSchema,
     written: text("The writer's own words."),
-    amount: measuredSchema.nullable().describe("Null: to taste."),
+    amount: measuredSchema.nullable().describe("Null if it is added to taste."),
     each: measuredSchema.describe("What one of the pieces weighs that `amount` counts.").exactOptional(),
     extra: z.boolean().describe("There is more beside it, not measured."),
     measured: z.enum(["AS_BOUGHT", "READY"]).describe("Weighed before or after trimming."),
@@ -59,16 +59,16 @@ export const frozenLineSchema = named(
     exponent: z.number().nullable().describe("Only with `POWER`."),
     optional: z.boolean().describe("May be left out."),
     eaten: text(
-      "Share of it that is eaten, such as `2/5`; `0`: thrown away. Left out: all that is not poured away.",
+      "Share of it that is eaten, such as `2/5`; `0`: thrown away. Absent if all of it is eaten that is not poured away.",
       80,
     ).exactOptional(),
-    mark: text("A short mark beside the line.").nullable(),
+    mark: text("A short mark shown beside the line.").nullable(),
     swaps: list(
       z.object({
         food: slug("Slug of the food that may take the place."),
         ratio: text("How much of it for one of the line's.", 80),
         diets: slugs("Codes of the diets it serves."),
-        note: text("A word on it.").nullable(),
+        note: text("A short note on it.").nullable(),
         own: swapOwnSchema.exactOptional(),
       }),
       "Foods that may take its place.",
@@ -95,10 +95,13 @@ export const frozenStepSchema = named(
     lines: texts("Lines it uses."),
     leaves: text("What it leaves in its appliance.").exactOptional(),
     washMinutes: z.number().exactOptional(),
-    drains: z.boolean().describe("Pours off the water of the steps before it. Left out: not said.").exactOptional(),
+    drains: z
+      .boolean()
+      .describe("Pours off the water of the steps before it. Absent if it is not stated.")
+      .exactOptional(),
     growthStated: z
       .literal(true)
-      .describe("`FIXED` is the writer's own word. Absent: nobody said how it grows.")
+      .describe("`FIXED` is the writer's own word. Absent if nobody stated how it grows.")
       .exactOptional(),
     heatUpMinutes: z.number().describe("Minutes until one batch boils, before `minutes`.").exactOptional(),
     chills: z.boolean().describe("Whether it puts what is made into the cold.").exactOptional(),
@@ -107,15 +110,15 @@ export const frozenStepSchema = named(
 
 export const keepingRuleSchema = named(
   "KeepingRule",
-  "How long something keeps, in somebody's word.",
+  "How long something keeps, as somebody states it.",
   z.object({
     place: z.enum(["FRIDGE", "FREEZER", "ROOM"]),
     days: z.number(),
-    container: text("In what.").nullable(),
+    container: text("The container.").nullable(),
     condition: text("The rule holds only then.").nullable(),
     purpose: z
       .enum(["SAFETY", "QUALITY"])
-      .describe("What the end protects. Left out: quality in the freezer, else safety.")
+      .describe("What the end protects. If absent: quality in the freezer, otherwise safety.")
       .exactOptional(),
     region: text("Where the figure was published for.", 10).exactOptional(),
     source: sourceSchema,
@@ -123,15 +126,15 @@ export const keepingRuleSchema = named(
 );
 
 export const densitySchema = z.object({
-  form: text("The form it holds for. Null: as bought.").nullable(),
+  form: text("The form it holds for. Null for the food as bought.").nullable(),
   gramsPerMl: z.number(),
   source: sourceSchema,
 });
 
 export const ownMeasureSchema = z.object({
   name: text("Lines name it `own:` and this."),
-  one: text("Word for one."),
-  many: text("Word for several."),
+  one: text("The singular."),
+  many: text("The plural."),
   grams: z.number().nullable(),
   millilitres: z.number().nullable(),
   pieces: z.number().nullable(),

@@ -26,14 +26,14 @@ const frozenComponentSchema = named(
     batch: z
       .object({
         min: rational("The least."),
-        max: rational("The most one load takes. Null: no limit.").nullable(),
-        increment: rational("Sizes go up in this step. Null: any size.").nullable(),
+        max: rational("The most one load takes. Null if there is no limit.").nullable(),
+        increment: rational("Sizes go up in this step. Null if any size can be made.").nullable(),
       })
       .describe("The sizes it can be made in, counted in batches."),
     densities: list(densitySchema, "How heavy a millilitre of it is."),
     measures: list(ownMeasureSchema, "Measures that only this component has."),
     keepsAs: text("Class of published keeping rules.").nullable(),
-    keeping: list(keepingRuleSchema, "How long it keeps, in its writer's word."),
+    keeping: list(keepingRuleSchema, "How long it keeps, as its writer states it."),
     routes: list(
       z.object({
         name: text("Name, unique inside the component."),
@@ -43,7 +43,7 @@ const frozenComponentSchema = named(
         keepsAs: text("Class of published keeping rules.").nullable(),
         keeping: list(keepingRuleSchema, "How long it keeps."),
       }),
-      "Other ways to come by it.",
+      "Other ways to get it.",
     ),
     cautions: texts("Codes of cautions its writer named."),
   }),
@@ -65,7 +65,7 @@ const frozenPlanSchema = named(
         slug: slug("Short name, unique inside the plan."),
         title: text("Title."),
         day: z.number().int().describe("Days after the prep session."),
-        at: text("The hour at which it is eaten, `HH:MM`. Left out: 18:00.", 5).optional(),
+        at: text("The hour at which it is eaten, `HH:MM`. If absent: 18:00.", 5).optional(),
         serves: z.number(),
         lines: list(frozenLineSchema, "What goes into it."),
         steps: list(frozenStepSchema, "How it is finished on the day."),
@@ -75,7 +75,7 @@ const frozenPlanSchema = named(
     kitchen: z
       .object({ cooks: z.number(), appliances: z.record(z.string().max(200), z.number()) })
       .describe("What the session assumes."),
-    region: text("ISO 3166 code of where it is written for. Left out: nobody said.", 10).optional(),
+    region: text("ISO 3166 code of where it is written for. Absent if it is not stated.", 10).optional(),
     promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
     claims: texts("What its writer claims of it."),
   }),

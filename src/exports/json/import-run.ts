@@ -10,10 +10,10 @@ const count = (description: string) => z.number().int().min(0).describe(descript
 const shape = {
   id: text("Id of the import.", 60),
   feed: text("Slug of its feed.", 100),
-  publisher: text("Slug of the feed's publisher; null: the operator's.", 2_000).nullable(),
+  publisher: text("Slug of the feed's publisher; null if it is the operator's.", 2_000).nullable(),
   kind: z.enum(["LOAD", "DRY_RUN", "UNDO"]).describe("What it is to do."),
-  state: z.enum(["QUEUED", "RUNNING", "DONE", "STOPPED", "FAILED", "CANCELLED"]).describe("How far it is."),
-  endedAt: instant("When it ended; null: it has not.").nullable(),
+  state: z.enum(["QUEUED", "RUNNING", "DONE", "STOPPED", "FAILED", "CANCELLED"]).describe("Its progress."),
+  endedAt: instant("When it ended; null if it has not.").nullable(),
   counts: z
     .object({
       read: count("Rows, documents or recipes read so far."),
@@ -31,7 +31,7 @@ export const importRunSchema = named("ImportRun", "One import of a file.", z.obj
 
 export const importReportSchema = named(
   "ImportReport",
-  "What became of an import.",
+  "The result of an import.",
   z.object({
     ...shape,
     fileName: text("Name of its file.").nullable(),
@@ -42,12 +42,14 @@ export const importReportSchema = named(
         differences: list(
           z.object({
             what: text("Which thing."),
-            before: text("What it was; null: it is new.", 20_000).nullable(),
-            after: text("What it is; null: it is gone.", 20_000).nullable(),
+            before: text("What it was; null if it is new.", 20_000).nullable(),
+            after: text("What it is; null if it is gone.", 20_000).nullable(),
           }),
-          "What readers find otherwise.",
+          "What changed for readers.",
         ),
-        superseded: text("Whose word was replaced; null: the feed's own, or nobody's.").nullable(),
+        superseded: text(
+          "The earlier source that was replaced; null if it was the feed's own, or there was none.",
+        ).nullable(),
       }),
       "What it changed for readers, or in a dry run would; the first 200.",
     ),
@@ -65,9 +67,9 @@ export const importReportSchema = named(
         line: count("The line it begins on."),
         part: count("From 0: several recipes may begin on one line."),
         problems: list(warningSchema, "Everything that is wrong with it."),
-        isSettled: z.boolean().describe("It was mended or passed over."),
+        isSettled: z.boolean().describe("It was corrected or skipped."),
       }),
-      "What was put aside; the first 200.",
+      "What was quarantined; the first 200.",
     ),
     moreRows: z.boolean().describe("There are more rows."),
   }),
@@ -77,13 +79,13 @@ export const morningReportSchema = named(
   "MorningReport",
   "What became of the imports that ended lately.",
   z.object({
-    from: instant("Imports that ended from then on,"),
-    to: instant("until now."),
+    from: instant("Start of the time it covers."),
+    to: instant("End of the time it covers: the moment of the request."),
     imports: list(
       z.object({
         ...shape,
-        superseded: list(text("A source, or who had saved a draft."), "Whose word it replaced."),
-        toMend: count("Rows that it put aside, and that nobody has mended or passed over since."),
+        superseded: list(text("A source, or who had saved a draft."), "The earlier source that it replaced."),
+        toMend: count("Quarantined rows that nobody has corrected or skipped yet."),
       }),
       "The newest first; the first 200.",
     ),
@@ -98,13 +100,13 @@ export const morningReportSchema = named(
         changedAt: instant("When that was first found."),
         differences: list(
           z.object({
-            kind: text("What kind of thing it is.", 100),
+            kind: text("The kind of change.", 100),
             path: list(text("A slug, an id or a code."), "Where, from the plan downwards."),
-            before: text("What it said. Null: nothing.").nullable(),
-            after: text("What it says. Null: nothing.").nullable(),
+            before: text("What it said. Null if there is nothing.").nullable(),
+            after: text("What it says. Null if there is nothing.").nullable(),
             lessSafe: z.boolean(),
           }),
-          "What readers find otherwise than it was frozen, the less safe first; the first 200.",
+          "What changed for readers since it was frozen, the less safe first; the first 200.",
         ),
       }),
       "Published plans of which a review found something new in that time, the less safe first; the first 100.",
@@ -113,7 +115,7 @@ export const morningReportSchema = named(
       z.object({
         token: text("Id of the token."),
         name: text("What it is called."),
-        publisher: text("Slug of whose it is. Null: the operator's.").nullable(),
+        publisher: text("Slug of its publisher. Null if it is the operator's.").nullable(),
         feeds: list(text("PUBLISHER/FEED."), "Feeds through which it publishes."),
         until: instant("From then on it needs PUBLISH too."),
       }),

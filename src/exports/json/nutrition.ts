@@ -21,15 +21,15 @@ export const nutritionSchema = named(
       z.object({
         nutrient: z.enum(nutrientCodes).describe("Which; the letters at the end are its unit."),
         perServing: z.number().describe("In one serving; the lower end of a range."),
-        perServingUpTo: z.number().nullable().describe("The upper end. Null: no range."),
+        perServingUpTo: z.number().nullable().describe("The upper end. Null if it is not a range."),
         per100g: z.number().nullable().describe("In 100 g as eaten. Null where the dish cannot be weighed."),
-        per100gUpTo: z.number().nullable().describe("The upper end. Null: no range."),
+        per100gUpTo: z.number().nullable().describe("The upper end. Null if it is not a range."),
         coverage: z
           .number()
           .min(0)
           .max(1)
           .describe("Share of the food with energy in it that has a figure, by weight without water."),
-        complete: z.boolean().describe("Every food was weighed and has a figure. False: there may be more of it."),
+        complete: z.boolean().describe("Every food was weighed and has a figure. If false, there may be more of it."),
         atLeast: z
           .boolean()
           .describe(
@@ -51,13 +51,13 @@ export const nutritionSchema = named(
     missing: list(namedThingSchema, "Foods whose energy nobody gives, so that they are missing from the figures."),
     notEaten: list(
       z.object({
-        food: namedThingSchema.describe("Which."),
+        food: namedThingSchema.describe("What it is."),
         share: z
           .number()
           .min(0)
           .max(1)
           .nullable()
-          .describe("Share of it that is not eaten; the lower end of a range. Null: nobody knows what it weighs."),
+          .describe("Share of it that is not eaten; the lower end of a range. Null if its weight is not known."),
         reasons: z
           .array(z.enum(["STATED", "DRAINED", "DRAINED_BY_CLASS", "DRAINED_UNWEIGHED"]))
           .max(4)

@@ -17,7 +17,7 @@ const ownedRegionSchema = named(
 
 export const regionsSchema = list(
   ownedRegionSchema,
-  "Where the answer holds: keeping rules, allergen lists, prices and units are those of the first, and each further one counts where those before it have no rule of their own. Empty: nobody says; the strictest of all regions holds.",
+  "Where the answer holds: keeping rules, allergen lists, prices and units are those of the first, and each further one counts where those before it have no rule of their own. Empty if nobody says; the strictest of all regions holds.",
 );
 
 export const regionsJson = (regions: readonly OwnedRegion[] = []) =>

@@ -9,9 +9,9 @@ export const servingsTableSchema = named(
   z.object({
     rows: list(
       z.object({
-        servings: z.number().int().min(1).describe("How many eat."),
-        perServing: moneySchema.nullable().describe("What one serving costs. Null: no price is known."),
-        atTill: moneySchema.nullable().describe("What the till asks for. Null: no price is known."),
+        servings: z.number().int().min(1).describe("The number of people who eat."),
+        perServing: moneySchema.nullable().describe("What one serving costs. Null if no price is known."),
+        atTill: moneySchema.nullable().describe("What the till asks for. Null if no price is known."),
         leftOverShare: z.number().describe("Share of what is made that nobody eats, on average over the components."),
         packWasteShare: z
           .number()
@@ -65,8 +65,8 @@ export const planSummaryJson = (plan: Summary, address: string): Json<typeof pla
 });
 
 const neighbours = {
-  next: text("Address of the next page. Null: this is the last.", 20_000).nullable(),
-  previous: text("Address of the page before. Null: this is the first.", 20_000).nullable(),
+  next: text("Address of the next page. Null if this is the last.", 20_000).nullable(),
+  previous: text("Address of the page before. Null if this is the first.", 20_000).nullable(),
 };
 
 /** A page of a list. Addresses of its neighbours also stand in the header Link. */

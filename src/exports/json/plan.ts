@@ -18,7 +18,7 @@ import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
 
 const publisherSchema = named(
   "Publisher",
-  "Whoever publishes plans: a writer or a title.",
+  "A writer or a publication that publishes plans.",
   z.object({ slug: slug("Short name used in addresses; never changes."), name: text("Name shown to readers.") }),
 );
 
@@ -27,10 +27,10 @@ export const describedPublisherSchema = named(
   "DescribedPublisher",
   "A publisher, and what it says of itself.",
   publisherSchema.extend({
-    region: text("ISO 3166 code of where it publishes. Null: it does not say.", 10).nullable(),
-    currency: text("ISO 4217 code of its prices. Null: it does not say.", 3).nullable(),
+    region: text("ISO 3166 code of where it publishes. Null if it does not say.", 10).nullable(),
+    currency: text("ISO 4217 code of its prices. Null if it does not say.", 3).nullable(),
     languages: texts("BCP 47 tags of the languages it publishes in."),
-    description: text("A few sentences about it. Null: none.").nullable(),
+    description: text("A few sentences about it. Null if there is none.").nullable(),
   }),
 );
 
@@ -62,7 +62,7 @@ const scaledComponentSchema = named(
   z.object({
     slug: slug("Short name, unique for its publisher."),
     title: text("Title."),
-    route: text("Name of the route taken. Null: made as written.").nullable(),
+    route: text("Name of the route taken. Null if it is made as written.").nullable(),
     batches: z.number().describe("How many batches are made."),
     loads: z.number().int().min(0).describe("Pots or trays it is made in."),
     made: amountSchema.describe("How much is made."),
@@ -85,14 +85,14 @@ export const planSchema = named(
     locale: text("BCP 47 tag of the language it is written in."),
     revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
     publishedAt: instant("When this revision was published."),
-    withdrawnAt: instant("When this revision was withdrawn. Null: it is in force.").nullable(),
+    withdrawnAt: instant("When this revision was withdrawn. Null if it is in force.").nullable(),
     withdrawnBecause: text("Why, in its publisher's words.").nullable(),
     changeNote: text("What this revision changed, in its publisher's words.").nullable(),
     checksum: text("SHA-256 of the frozen document, hex.", 64),
     serves: z.number().describe("How many people it is written for."),
     promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
     claims: texts("What its writer claims of it, such as a diet."),
-    region: text("ISO 3166 code of where it is written for. Null: its publisher's.", 10).nullable(),
+    region: text("ISO 3166 code of where it is written for. Null for that of its publisher.", 10).nullable(),
     servings: z.number().int().min(1).describe("How many it was computed for."),
     regions: regionsSchema,
     meals: list(scaledMealSchema, "In the order of their days."),

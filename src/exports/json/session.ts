@@ -23,7 +23,7 @@ export const sessionSchema = named(
       .number()
       .nullable()
       .describe(
-        "The length its writer promises, in minutes, if the session takes longer. Null: it does not, or nothing is promised.",
+        "The length its writer promises, in minutes, if the session takes longer. Null if it does not, or if nothing is promised.",
       ),
     moreThanADay: z
       .boolean()
@@ -34,7 +34,7 @@ export const sessionSchema = named(
         meal: slug("Short name of the meal."),
         at: text("The hour its writer gives, `HH:MM`.", 5),
         readyAt: text(
-          "When it is ready at the earliest, `HH:MM` on the clock of the session's place, reckoned from 09:00 without a start. Null: not before midnight.",
+          "When it is ready at the earliest, `HH:MM` on the clock of the session's place, reckoned from 09:00 without a start. Null if it is not ready before midnight.",
           5,
         ).nullable(),
       }),
@@ -69,7 +69,7 @@ export const sessionSchema = named(
         load: z
           .object({ first: z.number().int(), last: z.number().int(), of: z.number().int() })
           .nullable()
-          .describe("Which loads of how many. Null: it is done once."),
+          .describe("Which loads of how many. Null if it is done once."),
         eveningBefore: z.boolean().describe("Done the evening before."),
       }),
       "By start.",
@@ -87,10 +87,10 @@ export const sessionSchema = named(
     ),
     order: list(
       z.object({
-        before: text("Code of the task that comes first."),
-        after: text("Code of the task that comes after."),
+        before: text("Code of the earlier task."),
+        after: text("Code of the later task."),
         minWait: z.number().describe("Minutes that must pass between them."),
-        maxWait: z.number().nullable().describe("Minutes that may pass at most. Null: any."),
+        maxWait: z.number().nullable().describe("Minutes that may pass at most. Null if there is no limit."),
       }),
       "What must come before what.",
     ),

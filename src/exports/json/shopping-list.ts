@@ -24,20 +24,22 @@ export const packSchema = named(
     content: amountSchema.describe(
       "What is in it. Of what is loose: how much the price is for; on a list, how much is weighed out.",
     ),
-    price: moneySchema.nullable().describe("Its price. Null: nobody knows."),
-    region: text("ISO 3166 code of where it is sold. Null: anywhere.", 10).nullable(),
+    price: moneySchema.nullable().describe("Its price. Null if it is not known."),
+    region: text("ISO 3166 code of where it is sold. Null if it is sold anywhere.", 10).nullable(),
     seen: day("The day the price was seen."),
     source: sourceSchema,
-    loose: z.boolean().describe("Sold as much as one asks for, not in packs."),
+    loose: z.boolean().describe("Sold in any amount, not in packs."),
     step: amountSchema
       .nullable()
-      .describe("Of what is loose: the smallest amount that is weighed out. Null: as a shop's scales do by size."),
+      .describe(
+        "Of what is loose: the smallest amount that is weighed out. Null for the usual step of a shop's scales.",
+      ),
   }),
 );
 
 const useSchema = named(
   "Use",
-  "Who takes how much of a food.",
+  "A meal or component that uses a food, and how much.",
   z.object({
     plan: z.object({
       publisher: slug("Slug of its publisher."),
@@ -48,7 +50,7 @@ const useSchema = named(
     component: namedThingSchema.nullable().describe("The component, if a component takes it."),
     part: text("The part of the food it takes; `amount` then counts the pieces it needs.").nullable(),
     asWritten: text("The line in the writer's own words."),
-    amount: amountSchema.nullable().describe("How much, in the unit of the need. Null: to taste."),
+    amount: amountSchema.nullable().describe("How much, in the unit of the need. Null if it is added to taste."),
     optional: z.boolean().describe("The line that takes it may be left out."),
   }),
 );
@@ -58,49 +60,51 @@ const shoppingLineSchema = named(
   "One food to buy.",
   z.object({
     food: namedThingSchema,
-    aisle: text("Part of the shop it is found in."),
+    aisle: text("The aisle of the shop."),
     need: amountSchema
       .nullable()
-      .describe("How much is needed, as bought, before anything on hand is taken off. Null: only to taste."),
+      .describe(
+        "How much is needed, as bought, before anything on hand is taken off. Null if it is only used to taste.",
+      ),
     onHand: amountSchema.nullable().describe("How much of it was there already."),
     toBuy: amountSchema
       .nullable()
       .describe("How much the packs must cover. Its `text` counts whole pieces, which is what can be bought."),
     buy: list(
       z.object({
-        count: z.number().int().min(1).describe("How many."),
+        count: z.number().int().min(1).describe("The number of them."),
         pack: packSchema,
         weighedFrom: packSchema
           .nullable()
           .describe(
-            "Of loose goods: the price they are weighed out at; `pack` is then what is weighed out. Null: a pack.",
+            "Of loose goods: the price they are weighed out at; `pack` is then what is weighed out. Null for a pack.",
           ),
       }),
       "The packs that cover it at the least cost.",
     ),
     cost: costSchema,
-    uses: list(useSchema, "Who takes how much of it."),
+    uses: list(useSchema, "The meals and components that use it, with amounts."),
     partsOver: list(
       z.object({
         part: text("Name of the part."),
         pieces: z.number().min(0).describe("Pieces of the food that it is left of."),
         amount: amountSchema
           .nullable()
-          .describe("How much of the part that is. Null: what one piece gives is not known."),
+          .describe("How much of the part that is. Null if it is not known what one piece gives."),
       }),
       "What is left of the pieces that parts are taken from, such as the yolks of a meringue.",
     ),
     open: z.boolean().describe("Some use asks for an amount to taste, or for an open extra."),
     optional: z.boolean().describe("Every line that takes it may be left out."),
     toTake: text(
-      "What to take from the shelf, ready to show: packs, or the amount itself, of pieces whole ones. Null: nothing, or nobody can say how much.",
+      "What to take from the shelf, ready to show: packs, or the amount itself, of pieces whole ones. Null if there is nothing to take, or the amount is not known.",
     ).nullable(),
   }),
 );
 
 export const shoppingListSchema = named(
   "ShoppingList",
-  "What to buy, one line a food, by part of the shop.",
+  "What to buy, one line for each food, by part of the shop.",
   z.object({
     lines: list(shoppingLineSchema, "Lines of one aisle stand together."),
     cost: costSchema,

@@ -17,12 +17,14 @@ const basisSchema = named(
   z.object({
     of: namedThingSchema.describe("What it is about: the subject, or the part it inherits from."),
     source: sourceSchema,
-    sourced: z.boolean().describe("Anybody can look it up. False: practice, the writer's own experience, or invented."),
+    sourced: z
+      .boolean()
+      .describe("Anybody can look it up. False for practice, the writer's own experience, and invented figures."),
     days: z.number().describe("How many days it gives after the day of making. Of a printed range the upper end."),
     daysFrom: z
       .number()
       .nullable()
-      .describe("The lower end of a printed range, by which plans go. Null: it prints none."),
+      .describe("The lower end of a printed range, by which plans go. Null if it prints no range."),
     printed: text("The length as its source prints it.").nullable(),
     purpose,
     region: text("Region of the authority.").nullable(),
@@ -39,7 +41,7 @@ const guidanceSchema = named(
   "How long something keeps in one place, and on whose authority. Local food-safety codes and the practice of licensed kitchens come first; nothing here promises that food is safe.",
   z.object({
     subject: namedThingSchema.describe("What keeps."),
-    place: z.enum(["FRIDGE", "FREEZER", "ROOM"]).describe("Where."),
+    place: z.enum(["FRIDGE", "FREEZER", "ROOM"]).describe("The place."),
     days: z
       .number()
       .describe(
@@ -48,20 +50,22 @@ const guidanceSchema = named(
     upToDays: z
       .number()
       .nullable()
-      .describe("The upper end where what decides is printed as a range: 4 of `3 to 4 days`. Null: it is none."),
+      .describe(
+        "The upper end where what decides is printed as a range: 4 of `3 to 4 days`. Null if it is not a range.",
+      ),
     counts: z
       .enum(["DAYS", "HOURS"])
       .describe("Whether the end is that of a calendar day, or so many hours after making."),
     purpose,
     lastDay: day("The last day, if the session's start was given.").nullable(),
     keepUntil: instant("The last moment, if the session's start was given.").nullable(),
-    container: text("In what.").nullable(),
+    container: text("The container.").nullable(),
     condition: text("It holds only then.").nullable(),
     basis: list(basisSchema, "All that was weighed; the strictest decides."),
     limitedBy: namedThingSchema.nullable().describe("The part that decides, if it is not the subject itself."),
     scope: z
       .object({
-        asked: text("The region the reader asked for. Null: none.").nullable(),
+        asked: text("The region that the reader asked for. Null if the reader named none.").nullable(),
         used: text("The region whose rules were used."),
         reach: z
           .enum(["REGION", "REGION_NOT_GIVEN", "REGION_WITHOUT_RULE", "OTHER_AUDIENCE"])
@@ -69,11 +73,11 @@ const guidanceSchema = named(
         whose: regionOwnerSchema
           .nullable()
           .describe(
-            "Who named the region whose rules were used. Null: nobody; the strictest of all regions were used.",
+            "Who named the region whose rules were used. Null if nobody did; the strictest rules of all regions were used then.",
           ),
       })
       .nullable()
-      .describe("Whose published rules were used. Null: only the writer speaks."),
+      .describe("Whose published rules were used. Null if only the writer's own figure was used."),
     tooLateFor: list(namedThingSchema, "Meals planned for later than it keeps, by the hour at which they are eaten."),
     advice: texts("What to do, in sentences."),
   }),
@@ -85,8 +89,8 @@ export const storageSchema = named(
   z.object({
     guidance: list(guidanceSchema, "Where it is best kept first."),
     unknown: list(
-      z.object({ subject: namedThingSchema, part: namedThingSchema.describe("The part of which nobody knows.") }),
-      "Nobody says how long these keep.",
+      z.object({ subject: namedThingSchema, part: namedThingSchema.describe("The part that is not known.") }),
+      "How long these keep is not known.",
     ),
     warnings: list(warningSchema, "What the reader should know beside it."),
   }),

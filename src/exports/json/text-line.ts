@@ -5,10 +5,13 @@ const item = named(
   "TextLineItem",
   "What a line takes, in the words of a document's keys.",
   z.object({
-    food: text("Slug of the food. Null: it takes a component.", 200).nullable(),
-    component: text("Slug of the component. Null: it takes a food.", 200).nullable(),
+    food: text("Slug of the food. Null if it takes a component.", 200).nullable(),
+    component: text("Slug of the component. Null if it takes a food.", 200).nullable(),
     part: text("Part of the food, such as `juice`.", 200).nullable(),
-    amount: text("The amount as a document writes it, exactly: `2 us-cup`. Null: to taste.", 400).nullable(),
+    amount: text(
+      "The amount as a document writes it, exactly: `2 us-cup`. Null if it is added to taste.",
+      400,
+    ).nullable(),
     each: text("What one of the pieces weighs that the amount counts: `170 g`.", 400).nullable(),
     isReady: z.boolean().describe("Weighed or measured after trimming, not as bought."),
     form: text("The form that it is measured in: `chopped`.").nullable(),
@@ -23,7 +26,7 @@ const line = named(
   "TextLine",
   "A line as one writes it, and what it means.",
   z.object({
-    written: text("Untouched."),
+    written: text("The line as it was written, unchanged."),
     takes: list(item, "The lines with keys that it stands for. Empty where it is not clear."),
     problem: text("Why it is not clear, and what it may mean. Null where it is.").nullable(),
     mayName: texts("Slugs of foods that it may name, where that is not clear."),

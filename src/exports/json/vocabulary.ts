@@ -5,8 +5,8 @@ const codeSchema = named(
   "VocabularyCode",
   "A code of a closed list.",
   z.object({
-    code: text("As it is written in a field that takes it."),
-    name: text("For people."),
+    code: text("The code as fields take it."),
+    name: text("The name shown to people."),
     spellings: texts("Other spellings that are taken for it. All others are refused."),
   }),
 );

@@ -9,7 +9,7 @@ export const warningSchema = named(
   "Warning",
   "Something a reader should know beside an answer that still stands.",
   z.object({
-    code: text("Which kind it is.", 60),
+    code: text("The kind.", 60),
     message: text("A sentence that says where, and what to do.", 20_000),
     path: texts("Where: slugs and codes from the plan downwards, or names of parameters."),
   }),

@@ -82,7 +82,7 @@ export const foodsEndpoint = endpoint(
       "A page of them, by slug, or the best of a search first. An allergen that is not stated is unknown: that is never free from it.",
     parameters: [
       inQuery("search", "A name in any language, or the start of one; the best first."),
-      inQuery("aisle", "Part of the shop."),
+      inQuery("aisle", "The aisle of the shop."),
       inQuery("publisher", "Slug of a publisher whose own foods go first, as its newest published plan has them."),
       ...pageParameters,
     ],

@@ -30,7 +30,7 @@ export const changesEndpoint = endpoint(
     description:
       "The oldest first. Keep `end` and ask for what comes `after` it: every change is seen once, in order, however many" +
       " publishers write at the same time. `last=1` gives the newest, to begin from now. Changes are kept for ever.",
-    parameters: [inQuery("publisher", "Slug of a publisher. Left out: all."), ...pageParameters],
+    parameters: [inQuery("publisher", "Slug of a publisher. Default: all."), ...pageParameters],
     refusals: [],
     caching: "LIVE",
     links: "The next and the previous page",

@@ -10,7 +10,7 @@ export const openapiEndpoint = (describe: () => Readonly<Record<string, unknown>
       operationId: "getOpenapi",
       tag: "service",
       summary: "This document",
-      description: "OpenAPI 3.1. What it does not describe is not promised.",
+      description: "OpenAPI 3.1. Only what it describes is promised to stay.",
       parameters: [],
       refusals: [],
       caching: "LIVE",

@@ -54,7 +54,8 @@ export const listEndpoint = endpoint(
     path: "/v1/plans/{publisher}/{slug}/list",
     operationId: "getShoppingList",
     summary: "What to buy for a plan",
-    description: "One line a food, with the packs that cost least where prices are known, and what is left over.",
+    description:
+      "One line for each food, with the packs that cost least where prices are known, and what is left over.",
     points: ({ query }) => pointsOfPlans(1, query),
     parameters: planParameters,
   },

@@ -88,7 +88,7 @@ export const mailEndpoint = endpoint(
   },
   (question) => aboutPlan(question, answerPlan),
   [
-    asText("html", "The letter.", (answer: PlanAnswer, question) =>
+    asText("html", "The HTML of the mail.", (answer: PlanAnswer, question) =>
       mailHtmlInSlices(answer, addresses(answer, question), answer.publication.changeNote),
     ),
   ],

@@ -10,15 +10,18 @@ import { notProcessable } from "../refusal.js";
 
 const question = named(
   "TextLinesQuestion",
-  "Lines as one writes them, and how.",
+  "Ingredient lines, and how they are written.",
   z.strictObject({
     texts: z.array(z.string().max(500)).min(1).max(mostTextLines).describe("The lines."),
-    locale: z.string().max(40).describe("BCP 47 tag of their language, which says what a comma means too."),
+    locale: z
+      .string()
+      .max(40)
+      .describe("BCP 47 tag of their language. It also decides what a comma in a number means."),
     measures: z
       .enum(measureSystems)
       .optional()
       .describe(
-        "Whose cups and spoons they are in. Left out: those of the locale's country, metric where it names none.",
+        "The measures that their cups and spoons are in. Default: those of the locale's country, metric where it names none.",
       ),
   }),
 );
@@ -34,9 +37,9 @@ export const readLinesEndpoint = endpoint(
     path: "/v1/read-lines",
     operationId: "readLines",
     tag: "catalogue",
-    summary: "How lines are read as one writes them",
+    summary: "Read ingredient lines as people write them",
     description:
-      "For editors: each line as a document would say it with keys, or what is open about it. They may name the foods that everybody sees. Nothing is stored.",
+      "Made for editors: each line as a document would state it with keys, or what is unclear about it. Lines may name the foods that all publishers share. Nothing is stored.",
     parameters: [],
     body: question,
     refusals: [],

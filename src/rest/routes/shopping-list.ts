@@ -14,7 +14,7 @@ const slug = (description: string) => z.string().min(1).max(200).describe(descri
 
 const listQuestion = named(
   "ShoppingListQuestion",
-  "Which plans a list is for, and for whom.",
+  "The plans that a list is for, and the household.",
   z.strictObject({
     plans: z
       .array(
@@ -26,9 +26,9 @@ const listQuestion = named(
             .int()
             .min(1)
             .max(1_000_000_000)
-            .describe("Left out: the newest that is not withdrawn.")
+            .describe("Default: the newest that is not withdrawn.")
             .optional(),
-          servings: z.number().int().min(1).max(1_000_000).describe("How many eat."),
+          servings: z.number().int().min(1).max(1_000_000).describe("The number of people who eat."),
         }),
       )
       .min(1)

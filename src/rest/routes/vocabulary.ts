@@ -20,7 +20,7 @@ export const vocabularyEndpoint = endpoint(
       "they are today, each with the other spellings that are taken for a code. Documents are checked against the same lists. Regions, " +
       "currencies, languages and units are named in the locale, the rest in English. A code that is not listed says nothing of a food: " +
       "unknown is never free from it.",
-    parameters: [inQuery("locale", "BCP 47 tag of the names. Left out: `en`.", undefined, { example: "de-AT" })],
+    parameters: [inQuery("locale", "BCP 47 tag of the names. Default: `en`.", undefined, { example: "de-AT" })],
     refusals: [],
     caching: "LIVE",
   },

@@ -107,7 +107,7 @@ describe("the cost of an operation", () => {
       const [typeName = "", fieldName = ""] = name.split(".");
       const type = schema.getType(typeName);
       const description = isObjectType(type) ? type.getFields()[fieldName]?.description : undefined;
-      expect(description).toMatch(new RegExp(`(Counted as|Costs) ${value} (entries|points)\\.`));
+      expect(description).toMatch(new RegExp(`(Priced as|Costs) ${value} (entries|points)\\.`));
     }
   });
 });

@@ -20,15 +20,15 @@ interface CheckOptions extends ServiceOptions {
 
 export const addCheck: AddCommand = (program, run) => {
   withService(program.command("check"))
-    .description("say what is wrong with documents, and what readers would complain about; change nothing")
+    .description("report what is wrong with documents, and what readers would complain about; changes nothing")
     .argument("<files...>", "YAML or JSON documents, in any order")
-    .option("--publisher <slug>", "whose documents they are, where no plan among them says so")
+    .option("--publisher <slug>", "publisher of the documents, if no plan among them names it")
     .option(
       "--region <code>",
-      "by the rules of which region, as ISO 3166 has it; left out: as the plan or its publisher says",
+      "region whose rules apply, as an ISO 3166 code (default: that of the plan or its publisher)",
     )
-    .option("--explain", "say how each line that is written as text was read: amount, food, part, preparation")
-    .option("--offline", "ask no service, even where one is set")
+    .option("--explain", "print how each line of text was read: amount, food, part, preparation")
+    .option("--offline", "check without a service, even if one is configured")
     .action((files: string[], options: CheckOptions) => run("check", options, () => check(files, options)));
 };
 

@@ -5,7 +5,7 @@ import { exitCodes, usage, type Outcome } from "../outcome.js";
 
 export const addConfig: AddCommand = (program, run) => {
   withJson(program.command("config"))
-    .description("show every variable of the service and what it comes to, without secrets; 2 if one is wrong")
+    .description("show the value of every environment variable, without secrets; exit code 2 if one is wrong")
     .action((options: { json?: boolean }) => run("config", options, () => Promise.resolve().then(show)));
 };
 

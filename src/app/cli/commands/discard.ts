@@ -9,9 +9,9 @@ type Kind = keyof typeof kinds;
 
 export const addDiscard: AddCommand = (program, run) => {
   withService(program.command("discard"))
-    .description("throw a draft away, such as a food of the publisher's own; what was published stays")
+    .description("delete a draft, such as one of the publisher's own foods; published plans stay as they are")
     .argument("<kind>", "food, packs, component or plan")
-    .argument("<publisher/slug>", "which one")
+    .argument("<publisher/slug>", "the draft")
     .action((kind: string, name: string, options: ServiceOptions) =>
       run("discard", options, () => discard(kind, name, options)),
     );

@@ -6,12 +6,12 @@ import { readFiles } from "../read-files.js";
 import { shownProblem } from "../shown-problem.js";
 
 export const addFoods: AddCommand = (program, run) => {
-  const foods = program.command("foods").description("foods that all publishers share; for the operator");
+  const foods = program.command("foods").description("manage foods that all publishers share (operator only)");
   withJson(foods.command("load"))
     .description(
       "load an edition of the base foods into this machine's database, and list the plans it makes less safe",
     )
-    .argument("[files...]", "a document `kind: base-foods` and its entries; none: the edition of this program")
+    .argument("[files...]", "a document `kind: base-foods` and its entries (default: the edition of this program)")
     .action((files: string[], options: { readonly json?: boolean }) => run("foods load", options, () => load(files)));
 };
 

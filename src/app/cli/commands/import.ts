@@ -23,11 +23,11 @@ const askEveryMs = 500;
 
 export const addImport: AddCommand = (program, run) => {
   withService(program.command("import"))
-    .description("hand in a file for a feed, and wait until it is imported")
-    .argument("<feed>", "PUBLISHER/FEED, or FEED for one of the operator's")
-    .argument("<file>", "the file, as it is")
-    .option("--dry-run", "only find out what it would do")
-    .option("--force", "load although a limit of the feed is passed")
+    .description("upload a file to a feed, and wait until it is imported")
+    .argument("<feed>", "PUBLISHER/FEED, or FEED for a feed of the operator")
+    .argument("<file>", "the file to upload, unchanged")
+    .option("--dry-run", "report what the import would do, and load nothing")
+    .option("--force", "load even if the import exceeds a limit of its feed")
     .action((feed: string, file: string, options: ImportOptions) =>
       run("import", options, (progress) => importFile(feed, file, options, progress)),
     );

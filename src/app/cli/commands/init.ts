@@ -21,11 +21,13 @@ const fileName = "plan.yaml";
 
 export const addInit: AddCommand = (program, run) => {
   withJson(program.command("init"))
-    .description("write a folder with a first plan to change: one component, two meals, remarks in your language")
-    .argument("[folder]", "where to", ".")
+    .description(
+      "write a folder with a first plan to edit: one component and two meals, with comments in your language",
+    )
+    .argument("[folder]", "folder to write to", ".")
     .option("--locale <tag>", "your language, such as en, en-US, de, fr, es or pl", "en")
-    .option("--measures <system>", `${Object.values(measureSystemWords).join(", ")}; left out: as the locale has it`)
-    .option("--region <code>", "for which country, as ISO 3166 has it; left out: that of the locale, or none")
+    .option("--measures <system>", `${Object.values(measureSystemWords).join(", ")} (default: those of the locale)`)
+    .option("--region <code>", "country of the plan, as an ISO 3166 code (default: that of the locale, or none)")
     .option("--publisher <slug>", "the short name of your publisher", "my-kitchen")
     .action((folder: string, options: InitOptions) => run("init", options, () => init(folder, options)));
 };

@@ -12,8 +12,8 @@ interface MigrateOptions {
 
 export const addMigrate: AddCommand = (program, run) => {
   withJson(program.command("migrate"))
-    .description("bring the database of DATABASE_URL to this version, as its owner, and end")
-    .option("--grant-to <role>", "give that role the rights of a service or worker, and no others")
+    .description("migrate the database of DATABASE_URL to this version, as its owner, and exit")
+    .option("--grant-to <role>", "grant a role the rights that a service or worker needs, and no others")
     .action((options: MigrateOptions) => run("migrate", options, () => migrate(options)));
 };
 

@@ -22,9 +22,9 @@ export const addPublish: AddCommand = (program, run) => {
   withService(program.command("publish"))
     .description("save documents as drafts, all of them or none, then publish the plans among them")
     .argument("<files...>", "YAML or JSON documents, in any order")
-    .option("--note <text>", "for readers of what was published before: what was wrong, and what is right")
-    .option("--overwrite", "also over drafts that somebody else saved last")
-    .option("--publisher <slug>", "whose documents they are, where no plan among them says so")
+    .option("--note <text>", "note for readers of the earlier revisions: what was wrong, and what is right")
+    .option("--overwrite", "replace drafts even if somebody else saved them last")
+    .option("--publisher <slug>", "publisher of the documents, if no plan among them names it")
     .action((files: string[], options: PublishOptions) => run("publish", options, () => publish(files, options)));
 };
 

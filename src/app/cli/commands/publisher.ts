@@ -7,9 +7,9 @@ interface PublisherOptions extends ServiceOptions {
 }
 
 export const addPublisher: AddCommand = (program, run) => {
-  const publisher = program.command("publisher").description("publishers; for the operator");
+  const publisher = program.command("publisher").description("manage publishers (operator only)");
   withLocal(publisher.command("create"))
-    .description("make a publisher")
+    .description("create a publisher")
     .argument("<slug>", "short name for addresses; it can never be changed")
     .requiredOption("--name <name>", "name shown to readers")
     .action((slug: string, options: PublisherOptions) => run("publisher create", options, () => create(slug, options)));

@@ -14,11 +14,11 @@ interface PullOptions extends ServiceOptions {
 export const addPull: AddCommand = (program, run) => {
   withService(program.command("pull"))
     .description(
-      "write the draft of a plan, of the components it draws on and its publisher's own foods in them, and what its publisher says of itself, to files, as they were saved",
+      "write the drafts of a plan, its components and its publisher's own foods to files, exactly as they were saved",
     )
     .argument("<publisher/slug>", "the plan")
-    .option("--to <folder>", "where to", ".")
-    .option("--overwrite", "also over files that say something else")
+    .option("--to <folder>", "folder to write to", ".")
+    .option("--overwrite", "overwrite files even if their content differs")
     .action((name: string, options: PullOptions) => run("pull", options, () => pull(name, options)));
 };
 

@@ -4,9 +4,9 @@ import { exitCodes, type Outcome, type ShownProblem } from "../outcome.js";
 import { readFiles, type TextFile } from "../read-files.js";
 
 export const addRules: AddCommand = (program, run) => {
-  const rules = program.command("rules").description("published rules; for the operator");
+  const rules = program.command("rules").description("manage published rules (operator only)");
   withLocal(rules.command("load"))
-    .description("load published rules as a set of their own, whole or not at all; services need no restart")
+    .description("load published rules as a new set, all or nothing; services need no restart")
     .argument(
       "<files...>",
       "one document each of the kinds rule-set, keeping-classes, food-safety, cautions and allergens, in any files",

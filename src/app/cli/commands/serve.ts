@@ -6,7 +6,9 @@ import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 
 export const addServe: AddCommand = (program, run) => {
   withJson(program.command("serve"))
-    .description("answer until told to stop; set up by the environment (PORT, HOST, DATABASE_URL, DATA_DIR, ...)")
+    .description(
+      "run the service until it is stopped; configured by environment variables (PORT, HOST, DATABASE_URL, DATA_DIR, ...)",
+    )
     .action((options: { json?: boolean }) => run("serve", options, start));
 };
 

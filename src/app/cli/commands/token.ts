@@ -23,25 +23,25 @@ interface ListOptions extends ServiceOptions {
 }
 
 export const addToken: AddCommand = (program, run) => {
-  const token = program.command("token").description("access tokens: make, list and take away");
+  const token = program.command("token").description("create, list and revoke access tokens");
   addCreate(token, run);
   withLocal(token.command("list"))
-    .description("show access tokens, newest first; never their secrets")
-    .option("--publisher <slug>", "only that publisher's")
+    .description("list access tokens, newest first, without their secrets")
+    .option("--publisher <slug>", "only tokens of this publisher")
     .action((options: ListOptions) => run("token list", options, () => list(options)));
   withLocal(token.command("revoke"))
-    .description("take an access token away for good, at once")
+    .description("revoke an access token at once and for good")
     .argument("<id>", "the eight characters after prepwright_")
     .action((id: string, options: ServiceOptions) => run("token revoke", options, () => revoke(id, options)));
 };
 
 function addCreate(token: Command, run: Runner): void {
   withLocal(token.command("create"))
-    .description("make an access token, and print it this once; the first one needs --local")
+    .description("create an access token and print it once; the first one needs --local")
     .requiredOption("--name <name>", "what it is for")
-    .requiredOption("--scopes <scopes>", `some of ${scopes.join(",")}`)
-    .option("--publisher <slug>", "whose it is; left out: the operator's, good for every publisher")
-    .option("--expires <time>", "when it stops being taken, such as 2027-01-31; left out: never")
+    .requiredOption("--scopes <scopes>", `comma-separated list of ${scopes.join(", ")}`)
+    .option("--publisher <slug>", "publisher of the token (default: an operator's token, valid for every publisher)")
+    .option("--expires <time>", "when it expires, such as 2027-01-31 (default: never)")
     .action((options: CreateOptions) => run("token create", options, () => create(options)));
 }
 

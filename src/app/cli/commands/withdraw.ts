@@ -15,20 +15,20 @@ interface WithdrawOptions extends UnpublishOptions {
 
 export const addWithdraw: AddCommand = (program, run) => {
   withService(program.command("withdraw"))
-    .description("take a revision out of force; its number goes on leading to it, with the reason")
+    .description("withdraw a revision; its own address still shows it, with the reason")
     .argument("<publisher/slug>", "the plan")
-    .requiredOption("--revision <number>", "which revision")
-    .requiredOption("--reason <text>", "why, for readers")
+    .requiredOption("--revision <number>", "number of the revision")
+    .requiredOption("--reason <text>", "reason, shown to readers")
     .addOption(
-      new Option("--then <what>", "what the plan's address leads to: the revision before, or nothing but the reason")
+      new Option("--then <what>", "what the plan's address shows: the previous revision, or only the reason")
         .choices(["previous", "nothing"])
         .default("previous"),
     )
     .action((name: string, options: WithdrawOptions) => run("withdraw", options, () => withdraw(name, options)));
   withService(program.command("unpublish"))
-    .description("take a plan back as a whole; its address answers 410 with the reason until it is published again")
+    .description("withdraw a whole plan; its address answers 410 with the reason until it is published again")
     .argument("<publisher/slug>", "the plan")
-    .requiredOption("--reason <text>", "why, for readers")
+    .requiredOption("--reason <text>", "reason, shown to readers")
     .action((name: string, options: UnpublishOptions) => run("unpublish", options, () => unpublish(name, options)));
 };
 

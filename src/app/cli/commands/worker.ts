@@ -9,8 +9,8 @@ interface WorkerOptions {
 
 export const addWorker: AddCommand = (program, run) => {
   withJson(program.command("worker"))
-    .description("do nightly jobs and send webhooks until told to stop; needs DATABASE_URL")
-    .option("--once <job>", "do that job now, and end")
+    .description("run jobs and send webhooks until stopped; needs DATABASE_URL")
+    .option("--once <job>", "run one job now, and exit")
     .action((options: WorkerOptions) => run("worker", options, () => start(options)));
 };
 
