@@ -286,7 +286,7 @@ describe("a text made to exhaust the reader", () => {
 
   it.each([
     ["lists in lists", "[".repeat(50_000)],
-    ["lists of dashes", `${"- ".repeat(50_000)}x`],
+    ["lists of dashes", `${"- ".repeat(20_000)}x`],
     ["maps in maps", '{"a":'.repeat(50_000)],
   ])("is refused when it nests %s", (_, text) => {
     expect(refusal(text)).toMatchObject({ code: "TOO_LARGE", what: "nesting" });

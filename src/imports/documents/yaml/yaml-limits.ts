@@ -11,10 +11,14 @@ export const yamlLimits = {
   /** Empty ones count. */
   documents: 300,
   keys: 50_000,
-  /** Entries of lists and maps; as many again where aliases are unfolded. */
+  /** Entries of lists and maps. */
   entries: 100_000,
+  /** The library builds a document in one piece. Aliases unfolded, it may have as many again. */
+  "entries of one document": 25_000,
   /** Words and marks: everything but spaces, line ends and remarks. */
   tokens: 250_000,
+  /** Each is kept several times while the value is put together, and no text may be as long as that many. */
+  "lines of one value": 10_000,
 } as const;
 
 export type YamlLimit = keyof typeof yamlLimits;

@@ -57,6 +57,7 @@ export function* readYamlInSlices(text: string, work: Work): InSlices<YamlText> 
   const tooDeep = yield* firstBelow(tokens);
   if (tooDeep !== null) return refused("nesting", placeAt(tooDeep));
   work.step(text.length / charactersInStep);
+  yield;
   const composing = yield* compose(tokens, text.length);
   if (!composing.ok) return tooFaulty(composing.faults, placeAt);
   const composed = composing.documents;
@@ -166,8 +167,8 @@ function* readOne(document: Document.Parsed, text: string, placeAt: (offset: num
   try {
     const value: unknown = document.toJS({ maxAliasCount: yamlLimits.aliases });
     yield;
-    return (yield* holdsMore(value, yamlLimits.entries))
-      ? tooLarge("entries")
+    return (yield* holdsMore(value, yamlLimits["entries of one document"]))
+      ? tooLarge("entries of one document")
       : { document: { value, text, place }, problems: [] };
   } catch (fault) {
     // The one thing the library throws here: aliases that unfold into more than `maxAliasCount` nodes.

@@ -11,12 +11,13 @@ interface Excess {
 type TokensRead =
   { readonly ok: true; readonly tokens: readonly CST.Token[] } | { readonly ok: false; readonly excess: Excess };
 
+const entry: readonly YamlLimit[] = ["entries", "entries of one document"];
 /** Of each kind of word or mark, what it is one more of. */
 const counted: Partial<Record<CST.TokenType, readonly YamlLimit[]>> = {
-  "map-value-ind": ["tokens", "keys", "entries"],
-  "explicit-key-ind": ["tokens", "keys", "entries"],
-  "seq-item-ind": ["tokens", "entries"],
-  comma: ["tokens", "entries"],
+  "map-value-ind": ["tokens", "keys", ...entry],
+  "explicit-key-ind": ["tokens", "keys", ...entry],
+  "seq-item-ind": ["tokens", ...entry],
+  comma: ["tokens", ...entry],
   alias: ["tokens", "references"],
   anchor: ["tokens", "references"],
   // None means anything here, and each is told of.
@@ -49,6 +50,7 @@ class TokenCounter {
     if (type !== "doc-mode" && type !== "flow-error-end") this.offset += lexeme.length;
     if (!wasMark) this.open = Math.max(0, this.open + (opens.has(lexeme) ? 1 : closes.has(lexeme) ? -1 : 0));
     if (this.open > yamlLimits.nesting) return "nesting";
+    if (hasMoreLines(lexeme, yamlLimits["lines of one value"])) return "lines of one value";
     for (const what of [...this.begun(type), ...((type === null ? undefined : counted[type]) ?? oneToken)]) {
       const count = (this.counts.get(what) ?? 0) + 1;
       if (count > yamlLimits[what]) return what;
@@ -61,12 +63,25 @@ class TokenCounter {
     const begins = type === "doc-mode" || (type === "doc-start" && !this.isBlank);
     if (type === "doc-mode") this.isBlank = true;
     else if (type === null || counted[type]?.length !== 0) this.isBlank = false;
-    return begins ? ["documents"] : [];
+    if (!begins) return [];
+    this.counts.delete("entries of one document");
+    return ["documents"];
   }
+}
+
+function hasMoreLines(text: string, most: number): boolean {
+  let at = text.indexOf("\n");
+  for (let lines = 1; at !== -1; lines += 1) {
+    if (lines >= most) return at < text.length - 1;
+    at = text.indexOf("\n", at + 1);
+  }
+  return false;
 }
 
 /** Words and marks, spaces and line ends too, that are read in one turn: about a millisecond. */
 const lexemesInTurn = 500;
+/** Characters that take as long as one more of them. */
+const charactersOfLexeme = 100;
 
 /** The tokens of a text, made only as far as it stays within its limits: each is counted before anything is made of it. */
 export function* readTokens(text: string, lines: LineCounter, work: Work): InSlices<TokensRead> {
@@ -81,7 +96,7 @@ export function* readTokens(text: string, lines: LineCounter, work: Work): InSli
       const what = counter.beyondWith(lexeme);
       if (what !== null) return { ok: false, excess: { what, offset } };
       for (const token of parser.next(lexeme)) tokens.push(token);
-      left -= 1;
+      left -= 1 + lexeme.length / charactersOfLexeme;
       if (left > 0) continue;
       left = lexemesInTurn;
       work.step(lexemesInTurn);

@@ -12,7 +12,10 @@ describe("a text with too much in it is refused before anything is built of it",
     const { documents, problems } = read(`kind: plan\n${keys(90_000)}`);
     expect(documents).toEqual([]);
     expect(problems).toMatchObject([
-      { problem: { code: "TOO_LARGE", what: "keys", size: 50_001, limit: 50_000 }, file: "plan.yaml", line: 50_001 },
+      {
+        problem: { code: "TOO_LARGE", what: "entries of one document", size: 25_001, limit: 25_000 },
+        ...{ file: "plan.yaml", line: 25_001 },
+      },
     ]);
   });
 
@@ -22,13 +25,19 @@ describe("a text with too much in it is refused before anything is built of it",
   });
 
   it.each<[string, string, string]>([
-    ["as JSON", `{${Array.from({ length: 90_000 }, (_, at) => `"k${String(at)}":1`).join(",")}}`, "keys"],
-    ["of keys without values", "? a\n".repeat(60_000), "keys"],
+    [
+      "as JSON",
+      `{${Array.from({ length: 90_000 }, (_, at) => `"k${String(at)}":1`).join(",")}}`,
+      "entries of one document",
+    ],
+    ["of keys without values", "? a\n".repeat(60_000), "entries of one document"],
+    ["of keys in many documents", `---\n${keys(1_000)}`.repeat(51), "keys"],
     ["of documents", "---\nkind: plan\n".repeat(301), "documents"],
     ["of empty documents", "---\n".repeat(250_000), "documents"],
     ["of documents that are ended", "a: 1\n...\n".repeat(301), "documents"],
-    ["of entries", "- a\n".repeat(100_001), "entries"],
-    ["of entries on one line", `[${"a,".repeat(100_001)}]`, "entries"],
+    ["of entries", "- a\n".repeat(25_001), "entries of one document"],
+    ["of entries on one line", `[${"a,".repeat(25_001)}]`, "entries of one document"],
+    ["of entries in many documents", `---\n${"- a\n".repeat(1_000)}`.repeat(101), "entries"],
     ["of anchors", Array.from({ length: 1_001 }, (_, at) => `- &a${String(at)} b\n`).join(""), "references"],
     ["of aliases", `- &a b\n${"- *a\n".repeat(1_001)}`, "references"],
     ["of lists in lists on one line", "[".repeat(500_000), "nesting"],
@@ -48,13 +57,29 @@ describe("a text with too much in it is refused before anything is built of it",
     );
   });
 
+  it.each<[string, (lines: number) => string]>([
+    ["a text with its line ends", (lines) => `kind: plan\nsummary: |\n${"  a\n".repeat(lines)}`],
+    ["a text on one line", (lines) => `kind: plan\nsummary: >-\n${"  a\r\n".repeat(lines)}`],
+    ["a text without a mark", (lines) => `kind: plan\nsummary:\n${"  a\n".repeat(lines)}`],
+    ["a text in quotes", (lines) => `kind: plan\nsummary: "${"a\n  ".repeat(lines)}"\n`],
+    ["a text in JSON", (lines) => `{"kind":"plan","summary":"${"a\n".repeat(lines)}"}`],
+  ])("of the lines of %s, which no text is long enough for", (_, text) => {
+    const found = (lines: number) => read(text(lines)).problems.map(({ problem }) => problem);
+    expect(found(10_002)).toMatchObject([{ code: "TOO_LARGE", what: "lines of one value", limit: 10_000 }]);
+    expect(found(1_900).filter(({ path }) => path[0] === "summary")).toEqual([]);
+    expect(found(9_990)).toContainEqual(expect.objectContaining({ path: ["summary"] }));
+    const steps = (lines: number): number => countSteps(() => read(text(lines)));
+    expect(steps(80_000)).toBeLessThan(2.3 * steps(40_000));
+  });
+
   it("when aliases unfold into more entries than may be written out", () => {
     const list = `[${"a,".repeat(2_000)}]`;
     const text = `kind: plan\na: &a ${list}\nb:\n${"- *a\n".repeat(99)}`;
-    expect(read(text).problems).toMatchObject([{ problem: { code: "TOO_LARGE", what: "entries" } }]);
+    expect(read(text).problems).toMatchObject([{ problem: { code: "TOO_LARGE", what: "entries of one document" } }]);
   });
 
   it.each([
+    ["24,000 entries in each of four documents", `---\n${"- a\n".repeat(24_000)}`.repeat(4), 4],
     ["300 documents", "---\nkind: plan\nslug: p\n".repeat(300), 300],
     ["300 documents that are ended", "---\nkind: plan\nslug: p\n...\n".repeat(300), 300],
     ["documents after remarks", `# first\n${"---\n# next\nkind: plan\n".repeat(299)}`, 299],
