@@ -28,7 +28,7 @@ export function sessionEvents(
   return [
     ...evening.map((task): CalendarEvent => ({
       thing: `evening${later}-${task.id}`,
-      summary: words.eveningTaskOf(task.of.title),
+      summary: words.eveningTaskOf({ title: task.of.title }),
       description: task.text,
       at: { start: task.startsAt ?? start, end: task.endsAt },
       alarm: "PT0S",
@@ -36,7 +36,7 @@ export function sessionEvents(
     })),
     {
       thing: `session${later}`,
-      summary: words.sessionOf(answer.scaled.bundle.plan.title),
+      summary: words.sessionOf({ title: answer.scaled.bundle.plan.title }),
       description: [...said, `${words.shoppingList}: ${addresses.list}`].join("\n"),
       at: { start, end },
       alarm: "-PT30M",
@@ -84,7 +84,8 @@ export function keepingEvents(answer: PlanAnswer, zone: string, book: NameBook):
     return [
       {
         thing: `keep-${subject.slug}-${place.toLowerCase()}`,
-        summary: counts === "HOURS" ? book.words.keepsUntilNow(row.what) : book.words.lastDay(row.what),
+        summary:
+          counts === "HOURS" ? book.words.keepsUntilNow({ thing: row.what }) : book.words.lastDay({ thing: row.what }),
         description: [`${row.where}: ${row.keeps}`, row.how, ...row.whoSays, ...deferral]
           .filter((line) => line !== "")
           .join("\n"),

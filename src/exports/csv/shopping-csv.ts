@@ -25,8 +25,9 @@ type CsvDialect = "STANDARD" | "SPREADSHEET";
  * spreadsheet would run as a formula are made words.
  */
 export function shoppingCsv(list: ShoppingList, reader: Reader, severalPlans: boolean, dialect: CsvDialect): string {
-  const words = wordsFor(reader.locale);
-  const head = columns.map((column) => words.csv[column]);
+  // Programs know the columns by their names, whatever language the reader speaks.
+  const names = wordsFor(dialect === "STANDARD" ? "en" : reader.locale).csv;
+  const head = columns.map((column) => names[column]);
   const rows = list.lines.map((line) => rowOf(line, reader, severalPlans, dialect));
   return dialect === "STANDARD"
     ? csvText([head, ...rows], standardMarks)

@@ -29,8 +29,8 @@ export function listDocument({ list, plans, reader, servings }: ListInput): read
   );
   const titlesOfMeals = new Map(plans.flatMap(({ plan }) => plan.meals.map(({ slug, title }) => [slug, title])));
   return [
-    heading(1, words.shoppingListFor(titles)),
-    ...(servings === null ? [] : [paragraph([text(`${words.forServings(String(servings))}.`)])]),
+    heading(1, words.shoppingListFor({ plans: titles })),
+    ...(servings === null ? [] : [paragraph([text(`${words.forServings({ count: servings })}.`)])]),
     ...listBlocks(list, reader, plans.length > 1, 2),
     paragraph([text(costText(list.cost, servings, words, name))]),
     ...warningsSection(list.warnings, words, {

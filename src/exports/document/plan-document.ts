@@ -34,7 +34,7 @@ export function* planDocumentInSlices(
   const blocks = [
     heading(1, plan.title),
     ...(plan.summary === null ? [] : [paragraph([text(plan.summary)])]),
-    paragraph([text(`${words.forServings(String(scaled.servings))}.`)]),
+    paragraph([text(`${words.forServings({ count: scaled.servings })}.`)]),
     ...(region === null ? [] : [paragraph([strong(region)])]),
     ...(changeNote === null ? [] : section(2, words.changed, [paragraph([text(changeNote)])])),
     ...(yield* mealsSectionInSlices(answer, book)),

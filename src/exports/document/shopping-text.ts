@@ -42,7 +42,7 @@ export function shoppingText(line: ShoppingLine, reader: Reader, severalPlans: b
   return {
     food: foodWords(food, reader.locale).one,
     need: need === null ? words.toTaste : line.open ? `${show(need)}, ${words.plusMore}` : show(need),
-    onHand: onHand === null || onHand.high === 0 ? null : words.onHand(show(onHand)),
+    onHand: onHand === null || onHand.high === 0 ? null : words.onHand({ amount: show(onHand) }),
     packs: packsText(line, reader),
     take: takenText(line, reader),
     optional: isOptional(line),

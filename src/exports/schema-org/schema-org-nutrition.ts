@@ -41,7 +41,8 @@ export function schemaOrgNutrition(
   const grams = nutrition.gramsPerServing;
   return {
     "@type": "NutritionInformation",
-    servingSize: grams === null ? words.servings("1") : `${words.servings("1")} (${number(grams.low, 0)} g)`,
+    servingSize:
+      grams === null ? words.servings({ count: 1 }) : `${words.servings({ count: 1 })} (${number(grams.low, 0)} g)`,
     description: oneLine(
       [words.basis[nutrition.basis], words.roundedBy[scheme], ...nutritionNotes(nutrition, book)].join(" "),
     ),

@@ -60,7 +60,7 @@ export function schemaOrgRecipe(
     "@id": mealAddress(meal.slug, addresses),
     url: mealAddress(meal.slug, addresses),
     name: oneLine(meal.title),
-    description: oneLine([book.words.mealOf(plan.title), plan.summary ?? ""].join(" ")),
+    description: oneLine([book.words.mealOf({ plan: plan.title }), plan.summary ?? ""].join(" ")),
     author: publisher,
     publisher,
     datePublished: publication.publishedAt.toISOString(),
@@ -69,7 +69,7 @@ export function schemaOrgRecipe(
     prepTime: isoDuration(times.prep),
     cookTime: isoDuration(times.cook),
     totalTime: isoDuration(times.total),
-    recipeYield: [String(scaled.servings), book.words.servings(String(scaled.servings))],
+    recipeYield: [String(scaled.servings), book.words.servings({ count: scaled.servings })],
     recipeIngredient: parts.flatMap((part) => ingredients(part, book)),
     recipeInstructions: parts.flatMap((part) => instructions(part, meal.title)),
     keywords: [book.words.makeAheadKeyword, ...titles].map(oneLine).join(", "),
@@ -81,7 +81,7 @@ export function schemaOrgRecipe(
 const ingredients = ({ component, lines }: RecipePart, book: NameBook): readonly string[] =>
   lines.map((line) => {
     const said = lineText(line, book);
-    return oneLine(component === null ? said : `${said} (${book.words.forThe(component.component.title)})`);
+    return oneLine(component === null ? said : `${said} (${book.words.forThe({ what: component.component.title })})`);
   });
 
 function instructions({ component, steps }: RecipePart, meal: string): readonly Exclude<HowToSection, string>[] {

@@ -79,7 +79,9 @@ function howTo(
   return {
     "@type": "HowTo",
     "@id": `${addresses.revision}#session${day === 0 ? "" : `-day-${day}`}`,
-    name: oneLine(`${book.words.sessionOf(plan.title)}${day === 0 ? "" : ` (${book.words.sessionOfDay(day)})`}`),
+    name: oneLine(
+      `${book.words.sessionOf({ title: plan.title })}${day === 0 ? "" : ` (${book.words.sessionOfDay({ day })})`}`,
+    ),
     totalTime: isoDuration(session.totalMinutes),
     ...(machines.length === 0
       ? {}

@@ -28,7 +28,7 @@ export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: stri
       rangeText(guidance, book),
       ...untilText(guidance, book, zone),
       ...(purpose === "QUALITY" ? [words.forQuality] : []),
-      ...(limitedBy === null ? [] : [words.limitedBy(book.subject(limitedBy))]),
+      ...(limitedBy === null ? [] : [words.limitedBy({ part: book.subject(limitedBy) })]),
     ].join(", "),
     how: degreeText([container, condition].filter((each) => each !== null).join(", ")),
     // A meal keeps as its parts do, and each of those has a row of its own.
@@ -39,25 +39,29 @@ export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: stri
 /** "3 to 4 days, planned as 3": both ends of a printed range, and which of them counts. */
 function rangeText({ days, upToDays, counts }: StorageGuidance, book: NameBook): string {
   const length = lengthText(days, counts, book);
-  return upToDays === null ? length : book.words.plannedOf(lengthText(upToDays, counts, book), length);
+  return upToDays === null
+    ? length
+    : book.words.plannedOf({ planned: length, upTo: lengthText(upToDays, counts, book) });
 }
 
 /** Lengths that run by the hour are told in hours up to three days. */
-function lengthText(days: number, counts: StorageGuidance["counts"], { words, number }: NameBook): string {
-  return counts === "HOURS" && days < 3 ? words.hours(number(days * 24, 1)) : words.days(number(days, 2));
+function lengthText(days: number, counts: StorageGuidance["counts"], { words }: NameBook): string {
+  return counts === "HOURS" && days < 3 ? words.hours({ count: tenths(days * 24) }) : words.days({ count: days });
 }
+
+const tenths = (value: number): number => Math.round(value * 10) / 10;
 
 function untilText({ lastDay, keepUntil, counts }: StorageGuidance, { words, reader }: NameBook, zone: string | null) {
   if (lastDay === null || keepUntil === null || zone === null) return [];
   const when = counts === "HOURS" ? momentText(keepUntil, zone, reader.locale) : dateText(lastDay, reader.locale);
-  return [words.until(when)];
+  return [words.until({ when })];
 }
 
-function basisText(basis: Basis, { words, number }: NameBook): string {
+function basisText(basis: Basis, { words }: NameBook): string {
   const { kind, printed, counted, region, source, byAnalogy, decides, note } = basis;
   const unit = counted.in === "HOURS" ? words.hours : words.days;
-  const length = printed ?? unit(number(counted.in === "HOURS" ? counted.days * 24 : counted.days, 2));
-  const says = kind === "WRITER" ? words.writerSays(length) : words.ruleSays(length, region);
+  const length = printed ?? unit({ count: counted.in === "HOURS" ? counted.days * 24 : counted.days });
+  const says = kind === "WRITER" ? words.writerSays({ length }) : words.ruleSays({ length, region: region ?? "none" });
   const beside = [
     ...(basis.condition === null ? [] : [basis.condition]),
     ...(byAnalogy ? [words.byAnalogy] : []),
@@ -69,4 +73,4 @@ function basisText(basis: Basis, { words, number }: NameBook): string {
 
 /** The local date of a day after the session, where there is one: "Tuesday 3 March 2026". */
 export const dayText = (day: number, sessionDay: string | null, { words, reader }: NameBook): string =>
-  sessionDay === null ? words.dayOfPlan(day) : dateText(daysAfter(sessionDay, day), reader.locale);
+  sessionDay === null ? words.dayOfPlan({ day }) : dateText(daysAfter(sessionDay, day), reader.locale);

@@ -8,11 +8,13 @@ export function nutritionNotes(
   { missing, added, unweighed, notEaten }: Nutrition,
   { words, foods, food }: Pick<NameBook, "words" | "foods" | "food">,
 ): readonly string[] {
-  const named = (slugs: readonly string[], say: (foods: string) => string): readonly string[] =>
-    slugs.length === 0 ? [] : [say(foods(slugs))];
+  const named = (slugs: readonly string[], say: (given: { readonly foods: string }) => string): readonly string[] =>
+    slugs.length === 0 ? [] : [say({ foods: foods(slugs) })];
   const because = (is: (reason: NotEatenReason) => boolean) => notEaten.filter(({ why }) => why.some(is));
   const shares = because((reason) => ofDraining.has(reason)).map((each) =>
-    each.share === null ? food(each.food) : words.shareOf(`${Math.round(each.share.low * 100)} %`, food(each.food)),
+    each.share === null
+      ? food(each.food)
+      : words.shareOf({ share: `${Math.round(each.share.low * 100)} %`, food: food(each.food) }),
   );
   return [
     ...named(missing, words.missingEnergy),
@@ -25,7 +27,7 @@ export function nutritionNotes(
       because((reason) => reason === "STATED").map((each) => each.food),
       words.notEaten,
     ),
-    ...(shares.length === 0 ? [] : [words.pouredAway(shares.join(", "))]),
+    ...(shares.length === 0 ? [] : [words.pouredAway({ shares: shares.join(", ") })]),
     ...(because((reason) => reason === "DRAINED_BY_CLASS").length === 0 ? [] : [words.drainedByClass]),
     ...named(
       because((reason) => reason === "DRAINED_UNWEIGHED").map((each) => each.food),

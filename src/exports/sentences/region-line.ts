@@ -12,8 +12,8 @@ export function regionLine({ household, storage }: PlanAnswer, words: Words): st
   const used = storage.guidance.flatMap(({ scope }) => (scope?.reach === "REGION_WITHOUT_RULE" ? [scope.used] : []));
   const others = [...new Set(used)].toSorted();
   const sentences = [
-    ...(first.owner === "READER" ? [] : [words.regionNamed(first.region, first.owner)]),
-    ...(others.length === 0 ? [] : [words.regionStandsIn(first.region, others.join(", "))]),
+    ...(first.owner === "READER" ? [] : [words.regionNamed({ region: first.region, by: first.owner })]),
+    ...(others.length === 0 ? [] : [words.regionStandsIn({ region: first.region, others: others.join(", ") })]),
   ];
   return sentences.length === 0 ? null : sentences.join(" ");
 }

@@ -18,11 +18,11 @@ interface Asked {
 }
 
 const takes = (session: PrepSession, words: Words): string =>
-  words.sessionTakes(minutesText(session.totalMinutes), minutesText(session.handsOnMinutes));
+  words.sessionTakes({ all: minutesText(session.totalMinutes), hands: minutesText(session.handsOnMinutes) });
 
 const clearing = (session: PrepSession, words: Words): readonly string[] => {
   const minutes = clearingUpMinutes(session);
-  return minutes > 0 ? [words.clearingUp(minutesText(minutes))] : [];
+  return minutes > 0 ? [words.clearingUp({ minutes: minutesText(minutes) })] : [];
 };
 
 const lengthOf = (session: PrepSession, { scaled, household }: Asked) =>
@@ -32,8 +32,8 @@ const lengthOf = (session: PrepSession, { scaled, household }: Asked) =>
 export function lengthSentences(session: PrepSession, asked: Asked, words: Words): readonly string[] {
   const { promised, overDay } = lengthOf(session, asked);
   return [
-    ...(promised === null ? [] : [words.longerThanPromised(minutesText(promised))]),
-    ...(overDay ? [words.moreThanADay(cooksForADay(session))] : []),
+    ...(promised === null ? [] : [words.longerThanPromised({ promised: minutesText(promised) })]),
+    ...(overDay ? [words.moreThanADay({ cooks: cooksForADay(session) })] : []),
   ];
 }
 
@@ -46,7 +46,7 @@ export function lateSentences(
   const hour = (time: string): string => (reader === undefined ? time : hourText(time, reader.locale));
   const titles = new Map(scaled.meals.map(({ meal }) => [meal.slug, meal.title]));
   return lateMeals(session, scaled, household).map(({ meal, at, readyAt }) =>
-    words.lateMeal(titles.get(meal) ?? meal, hour(at), readyAt && hour(readyAt)),
+    words.lateMeal({ meal: titles.get(meal) ?? meal, at: hour(at), ready: readyAt === null ? "none" : hour(readyAt) }),
   );
 }
 
@@ -67,8 +67,8 @@ export function daySentences(each: DaySession, asked: Asked, words: Words): read
   return [
     takes(session, words),
     ...clearing(session, words),
-    ...(lengthOf(session, asked).overDay ? [words.stillMoreThanADay(cooksForADay(session))] : []),
-    ...(made.length > 0 ? [words.madeThen(made.map(({ component: { title } }) => title).join(", "))] : []),
+    ...(lengthOf(session, asked).overDay ? [words.stillMoreThanADay({ cooks: cooksForADay(session) })] : []),
+    ...(made.length > 0 ? [words.madeThen({ things: made.map(({ component: { title } }) => title).join(", ") })] : []),
     ...lateSentences(each, asked, words),
     ...(day > 0 ? [words.buyRawThen] : []),
   ];

@@ -9,14 +9,14 @@ export function componentText(made: ScaledComponent, { words, show, reader }: Na
   const { component } = made;
   return [
     batchesText(made.batches, reader, words),
-    words.made(show(made.made, component)),
-    ...(made.onHand.high > 0 ? [words.onHand(show(made.onHand, component))] : []),
-    words.leftOver(made.leftOver.high > 0 ? show(made.leftOver, component) : null),
+    words.made({ amount: show(made.made, component) }),
+    ...(made.onHand.high > 0 ? [words.onHand({ amount: show(made.onHand, component) })] : []),
+    made.leftOver.high > 0 ? words.leftOver({ amount: show(made.leftOver, component) }) : words.nothingLeftOver,
   ].join(", ");
 }
 
 /** "2½ batches"; "about 1 batch" where the kitchen's fractions do not say it. */
 export function batchesText(batches: number, reader: Reader, { roughly }: Pick<Words, "roughly">): string {
   const { text, rounded } = presentInUnit(batches, batches, "batch", noFacts, reader);
-  return Math.abs(rounded - batches) <= 0.01 * batches ? text : roughly(text);
+  return Math.abs(rounded - batches) <= 0.01 * batches ? text : roughly({ amount: text });
 }

@@ -9,11 +9,12 @@ import type { Words } from "./words.js";
  * @param food what the reader calls a food of that slug
  */
 export function costText(cost: Cost, servings: number | null, words: Words, food: (slug: string) => string): string {
-  const unpriced = cost.unpriced.length === 0 ? [] : [words.withoutPrice(cost.unpriced.map(food).join(", "))];
+  const unpriced =
+    cost.unpriced.length === 0 ? [] : [words.withoutPrice({ foods: cost.unpriced.map(food).join(", ") })];
   if (cost.atTill === null) return words.noPrice;
   const each =
     cost.perServing === null || servings === null
       ? []
-      : [words.perServing(moneyText(cost.perServing), String(servings))];
-  return [`${[words.atTill(moneyText(cost.atTill)), ...each].join(", ")}.`, ...unpriced].join(" ");
+      : [words.perServing({ price: moneyText(cost.perServing), servings })];
+  return [`${[words.atTill({ price: moneyText(cost.atTill) }), ...each].join(", ")}.`, ...unpriced].join(" ");
 }

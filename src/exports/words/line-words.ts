@@ -33,7 +33,7 @@ export function lineWords(scaled: ScaledLine, book: NameBook): LineWords {
   ].filter((each) => each !== null);
   const each = eachText(scaled, factsOf(scaled, book), reader);
   const said = named(scaled, shown, book);
-  return { ...(each === null ? said : withEach(said, words.each(each))), details, mark: line.mark };
+  return { ...(each === null ? said : withEach(said, words.each({ weight: each }))), details, mark: line.mark };
 }
 
 /** "8 potatoes (6 oz each)" */
@@ -94,7 +94,7 @@ const factsOf = ({ item }: ScaledLine, book: NameBook): MeasureFacts =>
 /** The food a swap took the place of. */
 function swappedFrom({ item, line }: ScaledLine, { food, words }: NameBook): string | null {
   if (item.kind !== "FOOD" || line.item.kind !== "FOOD" || item.food === line.item.food) return null;
-  return words.inPlaceOf(food(line.item.food));
+  return words.inPlaceOf({ food: food(line.item.food) });
 }
 
 /** A malformed tag reads as English. */

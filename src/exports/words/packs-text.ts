@@ -38,7 +38,7 @@ function packText(pack: Pack, food: Food, count: number, reader: Reader): string
   const single = low === "1" && high === "1" && (unit === "piece" || unit.startsWith("own:"));
   return single || isLoose(pack)
     ? content(count)
-    : wordsFor(reader.locale).packOf(String(count), pack.name, content(1));
+    : wordsFor(reader.locale).packOf({ count, pack: pack.name, content: content(1) });
 }
 
 /** A "pound of 1 lb" is no pack but a price by weight. */

@@ -59,7 +59,7 @@ describe("a shopping list as a table", () => {
     const text = shoppingCsv(answer.list, answer.reader, false, "SPREADSHEET");
     expect(text.startsWith("\ufeff")).toBe(true);
     const rows = rowsOf(text, ";");
-    expect(rows.find((row) => row["currency"] === "XTS")?.["price"]).toMatch(/^\d+,\d\d$/);
+    expect(rows.find((row) => row["Währung"] === "XTS")?.["Preis"]).toMatch(/^\d+,\d\d$/);
     expect(marksOf("en-GB")).toEqual(standardMarks);
     expect(marksOf("de-CH")).toEqual(standardMarks);
     expect(marksOf("not a tag")).toEqual(standardMarks);

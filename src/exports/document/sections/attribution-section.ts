@@ -14,7 +14,7 @@ export function attributionSection(
   const published = dateText(publishedAt.toISOString().slice(0, 10), reader.locale);
   const lines: readonly Line[] = [
     [text(words.by), link(publisher.name, addresses.publisher)],
-    [text(words.revision(revision, published))],
+    [text(words.revision({ number: revision, date: published }))],
     ...(withdrawnAt === null ? [] : [[text(words.withdrawn)]]),
     [link(words.thisRevision, addresses.revision), text("·"), link(words.newestRevision, addresses.plan)],
     [link(words.listAddress, addresses.list), text("·"), link(words.calendar, addresses.calendar)],

@@ -12,9 +12,9 @@ export const cautionsSection = ({ cautions }: Pick<PlanAnswer, "cautions">, book
       "ITEMS",
       cautions.cautions.map(({ text: words, source, restsOn, about }) => [
         [text(words)],
-        ...(about.length === 0 ? [] : [[aside(book.words.about(about.map(book.subject).join(", ")))]]),
-        [aside(book.words.source(sourceText(source)))],
-        ...(restsOn.length === 0 ? [] : [[aside(book.words.restsOn(sourcesText(restsOn)))]]),
+        ...(about.length === 0 ? [] : [[aside(book.words.about({ things: about.map(book.subject).join(", ") }))]]),
+        [aside(book.words.source({ titles: sourceText(source) }))],
+        ...(restsOn.length === 0 ? [] : [[aside(book.words.restsOn({ titles: sourcesText(restsOn) }))]]),
       ]),
     ),
   );

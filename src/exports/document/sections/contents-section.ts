@@ -10,7 +10,7 @@ export function contentsSection({ contents }: Pick<PlanAnswer, "contents">, book
   const { allergens, diets } = contents.plan;
   const lists = allergens.lists.map(({ law, region }) => `${law} (${region})`).join("; ");
   return section(2, book.words.contents, [
-    paragraph([text(lists === "" ? book.words.noLists : book.words.allergenLists(lists))]),
+    paragraph([text(lists === "" ? book.words.noLists : book.words.allergenLists({ lists }))]),
     ...listOf("ITEMS", [...allergenItems(allergens, book), ...dietItems(diets, book)]),
   ]);
 }
@@ -21,8 +21,11 @@ function allergenItems(statement: AllergenStatement, book: NameBook): readonly L
   const also = statement.alsoContains.map((each) => `${each.code} (${foods(each.foods)})`).join(", ");
   const because = (found: readonly AllergenFinding[], of: (finding: AllergenFinding) => readonly string[]) =>
     found.map((finding) => `${finding.name}${becauseOf(of(finding), book)}`);
-  const labels = byWhatFor(groups.labels).map((each) => words.labelsFor(foods(each.foods), each.names.join(", ")));
-  const called = groups.glutenFreeOnly.length === 0 ? [] : [words.glutenFreeOnly(foods(groups.glutenFreeOnly))];
+  const labels = byWhatFor(groups.labels).map((each) =>
+    words.labelsFor({ foods: foods(each.foods), names: each.names.join(", ") }),
+  );
+  const called =
+    groups.glutenFreeOnly.length === 0 ? [] : [words.glutenFreeOnly({ foods: foods(groups.glutenFreeOnly) })];
   const noIngredient = groups.noIngredient.map(({ name }) => name).join(", ");
   return [
     ...item(
@@ -56,7 +59,7 @@ function dietItems(diets: readonly DietStatement[], book: NameBook): readonly Li
     const alike = open.filter(({ unknown }) => unknown.join() === key);
     const names = alike.map(({ name }) => name).join(", ");
     const slugs = alike[0]?.unknown ?? [];
-    return slugs.length === 0 ? names : `${names} (${words.labelsToRead.toLowerCase()} ${foods(slugs)})`;
+    return slugs.length === 0 ? names : `${names} (${words.labelsToReadOf({ foods: foods(slugs) })})`;
   });
   return [
     ...item(
@@ -76,7 +79,7 @@ const mostNamed = 6;
 
 const becauseOf = (slugs: readonly string[], { words, foods }: NameBook): string => {
   if (slugs.length === 0) return "";
-  return ` (${slugs.length > mostNamed ? words.foods(String(slugs.length)) : foods(slugs)})`;
+  return ` (${slugs.length > mostNamed ? words.foods({ count: slugs.length }) : foods(slugs)})`;
 };
 
 const item = (title: string, named: readonly string[], between = ", "): readonly Lines[] =>

@@ -25,7 +25,7 @@ function lineLines(line: ShoppingLine, reader: Reader, severalPlans: boolean): L
   return [
     [strong(food), text(said.join(", "))],
     ...buy.map((each) => [text(each)]),
-    ...(over.length === 0 ? [] : [[aside(words.partsOver(over.join("; ")))]]),
+    ...(over.length === 0 ? [] : [[aside(words.partsOver({ parts: over.join("; ") }))]]),
     ...(uses.length === 0 ? [] : [[aside(`${words.uses}: ${uses.join("; ")}`)]]),
   ];
 }

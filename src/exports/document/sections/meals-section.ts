@@ -36,7 +36,7 @@ export function* mealsSectionInSlices({ scaled, household }: PlanAnswer, book: N
 /** The day of a meal, and the hour where its writer gives one. */
 function mealTime({ day, at }: MealTime, sessionDay: string | null, book: NameBook): string {
   const named = dayText(day, sessionDay, book);
-  return at === undefined ? named : book.words.eatenAt(named, hourText(at, book.reader.locale));
+  return at === undefined ? named : book.words.eatenAt({ day: named, time: hourText(at, book.reader.locale) });
 }
 
 /** A step in the writer's words, how long it takes for all that is made, and how hot. */

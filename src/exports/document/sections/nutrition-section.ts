@@ -20,12 +20,14 @@ export function nutritionSection(answer: PlanAnswer, book: NameBook): readonly B
   if (figures.length === 0) return [];
   const name = (code: NutrientCode): string =>
     code === "sodiumMg" && scheme === "EU" ? words.saltG : words.nutrients[code];
+  const inSentence = (code: NutrientCode): string =>
+    words.nutrientNames[code === "sodiumMg" && scheme === "EU" ? "salt" : code];
   const shown = (of: NutritionFigure, figure: string): string => {
     if (of.complete) return figure;
     if (saysNothing(of, /^0([.,]0+)?$/.test(figure))) return words.figureUnknown;
-    return of.atLeast ? words.atLeast(figure) : words.aboutFigure(figure);
+    return of.atLeast ? words.atLeast({ figure }) : words.aboutFigure({ figure });
   };
-  const all = words.perPersonAll(plan.mealCount);
+  const all = words.perPersonAll({ meals: plan.mealCount });
   const row = (title: string, nutrition: Nutrition) => {
     const known = nutritionFigures(nutrition, scheme);
     const cells = ofMeals.map((code) => known.find((each) => each.code === code));
@@ -37,7 +39,7 @@ export function nutritionSection(answer: PlanAnswer, book: NameBook): readonly B
   return section(2, words.nutrition, [
     paragraph(
       [text(`${words.basis[plan.basis]} ${words.roundedBy[scheme]}`)],
-      [text(coverageText(figures, plan.missing, name, book))],
+      [text(coverageText(figures, plan.missing, inSentence, book))],
       ...nutritionNotes({ ...plan, missing: [] }, book).map((note) => [text(note)]),
     ),
     ...tableOf(
@@ -67,7 +69,11 @@ function coverageText(
   const usual = shares.reduce((most, each) => (times(each) > times(most) ? each : most));
   const others = figures.flatMap(({ code }, at) => {
     const share = shares[at] ?? usual;
-    return share === usual ? [] : [{ nutrient: name(code), share }];
+    return share === usual ? [] : [`${name(code)} ${share}`];
   });
-  return words.knownFor(usual, others, missing.length === 0 ? null : foods(missing));
+  return words.knownFor({
+    share: usual,
+    others: others.length === 0 ? "none" : others.join(", "),
+    missing: missing.length === 0 ? "none" : foods(missing),
+  });
 }

@@ -1,6 +1,7 @@
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
 import type { DaySession } from "../../../domain/plan/session/split-session.js";
 import type { PrepSession, SessionTask } from "../../../domain/prep-session/session.js";
+import { loadWords } from "../../words/load-words.js";
 import { momentText, timeText } from "../../words/clock-text.js";
 import { heatText } from "../../words/degree-text.js";
 import { paragraph, plain, section, tableOf, text, type Block, type Lines } from "../document.js";
@@ -14,7 +15,7 @@ export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Blo
   const { session, sessions, sessionProblems } = answer;
   const { words } = book;
   const divided = sessions.length > 1 ? sessions.flatMap((each) => daySection(each, answer, book)) : [];
-  const over = divided.length > 0 ? [words.overDays(sessions.length)] : [];
+  const over = divided.length > 0 ? [words.overDays({ sessions: sessions.length })] : [];
   if (session === null) {
     const why = sessionProblems.map((problem) => sessionProblemText(problem, answer.scaled));
     return section(2, words.session, [
@@ -43,7 +44,7 @@ const workTable = (session: PrepSession, { household }: PlanAnswer, book: NameBo
 
 /** One of several days' work. */
 const daySection = (each: DaySession, answer: PlanAnswer, book: NameBook): readonly Block[] =>
-  section(3, book.words.sessionOfDay(each.day), [
+  section(3, book.words.sessionOfDay({ day: each.day }), [
     said(daySentences(each, answer, book.words)),
     ...workTable(each.session, answer, book),
   ]);
@@ -66,7 +67,8 @@ const fromStart = (minute: number): string => {
 
 /** What to do, and for what: "Boiled barley: Rinse the barley." */
 export function taskText(task: SessionTask, { words }: Pick<NameBook, "words">): string {
-  if (task.kind === "WASH") return words.wash(task.appliance === null ? words.machine : codeWords(task.appliance));
+  if (task.kind === "WASH")
+    return words.wash({ machine: task.appliance === null ? words.machine : codeWords(task.appliance) });
   return `${task.of.title}: ${task.text}`;
 }
 
@@ -74,12 +76,13 @@ function howLines(task: SessionTask, { words, reader }: NameBook): Lines {
   const { appliance, lanes, load, cooks, attention } = task;
   const heat = heatText(task, reader);
   const machine = appliance === null ? [] : [[codeWords(appliance), lanes.join(" + ")].join(" ").trim()];
-  const hands = cooks.length > 0 && Math.max(...cooks) > 1 ? words.cook(cooks.join(" + ")) : words.work[attention];
+  const hands =
+    cooks.length > 0 && Math.max(...cooks) > 1 ? words.cook({ numbers: cooks.join(" + ") }) : words.work[attention];
   const said = [
     hands,
     ...machine,
     ...(heat === null ? [] : [heat]),
-    ...(load === null ? [] : [words.load(load.first, load.last, load.of)]),
+    ...(load === null ? [] : [loadWords(load, words)]),
   ];
   return plain(said.join(", "));
 }

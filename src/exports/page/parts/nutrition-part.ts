@@ -40,7 +40,7 @@ const percent = (share: number): string => `${Math.floor(share * 100)} %`;
 /** Figures of a serving of each meal, then of all of them for one person, with what is missing and what they rest on. */
 export function nutritionPart({ answer, book }: PlanView): Content {
   const { plan, meals } = answer.nutrition;
-  const all = book.words.perPersonAll(plan.mealCount);
+  const all = book.words.perPersonAll({ meals: plan.mealCount });
   return part(
     "figures",
     "Nutrition",

@@ -6,19 +6,22 @@ import { heatText } from "../../words/degree-text.js";
 import { minutesText } from "../../words/minutes-text.js";
 import { sessionProblemText } from "../../sentences/session-problem-text.js";
 import { daySentences, lateSentences, lengthSentences } from "../../sentences/session-sentences.js";
-import { english } from "../../words/english.js";
 import { criticalText } from "../../sentences/session-text.js";
 import { clockText, dateOfDay, dayText } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { folded, part, sentences, type PlanView } from "../plan-view.js";
 import { applianceName } from "./session-lanes.js";
 import { sessionPicture } from "./session-picture.js";
+import { wordsFor } from "../../words/words-for.js";
+
+// The words around it are English.
+const english = wordsFor("en");
 
 /** The order of the work: a picture, and the same as a numbered list. */
 export function sessionPart({ answer }: PlanView): Content {
   const { session, sessions, sessionProblems } = answer;
   const divided = sessions.length > 1 && [
-    markup`<p>${english.overDays(sessions.length)}</p>`,
+    markup`<p>${english.overDays({ sessions: sessions.length })}</p>`,
     sessions.map((each) => dayMarkup(each, answer)),
   ];
   if (session === null) {
@@ -50,7 +53,7 @@ function workMarkup(session: PrepSession, answer: PlanView["answer"]): Content {
 function dayMarkup(each: DaySession, answer: PlanView["answer"]): Content {
   const { scaled, household } = answer;
   const date = dateOfDay(each.day, answer.household.session);
-  return markup`<h3>${english.sessionOfDay(each.day)}</h3>
+  return markup`<h3>${english.sessionOfDay({ day: each.day })}</h3>
 <p>${sentences([date !== null && `${dayText(date)}.`, ...daySentences(each, { scaled, household }, english)])}</p>
 ${workMarkup(each.session, answer)}`;
 }
@@ -67,7 +70,7 @@ function summary(session: PrepSession, { household, scaled }: PlanView["answer"]
       ? "Times count from the start; give a starting time above to see them on the clock."
       : `${dayText(date)}, from ${clockText(0, household.session)} to ${clockText(session.totalMinutes, household.session)} (${household.session.zone}).`,
     `${minutesText(session.totalMinutes)} in all, ${minutesText(session.handsOnMinutes)} of them with your hands, which are free after ${minutesText(session.handsFreeMinute)}.`,
-    clearing > 0 && english.clearingUp(minutesText(clearing)),
+    clearing > 0 && english.clearingUp({ minutes: minutesText(clearing) }),
     ...lengthSentences(session, { scaled, household }, english),
     ...lateSentences(wholeDay(scaled, session), { scaled, household }, english),
     kitchen.cooks === 1 ? "For one cook." : `For ${kitchen.cooks} cooks.`,

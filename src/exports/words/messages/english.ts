@@ -1,0 +1,18 @@
+import { general } from "./en/general.js";
+import { meals } from "./en/meals.js";
+import { shopping } from "./en/shopping.js";
+import { session } from "./en/session.js";
+import { keeping } from "./en/keeping.js";
+import { contents } from "./en/contents.js";
+import { nutrition } from "./en/nutrition.js";
+
+/** Every fixed word of every way out, in English. Amounts, prices and dates arrive as text, written for the reader's locale. */
+export const english = {
+  ...general,
+  ...meals,
+  ...shopping,
+  ...session,
+  ...keeping,
+  ...contents,
+  ...nutrition,
+};

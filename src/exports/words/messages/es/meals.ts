@@ -1,0 +1,20 @@
+import type { Translation } from "../../message.js";
+import type { meals as english } from "../en/meals.js";
+
+export const meals: Translation<typeof english> = {
+  meals: "Comidas",
+  mealOf: "Una comida del plan «{plan}».",
+  eatenAt: "{day}, a las {time}",
+  makeAhead: "Preparar con antelación",
+  made: "se preparan {amount}",
+  leftOver: "sobran {amount}",
+  nothingLeftOver: "no sobra nada",
+  onHand: "{amount} ya en casa",
+  toTaste: "al gusto",
+  optional: "opcional",
+  plusMore: "y un poco más",
+  each: "{weight} cada uno",
+  inPlaceOf: "en lugar de {food}",
+  forThe: "para: {what}",
+  makeAheadKeyword: "cocina por adelantado",
+};
