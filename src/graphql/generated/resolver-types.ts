@@ -918,7 +918,7 @@ export type FeedKind =
   | 'DOCUMENTS'
   /** A table of foods with their nutrients. */
   | 'FOODS'
-  /** A table of packs and what they cost. */
+  /** A table of packs and what they cost: for everybody where the feed is the operator's, else the packs that its publisher adds to foods. */
   | 'PRICES'
   /** Recipes in the terms of schema.org: JSON-LD, or a saved page that holds it. */
   | 'RECIPES';
@@ -1840,8 +1840,9 @@ export type Mutation = {
    */
   readonly saveDocuments: SaveDocumentsPayload;
   /**
-   * Creates a feed, or replaces the one with that owner and slug. Feeds of foods, of the open food table and of prices are the operator's, since foods are shared;
-   * feeds of documents and recipes belong to a publisher. Requires the scope IMPORT, and PUBLISH where the feed publishes.
+   * Creates a feed, or replaces the one with that owner and slug. Feeds of foods and of the open food table are the operator's, since these are shared;
+   * feeds of documents and recipes belong to a publisher. A price list of the operator is for everybody, one of a publisher becomes the packs that it adds to foods, as drafts.
+   * Requires the scope IMPORT, and PUBLISH where the feed publishes.
    */
   readonly saveFeed: FeedPayload;
   /** Saves the document of one food of the publisher's own as a draft. Requires the scope WRITE. */

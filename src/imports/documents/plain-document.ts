@@ -79,6 +79,11 @@ export const foodDocumentOf = (food: Food): PlainDocument =>
         : "no",
   });
 
+/** The document that reads back as these packs of a food. */
+export const packsDocumentOf = ({ slug, packs }: Food): PlainDocument => ({
+  ...{ kind: "packs", slug, packs: packs.map(packOf) },
+});
+
 /** The document that reads back as this component. */
 export const componentDocumentOf = (component: Component): PlainDocument => ({
   ...filled({

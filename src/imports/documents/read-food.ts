@@ -8,6 +8,7 @@ import type {
   Pack,
   SingleIngredient,
 } from "../../domain/model/food.js";
+import { packsAlone } from "../../domain/component/packs-alone.js";
 import { ok } from "../../domain/problem.js";
 import type { Path, Result } from "../../domain/problem.js";
 import { combine, every, mapResult } from "./combine-results.js";
@@ -75,14 +76,7 @@ export function readFood(document: FoodDocument, base: Food | null = null): Resu
 export function readPacks(document: PacksDocument, base: Food): Result<Food> {
   const reading = readingContextOf(document);
   const read = every(document.packs.map((pack, index) => readPack(pack, base.measures, reading, ["packs", index])));
-  const { slug } = document;
-  return mapResult(read, (packs) => ({
-    ...{ slug, names: [], aisle: "other", shoppedBy: "MASS", ndbNo: null, densities: [], measures: [], parts: [] },
-    ...{ edible: [], yields: [], allergens: [], diets: [], nutrients: null, keepsAs: null, keeping: [], packs },
-    alwaysThere: false,
-    extends: { food: slug, sameIngredients: true },
-    leaves: ["aisle", "shoppedBy", "alwaysThere"],
-  }));
+  return mapResult(read, (packs) => packsAlone(document.slug, packs));
 }
 
 /** What it builds on, and what it leaves to that. */

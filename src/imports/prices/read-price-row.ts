@@ -7,6 +7,7 @@ import { failed, gatherProblems, ok, type Result } from "../../domain/problem.js
 import type { FoodMatch } from "../../domain/quantity/food-name.js";
 import { parseAmount } from "../../domain/quantity/parse.js";
 import { unknownCode } from "../documents/checks/check-codes.js";
+import { documentLimits, nameSchema, slugSchema } from "../documents/schemas/scalar-schemas.js";
 import { badCell } from "../tables/bad-cell.js";
 import { decimalCell } from "../tables/decimal-cell.js";
 import type { Cells, TableColumns } from "../tables/read-table.js";
@@ -32,6 +33,8 @@ export interface PriceOptions {
   readonly source: string;
   /** Which food a cell means: by its slug, by any of its names, or by the shop's own number of the article. */
   readonly findFood: (written: string) => FoodMatch;
+  /** Whether the name of a pack must be one that a document can have. */
+  readonly slugsOnly?: boolean;
   /** Measures of a food's own ("tin"), by its slug, for contents counted in them. */
   readonly measuresOf: (food: string) => readonly OwnMeasure[];
 }
@@ -60,7 +63,7 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
     const food = note(readFood(cells.get("food"), options));
     const own = food === null ? [] : options.measuresOf(food);
     const isLoose = cells.get("step") !== "" || isRate(cells.get("content"));
-    const pack = note(readPackName(cells.get("pack"), isLoose));
+    const pack = note(readPackName(cells.get("pack"), isLoose, options.slugsOnly === true));
     const content = food === null ? null : note(contentOf(cells.get("content"), food, own));
     const price = note(
       readPrice(cells.get("price"), cells.get("currency").toUpperCase() || options.currency, options.locale),
@@ -73,6 +76,8 @@ export function priceRowReader(options: PriceOptions): (cells: Cells) => Result<
     const source = { kind: "PUBLISHED", title: options.source, section: null } as const;
     const id = pack === "" ? looseId(region) : pack;
     const name = cells.get("name") || id;
+    if (options.slugsOnly === true && !nameSchema.safeParse(name).success)
+      return bad("name", `at most ${documentLimits.words} characters`, name);
     const sold: Pack = {
       ...{ id, name, content, price, region, seen, source },
       ...(loose === null ? {} : { loose }),
@@ -97,8 +102,14 @@ function readFood(written: string, { findFood }: PriceOptions): Result<string> {
 /** One price by weight for each place: a row of another replaces none. */
 const looseId = (region: string | null): string => (region === null ? "loose" : `loose-${region.toLowerCase()}`);
 
-function readPackName(written: string, isLoose: boolean): Result<string> {
+function readPackName(written: string, isLoose: boolean, slugsOnly: boolean): Result<string> {
   if (written === "" && isLoose) return ok("");
+  if (slugsOnly && !slugSchema.safeParse(written).success)
+    return bad(
+      "pack",
+      "a short name of the pack in lower-case letters and digits, words joined by hyphens: bag-1kg",
+      written,
+    );
   const expected = "a short name of the pack, without spaces; empty where the content is a rate, such as per kg";
   return /^[^\s]{1,80}$/.test(written) ? ok(written) : bad("pack", expected, written);
 }

@@ -1,7 +1,7 @@
 import type { Food } from "../../domain/model/food.js";
 import { requireScope, type Actor } from "../access/actor.js";
 import type { Deps, Draft, DraftDocument, DraftRef, DraftSummary } from "../deps.js";
-import { componentDocument, foodDocument, planDocument } from "./draft-document.js";
+import { componentDocument, foodDocument, packsDocument, planDocument } from "./draft-document.js";
 
 /** A draft with the text its writer wrote. */
 export interface DraftRead extends DraftSummary {
@@ -41,7 +41,7 @@ export async function readDrafts(
   const packs = refs.filter(({ kind }) => kind === "PACKS");
   if (packs.length > 0) {
     const drafts = await data.publisherPacks.drafts(packs);
-    note(packs, drafts.map(titled), foodDocument);
+    note(packs, drafts.map(titled), packsDocument);
   }
   if (plans.length > 0) note(plans, await data.plans.drafts(plans), planDocument);
   if (components.length > 0) note(components, await data.components.drafts(components), componentDocument);

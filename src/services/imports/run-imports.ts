@@ -10,6 +10,7 @@ import { loadCatalogueRows } from "../foods/load-catalogue-rows.js";
 import { loadDrafts } from "../drafts/load-drafts.js";
 import { recipeRows } from "./rows/recipe-rows.js";
 import { loadFoods } from "../foods/load-foods.js";
+import { loadOwnPrices } from "./rows/load-own-prices.js";
 import { loadPrices } from "./rows/load-prices.js";
 import { importPublishes } from "../access/publish-right.js";
 import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-import.js";
@@ -30,7 +31,8 @@ type Loader = (deps: Deps, job: RunningImport) => Promise<Loaded>;
 
 const loaders: Readonly<Record<FeedKind, Loader>> = {
   CATALOGUE: loadCatalogueRows,
-  PRICES: loadPrices,
+  PRICES: (deps, job) =>
+    job.feed.publisher === null ? loadPrices(deps, job) : loadOwnPrices(deps, job, job.feed.publisher),
   FOODS: loadFoods,
   DOCUMENTS: async (deps, job) => loadDrafts(deps, job, ownerOf(job), await documentRows(deps, job, ownerOf(job))),
   RECIPES: async (deps, job) => {

@@ -1,5 +1,5 @@
 import type { ReportedDifference } from "../../domain/model/import-report.js";
-import type { Food, Loose } from "../../domain/model/food.js";
+import type { Food, Loose, Pack } from "../../domain/model/food.js";
 
 type Facts = ReadonlyMap<string, string>;
 
@@ -37,6 +37,16 @@ export const packFacts = (pack: NotedPack | null): Facts =>
         ["region", pack.region ?? "anywhere"],
         ...(pack.loose ? [["sold", looseText(pack.loose)] as const] : []),
       ]);
+
+/** Of all packs that a publisher adds to a food, each by its id. */
+export const packsFacts = (food: Food | null): Facts =>
+  new Map(food?.packs.map((pack) => [pack.id, [...packFacts(notedPack(pack)).values()].join(", ")]));
+
+const notedPack = ({ name, content, price, region, loose }: Pack): NotedPack => ({
+  ...{ name, content_low: content.low, content_high: content.high, content_unit: content.unit, region },
+  loose: loose ?? null,
+  ...{ price_amount: price?.amount ?? null, price_currency: price?.currency ?? null },
+});
 
 const looseText = ({ step }: Loose): string =>
   step === null ? "loose" : `loose, by ${range(step.low, step.high)} ${step.unit}`;

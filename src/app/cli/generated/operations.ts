@@ -99,7 +99,7 @@ export type FeedKind =
   | 'DOCUMENTS'
   /** A table of foods with their nutrients. */
   | 'FOODS'
-  /** A table of packs and what they cost. */
+  /** A table of packs and what they cost: for everybody where the feed is the operator's, else the packs that its publisher adds to foods. */
   | 'PRICES'
   /** Recipes in the terms of schema.org: JSON-LD, or a saved page that holds it. */
   | 'RECIPES';

@@ -2,10 +2,13 @@ import { stringify } from "yaml";
 import type { Component } from "../../../domain/model/component.js";
 import type { Food } from "../../../domain/model/food.js";
 import type { Plan } from "../../../domain/model/plan.js";
-import { componentDocumentOf, foodDocumentOf, planDocumentOf } from "../plain-document.js";
+import { componentDocumentOf, foodDocumentOf, packsDocumentOf, planDocumentOf } from "../plain-document.js";
 
 /** A document, as YAML, that reads back as this food. */
 export const foodText = (food: Food): string => stringify(foodDocumentOf(food));
+
+/** A document, as YAML, that reads back as what this says of its food: packs, and nothing else. */
+export const packsText = (packs: Food): string => stringify(packsDocumentOf(packs));
 
 /** A document, as YAML, that reads back as this component. */
 export const componentText = (component: Component): string => stringify(componentDocumentOf(component));

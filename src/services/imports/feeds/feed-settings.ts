@@ -85,5 +85,5 @@ export const usualLimits: Readonly<Record<FeedKind, FeedSettings["limits"]>> = {
 /** Kinds whose files are tables: a header, and rows of it. */
 export const isTable = (kind: FeedKind): boolean => kind !== "DOCUMENTS" && kind !== "RECIPES";
 
-/** Kinds that belong to all publishers, so that their feeds are the operator's. */
+/** Kinds that belong to all publishers, so that their feeds are the operator's. Prices may be a publisher's own as well. */
 export const isShared = isTable;

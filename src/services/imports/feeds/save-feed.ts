@@ -9,6 +9,7 @@ import { feedSettingsSchema, isShared, usualLimits, type FeedSettings } from "./
 import { isCron } from "./crontab.js";
 import { isStorable } from "../../storable-text.js";
 import { urlProblems } from "../../webhooks/webhook-address.js";
+import { findFoodsOf } from "../../foods/find-foods-of.js";
 import { write } from "../../write.js";
 
 export interface FeedInput {
@@ -27,8 +28,9 @@ export interface FeedInput {
 export type FeedName = { readonly publisher: string | null; readonly slug: string };
 
 /**
- * Makes a feed, or replaces the one of that owner and slug. Foods, the open table and what they cost belong to all publishers, so feeds of
- * them are the operator's; documents and recipes become drafts of a publisher. A feed that publishes needs the scope PUBLISH too.
+ * Makes a feed, or replaces the one of that owner and slug. Foods and the open table belong to all publishers, so feeds of them are the
+ * operator's; documents and recipes become drafts of a publisher. Prices of the operator's are everybody's, a publisher's become its own packs.
+ * A feed that publishes needs the scope PUBLISH too.
  * @throws NotAllowed
  */
 export async function saveFeed(deps: Deps, caller: Caller, input: FeedInput): Promise<Result<FeedName>> {
@@ -55,7 +57,7 @@ export async function saveFeed(deps: Deps, caller: Caller, input: FeedInput): Pr
           got: kind,
         });
       }
-      if (settings.ok) problems.push(...(await articleProblems(data, settings.value)));
+      if (settings.ok) problems.push(...(await articleProblems(data, publisher, settings.value)));
       if (problems.length > 0 || !settings.ok) return failed(problems);
       await data.feeds.save({
         ...{ publisher, slug, kind, cron, zone: zone ?? "UTC", enabled: enabled ?? true },
@@ -101,9 +103,13 @@ const regionProblems = ({ region }: FeedSettings): Problem[] =>
     : [{ code: "BAD_SHAPE", path: ["input", "settings", "region"], expected: regionInstead(region), got: region }];
 
 /** Foods of articles that there are not, each under the number of its article. */
-async function articleProblems(data: Data, { articles }: FeedSettings): Promise<readonly Problem[]> {
+async function articleProblems(
+  data: Data,
+  publisher: string | null,
+  { articles }: FeedSettings,
+): Promise<readonly Problem[]> {
   const foods = [...new Set(Object.values(articles))];
-  const found = await data.foods.bySlugs(foods);
+  const found = publisher === null ? await data.foods.bySlugs(foods) : await findFoodsOf(data, publisher, foods);
   const unknown = new Set(foods.filter((_, at) => found[at] === null));
   return Object.entries(articles)
     .filter(([, food]) => unknown.has(food))
@@ -133,9 +139,9 @@ const slugProblems = (slug: string): Problem[] =>
       ];
 
 function ownerProblems(kind: FeedKind, publisher: string | null): readonly Problem[] {
-  if (isShared(kind) === (publisher === null)) return [];
+  if (isShared(kind) === (publisher === null) || kind === "PRICES") return [];
   const expected = isShared(kind)
-    ? "no publisher: foods, the open table and prices are shared, so their feeds are the operator's"
+    ? "no publisher: foods and the open table are shared, so their feeds are the operator's"
     : "a publisher";
   return [{ code: "BAD_SHAPE", path: ["input", "publisher"], expected, got: publisher ?? "none" }];
 }

@@ -4,10 +4,11 @@ import type { Food } from "../../../domain/model/food.js";
 import { catalogueRowFacts, replacedTitles } from "../../foods/catalogue-row-facts.js";
 import { changeDifferences } from "./compare-imported.js";
 import type { Deps, ImportChange } from "../../deps.js";
-import { differencesOf, foodFacts, packFacts, type NotedPack } from "../../plans/change-facts.js";
+import { differencesOf, foodFacts, packFacts, packsFacts, type NotedPack } from "../../plans/change-facts.js";
 import { feedSettingsSchema } from "../feeds/feed-settings.js";
 import type { FoundImport } from "../find-imports.js";
 import { countsOf } from "../running-import.js";
+import type { PacksAfter } from "../rows/load-own-prices.js";
 import { draftAuthorOf } from "../../access/draft-author.js";
 import { importCaller, type DraftBefore } from "../../drafts/store-draft.js";
 
@@ -52,7 +53,7 @@ async function reportedChange(
 ): Promise<ReportedChange> {
   const { key, before, after } = change;
   const isNew = before === null;
-  if (feed.kind === "PRICES") {
+  if (feed.kind === "PRICES" && feed.publisher === null) {
     const [food, pack] = JSON.parse(key) as readonly [string, string];
     const differences = differencesOf(packFacts(before as NotedPack | null), packFacts(after as NotedPack | null));
     return { what: `pack ${pack} of ${food}`, isNew, differences, superseded: null };
@@ -70,13 +71,18 @@ async function reportedChange(
     const differences = differencesOf(catalogueRowFacts(before as KnownCatalogueRow | null), catalogueRowFacts(known));
     return { what: `open table ${key}, ${known.row.description}`, isNew, differences, superseded };
   }
+  if (feed.kind === "PRICES") {
+    const was = before as { readonly value: Food } | null;
+    const differences = differencesOf(packsFacts(was?.value ?? null), packsFacts((after as PacksAfter).value));
+    return { what: whatOf(key), isNew, differences, superseded };
+  }
   const differences = await changeDifferences(deps, feed.publisher ?? "", change, all);
   return { what: whatOf(key), isNew, differences, superseded };
 }
 
 /** Whose word a change replaced: a source, or who had saved the draft; null: the feed's own, or nobody's. */
 export function supersededBy(feed: FoundImport["feed"], { before, after }: ImportChange): string | null {
-  if (feed.kind === "PRICES") return null;
+  if (feed.kind === "PRICES" && feed.publisher === null) return null;
   if (feed.kind === "FOODS") {
     const other = (before as Food | null)?.nutrients?.source.title;
     return other === undefined || other === feedSettingsSchema.parse(feed.settings).source ? null : other;

@@ -1,11 +1,9 @@
 import { ok } from "../../../domain/problem.js";
-import { compileFoodNames } from "../../../domain/quantity/food-name.js";
-import { priceColumns, priceRowReader, type PriceRow } from "../../../imports/prices/read-price-row.js";
-import { readTable, type TableRow } from "../../../imports/tables/read-table.js";
+import type { PriceRow } from "../../../imports/prices/read-price-row.js";
+import type { TableRow } from "../../../imports/tables/read-table.js";
 import type { ListedPack, QuarantinedRow } from "../../../persistence/imports/import-data.js";
-import { feedColumns } from "../feeds/feed-columns.js";
 import type { Deps } from "../../deps.js";
-import { pricedFoodFinder } from "./find-priced-food.js";
+import { priceRows } from "./price-rows.js";
 import { quarantineOutliers } from "./quarantine-outliers.js";
 import { moreAside, RunLost, withinLimits, type Loaded, type RunningImport } from "../running-import.js";
 
@@ -69,19 +67,8 @@ export async function loadPrices(deps: Deps, job: RunningImport): Promise<Loaded
   return checked.ok ? ok(counts) : checked;
 }
 
-async function pricesOf({ data }: Deps, job: RunningImport): Promise<AsyncGenerator<readonly TableRow<PriceRow>[]>> {
-  const { settings } = job;
-  const [measures, foods] = await Promise.all([data.foods.measures(), data.foods.names()]);
-  const { locale, currency, region, source, delimiter } = settings;
-  return readTable(
-    job.bytes(),
-    { columns: { ...priceColumns, columnNames: feedColumns(settings) }, delimiter },
-    priceRowReader({
-      ...{ locale, measures: settings.measures, currency, region, source, seen: job.arrived },
-      findFood: pricedFoodFinder(compileFoodNames(foods), settings),
-      measuresOf: (food) => measures.get(food) ?? [],
-    }),
-  );
+async function pricesOf(deps: Deps, job: RunningImport): Promise<AsyncGenerator<readonly TableRow<PriceRow>[]>> {
+  return (await priceRows(deps, job, null))();
 }
 
 function take(into: Chunk, row: TableRow<PriceRow>): void {

@@ -28,7 +28,8 @@ export interface ComparedRows<T> {
   /** Rows that are taken all the same, and what is to be said of them. */
   readonly warnings?: ReadonlyMap<T, readonly Problem[]>;
   readonly changes: readonly ImportChange[];
-  readonly save: () => Promise<void>;
+  /** Gives the changes as they were saved, where only that tells. */
+  readonly save: () => Promise<readonly ImportChange[] | void>;
 }
 
 /**
@@ -53,9 +54,11 @@ export async function loadTable<T>(deps: Deps, job: RunningImport, table: TableL
     await deps.data.transaction(async (data) => {
       if (loads) await table.begin?.(data);
       const { chunk, save } = await compareChunk(data, table, rest, last);
-      const done = checked.ok ? chunk : { ...chunk, created: 0, changed: 0, unchanged: 0, repeated: 0, changes: [] };
+      const saved = loads ? await save() : undefined;
+      const done = checked.ok
+        ? { ...chunk, changes: saved ?? chunk.changes }
+        : { ...chunk, created: 0, changed: 0, unchanged: 0, repeated: 0, changes: [] };
       if (!(await data.importRuns.advance(run.id, worker, done))) throw new RunLost(run.id);
-      if (loads) await save();
     });
   }
   if (!checked.ok || run.lastLine === 0) return checked;

@@ -11,7 +11,7 @@ import { RunLost, type RunningImport } from "../running-import.js";
  * How many times what is usual for its food a pack may cost for as much. The smallest packs of a shop cost up to some five times the
  * largest (common practice, no source); a slip of the decimal mark is ten. So the bound lies between.
  */
-const priceFactor = 7;
+export const priceFactor = 7;
 
 const unitSizes = [...standardUnits.values()].map(({ id, dimension, factor }) => [id, dimension, factor] as const);
 

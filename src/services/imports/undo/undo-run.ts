@@ -18,7 +18,7 @@ export async function undoRun(deps: Deps, run: ImportRun, feed: Feed, worker: st
       { code: "BAD_SHAPE", path: ["run"], expected: "a run of this feed that loaded something", got: "another" },
     ]);
   }
-  if (feed.kind === "PRICES") {
+  if (feed.kind === "PRICES" && feed.publisher === null) {
     const done = await deps.data.listedPacks.undo(run.id, feed.id, undone.id, worker, deps.clock());
     if (done === null) throw new RunLost(run.id);
     return ok(done);
