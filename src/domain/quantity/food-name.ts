@@ -2,7 +2,7 @@ import { memoize, memoizeInSlices } from "../memoize.js";
 import type { Food, FoodName } from "../model/food.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { accentedWords, hasAccents, plainWords } from "./naming/plain-words.js";
-import { nameKey, plainNameKey, readingsOf } from "./naming/name-key.js";
+import { nameKeyReader, readingsOf } from "./naming/name-key.js";
 import { shelvesOfDryGoods } from "./naming/plain-descriptions.js";
 import { singularPhrase } from "./singular.js";
 
@@ -44,16 +44,21 @@ export interface NameEntry {
 
 type Index = ReadonlyMap<string, readonly NameEntry[]>;
 
+/** Indexes by language, so that no key is put together for it. */
+type IndexByLanguage = ReadonlyMap<string, Index>;
+
 /** Names of some foods, laid out for look-up. */
 interface NameIndex {
   /** As written. */
   readonly exact: Index;
-  /** By the singular of the last word. */
+  /** By the singular of the last word, where that is another than is written. */
   readonly singular: Index;
   /** By language and key (naming/name-key.ts). */
-  readonly keys: Index;
+  readonly keys: IndexByLanguage;
   /** The same without the words for how a food is preserved. */
-  readonly states: Index;
+  readonly states: IndexByLanguage;
+  /** Names as written, by each of their words. */
+  readonly words: ReadonlyMap<string, readonly string[]>;
   readonly languages: readonly string[];
   readonly slugs: ReadonlySet<string>;
 }
@@ -67,12 +72,36 @@ export interface FoodNames {
   readonly foods: FoodsBySlug;
 }
 
-const spellings = ({ one, many, also }: FoodName): ReadonlySet<string> => new Set([one, many, ...also]);
-
-const add = (index: Map<string, NameEntry[]>, key: string, entry: NameEntry): void => {
+/** Whether it is the first one of its key. */
+const add = (index: Map<string, NameEntry[]>, key: string, entry: NameEntry): boolean => {
   const entries = index.get(key);
   if (entries === undefined) index.set(key, [entry]);
   else entries.push(entry);
+  return entries === undefined;
+};
+
+const addWords = (index: Map<string, string[]>, name: string): void => {
+  for (const word of name.includes(" ") ? name.split(" ") : [name]) {
+    const names = index.get(word);
+    if (names === undefined) index.set(word, [name]);
+    // A word that it has twice.
+    else if (names.at(-1) !== name) names.push(name);
+  }
+};
+
+const spellingsOf = (one: string, many: string, also: readonly string[]): readonly string[] => {
+  const spellings = one === many ? [one] : [one, many];
+  for (const other of also) if (!spellings.includes(other)) spellings.push(other);
+  return spellings;
+};
+
+/** Another index of this one, by language, where there is none yet a new one. */
+const ofLanguage = (index: Map<string, Map<string, NameEntry[]>>, language: string): Map<string, NameEntry[]> => {
+  const known = index.get(language);
+  if (known !== undefined) return known;
+  const made = new Map<string, NameEntry[]>();
+  index.set(language, made);
+  return made;
 };
 
 /** A name is looked at in all its forms and spellings. */
@@ -84,29 +113,34 @@ const layerOf = ({ own = false, base = false, component = false }: NamedFood): N
 const indexOf = memoizeInSlices(function* (foods: readonly NamedFood[], work: Work): InSlices<NameIndex> {
   const exact = new Map<string, NameEntry[]>();
   const singular = new Map<string, NameEntry[]>();
-  const keys = new Map<string, NameEntry[]>();
-  const states = new Map<string, NameEntry[]>();
+  const keys = new Map<string, Map<string, NameEntry[]>>();
+  const states = new Map<string, Map<string, NameEntry[]>>();
+  const words = new Map<string, string[]>();
   const languages = new Set<string>();
+  const keysOf = nameKeyReader();
   for (const food of foods) {
     work.step(1 + stepsOfName * food.names.length);
     yield;
-    const facts = { slug: food.slug, layer: layerOf(food), isDryGoods: shelvesOfDryGoods.has(food.aisle ?? "") };
-    for (const name of food.names) {
-      const { language, region } = name;
+    const { slug } = food;
+    const layer = layerOf(food);
+    const isDryGoods = shelvesOfDryGoods.has(food.aisle ?? "");
+    for (const { language, region, one, many, also } of food.names) {
       if (language !== anyLanguage) languages.add(language);
-      for (const spelling of spellings(name)) {
-        const entry = { ...facts, language, region, text: spelling };
-        const key = plainWords(spelling);
-        add(exact, key, entry);
-        add(singular, singularPhrase(key, language), entry);
-        add(keys, `${language} ${nameKey(spelling, language)}`, entry);
-        const plain = plainNameKey(spelling, language);
-        if (plain !== null) add(states, `${language} ${plain}`, entry);
+      const byKey = ofLanguage(keys, language);
+      const byState = ofLanguage(states, language);
+      for (const text of spellingsOf(one, many, also)) {
+        const entry: NameEntry = { slug, language, region, text, layer, isDryGoods };
+        const { plain, key, state } = keysOf(text, language);
+        if (add(exact, plain, entry)) addWords(words, plain);
+        const single = singularPhrase(plain, language);
+        if (single !== plain) add(singular, single, entry);
+        add(byKey, key, entry);
+        if (state !== null) add(byState, state, entry);
       }
     }
   }
   const slugs = new Set(foods.map(({ slug }) => slug));
-  return { exact, singular, keys, states, languages: [...languages], slugs };
+  return { exact, singular, keys, states, words, languages: [...languages], slugs };
 });
 
 const bySlug = memoize(
@@ -147,14 +181,33 @@ export const namesBefore = (first: FoodNames, then: FoodNames): FoodNames => ({
 });
 
 /** Entries of all lists; of foods that an earlier list has too, only its own. */
-export const entriesOf = (
+function entriesIn(
   { lists }: FoodNames,
-  index: "exact" | "singular" | "keys" | "states",
+  found: (list: NameIndex) => readonly NameEntry[] | undefined,
+): readonly NameEntry[] {
+  return lists.flatMap((list, at) => {
+    const entries = found(list) ?? [];
+    return at === 0 ? entries : entries.filter(({ slug }) => !lists.slice(0, at).some(({ slugs }) => slugs.has(slug)));
+  });
+}
+
+/** Entries that are written so. */
+export const entriesWritten = (names: FoodNames, plain: string): readonly NameEntry[] =>
+  entriesIn(names, ({ exact }) => exact.get(plain));
+
+/** Entries of a language by a key of it, or by what is left of that without the words for how a food is preserved. */
+export const entriesCalled = (
+  names: FoodNames,
+  index: "keys" | "states",
+  language: string,
   key: string,
-): readonly NameEntry[] =>
-  lists.flatMap((list, at) =>
-    (list[index].get(key) ?? []).filter(({ slug }) => !lists.slice(0, at).some(({ slugs }) => slugs.has(slug))),
-  );
+): readonly NameEntry[] => entriesIn(names, (list) => list[index].get(language)?.get(key));
+
+/** Entries whose last word has this singular, or is it. */
+const entriesOfSingular = (names: FoodNames, single: string): readonly NameEntry[] => [
+  ...entriesWritten(names, single).filter(({ language }) => singularPhrase(single, language) === single),
+  ...entriesIn(names, ({ singular }) => singular.get(single)),
+];
 
 /** The food that some names mean: of the nearest layer, then of the reader's region, then of everywhere, then of any. */
 const decide = (all: readonly NameEntry[], region: string | null): FoodMatch => {
@@ -190,9 +243,9 @@ export const matchFood = (
   const key = plainWords(words);
   const spoken = (entries: readonly NameEntry[]): readonly NameEntry[] =>
     entries.filter((entry) => language === null || entry.language === language || entry.language === anyLanguage);
-  const exact = spoken(entriesOf(names, "exact", key));
+  const exact = spoken(entriesWritten(names, key));
   if (exact.length > 0) return decide(accented(exact, words), region);
-  return decide(spoken(entriesOf(names, "singular", singularPhrase(key, language ?? "en"))), region);
+  return decide(spoken(entriesOfSingular(names, singularPhrase(key, language ?? "en"))), region);
 };
 
 const languagesOf = ({ lists }: FoodNames): readonly string[] => [
@@ -216,7 +269,7 @@ export function findFood(names: FoodNames, words: string, language: string | nul
   for (let at = 0; ways.some(({ readings }) => at < readings.length); at += 1) {
     const found = ways.flatMap(({ each, readings }) =>
       (readings[at]?.keys ?? []).flatMap((key) =>
-        entriesOf(names, "keys", `${each} ${key}`).filter(
+        entriesCalled(names, "keys", each, key).filter(
           ({ isDryGoods }) => !(isDryGoods && readings[at]?.isFresh === true),
         ),
       ),
@@ -226,7 +279,7 @@ export function findFood(names: FoodNames, words: string, language: string | nul
   const sisters = ways.flatMap(({ each, readings }) =>
     readings
       .filter(({ isFresh }) => !isFresh)
-      .flatMap(({ keys }) => keys.flatMap((key) => entriesOf(names, "states", `${each} ${key}`))),
+      .flatMap(({ keys }) => keys.flatMap((key) => entriesCalled(names, "states", each, key))),
   );
   const open = decide(sisters, region);
   // One that says more than was written is offered, not taken.

@@ -3,13 +3,22 @@ import { changesNothing, freeWords, freshWords, joiningWords, onlyPrepares, stat
 import { joinedWords, usualWord, withoutDigraphs } from "./word-variants.js";
 import { wordStem } from "./word-stem.js";
 
-const folded = (words: string, language: string): string =>
-  language === "pl" ? accentedWords(words) : joinedWords(plainWords(words), language);
+const folded = (words: string, language: string): string => foldedFrom(words, plainWords(words), language);
+
+const foldedFrom = (written: string, plain: string, language: string): string =>
+  language === "pl" ? accentedWords(written) : joinedWords(plain, language);
 
 /** The words that a name is made of, without those that only join them. */
-function wordsOf(written: string, language: string): readonly string[] {
-  const words = folded(written, language).match(/[\p{L}\p{N}%]+/gu) ?? [];
-  const telling = words.filter((word) => joiningWords.get(language)?.has(word) !== true);
+const wordsOf = (written: string, language: string): readonly string[] => wordsIn(folded(written, language), language);
+
+const oneWord = /^[a-z0-9%]+$/;
+
+function wordsIn(text: string, language: string): readonly string[] {
+  if (oneWord.test(text)) return [text];
+  const words = text.match(/[\p{L}\p{N}%]+/gu) ?? [];
+  const joining = joiningWords.get(language);
+  if (joining === undefined || !words.some((word) => joining.has(word))) return words;
+  const telling = words.filter((word) => !joining.has(word));
   return telling.length > 0 ? telling : words;
 }
 
@@ -31,25 +40,66 @@ const freeForm = (word: string, language: string): string => {
   return ending === undefined ? oneForm(word, language) : usualWord(word.replace(ending, ""), language);
 };
 
-/** Words as a key: in their order, but for colours and the like, which a name has before or behind. */
-function keyOf(words: readonly string[], language: string): string {
-  const named = words.filter((word) => !isFree(word, language));
-  if (named.length === 0) return words.map((word) => oneForm(word, language)).join(" ");
-  const free = words.filter((word) => isFree(word, language)).map((word) => freeForm(word, language));
-  return [...named.map((word) => oneForm(word, language)), ...free.toSorted().map((word) => `+${word}`)].join(" ");
+/** The forms that words have in keys. */
+interface WordForms {
+  readonly one: (word: string, language: string) => string;
+  readonly free: (word: string, language: string) => string;
 }
 
-/** The key that a name of a food is found by. */
-export const nameKey = (name: string, language: string): string => keyOf(wordsOf(name, language), language);
+const wordForms: WordForms = { one: oneForm, free: freeForm };
+
+/** Words as a key: in their order, but for colours and the like, which a name has before or behind. */
+function keyOf(words: readonly string[], language: string, forms = wordForms): string {
+  const [only] = words;
+  if (words.length === 1 && only !== undefined) return forms.one(only, language);
+  const named = words.filter((word) => !isFree(word, language));
+  if (named.length === 0) return words.map((word) => forms.one(word, language)).join(" ");
+  const free = words.filter((word) => isFree(word, language)).map((word) => forms.free(word, language));
+  return [...named.map((word) => forms.one(word, language)), ...free.toSorted().map((word) => `+${word}`)].join(" ");
+}
 
 const isState = (word: string, language: string): boolean => stateWords.get(language)?.has(word) === true;
 
-/** The key of a name without the words for how it is preserved; null: it has none. */
-export function plainNameKey(name: string, language: string): string | null {
-  const words = wordsOf(name, language);
+/** What a name of a food is found by. */
+interface NameKeys {
+  /** As written, plain. */
+  readonly plain: string;
+  readonly key: string;
+  /** The key without the words for how it is preserved; null: the name has none. */
+  readonly state: string | null;
+}
+
+/** The same form of a word each time it is asked for, by language. */
+function rememberedForms(): WordForms {
+  const remember = (form: WordForms["one"]): WordForms["one"] => {
+    const known = new Map<string, Map<string, string>>();
+    return (word, language) => {
+      const forms = known.get(language) ?? new Map<string, string>();
+      const before = forms.get(word);
+      if (before !== undefined) return before;
+      const found = form(word, language);
+      known.set(language, forms.set(word, found));
+      return found;
+    };
+  };
+  return { one: remember(oneForm), free: remember(freeForm) };
+}
+
+/** Reads the keys of many names: each word is taken apart once. */
+export function nameKeyReader(): (name: string, language: string) => NameKeys {
+  const forms = rememberedForms();
+  return (name, language) => {
+    const plain = plainWords(name);
+    const words = wordsIn(foldedFrom(name, plain, language), language);
+    return { plain, key: keyOf(words, language, forms), state: stateKey(words, language, forms) };
+  };
+}
+
+function stateKey(words: readonly string[], language: string, forms: WordForms): string | null {
+  if (words.length < 2) return null;
   const plain = words.filter((word) => !isState(word, language));
   const rest = plain.slice(0, inContainer(plain));
-  return rest.length === words.length || rest.length === 0 ? null : keyOf(rest, language);
+  return rest.length === words.length || rest.length === 0 ? null : keyOf(rest, language, forms);
 }
 
 const containers = new Set("in aus from conserve boite bote conserva lata puszki puszce".split(" "));

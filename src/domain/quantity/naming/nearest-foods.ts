@@ -1,5 +1,5 @@
 import { memoize } from "../../memoize.js";
-import { entriesOf, type FoodNames, type NameEntry } from "../food-name.js";
+import { entriesCalled, entriesWritten, type FoodNames, type NameEntry } from "../food-name.js";
 import { editDistance } from "./edit-distance.js";
 import { readingsOf } from "./name-key.js";
 import { plainWords } from "./plain-words.js";
@@ -26,19 +26,6 @@ const byLength = memoize(({ exact }: NameList): ReadonlyMap<number, readonly str
   return found;
 });
 
-/** Plain names of a list by each of their words. */
-const byWord = memoize(({ exact }: NameList): ReadonlyMap<string, readonly string[]> => {
-  const found = new Map<string, string[]>();
-  for (const name of exact.keys()) {
-    for (const word of new Set(name.split(" "))) {
-      const same = found.get(word);
-      if (same === undefined) found.set(word, [name]);
-      else same.push(name);
-    }
-  }
-  return found;
-});
-
 /** Names that may be meant by a slip of the finger, the nearest first. */
 function slips(list: NameList, written: string): readonly (readonly [name: string, edits: number])[] {
   const most = slipsIn(written.length);
@@ -54,7 +41,7 @@ function slips(list: NameList, written: string): readonly (readonly [name: strin
 
 /** Names that hold all of these words, the shortest first. */
 function holding(list: NameList, words: readonly string[]): readonly string[] {
-  const lists = words.map((word) => byWord(list).get(word) ?? []);
+  const lists = words.map((word) => list.words.get(word) ?? []);
   const [least = [], ...others] = lists.toSorted((a, b) => a.length - b.length);
   const sets = others.map((names) => new Set(names));
   return least.filter((name) => sets.every((names) => names.has(name))).toSorted((a, b) => a.length - b.length);
@@ -75,10 +62,10 @@ export function nearestFoods(
   const languages = language === null ? [...new Set(names.lists.flatMap((list) => list.languages))] : [language];
   const spoken = ({ language: of }: NameEntry): boolean => language === null || of === language;
   const sisters = languages.flatMap((each) =>
-    readingsOf(words, each).flatMap(({ keys }) => keys.flatMap((key) => entriesOf(names, "states", `${each} ${key}`))),
+    readingsOf(words, each).flatMap(({ keys }) => keys.flatMap((key) => entriesCalled(names, "states", each, key))),
   );
   const called = (found: readonly string[]): readonly NameEntry[] =>
-    found.flatMap((name) => entriesOf(names, "exact", name));
+    found.flatMap((name) => entriesWritten(names, name));
   const near = names.lists.flatMap((list) => slips(list, plain)).toSorted((a, b) => a[1] - b[1]);
   const slipped = called(near.map(([name]) => name));
   const longer = called(names.lists.flatMap((list) => holding(list, plain.split(" "))));
