@@ -3,7 +3,7 @@ import type { Deps } from "../services/deps.js";
 import { depsForActor } from "../services/deps-for-actor.js";
 import { isKnownTag, tagOf } from "../http/entity-tag.js";
 import { boundedBytes } from "../http/answer-size.js";
-import { answerKey, findCachedAnswer, cachedAnswer, type Computed } from "../services/cache/cached-answer.js";
+import { cachedAnswer, findCachedAnswer, type AnswerKey, type Computed } from "../services/cache/cached-answer.js";
 import type { Caching } from "./endpoint.js";
 import { answerWithTimeLimit, TimeLimitExceeded } from "./answer-with-time-limit.js";
 import type { Refusal } from "./refusal.js";
@@ -14,6 +14,8 @@ export interface EncodedResponse {
   readonly status: number;
   readonly headers: Readonly<Record<string, string>>;
   readonly body: Buffer;
+  /** What it costs whoever is given it, beyond what every answer costs; left out: nothing. */
+  readonly beyond?: number;
 }
 
 export type ResponseOrRefusal = EncodedResponse | { readonly ok: false; readonly refusal: Refusal };
@@ -57,8 +59,8 @@ interface CachedResponseOptions<Answer extends ResponseOrRefusal> {
   readonly request: Pick<FastifyRequest, "actor">;
   /** Told of the steps that computing took, whatever came of it. */
   readonly reply: Pick<FastifyReply, "chargeOwed">;
-  /** All that was asked, the origin that stands in links included; null: it is computed each time. */
-  readonly key: string | null;
+  /** Of all that was asked, the origin that stands in links included; null: it is computed each time. */
+  readonly place: AnswerKey | null;
   /** Milliseconds that computing it may take. */
   readonly limit: number;
   /** Tells when whoever asked has gone, so that it need not be computed; null: it is finished all the same. */
@@ -66,8 +68,18 @@ interface CachedResponseOptions<Answer extends ResponseOrRefusal> {
   compute(deps: Deps): Promise<Answer>;
 }
 
+/** An answer that lies ready for anybody. To be looked for before anything is made for a request: most have one. */
+export function readyResponse(
+  deps: Deps,
+  { actor }: Pick<FastifyRequest, "actor">,
+  place: AnswerKey,
+): EncodedResponse | undefined {
+  if (deps.cache === undefined || actor.kind !== "ANYONE") return undefined;
+  return findCachedAnswer(deps.cache, place, deps) as EncodedResponse | undefined;
+}
+
 /**
- * An answer from the cache, or computed. Requests with a token are computed each time.
+ * An answer that is computed, and kept for others. Requests with a token are computed each time.
  *
  * @throws TimeLimitExceeded
  * @throws AnswerTooLarge
@@ -75,7 +87,7 @@ interface CachedResponseOptions<Answer extends ResponseOrRefusal> {
 export async function cachedResponse<Answer extends ResponseOrRefusal>(
   asked: CachedResponseOptions<Answer>,
 ): Promise<Answer> {
-  const { deps, request, key, limit, gone } = asked;
+  const { deps, request, place, limit, gone } = asked;
   const { cache } = deps;
   const compute = async (hurried: Deps): Promise<Answer> => {
     try {
@@ -84,12 +96,9 @@ export async function cachedResponse<Answer extends ResponseOrRefusal>(
       asked.reply.chargeOwed(hurried.work?.steps ?? 0);
     }
   };
-  if (key === null || cache === undefined || request.actor.kind !== "ANYONE") {
+  if (place === null || cache === undefined || request.actor.kind !== "ANYONE") {
     return answerWithTimeLimit(deps, limit, gone(), (hurried) => compute(depsForActor(hurried, request.actor)));
   }
-  const place = answerKey("restAnswers", key);
-  const known = findCachedAnswer(cache, place, deps);
-  if (known !== undefined) return known as Answer;
   const computed = await answerWithTimeLimit(deps, limit, gone(), (hurried, over) =>
     cachedAnswer(cache, place, hurried, async (watched): Promise<Computed<Answer | null>> => {
       try {

@@ -1,7 +1,8 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerDisconnected } from "../http/caller-disconnected.js";
+import { answerKey, type AnswerKey } from "../services/cache/cached-answer.js";
 import type { Deps } from "../services/deps.js";
-import type { Endpoint, Question } from "./endpoint.js";
+import type { Endpoint, Question, Writing } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
 import { bareType, formatChooser, formats, splitSuffix } from "./format.js";
 import { readJsonBody } from "./json-body.js";
@@ -11,6 +12,7 @@ import {
   cacheControlOf,
   encodeResponse,
   cachedResponse,
+  readyResponse,
   sendResponse,
   type ResponseOrRefusal,
 } from "./cached-response.js";
@@ -85,11 +87,19 @@ function registerPath(scope: FastifyInstance, path: string, here: readonly Endpo
   });
 }
 
+/** One form of an address, and where its answer is kept; null: nowhere. */
+interface Chosen {
+  readonly url: string;
+  readonly type: string;
+  readonly writing: Writing;
+  readonly place: AnswerKey | null;
+}
+
 /** Answers requests of one endpoint: from the cache where it can. */
 function answering(
   endpoint: Endpoint,
   { deps, queryTime, uploadTime, publicUrl }: RestOptions,
-): (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply> {
+): (request: FastifyRequest, reply: FastifyReply) => FastifyReply | Promise<FastifyReply> {
   const offered = [
     ...endpoint.writings.map((writing) => ({ ...writing.format, writing })),
     ...(endpoint.page === undefined ? [] : [{ ...formats.html, writing: null }]),
@@ -97,45 +107,61 @@ function answering(
   const choose = formatChooser(offered);
   const limit = endpoint.upload === true ? uploadTime : queryTime;
   const isShared = endpoint.method === "GET" && endpoint.scope === undefined && endpoint.caching !== "NEVER";
-  return async (request, reply) => {
+  return (request, reply) => {
     const { url, suffix } = splitSuffix(request.originalUrl);
     if (suffix === null && offered.length > 1) reply.header("vary", "Accept");
     const chosen = choose(suffix, request.headers);
     if (chosen === null) return sendRefusal(noForm(endpoint, suffix), request, reply);
     const { writing, type } = chosen;
-    const origin = request.publicOrigin;
-    const ask = (of: Deps): Question => ({
-      deps: of,
-      path: request.params as Readonly<Record<string, string>>,
-      query: readQuery(url),
-      body: request.body,
-      bodyLength: lengthOf(request.headers["content-length"]),
-      caller: { actor: request.actor, requestId: request.id },
-      origin,
-      publicUrl,
-      address: url,
-    });
     if (writing === null) {
       // The page says itself what is wrong with what was asked of it.
-      const page = endpoint.page?.(ask(deps)) ?? "/";
+      const page = endpoint.page?.(question(url, request)(deps)) ?? "/";
       return reply.header("cache-control", cacheControlOf("LIVE")).redirect(page, 303);
     }
+    const place = isShared ? answerKey("restAnswers", `${type} ${request.publicOrigin} ${url}`) : null;
+    const ready = place === null ? undefined : readyResponse(deps, request, place);
+    if (ready === undefined) return compute({ url, type, writing, place }, request, reply);
+    if (ready.beyond !== undefined) reply.charge(ready.beyond);
+    return sendResponse(ready, request, reply);
+  };
+
+  function question(address: string, request: FastifyRequest): (of: Deps) => Question {
+    const { params, body, headers, actor, id, publicOrigin } = request;
+    return (of) => ({
+      deps: of,
+      path: params as Readonly<Record<string, string>>,
+      query: readQuery(address),
+      body,
+      bodyLength: lengthOf(headers["content-length"]),
+      caller: { actor, requestId: id },
+      origin: publicOrigin,
+      publicUrl,
+      address,
+    });
+  }
+
+  async function compute(
+    { url, type, writing, place }: Chosen,
+    request: FastifyRequest,
+    reply: FastifyReply,
+  ): Promise<FastifyReply> {
+    const ask = question(url, request);
     const beyond = endpoint.points?.(ask(deps)) ?? 0;
     if (beyond > 0) reply.charge(beyond);
-    const compute = async (watched: Deps): Promise<ResponseOrRefusal> => {
-      const question = ask(watched);
-      const wrong = queryProblems(question.query, endpoint.parameters);
+    const answer = async (watched: Deps): Promise<ResponseOrRefusal> => {
+      const asked = ask(watched);
+      const wrong = queryProblems(asked.query, endpoint.parameters);
       if (wrong.length > 0) return { ok: false, refusal: badParameters(wrong) };
-      const result = await endpoint.answer(question, writing);
+      const result = await endpoint.answer(asked, writing);
       if (!result.ok) return result;
       const headers = { ...result.headers, "content-type": type };
-      return encodeResponse(result.value, endpoint.caching, endpoint.status ?? 200, headers);
+      const response = encodeResponse(result.value, endpoint.caching, endpoint.status ?? 200, headers);
+      return beyond > 0 ? { ...response, beyond } : response;
     };
     const gone = () => (endpoint.upload === true ? null : callerDisconnected(reply.raw));
-    const key = isShared ? `${type} ${origin} ${url}` : null;
-    const ready = await cachedResponse({ deps, request, reply, key, limit, gone, compute });
-    return ready.ok ? sendResponse(ready, request, reply) : sendRefusal(ready.refusal, request, reply);
-  };
+    const computed = await cachedResponse({ deps, request, reply, place, limit, gone, compute: answer });
+    return computed.ok ? sendResponse(computed, request, reply) : sendRefusal(computed.refusal, request, reply);
+  }
 }
 
 const lengthOf = (header: string | undefined): number | null =>

@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import { memoizeLatest } from "../../domain/memoize.js";
 
 declare module "fastify" {
   interface FastifyRequest {
@@ -25,17 +26,12 @@ export function givePublicOrigin(app: FastifyInstance, publicUrl: string | null)
       return done();
     }
     const { protocol, host } = request;
-    // Also in what says that the header is wrong.
-    request.publicOrigin = ownOrigin(request);
     // HTTP/1.0 has none.
-    if (host === "") return done();
-    const asked = originOf(protocol, host);
-    if (asked === null)
-      return done(
-        new BadHost("The Host header must be a host name or an address, and a port if it is not the usual one."),
-      );
-    request.publicOrigin = asked;
-    done();
+    const asked = host === "" ? null : originOf(protocol, host);
+    // Also in what says that the header is wrong.
+    request.publicOrigin = asked ?? ownOrigin(request);
+    if (asked !== null || host === "") return done();
+    done(new BadHost("The Host header must be a host name or an address, and a port if it is not the usual one."));
   });
 }
 
@@ -43,10 +39,16 @@ export function givePublicOrigin(app: FastifyInstance, publicUrl: string | null)
 const wellFormed = /^([A-Za-z0-9._~-]{1,253}|\[[0-9A-Fa-f:.]{2,45}\])(:\d{1,5})?$/;
 
 /** null: it is no host. */
-export function originOf(protocol: string, host: string): string | null {
-  const text = `${protocol === "https" ? "https" : "http"}://${host}`;
-  return wellFormed.test(host) && URL.canParse(text) ? new URL(text).origin : null;
-}
+export const originOf = (protocol: string, host: string): string | null =>
+  wellFormed.test(host) ? parsedOrigin(`${protocol === "https" ? "https" : "http"}://${host}`) : null;
+
+/** A service has few names; parsing one takes longer than the rest of a ready answer's address. */
+const parsedOrigin = memoizeLatest(
+  "origins",
+  64,
+  (text: string) => text,
+  (text) => (URL.canParse(text) ? new URL(text).origin : null),
+);
 
 /** The address at which the connection came in. */
 function ownOrigin({ protocol, socket: { localAddress = "localhost", localPort } }: FastifyRequest): string {

@@ -9,6 +9,7 @@ import { unavailableHeaders, DatabaseUnavailable, logUnavailable } from "../../s
 import { QuotaExceeded } from "../../services/access/rate-limit.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
 import { householdCost } from "../../services/answers/household-cost.js";
+import { answerKey } from "../../services/cache/cached-answer.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
 import { mostPortions } from "../../services/answers/check-portion-count.js";
@@ -25,7 +26,7 @@ import { readQuery, type Query } from "../parameter.js";
 import { pointsBeyond, pointsOfAnswer, pointsOfPlan } from "../endpoint-cost.js";
 import { TimeLimitExceeded } from "../answer-with-time-limit.js";
 import { jsonAnswer, pageAnswer, type Page } from "../page-answer.js";
-import { cachedResponse, sendResponse, type EncodedResponse } from "../cached-response.js";
+import { cachedResponse, readyResponse, sendResponse, type EncodedResponse } from "../cached-response.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
 
@@ -94,13 +95,12 @@ async function answer(
   reply: FastifyReply,
   compute: (deps: Deps) => Promise<EncodedResponse>,
 ): Promise<FastifyReply> {
-  const key = `page ${request.publicOrigin} ${request.url}`;
+  const place = answerKey("restAnswers", `page ${request.publicOrigin} ${request.url}`);
   const gone = () => callerDisconnected(reply.raw);
-  return sendResponse(
-    await cachedResponse({ deps, request, reply, key, limit: queryTime, gone, compute }),
-    request,
-    reply,
-  );
+  const response =
+    readyResponse(deps, request, place) ??
+    (await cachedResponse({ deps, request, reply, place, limit: queryTime, gone, compute }));
+  return sendResponse(response, request, reply);
 }
 
 /** They work without scripts and load nothing from elsewhere. */
