@@ -44,6 +44,7 @@ const config = {
           AllergenStatement: "../parent-types.js#AllergenStatementParent",
           Amount: "../parent-types.js#AmountParent",
           AsIngredient: "../parent-types.js#AsIngredientParent",
+          Image: "../parent-types.js#ImageParent",
           FoodAsIngredient: "../parent-types.js#FoodAsIngredientParent",
           LabelToRead: "../parent-types.js#LabelToReadParent",
           AuditEntry: "../parent-types.js#AuditEntryParent",

@@ -35,6 +35,20 @@ export type Problem = ProblemFacts & { readonly place?: TextPlace };
 /** What is said of an allergen in a food, as in `AllergenPresence` of the model, which stands above this list. */
 type Statement = "CONTAINS" | "MAY_CONTAIN" | "DOES_NOT_CONTAIN" | "UNKNOWN";
 
+/** Why a picture is not taken. */
+export type ImageFault =
+  | "EMPTY"
+  | "NOT_AN_IMAGE"
+  | "OTHER_FORMAT"
+  | "DAMAGED"
+  | "ANIMATED"
+  | "TOO_MANY_BYTES"
+  | "TOO_MANY_PIXELS"
+  | "TOO_SMALL"
+  | "TOO_NARROW"
+  | "TOO_MANY"
+  | "REMOVED";
+
 type ProblemFacts =
   | { readonly code: "UNKNOWN_UNIT"; readonly path: Path; readonly unit: string; readonly nearest: readonly string[] }
   | {
@@ -216,6 +230,10 @@ type ProblemFacts =
   /** `run`, `file`: ids. */
   | { readonly code: "UNKNOWN_RUN"; readonly path: Path; readonly run: string }
   | { readonly code: "UNKNOWN_FILE"; readonly path: Path; readonly file: string }
+  /** `found`: what was handed in instead. */
+  | { readonly code: "IMAGE_REFUSED"; readonly path: Path; readonly fault: ImageFault; readonly found: string }
+  /** Nothing was handed in under that name, or that hash. */
+  | { readonly code: "UNKNOWN_IMAGE"; readonly path: Path; readonly image: string }
   | { readonly code: "UNKNOWN_ROW"; readonly path: Path; readonly line: number; readonly part: number }
   | { readonly code: "ROW_SETTLED"; readonly path: Path; readonly line: number }
   /** Of one feed only one run waits or goes on at a time. */

@@ -3,6 +3,7 @@ import type { Food, FoodPart, Pack } from "../domain/model/food.js";
 import type { Line, Swap } from "../domain/model/line.js";
 import type { Meal } from "../domain/model/plan.js";
 import type { PackCount } from "../domain/shopping/cost.js";
+import type { Image, StoredImage } from "../domain/model/image.js";
 import type { KeepingRule } from "../domain/model/keeping.js";
 import type {
   ScaledComponent,
@@ -36,6 +37,8 @@ import type { FrozenPlan } from "./frozen-plan.js";
 /** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
 export type PublisherParent = Publisher;
 export type PlanParent = RevisionSummary;
+/** A picture that was handed in, of a publisher by its slug. */
+export type ImageParent = Image & { readonly stored: StoredImage; readonly publisher: string };
 export type AmountParent = ShownAmount;
 export type UnitParent = ShownUnit;
 

@@ -10,6 +10,7 @@ import { feedData } from "./imports/feeds.js";
 import { foodData } from "./foods/foods.js";
 import type { PrismaClient } from "./generated/client.js";
 import { idempotencyKeyData } from "./access/idempotency-keys.js";
+import { imageData } from "./images/images.js";
 import { importFileData } from "./imports/import-files.js";
 import { importRunData } from "./imports/import-runs.js";
 import { withTimeout } from "./database/with-timeout.js";
@@ -39,6 +40,7 @@ export const createData = (
 function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Data {
   return {
     feeds: feedData(session),
+    images: imageData(session),
     importFiles: importFileData(session),
     importRuns: importRunData(session),
     listedPacks: listedPackData(bulk),

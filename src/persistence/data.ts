@@ -14,6 +14,7 @@ import type {
   RunKind,
   RunState,
 } from "./imports/import-data.js";
+import type { ImageData } from "./images/image-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
 import type { DraftKind } from "../domain/problem.js";
@@ -505,6 +506,7 @@ export interface Data {
     page(publisher: string | null, request: PageRequest): Promise<Page<Change>>;
   };
   readonly feeds: FeedData;
+  readonly images: ImageData;
   readonly importFiles: ImportFileData;
   readonly importRuns: ImportRunData;
   readonly listedPacks: ListedPackData;

@@ -23,7 +23,8 @@ export type ResponseOrRefusal = EncodedResponse | { readonly ok: false; readonly
 const cacheControl: Readonly<Record<Caching, string>> = {
   // Rules, prices and names are those of today: a minute old is as good as new, and an hour old may be shown once more.
   LIVE: "public, max-age=60, stale-while-revalidate=3600",
-  FROZEN: "public, max-age=31536000, immutable",
+  // A day, so that a removal is seen by then.
+  FROZEN: "public, max-age=86400",
   NEVER: "no-store",
 };
 

@@ -8,5 +8,11 @@ export const pointsOfAnswer = 500;
 export const pointsOfPlan = 100;
 export const pointsOfRow = 20;
 
+/** What a picture costs beyond `pointsOfAnswer` that is handed in: a second or two of a core, and room for it. */
+export const pointsOfUpload = 5_000;
+
+/** What a picture costs that readers get: it is read from the database. */
+export const pointsOfImage = 20;
+
 /** Points of something that is computed so many times, beyond `pointsOfAnswer`. */
 export const pointsBeyond = (times: number, each: number): number => Math.max(0, times * each - pointsOfAnswer);

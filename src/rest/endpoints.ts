@@ -2,6 +2,7 @@ import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
 import { changesEndpoint } from "./routes/changes.js";
 import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
+import { imageEndpoint } from "./routes/images.js";
 import { importEndpoints, morningEndpoint } from "./routes/imports.js";
 import { openapiEndpoint } from "./routes/openapi.js";
 import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint } from "./routes/plan-parts.js";
@@ -30,6 +31,7 @@ export const endpoints: readonly Endpoint[] = [
   vocabularyEndpoint,
   publisherEndpoint,
   feedEndpoint,
+  imageEndpoint,
   changesEndpoint,
   ...importEndpoints,
   morningEndpoint,

@@ -38,6 +38,11 @@ export const problemKinds = {
       "Its publisher took it back as a whole. `problems` says when, and the reason given. Each revision is still found by its number," +
       " as `?revision=2`: do not begin with one.",
   },
+  removed: {
+    status: 410,
+    title: "It was removed",
+    help: "Its publisher took it away for good. Plans that showed it are shown without it.",
+  },
   "method-not-allowed": {
     status: 405,
     title: "This address does not support that method",
@@ -51,7 +56,7 @@ export const problemKinds = {
   "too-slow": {
     status: 408,
     title: "The request did not arrive in time",
-    help: "A body has half a minute to arrive, a file for a feed ten minutes. Send it again over a new connection.",
+    help: "A body has half a minute to arrive, a file for a feed or a picture ten minutes. Send it again over a new connection.",
   },
   "address-too-long": {
     status: 414,
@@ -66,7 +71,7 @@ export const problemKinds = {
   "too-large": {
     status: 413,
     title: "The body is too large",
-    help: "Bodies are read up to one megabyte, and files for feeds up to the size that `detail` names.",
+    help: "Bodies are read up to one megabyte, and files for feeds and pictures up to the size that `detail` names.",
   },
   "unsupported-media-type": {
     status: 415,

@@ -31,5 +31,8 @@ export const notProcessable = (problems: readonly Problem[]): Refusal =>
 export const withdrawn = (detail: string, problems: readonly Problem[]): Refusal =>
   refusal("withdrawn", detail, { problems });
 
+/** It was here, and was taken away for good. */
+export const removed = (detail: string): Refusal => refusal("removed", detail);
+
 export const notFound = (detail: string, problems: readonly Problem[] = []): Refusal =>
   refusal("not-found", detail, { problems });

@@ -19,6 +19,29 @@ const runs: readonly string[] = [
 
 const readsOf = ({ publisher, plans }: Target, at: number): string => `/v1/plans/${publisher}/${around(plans, at)}`;
 
+/** Pictures that are none, that say they are huge, and names that lead elsewhere. */
+function imageAttacks(publisher: string): readonly AttackRequest[] {
+  const at = `/v1/publishers/${publisher}/images`;
+  const hand = (name: string, body: Buffer, query = ""): AttackRequest => ({
+    ...{ name, method: "POST", path: at + query, headers: { "content-type": "image/png" }, body, authorised: true },
+  });
+  const mark = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  const head = Buffer.from("0000000d49484452" + "7fffffff7fffffff" + "0806000000" + "00000000", "hex");
+  const hash = "ab".repeat(32);
+  return [
+    hand("a picture of 15 MiB of nothing", Buffer.alloc(15 * 1024 * 1024)),
+    hand("a picture that says it has 4 billion billion pixels", Buffer.concat([mark, head])),
+    hand("a picture that is 14 MiB of a mark", Buffer.concat([mark, Buffer.alloc(14 * 1024 * 1024, 0x49)])),
+    hand("a picture that is XML in XML", Buffer.from(`<?xml version="1.0"?>${"<svg>".repeat(100_000)}`)),
+    hand("a picture on the way to the root", mark, `?file=${"../".repeat(60)}etc/passwd`),
+    hand("a picture of a long name", mark, `?file=${"a/".repeat(4_000)}a.png`),
+    ...["bytes=0-", `bytes=${"0-0,".repeat(2_000)}0-0`, `bytes=${"9".repeat(4_000)}-`].map((range) =>
+      get("a part of a picture", `/images/${publisher}/${hash}/640.jpg`, { range }),
+    ),
+    get("a picture of a long width", `/images/${publisher}/${hash}/${"9".repeat(190)}.jpg`),
+  ];
+}
+
 export function restAttacks(target: Target): readonly AttackRequest[] {
   const { publisher, plans, foods } = target;
   const lists = Object.entries(households(target)).flatMap(([name, of]) =>
@@ -88,6 +111,7 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
     ...headers,
     ...accepts,
     ...pages,
+    ...imageAttacks(publisher),
     ...bodies(target),
   ];
 }

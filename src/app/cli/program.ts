@@ -5,6 +5,7 @@ import { addCheck } from "./commands/check.js";
 import { addConfig } from "./commands/config.js";
 import { addDiscard } from "./commands/discard.js";
 import { addFoods } from "./commands/foods.js";
+import { addImage } from "./commands/image.js";
 import { addImport } from "./commands/import.js";
 import { addInit } from "./commands/init.js";
 import { addMigrate } from "./commands/migrate.js";
@@ -21,7 +22,7 @@ import { progressOn } from "./progress.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
-  ...[addInit, addCheck, addPublish, addPull, addWithdraw, addDiscard, addImport],
+  ...[addInit, addCheck, addPublish, addPull, addWithdraw, addDiscard, addImage, addImport],
   ...[addToken, addPublisher, addRules, addFoods],
   ...[addServe, addWorker, addMigrate, addConfig],
 ];

@@ -1,5 +1,6 @@
 import type { Measured, RationalText } from "./amount.js";
 import type { FoodDensity, OwnMeasure } from "./food.js";
+import type { Image } from "./image.js";
 import type { KeepingRule } from "./keeping.js";
 import type { Line } from "./line.js";
 import type { Source } from "./source.js";
@@ -72,4 +73,5 @@ export interface Component {
   readonly routes: readonly Route[];
   /** Caution codes the writer knows to apply ("raw-egg"); data decides the text. */
   readonly cautions: readonly string[];
+  readonly image?: Image;
 }

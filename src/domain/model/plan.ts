@@ -1,6 +1,7 @@
 import type { MeasureSystem } from "./amount.js";
 import type { Component, Step } from "./component.js";
 import type { Food } from "./food.js";
+import type { Image } from "./image.js";
 import type { Line } from "./line.js";
 
 /** Supper: where the writer gives a meal no hour. */
@@ -17,6 +18,7 @@ export interface Meal {
   readonly serves: number;
   readonly lines: readonly Line[];
   readonly steps: readonly Step[];
+  readonly image?: Image;
 }
 
 /** What the session may use at the same time. Keys are appliance codes; `cooks` counts pairs of hands. */
@@ -42,6 +44,9 @@ export interface Plan {
   readonly region?: string;
   /** Claims the writer makes ("gluten-free"); a check holds them against the facts. */
   readonly claims: readonly string[];
+  readonly image?: Image;
+  /** On what terms others may use its texts: an SPDX identifier, an address or a sentence. Left out: nobody said. */
+  readonly licence?: string;
 }
 
 /** A plan with everything it refers to: what a revision freezes and what the engine computes from. */

@@ -5,6 +5,7 @@ import { claimSentence } from "./claim-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
 import { unknownFoodSentence } from "./unknown-food-sentence.js";
 import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
+import { imageSentence } from "./image-sentence.js";
 import { openLineText, openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "../words/missing-fact-words.js";
 
@@ -192,6 +193,10 @@ function problemSentence(problem: Problem): string {
       return `There is no import "${problem.run}". Use an id from the list of the feed's runs.`;
     case "UNKNOWN_FILE":
       return `The feed has no file "${problem.file}". Use the id that the upload or the run returned.`;
+    case "IMAGE_REFUSED":
+      return imageSentence(problem.fault, problem.found);
+    case "UNKNOWN_IMAGE":
+      return `There is no picture "${problem.image}". Hand it in first; \`prepwright publish\` does so with files beside the documents.`;
     case "UNKNOWN_ROW":
       return `Nothing of line ${problem.line} (part ${problem.part}) is quarantined in this import.`;
     case "ROW_SETTLED":

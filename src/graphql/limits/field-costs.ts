@@ -76,6 +76,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "PrepSession.tasks": 60,
   "Query.compare": 100,
   "Query.feeds": 20,
+  "Query.uploadedImages": 1,
   "Query.ruleSets": 10,
   "Route.lines": 4,
   "Route.steps": 6,
@@ -158,6 +159,7 @@ export const fieldTimes: Readonly<Record<string, (args: Arguments) => number>> =
     typeof from === "number" && typeof to === "number" ? Math.min(Math.max(to - from + 1, 1), 200) : 1,
   "Query.checkDocuments": ({ texts }) => lengthOf(texts),
   "Query.readLines": ({ texts }) => textLinePoints(texts),
+  "Query.uploadedImages": ({ files }) => lengthOf(files),
   "Query.shoppingList": ({ plans }) => lengthOf(plans),
 };
 

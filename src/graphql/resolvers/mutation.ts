@@ -10,12 +10,14 @@ import type { ProblemParent, PublisherParent } from "../parent-types.js";
 import { payload } from "../payload.js";
 import { draftMutations } from "./drafts/draft.js";
 import { publishingMutations } from "./drafts/publishing.js";
+import { imageMutations } from "./image.js";
 import { importMutations } from "./import.js";
 import { webhookMutations } from "./webhook.js";
 
 export const mutationResolvers: MutationResolvers = {
   ...draftMutations,
   ...publishingMutations,
+  ...imageMutations,
   ...importMutations,
   ...webhookMutations,
 

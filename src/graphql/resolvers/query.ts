@@ -24,6 +24,7 @@ import { draftQueries } from "./drafts/draft.js";
 import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./make-parents.js";
 import { tokenQueries } from "./token.js";
+import { imageQueries } from "./image.js";
 import { importQueries } from "./import.js";
 import { webhookQueries } from "./webhook.js";
 
@@ -31,6 +32,7 @@ export const queryResolvers: QueryResolvers = {
   ...tokenQueries,
   ...changeQueries,
   ...draftQueries,
+  ...imageQueries,
   ...importQueries,
   ...webhookQueries,
 

@@ -5,6 +5,7 @@ import { componentResolvers, routeResolvers } from "./plans/component.js";
 import { draftResolvers, savedDraftResolvers, textLineResolvers } from "./drafts/draft.js";
 import { foodPartResolvers, foodResolvers, keepingRuleResolvers, packResolvers } from "./foods/food.js";
 import { feedResolvers, importRunResolvers } from "./import.js";
+import { imageResolvers } from "./image.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./plans/line.js";
 import { mealResolvers } from "./plans/meal.js";
 import { findingResolvers, planResolvers } from "./plans/plan.js";
@@ -72,6 +73,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   FoodAsIngredient: foodAsIngredientResolvers,
   FoodPart: foodPartResolvers,
   KeepingRule: keepingRuleResolvers,
+  Image: imageResolvers,
   ImportRun: importRunResolvers,
   Keepable: { __resolveType: (subject) => subject.__typename },
   LabelToRead: labelToReadResolvers,

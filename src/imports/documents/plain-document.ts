@@ -1,6 +1,7 @@
 import type { RationalText } from "../../domain/model/amount.js";
 import type { Component, Route, Step } from "../../domain/model/component.js";
 import type { Food, FoodDensity, FoodName, NutrientCode, OwnMeasure, Pack } from "../../domain/model/food.js";
+import type { Image } from "../../domain/model/image.js";
 import type { KeepingRule } from "../../domain/model/keeping.js";
 import type { Line } from "../../domain/model/line.js";
 import type { Meal, Plan } from "../../domain/model/plan.js";
@@ -103,6 +104,7 @@ export const componentDocumentOf = (component: Component): PlainDocument => ({
     keeping: component.keeping.map(keepingOf),
     routes: component.routes.map(routeOf),
     cautions: component.cautions,
+    image: imageOf(component.image),
   }),
   // Asked for even where there are none.
   lines: component.lines.map(lineOf),
@@ -124,11 +126,17 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
     kitchen: plan.kitchen,
     "promised-time": plan.promisedMinutes,
     claims: plan.claims,
+    image: imageOf(plan.image),
+    licence: plan.licence,
   });
 
 /** The document that reads back as what this publisher says of itself. */
 export const publisherDocumentOf = (slug: string, facts: PublisherFacts): PlainDocument =>
-  filled({ kind: "publisher", slug, ...facts });
+  filled({ kind: "publisher", slug, ...facts, image: imageOf(facts.image) });
+
+/** As a writer names it: which picture its file was is not for documents to say. */
+const imageOf = (image: Image | null | undefined): PlainDocument | null =>
+  image ? filled({ file: image.file, alt: image.alt, credit: image.credit, licence: image.licence }) : null;
 
 const yesNo = (value: boolean): string => (value ? "yes" : "no");
 
@@ -247,6 +255,7 @@ const mealOf = (meal: Meal): PlainDocument => ({
     at: meal.at,
     serves: meal.serves,
     steps: meal.steps.map(stepOf),
+    image: imageOf(meal.image),
   }),
   lines: meal.lines.map(lineOf),
 });

@@ -40,6 +40,7 @@ export function readComponent(document: ComponentDocument, known: KnownItems): R
     measures: measures.value,
     keepsAs: document["keeps-as"],
     cautions: document.cautions,
+    ...(document.image !== undefined && { image: document.image }),
   }));
 }
 

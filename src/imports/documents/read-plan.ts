@@ -27,6 +27,8 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
     promisedMinutes: document["promised-time"],
     ...(document.region !== null && { region: document.region }),
     claims: document.claims,
+    ...(document.image !== undefined && { image: document.image }),
+    ...(document.licence !== undefined && { licence: document.licence }),
   }));
 }
 
@@ -48,5 +50,6 @@ function readMeal(
     ...(meal.at === undefined ? {} : { at: meal.at }),
     serves: meal.serves ?? planServes,
     ...values,
+    ...(meal.image !== undefined && { image: meal.image }),
   }));
 }

@@ -1,19 +1,31 @@
+import type { Image } from "../../domain/model/image.js";
 import type { Data, Publisher } from "../data.js";
 import { UnknownPublisher } from "../errors.js";
+import type { Prisma } from "../generated/client.js";
+import { fromJson, jsonOrNull } from "../sql/json-column.js";
 import { inOrder, isId } from "../sql/keys.js";
 import type { Db, Session } from "../database/session.js";
 import { isStorable, storable } from "../sql/storable-text.js";
 
 const columns = {
   ...{ id: true, slug: true, name: true },
-  ...{ region: true, currency: true, languages: true, description: true },
+  ...{ region: true, currency: true, languages: true, description: true, image: true },
 } as const;
+
+type PublisherRow = Omit<Publisher, "image"> & { readonly image: Prisma.JsonValue };
+
+const publisherOf = ({ image, ...row }: PublisherRow): Publisher => ({
+  ...row,
+  image: image === null ? null : fromJson<Image>(image),
+});
 
 export function publisherData({ db }: Session): Data["publishers"] {
   return {
     save: async ({ slug, name }) => {
       storable({ slug, name });
-      return db.publisher.upsert({ where: { slug }, create: { slug, name }, update: { name }, select: columns });
+      return publisherOf(
+        await db.publisher.upsert({ where: { slug }, create: { slug, name }, update: { name }, select: columns }),
+      );
     },
     lock: async (slug) => {
       // Not FOR UPDATE: rows that refer to the publisher may still be written by those who do not lock it.
@@ -30,18 +42,18 @@ export function publisherData({ db }: Session): Data["publishers"] {
       const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable({ name }) });
       return count > 0;
     },
-    describe: async (slug, { region, currency, languages, description }) => {
-      const facts = { region, currency, languages: [...languages], description };
+    describe: async (slug, { region, currency, languages, description, image }) => {
+      const facts = { region, currency, languages: [...languages], description, image: jsonOrNull(image) };
       const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable(facts) });
       return count > 0;
     },
     bySlugs: async (slugs) => {
       const found = await db.publisher.findMany({ where: { slug: { in: slugs.filter(isStorable) } }, select: columns });
-      return inOrder<string, Publisher>(slugs, found, ({ slug }) => slug, String);
+      return inOrder<string, Publisher>(slugs, found.map(publisherOf), ({ slug }) => slug, String);
     },
     byIds: async (ids) => {
       const found = await db.publisher.findMany({ where: { id: { in: ids.filter(isId) } }, select: columns });
-      return inOrder<string, Publisher>(ids, found, ({ id }) => id, String);
+      return inOrder<string, Publisher>(ids, found.map(publisherOf), ({ id }) => id, String);
     },
   };
 }

@@ -190,6 +190,26 @@ export type RevisionWord = Prisma.RevisionWordModel
  */
 export type RuleSet = Prisma.RuleSetModel
 /**
+ * Model Image
+ * A picture that a publisher handed in, without what its camera wrote into it. Stays when it is removed, so that it does not come back.
+ */
+export type Image = Prisma.ImageModel
+/**
+ * Model ImageName
+ * What documents call a picture: the file that was handed in under that name last.
+ */
+export type ImageName = Prisma.ImageNameModel
+/**
+ * Model ImageFile
+ * A picture at one width in one format; at width 0 as it is kept.
+ */
+export type ImageFile = Prisma.ImageFileModel
+/**
+ * Model ImagePiece
+ * 
+ */
+export type ImagePiece = Prisma.ImagePieceModel
+/**
  * Model Feed
  * Where files come from and how they are read. `owner` is a publisher's id, or a null UUID for the operator, so that it can be part of keys.
  */

@@ -64,6 +64,30 @@ export type StringNullableFilter<$PrismaModel = never> = {
   not?: Prisma.NestedStringNullableFilter<$PrismaModel> | string | null
 }
 
+export type JsonNullableFilter<$PrismaModel = never> =
+| Prisma.PatchUndefined<
+    Prisma.Either<Required<JsonNullableFilterBase<$PrismaModel>>, Exclude<keyof Required<JsonNullableFilterBase<$PrismaModel>>, 'path'>>,
+    Required<JsonNullableFilterBase<$PrismaModel>>
+  >
+| Prisma.OptionalFlat<Omit<Required<JsonNullableFilterBase<$PrismaModel>>, 'path'>>
+
+export type JsonNullableFilterBase<$PrismaModel = never> = {
+  equals?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
+  path?: string[]
+  mode?: Prisma.QueryMode | Prisma.EnumQueryModeFieldRefInput<$PrismaModel>
+  string_contains?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  string_starts_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  string_ends_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  array_starts_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  array_ends_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  array_contains?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  lt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  lte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  gt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  gte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  not?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
+}
+
 export type SortOrderInput = {
   sort: Prisma.SortOrder
   nulls?: Prisma.NullsOrder
@@ -132,6 +156,33 @@ export type StringNullableWithAggregatesFilter<$PrismaModel = never> = {
   _count?: Prisma.NestedIntNullableFilter<$PrismaModel>
   _min?: Prisma.NestedStringNullableFilter<$PrismaModel>
   _max?: Prisma.NestedStringNullableFilter<$PrismaModel>
+}
+
+export type JsonNullableWithAggregatesFilter<$PrismaModel = never> =
+| Prisma.PatchUndefined<
+    Prisma.Either<Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>, Exclude<keyof Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>, 'path'>>,
+    Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>
+  >
+| Prisma.OptionalFlat<Omit<Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>, 'path'>>
+
+export type JsonNullableWithAggregatesFilterBase<$PrismaModel = never> = {
+  equals?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
+  path?: string[]
+  mode?: Prisma.QueryMode | Prisma.EnumQueryModeFieldRefInput<$PrismaModel>
+  string_contains?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  string_starts_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  string_ends_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  array_starts_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  array_ends_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  array_contains?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  lt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  lte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  gt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  gte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  not?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
+  _count?: Prisma.NestedIntNullableFilter<$PrismaModel>
+  _min?: Prisma.NestedJsonNullableFilter<$PrismaModel>
+  _max?: Prisma.NestedJsonNullableFilter<$PrismaModel>
 }
 
 export type UuidNullableFilter<$PrismaModel = never> = {
@@ -365,30 +416,6 @@ export type EnumDimensionFilter<$PrismaModel = never> = {
   not?: Prisma.NestedEnumDimensionFilter<$PrismaModel> | $Enums.Dimension
 }
 
-export type JsonNullableFilter<$PrismaModel = never> =
-| Prisma.PatchUndefined<
-    Prisma.Either<Required<JsonNullableFilterBase<$PrismaModel>>, Exclude<keyof Required<JsonNullableFilterBase<$PrismaModel>>, 'path'>>,
-    Required<JsonNullableFilterBase<$PrismaModel>>
-  >
-| Prisma.OptionalFlat<Omit<Required<JsonNullableFilterBase<$PrismaModel>>, 'path'>>
-
-export type JsonNullableFilterBase<$PrismaModel = never> = {
-  equals?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
-  path?: string[]
-  mode?: Prisma.QueryMode | Prisma.EnumQueryModeFieldRefInput<$PrismaModel>
-  string_contains?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  string_starts_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  string_ends_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  array_starts_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  array_ends_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  array_contains?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  lt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  lte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  gt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  gte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  not?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
-}
-
 export type EnumDimensionWithAggregatesFilter<$PrismaModel = never> = {
   equals?: $Enums.Dimension | Prisma.EnumDimensionFieldRefInput<$PrismaModel>
   in?: $Enums.Dimension[] | Prisma.ListEnumDimensionFieldRefInput<$PrismaModel>
@@ -397,33 +424,6 @@ export type EnumDimensionWithAggregatesFilter<$PrismaModel = never> = {
   _count?: Prisma.NestedIntFilter<$PrismaModel>
   _min?: Prisma.NestedEnumDimensionFilter<$PrismaModel>
   _max?: Prisma.NestedEnumDimensionFilter<$PrismaModel>
-}
-
-export type JsonNullableWithAggregatesFilter<$PrismaModel = never> =
-| Prisma.PatchUndefined<
-    Prisma.Either<Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>, Exclude<keyof Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>, 'path'>>,
-    Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>
-  >
-| Prisma.OptionalFlat<Omit<Required<JsonNullableWithAggregatesFilterBase<$PrismaModel>>, 'path'>>
-
-export type JsonNullableWithAggregatesFilterBase<$PrismaModel = never> = {
-  equals?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
-  path?: string[]
-  mode?: Prisma.QueryMode | Prisma.EnumQueryModeFieldRefInput<$PrismaModel>
-  string_contains?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  string_starts_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  string_ends_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  array_starts_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  array_ends_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  array_contains?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  lt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  lte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  gt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  gte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  not?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
-  _count?: Prisma.NestedIntNullableFilter<$PrismaModel>
-  _min?: Prisma.NestedJsonNullableFilter<$PrismaModel>
-  _max?: Prisma.NestedJsonNullableFilter<$PrismaModel>
 }
 
 export type EnumSourceKindFilter<$PrismaModel = never> = {
@@ -646,21 +646,21 @@ export type BoolNullableWithAggregatesFilter<$PrismaModel = never> = {
   _max?: Prisma.NestedBoolNullableFilter<$PrismaModel>
 }
 
-export type EnumFeedKindFilter<$PrismaModel = never> = {
-  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
-  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  not?: Prisma.NestedEnumFeedKindFilter<$PrismaModel> | $Enums.FeedKind
+export type EnumKeptImageFormatFilter<$PrismaModel = never> = {
+  equals?: $Enums.KeptImageFormat | Prisma.EnumKeptImageFormatFieldRefInput<$PrismaModel>
+  in?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  notIn?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumKeptImageFormatFilter<$PrismaModel> | $Enums.KeptImageFormat
 }
 
-export type EnumFeedKindWithAggregatesFilter<$PrismaModel = never> = {
-  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
-  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  not?: Prisma.NestedEnumFeedKindWithAggregatesFilter<$PrismaModel> | $Enums.FeedKind
+export type EnumKeptImageFormatWithAggregatesFilter<$PrismaModel = never> = {
+  equals?: $Enums.KeptImageFormat | Prisma.EnumKeptImageFormatFieldRefInput<$PrismaModel>
+  in?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  notIn?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumKeptImageFormatWithAggregatesFilter<$PrismaModel> | $Enums.KeptImageFormat
   _count?: Prisma.NestedIntFilter<$PrismaModel>
-  _min?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
-  _max?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
+  _min?: Prisma.NestedEnumKeptImageFormatFilter<$PrismaModel>
+  _max?: Prisma.NestedEnumKeptImageFormatFilter<$PrismaModel>
 }
 
 export type BytesFilter<$PrismaModel = never> = {
@@ -678,6 +678,23 @@ export type BytesWithAggregatesFilter<$PrismaModel = never> = {
   _count?: Prisma.NestedIntFilter<$PrismaModel>
   _min?: Prisma.NestedBytesFilter<$PrismaModel>
   _max?: Prisma.NestedBytesFilter<$PrismaModel>
+}
+
+export type EnumFeedKindFilter<$PrismaModel = never> = {
+  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
+  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumFeedKindFilter<$PrismaModel> | $Enums.FeedKind
+}
+
+export type EnumFeedKindWithAggregatesFilter<$PrismaModel = never> = {
+  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
+  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumFeedKindWithAggregatesFilter<$PrismaModel> | $Enums.FeedKind
+  _count?: Prisma.NestedIntFilter<$PrismaModel>
+  _min?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
+  _max?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
 }
 
 export type EnumRunKindFilter<$PrismaModel = never> = {
@@ -846,6 +863,30 @@ export type NestedIntNullableFilter<$PrismaModel = never> = {
   gt?: number | Prisma.IntFieldRefInput<$PrismaModel>
   gte?: number | Prisma.IntFieldRefInput<$PrismaModel>
   not?: Prisma.NestedIntNullableFilter<$PrismaModel> | number | null
+}
+
+export type NestedJsonNullableFilter<$PrismaModel = never> =
+| Prisma.PatchUndefined<
+    Prisma.Either<Required<NestedJsonNullableFilterBase<$PrismaModel>>, Exclude<keyof Required<NestedJsonNullableFilterBase<$PrismaModel>>, 'path'>>,
+    Required<NestedJsonNullableFilterBase<$PrismaModel>>
+  >
+| Prisma.OptionalFlat<Omit<Required<NestedJsonNullableFilterBase<$PrismaModel>>, 'path'>>
+
+export type NestedJsonNullableFilterBase<$PrismaModel = never> = {
+  equals?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
+  path?: string[]
+  mode?: Prisma.QueryMode | Prisma.EnumQueryModeFieldRefInput<$PrismaModel>
+  string_contains?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  string_starts_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  string_ends_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
+  array_starts_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  array_ends_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  array_contains?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
+  lt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  lte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  gt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  gte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
+  not?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
 }
 
 export type NestedUuidNullableFilter<$PrismaModel = never> = {
@@ -1060,30 +1101,6 @@ export type NestedEnumDimensionWithAggregatesFilter<$PrismaModel = never> = {
   _max?: Prisma.NestedEnumDimensionFilter<$PrismaModel>
 }
 
-export type NestedJsonNullableFilter<$PrismaModel = never> =
-| Prisma.PatchUndefined<
-    Prisma.Either<Required<NestedJsonNullableFilterBase<$PrismaModel>>, Exclude<keyof Required<NestedJsonNullableFilterBase<$PrismaModel>>, 'path'>>,
-    Required<NestedJsonNullableFilterBase<$PrismaModel>>
-  >
-| Prisma.OptionalFlat<Omit<Required<NestedJsonNullableFilterBase<$PrismaModel>>, 'path'>>
-
-export type NestedJsonNullableFilterBase<$PrismaModel = never> = {
-  equals?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
-  path?: string[]
-  mode?: Prisma.QueryMode | Prisma.EnumQueryModeFieldRefInput<$PrismaModel>
-  string_contains?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  string_starts_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  string_ends_with?: string | Prisma.StringFieldRefInput<$PrismaModel>
-  array_starts_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  array_ends_with?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  array_contains?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | null
-  lt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  lte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  gt?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  gte?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel>
-  not?: runtime.InputJsonValue | Prisma.JsonFieldRefInput<$PrismaModel> | Prisma.JsonNullValueFilter
-}
-
 export type NestedEnumSourceKindFilter<$PrismaModel = never> = {
   equals?: $Enums.SourceKind | Prisma.EnumSourceKindFieldRefInput<$PrismaModel>
   in?: $Enums.SourceKind[] | Prisma.ListEnumSourceKindFieldRefInput<$PrismaModel>
@@ -1282,21 +1299,21 @@ export type NestedBoolNullableWithAggregatesFilter<$PrismaModel = never> = {
   _max?: Prisma.NestedBoolNullableFilter<$PrismaModel>
 }
 
-export type NestedEnumFeedKindFilter<$PrismaModel = never> = {
-  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
-  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  not?: Prisma.NestedEnumFeedKindFilter<$PrismaModel> | $Enums.FeedKind
+export type NestedEnumKeptImageFormatFilter<$PrismaModel = never> = {
+  equals?: $Enums.KeptImageFormat | Prisma.EnumKeptImageFormatFieldRefInput<$PrismaModel>
+  in?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  notIn?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumKeptImageFormatFilter<$PrismaModel> | $Enums.KeptImageFormat
 }
 
-export type NestedEnumFeedKindWithAggregatesFilter<$PrismaModel = never> = {
-  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
-  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
-  not?: Prisma.NestedEnumFeedKindWithAggregatesFilter<$PrismaModel> | $Enums.FeedKind
+export type NestedEnumKeptImageFormatWithAggregatesFilter<$PrismaModel = never> = {
+  equals?: $Enums.KeptImageFormat | Prisma.EnumKeptImageFormatFieldRefInput<$PrismaModel>
+  in?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  notIn?: $Enums.KeptImageFormat[] | Prisma.ListEnumKeptImageFormatFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumKeptImageFormatWithAggregatesFilter<$PrismaModel> | $Enums.KeptImageFormat
   _count?: Prisma.NestedIntFilter<$PrismaModel>
-  _min?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
-  _max?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
+  _min?: Prisma.NestedEnumKeptImageFormatFilter<$PrismaModel>
+  _max?: Prisma.NestedEnumKeptImageFormatFilter<$PrismaModel>
 }
 
 export type NestedBytesFilter<$PrismaModel = never> = {
@@ -1314,6 +1331,23 @@ export type NestedBytesWithAggregatesFilter<$PrismaModel = never> = {
   _count?: Prisma.NestedIntFilter<$PrismaModel>
   _min?: Prisma.NestedBytesFilter<$PrismaModel>
   _max?: Prisma.NestedBytesFilter<$PrismaModel>
+}
+
+export type NestedEnumFeedKindFilter<$PrismaModel = never> = {
+  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
+  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumFeedKindFilter<$PrismaModel> | $Enums.FeedKind
+}
+
+export type NestedEnumFeedKindWithAggregatesFilter<$PrismaModel = never> = {
+  equals?: $Enums.FeedKind | Prisma.EnumFeedKindFieldRefInput<$PrismaModel>
+  in?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  notIn?: $Enums.FeedKind[] | Prisma.ListEnumFeedKindFieldRefInput<$PrismaModel>
+  not?: Prisma.NestedEnumFeedKindWithAggregatesFilter<$PrismaModel> | $Enums.FeedKind
+  _count?: Prisma.NestedIntFilter<$PrismaModel>
+  _min?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
+  _max?: Prisma.NestedEnumFeedKindFilter<$PrismaModel>
 }
 
 export type NestedEnumRunKindFilter<$PrismaModel = never> = {

@@ -97,6 +97,16 @@ export const DocumentFormat = {
 export type DocumentFormat = (typeof DocumentFormat)[keyof typeof DocumentFormat]
 
 
+export const KeptImageFormat = {
+  JPEG: 'JPEG',
+  PNG: 'PNG',
+  WEBP: 'WEBP',
+  AVIF: 'AVIF'
+} as const
+
+export type KeptImageFormat = (typeof KeptImageFormat)[keyof typeof KeptImageFormat]
+
+
 export const FeedKind = {
   CATALOGUE: 'CATALOGUE',
   DOCUMENTS: 'DOCUMENTS',

@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import type { Image } from "../../domain/model/image.js";
 import type { Component } from "../../domain/model/component.js";
 import { firstVersion } from "../drafts/discard-draft.js";
 import { documentColumns, marksOf } from "../drafts/draft-document.js";
@@ -7,7 +8,7 @@ import type { Data, Draft, DraftWriting } from "../data.js";
 import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
 import { insertLinesAndSteps, type LinesAndSteps } from "../drafts/insert-lines-and-steps.js";
-import { fromJson, toJson } from "../sql/json-column.js";
+import { fromJson, jsonOrNull, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
 import { publisherId } from "../access/publishers.js";
@@ -121,6 +122,7 @@ const columnsOf = (component: Component) => ({
   keepsAs: component.keepsAs,
   keeping: toJson(component.keeping),
   cautions: [...component.cautions],
+  image: jsonOrNull(component.image),
 });
 
 const draftOf = (row: ComponentRow): Draft<Component> => ({
@@ -148,5 +150,6 @@ const draftOf = (row: ComponentRow): Draft<Component> => ({
       keeping: fromJson(route.keeping),
     })),
     cautions: row.cautions,
+    ...(row.image !== null && { image: fromJson<Image>(row.image) }),
   },
 });

@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import type { Image } from "../../domain/model/image.js";
 import type { Meal, Plan } from "../../domain/model/plan.js";
 import { firstVersion } from "../drafts/discard-draft.js";
 import { documentColumns, marksOf } from "../drafts/draft-document.js";
@@ -7,7 +8,7 @@ import type { Data, Draft, DraftWriting } from "../data.js";
 import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
 import { insertLinesAndSteps } from "../drafts/insert-lines-and-steps.js";
-import { fromJson, toJson } from "../sql/json-column.js";
+import { fromJson, jsonOrNull, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
 import { lockPlan } from "./lock-plan.js";
@@ -73,7 +74,7 @@ async function replaceMeals(
   const meals = given.map((meal, position) => ({ id: randomUUID(), meal, position }));
   if (meals.length === 0) return;
   await db.draftMeal.createMany({
-    data: meals.map(({ id, position, meal: { slug, title, day, at = null, serves } }) => ({
+    data: meals.map(({ id, position, meal: { slug, title, day, at = null, serves, image } }) => ({
       ...key,
       id,
       position,
@@ -82,6 +83,7 @@ async function replaceMeals(
       day,
       at,
       serves,
+      image: jsonOrNull(image),
     })),
   });
   const { publisherId } = key;
@@ -102,6 +104,8 @@ const columnsOf = (plan: Plan) => ({
   promisedMinutes: plan.promisedMinutes,
   region: plan.region ?? null,
   claims: [...plan.claims],
+  image: jsonOrNull(plan.image),
+  licence: plan.licence ?? null,
 });
 
 const draftOf = (row: PlanRow): Draft<Plan> => ({
@@ -114,7 +118,7 @@ const draftOf = (row: PlanRow): Draft<Plan> => ({
     locale: row.locale,
     measures: row.measures,
     serves: row.serves,
-    meals: row.meals.map(({ slug, title, day, at, serves, lines, steps }) => ({
+    meals: row.meals.map(({ slug, title, day, at, serves, lines, steps, image }) => ({
       slug,
       title,
       day,
@@ -122,10 +126,13 @@ const draftOf = (row: PlanRow): Draft<Plan> => ({
       serves,
       lines: lines.map(lineOf),
       steps: steps.map(stepOf),
+      ...(image !== null && { image: fromJson<Image>(image) }),
     })),
     kitchen: { cooks: row.cooks, appliances: fromJson(row.appliances) },
     promisedMinutes: row.promisedMinutes,
     ...(row.region !== null && { region: row.region }),
     claims: row.claims,
+    ...(row.image !== null && { image: fromJson<Image>(row.image) }),
+    ...(row.licence !== null && { licence: row.licence }),
   },
 });

@@ -16,6 +16,7 @@ import { asJson, asText, endpoint, found, refused, type Endpoint, type Found, ty
 import { one } from "../pagination.js";
 import { badParameter, inPath, inQuery } from "../parameter.js";
 import { badParameters, notFound, notProcessable, refusal } from "../refusal.js";
+import { bytesOf } from "../upload-body.js";
 
 const yesNo = z.enum(["yes", "no"]);
 const unknownRun = notFound("This feed has had no such import, or it is none of yours.");
@@ -79,7 +80,7 @@ async function upload(question: Question): Promise<Found<FoundImport>> {
   try {
     const received = await receiveFile(deps, caller, {
       ...{ publisher: ownerOf(question), slug: path["feed"] ?? "", name },
-      bytes: isStream(body) ? body : nothing(),
+      bytes: bytesOf(body),
       dryRun: one(query, "dryRun") === "yes",
       force: one(query, "force") === "yes",
     });
@@ -95,14 +96,6 @@ async function upload(question: Question): Promise<Found<FoundImport>> {
     if (error instanceof FileTooLarge) return tooLarge;
     throw error;
   }
-}
-
-const isStream = (body: unknown): body is AsyncIterable<Uint8Array> =>
-  typeof body === "object" && body !== null && Symbol.asyncIterator in body;
-
-async function* nothing(): AsyncGenerator<Uint8Array> {
-  yield* [];
-  await Promise.resolve();
 }
 
 /** An import of another feed, or of another publisher, is not there. */

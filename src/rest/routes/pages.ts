@@ -27,6 +27,7 @@ import { pointsBeyond, pointsOfAnswer, pointsOfPlan } from "../endpoint-cost.js"
 import { TimeLimitExceeded } from "../answer-with-time-limit.js";
 import { jsonAnswer, pageAnswer, type Page } from "../page-answer.js";
 import { cachedResponse, readyResponse, sendResponse, type EncodedResponse } from "../cached-response.js";
+import { registerImageFiles } from "./image-files.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
 
@@ -84,6 +85,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
     },
   );
 
+  registerImageFiles(app, options.deps);
   app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
   for (const path of iconPaths) app.get(path, (request, reply) => sendResponse(icon, request, reply));
 }

@@ -23,7 +23,9 @@ export type AuditAction =
   | "RECEIVE_FILE"
   | "START_IMPORT"
   | "CANCEL_IMPORT"
-  | "SETTLE_ROW";
+  | "SETTLE_ROW"
+  | "UPLOAD_IMAGE"
+  | "REMOVE_IMAGE";
 
 /** What a write is about. */
 export type SubjectKind =
@@ -39,4 +41,5 @@ export type SubjectKind =
   | "WEBHOOK"
   | "DELIVERY"
   | "FEED"
-  | "IMPORT";
+  | "IMPORT"
+  | "IMAGE";

@@ -24,7 +24,7 @@ export function cachedData(
   followed: Pick<Followed, "caughtUp">,
   asOf: number | null = null,
 ): Data {
-  const { publishers, foods, revisions, ruleSets, listedPacks, catalogue, feeds } = data;
+  const { publishers, foods, revisions, ruleSets, listedPacks, catalogue, feeds, images } = data;
   const keep = <Key, Value>(
     cacheName: CacheName,
     name: string,
@@ -50,6 +50,16 @@ export function cachedData(
       keyOf: String,
       dependenceOf: on("rules"),
       bytesOf: () => 100,
+    },
+  );
+  const removedImages = keep(
+    "pointers",
+    "removed pictures",
+    (publishersOf: readonly string[]) => Promise.all(publishersOf.map(images.removed)),
+    {
+      keyOf: String,
+      dependenceOf: on("publishers"),
+      bytesOf: (hashes) => 100 + hashes.length * 80,
     },
   );
   // One list, kept by its reader (persistence/foods/food-names.ts): here it is only known to be the list of now.
@@ -125,6 +135,12 @@ export function cachedData(
         // The open table may not be loaded.
         cachesMissing: true,
       }),
+    },
+    images: {
+      ...images,
+      name: afterwards(images.name),
+      remove: afterwards(images.remove),
+      removed: async (publisher) => (await removedImages([publisher]))[0] ?? [],
     },
     feeds: { ...feeds, save: afterwards(feeds.save), remove: afterwards(feeds.remove) },
     listedPacks: {

@@ -43,7 +43,7 @@ type Note = (dependence: Dependency) => void;
 
 /** Sections whose reads have one dependency each. Frozen documents have none. */
 function watchData(data: Data, note: Note, notePrivate: () => void): Data {
-  const { publishers, foods, revisions, ruleSets, catalogue, changes } = data;
+  const { publishers, foods, revisions, ruleSets, catalogue, changes, images } = data;
   const on =
     <Given extends readonly unknown[], Found>(dependence: Dependency, read: (...given: Given) => Found) =>
     (...given: Given): Found => {
@@ -51,7 +51,7 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
       return read(...given);
     };
   const onEach = (dependences: readonly Dependency[]): void => dependences.forEach(note);
-  const watched: Pick<Data, "publishers" | "foods" | "revisions" | "ruleSets" | "catalogue" | "changes"> = {
+  const watched: Pick<Data, "publishers" | "foods" | "revisions" | "ruleSets" | "catalogue" | "changes" | "images"> = {
     publishers: {
       ...privately(publishers, notePrivate),
       bySlugs: on("publishers", publishers.bySlugs),
@@ -104,6 +104,7 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
       byNumbers: on("foods", catalogue.byNumbers),
       page: on("foods", catalogue.page),
     },
+    images: { ...privately(images, notePrivate), removed: on("publishers", images.removed) },
     changes: { page: on("plans", changes.page) },
   };
   return new Proxy(data, {

@@ -1,4 +1,5 @@
 import type { Deps, PublishedRevision, RevisionRef } from "../deps.js";
+import { withShownImages } from "../images/shown-images.js";
 import { findPlans } from "./find-plans.js";
 import { inStage } from "../answer-stage.js";
 
@@ -10,5 +11,5 @@ async function load(deps: Deps, ref: RevisionRef): Promise<PublishedRevision | n
   const [summary] = await findPlans(deps, [ref]);
   if (!summary) return null;
   const [bundle] = await deps.data.revisions.bundles([summary.id]);
-  return bundle ? { ...summary, bundle } : null;
+  return bundle ? { ...summary, bundle: await withShownImages(deps, bundle) } : null;
 }

@@ -6,6 +6,7 @@ import { checkPublishedPlan } from "../drafts/check/check-plan.js";
 import type { Deps, RevisionSummary } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { findKeepingRules } from "../answers/guide-storage.js";
+import { freezeImages } from "../images/freeze-images.js";
 import { runInSlices } from "../time-slices.js";
 import { noHousehold, publisherReader, resolveRegion } from "../answers/resolve-region.js";
 import { inheritFacts } from "../foods/inherit-facts.js";
@@ -28,7 +29,9 @@ export async function publishPlan(
   written: PlanBundle,
   changeNote: string | null = null,
 ): Promise<Result<Published>> {
-  const bundle = { ...written, foods: await inheritFacts(deps, written.foods) };
+  const pictured = await freezeImages(deps.data, written);
+  if (!pictured.ok) return pictured;
+  const bundle = { ...pictured.value, foods: await inheritFacts(deps, written.foods) };
   const problems = await runInSlices(deps, () => checkBundleInSlices(bundle));
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);

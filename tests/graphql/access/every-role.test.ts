@@ -100,6 +100,8 @@ const rows: Readonly<Record<string, Row>> = {
     access: { own: "READ_DRAFTS" },
     asks: ({ publisher }) => [{ publisher, texts: [{ name: "x", text }] }],
   },
+  uploadedImages: { access: { own: "WRITE" }, asks: ({ publisher }) => [{ publisher, files: ["soup.jpg"] }] },
+  removeImage: { access: { own: "PUBLISH" }, asks: input(({ publisher }) => ({ publisher, hash: "0".repeat(64) })) },
   feeds: { access: { own: "IMPORT" }, asks: list },
   feed: { access: { own: "IMPORT" }, asks: draft },
   importRuns: { access: { own: "IMPORT" }, asks: ({ publisher }) => [{ publisher, feed: slug }] },
@@ -453,6 +455,10 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         expect(answer.text.includes(`"feed":"${slug}"`), path).toBe(
           asks === "ANSWER" && role !== "other with every scope",
         );
+      } else if (path.endsWith("/images")) {
+        const asks = expected(role, { own: "WRITE" });
+        // What is sent is no picture.
+        expect(answer.status, path).toBe({ ANSWER: 422, UNAUTHENTICATED: 401 }[asks as string] ?? 403);
       } else expect(answer, path).toEqual(await asked(values, {}));
       expect(answer.text, path).not.toContain(marker);
     }

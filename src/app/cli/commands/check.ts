@@ -1,4 +1,5 @@
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
+import type { Problem } from "../../../domain/problem.js";
 import { readTexts } from "../../../services/drafts/read-texts.js";
 import { readClientSettings } from "../../setup/environment.js";
 import { checkOffline } from "../check-offline.js";
@@ -9,6 +10,7 @@ import { CheckDocumentsDocument } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 import { choosePublisher } from "../choose-publisher.js";
 import { readFiles } from "../read-files.js";
+import { readImages } from "../read-images.js";
 import { shownProblem } from "../shown-problem.js";
 
 interface CheckOptions extends ServiceOptions {
@@ -37,6 +39,11 @@ async function check(names: readonly string[], options: CheckOptions): Promise<O
   const texts = await readFiles(names);
   const read = readTexts(texts, []);
   if (!read.ok) return { exit: exitCodes.problems, problems: read.problems.map(shownProblem), result: null };
+  const images = await readImages(read.value);
+  if (images.problems.length > 0) {
+    return { exit: exitCodes.problems, problems: images.problems.map(shownProblem), result: null };
+  }
+  const apart = images.missing.map((problem) => notBeside(problem));
   const documents = read.value.count;
   const explained = (lines: readonly ExplainedLine[]): readonly ExplainedLine[] | null =>
     options.explain === true ? lines : null;
@@ -51,7 +58,7 @@ async function check(names: readonly string[], options: CheckOptions): Promise<O
     return outcome(documents, {
       problems,
       findings,
-      notes: unseen,
+      notes: [...unseen, ...apart],
       notAtHand: { ...notAtHand },
       lines: explained(lines),
     });
@@ -61,9 +68,15 @@ async function check(names: readonly string[], options: CheckOptions): Promise<O
     const { explain = false } = options;
     const { checkDocuments } = await service.ask(CheckDocumentsDocument, { publisher, texts, region, explain });
     const lines = explained(checkDocuments.lines ?? []);
-    return outcome(documents, { ...checkDocuments, notes: [], notAtHand: { foods: [], components: [] }, lines });
+    return outcome(documents, { ...checkDocuments, notes: apart, notAtHand: { foods: [], components: [] }, lines });
   });
 }
+
+/** A picture that the service may have all the same. */
+const notBeside = (problem: Problem): string =>
+  problem.code === "UNKNOWN_IMAGE"
+    ? `No file ${problem.image} beside ${problem.place?.file ?? "the document"}: publishing takes what was handed in under that name before.`
+    : "";
 
 function regionFrom({ region }: CheckOptions): string | null {
   if (region === undefined) return null;

@@ -1,6 +1,7 @@
+import type { Problem } from "../../../domain/problem.js";
 import type { DocumentsRead } from "../../../imports/documents/read-documents.js";
 import { readTexts } from "../../../services/drafts/read-texts.js";
-import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
+import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { compareDrafts } from "../compare-drafts.js";
 import { countNoun } from "../count-noun.js";
 import { CheckDocumentsDocument, SaveDocumentsDocument, ViewerDocument } from "../generated/operations.js";
@@ -8,8 +9,10 @@ import { exitCodes, usage, type Outcome, type ShownProblem } from "../outcome.js
 import { publishPlan, type PublishedPlan } from "../publish-plan.js";
 import { choosePublisher } from "../choose-publisher.js";
 import { readFiles, type TextFile } from "../read-files.js";
+import type { RemoteService } from "../remote-service.js";
+import { readImages } from "../read-images.js";
+import { knownFiles, uploadImages } from "../upload-images.js";
 import { readVersions } from "../read-versions.js";
-import type { Service } from "../service.js";
 import { shownProblem } from "../shown-problem.js";
 
 interface PublishOptions extends ServiceOptions {
@@ -33,7 +36,10 @@ async function publish(names: readonly string[], options: PublishOptions): Promi
   const texts = await readFiles(names);
   const read = readTexts(texts, []);
   if (!read.ok) return refused(read.problems.map(shownProblem));
-  return asking(options, (service) => publishTexts(service, texts, read.value, options));
+  const images = await readImages(read.value);
+  if (images.problems.length > 0) return refused(images.problems.map(shownProblem));
+  const service = remote(options);
+  return publishTexts(service, { texts, read: read.value, images }, options).finally(() => service.close());
 }
 
 const refused = (problems: readonly ShownProblem[]): Outcome => ({
@@ -42,11 +48,16 @@ const refused = (problems: readonly ShownProblem[]): Outcome => ({
   result: null,
 });
 
+interface ToPublish {
+  readonly texts: readonly TextFile[];
+  readonly read: DocumentsRead;
+  readonly images: Awaited<ReturnType<typeof readImages>>;
+}
+
 /** Nothing is saved of what could not be published: the check comes first. */
 async function publishTexts(
-  service: Service,
-  texts: readonly TextFile[],
-  read: DocumentsRead,
+  service: RemoteService,
+  { texts, read, images }: ToPublish,
   { note, overwrite = false, publisher: told }: PublishOptions,
 ): Promise<Outcome> {
   const publisher = await choosePublisher(read, told, service);
@@ -54,10 +65,13 @@ async function publishTexts(
   const { problems, findings } = checkDocuments;
   const stops = findings.filter(({ severity }) => severity === "STOPS");
   if (problems.length + stops.length > 0) return { ...refused(problems), findings };
+  const unknown = await unknownImages(service, publisher, images.missing);
+  if (unknown.length > 0) return refused(unknown.map(shownProblem));
   const { viewer } = await service.ask(ViewerDocument, {});
   const drafts = await readVersions(service, publisher);
   const { expected, changed, conflicts } = compareDrafts(read.documents, drafts, viewer);
   if (conflicts.length > 0 && !overwrite) return { exit: exitCodes.conflict, problems: conflicts, result: null };
+  const uploaded = images.images.length === 0 ? 0 : await uploadImages(service, publisher, images.images);
   const versions = new Map(drafts.map(({ kind, slug, version }) => [`${kind} ${slug}`, version]));
   if (changed.length > 0) {
     // Only these: what did not change keeps its version, and whoever works on it keeps the one they read.
@@ -73,21 +87,39 @@ async function publishTexts(
     const expectedVersion = versions.get(`PLAN ${slug}`);
     if (expectedVersion === undefined) throw new Error(`the service saved no draft of ${slug}`);
     const one = await publishPlan(service, { publisher, slug, expectedVersion }, note ?? null);
-    if (!one.ok) return { ...refused(one.problems), findings, ...summary(publisher, changed.length, published) };
+    if (!one.ok)
+      return { ...refused(one.problems), findings, ...summary(publisher, changed.length, uploaded, published) };
     published.push(one.plan);
   }
-  return { exit: exitCodes.ok, findings, ...summary(publisher, changed.length, published) };
+  return { exit: exitCodes.ok, findings, ...summary(publisher, changed.length, uploaded, published) };
+}
+
+/** Of pictures that are not beside the documents, those that were not handed in before either. */
+async function unknownImages(
+  service: RemoteService,
+  publisher: string,
+  missing: readonly Problem[],
+): Promise<readonly Problem[]> {
+  const fileOf = (problem: Problem): string => (problem.code === "UNKNOWN_IMAGE" ? problem.image : "");
+  if (missing.length === 0) return [];
+  const known = await knownFiles(service, publisher, missing.map(fileOf));
+  return missing.filter((problem) => !known.has(fileOf(problem)));
 }
 
 function summary(
   publisher: string,
   saved: number,
+  uploaded: number,
   plans: readonly PublishedPlan[],
 ): Pick<Outcome, "result" | "said" | "notes"> {
   const drafts = saved === 0 ? "No draft changed." : `Saved ${countNoun(saved, "changed document")}.`;
   return {
-    result: { publisher, saved, plans: plans.map((plan) => ({ ...plan })) },
-    said: [drafts, ...plans.map((plan) => sentence(publisher, plan))],
+    result: { publisher, saved, ...(uploaded > 0 && { images: uploaded }), plans: plans.map((plan) => ({ ...plan })) },
+    said: [
+      ...(uploaded === 0 ? [] : [`Handed in ${countNoun(uploaded, "picture")}.`]),
+      drafts,
+      ...plans.map((plan) => sentence(publisher, plan)),
+    ],
     notes: plans.length === 0 ? ["There is no plan among these files, so nothing was published."] : [],
   };
 }

@@ -9,7 +9,7 @@ export type CorrectPlanInput = {
   readonly changeNote: string;
   /** The version of the plan's draft that was read. */
   readonly expectedVersion: number;
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -19,7 +19,7 @@ export type CorrectPlanInput = {
 
 /** A new publisher. */
 export type CreatePublisherInput = {
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Name shown to readers. */
   readonly name: string;
@@ -29,15 +29,15 @@ export type CreatePublisherInput = {
 
 /** A new access token. */
 export type CreateTokenInput = {
-  /** When it expires: no later than the token that creates it, whose expiry is also the default. */
+  /** When it stops being taken: no later than the token that makes it, which is also what counts where this is left out. Of one that does not expire: never. */
   readonly expiresAt?: string | null | undefined;
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** What it is for, to tell it from others: such as `newsletter script`. */
   readonly name: string;
-  /** Slug of the publisher it is for. Default: a token of the operator, which only the operator may make. */
+  /** Slug of the publisher it is for. Left out: a token of the operator, which only the operator may make. */
   readonly publisher?: string | null | undefined;
-  /** Its scopes, at least one. No scope includes another. */
+  /** What it may do: one scope or more. No scope holds another. */
   readonly scopes: ReadonlyArray<Scope>;
 };
 
@@ -45,7 +45,7 @@ export type CreateTokenInput = {
 export type DiscardDraftInput = {
   /** The version that was read. */
   readonly expectedVersion: number;
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** What it is a draft of. */
   readonly kind: DraftKind;
@@ -55,7 +55,7 @@ export type DiscardDraftInput = {
   readonly slug: string;
 };
 
-/** The format of a document. */
+/** How a document is written. */
 export type DocumentFormat =
   /** JSON. */
   | 'JSON'
@@ -64,9 +64,9 @@ export type DocumentFormat =
 
 /** A text with one document or several, YAML or JSON. */
 export type DocumentTextInput = {
-  /** The name that problems use for it, such as a file name. */
+  /** What problems call it, such as the name of a file. */
   readonly name: string;
-  /** The text. Several documents are separated by lines of `---`. */
+  /** The text. Several documents are parted by lines of `---`. */
   readonly text: string;
 };
 
@@ -99,9 +99,9 @@ export type FeedKind =
   | 'DOCUMENTS'
   /** A table of foods with their nutrients. */
   | 'FOODS'
-  /** A table of packs and what they cost: for everybody where the feed is the operator's, else the packs that its publisher adds to foods. */
+  /** A table of packs and what they cost. */
   | 'PRICES'
-  /** Recipes in the terms of schema.org: JSON-LD, or a saved page that holds it. */
+  /** schema.org recipes: JSON-LD, or a saved page that holds it. */
   | 'RECIPES';
 
 /** Kinds of finding. */
@@ -144,7 +144,7 @@ export type FindingCode =
   | 'NEEDS_THE_COLD'
   /** Cooked food is kept for a later day, and no step puts it into the cold. */
   | 'NEVER_CHILLED'
-  /** How long something keeps is not stated. */
+  /** Nobody says how long something keeps. */
   | 'NOBODY_SAYS_HOW_LONG'
   /** No kitchen can measure the amount. */
   | 'NOT_MEASURABLE'
@@ -155,11 +155,11 @@ export type FindingCode =
   /** The session is longer than promised. */
   | 'SESSION_TOO_LONG';
 
-/** How serious a finding is. */
+/** How grave a finding is. */
 export type FindingSeverity =
   /** The writer decides. */
   | 'LOOK'
-  /** Must be corrected before publishing. */
+  /** Must be mended before publishing. */
   | 'STOPS';
 
 /** What an import is to do. */
@@ -168,12 +168,12 @@ export type ImportRunKind =
   | 'DRY_RUN'
   /** Load its file. */
   | 'LOAD'
-  /** Undo another import. */
+  /** Take another import back. */
   | 'UNDO';
 
-/** The progress of an import. */
+/** How far an import is. */
 export type ImportRunState =
-  /** A user disabled it. */
+  /** Somebody stopped it. */
   | 'CANCELLED'
   /** It is done. */
   | 'DONE'
@@ -190,7 +190,7 @@ export type ImportRunState =
 export type LoadRuleSetInput = {
   /** One YAML document each of the kinds `rule-set`, `keeping-classes`, `food-safety`, `cautions` and `allergens`, in any files. */
   readonly files: ReadonlyArray<RuleFileInput>;
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
 };
 
@@ -206,9 +206,9 @@ export type ProblemCode =
   | 'AMOUNT_OUT_OF_RANGE'
   /** Something that cannot be read as an amount. */
   | 'BAD_AMOUNT'
-  /** A household that is not possible. */
+  /** Something about the household that cannot be. */
   | 'BAD_HOUSEHOLD'
-  /** A value of the wrong kind. */
+  /** Not the kind of value that is expected there. */
   | 'BAD_SHAPE'
   /** An amount that a spreadsheet program turned into a date. */
   | 'CELL_IS_A_DATE'
@@ -222,11 +222,11 @@ export type ProblemCode =
   | 'COMPONENT_CYCLE'
   /** No meal draws on a component. */
   | 'COMPONENT_NOT_REACHED'
-  /** A document builds on a component that was quarantined in the same file. */
+  /** A document builds on a component that was put aside in the same file. */
   | 'COMPONENT_SET_ASIDE'
   /** A table whose columns may be parted by more than one mark, or by none. */
   | 'DELIMITER_UNCLEAR'
-  /** The same entry appears twice. */
+  /** The same thing twice. */
   | 'DUPLICATE'
   /** A file cannot be fetched from its feed's place. */
   | 'FILE_NOT_HAD'
@@ -234,6 +234,8 @@ export type ProblemCode =
   | 'FOOD_IS_SHARED'
   /** A line names a form of which its food has no fact. */
   | 'FORM_UNKNOWN'
+  /** A picture is not taken: another format, damaged, too large, too small, or removed before. */
+  | 'IMAGE_REFUSED'
   /** The import has ended already. */
   | 'IMPORT_ENDED'
   /** An import failed on our side. */
@@ -280,7 +282,7 @@ export type ProblemCode =
   | 'STALE_DRAFT'
   /** Steps that wait for one another. */
   | 'STEPS_IN_A_CIRCLE'
-  /** More than the limit. */
+  /** More than is taken. */
   | 'TOO_LARGE'
   /** A word that its closed list (allergens, keeping classes, aisles ...) does not have; the message offers the nearest. */
   | 'UNKNOWN_CODE'
@@ -296,6 +298,8 @@ export type ProblemCode =
   | 'UNKNOWN_FILE'
   /** There is no such food. */
   | 'UNKNOWN_FOOD'
+  /** No picture was handed in under that name or hash. */
+  | 'UNKNOWN_IMAGE'
   /** A food has no such part. */
   | 'UNKNOWN_PART'
   /** There is no such plan, or not that revision of it. */
@@ -304,7 +308,7 @@ export type ProblemCode =
   | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
   | 'UNKNOWN_ROUTE'
-  /** No such row was quarantined. */
+  /** No such row was put aside. */
   | 'UNKNOWN_ROW'
   /** There is no such import. */
   | 'UNKNOWN_RUN'
@@ -323,7 +327,7 @@ export type ProblemCode =
 export type PublishPlanInput = {
   /** The version of the plan's draft that was read. */
   readonly expectedVersion: number;
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -331,11 +335,21 @@ export type PublishPlanInput = {
   readonly slug: string;
 };
 
-/** The token to revoke. */
+/** A picture to remove. */
+export type RemoveImageInput = {
+  /** SHA-256, hex, of the picture as it is kept. It stands in its addresses. */
+  readonly hash: string;
+  /** Any text of your own: the same key with the same input gives the first answer again. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of its publisher. */
+  readonly publisher: string;
+};
+
+/** Which token to take away. */
 export type RevokeTokenInput = {
   /** Its id: the eight characters after `prepwright_`. */
   readonly id: string;
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
 };
 
@@ -349,9 +363,9 @@ export type RuleFileInput = {
 
 /** Documents to save together. */
 export type SaveDocumentsInput = {
-  /** The versions of the drafts that are there already. A draft that is not named here must be new. */
+  /** The versions of the drafts that are there already. What is not named has to be new. */
   readonly expected?: ReadonlyArray<ExpectedDraftInput> | null | undefined;
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -359,9 +373,9 @@ export type SaveDocumentsInput = {
   readonly texts: ReadonlyArray<DocumentTextInput>;
 };
 
-/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope includes another. */
+/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope holds another. */
 export type Scope =
-  /** Create and revoke tokens and webhooks, and read the audit trail. */
+  /** Give and take tokens and webhooks, and read the audit trail. */
   | 'ADMIN'
   /** Run imports. */
   | 'IMPORT'
@@ -374,7 +388,7 @@ export type Scope =
 
 /** Which plan to take back as a whole. */
 export type UnpublishPlanInput = {
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -384,9 +398,9 @@ export type UnpublishPlanInput = {
   readonly slug: string;
 };
 
-/** The revision to withdraw. */
+/** Which revision to take out of force. */
 export type WithdrawPlanInput = {
-  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -557,6 +571,21 @@ export type UnpublishPlanMutationVariables = Exact<{
 
 
 export type UnpublishPlanMutation = { readonly unpublishPlan: { readonly plan: { readonly slug: string, readonly revision: number } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type UploadedImagesQueryVariables = Exact<{
+  publisher: string;
+  files: ReadonlyArray<string> | string;
+}>;
+
+
+export type UploadedImagesQuery = { readonly uploadedImages: ReadonlyArray<{ readonly file: string, readonly fileHash: string }> };
+
+export type RemoveImageMutationVariables = Exact<{
+  input: RemoveImageInput;
+}>;
+
+
+export type RemoveImageMutation = { readonly removeImage: { readonly removed: string | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
 export class TypedDocumentString<TResult, TVariables>
   extends String
@@ -1061,3 +1090,28 @@ export const UnpublishPlanDocument = new TypedDocumentString(`
   line
   column
 }`) as unknown as TypedDocumentString<UnpublishPlanMutation, UnpublishPlanMutationVariables>;
+export const UploadedImagesDocument = new TypedDocumentString(`
+    query UploadedImages($publisher: String!, $files: [String!]!) {
+  uploadedImages(publisher: $publisher, files: $files) {
+    file
+    fileHash
+  }
+}
+    `) as unknown as TypedDocumentString<UploadedImagesQuery, UploadedImagesQueryVariables>;
+export const RemoveImageDocument = new TypedDocumentString(`
+    mutation RemoveImage($input: RemoveImageInput!) {
+  removeImage(input: $input) {
+    removed
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}`) as unknown as TypedDocumentString<RemoveImageMutation, RemoveImageMutationVariables>;

@@ -5,12 +5,14 @@ import { valueOf } from "../../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
 import type { ComponentParent, RouteParent } from "../../parent-types.js";
+import { imageParent } from "../image.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { mealParent } from "../make-parents.js";
 import { guidanceOfComponent } from "./storage-guidance.js";
 
 export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentParent> = {
   id: ({ frozen, slug }) => globalId({ kind: "Component", revision: frozen.published.id, slug }),
+  image: ({ frozen, image }) => imageParent(frozen.published.publisher, image),
   plan: ({ frozen }) => frozen.published,
   lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
   yield: (component) => showWritten(component.yield.amount, component, writersShow(component.frozen.bundle.plan)),

@@ -14,6 +14,7 @@ import { valueOf } from "../../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
 import type { FindingParent, PlanParent } from "../../parent-types.js";
+import { imageParent } from "../image.js";
 import { connection } from "../connection.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentParent, foodParent, mealParent } from "../make-parents.js";
@@ -37,6 +38,8 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
   promisedMinutes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.promisedMinutes,
   region: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.region ?? null,
   claims: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.claims,
+  image: async (plan, _, { loaders }) => imageParent(plan.publisher, (await loaders.frozen(plan)).bundle.plan.image),
+  licence: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.licence ?? null,
   meals: async (plan, _, { loaders }) => {
     const frozen = await loaders.frozen(plan);
     return frozen.bundle.plan.meals.toSorted((a, b) => a.day - b.day).map((meal) => mealParent(frozen, meal));

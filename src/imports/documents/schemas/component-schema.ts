@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Route } from "../../../domain/model/component.js";
 import { codeSchema } from "./code-schema.js";
+import { imageSchema } from "./image-schema.js";
 import { linesSchema, stepsSchema } from "./line-schema.js";
 import { amountSchema, listSchema, localeSchema, nameSchema, schemaAddress, slugSchema } from "./scalar-schemas.js";
 import {
@@ -53,6 +54,7 @@ export const componentSchema = z.strictObject({
   keeping: keepingListSchema,
   routes: listSchema(routeSchema).default([]),
   cautions: listSchema(codeSchema("caution")).default([]),
+  image: imageSchema.optional(),
 });
 
 export type ComponentDocument = z.output<typeof componentSchema>;

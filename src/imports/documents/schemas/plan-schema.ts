@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { codeSchema } from "./code-schema.js";
+import { imageSchema, licenceSchema } from "./image-schema.js";
 import { linesSchema, stepsSchema } from "./line-schema.js";
 import {
   hourSchema,
@@ -23,6 +24,7 @@ const mealSchema = z.strictObject({
   serves: wholeNumberSchema(1, 10_000).optional(),
   lines: linesSchema,
   steps: stepsSchema,
+  image: imageSchema.optional(),
 });
 
 /** A plan: meals, their days, and the kitchen that the session assumes. */
@@ -46,6 +48,8 @@ export const planSchema = z.strictObject({
     .default({ cooks: 1, appliances: {} }),
   "promised-time": minutesSchema.nullable().default(null),
   claims: listSchema(codeSchema("diet")).default([]),
+  image: imageSchema.optional(),
+  licence: licenceSchema.optional(),
 });
 
 export type PlanDocument = z.output<typeof planSchema>;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { imageSchema } from "./image-schema.js";
 import {
   currencySchema,
   listSchema,
@@ -18,6 +19,7 @@ export const publisherSchema = z.strictObject({
   currency: currencySchema.nullable().default(null),
   languages: listSchema(localeSchema).default([]),
   description: textSchema.nullable().default(null),
+  image: imageSchema.nullable().default(null),
 });
 
 export type PublisherDocument = z.output<typeof publisherSchema>;

@@ -424,6 +424,10 @@ export const ModelName = {
   RevisionComponent: 'RevisionComponent',
   RevisionWord: 'RevisionWord',
   RuleSet: 'RuleSet',
+  Image: 'Image',
+  ImageName: 'ImageName',
+  ImageFile: 'ImageFile',
+  ImagePiece: 'ImagePiece',
   Feed: 'Feed',
   ImportFile: 'ImportFile',
   ImportFilePiece: 'ImportFilePiece',
@@ -447,7 +451,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -2655,6 +2659,302 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    Image: {
+      payload: Prisma.$ImagePayload<ExtArgs>
+      fields: Prisma.ImageFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ImageFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ImageFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>
+        }
+        findFirst: {
+          args: Prisma.ImageFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ImageFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>
+        }
+        findMany: {
+          args: Prisma.ImageFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>[]
+        }
+        create: {
+          args: Prisma.ImageCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>
+        }
+        createMany: {
+          args: Prisma.ImageCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ImageCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>[]
+        }
+        delete: {
+          args: Prisma.ImageDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>
+        }
+        update: {
+          args: Prisma.ImageUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>
+        }
+        deleteMany: {
+          args: Prisma.ImageDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ImageUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ImageUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>[]
+        }
+        upsert: {
+          args: Prisma.ImageUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePayload>
+        }
+        aggregate: {
+          args: Prisma.ImageAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateImage>
+        }
+        groupBy: {
+          args: Prisma.ImageGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImageGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ImageCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImageCountAggregateOutputType> | number
+        }
+      }
+    }
+    ImageName: {
+      payload: Prisma.$ImageNamePayload<ExtArgs>
+      fields: Prisma.ImageNameFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ImageNameFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ImageNameFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>
+        }
+        findFirst: {
+          args: Prisma.ImageNameFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ImageNameFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>
+        }
+        findMany: {
+          args: Prisma.ImageNameFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>[]
+        }
+        create: {
+          args: Prisma.ImageNameCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>
+        }
+        createMany: {
+          args: Prisma.ImageNameCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ImageNameCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>[]
+        }
+        delete: {
+          args: Prisma.ImageNameDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>
+        }
+        update: {
+          args: Prisma.ImageNameUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>
+        }
+        deleteMany: {
+          args: Prisma.ImageNameDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ImageNameUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ImageNameUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>[]
+        }
+        upsert: {
+          args: Prisma.ImageNameUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageNamePayload>
+        }
+        aggregate: {
+          args: Prisma.ImageNameAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateImageName>
+        }
+        groupBy: {
+          args: Prisma.ImageNameGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImageNameGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ImageNameCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImageNameCountAggregateOutputType> | number
+        }
+      }
+    }
+    ImageFile: {
+      payload: Prisma.$ImageFilePayload<ExtArgs>
+      fields: Prisma.ImageFileFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ImageFileFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ImageFileFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>
+        }
+        findFirst: {
+          args: Prisma.ImageFileFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ImageFileFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>
+        }
+        findMany: {
+          args: Prisma.ImageFileFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>[]
+        }
+        create: {
+          args: Prisma.ImageFileCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>
+        }
+        createMany: {
+          args: Prisma.ImageFileCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ImageFileCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>[]
+        }
+        delete: {
+          args: Prisma.ImageFileDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>
+        }
+        update: {
+          args: Prisma.ImageFileUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>
+        }
+        deleteMany: {
+          args: Prisma.ImageFileDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ImageFileUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ImageFileUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>[]
+        }
+        upsert: {
+          args: Prisma.ImageFileUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImageFilePayload>
+        }
+        aggregate: {
+          args: Prisma.ImageFileAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateImageFile>
+        }
+        groupBy: {
+          args: Prisma.ImageFileGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImageFileGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ImageFileCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImageFileCountAggregateOutputType> | number
+        }
+      }
+    }
+    ImagePiece: {
+      payload: Prisma.$ImagePiecePayload<ExtArgs>
+      fields: Prisma.ImagePieceFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ImagePieceFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ImagePieceFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>
+        }
+        findFirst: {
+          args: Prisma.ImagePieceFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ImagePieceFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>
+        }
+        findMany: {
+          args: Prisma.ImagePieceFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>[]
+        }
+        create: {
+          args: Prisma.ImagePieceCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>
+        }
+        createMany: {
+          args: Prisma.ImagePieceCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ImagePieceCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>[]
+        }
+        delete: {
+          args: Prisma.ImagePieceDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>
+        }
+        update: {
+          args: Prisma.ImagePieceUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>
+        }
+        deleteMany: {
+          args: Prisma.ImagePieceDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ImagePieceUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ImagePieceUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>[]
+        }
+        upsert: {
+          args: Prisma.ImagePieceUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImagePiecePayload>
+        }
+        aggregate: {
+          args: Prisma.ImagePieceAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateImagePiece>
+        }
+        groupBy: {
+          args: Prisma.ImagePieceGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImagePieceGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ImagePieceCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImagePieceCountAggregateOutputType> | number
+        }
+      }
+    }
     Feed: {
       payload: Prisma.$FeedPayload<ExtArgs>
       fields: Prisma.FeedFieldRefs
@@ -3294,7 +3594,8 @@ export const PublisherScalarFieldEnum = {
   region: 'region',
   currency: 'currency',
   languages: 'languages',
-  description: 'description'
+  description: 'description',
+  image: 'image'
 } as const
 
 export type PublisherScalarFieldEnum = (typeof PublisherScalarFieldEnum)[keyof typeof PublisherScalarFieldEnum]
@@ -3517,6 +3818,7 @@ export const ComponentDraftScalarFieldEnum = {
   keepsAs: 'keepsAs',
   keeping: 'keeping',
   cautions: 'cautions',
+  image: 'image',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -3601,6 +3903,8 @@ export const PlanDraftScalarFieldEnum = {
   promisedMinutes: 'promisedMinutes',
   region: 'region',
   claims: 'claims',
+  image: 'image',
+  licence: 'licence',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -3631,7 +3935,8 @@ export const DraftMealScalarFieldEnum = {
   title: 'title',
   day: 'day',
   at: 'at',
-  serves: 'serves'
+  serves: 'serves',
+  image: 'image'
 } as const
 
 export type DraftMealScalarFieldEnum = (typeof DraftMealScalarFieldEnum)[keyof typeof DraftMealScalarFieldEnum]
@@ -3793,6 +4098,56 @@ export const RuleSetScalarFieldEnum = {
 export type RuleSetScalarFieldEnum = (typeof RuleSetScalarFieldEnum)[keyof typeof RuleSetScalarFieldEnum]
 
 
+export const ImageScalarFieldEnum = {
+  publisherId: 'publisherId',
+  hash: 'hash',
+  fileHash: 'fileHash',
+  format: 'format',
+  width: 'width',
+  height: 'height',
+  placeholder: 'placeholder',
+  createdAt: 'createdAt',
+  createdBy: 'createdBy',
+  removedAt: 'removedAt'
+} as const
+
+export type ImageScalarFieldEnum = (typeof ImageScalarFieldEnum)[keyof typeof ImageScalarFieldEnum]
+
+
+export const ImageNameScalarFieldEnum = {
+  publisherId: 'publisherId',
+  name: 'name',
+  hash: 'hash',
+  updatedAt: 'updatedAt'
+} as const
+
+export type ImageNameScalarFieldEnum = (typeof ImageNameScalarFieldEnum)[keyof typeof ImageNameScalarFieldEnum]
+
+
+export const ImageFileScalarFieldEnum = {
+  publisherId: 'publisherId',
+  hash: 'hash',
+  width: 'width',
+  format: 'format',
+  sha256: 'sha256',
+  size: 'size'
+} as const
+
+export type ImageFileScalarFieldEnum = (typeof ImageFileScalarFieldEnum)[keyof typeof ImageFileScalarFieldEnum]
+
+
+export const ImagePieceScalarFieldEnum = {
+  publisherId: 'publisherId',
+  hash: 'hash',
+  width: 'width',
+  format: 'format',
+  position: 'position',
+  bytes: 'bytes'
+} as const
+
+export type ImagePieceScalarFieldEnum = (typeof ImagePieceScalarFieldEnum)[keyof typeof ImagePieceScalarFieldEnum]
+
+
 export const FeedScalarFieldEnum = {
   id: 'id',
   owner: 'owner',
@@ -3935,19 +4290,19 @@ export const SortOrder = {
 export type SortOrder = (typeof SortOrder)[keyof typeof SortOrder]
 
 
-export const JsonNullValueInput = {
-  JsonNull: JsonNull
-} as const
-
-export type JsonNullValueInput = (typeof JsonNullValueInput)[keyof typeof JsonNullValueInput]
-
-
 export const NullableJsonNullValueInput = {
   DbNull: DbNull,
   JsonNull: JsonNull
 } as const
 
 export type NullableJsonNullValueInput = (typeof NullableJsonNullValueInput)[keyof typeof NullableJsonNullValueInput]
+
+
+export const JsonNullValueInput = {
+  JsonNull: JsonNull
+} as const
+
+export type JsonNullValueInput = (typeof JsonNullValueInput)[keyof typeof JsonNullValueInput]
 
 
 export const QueryMode = {
@@ -3958,14 +4313,6 @@ export const QueryMode = {
 export type QueryMode = (typeof QueryMode)[keyof typeof QueryMode]
 
 
-export const NullsOrder = {
-  first: 'first',
-  last: 'last'
-} as const
-
-export type NullsOrder = (typeof NullsOrder)[keyof typeof NullsOrder]
-
-
 export const JsonNullValueFilter = {
   DbNull: DbNull,
   JsonNull: JsonNull,
@@ -3973,6 +4320,14 @@ export const JsonNullValueFilter = {
 } as const
 
 export type JsonNullValueFilter = (typeof JsonNullValueFilter)[keyof typeof JsonNullValueFilter]
+
+
+export const NullsOrder = {
+  first: 'first',
+  last: 'last'
+} as const
+
+export type NullsOrder = (typeof NullsOrder)[keyof typeof NullsOrder]
 
 
 
@@ -4010,6 +4365,20 @@ export type ListDateTimeFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaM
 
 
 /**
+ * Reference to a field of type 'Json'
+ */
+export type JsonFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Json'>
+    
+
+
+/**
+ * Reference to a field of type 'QueryMode'
+ */
+export type EnumQueryModeFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'QueryMode'>
+    
+
+
+/**
  * Reference to a field of type 'Boolean'
  */
 export type BooleanFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Boolean'>
@@ -4041,20 +4410,6 @@ export type IntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'In
  * Reference to a field of type 'Int[]'
  */
 export type ListIntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Int[]'>
-    
-
-
-/**
- * Reference to a field of type 'Json'
- */
-export type JsonFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Json'>
-    
-
-
-/**
- * Reference to a field of type 'QueryMode'
- */
-export type EnumQueryModeFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'QueryMode'>
     
 
 
@@ -4213,16 +4568,16 @@ export type ListEnumStepGrowthFieldRefInput<$PrismaModel> = FieldRefInputType<$P
 
 
 /**
- * Reference to a field of type 'FeedKind'
+ * Reference to a field of type 'KeptImageFormat'
  */
-export type EnumFeedKindFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'FeedKind'>
+export type EnumKeptImageFormatFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'KeptImageFormat'>
     
 
 
 /**
- * Reference to a field of type 'FeedKind[]'
+ * Reference to a field of type 'KeptImageFormat[]'
  */
-export type ListEnumFeedKindFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'FeedKind[]'>
+export type ListEnumKeptImageFormatFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'KeptImageFormat[]'>
     
 
 
@@ -4237,6 +4592,20 @@ export type BytesFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, '
  * Reference to a field of type 'Bytes[]'
  */
 export type ListBytesFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Bytes[]'>
+    
+
+
+/**
+ * Reference to a field of type 'FeedKind'
+ */
+export type EnumFeedKindFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'FeedKind'>
+    
+
+
+/**
+ * Reference to a field of type 'FeedKind[]'
+ */
+export type ListEnumFeedKindFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'FeedKind[]'>
     
 
 
@@ -4448,6 +4817,10 @@ export type GlobalOmitConfig = {
   revisionComponent?: Prisma.RevisionComponentOmit
   revisionWord?: Prisma.RevisionWordOmit
   ruleSet?: Prisma.RuleSetOmit
+  image?: Prisma.ImageOmit
+  imageName?: Prisma.ImageNameOmit
+  imageFile?: Prisma.ImageFileOmit
+  imagePiece?: Prisma.ImagePieceOmit
   feed?: Prisma.FeedOmit
   importFile?: Prisma.ImportFileOmit
   importFilePiece?: Prisma.ImportFilePieceOmit

@@ -78,6 +78,10 @@ export const ModelName = {
   RevisionComponent: 'RevisionComponent',
   RevisionWord: 'RevisionWord',
   RuleSet: 'RuleSet',
+  Image: 'Image',
+  ImageName: 'ImageName',
+  ImageFile: 'ImageFile',
+  ImagePiece: 'ImagePiece',
   Feed: 'Feed',
   ImportFile: 'ImportFile',
   ImportFilePiece: 'ImportFilePiece',
@@ -112,7 +116,8 @@ export const PublisherScalarFieldEnum = {
   region: 'region',
   currency: 'currency',
   languages: 'languages',
-  description: 'description'
+  description: 'description',
+  image: 'image'
 } as const
 
 export type PublisherScalarFieldEnum = (typeof PublisherScalarFieldEnum)[keyof typeof PublisherScalarFieldEnum]
@@ -335,6 +340,7 @@ export const ComponentDraftScalarFieldEnum = {
   keepsAs: 'keepsAs',
   keeping: 'keeping',
   cautions: 'cautions',
+  image: 'image',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -419,6 +425,8 @@ export const PlanDraftScalarFieldEnum = {
   promisedMinutes: 'promisedMinutes',
   region: 'region',
   claims: 'claims',
+  image: 'image',
+  licence: 'licence',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -449,7 +457,8 @@ export const DraftMealScalarFieldEnum = {
   title: 'title',
   day: 'day',
   at: 'at',
-  serves: 'serves'
+  serves: 'serves',
+  image: 'image'
 } as const
 
 export type DraftMealScalarFieldEnum = (typeof DraftMealScalarFieldEnum)[keyof typeof DraftMealScalarFieldEnum]
@@ -611,6 +620,56 @@ export const RuleSetScalarFieldEnum = {
 export type RuleSetScalarFieldEnum = (typeof RuleSetScalarFieldEnum)[keyof typeof RuleSetScalarFieldEnum]
 
 
+export const ImageScalarFieldEnum = {
+  publisherId: 'publisherId',
+  hash: 'hash',
+  fileHash: 'fileHash',
+  format: 'format',
+  width: 'width',
+  height: 'height',
+  placeholder: 'placeholder',
+  createdAt: 'createdAt',
+  createdBy: 'createdBy',
+  removedAt: 'removedAt'
+} as const
+
+export type ImageScalarFieldEnum = (typeof ImageScalarFieldEnum)[keyof typeof ImageScalarFieldEnum]
+
+
+export const ImageNameScalarFieldEnum = {
+  publisherId: 'publisherId',
+  name: 'name',
+  hash: 'hash',
+  updatedAt: 'updatedAt'
+} as const
+
+export type ImageNameScalarFieldEnum = (typeof ImageNameScalarFieldEnum)[keyof typeof ImageNameScalarFieldEnum]
+
+
+export const ImageFileScalarFieldEnum = {
+  publisherId: 'publisherId',
+  hash: 'hash',
+  width: 'width',
+  format: 'format',
+  sha256: 'sha256',
+  size: 'size'
+} as const
+
+export type ImageFileScalarFieldEnum = (typeof ImageFileScalarFieldEnum)[keyof typeof ImageFileScalarFieldEnum]
+
+
+export const ImagePieceScalarFieldEnum = {
+  publisherId: 'publisherId',
+  hash: 'hash',
+  width: 'width',
+  format: 'format',
+  position: 'position',
+  bytes: 'bytes'
+} as const
+
+export type ImagePieceScalarFieldEnum = (typeof ImagePieceScalarFieldEnum)[keyof typeof ImagePieceScalarFieldEnum]
+
+
 export const FeedScalarFieldEnum = {
   id: 'id',
   owner: 'owner',
@@ -753,19 +812,19 @@ export const SortOrder = {
 export type SortOrder = (typeof SortOrder)[keyof typeof SortOrder]
 
 
-export const JsonNullValueInput = {
-  JsonNull: JsonNull
-} as const
-
-export type JsonNullValueInput = (typeof JsonNullValueInput)[keyof typeof JsonNullValueInput]
-
-
 export const NullableJsonNullValueInput = {
   DbNull: DbNull,
   JsonNull: JsonNull
 } as const
 
 export type NullableJsonNullValueInput = (typeof NullableJsonNullValueInput)[keyof typeof NullableJsonNullValueInput]
+
+
+export const JsonNullValueInput = {
+  JsonNull: JsonNull
+} as const
+
+export type JsonNullValueInput = (typeof JsonNullValueInput)[keyof typeof JsonNullValueInput]
 
 
 export const QueryMode = {
@@ -776,14 +835,6 @@ export const QueryMode = {
 export type QueryMode = (typeof QueryMode)[keyof typeof QueryMode]
 
 
-export const NullsOrder = {
-  first: 'first',
-  last: 'last'
-} as const
-
-export type NullsOrder = (typeof NullsOrder)[keyof typeof NullsOrder]
-
-
 export const JsonNullValueFilter = {
   DbNull: DbNull,
   JsonNull: JsonNull,
@@ -791,4 +842,12 @@ export const JsonNullValueFilter = {
 } as const
 
 export type JsonNullValueFilter = (typeof JsonNullValueFilter)[keyof typeof JsonNullValueFilter]
+
+
+export const NullsOrder = {
+  first: 'first',
+  last: 'last'
+} as const
+
+export type NullsOrder = (typeof NullsOrder)[keyof typeof NullsOrder]
 

@@ -96,6 +96,7 @@ export type ComponentDraftCountAggregateOutputType = {
   keepsAs: number
   keeping: number
   cautions: number
+  image: number
   version: number
   updatedAt: number
   documentText: number
@@ -179,6 +180,7 @@ export type ComponentDraftCountAggregateInputType = {
   keepsAs?: true
   keeping?: true
   cautions?: true
+  image?: true
   version?: true
   updatedAt?: true
   documentText?: true
@@ -293,6 +295,7 @@ export type ComponentDraftGroupByOutputType = {
   keepsAs: string | null
   keeping: runtime.JsonValue
   cautions: string[]
+  image: runtime.JsonValue | null
   version: number
   updatedAt: Date
   documentText: string | null
@@ -343,6 +346,7 @@ export type ComponentDraftWhereInput = {
   keepsAs?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
   keeping?: Prisma.JsonFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
+  image?: Prisma.JsonNullableFilter<"ComponentDraft">
   version?: Prisma.IntFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
@@ -374,6 +378,7 @@ export type ComponentDraftOrderByWithRelationInput = {
   keepsAs?: Prisma.SortOrderInput | Prisma.SortOrder
   keeping?: Prisma.SortOrder
   cautions?: Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -410,6 +415,7 @@ export type ComponentDraftWhereUniqueInput = Prisma.AtLeast<{
   keepsAs?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
   keeping?: Prisma.JsonFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
+  image?: Prisma.JsonNullableFilter<"ComponentDraft">
   version?: Prisma.IntFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
@@ -441,6 +447,7 @@ export type ComponentDraftOrderByWithAggregationInput = {
   keepsAs?: Prisma.SortOrderInput | Prisma.SortOrder
   keeping?: Prisma.SortOrder
   cautions?: Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -476,6 +483,7 @@ export type ComponentDraftScalarWhereWithAggregatesInput = {
   keepsAs?: Prisma.StringNullableWithAggregatesFilter<"ComponentDraft"> | string | null
   keeping?: Prisma.JsonWithAggregatesFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
+  image?: Prisma.JsonNullableWithAggregatesFilter<"ComponentDraft">
   version?: Prisma.IntWithAggregatesFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeWithAggregatesFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableWithAggregatesFilter<"ComponentDraft"> | string | null
@@ -502,6 +510,7 @@ export type ComponentDraftCreateInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -533,6 +542,7 @@ export type ComponentDraftUncheckedCreateInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -562,6 +572,7 @@ export type ComponentDraftUpdateInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -593,6 +604,7 @@ export type ComponentDraftUncheckedUpdateInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -623,6 +635,7 @@ export type ComponentDraftCreateManyInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -649,6 +662,7 @@ export type ComponentDraftUpdateManyMutationInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -676,6 +690,7 @@ export type ComponentDraftUncheckedUpdateManyInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -723,6 +738,7 @@ export type ComponentDraftCountOrderByAggregateInput = {
   keepsAs?: Prisma.SortOrder
   keeping?: Prisma.SortOrder
   cautions?: Prisma.SortOrder
+  image?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrder
@@ -914,6 +930,7 @@ export type ComponentDraftCreateWithoutPublisherInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -943,6 +960,7 @@ export type ComponentDraftUncheckedCreateWithoutPublisherInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1002,6 +1020,7 @@ export type ComponentDraftScalarWhereInput = {
   keepsAs?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
   keeping?: Prisma.JsonFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
+  image?: Prisma.JsonNullableFilter<"ComponentDraft">
   version?: Prisma.IntFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
@@ -1028,6 +1047,7 @@ export type ComponentDraftCreateWithoutRoutesInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1058,6 +1078,7 @@ export type ComponentDraftUncheckedCreateWithoutRoutesInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1102,6 +1123,7 @@ export type ComponentDraftUpdateWithoutRoutesInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1132,6 +1154,7 @@ export type ComponentDraftUncheckedUpdateWithoutRoutesInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1160,6 +1183,7 @@ export type ComponentDraftCreateWithoutLinesInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1190,6 +1214,7 @@ export type ComponentDraftUncheckedCreateWithoutLinesInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1234,6 +1259,7 @@ export type ComponentDraftUpdateWithoutLinesInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1264,6 +1290,7 @@ export type ComponentDraftUncheckedUpdateWithoutLinesInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1292,6 +1319,7 @@ export type ComponentDraftCreateWithoutStepsInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1322,6 +1350,7 @@ export type ComponentDraftUncheckedCreateWithoutStepsInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1366,6 +1395,7 @@ export type ComponentDraftUpdateWithoutStepsInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1396,6 +1426,7 @@ export type ComponentDraftUncheckedUpdateWithoutStepsInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1424,6 +1455,7 @@ export type ComponentDraftCreateManyPublisherInput = {
   keepsAs?: string | null
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1450,6 +1482,7 @@ export type ComponentDraftUpdateWithoutPublisherInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1479,6 +1512,7 @@ export type ComponentDraftUncheckedUpdateWithoutPublisherInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1508,6 +1542,7 @@ export type ComponentDraftUncheckedUpdateManyWithoutPublisherInput = {
   keepsAs?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1584,6 +1619,7 @@ export type ComponentDraftSelect<ExtArgs extends runtime.Types.Extensions.Intern
   keepsAs?: boolean
   keeping?: boolean
   cautions?: boolean
+  image?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1616,6 +1652,7 @@ export type ComponentDraftSelectCreateManyAndReturn<ExtArgs extends runtime.Type
   keepsAs?: boolean
   keeping?: boolean
   cautions?: boolean
+  image?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1644,6 +1681,7 @@ export type ComponentDraftSelectUpdateManyAndReturn<ExtArgs extends runtime.Type
   keepsAs?: boolean
   keeping?: boolean
   cautions?: boolean
+  image?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1672,6 +1710,7 @@ export type ComponentDraftSelectScalar = {
   keepsAs?: boolean
   keeping?: boolean
   cautions?: boolean
+  image?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1680,7 +1719,7 @@ export type ComponentDraftSelectScalar = {
   updatedBy?: boolean
 }
 
-export type ComponentDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "slug" | "title" | "yieldLow" | "yieldHigh" | "yieldUnit" | "yieldSourceKind" | "yieldSourceTitle" | "yieldSourceSection" | "batchMin" | "batchMax" | "batchIncrement" | "densities" | "measures" | "keepsAs" | "keeping" | "cautions" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["componentDraft"]>
+export type ComponentDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "slug" | "title" | "yieldLow" | "yieldHigh" | "yieldUnit" | "yieldSourceKind" | "yieldSourceTitle" | "yieldSourceSection" | "batchMin" | "batchMax" | "batchIncrement" | "densities" | "measures" | "keepsAs" | "keeping" | "cautions" | "image" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["componentDraft"]>
 export type ComponentDraftInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   publisher?: boolean | Prisma.PublisherDefaultArgs<ExtArgs>
   lines?: boolean | Prisma.ComponentDraft$linesArgs<ExtArgs>
@@ -1722,6 +1761,10 @@ export type $ComponentDraftPayload<ExtArgs extends runtime.Types.Extensions.Inte
     keepsAs: string | null
     keeping: runtime.JsonValue
     cautions: string[]
+    /**
+     * As its document names it: file, alt, credit, licence.
+     */
+    image: runtime.JsonValue | null
     version: number
     updatedAt: Date
     /**
@@ -2182,6 +2225,7 @@ export interface ComponentDraftFieldRefs {
   readonly keepsAs: Prisma.FieldRef<"ComponentDraft", 'String'>
   readonly keeping: Prisma.FieldRef<"ComponentDraft", 'Json'>
   readonly cautions: Prisma.FieldRef<"ComponentDraft", 'String[]'>
+  readonly image: Prisma.FieldRef<"ComponentDraft", 'Json'>
   readonly version: Prisma.FieldRef<"ComponentDraft", 'Int'>
   readonly updatedAt: Prisma.FieldRef<"ComponentDraft", 'DateTime'>
   readonly documentText: Prisma.FieldRef<"ComponentDraft", 'String'>

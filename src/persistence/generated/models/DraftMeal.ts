@@ -69,6 +69,7 @@ export type DraftMealCountAggregateOutputType = {
   day: number
   at: number
   serves: number
+  image: number
   _all: number
 }
 
@@ -119,6 +120,7 @@ export type DraftMealCountAggregateInputType = {
   day?: true
   at?: true
   serves?: true
+  image?: true
   _all?: true
 }
 
@@ -218,6 +220,7 @@ export type DraftMealGroupByOutputType = {
   day: number
   at: string | null
   serves: number
+  image: runtime.JsonValue | null
   _count: DraftMealCountAggregateOutputType | null
   _avg: DraftMealAvgAggregateOutputType | null
   _sum: DraftMealSumAggregateOutputType | null
@@ -253,6 +256,7 @@ export type DraftMealWhereInput = {
   day?: Prisma.IntFilter<"DraftMeal"> | number
   at?: Prisma.StringNullableFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntFilter<"DraftMeal"> | number
+  image?: Prisma.JsonNullableFilter<"DraftMeal">
   draft?: Prisma.XOR<Prisma.PlanDraftScalarRelationFilter, Prisma.PlanDraftWhereInput>
   lines?: Prisma.DraftLineListRelationFilter
   steps?: Prisma.DraftStepListRelationFilter
@@ -268,6 +272,7 @@ export type DraftMealOrderByWithRelationInput = {
   day?: Prisma.SortOrder
   at?: Prisma.SortOrderInput | Prisma.SortOrder
   serves?: Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
   draft?: Prisma.PlanDraftOrderByWithRelationInput
   lines?: Prisma.DraftLineOrderByRelationAggregateInput
   steps?: Prisma.DraftStepOrderByRelationAggregateInput
@@ -288,6 +293,7 @@ export type DraftMealWhereUniqueInput = Prisma.AtLeast<{
   day?: Prisma.IntFilter<"DraftMeal"> | number
   at?: Prisma.StringNullableFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntFilter<"DraftMeal"> | number
+  image?: Prisma.JsonNullableFilter<"DraftMeal">
   draft?: Prisma.XOR<Prisma.PlanDraftScalarRelationFilter, Prisma.PlanDraftWhereInput>
   lines?: Prisma.DraftLineListRelationFilter
   steps?: Prisma.DraftStepListRelationFilter
@@ -303,6 +309,7 @@ export type DraftMealOrderByWithAggregationInput = {
   day?: Prisma.SortOrder
   at?: Prisma.SortOrderInput | Prisma.SortOrder
   serves?: Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.DraftMealCountOrderByAggregateInput
   _avg?: Prisma.DraftMealAvgOrderByAggregateInput
   _max?: Prisma.DraftMealMaxOrderByAggregateInput
@@ -323,6 +330,7 @@ export type DraftMealScalarWhereWithAggregatesInput = {
   day?: Prisma.IntWithAggregatesFilter<"DraftMeal"> | number
   at?: Prisma.StringNullableWithAggregatesFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntWithAggregatesFilter<"DraftMeal"> | number
+  image?: Prisma.JsonNullableWithAggregatesFilter<"DraftMeal">
 }
 
 export type DraftMealCreateInput = {
@@ -333,6 +341,7 @@ export type DraftMealCreateInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft: Prisma.PlanDraftCreateNestedOneWithoutMealsInput
   lines?: Prisma.DraftLineCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepCreateNestedManyWithoutOfMealInput
@@ -348,6 +357,7 @@ export type DraftMealUncheckedCreateInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepUncheckedCreateNestedManyWithoutOfMealInput
 }
@@ -360,6 +370,7 @@ export type DraftMealUpdateInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft?: Prisma.PlanDraftUpdateOneRequiredWithoutMealsNestedInput
   lines?: Prisma.DraftLineUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUpdateManyWithoutOfMealNestedInput
@@ -375,6 +386,7 @@ export type DraftMealUncheckedUpdateInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUncheckedUpdateManyWithoutOfMealNestedInput
 }
@@ -389,6 +401,7 @@ export type DraftMealCreateManyInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealUpdateManyMutationInput = {
@@ -399,6 +412,7 @@ export type DraftMealUpdateManyMutationInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealUncheckedUpdateManyInput = {
@@ -411,6 +425,7 @@ export type DraftMealUncheckedUpdateManyInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealListRelationFilter = {
@@ -444,6 +459,7 @@ export type DraftMealCountOrderByAggregateInput = {
   day?: Prisma.SortOrder
   at?: Prisma.SortOrder
   serves?: Prisma.SortOrder
+  image?: Prisma.SortOrder
 }
 
 export type DraftMealAvgOrderByAggregateInput = {
@@ -569,6 +585,7 @@ export type DraftMealCreateWithoutDraftInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepCreateNestedManyWithoutOfMealInput
 }
@@ -581,6 +598,7 @@ export type DraftMealUncheckedCreateWithoutDraftInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepUncheckedCreateNestedManyWithoutOfMealInput
 }
@@ -624,6 +642,7 @@ export type DraftMealScalarWhereInput = {
   day?: Prisma.IntFilter<"DraftMeal"> | number
   at?: Prisma.StringNullableFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntFilter<"DraftMeal"> | number
+  image?: Prisma.JsonNullableFilter<"DraftMeal">
 }
 
 export type DraftMealCreateWithoutLinesInput = {
@@ -634,6 +653,7 @@ export type DraftMealCreateWithoutLinesInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft: Prisma.PlanDraftCreateNestedOneWithoutMealsInput
   steps?: Prisma.DraftStepCreateNestedManyWithoutOfMealInput
 }
@@ -648,6 +668,7 @@ export type DraftMealUncheckedCreateWithoutLinesInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   steps?: Prisma.DraftStepUncheckedCreateNestedManyWithoutOfMealInput
 }
 
@@ -675,6 +696,7 @@ export type DraftMealUpdateWithoutLinesInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft?: Prisma.PlanDraftUpdateOneRequiredWithoutMealsNestedInput
   steps?: Prisma.DraftStepUpdateManyWithoutOfMealNestedInput
 }
@@ -689,6 +711,7 @@ export type DraftMealUncheckedUpdateWithoutLinesInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   steps?: Prisma.DraftStepUncheckedUpdateManyWithoutOfMealNestedInput
 }
 
@@ -700,6 +723,7 @@ export type DraftMealCreateWithoutStepsInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft: Prisma.PlanDraftCreateNestedOneWithoutMealsInput
   lines?: Prisma.DraftLineCreateNestedManyWithoutOfMealInput
 }
@@ -714,6 +738,7 @@ export type DraftMealUncheckedCreateWithoutStepsInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedCreateNestedManyWithoutOfMealInput
 }
 
@@ -741,6 +766,7 @@ export type DraftMealUpdateWithoutStepsInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft?: Prisma.PlanDraftUpdateOneRequiredWithoutMealsNestedInput
   lines?: Prisma.DraftLineUpdateManyWithoutOfMealNestedInput
 }
@@ -755,6 +781,7 @@ export type DraftMealUncheckedUpdateWithoutStepsInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedUpdateManyWithoutOfMealNestedInput
 }
 
@@ -766,6 +793,7 @@ export type DraftMealCreateManyDraftInput = {
   day: number
   at?: string | null
   serves: number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealUpdateWithoutDraftInput = {
@@ -776,6 +804,7 @@ export type DraftMealUpdateWithoutDraftInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUpdateManyWithoutOfMealNestedInput
 }
@@ -788,6 +817,7 @@ export type DraftMealUncheckedUpdateWithoutDraftInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUncheckedUpdateManyWithoutOfMealNestedInput
 }
@@ -800,6 +830,7 @@ export type DraftMealUncheckedUpdateManyWithoutDraftInput = {
   day?: Prisma.IntFieldUpdateOperationsInput | number
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 
@@ -852,6 +883,7 @@ export type DraftMealSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   day?: boolean
   at?: boolean
   serves?: boolean
+  image?: boolean
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
   lines?: boolean | Prisma.DraftMeal$linesArgs<ExtArgs>
   steps?: boolean | Prisma.DraftMeal$stepsArgs<ExtArgs>
@@ -868,6 +900,7 @@ export type DraftMealSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   day?: boolean
   at?: boolean
   serves?: boolean
+  image?: boolean
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["draftMeal"]>
 
@@ -881,6 +914,7 @@ export type DraftMealSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   day?: boolean
   at?: boolean
   serves?: boolean
+  image?: boolean
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["draftMeal"]>
 
@@ -894,9 +928,10 @@ export type DraftMealSelectScalar = {
   day?: boolean
   at?: boolean
   serves?: boolean
+  image?: boolean
 }
 
-export type DraftMealOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "planId" | "position" | "slug" | "title" | "day" | "at" | "serves", ExtArgs["result"]["draftMeal"]>
+export type DraftMealOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "planId" | "position" | "slug" | "title" | "day" | "at" | "serves" | "image", ExtArgs["result"]["draftMeal"]>
 export type DraftMealInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
   lines?: boolean | Prisma.DraftMeal$linesArgs<ExtArgs>
@@ -930,6 +965,10 @@ export type $DraftMealPayload<ExtArgs extends runtime.Types.Extensions.InternalA
      */
     at: string | null
     serves: number
+    /**
+     * As its document names it: file, alt, credit, licence.
+     */
+    image: runtime.JsonValue | null
   }, ExtArgs["result"]["draftMeal"]>
   composites: {}
 }
@@ -1365,6 +1404,7 @@ export interface DraftMealFieldRefs {
   readonly day: Prisma.FieldRef<"DraftMeal", 'Int'>
   readonly at: Prisma.FieldRef<"DraftMeal", 'String'>
   readonly serves: Prisma.FieldRef<"DraftMeal", 'Int'>
+  readonly image: Prisma.FieldRef<"DraftMeal", 'Json'>
 }
     
 

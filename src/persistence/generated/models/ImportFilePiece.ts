@@ -362,10 +362,6 @@ export type ImportFilePieceUncheckedUpdateManyWithoutFileNestedInput = {
   deleteMany?: Prisma.ImportFilePieceScalarWhereInput | Prisma.ImportFilePieceScalarWhereInput[]
 }
 
-export type BytesFieldUpdateOperationsInput = {
-  set?: runtime.Bytes
-}
-
 export type ImportFilePieceCreateWithoutFileInput = {
   position: number
   bytes: runtime.Bytes

@@ -48,6 +48,7 @@ export type PlanDraftMinAggregateOutputType = {
   cooks: number | null
   promisedMinutes: number | null
   region: string | null
+  licence: string | null
   version: number | null
   updatedAt: Date | null
   documentText: string | null
@@ -67,6 +68,7 @@ export type PlanDraftMaxAggregateOutputType = {
   cooks: number | null
   promisedMinutes: number | null
   region: string | null
+  licence: string | null
   version: number | null
   updatedAt: Date | null
   documentText: string | null
@@ -88,6 +90,8 @@ export type PlanDraftCountAggregateOutputType = {
   promisedMinutes: number
   region: number
   claims: number
+  image: number
+  licence: number
   version: number
   updatedAt: number
   documentText: number
@@ -123,6 +127,7 @@ export type PlanDraftMinAggregateInputType = {
   cooks?: true
   promisedMinutes?: true
   region?: true
+  licence?: true
   version?: true
   updatedAt?: true
   documentText?: true
@@ -142,6 +147,7 @@ export type PlanDraftMaxAggregateInputType = {
   cooks?: true
   promisedMinutes?: true
   region?: true
+  licence?: true
   version?: true
   updatedAt?: true
   documentText?: true
@@ -163,6 +169,8 @@ export type PlanDraftCountAggregateInputType = {
   promisedMinutes?: true
   region?: true
   claims?: true
+  image?: true
+  licence?: true
   version?: true
   updatedAt?: true
   documentText?: true
@@ -271,6 +279,8 @@ export type PlanDraftGroupByOutputType = {
   promisedMinutes: number | null
   region: string | null
   claims: string[]
+  image: runtime.JsonValue | null
+  licence: string | null
   version: number
   updatedAt: Date
   documentText: string | null
@@ -315,6 +325,8 @@ export type PlanDraftWhereInput = {
   promisedMinutes?: Prisma.FloatNullableFilter<"PlanDraft"> | number | null
   region?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
+  image?: Prisma.JsonNullableFilter<"PlanDraft">
+  licence?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   version?: Prisma.IntFilter<"PlanDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"PlanDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
@@ -338,6 +350,8 @@ export type PlanDraftOrderByWithRelationInput = {
   promisedMinutes?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   claims?: Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
+  licence?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -365,6 +379,8 @@ export type PlanDraftWhereUniqueInput = Prisma.AtLeast<{
   promisedMinutes?: Prisma.FloatNullableFilter<"PlanDraft"> | number | null
   region?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
+  image?: Prisma.JsonNullableFilter<"PlanDraft">
+  licence?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   version?: Prisma.IntFilter<"PlanDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"PlanDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
@@ -388,6 +404,8 @@ export type PlanDraftOrderByWithAggregationInput = {
   promisedMinutes?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   claims?: Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
+  licence?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -417,6 +435,8 @@ export type PlanDraftScalarWhereWithAggregatesInput = {
   promisedMinutes?: Prisma.FloatNullableWithAggregatesFilter<"PlanDraft"> | number | null
   region?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
+  image?: Prisma.JsonNullableWithAggregatesFilter<"PlanDraft">
+  licence?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"PlanDraft"> | number
   updatedAt?: Prisma.DateTimeWithAggregatesFilter<"PlanDraft"> | Date | string
   documentText?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
@@ -436,6 +456,8 @@ export type PlanDraftCreateInput = {
   promisedMinutes?: number | null
   region?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: string | null
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -459,6 +481,8 @@ export type PlanDraftUncheckedCreateInput = {
   promisedMinutes?: number | null
   region?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: string | null
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -479,6 +503,8 @@ export type PlanDraftUpdateInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -502,6 +528,8 @@ export type PlanDraftUncheckedUpdateInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -524,6 +552,8 @@ export type PlanDraftCreateManyInput = {
   promisedMinutes?: number | null
   region?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: string | null
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -543,6 +573,8 @@ export type PlanDraftUpdateManyMutationInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -564,6 +596,8 @@ export type PlanDraftUncheckedUpdateManyInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -595,6 +629,8 @@ export type PlanDraftCountOrderByAggregateInput = {
   promisedMinutes?: Prisma.SortOrder
   region?: Prisma.SortOrder
   claims?: Prisma.SortOrder
+  image?: Prisma.SortOrder
+  licence?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrder
@@ -621,6 +657,7 @@ export type PlanDraftMaxOrderByAggregateInput = {
   cooks?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrder
   region?: Prisma.SortOrder
+  licence?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrder
@@ -640,6 +677,7 @@ export type PlanDraftMinOrderByAggregateInput = {
   cooks?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrder
   region?: Prisma.SortOrder
+  licence?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrder
@@ -738,6 +776,8 @@ export type PlanDraftCreateWithoutPlanInput = {
   promisedMinutes?: number | null
   region?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: string | null
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -758,6 +798,8 @@ export type PlanDraftUncheckedCreateWithoutPlanInput = {
   promisedMinutes?: number | null
   region?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: string | null
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -794,6 +836,8 @@ export type PlanDraftUpdateWithoutPlanInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -814,6 +858,8 @@ export type PlanDraftUncheckedUpdateWithoutPlanInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -834,6 +880,8 @@ export type PlanDraftCreateWithoutMealsInput = {
   promisedMinutes?: number | null
   region?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: string | null
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -856,6 +904,8 @@ export type PlanDraftUncheckedCreateWithoutMealsInput = {
   promisedMinutes?: number | null
   region?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: string | null
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -891,6 +941,8 @@ export type PlanDraftUpdateWithoutMealsInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -913,6 +965,8 @@ export type PlanDraftUncheckedUpdateWithoutMealsInput = {
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -965,6 +1019,8 @@ export type PlanDraftSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   promisedMinutes?: boolean
   region?: boolean
   claims?: boolean
+  image?: boolean
+  licence?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -989,6 +1045,8 @@ export type PlanDraftSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   promisedMinutes?: boolean
   region?: boolean
   claims?: boolean
+  image?: boolean
+  licence?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1011,6 +1069,8 @@ export type PlanDraftSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   promisedMinutes?: boolean
   region?: boolean
   claims?: boolean
+  image?: boolean
+  licence?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1033,6 +1093,8 @@ export type PlanDraftSelectScalar = {
   promisedMinutes?: boolean
   region?: boolean
   claims?: boolean
+  image?: boolean
+  licence?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1041,7 +1103,7 @@ export type PlanDraftSelectScalar = {
   updatedBy?: boolean
 }
 
-export type PlanDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "planId" | "title" | "summary" | "locale" | "measures" | "serves" | "cooks" | "appliances" | "promisedMinutes" | "region" | "claims" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["planDraft"]>
+export type PlanDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "planId" | "title" | "summary" | "locale" | "measures" | "serves" | "cooks" | "appliances" | "promisedMinutes" | "region" | "claims" | "image" | "licence" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["planDraft"]>
 export type PlanDraftInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   plan?: boolean | Prisma.PlanDefaultArgs<ExtArgs>
   meals?: boolean | Prisma.PlanDraft$mealsArgs<ExtArgs>
@@ -1076,6 +1138,14 @@ export type $PlanDraftPayload<ExtArgs extends runtime.Types.Extensions.InternalA
      */
     region: string | null
     claims: string[]
+    /**
+     * As its document names it: file, alt, credit, licence.
+     */
+    image: runtime.JsonValue | null
+    /**
+     * On what terms others may use its texts.
+     */
+    licence: string | null
     version: number
     updatedAt: Date
     /**
@@ -1528,6 +1598,8 @@ export interface PlanDraftFieldRefs {
   readonly promisedMinutes: Prisma.FieldRef<"PlanDraft", 'Float'>
   readonly region: Prisma.FieldRef<"PlanDraft", 'String'>
   readonly claims: Prisma.FieldRef<"PlanDraft", 'String[]'>
+  readonly image: Prisma.FieldRef<"PlanDraft", 'Json'>
+  readonly licence: Prisma.FieldRef<"PlanDraft", 'String'>
   readonly version: Prisma.FieldRef<"PlanDraft", 'Int'>
   readonly updatedAt: Prisma.FieldRef<"PlanDraft", 'DateTime'>
   readonly documentText: Prisma.FieldRef<"PlanDraft", 'String'>

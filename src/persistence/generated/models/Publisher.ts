@@ -50,6 +50,7 @@ export type PublisherCountAggregateOutputType = {
   currency: number
   languages: number
   description: number
+  image: number
   _all: number
 }
 
@@ -83,6 +84,7 @@ export type PublisherCountAggregateInputType = {
   currency?: true
   languages?: true
   description?: true
+  image?: true
   _all?: true
 }
 
@@ -167,6 +169,7 @@ export type PublisherGroupByOutputType = {
   currency: string | null
   languages: string[]
   description: string | null
+  image: runtime.JsonValue | null
   _count: PublisherCountAggregateOutputType | null
   _min: PublisherMinAggregateOutputType | null
   _max: PublisherMaxAggregateOutputType | null
@@ -199,6 +202,7 @@ export type PublisherWhereInput = {
   currency?: Prisma.StringNullableFilter<"Publisher"> | string | null
   languages?: Prisma.StringNullableListFilter<"Publisher">
   description?: Prisma.StringNullableFilter<"Publisher"> | string | null
+  image?: Prisma.JsonNullableFilter<"Publisher">
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
@@ -208,6 +212,7 @@ export type PublisherWhereInput = {
   audit?: Prisma.AuditEntryListRelationFilter
   changes?: Prisma.ChangeListRelationFilter
   webhooks?: Prisma.WebhookListRelationFilter
+  images?: Prisma.ImageListRelationFilter
 }
 
 export type PublisherOrderByWithRelationInput = {
@@ -219,6 +224,7 @@ export type PublisherOrderByWithRelationInput = {
   currency?: Prisma.SortOrderInput | Prisma.SortOrder
   languages?: Prisma.SortOrder
   description?: Prisma.SortOrderInput | Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
   plans?: Prisma.PlanOrderByRelationAggregateInput
   components?: Prisma.ComponentDraftOrderByRelationAggregateInput
   foods?: Prisma.PublisherFoodOrderByRelationAggregateInput
@@ -228,6 +234,7 @@ export type PublisherOrderByWithRelationInput = {
   audit?: Prisma.AuditEntryOrderByRelationAggregateInput
   changes?: Prisma.ChangeOrderByRelationAggregateInput
   webhooks?: Prisma.WebhookOrderByRelationAggregateInput
+  images?: Prisma.ImageOrderByRelationAggregateInput
 }
 
 export type PublisherWhereUniqueInput = Prisma.AtLeast<{
@@ -242,6 +249,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   currency?: Prisma.StringNullableFilter<"Publisher"> | string | null
   languages?: Prisma.StringNullableListFilter<"Publisher">
   description?: Prisma.StringNullableFilter<"Publisher"> | string | null
+  image?: Prisma.JsonNullableFilter<"Publisher">
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
@@ -251,6 +259,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   audit?: Prisma.AuditEntryListRelationFilter
   changes?: Prisma.ChangeListRelationFilter
   webhooks?: Prisma.WebhookListRelationFilter
+  images?: Prisma.ImageListRelationFilter
 }, "id" | "slug">
 
 export type PublisherOrderByWithAggregationInput = {
@@ -262,6 +271,7 @@ export type PublisherOrderByWithAggregationInput = {
   currency?: Prisma.SortOrderInput | Prisma.SortOrder
   languages?: Prisma.SortOrder
   description?: Prisma.SortOrderInput | Prisma.SortOrder
+  image?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.PublisherCountOrderByAggregateInput
   _max?: Prisma.PublisherMaxOrderByAggregateInput
   _min?: Prisma.PublisherMinOrderByAggregateInput
@@ -279,6 +289,7 @@ export type PublisherScalarWhereWithAggregatesInput = {
   currency?: Prisma.StringNullableWithAggregatesFilter<"Publisher"> | string | null
   languages?: Prisma.StringNullableListFilter<"Publisher">
   description?: Prisma.StringNullableWithAggregatesFilter<"Publisher"> | string | null
+  image?: Prisma.JsonNullableWithAggregatesFilter<"Publisher">
 }
 
 export type PublisherCreateInput = {
@@ -290,6 +301,7 @@ export type PublisherCreateInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -299,6 +311,7 @@ export type PublisherCreateInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateInput = {
@@ -310,6 +323,7 @@ export type PublisherUncheckedCreateInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -319,6 +333,7 @@ export type PublisherUncheckedCreateInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUpdateInput = {
@@ -330,6 +345,7 @@ export type PublisherUpdateInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -339,6 +355,7 @@ export type PublisherUpdateInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateInput = {
@@ -350,6 +367,7 @@ export type PublisherUncheckedUpdateInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -359,6 +377,7 @@ export type PublisherUncheckedUpdateInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateManyInput = {
@@ -370,6 +389,7 @@ export type PublisherCreateManyInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PublisherUpdateManyMutationInput = {
@@ -381,6 +401,7 @@ export type PublisherUpdateManyMutationInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type PublisherUncheckedUpdateManyInput = {
@@ -392,6 +413,7 @@ export type PublisherUncheckedUpdateManyInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type StringNullableListFilter<$PrismaModel = never> = {
@@ -411,6 +433,7 @@ export type PublisherCountOrderByAggregateInput = {
   currency?: Prisma.SortOrder
   languages?: Prisma.SortOrder
   description?: Prisma.SortOrder
+  image?: Prisma.SortOrder
 }
 
 export type PublisherMaxOrderByAggregateInput = {
@@ -594,6 +617,20 @@ export type PublisherUpdateOneRequiredWithoutDiscardedNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutDiscardedInput, Prisma.PublisherUpdateWithoutDiscardedInput>, Prisma.PublisherUncheckedUpdateWithoutDiscardedInput>
 }
 
+export type PublisherCreateNestedOneWithoutImagesInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutImagesInput, Prisma.PublisherUncheckedCreateWithoutImagesInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutImagesInput
+  connect?: Prisma.PublisherWhereUniqueInput
+}
+
+export type PublisherUpdateOneRequiredWithoutImagesNestedInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutImagesInput, Prisma.PublisherUncheckedCreateWithoutImagesInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutImagesInput
+  upsert?: Prisma.PublisherUpsertWithoutImagesInput
+  connect?: Prisma.PublisherWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutImagesInput, Prisma.PublisherUpdateWithoutImagesInput>, Prisma.PublisherUncheckedUpdateWithoutImagesInput>
+}
+
 export type PublisherCreateWithoutTokensInput = {
   id?: string
   slug: string
@@ -603,6 +640,7 @@ export type PublisherCreateWithoutTokensInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -611,6 +649,7 @@ export type PublisherCreateWithoutTokensInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutTokensInput = {
@@ -622,6 +661,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -630,6 +670,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutTokensInput = {
@@ -657,6 +698,7 @@ export type PublisherUpdateWithoutTokensInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -665,6 +707,7 @@ export type PublisherUpdateWithoutTokensInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutTokensInput = {
@@ -676,6 +719,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -684,6 +728,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutAuditInput = {
@@ -695,6 +740,7 @@ export type PublisherCreateWithoutAuditInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -703,6 +749,7 @@ export type PublisherCreateWithoutAuditInput = {
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutAuditInput = {
@@ -714,6 +761,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -722,6 +770,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutAuditInput = {
@@ -749,6 +798,7 @@ export type PublisherUpdateWithoutAuditInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -757,6 +807,7 @@ export type PublisherUpdateWithoutAuditInput = {
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutAuditInput = {
@@ -768,6 +819,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -776,6 +828,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutChangesInput = {
@@ -787,6 +840,7 @@ export type PublisherCreateWithoutChangesInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -795,6 +849,7 @@ export type PublisherCreateWithoutChangesInput = {
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutChangesInput = {
@@ -806,6 +861,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -814,6 +870,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutChangesInput = {
@@ -841,6 +898,7 @@ export type PublisherUpdateWithoutChangesInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -849,6 +907,7 @@ export type PublisherUpdateWithoutChangesInput = {
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutChangesInput = {
@@ -860,6 +919,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -868,6 +928,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutWebhooksInput = {
@@ -879,6 +940,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -887,6 +949,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutWebhooksInput = {
@@ -898,6 +961,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -906,6 +970,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutWebhooksInput = {
@@ -933,6 +998,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -941,6 +1007,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutWebhooksInput = {
@@ -952,6 +1019,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -960,6 +1028,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutComponentsInput = {
@@ -971,6 +1040,7 @@ export type PublisherCreateWithoutComponentsInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
@@ -979,6 +1049,7 @@ export type PublisherCreateWithoutComponentsInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutComponentsInput = {
@@ -990,6 +1061,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
@@ -998,6 +1070,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutComponentsInput = {
@@ -1025,6 +1098,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
@@ -1033,6 +1107,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutComponentsInput = {
@@ -1044,6 +1119,7 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1052,6 +1128,7 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutFoodsInput = {
@@ -1063,6 +1140,7 @@ export type PublisherCreateWithoutFoodsInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
@@ -1071,6 +1149,7 @@ export type PublisherCreateWithoutFoodsInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutFoodsInput = {
@@ -1082,6 +1161,7 @@ export type PublisherUncheckedCreateWithoutFoodsInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
@@ -1090,6 +1170,7 @@ export type PublisherUncheckedCreateWithoutFoodsInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutFoodsInput = {
@@ -1117,6 +1198,7 @@ export type PublisherUpdateWithoutFoodsInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
@@ -1125,6 +1207,7 @@ export type PublisherUpdateWithoutFoodsInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutFoodsInput = {
@@ -1136,6 +1219,7 @@ export type PublisherUncheckedUpdateWithoutFoodsInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1144,6 +1228,7 @@ export type PublisherUncheckedUpdateWithoutFoodsInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutPacksInput = {
@@ -1155,6 +1240,7 @@ export type PublisherCreateWithoutPacksInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -1163,6 +1249,7 @@ export type PublisherCreateWithoutPacksInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutPacksInput = {
@@ -1174,6 +1261,7 @@ export type PublisherUncheckedCreateWithoutPacksInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -1182,6 +1270,7 @@ export type PublisherUncheckedCreateWithoutPacksInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutPacksInput = {
@@ -1209,6 +1298,7 @@ export type PublisherUpdateWithoutPacksInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -1217,6 +1307,7 @@ export type PublisherUpdateWithoutPacksInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutPacksInput = {
@@ -1228,6 +1319,7 @@ export type PublisherUncheckedUpdateWithoutPacksInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1236,6 +1328,7 @@ export type PublisherUncheckedUpdateWithoutPacksInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutPlansInput = {
@@ -1247,6 +1340,7 @@ export type PublisherCreateWithoutPlansInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
@@ -1255,6 +1349,7 @@ export type PublisherCreateWithoutPlansInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutPlansInput = {
@@ -1266,6 +1361,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
@@ -1274,6 +1370,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutPlansInput = {
@@ -1301,6 +1398,7 @@ export type PublisherUpdateWithoutPlansInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
@@ -1309,6 +1407,7 @@ export type PublisherUpdateWithoutPlansInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutPlansInput = {
@@ -1320,6 +1419,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1328,6 +1428,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutDiscardedInput = {
@@ -1339,6 +1440,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -1347,6 +1449,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutDiscardedInput = {
@@ -1358,6 +1461,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   currency?: string | null
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -1366,6 +1470,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutDiscardedInput = {
@@ -1393,6 +1498,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -1401,6 +1507,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutDiscardedInput = {
@@ -1412,10 +1519,112 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherCreateWithoutImagesInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherUncheckedCreateWithoutImagesInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherCreateOrConnectWithoutImagesInput = {
+  where: Prisma.PublisherWhereUniqueInput
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutImagesInput, Prisma.PublisherUncheckedCreateWithoutImagesInput>
+}
+
+export type PublisherUpsertWithoutImagesInput = {
+  update: Prisma.XOR<Prisma.PublisherUpdateWithoutImagesInput, Prisma.PublisherUncheckedUpdateWithoutImagesInput>
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutImagesInput, Prisma.PublisherUncheckedCreateWithoutImagesInput>
+  where?: Prisma.PublisherWhereInput
+}
+
+export type PublisherUpdateToOneWithWhereWithoutImagesInput = {
+  where?: Prisma.PublisherWhereInput
+  data: Prisma.XOR<Prisma.PublisherUpdateWithoutImagesInput, Prisma.PublisherUncheckedUpdateWithoutImagesInput>
+}
+
+export type PublisherUpdateWithoutImagesInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherUncheckedUpdateWithoutImagesInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1437,6 +1646,7 @@ export type PublisherCountOutputType = {
   audit: number
   changes: number
   webhooks: number
+  images: number
 }
 
 export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1449,6 +1659,7 @@ export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensi
   audit?: boolean | PublisherCountOutputTypeCountAuditArgs
   changes?: boolean | PublisherCountOutputTypeCountChangesArgs
   webhooks?: boolean | PublisherCountOutputTypeCountWebhooksArgs
+  images?: boolean | PublisherCountOutputTypeCountImagesArgs
 }
 
 /**
@@ -1524,6 +1735,13 @@ export type PublisherCountOutputTypeCountWebhooksArgs<ExtArgs extends runtime.Ty
   where?: Prisma.WebhookWhereInput
 }
 
+/**
+ * PublisherCountOutputType without action
+ */
+export type PublisherCountOutputTypeCountImagesArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.ImageWhereInput
+}
+
 
 export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -1534,6 +1752,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   currency?: boolean
   languages?: boolean
   description?: boolean
+  image?: boolean
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
   foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
@@ -1543,6 +1762,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
   changes?: boolean | Prisma.Publisher$changesArgs<ExtArgs>
   webhooks?: boolean | Prisma.Publisher$webhooksArgs<ExtArgs>
+  images?: boolean | Prisma.Publisher$imagesArgs<ExtArgs>
   _count?: boolean | Prisma.PublisherCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["publisher"]>
 
@@ -1555,6 +1775,7 @@ export type PublisherSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   currency?: boolean
   languages?: boolean
   description?: boolean
+  image?: boolean
 }, ExtArgs["result"]["publisher"]>
 
 export type PublisherSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -1566,6 +1787,7 @@ export type PublisherSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   currency?: boolean
   languages?: boolean
   description?: boolean
+  image?: boolean
 }, ExtArgs["result"]["publisher"]>
 
 export type PublisherSelectScalar = {
@@ -1577,9 +1799,10 @@ export type PublisherSelectScalar = {
   currency?: boolean
   languages?: boolean
   description?: boolean
+  image?: boolean
 }
 
-export type PublisherOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "createdAt" | "region" | "currency" | "languages" | "description", ExtArgs["result"]["publisher"]>
+export type PublisherOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "createdAt" | "region" | "currency" | "languages" | "description" | "image", ExtArgs["result"]["publisher"]>
 export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
@@ -1590,6 +1813,7 @@ export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalAr
   audit?: boolean | Prisma.Publisher$auditArgs<ExtArgs>
   changes?: boolean | Prisma.Publisher$changesArgs<ExtArgs>
   webhooks?: boolean | Prisma.Publisher$webhooksArgs<ExtArgs>
+  images?: boolean | Prisma.Publisher$imagesArgs<ExtArgs>
   _count?: boolean | Prisma.PublisherCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type PublisherIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -1607,6 +1831,7 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
     audit: Prisma.$AuditEntryPayload<ExtArgs>[]
     changes: Prisma.$ChangePayload<ExtArgs>[]
     webhooks: Prisma.$WebhookPayload<ExtArgs>[]
+    images: Prisma.$ImagePayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1626,6 +1851,10 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
      */
     languages: string[]
     description: string | null
+    /**
+     * As its document names it: file, alt, credit, licence.
+     */
+    image: runtime.JsonValue | null
   }, ExtArgs["result"]["publisher"]>
   composites: {}
 }
@@ -2029,6 +2258,7 @@ export interface Prisma__PublisherClient<T, Null = never, ExtArgs extends runtim
   audit<T extends Prisma.Publisher$auditArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$auditArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AuditEntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   changes<T extends Prisma.Publisher$changesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$changesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ChangePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   webhooks<T extends Prisma.Publisher$webhooksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$webhooksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  images<T extends Prisma.Publisher$imagesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$imagesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ImagePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -2066,6 +2296,7 @@ export interface PublisherFieldRefs {
   readonly currency: Prisma.FieldRef<"Publisher", 'String'>
   readonly languages: Prisma.FieldRef<"Publisher", 'String[]'>
   readonly description: Prisma.FieldRef<"Publisher", 'String'>
+  readonly image: Prisma.FieldRef<"Publisher", 'Json'>
 }
     
 
@@ -2681,6 +2912,30 @@ export type Publisher$webhooksArgs<ExtArgs extends runtime.Types.Extensions.Inte
   take?: number
   skip?: number
   distinct?: Prisma.WebhookScalarFieldEnum | Prisma.WebhookScalarFieldEnum[]
+}
+
+/**
+ * Publisher.images
+ */
+export type Publisher$imagesArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Image
+   */
+  select?: Prisma.ImageSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Image
+   */
+  omit?: Prisma.ImageOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.ImageInclude<ExtArgs> | null
+  where?: Prisma.ImageWhereInput
+  orderBy?: Prisma.ImageOrderByWithRelationInput | Prisma.ImageOrderByWithRelationInput[]
+  cursor?: Prisma.ImageWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.ImageScalarFieldEnum | Prisma.ImageScalarFieldEnum[]
 }
 
 /**

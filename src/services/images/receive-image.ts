@@ -1,0 +1,109 @@
+import { createHash } from "node:crypto";
+import { isImageFile, longestImageFile } from "../../domain/model/image.js";
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
+import { largestImageFile } from "../../imports/images/image-limits.js";
+import { readImage, type ReadImage } from "../../imports/images/read-image.js";
+import type { KeptImage } from "../../persistence/images/image-data.js";
+import { requireScope, type Caller } from "../access/actor.js";
+import type { Deps } from "../deps.js";
+import { upTo } from "../imports/files/receive-file.js";
+import { authorName, write } from "../write.js";
+import { uploadTurns } from "./upload-turns.js";
+
+/** Pictures of one publisher. */
+const mostImages = 5_000;
+
+interface HandedIn {
+  /** Slug. */
+  readonly publisher: string;
+  /** What documents call it; null: nothing yet. */
+  readonly file: string | null;
+  readonly bytes: AsyncIterable<Uint8Array>;
+}
+
+/** A picture that can be used, and whether these bytes made it or were here before. */
+export interface ReceivedImage {
+  readonly image: KeptImage;
+  readonly created: boolean;
+}
+
+/**
+ * Takes a picture: decodes it, keeps it without what its camera wrote into it, and makes the sizes that readers get. From then on documents
+ * mean it by the name. The same bytes as before are the picture from before.
+ * @throws NotAllowed before a byte is read; FileTooLarge; TooManyUploads
+ */
+export async function receiveImage(deps: Deps, caller: Caller, handed: HandedIn): Promise<Result<ReceivedImage>> {
+  const { publisher, file } = handed;
+  requireScope(caller.actor, "WRITE", publisher);
+  if (file !== null && !isImageFile(file)) return failed([badFileName(file, ["file"])]);
+  return uploadTurns.receiving(async () => {
+    const bytes = await collect(handed.bytes);
+    const fileHash = createHash("sha256").update(bytes).digest("hex");
+    const known = await deps.data.images.byFileHash(publisher, fileHash);
+    if (known !== null) return store(deps, caller, handed, known, null);
+    const read = await uploadTurns.decoding(() => readImage(bytes));
+    if (!read.ok) return read;
+    return store(deps, caller, handed, keptOf(read.value, fileHash, caller, deps.clock()), read.value);
+  });
+}
+
+/** What a name of a file has to be. */
+const badFileName = (name: string, path: Problem["path"]): Problem => ({
+  code: "BAD_SHAPE",
+  path,
+  expected: `a file beside or below the document, such as photos/soup.jpg, of at most ${longestImageFile} characters`,
+  got: name.length > 60 ? `${name.slice(0, 59)}…` : name,
+});
+
+async function collect(bytes: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+  const pieces: Uint8Array[] = [];
+  for await (const piece of upTo(largestImageFile, bytes)) pieces.push(piece);
+  return Buffer.concat(pieces);
+}
+
+function keptOf(read: ReadImage, fileHash: string, caller: Caller, at: Date): KeptImage {
+  const { hash, width, height, placeholder, format } = read;
+  const createdBy = authorName(caller.actor);
+  return { hash, width, height, placeholder, format, fileHash, createdAt: at, createdBy, removedAt: null };
+}
+
+/** `read` null: it is here already, and only its name may be new. */
+async function store(
+  deps: Deps,
+  caller: Caller,
+  { publisher, file }: HandedIn,
+  given: KeptImage,
+  read: ReadImage | null,
+): Promise<Result<ReceivedImage>> {
+  const { hash } = given;
+  const before = await deps.data.images.byHash(publisher, hash);
+  const image = before ?? given;
+  if (image.removedAt !== null) {
+    const found = image.removedAt.toISOString().slice(0, 10);
+    return failed([{ code: "IMAGE_REFUSED", path: ["body"], fault: "REMOVED", found }]);
+  }
+  const made = before === null ? read : null;
+  const [named] = file === null ? [null] : await deps.data.images.byNames(publisher, [file]);
+  if (made === null && (file === null || named?.hash === hash)) return ok({ image, created: false });
+  const written = await write(
+    deps,
+    {
+      ...{ caller, scope: "WRITE", publisher, action: "UPLOAD_IMAGE", idempotencyKey: null, path: [] },
+      input: { hash, file },
+    },
+    async ({ data, clock }) => {
+      if (made !== null) {
+        await data.publishers.lock(publisher);
+        const count = await data.images.count(publisher);
+        if (count >= mostImages) {
+          return failed([{ code: "IMAGE_REFUSED", path: ["body"], fault: "TOO_MANY", found: `${count} pictures` }]);
+        }
+        const files = [{ width: 0, format: made.format, bytes: made.kept }, ...made.made];
+        await data.images.add(publisher, { ...given, files });
+      }
+      if (file !== null) await data.images.name(publisher, file, image, clock());
+      return ok({ value: null, subject: { kind: "IMAGE", name: file ?? hash, before: null, after: null } });
+    },
+  );
+  return written.ok ? ok({ image, created: made !== null }) : written;
+}
