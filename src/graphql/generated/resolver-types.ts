@@ -23,17 +23,17 @@ export type AccessToken = {
   readonly __typename?: 'AccessToken';
   /** When it was made. */
   readonly createdAt: Scalars['DateTime']['output'];
-  /** When it stops being taken. Null: never. */
+  /** When it expires. Null if it does not expire. */
   readonly expiresAt: Maybe<Scalars['DateTime']['output']>;
   /** The part of the token that is no secret: the eight characters after `prepwright_`. */
   readonly id: Scalars['ID']['output'];
-  /** When it was last shown, to the minute. Null: never yet. */
+  /** When it was last used, to the minute. Null if it has not been used. */
   readonly lastUsedAt: Maybe<Scalars['DateTime']['output']>;
   /** What it is for. */
   readonly name: Scalars['String']['output'];
-  /** Whose it is. Null: the operator's. */
+  /** Its publisher. Null if it is the operator's. */
   readonly publisher: Maybe<Publisher>;
-  /** When it was taken away. Null: it was not. */
+  /** When it was revoked. Null if it is not revoked. */
   readonly revokedAt: Maybe<Scalars['DateTime']['output']>;
   /** What it may do. */
   readonly scopes: ReadonlyArray<Scope>;
@@ -44,14 +44,14 @@ export type AccessTokenConnection = {
   readonly __typename?: 'AccessTokenConnection';
   /** The entries of this page. */
   readonly edges: ReadonlyArray<AccessTokenEdge>;
-  /** Where this page lies. */
+  /** The place of this page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** One access token in a list. */
 export type AccessTokenEdge = {
   readonly __typename?: 'AccessTokenEdge';
-  /** Place in the list. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The token. */
   readonly node: AccessToken;
@@ -59,15 +59,15 @@ export type AccessTokenEdge = {
 
 /** A food of the open food table to take over. */
 export type AdoptFoodInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
-  /** Its English name. Left out: as the table describes it. */
+  /** Its English name. Default: as the table describes it. */
   readonly name?: InputMaybe<Scalars['String']['input']>;
   /** Its number in the table, five digits; `catalogueFoods(search:)` finds it. */
   readonly ndbNo: Scalars['String']['input'];
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
-  /** Slug of the new food. Left out: made from its name. */
+  /** Slug of the new food. Default: made from its name. */
   readonly slug?: InputMaybe<Scalars['String']['input']>;
 };
 
@@ -82,11 +82,11 @@ export type AllergenFinding = {
   readonly contains: ReadonlyArray<Food>;
   /** Foods whose own data say they may contain it. */
   readonly mayContain: ReadonlyArray<Food>;
-  /** As it must be declared. */
+  /** The name that it must be declared by. */
   readonly name: Scalars['String']['output'];
   /** What is known, over all foods: the least safe of `asIngredient` and `traces`. Unknown spreads. */
   readonly presence: AllergenPresence;
-  /** The amount from which it must be declared. Null: any. */
+  /** The amount from which it must be declared. Null if any amount must be. */
   readonly threshold: Maybe<Scalars['String']['output']>;
   /** Whether traces are possible: UNKNOWN until it is stated of every food, never CONTAINS. */
   readonly traces: AllergenPresence;
@@ -107,13 +107,13 @@ export type AllergenList = {
 
 /** What is known about an allergen in a food or a meal. */
 export type AllergenPresence =
-  /** It is in there. */
+  /** It is contained. */
   | 'CONTAINS'
-  /** Somebody vouches that it is not in there. */
+  /** A source states that it is not in there. */
   | 'DOES_NOT_CONTAIN'
   /** Traces are possible. */
   | 'MAY_CONTAIN'
-  /** Nobody said. Never treat it as absent. */
+  /** Nothing is stated. Never treat it as absent. */
   | 'UNKNOWN';
 
 /** How the region asked for and the allergen lists used belong together. */
@@ -133,7 +133,7 @@ export type AllergenStatement = {
   readonly __typename?: 'AllergenStatement';
   /** Contained, but on none of the lists. */
   readonly alsoContains: ReadonlyArray<Scalars['String']['output']>;
-  /** Region the reader asked for. Null: none. */
+  /** The region that the reader asked for. Null if the reader named none. */
   readonly asked: Maybe<Scalars['String']['output']>;
   /** One entry for every allergen on the lists. */
   readonly findings: ReadonlyArray<AllergenFinding>;
@@ -143,7 +143,7 @@ export type AllergenStatement = {
   readonly lists: ReadonlyArray<AllergenList>;
   /** Whose list was used. */
   readonly reach: AllergenReach;
-  /** Who named the region whose list was used. Null: nobody; everything on any list is answered. */
+  /** Who named the region whose list was used. Null if nobody did; every allergen of any list is then answered. */
   readonly whose: Maybe<RegionOwner>;
 };
 
@@ -228,7 +228,7 @@ export type AuditAction =
   | 'REMOVE_IMAGE'
   /** Something was sent again to a webhook. */
   | 'REPLAY_DELIVERY'
-  /** An access token was taken away. */
+  /** An access token was revoked. */
   | 'REVOKE_TOKEN'
   /** A webhook was given a new secret. */
   | 'ROTATE_WEBHOOK_SECRET'
@@ -238,7 +238,7 @@ export type AuditAction =
   | 'SAVE_FEED'
   /** Foods were saved. */
   | 'SAVE_FOODS'
-  /** A row that an import had put aside was settled. */
+  /** A row that an import had quarantined was resolved. */
   | 'SETTLE_ROW'
   /** An import was asked for. */
   | 'START_IMPORT'
@@ -284,11 +284,11 @@ export type AuditEntry = {
   readonly at: Scalars['DateTime']['output'];
   /** Version of the draft or number of the revision before. Null where there was none. */
   readonly before: Maybe<Scalars['Int']['output']>;
-  /** Who did it. */
+  /** The author of the write. */
   readonly by: AuditAuthor;
   /** Number of the entry. */
   readonly id: Scalars['ID']['output'];
-  /** Whose it is. Null: what all publishers share. */
+  /** Its publisher. Null for what all publishers share. */
   readonly publisher: Maybe<Publisher>;
   /** The request it was done in, as its header `x-request-id` said. Null outside of requests. */
   readonly requestId: Maybe<Scalars['String']['output']>;
@@ -303,14 +303,14 @@ export type AuditEntryConnection = {
   readonly __typename?: 'AuditEntryConnection';
   /** The entries of this page. */
   readonly edges: ReadonlyArray<AuditEntryEdge>;
-  /** Where this page lies. */
+  /** The place of this page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** One entry in the list. */
 export type AuditEntryEdge = {
   readonly __typename?: 'AuditEntryEdge';
-  /** Place in the list. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The entry. */
   readonly node: AuditEntry;
@@ -356,7 +356,7 @@ export type Basis = {
   readonly condition: Maybe<Scalars['String']['output']>;
   /** How many days it gives after the day of making. Of a printed range the upper end. */
   readonly days: Scalars['Float']['output'];
-  /** The lower end of a printed range, by which plans go: 3 of `3 to 4 days`. Null: it prints none. */
+  /** The lower end of a printed range, by which plans go: 3 of `3 to 4 days`. Null if it prints no range. */
   readonly daysFrom: Maybe<Scalars['Float']['output']>;
   /** This one decides. */
   readonly decides: Scalars['Boolean']['output'];
@@ -370,9 +370,9 @@ export type Basis = {
   readonly purpose: KeepingPurpose;
   /** Region of the authority. */
   readonly region: Maybe<Scalars['String']['output']>;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
-  /** Anybody can look it up. False: practice, the writer's own experience, or invented. */
+  /** Anybody can look it up. False for practice, the writer's own experience, and invented figures. */
   readonly sourced: Scalars['Boolean']['output'];
   /** The storage temperature it assumes, in its own words. */
   readonly temperature: Maybe<Scalars['String']['output']>;
@@ -381,9 +381,9 @@ export type Basis = {
 /** The sizes a component can be made in, counted in batches. */
 export type BatchRule = {
   readonly __typename?: 'BatchRule';
-  /** Sizes go up in this step. Null: any size. */
+  /** Sizes go up in this step. Null if any size can be made. */
   readonly increment: Maybe<Scalars['Float']['output']>;
-  /** The most one load holds; more is made in several loads. Null: no limit. */
+  /** The most one load holds; more is made in several loads. Null if there is no limit. */
   readonly max: Maybe<Scalars['Float']['output']>;
   /** The least. */
   readonly min: Scalars['Float']['output'];
@@ -392,13 +392,13 @@ export type BatchRule = {
 /** A food of the open food table, as it is printed there. A food that names its number inherits what it does not say itself. */
 export type CatalogueFood = {
   readonly __typename?: 'CatalogueFood';
-  /** Part of the shop it is found in. */
+  /** The aisle of the shop. */
   readonly aisle: Scalars['String']['output'];
   /** How heavy a millilitre of it is, by form, from its cups and spoons. */
   readonly densities: ReadonlyArray<FoodDensity>;
   /** What the table calls it. */
   readonly description: Scalars['String']['output'];
-  /** What is left of it as purchased once its refuse is thrown away. Empty: the table does not say. */
+  /** What is left of it as purchased once its refuse is thrown away. Empty if the table does not say. */
   readonly edible: ReadonlyArray<EdiblePortion>;
   /** Title of the edition its row stands in; a weight from another one says so itself. */
   readonly edition: Scalars['String']['output'];
@@ -417,14 +417,14 @@ export type CatalogueFoodConnection = {
   readonly __typename?: 'CatalogueFoodConnection';
   /** The foods, each with its cursor. */
   readonly edges: ReadonlyArray<CatalogueFoodEdge>;
-  /** Where the page lies. */
+  /** The place of the page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** A food of the open table in a page. */
 export type CatalogueFoodEdge = {
   readonly __typename?: 'CatalogueFoodEdge';
-  /** Names this place in the list; opaque. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The food. */
   readonly node: CatalogueFood;
@@ -433,13 +433,13 @@ export type CatalogueFoodEdge = {
 /** A caution, with where it comes from. It does not replace local food-safety codes or licensed practice. */
 export type Caution = {
   readonly __typename?: 'Caution';
-  /** What it is about. Empty: everything. */
+  /** What it is about. Empty if it is about everything. */
   readonly about: ReadonlyArray<Keepable>;
-  /** Which. */
+  /** What it is. */
   readonly code: Scalars['String']['output'];
   /** The published rules it rests on. */
   readonly restsOn: ReadonlyArray<Source>;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
   /** The words, the same in every output. */
   readonly text: Scalars['String']['output'];
@@ -463,14 +463,14 @@ export type ChangeConnection = {
   readonly __typename?: 'ChangeConnection';
   /** The entries of this page. */
   readonly edges: ReadonlyArray<ChangeEdge>;
-  /** Where this page lies. */
+  /** The place of this page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** One change in a list. */
 export type ChangeEdge = {
   readonly __typename?: 'ChangeEdge';
-  /** Place in the list, good for ever. */
+  /** An opaque cursor for this place in the list. It never expires. */
   readonly cursor: Scalars['String']['output'];
   /** The change. */
   readonly node: Change;
@@ -484,7 +484,7 @@ export type ChangeKind =
   | 'PLAN_ANSWER_CHANGED'
   /** A revision was published that says what it changes. */
   | 'PLAN_CORRECTED'
-  /** The same, and what was said before is less careful: an allergen, a diet, a shorter keeping time, more sodium. */
+  /** As above, and what readers were told before is less safe: an allergen, a diet, a shorter keeping time, more sodium. */
   | 'PLAN_LESS_SAFE'
   /** A revision was published. */
   | 'PLAN_PUBLISHED'
@@ -496,7 +496,7 @@ export type ChangedPlan = {
   readonly __typename?: 'ChangedPlan';
   /** When that was first found. */
   readonly changedAt: Scalars['DateTime']['output'];
-  /** What readers find otherwise, the less safe first; the first 200. */
+  /** What changed for readers, the less safe first; the first 200. */
   readonly differences: ReadonlyArray<PlanDifference>;
   /** What was said before is less careful than what is said now. */
   readonly lessSafe: Scalars['Boolean']['output'];
@@ -513,7 +513,7 @@ export type Component = Node & {
   readonly id: Scalars['ID']['output'];
   /** A picture of the component. Null: none. */
   readonly image: Maybe<Image>;
-  /** How long it keeps, in its writer's word. */
+  /** How long it keeps, as its writer states it. */
   readonly keeping: ReadonlyArray<KeepingRule>;
   /** What goes into one batch. */
   readonly lines: ReadonlyArray<Line>;
@@ -521,7 +521,7 @@ export type Component = Node & {
   readonly meals: ReadonlyArray<Meal>;
   /** The plan revision that froze it. */
   readonly plan: Plan;
-  /** Other ways to come by it: a tin, a jar, a quicker method. */
+  /** Other ways to get it: a tin, a jar, a quicker method. */
   readonly routes: ReadonlyArray<Route>;
   /** Short name, unique for its publisher. */
   readonly slug: Scalars['String']['output'];
@@ -529,7 +529,7 @@ export type Component = Node & {
   readonly steps: ReadonlyArray<Step>;
   /**
    * How long it keeps, made as written, where it is best kept first, by the published rules of today or of the day it is
-   * made. It keeps as the shortest of its parts. Empty: nobody says of it or of a part, which is no promise.
+   * made. It keeps as the shortest of its parts. Empty if nobody says of it or of a part, which is no promise.
    */
   readonly storage: ReadonlyArray<StorageGuidance>;
   /** Title. */
@@ -554,7 +554,7 @@ export type CorrectPlanInput = {
   readonly changeNote: Scalars['String']['input'];
   /** The version of the plan's draft that was read. */
   readonly expectedVersion: Scalars['Int']['input'];
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
@@ -569,7 +569,7 @@ export type Cost = {
   readonly atTill: Maybe<Money>;
   /** What stays in the cupboard. */
   readonly carriedOver: Maybe<Money>;
-  /** ISO 4217 code. Null: no price is known. */
+  /** ISO 4217 code. Null if no price is known. */
   readonly currency: Maybe<Scalars['String']['output']>;
   /** `used` for each serving. */
   readonly perServing: Maybe<Money>;
@@ -581,7 +581,7 @@ export type Cost = {
 
 /** A new publisher. */
 export type CreatePublisherInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Name shown to readers. */
   readonly name: Scalars['String']['input'];
@@ -591,22 +591,22 @@ export type CreatePublisherInput = {
 
 /** A new access token. */
 export type CreateTokenInput = {
-  /** When it stops being taken: no later than the token that makes it, which is also what counts where this is left out. Of one that does not expire: never. */
+  /** When it expires: no later than the token that creates it, whose expiry is also the default. */
   readonly expiresAt?: InputMaybe<Scalars['DateTime']['input']>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** What it is for, to tell it from others: such as `newsletter script`. */
   readonly name: Scalars['String']['input'];
-  /** Slug of the publisher it is for. Left out: a token of the operator, which only the operator may make. */
+  /** Slug of the publisher it is for. Default: a token of the operator, which only the operator may make. */
   readonly publisher?: InputMaybe<Scalars['String']['input']>;
-  /** What it may do: one scope or more. No scope holds another. */
+  /** Its scopes, at least one. No scope includes another. */
   readonly scopes: ReadonlyArray<Scope>;
 };
 
 /** A token that was made, or what was wrong. */
 export type CreateTokenPayload = {
   readonly __typename?: 'CreateTokenPayload';
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
   /**
    * The token itself, to be sent as `Authorization: Bearer …`. It is shown this once and cannot be found out again. Null if there
@@ -619,13 +619,13 @@ export type CreateTokenPayload = {
 
 /** A new webhook. */
 export type CreateWebhookInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
-  /** Of which kinds of change. Left out or empty: all. */
+  /** The kinds of change that it is told of. Default, and if empty: all. */
   readonly kinds?: InputMaybe<ReadonlyArray<ChangeKind>>;
   /** Slug of the publisher whose changes it is told of. */
   readonly publisher: Scalars['String']['input'];
-  /** Where to: a full address that begins with https://, on a public host. */
+  /** The address to call: it begins with https://, on a public host. */
   readonly url: Scalars['String']['input'];
 };
 
@@ -634,7 +634,7 @@ export type CriticalTask = {
   readonly __typename?: 'CriticalTask';
   /** What it waits for. */
   readonly because: StartReason;
-  /** Which. */
+  /** What it is. */
   readonly task: SessionTask;
   /** The same as a sentence. */
   readonly text: Scalars['String']['output'];
@@ -647,11 +647,11 @@ export type DeleteWebhookPayload = {
   readonly __typename?: 'DeleteWebhookPayload';
   /** Id of the webhook that was removed. Null if there were problems. */
   readonly deleted: Maybe<Scalars['ID']['output']>;
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
-/** How a delivery stands. */
+/** The state of a delivery. */
 export type DeliveryState =
   /** Given up after ten tries, or because the address is gone. `replayWebhookDelivery` sends it again. */
   | 'DEAD'
@@ -669,7 +669,7 @@ export type Diet = {
   readonly claims: ReadonlyArray<DietClaim>;
   /** Code, as `HouseholdInput.diets` takes it. */
   readonly code: Scalars['String']['output'];
-  /** Null: not known. */
+  /** Null if it is not known. */
   readonly fits: Maybe<Scalars['Boolean']['output']>;
   /** What is stated; never a promise. */
   readonly name: Scalars['String']['output'];
@@ -684,7 +684,7 @@ export type DietClaim = {
   readonly __typename?: 'DietClaim';
   /** The law. */
   readonly law: Scalars['String']['output'];
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
   /** The number it sets. */
   readonly threshold: Scalars['String']['output'];
@@ -703,7 +703,7 @@ export type Dimension =
 export type DiscardDraftInput = {
   /** The version that was read. */
   readonly expectedVersion: Scalars['Int']['input'];
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** What it is a draft of. */
   readonly kind: DraftKind;
@@ -718,7 +718,7 @@ export type DiscardDraftPayload = {
   readonly __typename?: 'DiscardDraftPayload';
   /** The draft that is gone. Null if there were problems. */
   readonly discarded: Maybe<DiscardedDraft>;
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
@@ -738,7 +738,7 @@ export type DiscardedDraft = {
   readonly version: Scalars['Int']['output'];
 };
 
-/** How a document is written. */
+/** The format of a document. */
 export type DocumentFormat =
   /** JSON. */
   | 'JSON'
@@ -747,31 +747,31 @@ export type DocumentFormat =
 
 /** A text with one document or several, YAML or JSON. */
 export type DocumentTextInput = {
-  /** What problems call it, such as the name of a file. */
+  /** The name that problems use for it, such as a file name. */
   readonly name: Scalars['String']['input'];
-  /** The text. Several documents are parted by lines of `---`. */
+  /** The text. Several documents are separated by lines of `---`. */
   readonly text: Scalars['String']['input'];
 };
 
-/** What saving documents and publishing their plans would meet. */
+/** What saving documents and publishing their plans would report. */
 export type DocumentsCheck = {
   readonly __typename?: 'DocumentsCheck';
   /** What readers would complain about. Those that are marked STOPS keep a plan from being published. */
   readonly findings: ReadonlyArray<Finding>;
   /** How the lines that are written as text were read, in the order of the documents. Empty where the documents cannot be read at all. */
   readonly lines: ReadonlyArray<TextLine>;
-  /** Why they cannot be saved or even computed: those of all documents at once, each with its place. With any of them, nothing is found yet. */
+  /** What keeps the documents from being saved or computed, each with its place. If there are any, `findings` is empty. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
-/** What a writer has saved and not published, or published and changed since. */
+/** A document that its writer has saved as a draft, whether published or not. */
 export type Draft = {
   readonly __typename?: 'Draft';
   /** The document, as its writer wrote it. */
   readonly document: DraftDocument;
   /** What it is a draft of. */
   readonly kind: DraftKind;
-  /** Whose it is. */
+  /** The publisher that owns it. */
   readonly publisher: Publisher;
   /** Short name, unique for its publisher and kind. */
   readonly slug: Scalars['String']['output'];
@@ -779,18 +779,18 @@ export type Draft = {
   readonly title: Scalars['String']['output'];
   /** When it was saved last. */
   readonly updatedAt: Scalars['DateTime']['output'];
-  /** Who saved it last: the id of a token of the publisher, `operator`, or the name of a part of the service. Null: not known. */
+  /** Who saved it last: the id of a token of the publisher, `operator`, or the name of a part of the service. Null if it is not known. */
   readonly updatedBy: Maybe<Scalars['String']['output']>;
-  /** Goes up with every save. Whoever saves next names the one they read. */
+  /** Grows with every save. The next save must name the version that was read. */
   readonly version: Scalars['Int']['output'];
 };
 
-/** What publishing a draft would meet. */
+/** What publishing a draft would report. */
 export type DraftCheck = {
   readonly __typename?: 'DraftCheck';
   /** What readers would complain about. Those that are marked STOPS keep it from being published. */
   readonly findings: ReadonlyArray<Finding>;
-  /** Why it cannot be published or even computed. With any of them, nothing is found yet. */
+  /** What keeps it from being published or computed. If there are any, `findings` is empty. */
   readonly problems: ReadonlyArray<Problem>;
   /** Version of the draft that was looked at. */
   readonly version: Scalars['Int']['output'];
@@ -801,25 +801,25 @@ export type DraftConnection = {
   readonly __typename?: 'DraftConnection';
   /** The drafts, each with its cursor. */
   readonly edges: ReadonlyArray<DraftEdge>;
-  /** Where the page lies. */
+  /** The place of the page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** A document as its writer wrote it. */
 export type DraftDocument = {
   readonly __typename?: 'DraftDocument';
-  /** How it is written. */
+  /** The format of the text. */
   readonly format: DocumentFormat;
   /** SHA-256 of the text in UTF-8, hex. */
   readonly hash: Scalars['String']['output'];
-  /** The text, with its remarks. */
+  /** The text, with its comments. */
   readonly text: Scalars['String']['output'];
 };
 
 /** A draft in a page. */
 export type DraftEdge = {
   readonly __typename?: 'DraftEdge';
-  /** Names this place in the list; opaque. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The draft. */
   readonly node: Draft;
@@ -836,7 +836,7 @@ export type DraftKind =
   /** A plan. */
   | 'PLAN';
 
-/** So many people who eat the same share of a serving. */
+/** A number of people who eat the same share of a serving. */
 export type EatersInput = {
   /** How many people. */
   readonly count: Scalars['Int']['input'];
@@ -847,11 +847,11 @@ export type EatersInput = {
 /** The share of a food as bought that is left once prepared. */
 export type EdiblePortion = {
   readonly __typename?: 'EdiblePortion';
-  /** The preparation it holds for. Null: the usual trimming. */
+  /** The preparation it holds for. Null for the usual trimming. */
   readonly form: Maybe<Scalars['String']['output']>;
   /** More than 0, at most 1. */
   readonly share: Scalars['Float']['output'];
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
@@ -865,18 +865,18 @@ export type ExpectedDraftInput = {
   readonly version: Scalars['Int']['input'];
 };
 
-/** Where files come from, and how they are read. */
+/** The origin of files, and how they are read. */
 export type Feed = {
   readonly __typename?: 'Feed';
-  /** When it is imported: five fields as in a crontab. Null: only when asked. */
+  /** When it is imported: five fields as in a crontab. Null if it is imported only on request. */
   readonly cron: Maybe<Scalars['String']['output']>;
   /** Whether it is imported at its time. */
   readonly enabled: Scalars['Boolean']['output'];
   /** What its files hold. */
   readonly kind: FeedKind;
-  /** Whose it is. Null: the operator's. */
+  /** Its publisher. Null if it is the operator's. */
   readonly publisher: Maybe<Publisher>;
-  /** How its files are come by and read. */
+  /** How its files are fetched and read. */
   readonly settings: FeedSettings;
   /** Short name, unique among the feeds of its owner. */
   readonly slug: Scalars['String']['output'];
@@ -901,20 +901,20 @@ export type FeedArticleInput = {
   readonly food: Scalars['String']['input'];
 };
 
-/** A column that a file calls otherwise than we do. */
+/** A column that has another name in a file. */
 export type FeedColumn = {
   readonly __typename?: 'FeedColumn';
   /** Its name in the header of the file. */
   readonly inFile: Scalars['String']['output'];
-  /** Our name. */
+  /** The name that this service uses for it. */
   readonly ours: Scalars['String']['output'];
 };
 
-/** A column that a file calls otherwise than we do. */
+/** A column that has another name in a file. */
 export type FeedColumnInput = {
   /** Its name in the header of the file. */
   readonly inFile: Scalars['String']['input'];
-  /** Our name. */
+  /** The name that this service uses for it. */
   readonly ours: Scalars['String']['input'];
 };
 
@@ -926,25 +926,25 @@ export type FeedKind =
   | 'DOCUMENTS'
   /** A table of foods with their nutrients. */
   | 'FOODS'
-  /** A table of packs and what they cost. */
+  /** A table of packs and what they cost: for everybody where the feed is the operator's, else the packs that its publisher adds to foods. */
   | 'PRICES'
-  /** schema.org recipes: JSON-LD, or a saved page that holds it. */
+  /** Recipes in the terms of schema.org: JSON-LD, or a saved page that holds it. */
   | 'RECIPES';
 
 /** Shares above which an import stops and loads nothing; 1 turns one off. */
 export type FeedLimits = {
   readonly __typename?: 'FeedLimits';
-  /** Of what the feed had before: changed. */
+  /** The share of the feed's earlier rows that may change. */
   readonly changed: Scalars['Float']['output'];
-  /** Of what was read: put aside. */
+  /** The share of rows read that may be quarantined. */
   readonly quarantined: Scalars['Float']['output'];
 };
 
 /** Shares above which an import stops and loads nothing, from 0 to 1; 1 turns one off. */
 export type FeedLimitsInput = {
-  /** Of what the feed had before: changed. */
+  /** The share of the feed's earlier rows that may change. */
   readonly changed: Scalars['Float']['input'];
-  /** Of what was read: put aside. */
+  /** The share of rows read that may be quarantined. */
   readonly quarantined: Scalars['Float']['input'];
 };
 
@@ -953,16 +953,16 @@ export type FeedPayload = {
   readonly __typename?: 'FeedPayload';
   /** Null if there were problems. */
   readonly feed: Maybe<Feed>;
-  /** What is wrong. Empty if it was done. */
+  /** What is wrong. Empty if the change was made. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
-/** Where a feed's files come from. */
+/** The origin of a feed's files. */
 export type FeedPlace = {
   readonly __typename?: 'FeedPlace';
   /** Hosts beside that of the address which it may send on to. */
   readonly hosts: ReadonlyArray<Scalars['String']['output']>;
-  /** Which kind of place. */
+  /** The kind of place. */
   readonly kind: FeedPlaceKind;
   /** Path below the folder for imports. Null for other kinds. */
   readonly path: Maybe<Scalars['String']['output']>;
@@ -970,11 +970,11 @@ export type FeedPlace = {
   readonly url: Maybe<Scalars['String']['output']>;
 };
 
-/** Where a feed's files come from. */
+/** The origin of a feed's files. */
 export type FeedPlaceInput = {
-  /** For ADDRESS: hosts beside its own which it may send on to. Left out: none. */
+  /** For ADDRESS: hosts beside its own which it may send on to. Default: none. */
   readonly hosts?: InputMaybe<ReadonlyArray<Scalars['String']['input']>>;
-  /** Which kind of place. */
+  /** The kind of place. */
   readonly kind: FeedPlaceKind;
   /** For FOLDER: path below the folder for imports. */
   readonly path?: InputMaybe<Scalars['String']['input']>;
@@ -988,27 +988,27 @@ export type FeedPlaceKind =
   | 'ADDRESS'
   /** A file below the folder that the operator keeps for imports; of a publisher below the folder of its slug there. */
   | 'FOLDER'
-  /** Files are handed in over REST. */
+  /** Files are uploaded over REST. */
   | 'UPLOAD';
 
-/** How a feed's files are come by and read. */
+/** How a feed's files are fetched and read. */
 export type FeedSettings = {
   readonly __typename?: 'FeedSettings';
   /** Foods by the shop's own numbers of articles, for price lists. */
   readonly articles: ReadonlyArray<FeedArticle>;
-  /** Columns that the file calls otherwise than we do. */
+  /** Columns that have another name in the file. */
   readonly columns: ReadonlyArray<FeedColumn>;
   /** ISO 4217 code where a row names none. */
   readonly currency: Maybe<Scalars['String']['output']>;
-  /** What parts the columns. Null: found out from the header. */
+  /** What separates the columns. Null if it is found from the header. */
   readonly delimiter: Maybe<Scalars['String']['output']>;
   /** Shares above which an import stops and loads nothing. */
   readonly limits: FeedLimits;
-  /** Language of its numbers and words. Null: only numbers that can mean one thing are read. */
+  /** Language of its numbers and words. Null accepts only numbers that can be read in one way. */
   readonly locale: Maybe<Scalars['String']['output']>;
   /** The measures its amounts are written in. */
   readonly measures: MeasureSystem;
-  /** Where files come from. */
+  /** The origin of the files. */
   readonly place: FeedPlace;
   /** Whether plans are published once they are saved. */
   readonly publish: Scalars['Boolean']['output'];
@@ -1018,25 +1018,25 @@ export type FeedSettings = {
   readonly source: Scalars['String']['output'];
 };
 
-/** How a feed's files are come by and read. */
+/** How a feed's files are fetched and read. */
 export type FeedSettingsInput = {
   /** Foods by the shop's own numbers of articles, for price lists: the column `food` may hold one. At most 5,000; of two with the same number the last counts. */
   readonly articles?: InputMaybe<ReadonlyArray<FeedArticleInput>>;
-  /** Columns that the file calls otherwise than we do. */
+  /** Columns that have another name in the file. */
   readonly columns?: InputMaybe<ReadonlyArray<FeedColumnInput>>;
   /** ISO 4217 code where a row names none. */
   readonly currency?: InputMaybe<Scalars['String']['input']>;
-  /** What parts the columns: a comma, a semicolon, a tab or a bar. Left out: found out from the header. */
+  /** What separates the columns: a comma, a semicolon, a tab or a bar. Default: found from the header. */
   readonly delimiter?: InputMaybe<Scalars['String']['input']>;
-  /** Left out: 0.3 and 0.2 for foods and prices, 0.2 of rows put aside for the open food table, none for documents and recipes. */
+  /** Default: 0.3 and 0.2 for foods and prices, 0.2 of rows quarantined for the open food table, none for documents and recipes. */
   readonly limits?: InputMaybe<FeedLimitsInput>;
   /** Language of its numbers and words, such as `en` or `de-AT`. */
   readonly locale?: InputMaybe<Scalars['String']['input']>;
-  /** The measures its amounts are written in. Left out: metric. */
+  /** The measures its amounts are written in. Default: metric. */
   readonly measures?: InputMaybe<MeasureSystem>;
-  /** Where files come from. Left out: they are handed in. */
+  /** The origin of the files. Default: they are uploaded. */
   readonly place?: InputMaybe<FeedPlaceInput>;
-  /** Whether plans are published once they are saved. Left out: no. */
+  /** Whether plans are published once they are saved. Default: no. */
   readonly publish?: InputMaybe<Scalars['Boolean']['input']>;
   /** ISO 3166 code where a row names none. */
   readonly region?: InputMaybe<Scalars['String']['input']>;
@@ -1044,14 +1044,14 @@ export type FeedSettingsInput = {
   readonly source: Scalars['String']['input'];
 };
 
-/** Something a writer should look at. */
+/** Something that a writer should look at. */
 export type Finding = {
   readonly __typename?: 'Finding';
-  /** Title of the meal or component it is about; its slug where it has none. Null: the plan itself. */
+  /** Title of the meal or component it is about; its slug where it has none. Null for the plan itself. */
   readonly about: Maybe<Scalars['String']['output']>;
   /** Code of the caution it is about, for `CAUTION_NOT_NAMED` and `CAUTION_UNKNOWN`; else null. */
   readonly caution: Maybe<Scalars['String']['output']>;
-  /** Which kind it is. */
+  /** The kind. */
   readonly code: FindingCode;
   /** Column in that line, from 1. */
   readonly column: Maybe<Scalars['Int']['output']>;
@@ -1063,7 +1063,7 @@ export type Finding = {
   readonly message: Scalars['String']['output'];
   /** Where: slugs and codes from the plan downwards. */
   readonly path: ReadonlyArray<Scalars['String']['output']>;
-  /** How grave it is. */
+  /** How serious it is. */
   readonly severity: FindingSeverity;
 };
 
@@ -1107,7 +1107,7 @@ export type FindingCode =
   | 'NEEDS_THE_COLD'
   /** Cooked food is kept for a later day, and no step puts it into the cold. */
   | 'NEVER_CHILLED'
-  /** Nobody says how long something keeps. */
+  /** How long something keeps is not stated. */
   | 'NOBODY_SAYS_HOW_LONG'
   /** No kitchen can measure the amount. */
   | 'NOT_MEASURABLE'
@@ -1118,20 +1118,20 @@ export type FindingCode =
   /** The session is longer than promised. */
   | 'SESSION_TOO_LONG';
 
-/** How grave a finding is. */
+/** How serious a finding is. */
 export type FindingSeverity =
   /** The writer decides. */
   | 'LOOK'
-  /** Must be mended before publishing. */
+  /** Must be corrected before publishing. */
   | 'STOPS';
 
 /**
- * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * A food that is bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
  * and has an id of its own.
  */
 export type Food = Node & {
   readonly __typename?: 'Food';
-  /** Part of the shop it is found in. */
+  /** The aisle of the shop. */
   readonly aisle: Scalars['String']['output'];
   /** What is known about allergens. One that is not listed is not known; it is never absent. */
   readonly allergens: ReadonlyArray<FoodAllergen>;
@@ -1145,7 +1145,7 @@ export type Food = Node & {
   readonly diets: ReadonlyArray<FoodDiet>;
   /** What is left of it once prepared. */
   readonly edible: ReadonlyArray<EdiblePortion>;
-  /** Slug of the food it builds on, which all share. Null: it is no publisher's own, or builds on none. */
+  /** Slug of the food it builds on, which all share. Null if the food is shared or builds on none. */
   readonly extends: Maybe<Scalars['String']['output']>;
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
@@ -1153,7 +1153,7 @@ export type Food = Node & {
   readonly keeping: ReadonlyArray<KeepingRule>;
   /** Measures that only this food has, such as a clove or a stick. */
   readonly measures: ReadonlyArray<FoodMeasure>;
-  /** Its name for one, in the language asked for, or else in the food's first language. */
+  /** Its name in the singular, in the language asked for, or else in the food's first language. */
   readonly name: Scalars['String']['output'];
   /** All its names. */
   readonly names: ReadonlyArray<FoodName>;
@@ -1161,30 +1161,30 @@ export type Food = Node & {
   readonly ndbNo: Maybe<Scalars['String']['output']>;
   /** In 100 g of edible portion. One that is not listed is not known; it is never zero. */
   readonly nutrients: ReadonlyArray<FoodNutrient>;
-  /** The publisher whose own food it is. Null: all publishers share it. */
+  /** The publisher whose own food it is. Null if all publishers share it. */
   readonly owner: Maybe<Publisher>;
   /** What shops sell. */
   readonly packs: ReadonlyArray<Pack>;
   /** What one piece gives besides the rest of it: the juice and the zest of a lemon. */
   readonly parts: ReadonlyArray<FoodPart>;
-  /** Sold unchilled and kept on a shelf until it is opened: dry goods, tins, oils. Null: nobody says. */
+  /** Sold unchilled and kept on a shelf until it is opened: dry goods, tins, oils. Null if it is not stated. */
   readonly shelfStable: Maybe<Scalars['Boolean']['output']>;
-  /** What a shopper asks for it by. */
+  /** How a shopper asks for it. */
   readonly shoppedBy: Dimension;
-  /** One ingredient with nothing added: other allergens are no ingredient of it, by nature. Null: nobody says so. */
+  /** One ingredient with nothing added: other allergens are no ingredient of it, by nature. Null if it is not stated. */
   readonly singleIngredient: Maybe<SingleIngredient>;
   /** Short name, the same for the food of today and for every frozen copy of it. */
   readonly slug: Scalars['String']['output'];
   /**
    * How long it keeps on its own, where it is best kept first, by the published rules of today or of the day it is bought.
-   * Empty: nobody says, which is no promise.
+   * Empty if nobody says, which is no promise.
    */
   readonly storage: ReadonlyArray<StorageGuidance>;
 };
 
 
 /**
- * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * A food that is bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
  * and has an id of its own.
  */
 export type FoodNameArgs = {
@@ -1193,7 +1193,7 @@ export type FoodNameArgs = {
 
 
 /**
- * Something bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
+ * A food that is bought. `Query.food` gives what is known today; a food reached through a plan is as that revision froze it,
  * and has an id of its own.
  */
 export type FoodStorageArgs = {
@@ -1209,9 +1209,9 @@ export type FoodAllergen = {
   readonly code: Scalars['String']['output'];
   /** What is known. */
   readonly presence: AllergenPresence;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
-  /** What is said of traces, where that is not what `presence` says. Null: nothing else. */
+  /** What is said of traces, where that is not what `presence` says. Null if nothing else is stated. */
   readonly traces: Maybe<AllergenPresence>;
 };
 
@@ -1233,18 +1233,18 @@ export type FoodConnection = {
   readonly __typename?: 'FoodConnection';
   /** The foods, each with its cursor. */
   readonly edges: ReadonlyArray<FoodEdge>;
-  /** Where the page lies. */
+  /** The place of the page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** How heavy a millilitre is. */
 export type FoodDensity = {
   readonly __typename?: 'FoodDensity';
-  /** The form it holds for, such as `chopped`. Null: as bought. */
+  /** The form it holds for, such as `chopped`. Null for the food as bought. */
   readonly form: Maybe<Scalars['String']['output']>;
   /** Grams in a millilitre. */
   readonly gramsPerMl: Scalars['Float']['output'];
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
@@ -1253,16 +1253,16 @@ export type FoodDiet = {
   readonly __typename?: 'FoodDiet';
   /** Code of the diet. */
   readonly diet: Scalars['String']['output'];
-  /** Null: not known. */
+  /** Null if it is not known. */
   readonly fits: Maybe<Scalars['Boolean']['output']>;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
 /** A food in a page. */
 export type FoodEdge = {
   readonly __typename?: 'FoodEdge';
-  /** Names this place in the list; opaque. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The food. */
   readonly node: Food;
@@ -1270,7 +1270,7 @@ export type FoodEdge = {
 
 /** Narrows a list of foods. What is left out does not narrow. */
 export type FoodFilter = {
-  /** Part of the shop. */
+  /** The aisle of the shop. */
   readonly aisle?: InputMaybe<Scalars['String']['input']>;
   /**
    * Slug of a publisher: its own foods go before others, as its newest published plan has them, or, with the scope READ_DRAFTS, as they
@@ -1290,17 +1290,17 @@ export type FoodMeasure = {
   readonly __typename?: 'FoodMeasure';
   /** Mass of one. */
   readonly grams: Maybe<Scalars['Float']['output']>;
-  /** Word for several. */
+  /** The plural. */
   readonly many: Scalars['String']['output'];
   /** Volume of one. */
   readonly millilitres: Maybe<Scalars['Float']['output']>;
   /** Code; lines name it `own:` and this. */
   readonly name: Scalars['String']['output'];
-  /** Word for one. */
+  /** The singular. */
   readonly one: Scalars['String']['output'];
   /** Pieces in one. */
   readonly pieces: Maybe<Scalars['Float']['output']>;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
@@ -1311,9 +1311,9 @@ export type FoodName = {
   readonly also: ReadonlyArray<Scalars['String']['output']>;
   /** BCP 47 language. */
   readonly language: Scalars['String']['output'];
-  /** For several. */
+  /** The plural. */
   readonly many: Scalars['String']['output'];
-  /** For one. */
+  /** The singular. */
   readonly one: Scalars['String']['output'];
   /** ISO 3166 code, if it is called so only there. */
   readonly region: Maybe<Scalars['String']['output']>;
@@ -1322,11 +1322,11 @@ export type FoodName = {
 /** How much of one nutrient is in 100 g of a food. */
 export type FoodNutrient = {
   readonly __typename?: 'FoodNutrient';
-  /** Which. */
+  /** What it is. */
   readonly nutrient: Nutrient;
   /** In 100 g of edible portion. */
   readonly per100g: Scalars['Float']['output'];
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
@@ -1337,15 +1337,15 @@ export type FoodPart = {
   readonly after: ReadonlyArray<Scalars['String']['output']>;
   /** How long it keeps once its piece is cut, as its writer says. Nobody knows where both are missing. */
   readonly keeping: ReadonlyArray<KeepingRule>;
-  /** Class of published keeping rules for the part by itself. Null: none. */
+  /** Class of published keeping rules for the part by itself. Null if there is none. */
   readonly keepsAs: Maybe<Scalars['String']['output']>;
   /** Name of the part. */
   readonly name: Scalars['String']['output'];
-  /** Nutrients in 100 g of the part by itself. Empty: nobody gives any, and those of the whole are not its own. */
+  /** Nutrients in 100 g of the part by itself. Empty if nobody gives any, and those of the whole are not its own. */
   readonly nutrients: ReadonlyArray<FoodNutrient>;
   /** What one piece gives. */
   readonly perPiece: Amount;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
@@ -1353,25 +1353,25 @@ export type FoodPart = {
 export type HouseholdInput = {
   /** ISO 4217 code to pay in. */
   readonly currency?: InputMaybe<Scalars['String']['input']>;
-  /** Codes of the diets to keep to. Twice the same is once. */
+  /** Codes of the diets to keep to. Repeating one changes nothing. */
   readonly diets: ReadonlyArray<Scalars['String']['input']>;
   /** Who eats, if not everybody eats a whole serving. The counts add up to the servings asked for. */
   readonly eaters?: InputMaybe<ReadonlyArray<EatersInput>>;
-  /** The reader's own kitchen. Left out: the one the plan assumes. */
+  /** The reader's own kitchen. Default: the one the plan assumes. */
   readonly kitchen?: InputMaybe<KitchenInput>;
   /** BCP 47 tag of the reader's language. */
   readonly locale?: InputMaybe<Scalars['String']['input']>;
-  /** Measures to show amounts in. Left out: those of the plan. */
+  /** Measures to show amounts in. Default: those of the plan. */
   readonly measures?: InputMaybe<MeasureSystem>;
   /** What is already in the kitchen. Lines that only differ in the amount are added up. */
   readonly onHand: ReadonlyArray<OnHandInput>;
-  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Left out: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
+  /** ISO 3166 code of where the reader shops and eats: picks packs, keeping rules and allergen lists. Default: the region of the plan, or else of its publisher; without either the strictest rules of all regions. */
   readonly region?: InputMaybe<Scalars['String']['input']>;
-  /** How to come by components that can be made or bought. */
+  /** How to get components that can be made or bought. */
   readonly routes?: InputMaybe<RoutesInput>;
   /** When the prep session begins; gives dates to what keeps until when. */
   readonly sessionStart?: InputMaybe<SessionStartInput>;
-  /** Foods to swap wherever a line offers it. Twice the same is once. */
+  /** Foods to swap wherever a line offers it. Repeating one changes nothing. */
   readonly swaps: ReadonlyArray<SwapInput>;
 };
 
@@ -1419,11 +1419,11 @@ export type ImageFormat =
 /** What an import did to one thing. */
 export type ImportChange = {
   readonly __typename?: 'ImportChange';
-  /** What readers find otherwise. */
+  /** What changed for readers. */
   readonly differences: ReadonlyArray<ImportDifference>;
   /** It was not there before. */
   readonly isNew: Scalars['Boolean']['output'];
-  /** Whose word was replaced: a source, or who had saved the draft. Null: the feed's own, or nobody's. */
+  /** The earlier source that was replaced: a source, or who had saved the draft. Null if it was the feed's own, or there was none. */
   readonly superseded: Maybe<Scalars['String']['output']>;
   /** Such as `plan barley-days`, `food egg` or `pack box-of-6 of egg`. */
   readonly what: Scalars['String']['output'];
@@ -1446,14 +1446,14 @@ export type ImportCounts = {
   readonly unchanged: Scalars['Int']['output'];
 };
 
-/** One thing that readers find otherwise. */
+/** One thing that changed for readers. */
 export type ImportDifference = {
   readonly __typename?: 'ImportDifference';
-  /** What it is. Null: it is gone. */
+  /** What it is. Null if it is gone. */
   readonly after: Maybe<Scalars['String']['output']>;
-  /** What it was. Null: it is new. */
+  /** What it was. Null if it is new. */
   readonly before: Maybe<Scalars['String']['output']>;
-  /** Which. */
+  /** What it is. */
   readonly what: Scalars['String']['output'];
 };
 
@@ -1464,7 +1464,7 @@ export type ImportOnlyToken = {
   readonly feeds: ReadonlyArray<Scalars['String']['output']>;
   /** What it is called. */
   readonly name: Scalars['String']['output'];
-  /** Slug of whose it is. Null: the operator's. */
+  /** Slug of its publisher. Null if it is the operator's. */
   readonly publisher: Maybe<Scalars['String']['output']>;
   /** Id of the token. */
   readonly token: Scalars['ID']['output'];
@@ -1472,7 +1472,7 @@ export type ImportOnlyToken = {
   readonly until: Scalars['DateTime']['output'];
 };
 
-/** What became of an import. */
+/** The result of an import. */
 export type ImportReport = {
   readonly __typename?: 'ImportReport';
   /** What it changed for readers, or in a dry run would; the first 200. */
@@ -1492,17 +1492,17 @@ export type ImportRun = {
   readonly __typename?: 'ImportRun';
   /** Rows so far. At the end, `read` is the sum of the others. */
   readonly counts: ImportCounts;
-  /** When it was asked for. */
+  /** When it was requested. */
   readonly createdAt: Scalars['DateTime']['output'];
   /** When it ended. */
   readonly endedAt: Maybe<Scalars['DateTime']['output']>;
   /** The feed it is of. */
   readonly feed: Feed;
-  /** How often its file could not be had for a reason that may pass. */
+  /** How often fetching its file failed for a reason that may pass. */
   readonly fetchesFailed: Scalars['Int']['output'];
-  /** Id of its file. Null: it has none, or none yet. */
+  /** Id of its file. Null if it has no file, or none yet. */
   readonly file: Maybe<Scalars['ID']['output']>;
-  /** Whether it loads although a limit is passed. */
+  /** Whether it loads even if it exceeds a limit. */
   readonly force: Scalars['Boolean']['output'];
   /** When its worker was last heard of. */
   readonly heartbeatAt: Maybe<Scalars['DateTime']['output']>;
@@ -1510,13 +1510,13 @@ export type ImportRun = {
   readonly id: Scalars['ID']['output'];
   /** What it is to do. */
   readonly kind: ImportRunKind;
-  /** When its file is tried again. Null: it does not wait for that. */
+  /** When its file is tried again. Null if it is not waiting for its file. */
   readonly nextAt: Maybe<Scalars['DateTime']['output']>;
-  /** Why it stopped or failed; while its file is to be tried again, why it could not be had. */
+  /** Why it stopped or failed; while its file is to be tried again, why it could not be fetched. */
   readonly problems: ReadonlyArray<Problem>;
   /** When a worker first took it up. */
   readonly startedAt: Maybe<Scalars['DateTime']['output']>;
-  /** How far it is. */
+  /** Its progress. */
   readonly state: ImportRunState;
   /** Id of the import that it takes back. */
   readonly undoes: Maybe<Scalars['ID']['output']>;
@@ -1527,14 +1527,14 @@ export type ImportRunConnection = {
   readonly __typename?: 'ImportRunConnection';
   /** The entries of this page. */
   readonly edges: ReadonlyArray<ImportRunEdge>;
-  /** Where this page lies. */
+  /** The place of this page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** One entry in the list. */
 export type ImportRunEdge = {
   readonly __typename?: 'ImportRunEdge';
-  /** Place in the list. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The entry. */
   readonly node: ImportRun;
@@ -1542,7 +1542,7 @@ export type ImportRunEdge = {
 
 /** Which import. */
 export type ImportRunInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Its id. */
   readonly run: Scalars['ID']['input'];
@@ -1554,21 +1554,21 @@ export type ImportRunKind =
   | 'DRY_RUN'
   /** Load its file. */
   | 'LOAD'
-  /** Take another import back. */
+  /** Undo another import. */
   | 'UNDO';
 
 /** An import, or why there is none. */
 export type ImportRunPayload = {
   readonly __typename?: 'ImportRunPayload';
-  /** What is wrong. Empty if it was done. */
+  /** What is wrong. Empty if the change was made. */
   readonly problems: ReadonlyArray<Problem>;
   /** Null if there were problems. */
   readonly run: Maybe<ImportRun>;
 };
 
-/** How far an import is. */
+/** The progress of an import. */
 export type ImportRunState =
-  /** Somebody stopped it. */
+  /** A user disabled it. */
   | 'CANCELLED'
   /** It is done. */
   | 'DONE'
@@ -1607,22 +1607,22 @@ export type KeepingPurpose =
   /** The eater. */
   | 'SAFETY';
 
-/** How long something keeps, in somebody's word. */
+/** How long something keeps, as somebody states it. */
 export type KeepingRule = {
   readonly __typename?: 'KeepingRule';
   /** The rule holds only then. */
   readonly condition: Maybe<Scalars['String']['output']>;
-  /** In what. */
+  /** The container. */
   readonly container: Maybe<Scalars['String']['output']>;
   /** How many days. */
   readonly days: Scalars['Float']['output'];
-  /** Where. */
+  /** The place. */
   readonly place: StoragePlace;
   /** What the end protects: of what freezes, quality, of anything else the eater, unless its source says so. */
   readonly purpose: KeepingPurpose;
-  /** Where the figure was published for, as an ISO 3166 code. Null: nobody says. */
+  /** Where the figure was published for, as an ISO 3166 code. Null if it is not stated. */
   readonly region: Maybe<Scalars['String']['output']>;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
@@ -1630,7 +1630,7 @@ export type KeepingRule = {
 export type KitchenInput = {
   /** Appliances of which there are more or fewer than the plan assumes. */
   readonly appliances: ReadonlyArray<ApplianceInput>;
-  /** How many cook together, from 1 to 20. Left out: as many as the plan assumes. */
+  /** How many cook together, from 1 to 20. Default: as many as the plan assumes. */
   readonly cooks?: InputMaybe<Scalars['Int']['input']>;
 };
 
@@ -1662,24 +1662,24 @@ export type LateMeal = {
   readonly __typename?: 'LateMeal';
   /** The hour its writer gives, `HH:MM`. */
   readonly at: Scalars['String']['output'];
-  /** Which. */
+  /** What it is. */
   readonly meal: Meal;
-  /** When it is ready at the earliest, `HH:MM` on the clock of the session's place, reckoned from 09:00 without a start. Null: not before midnight. */
+  /** When it is ready at the earliest, `HH:MM` on the clock of the session's place, reckoned from 09:00 without a start. Null if it is not ready before midnight. */
   readonly readyAt: Maybe<Scalars['String']['output']>;
 };
 
 /** An amount of a food, a part of one, or a component. */
 export type Line = {
   readonly __typename?: 'Line';
-  /** How much. Null: to taste. */
+  /** How much. Null if it is added to taste. */
   readonly amount: Maybe<Amount>;
   /** Unique inside its meal or component, and stable. */
   readonly code: Scalars['String']['output'];
   /** The component, if it is one. */
   readonly component: Maybe<Component>;
-  /** What one of the pieces weighs that `amount` counts, as in 4 potatoes of 170 g. Null: what one of the food usually does. */
+  /** What one of the pieces weighs that `amount` counts, as in 4 potatoes of 170 g. Null for the food's usual weight of a piece. */
   readonly each: Maybe<Amount>;
-  /** Share of it that is eaten, as an exact fraction; `0`: thrown away. Null: all that is not poured away. */
+  /** Share of it that is eaten, as an exact fraction; `0`: thrown away. Null if all of it is eaten that is not poured away. */
   readonly eaten: Maybe<Scalars['String']['output']>;
   /** Only with `POWER`. */
   readonly exponent: Maybe<Scalars['Float']['output']>;
@@ -1689,7 +1689,7 @@ export type Line = {
   readonly food: Maybe<Food>;
   /** The form it was measured in, such as `chopped`. */
   readonly form: Maybe<Scalars['String']['output']>;
-  /** A short mark beside the line. */
+  /** A short mark shown beside the line. */
   readonly mark: Maybe<Scalars['String']['output']>;
   /** Before or after trimming. */
   readonly measured: Measured;
@@ -1720,14 +1720,14 @@ export type LinesRead = {
 export type LoadRuleSetInput = {
   /** One YAML document each of the kinds `rule-set`, `keeping-classes`, `food-safety`, `cautions` and `allergens`, in any files. */
   readonly files: ReadonlyArray<RuleFileInput>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
 };
 
 /** A set that was loaded, or what was wrong. */
 export type LoadRuleSetPayload = {
   readonly __typename?: 'LoadRuleSetPayload';
-  /** Empty if all went well. Each path begins with `input`, `files` and the place of the file. */
+  /** Empty on success. Each path begins with `input`, `files` and the place of the file. */
   readonly problems: ReadonlyArray<Problem>;
   /** Null if there were problems. */
   readonly ruleSet: Maybe<RuleSet>;
@@ -1804,16 +1804,16 @@ export type MorningImport = {
   readonly __typename?: 'MorningImport';
   /** The import. */
   readonly run: ImportRun;
-  /** Whose word it replaced: sources, or who had saved a draft. */
+  /** The earlier source that it replaced: sources, or who had saved a draft. */
   readonly superseded: ReadonlyArray<Scalars['String']['output']>;
-  /** Rows that it put aside, and that nobody has mended or passed over since. */
+  /** Quarantined rows that nobody has corrected or skipped yet. */
   readonly toMend: Scalars['Int']['output'];
 };
 
-/** What became of the imports of a night. */
+/** The results of the imports of a night. */
 export type MorningReport = {
   readonly __typename?: 'MorningReport';
-  /** Imports that ended from then on … */
+  /** Start of the time it covers. */
   readonly from: Scalars['DateTime']['output'];
   /** Access tokens from before 0.2.0 that publish with the scope IMPORT alone, through feeds of that time; the first 100. */
   readonly importOnlyTokens: ReadonlyArray<ImportOnlyToken>;
@@ -1825,13 +1825,13 @@ export type MorningReport = {
   readonly moreImports: Scalars['Boolean']['output'];
   /** Published plans of which a review found something new in that time, the less safe first; the first 100. */
   readonly plans: ReadonlyArray<ChangedPlan>;
-  /** … until now. */
+  /** End of the time it covers: the moment of the request. */
   readonly to: Scalars['DateTime']['output'];
 };
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type Mutation = {
   readonly __typename?: 'Mutation';
@@ -1839,99 +1839,101 @@ export type Mutation = {
    * Saves a food of the open food table as a food of the publisher's own, as a draft to be completed: its name and aisle, and by its
    * number its nutrients and measures. Its allergens are unknown until somebody says them. Refused where all publishers share a food of
    * that slug (`FOOD_IS_SHARED`), where there is a draft of it (`STALE_DRAFT`), or where the table has no such number (`UNKNOWN_CODE`).
-   * The scope WRITE may.
+   * Requires the scope WRITE.
    */
   readonly adoptFood: SaveDraftPayload;
-  /** Stops an import that waits or goes on. What it loaded stays. Asks for the scope IMPORT. */
+  /** Cancels an import that waits or runs. What it has loaded stays. Requires the scope IMPORT. */
   readonly cancelImport: ImportRunPayload;
   /**
-   * Publishes the draft of a plan that was published before, with a note for its readers. Refused where nothing would change. The
-   * scope PUBLISH may.
+   * Publishes the draft of a plan that was published before, with a note for its readers. Refused where nothing would change.
+   * Requires the scope PUBLISH.
    */
   readonly correctPlan: PublishPlanPayload;
-  /** Makes a new publisher. The operator's tokens with the scope ADMIN may. */
+  /** Creates a publisher. Requires an operator's token with the scope ADMIN. */
   readonly createPublisher: PublisherPayload;
-  /** Makes an access token. Its publisher's own tokens with the scope ADMIN and the operator's may. */
+  /** Creates an access token. Requires a token of that publisher, or of the operator, with the scope ADMIN. */
   readonly createToken: CreateTokenPayload;
-  /** Tells an address of a publisher's changes and ended imports from now on. Asks for the scope ADMIN. */
+  /** Creates a webhook: an address that is told of a publisher's changes and ended imports from now on. Requires the scope ADMIN. */
   readonly createWebhook: WebhookSecretPayload;
-  /** Removes a webhook and the list of its deliveries. Asks for the scope ADMIN. */
+  /** Removes a webhook and the list of its deliveries. Requires the scope ADMIN. */
   readonly deleteWebhook: DeleteWebhookPayload;
   /**
-   * Throws a draft away, with its text: a component or a food of the publisher's own is withdrawn so. What was published stays.
-   * Drafts that name it are listed. The scope WRITE may.
+   * Deletes a draft, with its text: a component or a food of the publisher's own is withdrawn so. What was published stays.
+   * Drafts that name it are listed. Requires the scope WRITE.
    */
   readonly discardDraft: DiscardDraftPayload;
   /**
    * Loads published rules as a set of their own, whole or not at all. From its first day on every answer is computed by it; the
-   * sets before it stay. The operator's tokens with the scope ADMIN may.
+   * sets before it stay. Requires an operator's token with the scope ADMIN.
    */
   readonly loadRuleSet: LoadRuleSetPayload;
   /**
    * Publishes the draft of a plan with its component drafts and the foods of today: one frozen revision, or nothing. Refused where the
-   * writer's check finds what stops publishing. The scope PUBLISH may.
+   * writer's check finds what stops publishing. Requires the scope PUBLISH.
    */
   readonly publishPlan: PublishPlanPayload;
-  /** Removes a feed with its files and imports, and the packs it lists; drafts, foods and rows of the open food table it brought stay. Asks for the scope IMPORT. */
+  /** Removes a feed with its files and imports, and the packs it lists; drafts, foods and rows of the open food table it brought stay. Requires the scope IMPORT. */
   readonly removeFeed: RemoveFeedPayload;
   /**
    * Removes a picture that was published by mistake, for good: its bytes are deleted, every plan is shown without it, and the same picture is
    * not taken again. Whoever has it in a cache has it for a day at most. Scope: `PUBLISH`.
    */
   readonly removeImage: RemoveImagePayload;
-  /** Queues an import of the file of an earlier one, with the rules and foods of today. Asks for the scope IMPORT. */
+  /** Queues an import of the file of an earlier one, with the rules and foods of today. Requires the scope IMPORT. */
   readonly replayImport: ImportRunPayload;
-  /** Sends something again, from the first try on. Asks for the scope ADMIN. */
+  /** Sends a delivery again, starting with its first attempt. Requires the scope ADMIN. */
   readonly replayWebhookDelivery: WebhookDeliveryPayload;
-  /** Takes an access token away for good, at once. Its publisher's own tokens with the scope ADMIN and the operator's may. */
+  /** Revokes an access token at once and for good. Requires a token of that publisher, or of the operator, with the scope ADMIN. */
   readonly revokeToken: RevokeTokenPayload;
-  /** Gives a webhook a new secret. For a day the old one signs beside it. Asks for the scope ADMIN. */
+  /** Gives a webhook a new secret. The old secret goes on signing for a day. Requires the scope ADMIN. */
   readonly rotateWebhookSecret: WebhookSecretPayload;
-  /** Saves the document of one component as a draft. The scope WRITE may. */
+  /** Saves the document of one component as a draft. Requires the scope WRITE. */
   readonly saveComponentDraft: SaveDraftPayload;
   /**
-   * Saves documents as drafts, all of them or none, in any order: a plan with its components. The scope WRITE may. Foods are
-   * saved as the publisher's own; those of the operator's tokens that extend no other, all publishers share.
+   * Saves documents as drafts, such as a plan with its components: all of them or none, in any order. Requires the scope WRITE.
+   * Foods are saved as the publisher's own. Foods that an operator's token saves and that extend no other are shared by all
+   * publishers.
    */
   readonly saveDocuments: SaveDocumentsPayload;
   /**
-   * Makes a feed, or replaces the one of that owner and slug. Feeds of foods, of the open food table and of prices are the operator's, since foods are shared;
-   * feeds of documents and recipes belong to a publisher. Asks for the scope IMPORT, and for PUBLISH where the feed publishes.
+   * Creates a feed, or replaces the one with that owner and slug. Feeds of foods and of the open food table are the operator's, since these are shared;
+   * feeds of documents and recipes belong to a publisher. A price list of the operator is for everybody, one of a publisher becomes the packs that it adds to foods, as drafts.
+   * Requires the scope IMPORT, and PUBLISH where the feed publishes.
    */
   readonly saveFeed: FeedPayload;
-  /** Saves the document of one food of the publisher's own as a draft. The scope WRITE may. */
+  /** Saves the document of one food of the publisher's own as a draft. Requires the scope WRITE. */
   readonly saveFoodDraft: SaveDraftPayload;
-  /** Saves foods, which all publishers share, all of them or none. The operator's tokens with the scope WRITE may. */
+  /** Saves foods, which all publishers share, all of them or none. Requires an operator's token with the scope WRITE. */
   readonly saveFoods: SaveFoodsPayload;
-  /** Saves the document of one plan as a draft. The scope WRITE may. */
+  /** Saves the document of one plan as a draft. Requires the scope WRITE. */
   readonly savePlanDraft: SaveDraftPayload;
-  /** Settles something that an import put aside: mended, it is imported alone; without a text it is passed over. Asks for the scope IMPORT. */
+  /** Resolves a row that an import quarantined: with a corrected text it is imported alone, without a text it is skipped. Requires the scope IMPORT. */
   readonly settleRow: SettleRowPayload;
-  /** Queues an import of a feed; of one feed one at a time waits or goes on. Asks for the scope IMPORT. */
+  /** Queues an import of a feed. A feed has at most one import that waits or runs. Requires the scope IMPORT. */
   readonly startImport: ImportRunPayload;
-  /** Queues an undo of an import: what it did is taken back, but for what somebody changed since. Asks for the scope IMPORT. */
+  /** Queues the undo of an import: its changes are reverted, except what somebody has changed since. Requires the scope IMPORT. */
   readonly undoImport: ImportRunPayload;
   /**
    * Takes a plan back as a whole: every revision of it that is in force is withdrawn. Its own address says so, with the reason (status
    * 410; here the code `WITHDRAWN`), feeds tell their readers, and each revision is still found by its number. Publishing it again puts it in
-   * force again. The scope PUBLISH may.
+   * force again. Requires the scope PUBLISH.
    */
   readonly unpublishPlan: WithdrawPlanPayload;
-  /** Gives a publisher another name. The operator's tokens with the scope ADMIN may. */
+  /** Renames a publisher. Requires an operator's token with the scope ADMIN. */
   readonly updatePublisher: PublisherPayload;
-  /** Stops a webhook, or lets it go on. Asks for the scope ADMIN. */
+  /** Disables or enables a webhook. Requires the scope ADMIN. */
   readonly updateWebhook: WebhookPayload;
   /**
-   * Takes a revision out of force, with a reason for its readers. It is still found by its number; the plan's own address falls back to
-   * the newest revision in force, unless `then` says otherwise. The scope PUBLISH may.
+   * Withdraws a revision, with a reason for its readers. It is still found by its number; the plan's own address falls back to
+   * the newest revision in force, unless `then` says otherwise. Requires the scope PUBLISH.
    */
   readonly withdrawPlan: WithdrawPlanPayload;
 };
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationAdoptFoodArgs = {
   input: AdoptFoodInput;
@@ -1939,8 +1941,8 @@ export type MutationAdoptFoodArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationCancelImportArgs = {
   input: ImportRunInput;
@@ -1948,8 +1950,8 @@ export type MutationCancelImportArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationCorrectPlanArgs = {
   input: CorrectPlanInput;
@@ -1957,8 +1959,8 @@ export type MutationCorrectPlanArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationCreatePublisherArgs = {
   input: CreatePublisherInput;
@@ -1966,8 +1968,8 @@ export type MutationCreatePublisherArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationCreateTokenArgs = {
   input: CreateTokenInput;
@@ -1975,8 +1977,8 @@ export type MutationCreateTokenArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationCreateWebhookArgs = {
   input: CreateWebhookInput;
@@ -1984,8 +1986,8 @@ export type MutationCreateWebhookArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationDeleteWebhookArgs = {
   input: WebhookInput;
@@ -1993,8 +1995,8 @@ export type MutationDeleteWebhookArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationDiscardDraftArgs = {
   input: DiscardDraftInput;
@@ -2002,8 +2004,8 @@ export type MutationDiscardDraftArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationLoadRuleSetArgs = {
   input: LoadRuleSetInput;
@@ -2011,8 +2013,8 @@ export type MutationLoadRuleSetArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationPublishPlanArgs = {
   input: PublishPlanInput;
@@ -2020,8 +2022,8 @@ export type MutationPublishPlanArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationRemoveFeedArgs = {
   input: RemoveFeedInput;
@@ -2029,8 +2031,8 @@ export type MutationRemoveFeedArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationRemoveImageArgs = {
   input: RemoveImageInput;
@@ -2038,8 +2040,8 @@ export type MutationRemoveImageArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationReplayImportArgs = {
   input: ReplayImportInput;
@@ -2047,8 +2049,8 @@ export type MutationReplayImportArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationReplayWebhookDeliveryArgs = {
   input: ReplayWebhookDeliveryInput;
@@ -2056,8 +2058,8 @@ export type MutationReplayWebhookDeliveryArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationRevokeTokenArgs = {
   input: RevokeTokenInput;
@@ -2065,8 +2067,8 @@ export type MutationRevokeTokenArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationRotateWebhookSecretArgs = {
   input: WebhookInput;
@@ -2074,8 +2076,8 @@ export type MutationRotateWebhookSecretArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationSaveComponentDraftArgs = {
   input: SaveDraftInput;
@@ -2083,8 +2085,8 @@ export type MutationSaveComponentDraftArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationSaveDocumentsArgs = {
   input: SaveDocumentsInput;
@@ -2092,8 +2094,8 @@ export type MutationSaveDocumentsArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationSaveFeedArgs = {
   input: SaveFeedInput;
@@ -2101,8 +2103,8 @@ export type MutationSaveFeedArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationSaveFoodDraftArgs = {
   input: SaveDraftInput;
@@ -2110,8 +2112,8 @@ export type MutationSaveFoodDraftArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationSaveFoodsArgs = {
   input: SaveFoodsInput;
@@ -2119,8 +2121,8 @@ export type MutationSaveFoodsArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationSavePlanDraftArgs = {
   input: SaveDraftInput;
@@ -2128,8 +2130,8 @@ export type MutationSavePlanDraftArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationSettleRowArgs = {
   input: SettleRowInput;
@@ -2137,8 +2139,8 @@ export type MutationSettleRowArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationStartImportArgs = {
   input: StartImportInput;
@@ -2146,8 +2148,8 @@ export type MutationStartImportArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationUndoImportArgs = {
   input: ImportRunInput;
@@ -2155,8 +2157,8 @@ export type MutationUndoImportArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationUnpublishPlanArgs = {
   input: UnpublishPlanInput;
@@ -2164,8 +2166,8 @@ export type MutationUnpublishPlanArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationUpdatePublisherArgs = {
   input: UpdatePublisherInput;
@@ -2173,8 +2175,8 @@ export type MutationUpdatePublisherArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationUpdateWebhookArgs = {
   input: UpdateWebhookInput;
@@ -2182,8 +2184,8 @@ export type MutationUpdateWebhookArgs = {
 
 
 /**
- * Everything that can be changed. Each takes one `input` and answers with what it made or changed, or with `problems`; if there is
- * a problem, nothing was changed. Who may not do it at all gets an error with the code UNAUTHENTICATED or FORBIDDEN.
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
  */
 export type MutationWithdrawPlanArgs = {
   input: WithdrawPlanInput;
@@ -2198,9 +2200,9 @@ export type NamingDraft = {
   readonly slug: Scalars['String']['output'];
 };
 
-/** Anything that can be fetched again by its id alone. */
+/** An object that can be fetched again by its id. */
 export type Node = {
-  /** Opaque, unique over the whole service, and stable. */
+  /** Opaque, stable, and unique in the whole service. */
   readonly id: Scalars['ID']['output'];
 };
 
@@ -2211,7 +2213,7 @@ export type NotEaten = {
   readonly food: Food;
   /** Why. Several, where it goes in by several lines. */
   readonly reasons: ReadonlyArray<NotEatenReason>;
-  /** Share of it that is not eaten, from 0 to 1; the lower end of a range. Null: nobody knows what it weighs. */
+  /** Share of it that is not eaten, from 0 to 1; the lower end of a range. Null if its weight is not known. */
   readonly share: Maybe<Scalars['Float']['output']>;
 };
 
@@ -2262,21 +2264,21 @@ export type NutrientFigure = {
   readonly __typename?: 'NutrientFigure';
   /** Not complete, and what is not known can only add to it. False where something counted may be left out or is an estimate, too. */
   readonly atLeast: Scalars['Boolean']['output'];
-  /** Every food was weighed and has a figure. False: there may be more of it. */
+  /** Every food was weighed and has a figure. If false, there may be more of it. */
   readonly complete: Scalars['Boolean']['output'];
   /** Share of the food with energy in it that has a figure, from 0 to 1, by weight without water. */
   readonly coverage: Scalars['Float']['output'];
-  /** As a label may print one serving. Null: the scheme has no rule for it. */
+  /** As a label may print one serving. Null if the scheme has no rule for it. */
   readonly label: Maybe<Scalars['String']['output']>;
-  /** Which. */
+  /** What it is. */
   readonly nutrient: Nutrient;
   /** In 100 g as eaten; the lower end of a range. Null where the dish cannot be weighed. */
   readonly per100g: Maybe<Scalars['Float']['output']>;
-  /** The upper end. Null: no range. */
+  /** The upper end. Null if it is not a range. */
   readonly per100gUpTo: Maybe<Scalars['Float']['output']>;
   /** In one serving; the lower end of a range. */
   readonly perServing: Scalars['Float']['output'];
-  /** The upper end. Null: no range. */
+  /** The upper end. Null if it is not a range. */
   readonly perServingUpTo: Maybe<Scalars['Float']['output']>;
   /** Of the raw foods: what cooking destroys of it is not taken off. True of vitamins. */
   readonly raw: Scalars['Boolean']['output'];
@@ -2350,34 +2352,34 @@ export type Pack = {
   readonly code: Scalars['String']['output'];
   /** What is in it. Of what is loose: how much the price is for; on a list, how much is weighed out. */
   readonly content: Amount;
-  /** Sold as much as one asks for, not in packs: onions from a crate, nuts from a bin. */
+  /** Sold in any amount, not in packs: onions from a crate, nuts from a bin. */
   readonly loose: Scalars['Boolean']['output'];
   /** As sold: tin, bag, punnet. */
   readonly name: Scalars['String']['output'];
-  /** Its price. Null: nobody knows. */
+  /** Its price. Null if it is not known. */
   readonly price: Maybe<Money>;
-  /** ISO 3166 code of where it is sold. Null: anywhere. */
+  /** ISO 3166 code of where it is sold. Null if it is sold anywhere. */
   readonly region: Maybe<Scalars['String']['output']>;
   /** The day the price was seen. */
   readonly seen: Scalars['Date']['output'];
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
-  /** Of what is loose: the smallest amount that is weighed out. Null: as a shop's scales do by size. */
+  /** Of what is loose: the smallest amount that is weighed out. Null for the usual step of a shop's scales. */
   readonly step: Maybe<Amount>;
 };
 
-/** So many of one pack. */
+/** A number of one pack. */
 export type PackCount = {
   readonly __typename?: 'PackCount';
-  /** How many. */
+  /** The number of them. */
   readonly count: Scalars['Int']['output'];
   /** The pack; of loose goods, what is weighed out, with what the till asks for it. */
   readonly pack: Pack;
-  /** Of loose goods: the price they are weighed out at. Null: a pack. */
+  /** Of loose goods: the price they are weighed out at. Null for a pack. */
   readonly weighedFrom: Maybe<Pack>;
 };
 
-/** Where a page lies inside the whole list. */
+/** The place of a page in the whole list. */
 export type PageInfo = {
   readonly __typename?: 'PageInfo';
   /** Cursor of the last entry, to page forwards with `after`. Null on an empty page. */
@@ -2412,7 +2414,7 @@ export type PanInput = {
 /** Some of a part of a food that no use takes. */
 export type PartOver = {
   readonly __typename?: 'PartOver';
-  /** How much of the part that is. Null: what one piece gives is not known. */
+  /** How much of the part that is. Null if it is not known what one piece gives. */
   readonly amount: Maybe<Amount>;
   /** Name of the part. */
   readonly part: Scalars['String']['output'];
@@ -2423,11 +2425,11 @@ export type PartOver = {
 /** A published plan: one revision, frozen with every component and food it refers to. It never changes. */
 export type Plan = Node & {
   readonly __typename?: 'Plan';
-  /** What this revision changed, in its writer's words. Null: it corrects nothing. */
+  /** What this revision changed, in its writer's words. Null if it corrects nothing. */
   readonly changeNote: Maybe<Scalars['String']['output']>;
   /** What readers would complain about, at the plan's own servings. Null, with an error, where it cannot be computed. */
   readonly check: Maybe<ReadonlyArray<Finding>>;
-  /** The published rules this revision was checked against when it was published. Null: it was published before they were kept in sets. */
+  /** The published rules this revision was checked against when it was published. Null if it was published before rule sets were kept. */
   readonly checkedAgainst: Maybe<RuleSet>;
   /** What its writer claims of it, such as a diet. */
   readonly claims: ReadonlyArray<Scalars['String']['output']>;
@@ -2447,7 +2449,7 @@ export type Plan = Node & {
   readonly meals: ReadonlyArray<Meal>;
   /** The measures it is written in. */
   readonly measures: MeasureSystem;
-  /** What the plan's own address leads to: its newest revision in force, which may be this one. Null: none is in force. */
+  /** What the plan's own address leads to: its newest revision in force, which may be this one. Null if none is in force. */
   readonly newest: Maybe<Plan>;
   /** The session length its writer promises. */
   readonly promisedMinutes: Maybe<Scalars['Float']['output']>;
@@ -2455,7 +2457,7 @@ export type Plan = Node & {
   readonly publishedAt: Scalars['DateTime']['output'];
   /** Who published it. */
   readonly publisher: Publisher;
-  /** ISO 3166 code of where it is written for: whose rules hold where a reader gives no region. Null: its publisher's. */
+  /** ISO 3166 code of where it is written for: whose rules hold where a reader gives no region. Null for that of its publisher. */
   readonly region: Maybe<Scalars['String']['output']>;
   /** Counts from 1 for each plan. */
   readonly revision: Scalars['Int']['output'];
@@ -2471,11 +2473,11 @@ export type Plan = Node & {
   readonly slug: Scalars['String']['output'];
   /** A sentence or two about it. */
   readonly summary: Maybe<Scalars['String']['output']>;
-  /** The newest revision in force, if it is a later one than this. Null: nothing later is in force. */
+  /** The newest revision in force, if it is a later one than this. Null if nothing later is in force. */
   readonly supersededBy: Maybe<Plan>;
   /** Title. */
   readonly title: Scalars['String']['output'];
-  /** When this revision was withdrawn. Null: it is in force. */
+  /** When this revision was withdrawn. Null if it is in force. */
   readonly withdrawnAt: Maybe<Scalars['DateTime']['output']>;
   /** Why it was withdrawn. */
   readonly withdrawnBecause: Maybe<Scalars['String']['output']>;
@@ -2510,24 +2512,24 @@ export type PlanConnection = {
   readonly __typename?: 'PlanConnection';
   /** The plans, each with its cursor. */
   readonly edges: ReadonlyArray<PlanEdge>;
-  /** Where the page lies. */
+  /** The place of the page in the list. */
   readonly pageInfo: PageInfo;
 };
 
-/** Something that readers find otherwise than before. */
+/** A change that readers notice. */
 export type PlanDifference = {
   readonly __typename?: 'PlanDifference';
-  /** What it says. Null: it is gone. */
+  /** What it says. Null if it is gone. */
   readonly after: Maybe<Scalars['String']['output']>;
-  /** What it said. Null: it is new. */
+  /** What it said. Null if it is new. */
   readonly before: Maybe<Scalars['String']['output']>;
-  /** What kind of thing it is. */
+  /** The kind of change. */
   readonly kind: PlanDifferenceKind;
   /** Where: slugs, ids and codes from the plan downwards. */
   readonly path: ReadonlyArray<Scalars['String']['output']>;
 };
 
-/** What a reader would notice a change of. */
+/** The kinds of change that a reader would notice. */
 export type PlanDifferenceKind =
   /** Whether an allergen is contained. */
   | 'ALLERGEN'
@@ -2571,7 +2573,7 @@ export type PlanDifferenceKind =
 /** A plan in a page. */
 export type PlanEdge = {
   readonly __typename?: 'PlanEdge';
-  /** Names this place in the list; opaque. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The plan: in lists of plans its newest revision, in lists of revisions that one. */
   readonly node: Plan;
@@ -2593,7 +2595,7 @@ export type PlanFilter = {
 export type PlanPortionInput = {
   /** Slug of its publisher. */
   readonly publisher: Scalars['String']['input'];
-  /** Left out: the newest that is not withdrawn. */
+  /** Default: the newest that is not withdrawn. */
   readonly revision?: InputMaybe<Scalars['Int']['input']>;
   /** How many people eat: a whole number from 1. */
   readonly servings: Scalars['Int']['input'];
@@ -2626,7 +2628,7 @@ export type PrepSession = {
   readonly handsOnMinutes: Scalars['Float']['output'];
   /** Meals of its day whose writer gives an hour at which they cannot be ready. */
   readonly lateMeals: ReadonlyArray<LateMeal>;
-  /** The length its writer promises, in minutes, if the session takes longer. Null: it does not, or nothing is promised. */
+  /** The length its writer promises, in minutes, if the session takes longer. Null if it does not, or if nothing is promised. */
   readonly longerThanPromised: Maybe<Scalars['Float']['output']>;
   /** No session can be shorter than this many minutes. */
   readonly lowerBoundMinutes: Scalars['Float']['output'];
@@ -2642,10 +2644,10 @@ export type PrepSession = {
   readonly totalMinutes: Scalars['Float']['output'];
 };
 
-/** Something in the input that has to be mended before anything is changed. */
+/** Something wrong in the input. Until it is corrected, nothing is changed. */
 export type Problem = {
   readonly __typename?: 'Problem';
-  /** Which kind it is. */
+  /** The kind. */
   readonly code: ProblemCode;
   /** Column in that line, from 1. */
   readonly column: Maybe<Scalars['Int']['output']>;
@@ -2674,9 +2676,9 @@ export type ProblemCode =
   | 'AMOUNT_OUT_OF_RANGE'
   /** Something that cannot be read as an amount. */
   | 'BAD_AMOUNT'
-  /** Something about the household that cannot be. */
+  /** A household that is not possible. */
   | 'BAD_HOUSEHOLD'
-  /** Not the kind of value that is expected there. */
+  /** A value of the wrong kind. */
   | 'BAD_SHAPE'
   /** An amount that a spreadsheet program turned into a date. */
   | 'CELL_IS_A_DATE'
@@ -2690,11 +2692,11 @@ export type ProblemCode =
   | 'COMPONENT_CYCLE'
   /** No meal draws on a component. */
   | 'COMPONENT_NOT_REACHED'
-  /** A document builds on a component that was put aside in the same file. */
+  /** A document builds on a component that was quarantined in the same file. */
   | 'COMPONENT_SET_ASIDE'
   /** A table whose columns may be parted by more than one mark, or by none. */
   | 'DELIMITER_UNCLEAR'
-  /** The same thing twice. */
+  /** The same entry appears twice. */
   | 'DUPLICATE'
   /** A file cannot be fetched from its feed's place. */
   | 'FILE_NOT_HAD'
@@ -2750,7 +2752,7 @@ export type ProblemCode =
   | 'STALE_DRAFT'
   /** Steps that wait for one another. */
   | 'STEPS_IN_A_CIRCLE'
-  /** More than is taken. */
+  /** More than the limit. */
   | 'TOO_LARGE'
   /** A word that its closed list (allergens, keeping classes, aisles ...) does not have; the message offers the nearest. */
   | 'UNKNOWN_CODE'
@@ -2776,7 +2778,7 @@ export type ProblemCode =
   | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
   | 'UNKNOWN_ROUTE'
-  /** No such row was put aside. */
+  /** No such row was quarantined. */
   | 'UNKNOWN_ROW'
   /** There is no such import. */
   | 'UNKNOWN_RUN'
@@ -2795,7 +2797,7 @@ export type ProblemCode =
 export type PublishPlanInput = {
   /** The version of the plan's draft that was read. */
   readonly expectedVersion: Scalars['Int']['input'];
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
@@ -2806,20 +2808,20 @@ export type PublishPlanInput = {
 /** What was published, or what was wrong. */
 export type PublishPlanPayload = {
   readonly __typename?: 'PublishPlanPayload';
-  /** False: the newest revision said exactly this already. Null if there were problems. */
+  /** False if the newest revision said exactly this already. Null if there were problems. */
   readonly created: Maybe<Scalars['Boolean']['output']>;
   /** The revision. Null if there were problems. */
   readonly plan: Maybe<Plan>;
-  /** Empty if all went well; else all of them at once, each with its place in the documents. */
+  /** Everything that is wrong, each with its place in the documents. Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
-/** Whoever publishes plans: a writer or a title. */
+/** A writer or a publication that publishes plans. */
 export type Publisher = Node & {
   readonly __typename?: 'Publisher';
-  /** ISO 4217 code of its prices. Null: it does not say. */
+  /** ISO 4217 code of its prices. Null if it does not say. */
   readonly currency: Maybe<Scalars['String']['output']>;
-  /** A few sentences about it, for readers. Null: none. */
+  /** A few sentences about it, for readers. Null if there is none. */
   readonly description: Maybe<Scalars['String']['output']>;
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
@@ -2829,7 +2831,7 @@ export type Publisher = Node & {
   readonly languages: ReadonlyArray<Scalars['String']['output']>;
   /** Name shown to readers. */
   readonly name: Scalars['String']['output'];
-  /** ISO 3166 code of where it publishes: for its plans that name none, where a reader gives none. Null: it does not say. */
+  /** ISO 3166 code of where it publishes: for its plans that name none, where a reader gives none. Null if it does not say. */
   readonly region: Maybe<Scalars['String']['output']>;
   /** Short name used in addresses; never changes. */
   readonly slug: Scalars['String']['output'];
@@ -2838,51 +2840,51 @@ export type Publisher = Node & {
 /** A publisher that was made or changed, or what was wrong. */
 export type PublisherPayload = {
   readonly __typename?: 'PublisherPayload';
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
   /** Null if there were problems. */
   readonly publisher: Maybe<Publisher>;
 };
 
-/** Something of a file that could not be taken. */
+/** A row of a file that could not be imported. */
 export type QuarantinedRow = {
   readonly __typename?: 'QuarantinedRow';
   /** The line it begins on, from 1. */
   readonly line: Scalars['Int']['output'];
-  /** What a person may start from: of a recipe, the draft as far as it goes, with what is still open. */
+  /** A starting point for the correction: for a recipe, the draft as far as it could be read, with what is still open. */
   readonly offer: Maybe<Scalars['String']['output']>;
   /** From 0: several recipes may begin on one line. */
   readonly part: Scalars['Int']['output'];
   /** Everything that is wrong with it. */
   readonly problems: ReadonlyArray<Problem>;
-  /** As it stands in the file. */
+  /** The text of the row in the file. */
   readonly raw: Scalars['String']['output'];
-  /** When it was settled. Null: it waits. */
+  /** When it was resolved. Null if it is still open. */
   readonly settledAt: Maybe<Scalars['DateTime']['output']>;
 };
 
-/** A page of rows that were put aside. */
+/** A page of rows that were quarantined. */
 export type QuarantinedRowConnection = {
   readonly __typename?: 'QuarantinedRowConnection';
   /** The entries of this page. */
   readonly edges: ReadonlyArray<QuarantinedRowEdge>;
-  /** Where this page lies. */
+  /** The place of this page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** One entry in the list. */
 export type QuarantinedRowEdge = {
   readonly __typename?: 'QuarantinedRowEdge';
-  /** Place in the list. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The entry. */
   readonly node: QuarantinedRow;
 };
 
-/** Everything that can be asked. */
+/** All queries. */
 export type Query = {
   readonly __typename?: 'Query';
-  /** Every write that was done, newest first. Asks for the scope ADMIN. */
+  /** Every write, newest first. Requires the scope ADMIN. */
   readonly auditTrail: AuditEntryConnection;
   /** A food of the open food table. Null if no food has that number. */
   readonly catalogueFood: Maybe<CatalogueFood>;
@@ -2895,77 +2897,77 @@ export type Query = {
    */
   readonly changes: ChangeConnection;
   /**
-   * What saving some documents and publishing their plans would meet, with the publisher's component drafts and the foods of today.
-   * Nothing is saved. Asks for the scope READ_DRAFTS.
+   * What saving these documents and publishing their plans would report, checked with the publisher's component drafts and
+   * today's foods. Nothing is saved. Requires the scope READ_DRAFTS.
    */
   readonly checkDocuments: DocumentsCheck;
   /**
-   * What publishing the draft of a plan would meet now, with its component drafts and the foods of today. Null if there is no such
-   * draft. Asks for the scope READ_DRAFTS.
+   * What publishing the draft of a plan would report now, checked with its component drafts and today's foods. Null if there is no such
+   * draft. Requires the scope READ_DRAFTS.
    */
   readonly checkDraft: Maybe<DraftCheck>;
   /**
    * What changes for readers between two revisions of a plan, or from one to its draft: amounts at the plan's servings, components,
-   * days, steps, keeping, allergens, cost. Asks for the scope READ_DRAFTS where the draft is compared.
+   * days, steps, keeping, allergens, cost. Requires the scope READ_DRAFTS where the draft is compared.
    */
   readonly compare: ReadonlyArray<PlanDifference>;
   /** A component, from the newest revision that holds it. Null if there is none. */
   readonly component: Maybe<Component>;
-  /** The draft of a component. Null if there is none. Asks for the scope READ_DRAFTS. */
+  /** The draft of a component. Null if there is none. Requires the scope READ_DRAFTS. */
   readonly componentDraft: Maybe<Draft>;
-  /** Drafts of one publisher: components, then plans, each by slug. Asks for the scope READ_DRAFTS. */
+  /** Drafts of one publisher: components, then plans, each by slug. Requires the scope READ_DRAFTS. */
   readonly drafts: DraftConnection;
-  /** A feed. Asks for the scope IMPORT. */
+  /** A feed. Requires the scope IMPORT. */
   readonly feed: Maybe<Feed>;
-  /** Feeds of one owner, by slug. Asks for the scope IMPORT. */
+  /** Feeds of one owner, by slug. Requires the scope IMPORT. */
   readonly feeds: ReadonlyArray<Feed>;
   /**
    * A food as it is known today. Null if there is none. With a publisher, one of its own goes first: as its newest published plan has
    * it, or, with the scope READ_DRAFTS, as it is saved.
    */
   readonly food: Maybe<Food>;
-  /** The draft of a publisher's own food. Null if there is none. Asks for the scope READ_DRAFTS. */
+  /** The draft of a publisher's own food. Null if there is none. Requires the scope READ_DRAFTS. */
   readonly foodDraft: Maybe<Draft>;
   /** Foods as they are known today, by slug; for a search the best first. */
   readonly foods: FoodConnection;
-  /** What became of an import, for whoever looks after it in the morning. Asks for the scope IMPORT. Null: there is no such import. */
+  /** The result of an import: what it changed, and what is left to do. Requires the scope IMPORT. Null if there is no such import. */
   readonly importReport: Maybe<ImportReport>;
-  /** An import. Asks for the scope IMPORT. Null also for one of another publisher. */
+  /** An import. Requires the scope IMPORT. Null also for one of another publisher. */
   readonly importRun: Maybe<ImportRun>;
-  /** Imports of a feed, newest first. Asks for the scope IMPORT. Null: there is no such feed. */
+  /** Imports of a feed, newest first. Requires the scope IMPORT. Null if there is no such feed. */
   readonly importRuns: Maybe<ImportRunConnection>;
   /**
-   * What became of the imports that ended lately, the newest first: the operator's token sees all, a publisher's its own. Asks for the
-   * scope IMPORT.
+   * The results of the imports that ended lately, the newest first. An operator's token sees all of them; a publisher's token
+   * sees that publisher's. Requires the scope IMPORT.
    */
   readonly morningReport: Maybe<MorningReport>;
-  /** Anything that has an id. Null if it is gone. */
+  /** Any object that has an id. Null if it no longer exists. */
   readonly node: Maybe<Node>;
-  /** The packs that a publisher adds to a food. The scope READ_DRAFTS may read them. */
+  /** The packs that a publisher adds to a food. Requires the scope READ_DRAFTS. */
   readonly packsDraft: Maybe<Draft>;
-  /** What to multiply a recipe by for another pan, so that it stands as deep as before. Oven times are not multiplied: check. */
+  /** The factor that fits a recipe to another pan at the same depth. Oven times do not scale with it: check them. */
   readonly panFactor: PanFactor;
   /**
    * One plan. Null if there is none of that name, or none of that revision. Null with an error of the code `WITHDRAWN`, which says when and
    * why, if its publisher took it back as a whole.
    */
   readonly plan: Maybe<Plan>;
-  /** The draft of a plan. Null if there is none. Asks for the scope READ_DRAFTS. */
+  /** The draft of a plan. Null if there is none. Requires the scope READ_DRAFTS. */
   readonly planDraft: Maybe<Draft>;
   /** Published plans, newest first, each in its newest revision. */
   readonly plans: PlanConnection;
-  /** What an import put aside, in the order of its file. Asks for the scope IMPORT. Null: there is no such import. */
+  /** What an import quarantined, in the order of its file. Requires the scope IMPORT. Null if there is no such import. */
   readonly quarantinedRows: Maybe<QuarantinedRowConnection>;
   /**
-   * How lines are read as one writes them on paper: "2 cups pearl barley, rinsed". For editors. Without `publisher` they may name the foods
-   * that everybody sees, and anybody may ask. Its price grows with the length of the texts.
+   * Reads ingredient lines as people write them: "2 cups pearl barley, rinsed". Made for editors. Without `publisher`, lines
+   * may name the foods that all publishers share, and no token is needed. Its cost grows with the length of the texts.
    */
   readonly readLines: LinesRead;
   /** Every set of published rules that was loaded, the one that begins last first. */
   readonly ruleSets: ReadonlyArray<RuleSet>;
   /** One list for several plans, each at its own servings. */
   readonly shoppingList: ShoppingList;
-  /** Access tokens, newest first, revoked ones too. Asks for the scope ADMIN. */
+  /** Access tokens, newest first, revoked ones too. Requires the scope ADMIN. */
   readonly tokens: AccessTokenConnection;
   /**
    * What documents of a publisher mean by the names of these files now. A name that no picture was handed in under is left out.
@@ -2973,18 +2975,18 @@ export type Query = {
    * Scope: `WRITE`. Pictures are handed in over REST: `POST /v1/publishers/{publisher}/images?file=photos/soup.jpg`.
    */
   readonly uploadedImages: ReadonlyArray<UploadedImage>;
-  /** The access token that this request shows: whose it is, what it may do, and until when. Null without one. */
+  /** The access token that was sent with this request: its owner, its scopes and its expiry. Null without a token. */
   readonly viewer: Maybe<AccessToken>;
   /** Every closed list that fields take their codes from, as it is today. Documents are checked against the same lists. */
   readonly vocabulary: Vocabulary;
-  /** What was and is to be sent to one webhook, newest first. Asks for the scope ADMIN. */
+  /** Deliveries to one webhook, sent and waiting, newest first. Requires the scope ADMIN. */
   readonly webhookDeliveries: WebhookDeliveryConnection;
-  /** Webhooks, newest first. Asks for the scope ADMIN. */
+  /** Webhooks, newest first. Requires the scope ADMIN. */
   readonly webhooks: WebhookConnection;
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryAuditTrailArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -2994,13 +2996,13 @@ export type QueryAuditTrailArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryCatalogueFoodArgs = {
   ndbNo: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryCatalogueFoodsArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3010,7 +3012,7 @@ export type QueryCatalogueFoodsArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryChangesArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3020,7 +3022,7 @@ export type QueryChangesArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryCheckDocumentsArgs = {
   publisher: Scalars['String']['input'];
   region: InputMaybe<Scalars['String']['input']>;
@@ -3028,7 +3030,7 @@ export type QueryCheckDocumentsArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryCheckDraftArgs = {
   publisher: Scalars['String']['input'];
   region: InputMaybe<Scalars['String']['input']>;
@@ -3036,7 +3038,7 @@ export type QueryCheckDraftArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryCompareArgs = {
   from: InputMaybe<Scalars['Int']['input']>;
   publisher: Scalars['String']['input'];
@@ -3045,21 +3047,21 @@ export type QueryCompareArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryComponentArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryComponentDraftArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryDraftsArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3070,34 +3072,34 @@ export type QueryDraftsArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryFeedArgs = {
   publisher: InputMaybe<Scalars['String']['input']>;
   slug: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryFeedsArgs = {
   publisher: InputMaybe<Scalars['String']['input']>;
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryFoodArgs = {
   publisher: InputMaybe<Scalars['String']['input']>;
   slug: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryFoodDraftArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryFoodsArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3107,19 +3109,19 @@ export type QueryFoodsArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryImportReportArgs = {
   run: Scalars['ID']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryImportRunArgs = {
   id: Scalars['ID']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryImportRunsArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3130,33 +3132,33 @@ export type QueryImportRunsArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryMorningReportArgs = {
   hours?: Scalars['Int']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryNodeArgs = {
   id: Scalars['ID']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryPacksDraftArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryPanFactorArgs = {
   from: PanInput;
   to: PanInput;
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryPlanArgs = {
   publisher: Scalars['String']['input'];
   revision: InputMaybe<Scalars['Int']['input']>;
@@ -3164,14 +3166,14 @@ export type QueryPlanArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryPlanDraftArgs = {
   publisher: Scalars['String']['input'];
   slug: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryPlansArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3181,7 +3183,7 @@ export type QueryPlansArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryQuarantinedRowsArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3191,7 +3193,7 @@ export type QueryQuarantinedRowsArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryReadLinesArgs = {
   locale: Scalars['String']['input'];
   measures: InputMaybe<MeasureSystem>;
@@ -3200,14 +3202,14 @@ export type QueryReadLinesArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryShoppingListArgs = {
   household: InputMaybe<HouseholdInput>;
   plans: ReadonlyArray<PlanPortionInput>;
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryTokensArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3217,20 +3219,20 @@ export type QueryTokensArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryUploadedImagesArgs = {
   files: ReadonlyArray<Scalars['String']['input']>;
   publisher: Scalars['String']['input'];
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryVocabularyArgs = {
   locale: InputMaybe<Scalars['String']['input']>;
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryWebhookDeliveriesArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3241,7 +3243,7 @@ export type QueryWebhookDeliveriesArgs = {
 };
 
 
-/** Everything that can be asked. */
+/** All queries. */
 export type QueryWebhooksArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3261,9 +3263,9 @@ export type RegionOwner =
 
 /** Which feed to remove. */
 export type RemoveFeedInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
-  /** Slug of its publisher. Left out: the operator's. */
+  /** Slug of its publisher. Default: the operator's. */
   readonly publisher?: InputMaybe<Scalars['String']['input']>;
   /** Its slug. */
   readonly slug: Scalars['String']['input'];
@@ -3272,7 +3274,7 @@ export type RemoveFeedInput = {
 /** A feed that was removed, or why not. */
 export type RemoveFeedPayload = {
   readonly __typename?: 'RemoveFeedPayload';
-  /** What is wrong. Empty if it was done. */
+  /** What is wrong. Empty if the change was made. */
   readonly problems: ReadonlyArray<Problem>;
   /** Slug of the feed. Null if there were problems. */
   readonly removed: Maybe<Scalars['String']['output']>;
@@ -3299,11 +3301,11 @@ export type RemoveImagePayload = {
 
 /** Which import to do again. */
 export type ReplayImportInput = {
-  /** Only find out what it would do. */
+  /** Find out what it would do, and load nothing. */
   readonly dryRun?: InputMaybe<Scalars['Boolean']['input']>;
-  /** Load although a limit is passed. */
+  /** Load even if the import exceeds a limit of its feed. */
   readonly force?: InputMaybe<Scalars['Boolean']['input']>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Its id. */
   readonly run: Scalars['ID']['input'];
@@ -3313,28 +3315,28 @@ export type ReplayImportInput = {
 export type ReplayWebhookDeliveryInput = {
   /** Its id. */
   readonly id: Scalars['ID']['input'];
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
 };
 
-/** Which token to take away. */
+/** The token to revoke. */
 export type RevokeTokenInput = {
   /** Its id: the eight characters after `prepwright_`. */
   readonly id: Scalars['ID']['input'];
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
 };
 
-/** A token that was taken away, or what was wrong. */
+/** A token that was revoked, or what was wrong. */
 export type RevokeTokenPayload = {
   readonly __typename?: 'RevokeTokenPayload';
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
   /** Null if there were problems. */
   readonly token: Maybe<AccessToken>;
 };
 
-/** Another way to come by one batch of a component. */
+/** Another way to get one batch of a component. */
 export type Route = {
   readonly __typename?: 'Route';
   /** Whether it is made or bought. */
@@ -3371,7 +3373,7 @@ export type RouteMode =
   /** What takes the least work. */
   | 'LEAST_WORK';
 
-/** How to come by components that can be made or bought. */
+/** How to get components that can be made or bought. */
 export type RoutesInput = {
   /** Choices for single components. */
   readonly byName: ReadonlyArray<RouteChoiceInput>;
@@ -3412,13 +3414,13 @@ export type RuleReach =
 /** Whose published rules were used. */
 export type RuleScope = {
   readonly __typename?: 'RuleScope';
-  /** The region the reader asked for. Null: none. */
+  /** The region that the reader asked for. Null if the reader named none. */
   readonly asked: Maybe<Scalars['String']['output']>;
   /** How the two belong together. */
   readonly reach: RuleReach;
   /** The region whose rules were used. */
   readonly used: Scalars['String']['output'];
-  /** Who named the region whose rules were used. Null: nobody; the strictest of all regions were used. */
+  /** Who named the region whose rules were used. Null if nobody did; the strictest rules of all regions were used then. */
   readonly whose: Maybe<RegionOwner>;
 };
 
@@ -3434,7 +3436,7 @@ export type RuleSet = {
   readonly code: Scalars['String']['output'];
   /** The first day it is used. */
   readonly inForceFrom: Scalars['Date']['output'];
-  /** The first day of the set that took its place. Null: none has. */
+  /** The first day of the set that took its place. Null if it is the newest. */
   readonly inForceTo: Maybe<Scalars['Date']['output']>;
   /** When it was loaded. */
   readonly loadedAt: Scalars['DateTime']['output'];
@@ -3444,9 +3446,9 @@ export type RuleSet = {
 
 /** Documents to save together. */
 export type SaveDocumentsInput = {
-  /** The versions of the drafts that are there already. What is not named has to be new. */
+  /** The versions of the drafts that are there already. A draft that is not named here must be new. */
   readonly expected?: InputMaybe<ReadonlyArray<ExpectedDraftInput>>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
@@ -3461,17 +3463,17 @@ export type SaveDocumentsPayload = {
   readonly drafts: Maybe<ReadonlyArray<SavedDraft>>;
   /** The foods as saved: the publisher's own, which are drafts too, or those that all share, from the operator. Null if there were problems. */
   readonly foods: Maybe<ReadonlyArray<Food>>;
-  /** Empty if all went well. Those of all documents at once, each with its place. */
+  /** Everything that is wrong in all documents, each with its place. Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
 /** One document to save. */
 export type SaveDraftInput = {
-  /** The version of the draft that was read. Left out: it has to be new. */
+  /** The version of the draft that was read. Omit it for a new draft. */
   readonly expectedVersion?: InputMaybe<Scalars['Int']['input']>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
-  /** What problems call the text, such as the name of a file. */
+  /** The name that problems use for the text, such as a file name. */
   readonly name: Scalars['String']['input'];
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
@@ -3484,33 +3486,33 @@ export type SaveDraftPayload = {
   readonly __typename?: 'SaveDraftPayload';
   /** The draft as saved. Null if there were problems. */
   readonly draft: Maybe<SavedDraft>;
-  /** Empty if all went well; else all of them at once, each with its place. */
+  /** Everything that is wrong, each with its place. Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
 /** A feed to save. */
 export type SaveFeedInput = {
-  /** When it is imported: five fields as in a crontab. Left out: only when asked. */
+  /** When it is imported: five fields as in a crontab. Without it, the feed is imported only on request. */
   readonly cron?: InputMaybe<Scalars['String']['input']>;
-  /** Whether it is imported at its time. Left out: yes. */
+  /** Whether it is imported at its time. Default: yes. */
   readonly enabled?: InputMaybe<Scalars['Boolean']['input']>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** What its files hold. It cannot be changed later. */
   readonly kind: FeedKind;
-  /** Slug of its publisher. Left out: the operator's. */
+  /** Slug of its publisher. Default: the operator's. */
   readonly publisher?: InputMaybe<Scalars['String']['input']>;
-  /** How its files are come by and read. */
+  /** How its files are fetched and read. */
   readonly settings: FeedSettingsInput;
   /** Lower-case letters and digits, words joined by hyphens. */
   readonly slug: Scalars['String']['input'];
-  /** IANA time zone of `cron`. Left out: UTC. */
+  /** IANA time zone of `cron`. Default: UTC. */
   readonly zone?: InputMaybe<Scalars['String']['input']>;
 };
 
 /** Foods to save together. */
 export type SaveFoodsInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** The texts, with at most 300 documents among them. Each may have 50,000 keys, 100,000 entries of lists and maps, and 24 levels. */
   readonly texts: ReadonlyArray<DocumentTextInput>;
@@ -3523,14 +3525,14 @@ export type SaveFoodsPayload = {
   readonly changed: Maybe<Scalars['Int']['output']>;
   /** The foods as known now. Null if there were problems. */
   readonly foods: Maybe<ReadonlyArray<Food>>;
-  /** Empty if all went well; else all of them at once, each with its place. */
+  /** Everything that is wrong, each with its place. Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
 /** A draft as it was saved. */
 export type SavedDraft = {
   readonly __typename?: 'SavedDraft';
-  /** The draft as it is now. Null if it was discarded since. Asks for the scope READ_DRAFTS. */
+  /** The draft as it is now. Null if it was discarded since. Requires the scope READ_DRAFTS. */
   readonly draft: Maybe<Draft>;
   /** What it is a draft of. */
   readonly kind: DraftKind;
@@ -3557,7 +3559,7 @@ export type ScaledComponent = {
   readonly made: Amount;
   /** How much was there already. */
   readonly onHand: Amount;
-  /** The route taken. Null: made as written. */
+  /** The route taken. Null if it is made as written. */
   readonly route: Maybe<Route>;
   /** How much of it goes into meals and other components. */
   readonly used: Amount;
@@ -3566,7 +3568,7 @@ export type ScaledComponent = {
 /** A line after scaling and swapping. */
 export type ScaledLine = {
   readonly __typename?: 'ScaledLine';
-  /** How much. Null: to taste. */
+  /** How much. Null if it is added to taste. */
   readonly amount: Maybe<Amount>;
   /** The component that is used. */
   readonly component: Maybe<Component>;
@@ -3614,7 +3616,7 @@ export type ScaledPlan = {
   readonly nutrition: NutritionPerServing;
   /**
    * Where it holds: keeping rules, allergen lists, prices and units are those of the first region, and each further one counts where those
-   * before it have no rule of their own. Empty: neither the reader, the plan nor its publisher says; the strictest of all regions holds.
+   * before it have no rule of their own. Empty if neither the reader, the plan nor its publisher says; the strictest of all regions holds.
    */
   readonly regions: ReadonlyArray<OwnedRegion>;
   /** How many it was computed for. */
@@ -3647,9 +3649,9 @@ export type ScalingRule =
   /** No amount at all. */
   | 'TO_TASTE';
 
-/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope holds another. */
+/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope includes another. */
 export type Scope =
-  /** Give and take tokens and webhooks, and read the audit trail. */
+  /** Create and revoke tokens and webhooks, and read the audit trail. */
   | 'ADMIN'
   /** Run imports. */
   | 'IMPORT'
@@ -3663,7 +3665,7 @@ export type Scope =
 /** A plan at one number of servings. */
 export type ServingsRow = {
   readonly __typename?: 'ServingsRow';
-  /** What the till asks for. Null: no price is known. */
+  /** What the till asks for. Null if no price is known. */
   readonly atTill: Maybe<Money>;
   /** Nothing of any component is left over. */
   readonly even: Scalars['Boolean']['output'];
@@ -3671,9 +3673,9 @@ export type ServingsRow = {
   readonly leftOverShare: Scalars['Float']['output'];
   /** Share of what is bought that is not used, on average over the foods bought in packs. */
   readonly packWasteShare: Scalars['Float']['output'];
-  /** What one serving costs. Null: no price is known. */
+  /** What one serving costs. Null if no price is known. */
   readonly perServing: Maybe<Money>;
-  /** How many eat. */
+  /** The number of people who eat. */
   readonly servings: Scalars['Int']['output'];
 };
 
@@ -3682,7 +3684,7 @@ export type SessionComponent = {
   readonly __typename?: 'SessionComponent';
   /** Batches made in this session. */
   readonly batches: Scalars['Float']['output'];
-  /** Which. */
+  /** What it is. */
   readonly component: Component;
   /** Pots or trays they are made in. */
   readonly loads: Scalars['Int']['output'];
@@ -3715,7 +3717,7 @@ export type SessionTask = {
   readonly endsAt: Maybe<Scalars['String']['output']>;
   /** Done the evening before. */
   readonly eveningBefore: Scalars['Boolean']['output'];
-  /** First load of a step that takes several. Null: it is done once. */
+  /** First load of a step that takes several. Null if it is done once. */
   readonly firstLoad: Maybe<Scalars['Int']['output']>;
   /** A step of the plan, or washing a machine between two of them. */
   readonly kind: SessionTaskKind;
@@ -3744,28 +3746,28 @@ export type SessionTaskKind =
   /** Washing a machine. */
   | 'WASH';
 
-/** What to do with something that was put aside. */
+/** What to do with a row that was quarantined. */
 export type SettleRowInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** The line it begins on. */
   readonly line: Scalars['Int']['input'];
-  /** Which of several on that line. Left out: the first, 0. */
+  /** Which of several on that line. Default: the first, 0. */
   readonly part?: InputMaybe<Scalars['Int']['input']>;
   /** Id of the import. */
   readonly run: Scalars['ID']['input'];
-  /** The row as it should be, of a table without its header. Left out: it is passed over. */
+  /** The row as it should be, of a table without its header. Without it, the row is skipped. */
   readonly text?: InputMaybe<Scalars['String']['input']>;
 };
 
-/** A row that was settled, or why not. */
+/** A row that was resolved, or why not. */
 export type SettleRowPayload = {
   readonly __typename?: 'SettleRowPayload';
-  /** What is wrong. Empty if it was done. */
+  /** What is wrong. Empty if the change was made. */
   readonly problems: ReadonlyArray<Problem>;
   /** Null if there were problems. */
   readonly row: Maybe<QuarantinedRow>;
-  /** The import of the mended row alone. Null: it was passed over, or there were problems. */
+  /** The import of the corrected row alone. Null if it was skipped, or there were problems. */
   readonly run: Maybe<ImportRun>;
 };
 
@@ -3783,11 +3785,11 @@ export type ShoppingLine = {
   readonly __typename?: 'ShoppingLine';
   /** The packs, and weights of what is loose, that cover it at the least cost. */
   readonly buy: ReadonlyArray<PackCount>;
-  /** What they cost. */
+  /** The cost of the packs. */
   readonly cost: Cost;
   /** The food as known today, or as the plan froze it if it is no longer known. */
   readonly food: Food;
-  /** How much is needed, as bought, before anything on hand is taken off. Null: only to taste. */
+  /** How much is needed, as bought, before anything on hand is taken off. Null if it is only used to taste. */
   readonly need: Maybe<Amount>;
   /** How much of it was there already. */
   readonly onHand: Maybe<Amount>;
@@ -3799,9 +3801,9 @@ export type ShoppingLine = {
   readonly partsOver: ReadonlyArray<PartOver>;
   /** How much the packs must cover. Its `text` counts whole pieces, which is what can be bought. */
   readonly toBuy: Maybe<Amount>;
-  /** What to take from the shelf, ready to show: packs, or the amount itself, of pieces whole ones. Null: nothing, or nobody can say how much. */
+  /** What to take from the shelf, ready to show: packs, or the amount itself, of pieces whole ones. Null if there is nothing to take, or the amount is not known. */
   readonly toTake: Maybe<Scalars['String']['output']>;
-  /** Who takes how much of it. */
+  /** The meals and components that use it, with amounts. */
   readonly uses: ReadonlyArray<Use>;
 };
 
@@ -3810,7 +3812,7 @@ export type ShoppingList = {
   readonly __typename?: 'ShoppingList';
   /** The lines, by part of the shop. */
   readonly aisles: ReadonlyArray<ShoppingAisle>;
-  /** What it all costs. */
+  /** The total cost. */
   readonly cost: Cost;
   /** All lines. */
   readonly lines: ReadonlyArray<ShoppingLine>;
@@ -3823,43 +3825,43 @@ export type SingleIngredient = {
   readonly __typename?: 'SingleIngredient';
   /** Codes of the allergens that the ingredient is itself: `egg` of an egg. */
   readonly is: ReadonlyArray<Scalars['String']['output']>;
-  /** Who says so. */
+  /** The source of the figure or statement. */
   readonly source: Source;
 };
 
-/** Who says so. */
+/** The source of the figure or statement. */
 export type Source = {
   readonly __typename?: 'Source';
-  /** What kind of authority this is. */
+  /** The kind of authority. */
   readonly kind: SourceKind;
-  /** Where in it, if it has parts. */
+  /** The section of it, if it has sections. */
   readonly section: Maybe<Scalars['String']['output']>;
   /** Title of the table, rule or person. */
   readonly title: Scalars['String']['output'];
 };
 
-/** What kind of authority a number rests on. */
+/** The kind of authority behind a figure. */
 export type SourceKind =
-  /** The trade does it so; nobody published it. */
+  /** Common practice of the trade, not published. */
   | 'COMMON_PRACTICE'
-  /** Made up for a demonstration. */
+  /** Invented for a demonstration. */
   | 'INVENTED'
-  /** A table or rule that anybody can look up. */
+  /** A published table or rule. */
   | 'PUBLISHED'
-  /** The writer measured or decided it. */
+  /** Measured or decided by the writer. */
   | 'WRITER';
 
 /** An import to queue. */
 export type StartImportInput = {
-  /** Only find out what it would do. */
+  /** Find out what it would do, and load nothing. */
   readonly dryRun?: InputMaybe<Scalars['Boolean']['input']>;
-  /** Id of a file that the feed has had. Left out: fetched from the feed's place, or the last that was handed in. */
+  /** Id of a file that the feed has had. Default: fetched from the feed's place, or the file uploaded last. */
   readonly file?: InputMaybe<Scalars['ID']['input']>;
-  /** Load although a limit is passed. */
+  /** Load even if the import exceeds a limit of its feed. */
   readonly force?: InputMaybe<Scalars['Boolean']['input']>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
-  /** Slug of the feed's publisher. Left out: the operator's. */
+  /** Slug of the feed's publisher. Default: the operator's. */
   readonly publisher?: InputMaybe<Scalars['String']['input']>;
   /** Slug of the feed. */
   readonly slug: Scalars['String']['input'];
@@ -3871,11 +3873,11 @@ export type StartReason =
   | 'APPLIANCE'
   /** It is the beginning. */
   | 'BEGINNING'
-  /** It could, and nothing is gained by it. */
+  /** It could begin earlier, but nothing would be gained. */
   | 'CHOICE'
   /** It must not be done too long before what follows. */
   | 'GREATEST_WAIT'
-  /** The hands are busy. */
+  /** All cooks are busy. */
   | 'HANDS'
   /** Something must be finished first. */
   | 'PRECEDENCE'
@@ -3891,21 +3893,21 @@ export type Step = {
   readonly appliance: Maybe<Scalars['String']['output']>;
   /** Whether it needs the cook. */
   readonly attention: Attention;
-  /** Whether it puts what is made into the cold, so that what is eaten warm on the day is taken before it. Null: its writer does not say. */
+  /** Whether it puts what is made into the cold, so that what is eaten warm on the day is taken before it. Null if its writer does not say. */
   readonly chills: Maybe<Scalars['Boolean']['output']>;
   /** Unique inside its meal or component, and stable. */
   readonly code: Scalars['String']['output'];
-  /** Pours off the water of the steps before it, with its share of their salt. Null: not said. */
+  /** Pours off the water of the steps before it, with its share of their salt. Null if it is not stated. */
   readonly drains: Maybe<Scalars['Boolean']['output']>;
   /** May be done the evening before. */
   readonly eveningBefore: Scalars['Boolean']['output'];
   /** How its length grows: as its writer says, or as is usual for such a step where nobody says. */
   readonly grows: StepGrowth;
-  /** The part of `minutes` until one batch boils or is hot, which grows with what is in the pot. Null: its writer does not say. */
+  /** The part of `minutes` until one batch boils or is hot, which grows with what is in the pot. Null if its writer does not say. */
   readonly heatUpMinutes: Maybe<Scalars['Float']['output']>;
   /** What it leaves in its appliance: another use that leaves something else waits for a wash. */
   readonly leaves: Maybe<Scalars['String']['output']>;
-  /** Minutes that may pass at most. Null: any. */
+  /** Minutes that may pass at most. Null if there is no limit. */
   readonly maxWait: Maybe<Scalars['Float']['output']>;
   /** Minutes that must pass after the last step before it. */
   readonly minWait: Scalars['Float']['output'];
@@ -3940,7 +3942,7 @@ export type StorageGuidance = {
   readonly basis: ReadonlyArray<Basis>;
   /** It holds only then. */
   readonly condition: Maybe<Scalars['String']['output']>;
-  /** In what. */
+  /** The container. */
   readonly container: Maybe<Scalars['String']['output']>;
   /** Whether the end is that of a calendar day, or so many hours after making. */
   readonly counts: KeepingCount;
@@ -3955,17 +3957,17 @@ export type StorageGuidance = {
   readonly lastDay: Maybe<Scalars['Date']['output']>;
   /** The part that decides, if it is not the subject itself. */
   readonly limitedBy: Maybe<Keepable>;
-  /** Where. */
+  /** The place. */
   readonly place: StoragePlace;
   /** What the end protects. */
   readonly purpose: KeepingPurpose;
-  /** Whose rules were used. Null: only the writer speaks. */
+  /** Whose rules were used. Null if only the writer's own figure was used. */
   readonly scope: Maybe<RuleScope>;
   /** What keeps. */
   readonly subject: Keepable;
   /** Meals planned for later than it keeps, by the hour at which they are eaten. Empty where it was asked for without a plan. */
   readonly tooLateFor: ReadonlyArray<ScaledMeal>;
-  /** The upper end where what decides is printed as a range: 4 of `3 to 4 days`. Null: it is none. */
+  /** The upper end where what decides is printed as a range: 4 of `3 to 4 days`. Null if it is not a range. */
   readonly upToDays: Maybe<Scalars['Float']['output']>;
 };
 
@@ -3985,19 +3987,19 @@ export type Swap = {
   readonly diets: ReadonlyArray<Scalars['String']['output']>;
   /** The food that takes the place. */
   readonly food: Food;
-  /** The form it is measured in. Null: as the line says. */
+  /** The form it is measured in. Null keeps the form of the line. */
   readonly form: Maybe<Scalars['String']['output']>;
-  /** Class of published keeping rules of what is then made. Null: as without the swap. */
+  /** Class of published keeping rules of what is then made. Null if the swap changes nothing here. */
   readonly keepsAs: Maybe<Scalars['String']['output']>;
-  /** A word on it. */
+  /** A short note on it. */
   readonly note: Maybe<Scalars['String']['output']>;
-  /** How this food is prepared. Null: nobody says; the preparation of the other food never goes along. */
+  /** How this food is prepared. Null if it is not stated; the preparation of the other food is never taken over. */
   readonly preparation: Maybe<Scalars['String']['output']>;
   /** How much of it for one of the line's, as an exact fraction. */
   readonly ratio: Scalars['String']['output'];
   /** Steps that are then done otherwise. */
   readonly steps: ReadonlyArray<SwapStep>;
-  /** What one batch of the component then gives, by the writer's word. Null: as without the swap. */
+  /** What one batch of the component then gives, by the writer's word. Null if the swap changes nothing here. */
   readonly yield: Maybe<Amount>;
 };
 
@@ -4014,20 +4016,20 @@ export type SwapStep = {
   readonly __typename?: 'SwapStep';
   /** Code of the step. */
   readonly code: Scalars['String']['output'];
-  /** Minutes. Null: those of the step. */
+  /** Minutes. Null keeps those of the step. */
   readonly minutes: Maybe<Scalars['Float']['output']>;
-  /** What is done. Null: what the step says. */
+  /** What is done. Null keeps the text of the step. */
   readonly text: Maybe<Scalars['String']['output']>;
 };
 
 /** One order between two tasks, for machines to read. */
 export type TaskOrder = {
   readonly __typename?: 'TaskOrder';
-  /** Code of the task that comes after. */
+  /** Code of the later task. */
   readonly after: Scalars['String']['output'];
-  /** Code of the task that comes first. */
+  /** Code of the earlier task. */
   readonly before: Scalars['String']['output'];
-  /** Minutes that may pass at most. Null: any. */
+  /** Minutes that may pass at most. Null if there is no limit. */
   readonly maxWait: Maybe<Scalars['Float']['output']>;
   /** Minutes that must pass between them. */
   readonly minWait: Scalars['Float']['output'];
@@ -4050,20 +4052,20 @@ export type TextLine = {
   readonly problem: Maybe<Problem>;
   /** The lines with keys that it stands for: two for "juice and zest of 2 lemons". Empty where it is not clear. */
   readonly takes: ReadonlyArray<TextLineItem>;
-  /** Untouched. */
+  /** The line as it was written, unchanged. */
   readonly written: Scalars['String']['output'];
 };
 
 /** What a line takes, in the words of a document's keys. */
 export type TextLineItem = {
   readonly __typename?: 'TextLineItem';
-  /** The amount as a document writes it, exactly: `2 us-cup`, `3/2 kg`, `3 clove`. Null: to taste. */
+  /** The amount as a document writes it, exactly: `2 us-cup`, `3/2 kg`, `3 clove`. Null if it is added to taste. */
   readonly amount: Maybe<Scalars['String']['output']>;
-  /** Slug of the component. Null: it takes a food. */
+  /** Slug of the component. Null if it takes a food. */
   readonly component: Maybe<Scalars['String']['output']>;
   /** What one of the pieces weighs that the amount counts: `170 g`. */
   readonly each: Maybe<Scalars['String']['output']>;
-  /** Slug of the food. Null: it takes a component. */
+  /** Slug of the food. Null if it takes a component. */
   readonly food: Maybe<Scalars['String']['output']>;
   /** The form that it is measured in: `chopped`. */
   readonly form: Maybe<Scalars['String']['output']>;
@@ -4096,7 +4098,7 @@ export type Unit = {
 
 /** Which plan to take back as a whole. */
 export type UnpublishPlanInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
@@ -4108,7 +4110,7 @@ export type UnpublishPlanInput = {
 
 /** A publisher's new name. */
 export type UpdatePublisherInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Name shown to readers. */
   readonly name: Scalars['String']['input'];
@@ -4122,7 +4124,7 @@ export type UpdateWebhookInput = {
   readonly enabled: Scalars['Boolean']['input'];
   /** Its id. */
   readonly id: Scalars['ID']['input'];
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
 };
 
@@ -4143,10 +4145,10 @@ export type UploadedImage = {
   readonly width: Scalars['Int']['output'];
 };
 
-/** Who takes how much of a food. */
+/** A meal or component that uses a food, and how much. */
 export type Use = {
   readonly __typename?: 'Use';
-  /** How much, in the unit of the need. Null: to taste. */
+  /** How much, in the unit of the need. Null if it is added to taste. */
   readonly amount: Maybe<Amount>;
   /** The line in the writer's own words. */
   readonly asWritten: Scalars['String']['output'];
@@ -4174,7 +4176,7 @@ export type Vocabulary = {
 /** A code of a closed list. */
 export type VocabularyCode = {
   readonly __typename?: 'VocabularyCode';
-  /** As it is written in a field that takes it. */
+  /** The code as fields take it. */
   readonly code: Scalars['String']['output'];
   /** For people: of regions, currencies, languages and units in the locale, of all else in English. */
   readonly name: Scalars['String']['output'];
@@ -4197,7 +4199,7 @@ export type VocabularyList = {
 /** Something a reader should know beside an answer that still stands. */
 export type Warning = {
   readonly __typename?: 'Warning';
-  /** Which kind it is. */
+  /** The kind. */
   readonly code: WarningCode;
   /** A sentence that says where, and what to do. */
   readonly message: Scalars['String']['output'];
@@ -4215,7 +4217,7 @@ export type WarningCode =
   | 'EDIBLE_PORTION_UNKNOWN'
   /** It is kept as a class of food that the rules do not know, so the strictest rule of any class was taken. */
   | 'KEEPING_CLASS_UNKNOWN'
-  /** Nobody says how long it keeps. */
+  /** How long it keeps is not stated. */
   | 'KEEPING_UNKNOWN'
   /** More is made than is eaten. */
   | 'LEFT_OVER'
@@ -4241,7 +4243,7 @@ export type WarningCode =
   | 'PART_NOT_COUNTED'
   /** What is left of a piece cut for another part does not keep until this meal; a fresh one is counted where it is needed. */
   | 'PART_TOO_OLD'
-  /** Nobody knows the price. */
+  /** The price is not known. */
   | 'PRICE_UNKNOWN'
   /** No region was given, so the strictest rule was taken. */
   | 'REGION_NOT_GIVEN'
@@ -4255,17 +4257,17 @@ export type Webhook = {
   readonly __typename?: 'Webhook';
   /** When it was made. */
   readonly createdAt: Scalars['DateTime']['output'];
-  /** Since when nothing is sent. Null: it is at work. */
+  /** When it was disabled. Null if it is enabled. */
   readonly disabledAt: Maybe<Scalars['DateTime']['output']>;
-  /** Why nothing is sent. Null: it is at work. */
+  /** Why it is disabled. Null if it is enabled. */
   readonly disabledBecause: Maybe<WebhookStop>;
   /** Id of the webhook. */
   readonly id: Scalars['ID']['output'];
-  /** Of which kinds of change. Empty: all. */
+  /** The kinds of change that it is told of. Empty means all. */
   readonly kinds: ReadonlyArray<ChangeKind>;
   /** Whose changes it is told of. */
   readonly publisher: Publisher;
-  /** Where to. */
+  /** The address that is called. */
   readonly url: Scalars['String']['output'];
 };
 
@@ -4274,36 +4276,36 @@ export type WebhookConnection = {
   readonly __typename?: 'WebhookConnection';
   /** The entries of this page. */
   readonly edges: ReadonlyArray<WebhookEdge>;
-  /** Where this page lies. */
+  /** The place of this page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** One change, or one ended import, for one webhook. */
 export type WebhookDelivery = {
   readonly __typename?: 'WebhookDelivery';
-  /** How often it was tried. */
+  /** The number of attempts. */
   readonly attempts: Scalars['Int']['output'];
-  /** Id of the change it tells of. Null: it tells of an import. */
+  /** Id of the change it tells of. Null if it is about an import. */
   readonly change: Maybe<Scalars['ID']['output']>;
   /** When it was made. */
   readonly createdAt: Scalars['DateTime']['output'];
-  /** Why the last try failed. Null: it did not. */
+  /** Why the last try failed. Null if it succeeded. */
   readonly error: Maybe<Scalars['String']['output']>;
   /** Sent as `webhook-id`, the same at every try. */
   readonly id: Scalars['ID']['output'];
   /** What happened. */
   readonly kind: ChangeKind;
-  /** When it is tried next. Null: it is not tried any more. */
+  /** When it is tried next. Null if it is not tried any more. */
   readonly nextAt: Maybe<Scalars['DateTime']['output']>;
-  /** The plan it happened to. Null: it tells of an import. */
+  /** The plan it happened to. Null if it is about an import. */
   readonly plan: Maybe<Plan>;
-  /** Id of the import it tells of. Null: it tells of a change. */
+  /** Id of the import it tells of. Null if it is about a change. */
   readonly run: Maybe<Scalars['ID']['output']>;
-  /** How it stands. */
+  /** Its state. */
   readonly state: DeliveryState;
-  /** HTTP status of the last answer. Null: there was none. */
+  /** HTTP status of the last answer. Null if there was none. */
   readonly status: Maybe<Scalars['Int']['output']>;
-  /** When it was last tried. Null: not yet. */
+  /** When it was last tried. Null if it has not been tried. */
   readonly triedAt: Maybe<Scalars['DateTime']['output']>;
 };
 
@@ -4312,14 +4314,14 @@ export type WebhookDeliveryConnection = {
   readonly __typename?: 'WebhookDeliveryConnection';
   /** The entries of this page. */
   readonly edges: ReadonlyArray<WebhookDeliveryEdge>;
-  /** Where this page lies. */
+  /** The place of this page in the list. */
   readonly pageInfo: PageInfo;
 };
 
 /** One delivery in a list. */
 export type WebhookDeliveryEdge = {
   readonly __typename?: 'WebhookDeliveryEdge';
-  /** Place in the list. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The delivery. */
   readonly node: WebhookDelivery;
@@ -4330,14 +4332,14 @@ export type WebhookDeliveryPayload = {
   readonly __typename?: 'WebhookDeliveryPayload';
   /** Null if there were problems. */
   readonly delivery: Maybe<WebhookDelivery>;
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 
 /** One webhook in a list. */
 export type WebhookEdge = {
   readonly __typename?: 'WebhookEdge';
-  /** Place in the list. */
+  /** An opaque cursor for this place in the list. */
   readonly cursor: Scalars['String']['output'];
   /** The webhook. */
   readonly node: Webhook;
@@ -4347,14 +4349,14 @@ export type WebhookEdge = {
 export type WebhookInput = {
   /** Its id. */
   readonly id: Scalars['ID']['input'];
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
 };
 
 /** A webhook that was changed, or what was wrong. */
 export type WebhookPayload = {
   readonly __typename?: 'WebhookPayload';
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
   /** Null if there were problems. */
   readonly webhook: Maybe<Webhook>;
@@ -4363,7 +4365,7 @@ export type WebhookPayload = {
 /** A webhook that was made or has a new secret, or what was wrong. */
 export type WebhookSecretPayload = {
   readonly __typename?: 'WebhookSecretPayload';
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
   /**
    * What its messages are signed with: `whsec_` and base64. It is shown this once. Null if there were problems, or if this answer is
@@ -4374,16 +4376,16 @@ export type WebhookSecretPayload = {
   readonly webhook: Maybe<Webhook>;
 };
 
-/** Why nothing is sent to a webhook. */
+/** Why a webhook is disabled. */
 export type WebhookStop =
-  /** Somebody stopped it. */
+  /** A user disabled it. */
   | 'ASKED'
   /** The address answered 410: it is gone. */
   | 'GONE';
 
-/** Which revision to take out of force. */
+/** The revision to withdraw. */
 export type WithdrawPlanInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
   /** Slug of the publisher. */
   readonly publisher: Scalars['String']['input'];
@@ -4397,12 +4399,12 @@ export type WithdrawPlanInput = {
   readonly then?: InputMaybe<WithdrawThen>;
 };
 
-/** A revision that was taken out of force, or what was wrong. */
+/** A revision that was withdrawn, or what was wrong. */
 export type WithdrawPlanPayload = {
   readonly __typename?: 'WithdrawPlanPayload';
   /** The revision that was withdrawn; `newest` is what its address leads to now. Null if there were problems. */
   readonly plan: Maybe<Plan>;
-  /** Empty if all went well. */
+  /** Empty on success. */
   readonly problems: ReadonlyArray<Problem>;
 };
 

@@ -9,7 +9,7 @@ export type CorrectPlanInput = {
   readonly changeNote: string;
   /** The version of the plan's draft that was read. */
   readonly expectedVersion: number;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -19,7 +19,7 @@ export type CorrectPlanInput = {
 
 /** A new publisher. */
 export type CreatePublisherInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Name shown to readers. */
   readonly name: string;
@@ -29,15 +29,15 @@ export type CreatePublisherInput = {
 
 /** A new access token. */
 export type CreateTokenInput = {
-  /** When it stops being taken: no later than the token that makes it, which is also what counts where this is left out. Of one that does not expire: never. */
+  /** When it expires: no later than the token that creates it, whose expiry is also the default. */
   readonly expiresAt?: string | null | undefined;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** What it is for, to tell it from others: such as `newsletter script`. */
   readonly name: string;
-  /** Slug of the publisher it is for. Left out: a token of the operator, which only the operator may make. */
+  /** Slug of the publisher it is for. Default: a token of the operator, which only the operator may make. */
   readonly publisher?: string | null | undefined;
-  /** What it may do: one scope or more. No scope holds another. */
+  /** Its scopes, at least one. No scope includes another. */
   readonly scopes: ReadonlyArray<Scope>;
 };
 
@@ -45,7 +45,7 @@ export type CreateTokenInput = {
 export type DiscardDraftInput = {
   /** The version that was read. */
   readonly expectedVersion: number;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** What it is a draft of. */
   readonly kind: DraftKind;
@@ -55,7 +55,7 @@ export type DiscardDraftInput = {
   readonly slug: string;
 };
 
-/** How a document is written. */
+/** The format of a document. */
 export type DocumentFormat =
   /** JSON. */
   | 'JSON'
@@ -64,9 +64,9 @@ export type DocumentFormat =
 
 /** A text with one document or several, YAML or JSON. */
 export type DocumentTextInput = {
-  /** What problems call it, such as the name of a file. */
+  /** The name that problems use for it, such as a file name. */
   readonly name: string;
-  /** The text. Several documents are parted by lines of `---`. */
+  /** The text. Several documents are separated by lines of `---`. */
   readonly text: string;
 };
 
@@ -99,9 +99,9 @@ export type FeedKind =
   | 'DOCUMENTS'
   /** A table of foods with their nutrients. */
   | 'FOODS'
-  /** A table of packs and what they cost. */
+  /** A table of packs and what they cost: for everybody where the feed is the operator's, else the packs that its publisher adds to foods. */
   | 'PRICES'
-  /** schema.org recipes: JSON-LD, or a saved page that holds it. */
+  /** Recipes in the terms of schema.org: JSON-LD, or a saved page that holds it. */
   | 'RECIPES';
 
 /** Kinds of finding. */
@@ -144,7 +144,7 @@ export type FindingCode =
   | 'NEEDS_THE_COLD'
   /** Cooked food is kept for a later day, and no step puts it into the cold. */
   | 'NEVER_CHILLED'
-  /** Nobody says how long something keeps. */
+  /** How long something keeps is not stated. */
   | 'NOBODY_SAYS_HOW_LONG'
   /** No kitchen can measure the amount. */
   | 'NOT_MEASURABLE'
@@ -155,11 +155,11 @@ export type FindingCode =
   /** The session is longer than promised. */
   | 'SESSION_TOO_LONG';
 
-/** How grave a finding is. */
+/** How serious a finding is. */
 export type FindingSeverity =
   /** The writer decides. */
   | 'LOOK'
-  /** Must be mended before publishing. */
+  /** Must be corrected before publishing. */
   | 'STOPS';
 
 /** What an import is to do. */
@@ -168,12 +168,12 @@ export type ImportRunKind =
   | 'DRY_RUN'
   /** Load its file. */
   | 'LOAD'
-  /** Take another import back. */
+  /** Undo another import. */
   | 'UNDO';
 
-/** How far an import is. */
+/** The progress of an import. */
 export type ImportRunState =
-  /** Somebody stopped it. */
+  /** A user disabled it. */
   | 'CANCELLED'
   /** It is done. */
   | 'DONE'
@@ -190,7 +190,7 @@ export type ImportRunState =
 export type LoadRuleSetInput = {
   /** One YAML document each of the kinds `rule-set`, `keeping-classes`, `food-safety`, `cautions` and `allergens`, in any files. */
   readonly files: ReadonlyArray<RuleFileInput>;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
 };
 
@@ -206,9 +206,9 @@ export type ProblemCode =
   | 'AMOUNT_OUT_OF_RANGE'
   /** Something that cannot be read as an amount. */
   | 'BAD_AMOUNT'
-  /** Something about the household that cannot be. */
+  /** A household that is not possible. */
   | 'BAD_HOUSEHOLD'
-  /** Not the kind of value that is expected there. */
+  /** A value of the wrong kind. */
   | 'BAD_SHAPE'
   /** An amount that a spreadsheet program turned into a date. */
   | 'CELL_IS_A_DATE'
@@ -222,11 +222,11 @@ export type ProblemCode =
   | 'COMPONENT_CYCLE'
   /** No meal draws on a component. */
   | 'COMPONENT_NOT_REACHED'
-  /** A document builds on a component that was put aside in the same file. */
+  /** A document builds on a component that was quarantined in the same file. */
   | 'COMPONENT_SET_ASIDE'
   /** A table whose columns may be parted by more than one mark, or by none. */
   | 'DELIMITER_UNCLEAR'
-  /** The same thing twice. */
+  /** The same entry appears twice. */
   | 'DUPLICATE'
   /** A file cannot be fetched from its feed's place. */
   | 'FILE_NOT_HAD'
@@ -282,7 +282,7 @@ export type ProblemCode =
   | 'STALE_DRAFT'
   /** Steps that wait for one another. */
   | 'STEPS_IN_A_CIRCLE'
-  /** More than is taken. */
+  /** More than the limit. */
   | 'TOO_LARGE'
   /** A word that its closed list (allergens, keeping classes, aisles ...) does not have; the message offers the nearest. */
   | 'UNKNOWN_CODE'
@@ -308,7 +308,7 @@ export type ProblemCode =
   | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
   | 'UNKNOWN_ROUTE'
-  /** No such row was put aside. */
+  /** No such row was quarantined. */
   | 'UNKNOWN_ROW'
   /** There is no such import. */
   | 'UNKNOWN_RUN'
@@ -327,7 +327,7 @@ export type ProblemCode =
 export type PublishPlanInput = {
   /** The version of the plan's draft that was read. */
   readonly expectedVersion: number;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -345,11 +345,11 @@ export type RemoveImageInput = {
   readonly publisher: string;
 };
 
-/** Which token to take away. */
+/** The token to revoke. */
 export type RevokeTokenInput = {
   /** Its id: the eight characters after `prepwright_`. */
   readonly id: string;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
 };
 
@@ -363,9 +363,9 @@ export type RuleFileInput = {
 
 /** Documents to save together. */
 export type SaveDocumentsInput = {
-  /** The versions of the drafts that are there already. What is not named has to be new. */
+  /** The versions of the drafts that are there already. A draft that is not named here must be new. */
   readonly expected?: ReadonlyArray<ExpectedDraftInput> | null | undefined;
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -373,9 +373,9 @@ export type SaveDocumentsInput = {
   readonly texts: ReadonlyArray<DocumentTextInput>;
 };
 
-/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope holds another. */
+/** What an access token may do, for its own publisher, or the operator's for every publisher. No scope includes another. */
 export type Scope =
-  /** Give and take tokens and webhooks, and read the audit trail. */
+  /** Create and revoke tokens and webhooks, and read the audit trail. */
   | 'ADMIN'
   /** Run imports. */
   | 'IMPORT'
@@ -388,7 +388,7 @@ export type Scope =
 
 /** Which plan to take back as a whole. */
 export type UnpublishPlanInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
@@ -398,9 +398,9 @@ export type UnpublishPlanInput = {
   readonly slug: string;
 };
 
-/** Which revision to take out of force. */
+/** The revision to withdraw. */
 export type WithdrawPlanInput = {
-  /** A key of your own making, such as a UUID: the same call with the same key is done once. Kept for at least a day. */
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of the publisher. */
   readonly publisher: string;
