@@ -30,7 +30,7 @@ export const uploadedImageSchema = named(
   "A picture that was handed in.",
   z.object({
     ...storedShape,
-    created: z.boolean().describe("False: these bytes were handed in before."),
+    created: z.boolean().describe("Whether these bytes are new; false if they were handed in before."),
   }),
 );
 

@@ -511,7 +511,7 @@ export type Component = Node & {
   readonly batch: BatchRule;
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
-  /** A picture of the component. Null: none. */
+  /** A picture of the component. Null if there is none. */
   readonly image: Maybe<Image>;
   /** How long it keeps, as its writer states it. */
   readonly keeping: ReadonlyArray<KeepingRule>;
@@ -1380,13 +1380,13 @@ export type Image = {
   readonly __typename?: 'Image';
   /** What it shows, for those who do not see it. */
   readonly alt: Scalars['String']['output'];
-  /** Who took or drew it. Null: it does not say. */
+  /** Who took or drew it. Null if it does not say. */
   readonly credit: Maybe<Scalars['String']['output']>;
   /** SHA-256, hex, of the picture as it is kept. It names the picture, for `removeImage`. */
   readonly hash: Scalars['String']['output'];
   /** Pixels, as it is kept. */
   readonly height: Scalars['Int']['output'];
-  /** On what terms others may use it: an SPDX identifier, an address, or a sentence. Null: it does not say. */
+  /** On what terms others may use it: an SPDX identifier, an address, or a sentence. Null if it does not say. */
   readonly licence: Maybe<Scalars['String']['output']>;
   /** Its mean colour, `#rrggbb`, to show until it has come. */
   readonly placeholder: Scalars['String']['output'];
@@ -1744,7 +1744,7 @@ export type Meal = Node & {
   readonly day: Scalars['Int']['output'];
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
-  /** A picture of the meal. Null: none. */
+  /** A picture of the meal. Null if there is none. */
   readonly image: Maybe<Image>;
   /** What goes into it. */
   readonly lines: ReadonlyArray<Line>;
@@ -2439,9 +2439,9 @@ export type Plan = Node & {
   readonly foods: ReadonlyArray<Food>;
   /** Opaque id of this revision, for `node`. */
   readonly id: Scalars['ID']['output'];
-  /** A picture of the plan. Null: none, or it was removed. */
+  /** A picture of the plan. Null if there is none, or if it was removed. */
   readonly image: Maybe<Image>;
-  /** On what terms others may use its texts: an SPDX identifier, an address, or a sentence. Null: it does not say. */
+  /** On what terms others may use its texts: an SPDX identifier, an address, or a sentence. Null if it does not say. */
   readonly licence: Maybe<Scalars['String']['output']>;
   /** BCP 47 tag of the language it is written in. */
   readonly locale: Scalars['String']['output'];
@@ -2825,7 +2825,7 @@ export type Publisher = Node & {
   readonly description: Maybe<Scalars['String']['output']>;
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
-  /** A picture of it. Null: none. */
+  /** A picture of it. Null if there is none. */
   readonly image: Maybe<Image>;
   /** BCP 47 tags of the languages it publishes in. */
   readonly languages: ReadonlyArray<Scalars['String']['output']>;

@@ -52,7 +52,7 @@ export const imageEndpoint = endpoint(
       ` ${imageFormats.join(", ")}. From then on documents mean it by \`file\`. The same bytes as before are the picture from before.`,
     parameters: [
       inPath("publisher", "Slug of the publisher."),
-      inQuery("file", "What documents call it, such as `photos/soup.jpg`. Left out: nothing yet.", undefined, {
+      inQuery("file", "What documents call it, such as `photos/soup.jpg`. Nothing yet if it is left out.", undefined, {
         example: "photos/soup.jpg",
       }),
     ],

@@ -12,6 +12,7 @@ import { isShared } from "../foods/find-foods-of.js";
 import { ownershipProblems, takenSlugs } from "./document-ownership.js";
 import { loadReferences } from "./load-references.js";
 import { runInSlices, type Sliced } from "../time-slices.js";
+import { storedImage } from "../images/freeze-images.js";
 import { readTextsInSlices, type GivenText } from "./read-texts.js";
 import { staleDrafts, versionsOf, type DraftName } from "./stale-drafts.js";
 import { draftAuthorOf } from "../access/draft-author.js";
@@ -143,7 +144,10 @@ async function saveResolved(
   const writing = ({ text }: ReadDocument): DraftWriting => ({ document: { text, format: documentFormat(text) }, by });
   const shared = foods.filter(({ value }) => isShared(actor, value));
   if (shared.length > 0) await data.foods.save(shared.map(({ value }) => value));
-  for (const { value } of publishers) await data.publishers.describe(publisher, value);
+  for (const { value } of publishers) {
+    const image = value.image && (await storedImage(data, publisher, value.image));
+    await data.publishers.describe(publisher, { ...value, image });
+  }
   const saved: (SavedDraft & { readonly before: number | null })[] = [];
   for (const { value, read } of foods) {
     if (isShared(actor, value)) continue;

@@ -34,3 +34,9 @@ const withStored = ({ file, alt, credit, licence }: Image, stored: StoredImage |
         ...{ file, alt, credit, licence },
         stored: { hash: stored.hash, width: stored.width, height: stored.height, placeholder: stored.placeholder },
       };
+
+/** With the picture that its file is now; without one until it is handed in. */
+export async function storedImage(data: Data, publisher: string, image: Image): Promise<Image> {
+  const [stored = null] = await data.images.byNames(publisher, [image.file]);
+  return withStored(image, stored) ?? image;
+}
