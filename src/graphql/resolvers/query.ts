@@ -95,7 +95,9 @@ export const queryResolvers: QueryResolvers = {
     if (first === undefined) throw new Error("a list without a plan");
     const bundles = found.map(({ frozen }) => frozen.bundle);
     const rules = await loaders.rulesToday();
-    const read = valueOf(await readReadersHousehold(given ?? {}, bundles, rules.allergens.diets, loaders.readFoods));
+    const read = valueOf(
+      await readReadersHousehold(given ?? {}, bundles, rules.allergens.diets, loaders.readFoods, deps),
+    );
     const household = await resolveRegion(read, bundles, rules, loaders.readPublishers);
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
     const today = await loaders.today(bundles, household);

@@ -1,14 +1,15 @@
-import { memoize } from "../../domain/memoize.js";
+import type { InSlices, Work } from "../../domain/counted-work.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Household } from "../../domain/model/household.js";
 import { foodSlug } from "../../domain/model/open-table-slug.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
-import { compileFoodNames, findFood } from "../../domain/quantity/food-name.js";
+import { compileFoodNamesInSlices, findFood } from "../../domain/quantity/food-name.js";
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
 import type { Deps } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";
+import { runInSlices, type Sliced } from "../time-slices.js";
 import { longestHouseholdList, readHousehold, type GivenHousehold } from "./read-household.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
@@ -23,8 +24,9 @@ export async function readReadersHousehold(
   bundles: readonly PlanBundle[],
   diets: readonly Pick<DietRule, "code">[],
   findFoods: FoodFinder,
+  sliced: Sliced = {},
 ): Promise<Result<Household>> {
-  const called = await withSlugs(given, bundles, findFoods);
+  const called = await withSlugs(given, bundles, findFoods, sliced);
   const read = readHousehold(called, bundles, diets);
   if (!read.ok) return read;
   const problems = await unknownSwaps(read.value.swaps, given.swaps ?? [], bundles, findFoods);
@@ -39,39 +41,53 @@ async function withSlugs(
   given: GivenHousehold,
   bundles: readonly PlanBundle[],
   findFoods: FoodFinder,
+  sliced: Sliced,
 ): Promise<GivenHousehold> {
   const onHand = given.onHand ?? [];
   if (onHand.length === 0 || onHand.length > longestHouseholdList) return given;
   const slugs = new Set(bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)));
   const language = given.locale?.slice(0, 2).toLowerCase() ?? null;
-  const meant = new Map<string, string>();
-  for (const food of new Set(onHand.map((each) => each.food))) {
-    if (food === null || food === undefined || slugs.has(foodSlug(food))) continue;
-    const slug = foodOfPlans(bundles, food, language);
-    if (slug !== null) meant.set(food, slug);
-  }
+  const written = [...new Set(onHand.map((each) => each.food))].filter(
+    (food): food is string => food !== null && food !== undefined && !slugs.has(foodSlug(food)),
+  );
+  if (written.length === 0) return given;
+  const meant = await runInSlices(sliced, (work) => foodsMeant([...new Set(bundles)], written, language, work));
   if (meant.size === 0) return given;
   for (const food of await findFoods([...meant.keys()])) if (food !== null) meant.delete(food.slug);
   return { ...given, onHand: onHand.map((each) => ({ ...each, food: meant.get(each.food ?? "") ?? each.food })) };
 }
 
-/** Laid out once for each plan: names on hand are many, and so are plans. */
-const namesOf = memoize(({ foods }: PlanBundle) => compileFoodNames(foods));
-
-/** The one food of some plans that a name means, in the reader's language or else in any; null: none, or several. */
-function foodOfPlans(bundles: readonly PlanBundle[], name: string, language: string | null): string | null {
-  for (const spoken of new Set([language, null])) {
-    const matches = [...new Set(bundles)].map((bundle) => findFood(namesOf(bundle), name, spoken, null));
-    const found = new Set(
-      matches.flatMap((match) =>
-        match.kind === "FOUND" ? [match.slug] : match.kind === "AMBIGUOUS" ? match.slugs : [],
-      ),
-    );
-    const [slug] = found;
-    if (slug !== undefined) return found.size === 1 ? slug : null;
-  }
-  return null;
+/** What names mean in some plans, as far as it is one food: in the reader's language, or else in any. Each name is looked up in each plan. */
+function* foodsMeant(
+  bundles: readonly PlanBundle[],
+  written: readonly string[],
+  language: string | null,
+  work: Work,
+): InSlices<Map<string, string>> {
+  const plans = [];
+  for (const { foods } of bundles) plans.push(yield* compileFoodNamesInSlices(foods, work));
+  const meant = new Map<string, string>();
+  for (const name of written)
+    for (const spoken of new Set([language, null])) {
+      const found = new Set<string>();
+      for (const names of plans) {
+        work.step(spoken === null ? stepsInAnyLanguage : stepsInOneLanguage);
+        yield;
+        const match = findFood(names, name, spoken, null);
+        if (match.kind === "FOUND") found.add(match.slug);
+        else if (match.kind === "AMBIGUOUS") for (const slug of match.slugs) found.add(slug);
+      }
+      const [slug] = found;
+      if (slug === undefined) continue;
+      if (found.size === 1) meant.set(name, slug);
+      break;
+    }
+  return meant;
 }
+
+/** A name is read in each of its forms before it is known that a plan has no such food. */
+const stepsInOneLanguage = 30;
+const stepsInAnyLanguage = 120;
 
 /** The same with the foods that the database knows today. */
 export const readHouseholdOf = (
@@ -79,7 +95,7 @@ export const readHouseholdOf = (
   given: GivenHousehold,
   bundles: readonly PlanBundle[],
   diets: readonly Pick<DietRule, "code">[],
-): Promise<Result<Household>> => readReadersHousehold(given, bundles, diets, (slugs) => findFoods(deps, slugs));
+): Promise<Result<Household>> => readReadersHousehold(given, bundles, diets, (slugs) => findFoods(deps, slugs), deps);
 
 type Swap = Household["swaps"][number];
 

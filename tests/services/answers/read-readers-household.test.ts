@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { problemText } from "../../../src/exports/sentences/problem-text.js";
 import type { GivenHousehold } from "../../../src/services/answers/read-household.js";
 import { readReadersHousehold } from "../../../src/services/answers/read-readers-household.js";
+import { openTimeSlicer } from "../../../src/services/time-slices.js";
 import { demo, demoBundle } from "../../graphql/open-test-app.js";
 
 const bundle = demoBundle("bean-night");
@@ -78,5 +79,39 @@ describe("what a reader has on hand", () => {
     const elsewhere = demo.foods.find(({ slug }) => bundle.foods.every((food) => food.slug !== slug))?.slug ?? "";
     for (const food of [first, elsewhere, "xyzzy", "tomato leather", "\0", "x".repeat(5_000)])
       expect(await onHand(food)).toBe(food);
+  });
+
+  it("counts a look-up for each name in each plan, and lets others run between them", async () => {
+    const bundles = demo.bundles;
+    const steps = async (names: number, plans: number): Promise<number> => {
+      let now = 0;
+      // A clock on which every second look is a slice later.
+      const work = openTimeSlicer(() => (now += 6)).beginJob();
+      let turns = 0;
+      let goes = true;
+      const others = (): void => {
+        turns += 1;
+        if (goes) setImmediate(others);
+      };
+      setImmediate(others);
+      const onHand = Array.from({ length: names }, (_, at) => ({
+        ...{ food: `nobody's ${String(at)}`, amount: "1", unit: "g" },
+      }));
+      await readReadersHousehold(
+        { onHand },
+        bundles.slice(0, plans),
+        [],
+        (slugs) => Promise.resolve(slugs.map(() => null)),
+        {
+          work,
+        },
+      );
+      goes = false;
+      expect(turns).toBeGreaterThan((names * plans) / 2);
+      return work.steps;
+    };
+    const one = await steps(20, 1);
+    expect(await steps(40, 1)).toBeGreaterThan(1.8 * one);
+    expect(await steps(20, 4)).toBeGreaterThan(3 * one);
   });
 });

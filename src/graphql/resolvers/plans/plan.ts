@@ -56,7 +56,7 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
     const frozen = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
     const read = valueOf(
-      await readReadersHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets, loaders.readFoods),
+      await readReadersHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets, loaders.readFoods, deps),
     );
     const household = await resolveRegion(read, [frozen.bundle], rules, loaders.readPublishers);
     const today = await loaders.today([frozen.bundle], household);
@@ -80,7 +80,9 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
   servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
-    const read = valueOf(await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods));
+    const read = valueOf(
+      await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods, deps),
+    );
     const household = await resolveRegion(read, [bundle], rules, loaders.readPublishers);
     const today = await loaders.today([bundle], household);
     return valueOf(await runInSlices(deps, (work) => servingsTableInSlices(bundle, from, to, household, today, work)));

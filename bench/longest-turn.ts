@@ -1,0 +1,142 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { openEmbedded } from "../src/persistence/database/open-embedded.js";
+import { openServer } from "../src/persistence/database/open-server.js";
+import type { AttackRequest } from "../tests/attack/attack-request.js";
+import { attackCorpus } from "../tests/attack/corpus.js";
+import { largePlanAttacks } from "../tests/attack/large-plan-attacks.js";
+import { fillDatabase } from "../tests/fuzz/fuzzed-service.js";
+import { RequestSender } from "../tests/fuzz/request-sender.js";
+import { demo } from "../tests/graphql/open-test-app.js";
+import { largeBundle } from "../tests/kit/large-bundle.js";
+import { startPostgres } from "../tests/kit/postgres/start-postgres.js";
+import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
+import { startServer } from "./load/start-server.js";
+
+/** The longest that one request may keep the others waiting, in milliseconds of processor time. */
+const most = 100;
+/** How many of the worst are asked again as the first that a process is asked. */
+const askedFirst = 12;
+
+const target = {
+  publisher: demo.publisher.slug,
+  plans: demo.plans.map(({ slug }) => slug),
+  foods: demo.foods.map(({ slug }) => slug),
+  components: demo.components.map(({ slug }) => slug),
+};
+const corpus: readonly AttackRequest[] = [...attackCorpus(target), ...largePlanAttacks(target.publisher, "large")];
+
+interface Turn {
+  readonly request: AttackRequest;
+  readonly ms: number;
+}
+
+/** Sends requests one after another to a service of its own, and measures the longest turn of its event loop for each. */
+async function longestTurns(
+  environment: Readonly<Record<string, string>>,
+  token: string,
+  passes: readonly (readonly AttackRequest[])[],
+): Promise<readonly (readonly Turn[])[]> {
+  const folder = mkdtempSync(join(tmpdir(), "prepwright-turns-"));
+  const file = join(folder, "turns");
+  writeFileSync(file, "");
+  const server = await startServer(["--import", "./bench/load/record-turns.mjs", "dist/main.js"], {
+    ...{ LOG_LEVEL: "warn", TURNS: file, PREPWRIGHT_ALLOW_EMBEDDED: "1", PREPWRIGHT_SHED_DELAY_MS: "0" },
+    ...{ PREPWRIGHT_POINTS_PER_ADDRESS: "0", PREPWRIGHT_POINTS_PER_TOKEN: "0" },
+    NODE_OPTIONS: "--max-old-space-size=256",
+    ...environment,
+  });
+  const sender = new RequestSender(`http://127.0.0.1:${String(server.port)}`, 1);
+  // What a start does in the background is none of them.
+  await pause(4_000);
+  let read = readFileSync(file).length;
+  const measured: (readonly Turn[])[] = [];
+  try {
+    for (const requests of passes) {
+      const turns: Turn[] = [];
+      for (const request of requests) {
+        const headers =
+          request.authorised === true ? { ...request.headers, authorization: `Bearer ${token}` } : request.headers;
+        const answer = await sender.send({ ...request, headers });
+        if (answer.kind === "NO_ANSWER") throw new Error(`no answer to ${request.name}`);
+        // The turn that sent the answer is written in the next.
+        await pause(5);
+        const written = readFileSync(file, "latin1");
+        const own = written.slice(read).split("\n").map(Number);
+        read = written.length;
+        turns.push({ request, ms: Math.max(...own) });
+      }
+      measured.push(turns);
+    }
+  } finally {
+    sender.close();
+    await server.stop();
+    rmSync(folder, { recursive: true });
+  }
+  return measured;
+}
+
+function shown(name: string, turns: readonly Turn[]): BenchmarkResult {
+  const sorted = turns.toSorted((a, b) => b.ms - a.ms);
+  const at = (share: number): string => (sorted[Math.floor((1 - share) * (sorted.length - 1))]?.ms ?? 0).toFixed(0);
+  const worst = sorted
+    .slice(0, 8)
+    .map(({ request, ms }) => `${ms.toFixed(0)} ${request.name}`)
+    .join("; ");
+  return result(
+    `longest turn of ${String(turns.length)} requests, ${name} / ${String(most)} ms of processor time`,
+    (sorted[0]?.ms ?? 0) / most,
+    { atMost: 1 },
+    `p50 ${at(0.5)}, p99 ${at(0.99)}, p100 ${at(1)} ms: ${worst}`,
+  );
+}
+
+async function onDatabase(
+  kind: string,
+  environment: Readonly<Record<string, string>>,
+  token: string,
+): Promise<readonly BenchmarkResult[]> {
+  const [once = [], again = []] = await longestTurns(environment, token, [corpus, corpus]);
+  const worst = once.toSorted((a, b) => b.ms - a.ms).slice(0, askedFirst);
+  const first: Turn[] = [];
+  for (const { request } of worst) first.push(...(await longestTurns(environment, token, [[request]])).flat());
+  return [
+    shown(`once, ${kind}`, once),
+    shown(`again, ${kind}`, again),
+    shown(`the worst of them first in a process, ${kind}`, first),
+  ];
+}
+
+/**
+ * The whole corpus of attacks and a plan of 17,000 lines against the built service, one request after another: the longest turn of its event loop, by
+ * processor time of its main thread, on a Postgres server and on the embedded database (which runs in that thread).
+ */
+async function run(): Promise<readonly BenchmarkResult[]> {
+  execFileSync(process.execPath, ["scripts/build.mjs"], { stdio: "ignore" });
+  const log = { info: () => undefined, warn: console.error, error: console.error };
+  const large = [largeBundle({ components: 500, lines: 30, meals: 60 })];
+  const server = await startPostgres();
+  const folder = mkdtempSync(join(tmpdir(), "prepwright-turns-"));
+  try {
+    const url = await server.createDatabase("turns");
+    const results: BenchmarkResult[] = [];
+    for (const [kind, environment, opened] of [
+      ["on a Postgres server", { DATABASE_URL: url }, () => openServer(url, { log })],
+      ["on the embedded database", { DATA_DIR: folder }, () => openEmbedded(folder, { log })],
+    ] as const) {
+      const { data, close } = await opened();
+      const { token } = await fillDatabase({ data, clock: () => new Date(), log, knownRules: new Map() }, large);
+      await close();
+      results.push(...(await onDatabase(kind, environment, token)));
+    }
+    return results;
+  } finally {
+    await server.stop();
+    rmSync(folder, { recursive: true });
+  }
+}
+
+export const longestTurn: Benchmark = { name: "longest-turn", isLong: true, run };
