@@ -67,7 +67,9 @@ async function longestTurns(
         const written = readFileSync(file, "latin1");
         const own = written.slice(read).split("\n").map(Number);
         read = written.length;
-        turns.push({ request, ms: Math.max(...own) });
+        const ms = Math.max(...own);
+        if (ms > most) console.error(`${ms.toFixed(0)} ms: ${request.name}`);
+        turns.push({ request, ms });
       }
       measured.push(turns);
     }

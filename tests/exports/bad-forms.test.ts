@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { runToEnd } from "../../src/domain/counted-work.js";
 import { readSeeds } from "../../src/app/setup/read-seeds.js";
 import type { MeasureSystem } from "../../src/domain/model/amount.js";
 import type { PlanAnswer } from "../../src/domain/plan/plan-answer.js";
@@ -19,7 +20,7 @@ import { plainText } from "../../src/exports/document/plain-text.js";
 import { recipeParts } from "../../src/exports/schema-org/recipe-parts.js";
 import { schemaOrgText } from "../../src/exports/schema-org/schema-org.js";
 import { shoppingCsv } from "../../src/exports/csv/shopping-csv.js";
-import { listBlocks } from "../../src/exports/document/sections/list-section.js";
+import { listBlocksInSlices } from "../../src/exports/document/sections/list-section.js";
 import { renderMarkdown } from "../../src/exports/document/render-markdown.js";
 import { showFor } from "../../src/exports/words/shown-amount.js";
 import { badFormIn, badForms } from "../fixtures/bad-forms.js";
@@ -81,7 +82,7 @@ function amountLines(answer: PlanAnswer): readonly string[] {
     ...scaled.meals.flatMap((meal) =>
       recipeParts(meal, scaled).flatMap((each) => each.lines.map((line) => lineText(line, book))),
     ),
-    ...renderMarkdown(listBlocks(list, reader, false, 2)).split("\n"),
+    ...renderMarkdown(runToEnd(listBlocksInSlices(list, reader, false, 2))).split("\n"),
     ...list.lines.map((line) => {
       const { food, take, notes } = shelfLine(line, book);
       return `${food} ${take ?? ""} ${notes.join("; ")}`;

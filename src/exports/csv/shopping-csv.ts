@@ -1,3 +1,4 @@
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { BaseAmount } from "../../domain/model/amount.js";
 import type { Food } from "../../domain/model/food.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
@@ -24,14 +25,25 @@ type CsvDialect = "STANDARD" | "SPREADSHEET";
  * STANDARD and as a kitchen rounds in SPREADSHEET. `packs` is what to take from the shelf, which is enough. Cells that a
  * spreadsheet would run as a formula are made words.
  */
-export function shoppingCsv(list: ShoppingList, reader: Reader, severalPlans: boolean, dialect: CsvDialect): string {
+export const shoppingCsv = (...given: Parameters<typeof shoppingCsvInSlices>): string =>
+  runToEnd(shoppingCsvInSlices(...given));
+
+/** The same, a turn for each line. */
+export function* shoppingCsvInSlices(
+  list: ShoppingList,
+  reader: Reader,
+  severalPlans: boolean,
+  dialect: CsvDialect,
+): InSlices<string> {
   // Programs know the columns by their names, whatever language the reader speaks.
   const names = wordsFor(dialect === "STANDARD" ? "en" : reader.locale).csv;
-  const head = columns.map((column) => names[column]);
-  const rows = list.lines.map((line) => rowOf(line, reader, severalPlans, dialect));
-  return dialect === "STANDARD"
-    ? csvText([head, ...rows], standardMarks)
-    : `\ufeff${csvText([head, ...rows], marksOf(reader.locale))}`;
+  const marks = dialect === "STANDARD" ? standardMarks : marksOf(reader.locale);
+  const rows = [csvText([columns.map((column) => names[column])], marks)];
+  for (const line of list.lines) {
+    yield;
+    rows.push(csvText([rowOf(line, reader, severalPlans, dialect)], marks));
+  }
+  return `${dialect === "STANDARD" ? "" : "\ufeff"}${rows.join("")}`;
 }
 
 function rowOf(line: ShoppingLine, reader: Reader, severalPlans: boolean, dialect: CsvDialect): readonly CsvCell[] {

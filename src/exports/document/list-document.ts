@@ -1,10 +1,11 @@
+import type { InSlices } from "../../domain/counted-work.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingList } from "../../domain/plan/scaled.js";
 import { costText } from "../words/cost-text.js";
 import { heading, paragraph, text, type Block } from "./document.js";
 import { foodWords } from "../words/food-words.js";
-import { listBlocks } from "./sections/list-section.js";
+import { listBlocksInSlices } from "./sections/list-section.js";
 import { warningsSection } from "./sections/warnings-section.js";
 import { wordsFor } from "../words/words-for.js";
 
@@ -19,7 +20,7 @@ export interface ListInput {
 }
 
 /** The list by aisle, its cost, and what a reader should know beside it. */
-export function listDocument({ list, plans, reader, servings }: ListInput): readonly Block[] {
+export function* listDocumentInSlices({ list, plans, reader, servings }: ListInput): InSlices<readonly Block[]> {
   const words = wordsFor(reader.locale);
   const titles = plans.map(({ plan }) => plan.title).join(", ");
   const names = new Map(list.lines.map(({ food }) => [food.slug, foodWords(food, reader.locale).one]));
@@ -28,10 +29,12 @@ export function listDocument({ list, plans, reader, servings }: ListInput): read
     plans.flatMap(({ components }) => components.map((made): [string, string] => [made.slug, made.title])),
   );
   const titlesOfMeals = new Map(plans.flatMap(({ plan }) => plan.meals.map(({ slug, title }) => [slug, title])));
+  const lines = yield* listBlocksInSlices(list, reader, plans.length > 1, 2);
+  yield;
   return [
     heading(1, words.shoppingListFor({ plans: titles })),
     ...(servings === null ? [] : [paragraph([text(`${words.forServings({ count: servings })}.`)])]),
-    ...listBlocks(list, reader, plans.length > 1, 2),
+    ...lines,
     paragraph([text(costText(list.cost, servings, words, name))]),
     ...warningsSection(list.warnings, words, {
       thing: (slug) => titlesMade.get(slug) ?? name(slug),

@@ -9,7 +9,7 @@ import { attributionSection } from "./sections/attribution-section.js";
 import { cautionsSection } from "./sections/cautions-section.js";
 import { contentsSection } from "./sections/contents-section.js";
 import { keepingSection } from "./sections/keeping-section.js";
-import { listBlocks } from "./sections/list-section.js";
+import { listBlocksInSlices } from "./sections/list-section.js";
 import { makeAheadSectionInSlices } from "./sections/make-ahead-section.js";
 import { mealsSectionInSlices } from "./sections/meals-section.js";
 import { nutritionSection } from "./sections/nutrition-section.js";
@@ -40,8 +40,8 @@ export function* planDocumentInSlices(
     ...(yield* mealsSectionInSlices(answer, book)),
     ...(yield* makeAheadSectionInSlices(answer, book)),
   ];
+  blocks.push(...section(2, words.shoppingList, yield* listBlocksInSlices(list, reader, false, 3)));
   for (const more of [
-    () => section(2, words.shoppingList, listBlocks(list, reader, false, 3)),
     () => section(2, words.cost, [paragraph([text(costText(list.cost, scaled.servings, words, book.food))])]),
     () => sessionSection(answer, book),
     () => keepingSection(answer, book),

@@ -12,11 +12,19 @@ export const documentOf = ({ plan, components, foods }: PlanBundle): PlanBundle 
   foods: foods.toSorted(bySlug),
 });
 
-/** Reads a document of any format so far. */
-export function bundleOf(id: string, format: number, document: Prisma.JsonValue): PlanBundle {
+/** Characters of the JSON that a document was read from. */
+const sizes = new WeakMap<PlanBundle, number>();
+
+/** Reads a document of any format so far. @param text its JSON */
+export function bundleOf(id: string, format: number, text: string): PlanBundle {
   if (format > documentFormat) throw new Error(`revision ${id} was frozen by a newer version of the program`);
-  return fromJson(document);
+  const bundle = fromJson<PlanBundle>(JSON.parse(text) as Prisma.JsonValue);
+  sizes.set(bundle, text.length);
+  return bundle;
 }
+
+/** How many characters of JSON a document is; writing one anew to know it takes as long as reading it. */
+export const documentSize = (bundle: PlanBundle): number => sizes.get(bundle) ?? JSON.stringify(bundle).length;
 
 const bySlug = (a: { readonly slug: string }, b: { readonly slug: string }): number =>
   a.slug < b.slug ? -1 : a.slug > b.slug ? 1 : 0;

@@ -9,8 +9,8 @@ import { servingsTableJson, servingsTableSchema } from "../../exports/json/plan-
 import { sessionAnswerJson, sessionAnswerSchema } from "../../exports/json/session-answer.js";
 import { storageJsonInSlices, storageSchema } from "../../exports/json/storage.js";
 import { thingsOf } from "../../exports/json/named-thing.js";
-import { shoppingCsv } from "../../exports/csv/shopping-csv.js";
-import { shoppingMarkdown } from "../../exports/document/shopping-markdown.js";
+import { shoppingCsvInSlices } from "../../exports/csv/shopping-csv.js";
+import { shoppingMarkdownInSlices } from "../../exports/document/shopping-markdown.js";
 import { householdCost } from "../../services/answers/household-cost.js";
 import type { ScaledForReader } from "../../services/answers/scale-for-reader.js";
 import { asJson, asText, endpoint, found, refused } from "../endpoint.js";
@@ -42,9 +42,11 @@ const listInput = ({ plans, list, reader }: ListsAnswer) => ({
 /** A list in each of its forms; the same for one plan and for several. */
 export const listWriters = [
   asJson(listAnswerSchema, "The list.", listAnswerJsonInSlices),
-  asText("markdown", "As Markdown, with boxes to tick.", (answer: ListsAnswer) => shoppingMarkdown(listInput(answer))),
+  asText("markdown", "As Markdown, with boxes to tick.", (answer: ListsAnswer) =>
+    shoppingMarkdownInSlices(listInput(answer)),
+  ),
   asText("csv", "As a table (RFC 4180).", ({ plans, list, reader }: ListsAnswer) =>
-    shoppingCsv(list, reader, plans.length > 1, "STANDARD"),
+    shoppingCsvInSlices(list, reader, plans.length > 1, "STANDARD"),
   ),
 ];
 

@@ -1,4 +1,5 @@
 import type { Followed } from "../../persistence/database/change-signals.js";
+import { documentSize } from "../../persistence/plans/frozen-document.js";
 import type { Data } from "../deps.js";
 import type { Dependency } from "./generations.js";
 import type { Cache, CacheName } from "./cache.js";
@@ -117,7 +118,7 @@ export function cachedData(
       bundles: keep("documents", "document", revisions.bundles, {
         keyOf: String,
         dependenceOf: () => null,
-        bytesOf: (bundle) => sizeOf(bundle) * documentFactor,
+        bytesOf: (bundle) => documentSize(bundle) * documentFactor,
       }),
     },
     ruleSets: {

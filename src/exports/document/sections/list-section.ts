@@ -1,20 +1,31 @@
+import type { InSlices } from "../../../domain/counted-work.js";
 import type { Reader } from "../../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../../domain/plan/scaled.js";
 import { aside, heading, listOf, section, strong, text, type Block, type Lines } from "../document.js";
 import { byAisle, codeWords, coveredLines, shoppingText } from "../shopping-text.js";
 import { wordsFor } from "../../words/words-for.js";
 
-/** The list by aisle, to tick off: how much of what, in which packs, for what. */
-export function listBlocks(list: ShoppingList, reader: Reader, severalPlans: boolean, level: 2 | 3): readonly Block[] {
-  const items = (lines: readonly ShoppingLine[]): readonly Lines[] =>
-    lines.map((line) => lineLines(line, reader, severalPlans));
-  return [
-    ...byAisle(list.lines).flatMap(([aisle, lines]) => [
-      heading(level, codeWords(aisle)),
-      ...listOf("TICKS", items(lines)),
-    ]),
-    ...section(level, wordsFor(reader.locale).inTheHouse, listOf("TICKED", items(coveredLines(list.lines)))),
-  ];
+/** The list by aisle, to tick off: how much of what, in which packs, for what. A turn for each line. */
+export function* listBlocksInSlices(
+  list: ShoppingList,
+  reader: Reader,
+  severalPlans: boolean,
+  level: 2 | 3,
+): InSlices<readonly Block[]> {
+  const blocks: Block[] = [];
+  for (const [aisle, lines] of byAisle(list.lines))
+    blocks.push(heading(level, codeWords(aisle)), ...listOf("TICKS", yield* items(lines)));
+  const covered = yield* items(coveredLines(list.lines));
+  return [...blocks, ...section(level, wordsFor(reader.locale).inTheHouse, listOf("TICKED", covered))];
+
+  function* items(lines: readonly ShoppingLine[]): InSlices<readonly Lines[]> {
+    const written: Lines[] = [];
+    for (const line of lines) {
+      yield;
+      written.push(lineLines(line, reader, severalPlans));
+    }
+    return written;
+  }
 }
 
 function lineLines(line: ShoppingLine, reader: Reader, severalPlans: boolean): Lines {
