@@ -102,6 +102,15 @@ type ProblemFacts =
   /** `token`: its id. */
   | { readonly code: "UNKNOWN_TOKEN"; readonly path: Path; readonly token: string }
   | { readonly code: "UNKNOWN_WEBHOOK"; readonly path: Path; readonly webhook: string }
+  /** `link`: its id. */
+  | { readonly code: "UNKNOWN_PREVIEW_LINK"; readonly path: Path; readonly link: string }
+  /** `at`: instant in ISO; null where nobody took a draft away at a known time. */
+  | {
+      readonly code: "PREVIEW_ENDED";
+      readonly path: Path;
+      readonly why: "EXPIRED" | "REVOKED" | "NO_DRAFT";
+      readonly at: string | null;
+    }
   | { readonly code: "UNKNOWN_DELIVERY"; readonly path: Path; readonly delivery: string }
   | { readonly code: "SLUG_TAKEN"; readonly path: Path; readonly slug: string }
   /** The idempotency key stands for a write with other input. */

@@ -51,6 +51,8 @@ export interface Loaders {
   readonly ruleSets: DataLoader<string, RuleSetSummary | null>;
   /** The document of a revision that was found; it is a fault if the document is gone. */
   frozen(published: RevisionSummary): Promise<FrozenPlan>;
+  /** From now on that revision is found, which no database has: a draft as it would be published. */
+  hold(plan: FrozenPlan): void;
 }
 
 export function createLoaders(deps: Deps, actor: Actor): Loaders {
@@ -91,6 +93,7 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
         readSynonyms: (slugs) => synonyms.load(slugs),
         readQuestion: () => keepingQuestion(household, deps.clock, readRules),
       }),
+    hold: (plan) => void frozen.set(plan.published.id, Promise.resolve(plan)),
     frozen: (published) => {
       const known = frozen.get(published.id) ?? documents.load(published.id).then((found) => opened(published, found));
       frozen.set(published.id, known);

@@ -16,6 +16,7 @@ import { importRunData } from "./imports/import-runs.js";
 import { withTimeout } from "./database/with-timeout.js";
 import { listedPackData } from "./imports/listed-packs.js";
 import { planData } from "./plans/plans.js";
+import { previewLinkData } from "./plans/preview-links.js";
 import { publisherFoodData } from "./foods/publisher-foods.js";
 import { publisherData } from "./access/publishers.js";
 import { revisionData } from "./plans/revisions.js";
@@ -61,6 +62,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     changes: changeData(session),
     webhooks: webhookData(session),
     webhookDeliveries: webhookDeliveryData(session),
+    previewLinks: previewLinkData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), bulk, close))),
     ping: () => ping(session.db),
     close,

@@ -16,8 +16,12 @@ import type {
 } from "./imports/import-data.js";
 import type { ImageData } from "./images/image-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
+import type { Author } from "./access/author.js";
+import type { PreviewLinkData } from "./plans/preview-link-data.js";
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
 import type { DraftKind } from "../domain/problem.js";
+
+export type { Author } from "./access/author.js";
 
 /** The tenant: a writer or a title. */
 export interface Publisher extends PublisherFacts {
@@ -162,10 +166,6 @@ export interface DraftFilter {
   readonly publisher: string;
   readonly kind: DraftKind | null;
 }
-
-/** Who writes: a token, by its id, or a program of the service. */
-export type Author =
-  { readonly kind: "TOKEN"; readonly token: string } | { readonly kind: "PROGRAM"; readonly name: string };
 
 /** All of a token but its secret. */
 export interface AccessToken {
@@ -545,6 +545,7 @@ export interface Data {
     /** Forgets those that are done with and were made before; counts them. */
     forget(before: Date): Promise<number>;
   };
+  readonly previewLinks: PreviewLinkData;
   readonly catalogue: CatalogueData;
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */

@@ -9,6 +9,7 @@ import { listEndpoint, servingsTableEndpoint, sessionEndpoint, storageEndpoint }
 import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
 import { feedEndpoint, publisherEndpoint } from "./routes/publisher.js";
+import { previewEndpoints } from "./routes/preview-links.js";
 import { readLinesEndpoint } from "./routes/read-lines.js";
 import { shoppingListEndpoint } from "./routes/shopping-list.js";
 import { vocabularyEndpoint } from "./routes/vocabulary.js";
@@ -32,6 +33,7 @@ export const endpoints: readonly Endpoint[] = [
   publisherEndpoint,
   feedEndpoint,
   imageEndpoint,
+  ...previewEndpoints,
   changesEndpoint,
   ...importEndpoints,
   morningEndpoint,

@@ -6,6 +6,9 @@ import type { Deps } from "./deps.js";
  * one finds at once, in the primary, what they wrote through whichever instance.
  */
 export function depsForActor(deps: Deps, actor: Actor): Deps {
-  if (actor.kind === "ANYONE") return deps.publicData === undefined ? deps : { ...deps, data: deps.publicData() };
+  if (actor.kind === "ANYONE") {
+    if (deps.publicData === undefined) return deps;
+    return { ...deps, data: deps.publicData(), ownData: deps.ownData ?? deps.data };
+  }
   return deps.ownData === undefined ? deps : { ...deps, data: deps.ownData };
 }

@@ -1,6 +1,7 @@
 import type { AttackRequest, Target } from "./attack-request.js";
 import { documentAttacks } from "./document-attacks.js";
 import { graphqlAttacks } from "./graphql-attacks.js";
+import { previewAttacks } from "./preview-attacks.js";
 import { restAttacks } from "./rest-attacks.js";
 
 /** Every request that strangers and writers who mean harm are known to send, or that is worth trying. */
@@ -8,4 +9,5 @@ export const attackCorpus = (target: Target): readonly AttackRequest[] => [
   ...graphqlAttacks(target),
   ...restAttacks(target),
   ...documentAttacks(target),
+  ...previewAttacks(target),
 ];

@@ -43,6 +43,10 @@ export const withService = (command: Command): Command =>
 export const withLocal = (command: Command): Command =>
   withService(command).option("--local", "use this machine's database (DATABASE_URL or DATA_DIR), without a token");
 
+/** Address of the service that the options and the environment name, without a slash at the end. */
+export const serverAddress = ({ server }: ServiceOptions): string =>
+  (server ?? readClientSettings().server ?? usualServer).replace(/\/+$/, "");
+
 /** The service over HTTP that the options and the environment name. */
 export function remote({
   server,

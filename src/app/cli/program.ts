@@ -9,6 +9,7 @@ import { addImage } from "./commands/image.js";
 import { addImport } from "./commands/import.js";
 import { addInit } from "./commands/init.js";
 import { addMigrate } from "./commands/migrate.js";
+import { addPreview } from "./commands/preview.js";
 import { addPublish } from "./commands/publish.js";
 import { addPublisher } from "./commands/publisher.js";
 import { addPull } from "./commands/pull.js";
@@ -22,7 +23,7 @@ import { progressOn } from "./progress.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
-  ...[addInit, addCheck, addPublish, addPull, addWithdraw, addDiscard, addImage, addImport],
+  ...[addInit, addCheck, addPreview, addPublish, addPull, addWithdraw, addDiscard, addImage, addImport],
   ...[addToken, addPublisher, addRules, addFoods],
   ...[addServe, addWorker, addMigrate, addConfig],
 ];

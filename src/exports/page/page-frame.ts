@@ -1,5 +1,6 @@
 import { markup, type Content } from "./markup.js";
 import type { PageLinks } from "./page-links.js";
+import { previewPart } from "./parts/preview-part.js";
 
 interface Frame {
   /** Of the window: the thing first, then whose it is. */
@@ -26,7 +27,7 @@ export function pageFrame({ title, links, canonical, trail, kind, main, ticks = 
 <meta name="color-scheme" content="light dark">
 <title>${title}</title>
 <link rel="icon" href="/favicon.svg" type="image/svg+xml">
-${canonical === null ? markup`<meta name="robots" content="noindex">` : markup`<link rel="canonical" href="${canonical}">`}
+${canonical === null || links.preview !== undefined ? markup`<meta name="robots" content="noindex">` : markup`<link rel="canonical" href="${canonical}">`}
 ${links.style !== null && markup`<link rel="stylesheet" href="${links.style}">`}
 ${ticks && links.ticks !== null && markup`<script src="${links.ticks}" defer></script>`}
 </head>
@@ -37,6 +38,7 @@ ${ticks && links.ticks !== null && markup`<script src="${links.ticks}" defer></s
     ({ path, text }) => markup`<span class="string" aria-hidden="true"></span><a href="${path}"><bdi>${text}</bdi></a>`,
   )}</nav>
 </header>
+${links.preview !== undefined && previewPart(links.preview.notice)}
 <main id="main">
 ${main}
 </main>

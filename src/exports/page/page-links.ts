@@ -1,4 +1,5 @@
 import { formQuery, type PlanForm } from "./form/plan-form.js";
+import type { PreviewNotice } from "./parts/preview-part.js";
 
 /** Where the pages are served, and what they load. */
 export interface PageLinks {
@@ -7,6 +8,8 @@ export interface PageLinks {
   /** The style sheet, and the script that keeps ticks; null where they were not built. */
   readonly style: string | null;
   readonly ticks: string | null;
+  /** The page shows a draft, whose own pages stand at `path` instead; left out: it shows what is published. */
+  readonly preview?: Named & { readonly path: string; readonly notice: PreviewNotice };
 }
 
 interface Named {
@@ -16,10 +19,15 @@ interface Named {
 
 export const publisherPath = (publisher: string): string => `/p/${encodeURIComponent(publisher)}`;
 
-export const planPath = ({ publisher, slug }: Named): string =>
-  `${publisherPath(publisher)}/${encodeURIComponent(slug)}`;
+/** `links`: of the page that leads there; a page of a draft leads to pages of that draft. */
+export function planPath({ publisher, slug }: Named, links?: PageLinks): string {
+  const { preview } = links ?? {};
+  return preview?.publisher === publisher && preview.slug === slug
+    ? preview.path
+    : `${publisherPath(publisher)}/${encodeURIComponent(slug)}`;
+}
 
-export const listPath = (plan: Named): string => `${planPath(plan)}/list`;
+export const listPath = (plan: Named, links?: PageLinks): string => `${planPath(plan, links)}/list`;
 
 /** The revision that was shown, for ever, and what was asked of it. */
 export const revisionPath = (plan: Named, revision: number, form: PlanForm): string =>

@@ -65,12 +65,12 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
   const faults = formFaults(input.problems);
   const formInput = {
     plan,
-    action: planPath(named),
+    action: planPath(named, links),
     form,
     choices: formChoices(bundle, input.diets, book),
     faults,
   };
-  const worked = answer === null ? null : yield* body(answer, input, listPath(named) + formQuery(form));
+  const worked = answer === null ? null : yield* body(answer, input, listPath(named, links) + formQuery(form));
   yield;
   return pageFrame({
     title: `${faults.size > 0 ? "Please look again: " : ""}${plan.title} · ${publication.publisher.name}`,

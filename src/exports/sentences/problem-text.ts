@@ -46,6 +46,11 @@ function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: 
   );
 }
 
+const previewEnded = ({ why, at: instant }: Extract<Problem, { code: "PREVIEW_ENDED" }>): string =>
+  why === "NO_DRAFT"
+    ? "The draft that this preview showed was discarded."
+    : `This preview ${why === "EXPIRED" ? "expired" : "was taken back"}${instant === null ? "" : ` at ${instant}`}. Ask its writer for a new address.`;
+
 /** One sentence or two in English: where it is, what is wrong, what to do. Never names anything but the input itself. */
 export function problemText(problem: Problem): string {
   return at(placeOf(problem)) + problemSentence(problem);
@@ -95,6 +100,10 @@ function problemSentence(problem: Problem): string {
       return `There is no token "${problem.token}". Use the eight characters after "prepwright_", as shown in the list of tokens.`;
     case "UNKNOWN_WEBHOOK":
       return `There is no webhook "${problem.webhook}". Use an id from the list of webhooks.`;
+    case "UNKNOWN_PREVIEW_LINK":
+      return `There is no preview link "${problem.link}". Use an id from the list of preview links.`;
+    case "PREVIEW_ENDED":
+      return previewEnded(problem);
     case "UNKNOWN_DELIVERY":
       return `There is no delivery "${problem.delivery}". Use an id from the list of deliveries.`;
     case "SLUG_TAKEN":

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parent-types.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parent-types.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -204,6 +204,8 @@ export type AuditAction =
   | 'CANCEL_IMPORT'
   /** A plan was published anew, with a note for its readers. */
   | 'CORRECT_PLAN'
+  /** A link was made that shows a draft. */
+  | 'CREATE_PREVIEW_LINK'
   /** A publisher was made. */
   | 'CREATE_PUBLISHER'
   /** An access token was made. */
@@ -228,6 +230,8 @@ export type AuditAction =
   | 'REMOVE_IMAGE'
   /** Something was sent again to a webhook. */
   | 'REPLAY_DELIVERY'
+  /** A link that shows a draft was taken back. */
+  | 'REVOKE_PREVIEW_LINK'
   /** An access token was revoked. */
   | 'REVOKE_TOKEN'
   /** A webhook was given a new secret. */
@@ -338,6 +342,8 @@ export type AuditSubjectKind =
   | 'PLAN'
   /** The draft of a plan, by its slug. */
   | 'PLAN_DRAFT'
+  /** A link that shows a draft, by its id. */
+  | 'PREVIEW_LINK'
   /** A publisher, by its slug. */
   | 'PUBLISHER'
   /** A set of published rules, by its code. */
@@ -579,6 +585,32 @@ export type Cost = {
   readonly used: Maybe<Money>;
 };
 
+/** A draft to show. */
+export type CreatePreviewLinkInput = {
+  /** The number of days that it works: 1 to 90, and no longer than the access token that makes it. Default: 7, or as long as that token. */
+  readonly days?: InputMaybe<Scalars['Int']['input']>;
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+};
+
+/** A link that was made, or what was wrong. */
+export type CreatePreviewLinkPayload = {
+  readonly __typename?: 'CreatePreviewLinkPayload';
+  /** Null if there were problems. */
+  readonly link: Maybe<PreviewLink>;
+  /**
+   * Path of the page, below the address of the service; `/list` after it is the shopping list. Whoever has it sees the draft, so send it only to
+   * them. It is shown this once. Null if there were problems, or if this answer is given again because of its idempotency key.
+   */
+  readonly path: Maybe<Scalars['String']['output']>;
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+};
+
 /** A new publisher. */
 export type CreatePublisherInput = {
   /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
@@ -771,6 +803,8 @@ export type Draft = {
   readonly document: DraftDocument;
   /** What it is a draft of. */
   readonly kind: DraftKind;
+  /** The plan as readers would see it if this draft were published now, computed but not published. Null for drafts of anything but plans. */
+  readonly preview: Maybe<DraftPreview>;
   /** The publisher that owns it. */
   readonly publisher: Publisher;
   /** Short name, unique for its publisher and kind. */
@@ -835,6 +869,28 @@ export type DraftKind =
   | 'PACKS'
   /** A plan. */
   | 'PLAN';
+
+/** A draft as it would be published at this moment, and what publishing it would meet. */
+export type DraftPreview = {
+  readonly __typename?: 'DraftPreview';
+  /** What readers would complain about. Those that are marked STOPS keep it from being published. */
+  readonly findings: ReadonlyArray<Finding>;
+  /** Why it cannot be published or even computed. With any of them, nothing is computed. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Number that the revision would have. */
+  readonly revision: Maybe<Scalars['Int']['output']>;
+  /** The plan computed for one household. Null if it cannot be computed, because of `problems`. */
+  readonly scaled: Maybe<ScaledPlan>;
+  /** Version of the draft that was looked at: the newest. */
+  readonly version: Scalars['Int']['output'];
+};
+
+
+/** A draft as it would be published at this moment, and what publishing it would meet. */
+export type DraftPreviewScaledArgs = {
+  household: InputMaybe<HouseholdInput>;
+  servings: InputMaybe<Scalars['Int']['input']>;
+};
 
 /** A number of people who eat the same share of a serving. */
 export type EatersInput = {
@@ -1849,6 +1905,11 @@ export type Mutation = {
    * Requires the scope PUBLISH.
    */
   readonly correctPlan: PublishPlanPayload;
+  /**
+   * Makes a link that shows the draft of a plan, as readers would see it, to whoever has its address, until it expires or is taken back. It shows
+   * the newest version of the draft at each moment. It ends with the access token that made it. Requires the scope READ_DRAFTS.
+   */
+  readonly createPreviewLink: CreatePreviewLinkPayload;
   /** Creates a publisher. Requires an operator's token with the scope ADMIN. */
   readonly createPublisher: PublisherPayload;
   /** Creates an access token. Requires a token of that publisher, or of the operator, with the scope ADMIN. */
@@ -1883,6 +1944,8 @@ export type Mutation = {
   readonly replayImport: ImportRunPayload;
   /** Sends a delivery again, starting with its first attempt. Requires the scope ADMIN. */
   readonly replayWebhookDelivery: WebhookDeliveryPayload;
+  /** Takes a preview link back: from now on its address says so. Requires the scope READ_DRAFTS. */
+  readonly revokePreviewLink: RevokePreviewLinkPayload;
   /** Revokes an access token at once and for good. Requires a token of that publisher, or of the operator, with the scope ADMIN. */
   readonly revokeToken: RevokeTokenPayload;
   /** Gives a webhook a new secret. The old secret goes on signing for a day. Requires the scope ADMIN. */
@@ -1955,6 +2018,15 @@ export type MutationCancelImportArgs = {
  */
 export type MutationCorrectPlanArgs = {
   input: CorrectPlanInput;
+};
+
+
+/**
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCreatePreviewLinkArgs = {
+  input: CreatePreviewLinkInput;
 };
 
 
@@ -2054,6 +2126,15 @@ export type MutationReplayImportArgs = {
  */
 export type MutationReplayWebhookDeliveryArgs = {
   input: ReplayWebhookDeliveryInput;
+};
+
+
+/**
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationRevokePreviewLinkArgs = {
+  input: RevokePreviewLinkInput;
 };
 
 
@@ -2644,6 +2725,41 @@ export type PrepSession = {
   readonly totalMinutes: Scalars['Float']['output'];
 };
 
+/** Shows the draft of a plan to whoever has its address. */
+export type PreviewLink = {
+  readonly __typename?: 'PreviewLink';
+  /** When it was made. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** When it ends. */
+  readonly expiresAt: Scalars['DateTime']['output'];
+  /** Its id, to take it back by. */
+  readonly id: Scalars['ID']['output'];
+  /** Whose it is. */
+  readonly publisher: Publisher;
+  /** When it was taken back. Null if it was not. */
+  readonly revokedAt: Maybe<Scalars['DateTime']['output']>;
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['output'];
+};
+
+/** A page of preview links. */
+export type PreviewLinkConnection = {
+  readonly __typename?: 'PreviewLinkConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<PreviewLinkEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One preview link in a list. */
+export type PreviewLinkEdge = {
+  readonly __typename?: 'PreviewLinkEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The link. */
+  readonly node: PreviewLink;
+};
+
 /** Something wrong in the input. Until it is corrected, nothing is changed. */
 export type Problem = {
   readonly __typename?: 'Problem';
@@ -2736,6 +2852,8 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** The preview has expired, was taken back, or its draft is gone. */
+  | 'PREVIEW_ENDED'
   /** A price far from what the other packs of its food cost for as much. */
   | 'PRICE_OUT_OF_LINE'
   /** What a person must still say of a recipe before it can be a draft. */
@@ -2774,6 +2892,8 @@ export type ProblemCode =
   | 'UNKNOWN_PART'
   /** There is no such plan, or not that revision of it. */
   | 'UNKNOWN_PLAN'
+  /** There is no such preview link. */
+  | 'UNKNOWN_PREVIEW_LINK'
   /** There is no such publisher. */
   | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
@@ -2956,6 +3076,13 @@ export type Query = {
   readonly planDraft: Maybe<Draft>;
   /** Published plans, newest first, each in its newest revision. */
   readonly plans: PlanConnection;
+  /**
+   * The draft that a preview link shows, to whoever has its address `/preview/PUBLISHER/SLUG/SECRET`: no access token is needed. Null if there
+   * is no such link. The code PREVIEW_ENDED says that it has expired, was taken back, or that the draft is gone.
+   */
+  readonly preview: Maybe<DraftPreview>;
+  /** Preview links of one publisher, newest first, those that have ended too; never their addresses. Requires the scope READ_DRAFTS. */
+  readonly previewLinks: PreviewLinkConnection;
   /** What an import quarantined, in the order of its file. Requires the scope IMPORT. Null if there is no such import. */
   readonly quarantinedRows: Maybe<QuarantinedRowConnection>;
   /**
@@ -3184,6 +3311,24 @@ export type QueryPlansArgs = {
 
 
 /** All queries. */
+export type QueryPreviewArgs = {
+  publisher: Scalars['String']['input'];
+  secret: Scalars['String']['input'];
+  slug: Scalars['String']['input'];
+};
+
+
+/** All queries. */
+export type QueryPreviewLinksArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: Scalars['String']['input'];
+};
+
+
+/** All queries. */
 export type QueryQuarantinedRowsArgs = {
   after: InputMaybe<Scalars['String']['input']>;
   before: InputMaybe<Scalars['String']['input']>;
@@ -3317,6 +3462,23 @@ export type ReplayWebhookDeliveryInput = {
   readonly id: Scalars['ID']['input'];
   /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
   readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Which link to take back. */
+export type RevokePreviewLinkInput = {
+  /** Its id. */
+  readonly id: Scalars['ID']['input'];
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** A link that was taken back, or what was wrong. */
+export type RevokePreviewLinkPayload = {
+  readonly __typename?: 'RevokePreviewLinkPayload';
+  /** Null if there were problems. */
+  readonly link: Maybe<PreviewLink>;
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
 };
 
 /** The token to revoke. */
@@ -4523,6 +4685,8 @@ export type ResolversTypes = {
   Component: ResolverTypeWrapper<ComponentParent>;
   CorrectPlanInput: CorrectPlanInput;
   Cost: ResolverTypeWrapper<Cost>;
+  CreatePreviewLinkInput: CreatePreviewLinkInput;
+  CreatePreviewLinkPayload: ResolverTypeWrapper<Omit<CreatePreviewLinkPayload, 'link' | 'problems'> & { link: Maybe<ResolversTypes['PreviewLink']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   CreatePublisherInput: CreatePublisherInput;
   CreateTokenInput: CreateTokenInput;
   CreateTokenPayload: ResolverTypeWrapper<Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
@@ -4547,6 +4711,7 @@ export type ResolversTypes = {
   DraftDocument: ResolverTypeWrapper<DraftDocument>;
   DraftEdge: ResolverTypeWrapper<Omit<DraftEdge, 'node'> & { node: ResolversTypes['Draft'] }>;
   DraftKind: DraftKind;
+  DraftPreview: ResolverTypeWrapper<DraftPreviewParent>;
   EatersInput: EatersInput;
   EdiblePortion: ResolverTypeWrapper<EdiblePortion>;
   ExpectedDraftInput: ExpectedDraftInput;
@@ -4643,6 +4808,9 @@ export type ResolversTypes = {
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
   PrepSession: ResolverTypeWrapper<PrepSessionParent>;
+  PreviewLink: ResolverTypeWrapper<PreviewLinkParent>;
+  PreviewLinkConnection: ResolverTypeWrapper<Omit<PreviewLinkConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['PreviewLinkEdge']> }>;
+  PreviewLinkEdge: ResolverTypeWrapper<Omit<PreviewLinkEdge, 'node'> & { node: ResolversTypes['PreviewLink'] }>;
   Problem: ResolverTypeWrapper<ProblemParent>;
   ProblemCode: ProblemCode;
   PublishPlanInput: PublishPlanInput;
@@ -4661,6 +4829,8 @@ export type ResolversTypes = {
   RemoveImagePayload: ResolverTypeWrapper<Omit<RemoveImagePayload, 'problems'> & { problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   ReplayImportInput: ReplayImportInput;
   ReplayWebhookDeliveryInput: ReplayWebhookDeliveryInput;
+  RevokePreviewLinkInput: RevokePreviewLinkInput;
+  RevokePreviewLinkPayload: ResolverTypeWrapper<Omit<RevokePreviewLinkPayload, 'link' | 'problems'> & { link: Maybe<ResolversTypes['PreviewLink']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   RevokeTokenInput: RevokeTokenInput;
   RevokeTokenPayload: ResolverTypeWrapper<Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
   Route: ResolverTypeWrapper<RouteParent>;
@@ -4770,6 +4940,8 @@ export type ResolversParentTypes = {
   Component: ComponentParent;
   CorrectPlanInput: CorrectPlanInput;
   Cost: Cost;
+  CreatePreviewLinkInput: CreatePreviewLinkInput;
+  CreatePreviewLinkPayload: Omit<CreatePreviewLinkPayload, 'link' | 'problems'> & { link: Maybe<ResolversParentTypes['PreviewLink']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   CreatePublisherInput: CreatePublisherInput;
   CreateTokenInput: CreateTokenInput;
   CreateTokenPayload: Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
@@ -4790,6 +4962,7 @@ export type ResolversParentTypes = {
   DraftConnection: Omit<DraftConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['DraftEdge']> };
   DraftDocument: DraftDocument;
   DraftEdge: Omit<DraftEdge, 'node'> & { node: ResolversParentTypes['Draft'] };
+  DraftPreview: DraftPreviewParent;
   EatersInput: EatersInput;
   EdiblePortion: EdiblePortion;
   ExpectedDraftInput: ExpectedDraftInput;
@@ -4868,6 +5041,9 @@ export type ResolversParentTypes = {
   PlanFilter: PlanFilter;
   PlanPortionInput: PlanPortionInput;
   PrepSession: PrepSessionParent;
+  PreviewLink: PreviewLinkParent;
+  PreviewLinkConnection: Omit<PreviewLinkConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['PreviewLinkEdge']> };
+  PreviewLinkEdge: Omit<PreviewLinkEdge, 'node'> & { node: ResolversParentTypes['PreviewLink'] };
   Problem: ProblemParent;
   PublishPlanInput: PublishPlanInput;
   PublishPlanPayload: Omit<PublishPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversParentTypes['Plan']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
@@ -4884,6 +5060,8 @@ export type ResolversParentTypes = {
   RemoveImagePayload: Omit<RemoveImagePayload, 'problems'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   ReplayImportInput: ReplayImportInput;
   ReplayWebhookDeliveryInput: ReplayWebhookDeliveryInput;
+  RevokePreviewLinkInput: RevokePreviewLinkInput;
+  RevokePreviewLinkPayload: Omit<RevokePreviewLinkPayload, 'link' | 'problems'> & { link: Maybe<ResolversParentTypes['PreviewLink']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
   RevokeTokenInput: RevokeTokenInput;
   RevokeTokenPayload: Omit<RevokeTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
   Route: RouteParent;
@@ -5150,6 +5328,12 @@ export type CostResolvers<ContextType = Context, ParentType extends ResolversPar
   used: Resolver<Maybe<ResolversTypes['Money']>, ParentType, ContextType>;
 };
 
+export type CreatePreviewLinkPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CreatePreviewLinkPayload'] = ResolversParentTypes['CreatePreviewLinkPayload']> = {
+  link: Resolver<Maybe<ResolversTypes['PreviewLink']>, ParentType, ContextType>;
+  path: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+};
+
 export type CreateTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CreateTokenPayload'] = ResolversParentTypes['CreateTokenPayload']> = {
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
   secret: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -5213,6 +5397,7 @@ export type DocumentsCheckResolvers<ContextType = Context, ParentType extends Re
 export type DraftResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Draft'] = ResolversParentTypes['Draft']> = {
   document: Resolver<ResolversTypes['DraftDocument'], ParentType, ContextType>;
   kind: Resolver<ResolversTypes['DraftKind'], ParentType, ContextType>;
+  preview: Resolver<Maybe<ResolversTypes['DraftPreview']>, ParentType, ContextType>;
   publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
@@ -5241,6 +5426,14 @@ export type DraftDocumentResolvers<ContextType = Context, ParentType extends Res
 export type DraftEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DraftEdge'] = ResolversParentTypes['DraftEdge']> = {
   cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   node: Resolver<ResolversTypes['Draft'], ParentType, ContextType>;
+};
+
+export type DraftPreviewResolvers<ContextType = Context, ParentType extends ResolversParentTypes['DraftPreview'] = ResolversParentTypes['DraftPreview']> = {
+  findings: Resolver<ReadonlyArray<ResolversTypes['Finding']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  revision: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  scaled: Resolver<Maybe<ResolversTypes['ScaledPlan']>, ParentType, ContextType, Partial<DraftPreviewScaledArgs>>;
+  version: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 
 export type EdiblePortionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['EdiblePortion'] = ResolversParentTypes['EdiblePortion']> = {
@@ -5586,6 +5779,7 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   adoptFood?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationAdoptFoodArgs, 'input'>>;
   cancelImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationCancelImportArgs, 'input'>>;
   correctPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationCorrectPlanArgs, 'input'>>;
+  createPreviewLink?: Resolver<ResolversTypes['CreatePreviewLinkPayload'], ParentType, ContextType, RequireFields<MutationCreatePreviewLinkArgs, 'input'>>;
   createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
   createToken?: Resolver<ResolversTypes['CreateTokenPayload'], ParentType, ContextType, RequireFields<MutationCreateTokenArgs, 'input'>>;
   createWebhook?: Resolver<ResolversTypes['WebhookSecretPayload'], ParentType, ContextType, RequireFields<MutationCreateWebhookArgs, 'input'>>;
@@ -5597,6 +5791,7 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   removeImage?: Resolver<ResolversTypes['RemoveImagePayload'], ParentType, ContextType, RequireFields<MutationRemoveImageArgs, 'input'>>;
   replayImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationReplayImportArgs, 'input'>>;
   replayWebhookDelivery?: Resolver<ResolversTypes['WebhookDeliveryPayload'], ParentType, ContextType, RequireFields<MutationReplayWebhookDeliveryArgs, 'input'>>;
+  revokePreviewLink?: Resolver<ResolversTypes['RevokePreviewLinkPayload'], ParentType, ContextType, RequireFields<MutationRevokePreviewLinkArgs, 'input'>>;
   revokeToken?: Resolver<ResolversTypes['RevokeTokenPayload'], ParentType, ContextType, RequireFields<MutationRevokeTokenArgs, 'input'>>;
   rotateWebhookSecret?: Resolver<ResolversTypes['WebhookSecretPayload'], ParentType, ContextType, RequireFields<MutationRotateWebhookSecretArgs, 'input'>>;
   saveComponentDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSaveComponentDraftArgs, 'input'>>;
@@ -5765,6 +5960,25 @@ export type PrepSessionResolvers<ContextType = Context, ParentType extends Resol
   totalMinutes: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
 };
 
+export type PreviewLinkResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PreviewLink'] = ResolversParentTypes['PreviewLink']> = {
+  createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  expiresAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
+  revokedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type PreviewLinkConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PreviewLinkConnection'] = ResolversParentTypes['PreviewLinkConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['PreviewLinkEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type PreviewLinkEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['PreviewLinkEdge'] = ResolversParentTypes['PreviewLinkEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['PreviewLink'], ParentType, ContextType>;
+};
+
 export type ProblemResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Problem'] = ResolversParentTypes['Problem']> = {
   code: Resolver<ResolversTypes['ProblemCode'], ParentType, ContextType>;
   column: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
@@ -5846,6 +6060,8 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   plan?: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType, RequireFields<QueryPlanArgs, 'publisher' | 'slug'>>;
   planDraft?: Resolver<Maybe<ResolversTypes['Draft']>, ParentType, ContextType, RequireFields<QueryPlanDraftArgs, 'publisher' | 'slug'>>;
   plans?: Resolver<ResolversTypes['PlanConnection'], ParentType, ContextType, Partial<QueryPlansArgs>>;
+  preview?: Resolver<Maybe<ResolversTypes['DraftPreview']>, ParentType, ContextType, RequireFields<QueryPreviewArgs, 'publisher' | 'secret' | 'slug'>>;
+  previewLinks?: Resolver<ResolversTypes['PreviewLinkConnection'], ParentType, ContextType, RequireFields<QueryPreviewLinksArgs, 'publisher'>>;
   quarantinedRows?: Resolver<Maybe<ResolversTypes['QuarantinedRowConnection']>, ParentType, ContextType, RequireFields<QueryQuarantinedRowsArgs, 'run'>>;
   readLines?: Resolver<ResolversTypes['LinesRead'], ParentType, ContextType, RequireFields<QueryReadLinesArgs, 'locale' | 'texts'>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
@@ -5866,6 +6082,11 @@ export type RemoveFeedPayloadResolvers<ContextType = Context, ParentType extends
 export type RemoveImagePayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RemoveImagePayload'] = ResolversParentTypes['RemoveImagePayload']> = {
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
   removed: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+};
+
+export type RevokePreviewLinkPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RevokePreviewLinkPayload'] = ResolversParentTypes['RevokePreviewLinkPayload']> = {
+  link: Resolver<Maybe<ResolversTypes['PreviewLink']>, ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
 };
 
 export type RevokeTokenPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['RevokeTokenPayload'] = ResolversParentTypes['RevokeTokenPayload']> = {
@@ -6276,6 +6497,7 @@ export type Resolvers<ContextType = Context> = {
   ChangedPlan: ChangedPlanResolvers<ContextType>;
   Component: ComponentResolvers<ContextType>;
   Cost: CostResolvers<ContextType>;
+  CreatePreviewLinkPayload: CreatePreviewLinkPayloadResolvers<ContextType>;
   CreateTokenPayload: CreateTokenPayloadResolvers<ContextType>;
   CriticalTask: CriticalTaskResolvers<ContextType>;
   Date: GraphQLScalarType;
@@ -6291,6 +6513,7 @@ export type Resolvers<ContextType = Context> = {
   DraftConnection: DraftConnectionResolvers<ContextType>;
   DraftDocument: DraftDocumentResolvers<ContextType>;
   DraftEdge: DraftEdgeResolvers<ContextType>;
+  DraftPreview: DraftPreviewResolvers<ContextType>;
   EdiblePortion: EdiblePortionResolvers<ContextType>;
   Feed: FeedResolvers<ContextType>;
   FeedArticle: FeedArticleResolvers<ContextType>;
@@ -6349,6 +6572,9 @@ export type Resolvers<ContextType = Context> = {
   PlanDifference: PlanDifferenceResolvers<ContextType>;
   PlanEdge: PlanEdgeResolvers<ContextType>;
   PrepSession: PrepSessionResolvers<ContextType>;
+  PreviewLink: PreviewLinkResolvers<ContextType>;
+  PreviewLinkConnection: PreviewLinkConnectionResolvers<ContextType>;
+  PreviewLinkEdge: PreviewLinkEdgeResolvers<ContextType>;
   Problem: ProblemResolvers<ContextType>;
   PublishPlanPayload: PublishPlanPayloadResolvers<ContextType>;
   Publisher: PublisherResolvers<ContextType>;
@@ -6360,6 +6586,7 @@ export type Resolvers<ContextType = Context> = {
   Query: QueryResolvers<ContextType>;
   RemoveFeedPayload: RemoveFeedPayloadResolvers<ContextType>;
   RemoveImagePayload: RemoveImagePayloadResolvers<ContextType>;
+  RevokePreviewLinkPayload: RevokePreviewLinkPayloadResolvers<ContextType>;
   RevokeTokenPayload: RevokeTokenPayloadResolvers<ContextType>;
   Route: RouteResolvers<ContextType>;
   RowWarning: RowWarningResolvers<ContextType>;

@@ -32,6 +32,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "DocumentsCheck.findings": 40,
   "DocumentsCheck.lines": 40,
   "DraftCheck.findings": 40,
+  "DraftPreview.findings": 40,
   "FeedSettings.articles": 100,
   "FeedSettings.columns": 20,
   "Food.allergens": 15,
@@ -116,6 +117,8 @@ export const problemsSize = 10;
 /** Points beside those of the objects, for what is computed or read. */
 export const fieldWork: Readonly<Record<string, number>> = {
   "Component.storage": 5,
+  "Draft.preview": 60,
+  "DraftPreview.scaled": 10,
   "Food.storage": 5,
   "Plan.check": 50,
   "Plan.revisions": 5,
@@ -126,6 +129,7 @@ export const fieldWork: Readonly<Record<string, number>> = {
   "Query.compare": 50,
   "Query.importReport": 50,
   "Query.morningReport": 50,
+  "Query.preview": 60,
   "Query.readLines": 50,
   "ScaledPlan.allergens": 5,
   "ScaledPlan.diets": 20,

@@ -11,6 +11,7 @@ import { payload } from "../payload.js";
 import { draftMutations } from "./drafts/draft.js";
 import { publishingMutations } from "./drafts/publishing.js";
 import { imageMutations } from "./image.js";
+import { previewMutations } from "./drafts/preview.js";
 import { importMutations } from "./import.js";
 import { webhookMutations } from "./webhook.js";
 
@@ -19,6 +20,7 @@ export const mutationResolvers: MutationResolvers = {
   ...publishingMutations,
   ...imageMutations,
   ...importMutations,
+  ...previewMutations,
   ...webhookMutations,
 
   createPublisher: async (_, { input }, context) =>

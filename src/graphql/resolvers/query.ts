@@ -25,6 +25,7 @@ import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./make-parents.js";
 import { tokenQueries } from "./token.js";
 import { imageQueries } from "./image.js";
+import { previewQueries } from "./drafts/preview.js";
 import { importQueries } from "./import.js";
 import { webhookQueries } from "./webhook.js";
 
@@ -34,6 +35,7 @@ export const queryResolvers: QueryResolvers = {
   ...draftQueries,
   ...imageQueries,
   ...importQueries,
+  ...previewQueries,
   ...webhookQueries,
 
   plan: async (_, { publisher, slug, revision }, { deps, loaders }) => {

@@ -2,6 +2,7 @@ import type { Resolvers } from "../generated/resolver-types.js";
 import { changeResolvers } from "./plans/change.js";
 import { catalogueFoodResolvers } from "./foods/catalogue-food.js";
 import { componentResolvers, routeResolvers } from "./plans/component.js";
+import { draftPreviewResolvers, previewLinkResolvers } from "./drafts/preview.js";
 import { draftResolvers, savedDraftResolvers, textLineResolvers } from "./drafts/draft.js";
 import { foodPartResolvers, foodResolvers, keepingRuleResolvers, packResolvers } from "./foods/food.js";
 import { feedResolvers, importRunResolvers } from "./import.js";
@@ -67,6 +68,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   DateTime: dateTimeScalar,
   Diet: dietResolvers,
   Draft: draftResolvers,
+  DraftPreview: draftPreviewResolvers,
   Feed: feedResolvers,
   Finding: findingResolvers,
   Food: foodResolvers,
@@ -88,6 +90,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   PackCount: packCountResolvers,
   Plan: planResolvers,
   LateMeal: lateMealResolvers,
+  PreviewLink: previewLinkResolvers,
   PrepSession: prepSessionResolvers,
   SessionComponent: sessionComponentResolvers,
   Problem: problemResolvers,

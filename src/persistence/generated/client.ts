@@ -140,6 +140,11 @@ export type PlanDraft = Prisma.PlanDraftModel
  */
 export type DiscardedDraft = Prisma.DiscardedDraftModel
 /**
+ * Model PreviewLink
+ * Shows the draft of a plan to whoever has its address. Of the secret in that only the hash is kept.
+ */
+export type PreviewLink = Prisma.PreviewLinkModel
+/**
  * Model DraftMeal
  * 
  */

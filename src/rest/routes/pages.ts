@@ -30,6 +30,7 @@ import { cachedResponse, readyResponse, sendResponse, type EncodedResponse } fro
 import { registerImageFiles } from "./image-files.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
+import { registerPreviewPages } from "./preview-pages.js";
 
 interface PageRouteOptions {
   readonly deps: Deps;
@@ -113,10 +114,13 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     style: assets.style,
     ticks: assets.ticks,
   });
-  const notice = (request: FastifyRequest, status: number, title: string, text: string): Page => ({
-    html: noticePage(title, text, linksOf(request)),
-    status,
-  });
+  const notice = (
+    request: FastifyRequest,
+    status: number,
+    title: string,
+    text: string,
+    links = linksOf(request),
+  ): Page => ({ html: noticePage(title, text, links), status });
   const nothing = (request: FastifyRequest, text: string): Page => notice(request, 404, "Nothing grows here", text);
   /** Of several plans: the first that was withdrawn, else what is said where there is none of them. */
   const missing = async (
@@ -191,37 +195,60 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
 
   show<PlanName>(
     "/p/:publisher/:slug",
-    async (request, deps) => {
-      const form = readPlanForm(readQuery(request.url));
-      const page = await showPlanPage(deps, request.params, form, linksOf(request));
-      if (page === null) {
-        const ref = { ...request.params, revision: form.revision };
-        return missing(request, deps, [ref], "No plan of this name, or no such revision of it, is in print.");
-      }
-      return { html: page.html, status: page.faulty ? 422 : 200 };
-    },
+    (request, deps) => planPageOf(deps, request, linksOf(request)),
     (query) => pointsOfForm(1, query),
   );
 
   show<PlanName>(
     "/p/:publisher/:slug/list",
-    async (request, deps) => {
-      const query = readQuery(request.url);
-      const others = otherPlans(query.get("plan") ?? []);
-      const form = readPlanForm(query);
-      const page = others === null ? null : await showListPage(deps, request.params, form, others, linksOf(request));
-      if (page === null) {
-        const refs = [
-          { ...request.params, revision: form.revision },
-          ...(others ?? []).slice(0, mostPortions).map(({ publisher, slug }) => ({ publisher, slug, revision: null })),
-        ];
-        return missing(request, deps, refs, "One of the plans of this list is not in print.");
-      }
-      return { html: page.html, status: page.faulty ? 422 : 200, scripts: true };
-    },
-    (query) => pointsOfForm(1 + Math.min(query.get("plan")?.length ?? 0, mostPortions), query),
+    (request, deps) => listPageOf(deps, request, linksOf(request)),
+    pointsOfList,
   );
+
+  registerPreviewPages(app, {
+    ...{ deps: options.deps, queryTime: options.queryTime, linksOf, notice },
+    pages: [
+      { ending: "", show: planPageOf, pointsOf: ({ url }) => pointsOfForm(1, readQuery(url)) },
+      { ending: "/list", show: listPageOf, pointsOf: ({ url }) => pointsOfList(readQuery(url)) },
+    ],
+  });
+
+  async function planPageOf(
+    deps: Deps,
+    request: FastifyRequest<{ Params: PlanName }>,
+    links: PageLinks,
+  ): Promise<Page> {
+    const form = readPlanForm(readQuery(request.url));
+    const page = await showPlanPage(deps, request.params, form, links);
+    if (page === null) {
+      const ref = { ...request.params, revision: form.revision };
+      return missing(request, deps, [ref], "No plan of this name, or no such revision of it, is in print.");
+    }
+    return { html: page.html, status: page.faulty ? 422 : 200 };
+  }
+
+  async function listPageOf(
+    deps: Deps,
+    request: FastifyRequest<{ Params: PlanName }>,
+    links: PageLinks,
+  ): Promise<Page> {
+    const query = readQuery(request.url);
+    const others = otherPlans(query.get("plan") ?? []);
+    const form = readPlanForm(query);
+    const page = others === null ? null : await showListPage(deps, request.params, form, others, links);
+    if (page === null) {
+      const refs = [
+        { ...request.params, revision: form.revision },
+        ...(others ?? []).slice(0, mostPortions).map(({ publisher, slug }) => ({ publisher, slug, revision: null })),
+      ];
+      return missing(request, deps, refs, "One of the plans of this list is not in print.");
+    }
+    return { html: page.html, status: page.faulty ? 422 : 200, scripts: true };
+  }
 }
+
+const pointsOfList = (query: Query): number =>
+  pointsOfForm(1 + Math.min(query.get("plan")?.length ?? 0, mostPortions), query);
 
 /** What so many plans cost beyond a page, for the household of a form. */
 const pointsOfForm = (plans: number, query: Query): number =>

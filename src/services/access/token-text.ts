@@ -38,7 +38,8 @@ export function readTokenText(text: string): TokenParts | null {
 /** What is stored of a secret. It is random and long, so one round of SHA-256 is as good as a slow hash. */
 export const secretHash = (secret: string): string => createHash("sha256").update(secret).digest("hex");
 
-const randomDigits = (length: number): string =>
+/** From the generator of the operating system. */
+export const randomDigits = (length: number): string =>
   Array.from({ length }, () => digits.charAt(randomInt(digits.length))).join("");
 
 function checksum(text: string): string {

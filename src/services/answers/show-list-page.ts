@@ -53,7 +53,7 @@ export async function showListPage(
       bundle,
       publisher: publishers[at] ?? { slug: publisher, name: publisher },
       servings,
-      address: planPath({ publisher, slug }) + query,
+      address: planPath({ publisher, slug }, links) + query,
     };
   });
   if (first === undefined) throw new Error("a list has no plan");
@@ -63,12 +63,15 @@ export async function showListPage(
   function address(): string {
     const query = formQuery(form);
     const more = others.map((each) => `plan=${encodeURIComponent(otherPlanText(each))}`).join("&");
-    return listPath(own) + query + (more === "" ? "" : `${query === "" ? "?" : "&"}${more}`);
+    return listPath(own, links) + query + (more === "" ? "" : `${query === "" ? "?" : "&"}${more}`);
   }
 
   function faulty(problems: readonly Problem[]): ShownPage {
     const texts = problems.map((problem) => problemText({ ...problem, path: [] }));
-    const back = { path: planPath(own) + formQuery(form), text: "Put it right in the form; nothing you typed is lost" };
+    const back = {
+      path: planPath(own, links) + formQuery(form),
+      text: "Put it right in the form; nothing you typed is lost",
+    };
     return { faulty: true, html: noticePage("This list could not be made", texts.join(" "), links, back) };
   }
 }

@@ -31,6 +31,7 @@ export function trackDeps(
     deps: {
       ...deps,
       data: watchData(deps.data, note, notePrivate),
+      ...(deps.ownData === undefined ? {} : { ownData: privateReads(deps.ownData, notePrivate) }),
       clock: () => {
         noted.usedClock = true;
         return deps.clock();
@@ -115,6 +116,15 @@ function watchData(data: Data, note: Note, notePrivate: () => void): Data {
     },
   });
 }
+
+/** What is read past the cache is nobody else's. */
+const privateReads = (data: Data, notePrivate: () => void): Data =>
+  new Proxy(data, {
+    get: (target, name, receiver) => {
+      notePrivate();
+      return Reflect.get(target, name, receiver) as unknown;
+    },
+  });
 
 /** Every function of a section, noting that it was called. */
 function privately<Section extends object>(section: Section, notePrivate: () => void): Section {

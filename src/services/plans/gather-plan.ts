@@ -16,7 +16,7 @@ import { runInSlices, type Sliced } from "../time-slices.js";
 import { findFoodsOf } from "../foods/find-foods-of.js";
 
 /** A draft plan with its component drafts and the foods as known today, with what they inherit. */
-interface GatheredPlan {
+export interface GatheredPlan {
   readonly draft: Draft<Plan>;
   readonly components: readonly Draft<Component>[];
   readonly bundle: PlanBundle;

@@ -19,6 +19,13 @@ interface Published {
   readonly findings: readonly NamedFinding[];
 }
 
+/** What is frozen of a plan: all that it says and refers to, with its pictures, and with what its foods inherit today. */
+export async function frozenFrom(deps: Pick<Deps, "data">, written: PlanBundle): Promise<Result<PlanBundle>> {
+  const pictured = await freezeImages(deps.data, written);
+  if (!pictured.ok) return pictured;
+  return ok({ ...pictured.value, foods: await inheritFacts(deps, written.foods) });
+}
+
 /**
  * Checks a plan with all it refers to, and with what its foods inherit from the open food table, against the published
  * rules of today and freezes it as the next revision. Nothing is stored if a check fails, if the plan cannot be computed
@@ -29,9 +36,9 @@ export async function publishPlan(
   written: PlanBundle,
   changeNote: string | null = null,
 ): Promise<Result<Published>> {
-  const pictured = await freezeImages(deps.data, written);
-  if (!pictured.ok) return pictured;
-  const bundle = { ...pictured.value, foods: await inheritFacts(deps, written.foods) };
+  const frozen = await frozenFrom(deps, written);
+  if (!frozen.ok) return frozen;
+  const bundle = frozen.value;
   const problems = await runInSlices(deps, () => checkBundleInSlices(bundle));
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);

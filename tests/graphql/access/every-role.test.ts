@@ -29,6 +29,7 @@ interface Subject {
   readonly webhook: string;
   readonly delivery: string;
   readonly run: string;
+  readonly preview: string;
 }
 
 type Arguments = Readonly<Record<string, unknown>>;
@@ -96,6 +97,8 @@ const rows: Readonly<Record<string, Row>> = {
   packsDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   compare: { access: { own: "READ_DRAFTS" }, asks: draft },
   checkDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
+  preview: { access: "PUBLIC", asks: ({ publisher }) => [{ publisher, slug, secret: marker }] },
+  previewLinks: { access: { own: "READ_DRAFTS" }, asks: list },
   checkDocuments: {
     access: { own: "READ_DRAFTS" },
     asks: ({ publisher }) => [{ publisher, texts: [{ name: "x", text }] }],
@@ -139,6 +142,8 @@ const rows: Readonly<Record<string, Row>> = {
     asks: input(({ publisher }) => ({ publisher, slug, revision: version, reason: "x" })),
   },
   unpublishPlan: { access: { own: "PUBLISH" }, asks: input(({ publisher }) => ({ publisher, slug, reason: "x" })) },
+  createPreviewLink: { access: { own: "READ_DRAFTS" }, asks: input(({ publisher }) => ({ publisher, slug })) },
+  revokePreviewLink: { access: { byId: "READ_DRAFTS" }, asks: input(({ preview: id }) => ({ id })) },
   createToken: {
     access: { own: "ADMIN" },
     asks: input(({ publisher }) => ({ publisher, name: "x", scopes: ["WRITE"] })),
@@ -200,7 +205,7 @@ const held: Readonly<
   expired: { of: own, scopes },
 };
 
-const unknown: readonly string[] = ["UNKNOWN_TOKEN", "UNKNOWN_WEBHOOK", "UNKNOWN_DELIVERY"];
+const unknown: readonly string[] = ["UNKNOWN_TOKEN", "UNKNOWN_WEBHOOK", "UNKNOWN_DELIVERY", "UNKNOWN_PREVIEW_LINK"];
 
 type Expected = "ANSWER" | "UNAUTHENTICATED" | "FORBIDDEN" | "UNKNOWN" | "NOTHING" | "REFUSED";
 
@@ -307,7 +312,12 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         SELECT publisher_id, $1::uuid, id, now(), now(), '${marker}' FROM c RETURNING id`,
       [webhook],
     );
-    return { publisher: own, token, webhook, delivery: String(made[0]?.["id"]), run: await freshRun() };
+    const until = new Date(clock().getTime() + 1_000);
+    const preview = await data.previewLinks.create({
+      ...{ publisher: own, slug: marker, secretHash: randomUUID(), createdAt: clock(), expiresAt: until },
+      createdBy: { kind: "PROGRAM", name: marker },
+    });
+    return { publisher: own, token, webhook, delivery: String(made[0]?.["id"]), run: await freshRun(), preview };
   };
 
   /** An import of north-field that has ended, with something put aside. */
@@ -337,6 +347,7 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
     webhook: randomUUID(),
     delivery: randomUUID(),
     run: randomUUID(),
+    preview: randomUUID(),
   });
 
   const outcome = ({ status, errors, data, text: body }: Answer): string => {
@@ -449,6 +460,14 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         if (mine) continue;
         // The same, to the letter, where there is no such feed.
         expect(answer, path).toEqual(await asked({ ...values, feed: "nothing-here", run: randomUUID() }, bearer));
+      } else if (path.includes("/preview-links")) {
+        const asks = expected(role, { own: "READ_DRAFTS" });
+        // A link of others is unknown to whoever may read drafts at all.
+        const mayAsk = role !== "nobody" && held[role].scopes.includes("READ_DRAFTS");
+        const refusal = mayAsk && path.includes("{link}") ? 404 : 403;
+        if (asks === "ANSWER") expect([401, 403], path).not.toContain(answer.status);
+        else expect(answer.status, path).toBe(role === "nobody" ? 401 : refusal);
+        if (asks === "ANSWER") continue;
       } else if (path === "/v1/imports/report") {
         const asks = expected(role, { each: "IMPORT" });
         expect(answer.status, path).toBe({ ANSWER: 200, UNAUTHENTICATED: 401 }[asks as string] ?? 403);

@@ -17,6 +17,18 @@ export type CorrectPlanInput = {
   readonly slug: string;
 };
 
+/** A draft to show. */
+export type CreatePreviewLinkInput = {
+  /** The number of days that it works: 1 to 90, and no longer than the access token that makes it. Default: 7, or as long as that token. */
+  readonly days?: number | null | undefined;
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Slug of the plan. */
+  readonly slug: string;
+};
+
 /** A new publisher. */
 export type CreatePublisherInput = {
   /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
@@ -266,6 +278,8 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** The preview has expired, was taken back, or its draft is gone. */
+  | 'PREVIEW_ENDED'
   /** A price far from what the other packs of its food cost for as much. */
   | 'PRICE_OUT_OF_LINE'
   /** What a person must still say of a recipe before it can be a draft. */
@@ -304,6 +318,8 @@ export type ProblemCode =
   | 'UNKNOWN_PART'
   /** There is no such plan, or not that revision of it. */
   | 'UNKNOWN_PLAN'
+  /** There is no such preview link. */
+  | 'UNKNOWN_PREVIEW_LINK'
   /** There is no such publisher. */
   | 'UNKNOWN_PUBLISHER'
   /** A component has no such route. */
@@ -343,6 +359,14 @@ export type RemoveImageInput = {
   readonly idempotencyKey?: string | null | undefined;
   /** Slug of its publisher. */
   readonly publisher: string;
+};
+
+/** Which link to take back. */
+export type RevokePreviewLinkInput = {
+  /** Its id. */
+  readonly id: string;
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
 };
 
 /** The token to revoke. */
@@ -587,6 +611,30 @@ export type RemoveImageMutationVariables = Exact<{
 
 export type RemoveImageMutation = { readonly removeImage: { readonly removed: string | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
 
+export type PreviewLinkPartsFragment = { readonly id: string, readonly slug: string, readonly createdAt: string, readonly expiresAt: string, readonly revokedAt: string | null };
+
+export type CreatePreviewLinkMutationVariables = Exact<{
+  input: CreatePreviewLinkInput;
+}>;
+
+
+export type CreatePreviewLinkMutation = { readonly createPreviewLink: { readonly path: string | null, readonly link: { readonly id: string, readonly slug: string, readonly createdAt: string, readonly expiresAt: string, readonly revokedAt: string | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type RevokePreviewLinkMutationVariables = Exact<{
+  input: RevokePreviewLinkInput;
+}>;
+
+
+export type RevokePreviewLinkMutation = { readonly revokePreviewLink: { readonly link: { readonly id: string, readonly slug: string, readonly createdAt: string, readonly expiresAt: string, readonly revokedAt: string | null } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type PreviewLinksQueryVariables = Exact<{
+  publisher: string;
+  after?: string | null | undefined;
+}>;
+
+
+export type PreviewLinksQuery = { readonly previewLinks: { readonly edges: ReadonlyArray<{ readonly node: { readonly id: string, readonly slug: string, readonly createdAt: string, readonly expiresAt: string, readonly revokedAt: string | null } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
+
 export class TypedDocumentString<TResult, TVariables>
   extends String
   implements DocumentTypeDecoration<TResult, TVariables>
@@ -629,6 +677,15 @@ export const TokenPartsFragmentDoc = new TypedDocumentString(`
   revokedAt
 }
     `, {"fragmentName":"TokenParts"}) as unknown as TypedDocumentString<TokenPartsFragment, unknown>;
+export const PreviewLinkPartsFragmentDoc = new TypedDocumentString(`
+    fragment PreviewLinkParts on PreviewLink {
+  id
+  slug
+  createdAt
+  expiresAt
+  revokedAt
+}
+    `, {"fragmentName":"PreviewLinkParts"}) as unknown as TypedDocumentString<PreviewLinkPartsFragment, unknown>;
 export const ViewerDocument = new TypedDocumentString(`
     query Viewer {
   viewer {
@@ -1115,3 +1172,77 @@ export const RemoveImageDocument = new TypedDocumentString(`
   line
   column
 }`) as unknown as TypedDocumentString<RemoveImageMutation, RemoveImageMutationVariables>;
+export const CreatePreviewLinkDocument = new TypedDocumentString(`
+    mutation CreatePreviewLink($input: CreatePreviewLinkInput!) {
+  createPreviewLink(input: $input) {
+    link {
+      ...PreviewLinkParts
+    }
+    path
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment PreviewLinkParts on PreviewLink {
+  id
+  slug
+  createdAt
+  expiresAt
+  revokedAt
+}`) as unknown as TypedDocumentString<CreatePreviewLinkMutation, CreatePreviewLinkMutationVariables>;
+export const RevokePreviewLinkDocument = new TypedDocumentString(`
+    mutation RevokePreviewLink($input: RevokePreviewLinkInput!) {
+  revokePreviewLink(input: $input) {
+    link {
+      ...PreviewLinkParts
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment PreviewLinkParts on PreviewLink {
+  id
+  slug
+  createdAt
+  expiresAt
+  revokedAt
+}`) as unknown as TypedDocumentString<RevokePreviewLinkMutation, RevokePreviewLinkMutationVariables>;
+export const PreviewLinksDocument = new TypedDocumentString(`
+    query PreviewLinks($publisher: String!, $after: String) {
+  previewLinks(publisher: $publisher, first: 100, after: $after) {
+    edges {
+      node {
+        ...PreviewLinkParts
+      }
+    }
+    pageInfo {
+      hasNextPage
+      endCursor
+    }
+  }
+}
+    fragment PreviewLinkParts on PreviewLink {
+  id
+  slug
+  createdAt
+  expiresAt
+  revokedAt
+}`) as unknown as TypedDocumentString<PreviewLinksQuery, PreviewLinksQueryVariables>;

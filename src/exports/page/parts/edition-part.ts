@@ -10,6 +10,11 @@ import { part } from "../plan-view.js";
 export function editionPart(publication: Publication, plan: Plan, form: PlanForm, links: PageLinks): Content {
   const { publisher, revision, publishedAt, checksum, changeNote } = publication;
   const named = { publisher: publisher.slug, slug: publication.slug };
+  if (links.preview !== undefined) {
+    return part("edition", "This edition", [
+      markup`<p>As revision ${revision}, once it is published. Its addresses, its other forms and how to cite it stand here then.</p>`,
+    ]);
+  }
   const address = links.origin + revisionPath(named, revision, blankForm);
   return part("edition", "This edition", [
     markup`<dl class="tally"><div><dt>Revision</dt><dd>${revision}</dd></div><div><dt>Published</dt><dd><time datetime="${publishedAt.toISOString()}">${longDate(publishedAt)}</time></dd></div></dl>`,

@@ -5,6 +5,7 @@ import { checkDraft } from "../../../services/drafts/check/check-draft.js";
 import { compareRevisions } from "../../../services/plans/compare-revisions.js";
 import { discardDraft } from "../../../services/drafts/discard-draft.js";
 import { listDrafts } from "../../../services/drafts/list-drafts.js";
+import { previewDraft } from "../../../services/previews/preview-draft.js";
 import { adoptFood } from "../../../services/foods/adopt-food.js";
 import { findFoodsOf } from "../../../services/foods/find-foods-of.js";
 import { saveDocuments, type SavedDraft } from "../../../services/drafts/save-documents.js";
@@ -99,6 +100,9 @@ export const draftMutations: Pick<
 };
 
 export const draftResolvers: FieldsToResolve<DraftResolvers, DraftParent> = {
+  // Whoever was given the draft may read drafts.
+  preview: ({ kind, publisher, slug }, _, { deps }) =>
+    kind === "PLAN" ? previewDraft(deps, { publisher, slug }) : null,
   publisher: async ({ publisher: slug }, _, { loaders }) => {
     const publisher = await loaders.publishers.load(slug);
     if (publisher === null) throw new Error(`a draft of the publisher ${slug}, who is gone`);

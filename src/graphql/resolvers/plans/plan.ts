@@ -1,15 +1,10 @@
 import { checkPublishedPlan } from "../../../services/drafts/check/check-plan.js";
 import { aboutWhat, findingText } from "../../../exports/sentences/finding-text.js";
-import { guideStorage } from "../../../services/answers/guide-storage.js";
 import { listRevisions } from "../../../services/plans/list-revisions.js";
 import { servingsTableInSlices } from "../../../domain/plan/servings-table.js";
 import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
 import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
-import { scalePlanInSlices } from "../../../domain/plan/scale-plan.js";
 import { runInSlices } from "../../../services/time-slices.js";
-import { inStage } from "../../../services/answer-stage.js";
-import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
-import { showFor } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
@@ -18,6 +13,7 @@ import { imageParent } from "../image.js";
 import { connection } from "../connection.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentParent, foodParent, mealParent } from "../make-parents.js";
+import { scaleFrozen } from "./scale-frozen.js";
 
 export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParent> & Pick<PlanResolvers, "id"> = {
   id: (plan) => globalId({ kind: "Plan", revision: plan.id }),
@@ -52,31 +48,8 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
     const frozen = await loaders.frozen(plan);
     return frozen.bundle.foods.map((food) => foodParent(food, plan));
   },
-  scaled: async (plan, { servings, household: given }, { deps, loaders }) => {
-    const frozen = await loaders.frozen(plan);
-    const rules = await loaders.rulesToday();
-    const read = valueOf(
-      await readReadersHousehold(given ?? {}, [frozen.bundle], rules.allergens.diets, loaders.readFoods, deps),
-    );
-    const household = await resolveRegion(read, [frozen.bundle], rules, loaders.readPublishers);
-    const today = await loaders.today([frozen.bundle], household);
-    const scaled = valueOf(
-      await inStage(deps, "scale", () =>
-        // Many aliases get here at once, when what they all wait for has been read.
-        runInSlices(deps, (work) => scalePlanInSlices(frozen.bundle, servings, household, today, work)),
-      ),
-    );
-    return {
-      scaled,
-      household,
-      frozen,
-      show: showFor(household, frozen.bundle.plan),
-      today,
-      keeping: once(() => guideStorage(scaled, household, deps, loaders.readRules)),
-      rules,
-      nutrition: once(() => runInSlices(deps, (work) => stateNutritionInSlices(scaled, household, work))),
-    };
-  },
+  scaled: async (plan, { servings, household }, { deps, loaders }) =>
+    scaleFrozen(deps, loaders, await loaders.frozen(plan), servings, household ?? {}),
   servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
     const rules = await loaders.rulesToday();
@@ -105,9 +78,3 @@ export const findingResolvers: FieldsToResolve<FindingResolvers, FindingParent> 
   line: ({ place }) => place?.line ?? null,
   column: ({ place }) => place?.column ?? null,
 };
-
-/** Computed when first asked for, and once. */
-function once<T>(compute: () => T): () => T {
-  let known: { readonly value: T } | undefined;
-  return () => (known ??= { value: compute() }).value;
-}

@@ -414,6 +414,7 @@ export const ModelName = {
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
   DiscardedDraft: 'DiscardedDraft',
+  PreviewLink: 'PreviewLink',
   DraftMeal: 'DraftMeal',
   DraftLine: 'DraftLine',
   DraftSwap: 'DraftSwap',
@@ -451,7 +452,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "previewLink" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1916,6 +1917,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.DiscardedDraftCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.DiscardedDraftCountAggregateOutputType> | number
+        }
+      }
+    }
+    PreviewLink: {
+      payload: Prisma.$PreviewLinkPayload<ExtArgs>
+      fields: Prisma.PreviewLinkFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.PreviewLinkFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.PreviewLinkFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>
+        }
+        findFirst: {
+          args: Prisma.PreviewLinkFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.PreviewLinkFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>
+        }
+        findMany: {
+          args: Prisma.PreviewLinkFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>[]
+        }
+        create: {
+          args: Prisma.PreviewLinkCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>
+        }
+        createMany: {
+          args: Prisma.PreviewLinkCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.PreviewLinkCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>[]
+        }
+        delete: {
+          args: Prisma.PreviewLinkDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>
+        }
+        update: {
+          args: Prisma.PreviewLinkUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>
+        }
+        deleteMany: {
+          args: Prisma.PreviewLinkDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.PreviewLinkUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.PreviewLinkUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>[]
+        }
+        upsert: {
+          args: Prisma.PreviewLinkUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PreviewLinkPayload>
+        }
+        aggregate: {
+          args: Prisma.PreviewLinkAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregatePreviewLink>
+        }
+        groupBy: {
+          args: Prisma.PreviewLinkGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PreviewLinkGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.PreviewLinkCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PreviewLinkCountAggregateOutputType> | number
         }
       }
     }
@@ -3926,6 +4001,21 @@ export const DiscardedDraftScalarFieldEnum = {
 export type DiscardedDraftScalarFieldEnum = (typeof DiscardedDraftScalarFieldEnum)[keyof typeof DiscardedDraftScalarFieldEnum]
 
 
+export const PreviewLinkScalarFieldEnum = {
+  publisherId: 'publisherId',
+  id: 'id',
+  slug: 'slug',
+  secretHash: 'secretHash',
+  createdAt: 'createdAt',
+  createdByToken: 'createdByToken',
+  createdByProgram: 'createdByProgram',
+  expiresAt: 'expiresAt',
+  revokedAt: 'revokedAt'
+} as const
+
+export type PreviewLinkScalarFieldEnum = (typeof PreviewLinkScalarFieldEnum)[keyof typeof PreviewLinkScalarFieldEnum]
+
+
 export const DraftMealScalarFieldEnum = {
   publisherId: 'publisherId',
   id: 'id',
@@ -4807,6 +4897,7 @@ export type GlobalOmitConfig = {
   plan?: Prisma.PlanOmit
   planDraft?: Prisma.PlanDraftOmit
   discardedDraft?: Prisma.DiscardedDraftOmit
+  previewLink?: Prisma.PreviewLinkOmit
   draftMeal?: Prisma.DraftMealOmit
   draftLine?: Prisma.DraftLineOmit
   draftSwap?: Prisma.DraftSwapOmit

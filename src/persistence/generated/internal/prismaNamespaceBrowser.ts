@@ -68,6 +68,7 @@ export const ModelName = {
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
   DiscardedDraft: 'DiscardedDraft',
+  PreviewLink: 'PreviewLink',
   DraftMeal: 'DraftMeal',
   DraftLine: 'DraftLine',
   DraftSwap: 'DraftSwap',
@@ -446,6 +447,21 @@ export const DiscardedDraftScalarFieldEnum = {
 } as const
 
 export type DiscardedDraftScalarFieldEnum = (typeof DiscardedDraftScalarFieldEnum)[keyof typeof DiscardedDraftScalarFieldEnum]
+
+
+export const PreviewLinkScalarFieldEnum = {
+  publisherId: 'publisherId',
+  id: 'id',
+  slug: 'slug',
+  secretHash: 'secretHash',
+  createdAt: 'createdAt',
+  createdByToken: 'createdByToken',
+  createdByProgram: 'createdByProgram',
+  expiresAt: 'expiresAt',
+  revokedAt: 'revokedAt'
+} as const
+
+export type PreviewLinkScalarFieldEnum = (typeof PreviewLinkScalarFieldEnum)[keyof typeof PreviewLinkScalarFieldEnum]
 
 
 export const DraftMealScalarFieldEnum = {

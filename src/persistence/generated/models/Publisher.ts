@@ -213,6 +213,7 @@ export type PublisherWhereInput = {
   changes?: Prisma.ChangeListRelationFilter
   webhooks?: Prisma.WebhookListRelationFilter
   images?: Prisma.ImageListRelationFilter
+  previews?: Prisma.PreviewLinkListRelationFilter
 }
 
 export type PublisherOrderByWithRelationInput = {
@@ -235,6 +236,7 @@ export type PublisherOrderByWithRelationInput = {
   changes?: Prisma.ChangeOrderByRelationAggregateInput
   webhooks?: Prisma.WebhookOrderByRelationAggregateInput
   images?: Prisma.ImageOrderByRelationAggregateInput
+  previews?: Prisma.PreviewLinkOrderByRelationAggregateInput
 }
 
 export type PublisherWhereUniqueInput = Prisma.AtLeast<{
@@ -260,6 +262,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   changes?: Prisma.ChangeListRelationFilter
   webhooks?: Prisma.WebhookListRelationFilter
   images?: Prisma.ImageListRelationFilter
+  previews?: Prisma.PreviewLinkListRelationFilter
 }, "id" | "slug">
 
 export type PublisherOrderByWithAggregationInput = {
@@ -312,6 +315,7 @@ export type PublisherCreateInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateInput = {
@@ -334,6 +338,7 @@ export type PublisherUncheckedCreateInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUpdateInput = {
@@ -356,6 +361,7 @@ export type PublisherUpdateInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateInput = {
@@ -378,6 +384,7 @@ export type PublisherUncheckedUpdateInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateManyInput = {
@@ -617,6 +624,20 @@ export type PublisherUpdateOneRequiredWithoutDiscardedNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutDiscardedInput, Prisma.PublisherUpdateWithoutDiscardedInput>, Prisma.PublisherUncheckedUpdateWithoutDiscardedInput>
 }
 
+export type PublisherCreateNestedOneWithoutPreviewsInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutPreviewsInput, Prisma.PublisherUncheckedCreateWithoutPreviewsInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPreviewsInput
+  connect?: Prisma.PublisherWhereUniqueInput
+}
+
+export type PublisherUpdateOneRequiredWithoutPreviewsNestedInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutPreviewsInput, Prisma.PublisherUncheckedCreateWithoutPreviewsInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPreviewsInput
+  upsert?: Prisma.PublisherUpsertWithoutPreviewsInput
+  connect?: Prisma.PublisherWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutPreviewsInput, Prisma.PublisherUpdateWithoutPreviewsInput>, Prisma.PublisherUncheckedUpdateWithoutPreviewsInput>
+}
+
 export type PublisherCreateNestedOneWithoutImagesInput = {
   create?: Prisma.XOR<Prisma.PublisherCreateWithoutImagesInput, Prisma.PublisherUncheckedCreateWithoutImagesInput>
   connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutImagesInput
@@ -650,6 +671,7 @@ export type PublisherCreateWithoutTokensInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutTokensInput = {
@@ -671,6 +693,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutTokensInput = {
@@ -708,6 +731,7 @@ export type PublisherUpdateWithoutTokensInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutTokensInput = {
@@ -729,6 +753,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutAuditInput = {
@@ -750,6 +775,7 @@ export type PublisherCreateWithoutAuditInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutAuditInput = {
@@ -771,6 +797,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutAuditInput = {
@@ -808,6 +835,7 @@ export type PublisherUpdateWithoutAuditInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutAuditInput = {
@@ -829,6 +857,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutChangesInput = {
@@ -850,6 +879,7 @@ export type PublisherCreateWithoutChangesInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutChangesInput = {
@@ -871,6 +901,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutChangesInput = {
@@ -908,6 +939,7 @@ export type PublisherUpdateWithoutChangesInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutChangesInput = {
@@ -929,6 +961,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutWebhooksInput = {
@@ -950,6 +983,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutWebhooksInput = {
@@ -971,6 +1005,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutWebhooksInput = {
@@ -1008,6 +1043,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutWebhooksInput = {
@@ -1029,6 +1065,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutComponentsInput = {
@@ -1050,6 +1087,7 @@ export type PublisherCreateWithoutComponentsInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutComponentsInput = {
@@ -1071,6 +1109,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutComponentsInput = {
@@ -1108,6 +1147,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutComponentsInput = {
@@ -1129,6 +1169,7 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutFoodsInput = {
@@ -1150,6 +1191,7 @@ export type PublisherCreateWithoutFoodsInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutFoodsInput = {
@@ -1171,6 +1213,7 @@ export type PublisherUncheckedCreateWithoutFoodsInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutFoodsInput = {
@@ -1208,6 +1251,7 @@ export type PublisherUpdateWithoutFoodsInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutFoodsInput = {
@@ -1229,6 +1273,7 @@ export type PublisherUncheckedUpdateWithoutFoodsInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutPacksInput = {
@@ -1250,6 +1295,7 @@ export type PublisherCreateWithoutPacksInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutPacksInput = {
@@ -1271,6 +1317,7 @@ export type PublisherUncheckedCreateWithoutPacksInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutPacksInput = {
@@ -1308,6 +1355,7 @@ export type PublisherUpdateWithoutPacksInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutPacksInput = {
@@ -1329,6 +1377,7 @@ export type PublisherUncheckedUpdateWithoutPacksInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutPlansInput = {
@@ -1350,6 +1399,7 @@ export type PublisherCreateWithoutPlansInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutPlansInput = {
@@ -1371,6 +1421,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutPlansInput = {
@@ -1408,6 +1459,7 @@ export type PublisherUpdateWithoutPlansInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutPlansInput = {
@@ -1429,6 +1481,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutDiscardedInput = {
@@ -1450,6 +1503,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutDiscardedInput = {
@@ -1471,6 +1525,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutDiscardedInput = {
@@ -1508,6 +1563,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutDiscardedInput = {
@@ -1524,6 +1580,111 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherCreateWithoutPreviewsInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherUncheckedCreateWithoutPreviewsInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherCreateOrConnectWithoutPreviewsInput = {
+  where: Prisma.PublisherWhereUniqueInput
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutPreviewsInput, Prisma.PublisherUncheckedCreateWithoutPreviewsInput>
+}
+
+export type PublisherUpsertWithoutPreviewsInput = {
+  update: Prisma.XOR<Prisma.PublisherUpdateWithoutPreviewsInput, Prisma.PublisherUncheckedUpdateWithoutPreviewsInput>
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutPreviewsInput, Prisma.PublisherUncheckedCreateWithoutPreviewsInput>
+  where?: Prisma.PublisherWhereInput
+}
+
+export type PublisherUpdateToOneWithWhereWithoutPreviewsInput = {
+  where?: Prisma.PublisherWhereInput
+  data: Prisma.XOR<Prisma.PublisherUpdateWithoutPreviewsInput, Prisma.PublisherUncheckedUpdateWithoutPreviewsInput>
+}
+
+export type PublisherUpdateWithoutPreviewsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherUncheckedUpdateWithoutPreviewsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1550,6 +1711,7 @@ export type PublisherCreateWithoutImagesInput = {
   audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutImagesInput = {
@@ -1571,6 +1733,7 @@ export type PublisherUncheckedCreateWithoutImagesInput = {
   audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutImagesInput = {
@@ -1608,6 +1771,7 @@ export type PublisherUpdateWithoutImagesInput = {
   audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutImagesInput = {
@@ -1629,6 +1793,7 @@ export type PublisherUncheckedUpdateWithoutImagesInput = {
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 
@@ -1647,6 +1812,7 @@ export type PublisherCountOutputType = {
   changes: number
   webhooks: number
   images: number
+  previews: number
 }
 
 export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1660,6 +1826,7 @@ export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensi
   changes?: boolean | PublisherCountOutputTypeCountChangesArgs
   webhooks?: boolean | PublisherCountOutputTypeCountWebhooksArgs
   images?: boolean | PublisherCountOutputTypeCountImagesArgs
+  previews?: boolean | PublisherCountOutputTypeCountPreviewsArgs
 }
 
 /**
@@ -1742,6 +1909,13 @@ export type PublisherCountOutputTypeCountImagesArgs<ExtArgs extends runtime.Type
   where?: Prisma.ImageWhereInput
 }
 
+/**
+ * PublisherCountOutputType without action
+ */
+export type PublisherCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PreviewLinkWhereInput
+}
+
 
 export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -1763,6 +1937,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   changes?: boolean | Prisma.Publisher$changesArgs<ExtArgs>
   webhooks?: boolean | Prisma.Publisher$webhooksArgs<ExtArgs>
   images?: boolean | Prisma.Publisher$imagesArgs<ExtArgs>
+  previews?: boolean | Prisma.Publisher$previewsArgs<ExtArgs>
   _count?: boolean | Prisma.PublisherCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["publisher"]>
 
@@ -1814,6 +1989,7 @@ export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalAr
   changes?: boolean | Prisma.Publisher$changesArgs<ExtArgs>
   webhooks?: boolean | Prisma.Publisher$webhooksArgs<ExtArgs>
   images?: boolean | Prisma.Publisher$imagesArgs<ExtArgs>
+  previews?: boolean | Prisma.Publisher$previewsArgs<ExtArgs>
   _count?: boolean | Prisma.PublisherCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type PublisherIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -1832,6 +2008,7 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
     changes: Prisma.$ChangePayload<ExtArgs>[]
     webhooks: Prisma.$WebhookPayload<ExtArgs>[]
     images: Prisma.$ImagePayload<ExtArgs>[]
+    previews: Prisma.$PreviewLinkPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2259,6 +2436,7 @@ export interface Prisma__PublisherClient<T, Null = never, ExtArgs extends runtim
   changes<T extends Prisma.Publisher$changesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$changesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ChangePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   webhooks<T extends Prisma.Publisher$webhooksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$webhooksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   images<T extends Prisma.Publisher$imagesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$imagesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ImagePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  previews<T extends Prisma.Publisher$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PreviewLinkPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -2936,6 +3114,30 @@ export type Publisher$imagesArgs<ExtArgs extends runtime.Types.Extensions.Intern
   take?: number
   skip?: number
   distinct?: Prisma.ImageScalarFieldEnum | Prisma.ImageScalarFieldEnum[]
+}
+
+/**
+ * Publisher.previews
+ */
+export type Publisher$previewsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the PreviewLink
+   */
+  select?: Prisma.PreviewLinkSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the PreviewLink
+   */
+  omit?: Prisma.PreviewLinkOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PreviewLinkInclude<ExtArgs> | null
+  where?: Prisma.PreviewLinkWhereInput
+  orderBy?: Prisma.PreviewLinkOrderByWithRelationInput | Prisma.PreviewLinkOrderByWithRelationInput[]
+  cursor?: Prisma.PreviewLinkWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PreviewLinkScalarFieldEnum | Prisma.PreviewLinkScalarFieldEnum[]
 }
 
 /**

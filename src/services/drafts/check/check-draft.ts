@@ -5,7 +5,7 @@ import { requireScope, type Actor } from "../../access/actor.js";
 import { checkPublishedPlan } from "./check-plan.js";
 import type { Deps, OwnedSlug } from "../../deps.js";
 import { listsOfToday } from "../load-references.js";
-import { gatherPlan, placesIn, unknownCodesIn } from "../../plans/gather-plan.js";
+import { gatherPlan, placesIn, unknownCodesIn, type GatheredPlan } from "../../plans/gather-plan.js";
 import { rulesToday } from "../../rules/find-rules.js";
 import { findKeepingRules } from "../../answers/guide-storage.js";
 import { runInSlices } from "../../time-slices.js";
@@ -14,7 +14,7 @@ import { noHousehold, publisherReader, resolveRegion } from "../../answers/resol
 import { isStorable } from "../../storable-text.js";
 
 /** What publishing a draft now would meet. */
-interface DraftCheck {
+export interface DraftCheck {
   readonly version: number;
   /** Why it cannot be computed. Then nothing is found yet. */
   readonly problems: readonly Problem[];
@@ -36,7 +36,11 @@ export async function checkDraft(
   if (!asked.ok) return asked;
   if (!isStorable(name.slug)) return ok(null);
   const gathered = await gatherPlan(deps.data, name);
-  if (gathered === null) return ok(null);
+  return ok(gathered === null ? null : await checkGathered(deps, gathered, asked.value));
+}
+
+/** The same of a draft that is gathered already. */
+export async function checkGathered(deps: Deps, gathered: GatheredPlan, region: string | null): Promise<DraftCheck> {
   const { draft, bundle } = gathered;
   const places = await placesIn(deps, gathered);
   const refused = (problems: readonly Problem[]): DraftCheck => ({
@@ -46,20 +50,13 @@ export async function checkDraft(
   });
   const unknown = await unknownCodesIn(deps, gathered, await listsOfToday(deps, []));
   // These have their places already.
-  if (unknown.length > 0) return ok({ version: draft.version, problems: unknown, findings: [] });
+  if (unknown.length > 0) return { version: draft.version, problems: unknown, findings: [] };
   const problems = await runInSlices(deps, () => checkBundleInSlices(bundle));
-  if (problems.length > 0) return ok(refused(problems));
+  if (problems.length > 0) return refused(problems);
   const rules = await rulesToday(deps);
-  const household = await resolveRegion(
-    { ...noHousehold, region: asked.value },
-    [bundle],
-    rules,
-    publisherReader(deps),
-  );
+  const household = await resolveRegion({ ...noHousehold, region }, [bundle], rules, publisherReader(deps));
   const checked = await checkPublishedPlan(bundle, household, rules, deps, (date) => findKeepingRules(deps, date));
-  return ok(
-    checked.ok
-      ? { version: draft.version, problems: [], findings: checked.value.map(places.finding) }
-      : refused(checked.problems),
-  );
+  return checked.ok
+    ? { version: draft.version, problems: [], findings: checked.value.map(places.finding) }
+    : refused(checked.problems);
 }

@@ -1,0 +1,51 @@
+import { scalePlanInSlices } from "../../../domain/plan/scale-plan.js";
+import { showFor } from "../../../exports/words/shown-amount.js";
+import { inStage } from "../../../services/answer-stage.js";
+import { guideStorage } from "../../../services/answers/guide-storage.js";
+import type { GivenHousehold } from "../../../services/answers/read-household.js";
+import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
+import { resolveRegion } from "../../../services/answers/resolve-region.js";
+import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
+import type { Deps } from "../../../services/deps.js";
+import { runInSlices } from "../../../services/time-slices.js";
+import { valueOf } from "../../errors.js";
+import type { FrozenPlan } from "../../frozen-plan.js";
+import type { Loaders } from "../../loaders.js";
+import type { ScaledPlanParent } from "../../parent-types.js";
+
+/** A plan computed for one household. */
+export async function scaleFrozen(
+  deps: Deps,
+  loaders: Loaders,
+  frozen: FrozenPlan,
+  servings: number,
+  given: GivenHousehold,
+): Promise<ScaledPlanParent> {
+  const { bundle } = frozen;
+  const rules = await loaders.rulesToday();
+  const read = valueOf(await readReadersHousehold(given, [bundle], rules.allergens.diets, loaders.readFoods, deps));
+  const household = await resolveRegion(read, [bundle], rules, loaders.readPublishers);
+  const today = await loaders.today([bundle], household);
+  const scaled = valueOf(
+    await inStage(deps, "scale", () =>
+      // Many aliases get here at once, when what they all wait for has been read.
+      runInSlices(deps, (work) => scalePlanInSlices(bundle, servings, household, today, work)),
+    ),
+  );
+  return {
+    scaled,
+    household,
+    frozen,
+    show: showFor(household, bundle.plan),
+    today,
+    keeping: once(() => guideStorage(scaled, household, deps, loaders.readRules)),
+    rules,
+    nutrition: once(() => runInSlices(deps, (work) => stateNutritionInSlices(scaled, household, work))),
+  };
+}
+
+/** Computed when first asked for, and once. */
+function once<T>(compute: () => T): () => T {
+  let known: { readonly value: T } | undefined;
+  return () => (known ??= { value: compute() }).value;
+}
