@@ -33,6 +33,7 @@ import type { KnownRules } from "../services/rules/find-rules.js";
 import type { stateNutrition } from "../services/answers/state-contents.js";
 import type { Show, ShownAmount, ShownUnit } from "../exports/words/shown-amount.js";
 import type { FrozenPlan } from "./frozen-plan.js";
+import type { Warning } from "../domain/problem.js";
 
 /** What a resolver of each type is handed: a domain value, and what it needs to find its neighbours. */
 export type PublisherParent = Publisher;
@@ -137,6 +138,8 @@ export interface PrepSessionParent extends InPlan {
   readonly late: readonly LateMeal[];
   /** Who share the work. */
   readonly cooks: number;
+  /** In whose language sentences are. */
+  readonly locale: string;
 }
 export type LateMealParent = LateMeal & InPlan;
 export type SessionComponentParent = SessionComponent & InPlan;
@@ -150,7 +153,8 @@ export interface CriticalTaskParent {
 export type { PlacedFinding as FindingParent } from "../domain/plan/check/finding.js";
 export type { ServingsRow as ServingsRowParent } from "../domain/plan/servings-table.js";
 
-export type { Warning as WarningParent } from "../domain/problem.js";
+/** A warning, and in whose language it is said. */
+export type WarningParent = Warning & { readonly locale: string };
 export type { Webhook as WebhookParent, WebhookDelivery as WebhookDeliveryParent } from "../services/deps.js";
 export type { Change as ChangeParent } from "../services/deps.js";
 export type { Problem as ProblemParent } from "../domain/problem.js";

@@ -6,6 +6,7 @@ import type { PlanAnswer, Publication } from "../../src/domain/plan/plan-answer.
 import { scalePlan } from "../../src/domain/plan/scale-plan.js";
 import { shop } from "../../src/domain/plan/shop.js";
 import type { Addresses } from "../../src/exports/addresses.js";
+import { rulesInLanguage } from "../../src/exports/sentences/rules-in-language.js";
 import { guideStorage } from "../../src/services/answers/guide-storage.js";
 import { readHousehold, type GivenHousehold } from "../../src/services/answers/read-household.js";
 import { planPrepSessions } from "../../src/services/answers/plan-prep-session.js";
@@ -63,7 +64,7 @@ export async function answerOf(
   if (!computed.ok) throw new Error(JSON.stringify(computed.problems));
   const scaled = computed.value;
   const { whole: session, days } = planPrepSessions(scaled, household, rules);
-  return {
+  return rulesInLanguage({
     publication: { ...publication, slug: bundle.plan.slug, ...facts },
     household,
     reader: showFor(household, bundle.plan),
@@ -78,5 +79,5 @@ export async function answerOf(
     contents: stateContents(scaled, household, rules, clock),
     nutrition: stateNutrition(scaled, household),
     cautions: findCautions(scaled, household, rules),
-  };
+  });
 }

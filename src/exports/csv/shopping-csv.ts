@@ -5,9 +5,10 @@ import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import { presentAmount } from "../../domain/quantity/format.js";
 import { csvText, marksOf, standardMarks, type CsvCell } from "./csv-text.js";
-import { codeWords, shoppingText } from "../document/shopping-text.js";
+import { shoppingText } from "../document/shopping-text.js";
 import { wordsFor } from "../words/words-for.js";
 import type { CsvColumn } from "../words/words.js";
+import { codeName } from "../words/rule-words.js";
 
 const columns = [
   ...(["aisle", "food", "need", "unit", "onHand", "toBuy"] as const),
@@ -58,7 +59,7 @@ function rowOf(line: ShoppingLine, reader: Reader, severalPlans: boolean, dialec
       : { decimal: decimalText((dialect === "STANDARD" ? amount.high : forKitchen(amount, food, reader)) / size) };
   const price = line.buy.length === 0 ? null : cost.atTill;
   return [
-    codeWords(food.aisle),
+    codeName("aisles", food.aisle, wordsFor(dialect === "STANDARD" ? "en" : reader.locale)),
     said.food,
     need === null ? said.need : count(need),
     unit?.unit.name ?? null,

@@ -7,9 +7,10 @@ import { keepingLines } from "../sentences/keeping-text.js";
 import { legibleText } from "../words/legible-text.js";
 import { lineText } from "../words/line-text.js";
 import { nameBook } from "../words/name-book.js";
-import { byAisle, codeWords, coveredLines, shoppingText } from "./shopping-text.js";
+import { byAisle, coveredLines, shoppingText } from "./shopping-text.js";
 import { warningLines } from "../sentences/warning-lines.js";
 import { wordsFor } from "../words/words-for.js";
+import { codeName } from "../words/rule-words.js";
 
 /** What is written out, and for whom. */
 type PlainTextInput = Pick<PlanAnswer, "scaled" | "list" | "storage" | "reader">;
@@ -20,6 +21,7 @@ export const plainText = (input: PlainTextInput): string => runToEnd(plainTextIn
 /** The same, turn by turn. */
 export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextInput): InSlices<string> {
   const book = nameBook(scaled.bundle, reader);
+  const { words } = book;
   const made: string[] = [];
   for (const each of scaled.components) {
     yield;
@@ -31,32 +33,35 @@ export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextI
   const warnings = warningLines(
     told.filter(({ code }) => code !== "PRICE_UNKNOWN"),
     book,
+    words,
   );
   return [
-    `${scaled.bundle.plan.title}, for ${scaled.servings}`,
-    ...section("Make ahead", made),
+    words.plain.title({ plan: scaled.bundle.plan.title, count: scaled.servings }),
+    ...section(words.makeAhead, made),
     ...section(
-      "Eat",
-      scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day).map(({ meal }) => `  day ${meal.day}  ${meal.title}`),
+      words.plain.eat,
+      scaled.meals
+        .toSorted((a, b) => a.meal.day - b.meal.day)
+        .map(({ meal }) => `  ${words.plain.day({ day: meal.day })}  ${meal.title}`),
     ),
     ...section(
-      "Buy",
+      words.plain.buy,
       byAisle(list.lines).flatMap(([aisle, lines]) => [
-        `  ${codeWords(aisle)}`,
+        `  ${codeName("aisles", aisle, words)}`,
         ...lines.map((line) => `    ${buyText(line, reader)}`),
       ]),
     ),
     ...section(
-      book.words.inTheHouse,
+      words.inTheHouse,
       coveredLines(list.lines).map((line) => `    ${buyText(line, reader)}`),
     ),
     ...section("", [`  ${costText(list.cost, scaled.servings, book.words, book.food)}`]),
     ...section(
-      "Keep",
+      words.plain.keep,
       keepingLines(storage, book).map((line) => `  ${line}`),
     ),
     ...section(
-      "Mind",
+      words.plain.mind,
       warnings.map((line) => `  ${line}`),
     ),
     "",

@@ -15,6 +15,7 @@ import { daySessionJson, daySessionSchema, sessionJson, sessionSchema } from "./
 import { shoppingListJsonInSlices, shoppingListSchema } from "./shopping-list.js";
 import { storageJsonInSlices, storageSchema } from "./storage.js";
 import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
+import { wordsFor } from "../words/words-for.js";
 
 const publisherSchema = named(
   "Publisher",
@@ -124,6 +125,7 @@ export function* planJsonInSlices(answer: PlanAnswer): InSlices<PlanJson> {
   const { publication, scaled, reader } = answer;
   const { plan } = scaled.bundle;
   const things = thingsOf(scaled.bundle, reader);
+  const words = wordsFor(answer.reader.locale);
   const meals: PlanJson["meals"][number][] = [];
   for (const meal of scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day)) {
     yield;
@@ -158,13 +160,13 @@ export function* planJsonInSlices(answer: PlanAnswer): InSlices<PlanJson> {
     components,
     shoppingList,
     session: answer.session && sessionJson(answer.session, answer),
-    sessionProblems: answer.sessionProblems.map((problem) => sessionProblemJson(problem, scaled)),
+    sessionProblems: answer.sessionProblems.map((problem) => sessionProblemJson(problem, scaled, words)),
     sessions: answer.sessions.map((each) => daySessionJson(each, answer)),
     storage,
     ...contentsJson(answer.contents.plan, things),
     nutrition: nutritionJson(answer.nutrition.plan, things),
     cautions: cautionsJson(answer.cautions, things),
-    warnings: scaled.warnings.map(warningJson),
+    warnings: scaled.warnings.map((warning) => warningJson(warning, words)),
   };
 }
 

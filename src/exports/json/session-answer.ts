@@ -11,6 +11,7 @@ import {
   type SessionFor,
 } from "./session.js";
 import { sessionProblemJson, warningSchema } from "./warning.js";
+import { wordsFor } from "../words/words-for.js";
 
 export const sessionAnswerSchema = named(
   "SessionAnswer",
@@ -38,6 +39,8 @@ export function sessionAnswerJson({ whole, days, ...asked }: SessionAnswer): Jso
   return {
     ...(whole.ok ? sessionJson(whole.value, asked) : timetableJson(days[0], asked)),
     sessions: days.map((each) => daySessionJson(each, asked)),
-    sessionProblems: problems.map((problem) => sessionProblemJson(problem, asked.scaled)),
+    sessionProblems: problems.map((problem) =>
+      sessionProblemJson(problem, asked.scaled, wordsFor(asked.reader.locale)),
+    ),
   };
 }

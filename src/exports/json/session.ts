@@ -9,6 +9,8 @@ import type { PrepSession } from "../../domain/prep-session/session.js";
 import { criticalText } from "../sentences/session-text.js";
 import { list, named, slug, text, texts, type Json } from "./named-schema.js";
 import { namedThingSchema } from "./named-thing.js";
+import { wordsFor } from "../words/words-for.js";
+import type { Reader } from "../../domain/plan/plan-answer.js";
 
 const wholeNumbers = (description: string) => z.array(z.number().int()).max(1_000).describe(description);
 
@@ -118,6 +120,8 @@ export const daySessionSchema = named(
 export interface SessionFor {
   readonly scaled: ScaledPlan;
   readonly household: Household;
+  /** In whose language sentences are. */
+  readonly reader: Pick<Reader, "locale">;
 }
 
 export const daySessionJson = (each: DaySession, asked: SessionFor): Json<typeof daySessionSchema> => ({
@@ -132,8 +136,9 @@ type SessionJson = Json<typeof sessionSchema>;
 export const sessionJson = (session: PrepSession, asked: SessionFor): SessionJson =>
   timetableJson(wholeDay(asked.scaled, session), asked);
 
-export function timetableJson(each: DaySession, { scaled, household }: SessionFor): SessionJson {
+export function timetableJson(each: DaySession, { scaled, household, reader }: SessionFor): SessionJson {
   const { session } = each;
+  const words = wordsFor(reader.locale);
   const { promised, overDay } = sessionLength(session, scaled, kitchenOf(scaled.bundle.plan.kitchen, household).cooks);
   return {
     totalMinutes: session.totalMinutes,
@@ -171,7 +176,7 @@ export function timetableJson(each: DaySession, { scaled, household }: SessionFo
       task: critical.task,
       because: critical.because.kind,
       waitsFor: critical.because.tasks,
-      text: criticalText(critical, session),
+      text: criticalText(critical, session, words),
     })),
     order: session.order.map(({ before, after, minWait, maxWait }) => ({ before, after, minWait, maxWait })),
   };

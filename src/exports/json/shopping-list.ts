@@ -14,6 +14,7 @@ import { costSchema } from "./cost.js";
 import { day, list, named, slug, text, type Json } from "./named-schema.js";
 import { namedThingSchema } from "./named-thing.js";
 import { warningJson, warningSchema } from "./warning.js";
+import { wordsFor } from "../words/words-for.js";
 
 export const packSchema = named(
   "Pack",
@@ -176,6 +177,7 @@ export function* shoppingListJsonInSlices(
   { lines, cost, warnings }: ShoppingList,
   reader: Reader,
 ): InSlices<ShoppingListJson> {
+  const words = wordsFor(reader.locale);
   const aisles = [...new Set(lines.map(({ food }) => food.aisle))];
   const written: ShoppingListJson["lines"][number][] = [];
   for (const aisle of aisles) {
@@ -188,7 +190,7 @@ export function* shoppingListJsonInSlices(
   return {
     lines: written,
     cost,
-    warnings: warnings.map(warningJson),
+    warnings: warnings.map((warning) => warningJson(warning, words)),
   };
 }
 

@@ -8,6 +8,7 @@ import { day, instant, list, named, text, texts, type Json } from "./named-schem
 import { regionOwnerSchema } from "./owned-region.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 import { warningJson, warningSchema } from "./warning.js";
+import { wordsFor } from "../words/words-for.js";
 
 const purpose = z.enum(["SAFETY", "QUALITY"]).describe("What the end protects: the eater, or taste and texture only.");
 
@@ -141,6 +142,7 @@ export function* storageJsonInSlices(
   things: ThingsOfPlan,
 ): InSlices<StorageJson> {
   const words: AdviceWords = {
+    words: wordsFor(things.reader.locale),
     meal: (slug) => things.meal(slug).title,
     component: (slug) => things.component(slug).title,
     food: (slug) => things.named({ kind: "FOOD", slug }).name,
@@ -154,6 +156,6 @@ export function* storageJsonInSlices(
   return {
     guidance: guided,
     unknown: unknown.map(({ subject, part }) => ({ subject: things.named(subject), part: things.named(part) })),
-    warnings: warnings.map(warningJson),
+    warnings: warnings.map((warning) => warningJson(warning, words.words)),
   };
 }

@@ -1,7 +1,9 @@
 import { z } from "zod";
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import type { Problem, Warning } from "../../domain/problem.js";
-import { problemText, warningText } from "../sentences/problem-text.js";
+import { problemText } from "../sentences/problem-text.js";
+import { warningText } from "../sentences/warning-text.js";
+import type { Words } from "../words/words.js";
 import { sessionProblemText } from "../sentences/session-problem-text.js";
 import { named, text, texts, type Json } from "./named-schema.js";
 
@@ -16,16 +18,16 @@ export const warningSchema = named(
 );
 type WarningJson = Json<typeof warningSchema>;
 
-export const warningJson = (warning: Warning): WarningJson => ({
+export const warningJson = (warning: Warning, words: Words): WarningJson => ({
   code: warning.code,
-  message: warningText(warning),
+  message: warningText(warning, words),
   path: warning.path.map(String),
 });
 
 /** Why there is no session, in the same shape: its code, a sentence for readers, and the place. */
-export const sessionProblemJson = (problem: Problem, scaled: ScaledPlan): WarningJson => ({
+export const sessionProblemJson = (problem: Problem, scaled: ScaledPlan, words: Words): WarningJson => ({
   code: problem.code,
-  message: sessionProblemText(problem, scaled),
+  message: sessionProblemText(problem, scaled, words),
   path: problem.path.map(String),
 });
 

@@ -38,10 +38,14 @@ export function listPage({ plans, list, reader, links, address }: ListPageInput)
     books.map(of).find((text) => text !== slug) ?? slug;
   const name = (slug: string): string => known(slug, (book) => book.thing(slug));
   const book = nameBook(first.bundle, reader);
-  const warnings = warningTexts(list.warnings, {
-    thing: name,
-    meal: (slug) => known(slug, (each) => each.meal(slug)),
-  });
+  const warnings = warningTexts(
+    list.warnings,
+    {
+      thing: name,
+      meal: (slug) => known(slug, (each) => each.meal(slug)),
+    },
+    book.words,
+  );
   return pageFrame({
     title: `To buy: ${plans.map(({ bundle }) => bundle.plan.title).join("; ")} · ${first.publisher.name}`,
     links,

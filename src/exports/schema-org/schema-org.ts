@@ -8,7 +8,7 @@ import { oneLine } from "../words/legible-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
 import { mealAddress, schemaOrgRecipe } from "./schema-org-recipe.js";
 import { taskText } from "../document/sections/session-section.js";
-import { codeWords } from "../document/shopping-text.js";
+import { codeName } from "../words/rule-words.js";
 
 /** A plan as schema.org knows it: an ItemList of its meals, each a Recipe, and the prep session as a HowTo. */
 function* schemaOrg(answer: PlanAnswer, addresses: Addresses): InSlices<Graph> {
@@ -85,7 +85,12 @@ function howTo(
     totalTime: isoDuration(session.totalMinutes),
     ...(machines.length === 0
       ? {}
-      : { tool: machines.map((code) => ({ "@type": "HowToTool" as const, name: codeWords(code) })) }),
+      : {
+          tool: machines.map((code) => ({
+            "@type": "HowToTool" as const,
+            name: codeName("appliances", code, book.words),
+          })),
+        }),
     step: session.tasks.map((task, at) => ({
       "@type": "HowToStep" as const,
       position: at + 1,

@@ -1,5 +1,7 @@
 import type { BaseAmount } from "../../domain/model/amount.js";
 import type { Advice } from "../../domain/storage/advice.js";
+import { andList } from "../words/and-list.js";
+import type { Words } from "../words/words.js";
 
 /** How a reader knows the things that advice is about. */
 export interface AdviceWords {
@@ -7,19 +9,16 @@ export interface AdviceWords {
   component(slug: string): string;
   food(slug: string): string;
   amount(amount: BaseAmount, component: string): string;
+  readonly words: Words;
 }
 
-const joined = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1) ?? ""}`;
-
-const days = (count: number): string => (count === 1 ? "1 day" : `${shortNumber(count)} days`);
-
-const shortNumber = (value: number): string => String(Number(value.toFixed(1)));
+/** The first way out of several, or another one. */
+type Way = "first" | "other";
 
 /** "Eat it" is plain where only one meal comes too late. */
-function wayText(advice: Advice, words: AdviceWords, [only, ...others]: readonly string[]): string {
-  if (advice.code !== "EAT_EARLIER" || others.length > 0 || advice.meal !== only) return adviceText(advice, words);
-  return `Eat it by day ${advice.latestDay}.`;
+function wayText(advice: Advice, book: AdviceWords, [only, ...others]: readonly string[], way: Way): string {
+  if (advice.code !== "EAT_EARLIER" || others.length > 0 || advice.meal !== only) return adviceText(advice, book, way);
+  return book.words.advice.EAT_IT_EARLIER({ day: advice.latestDay, way });
 }
 
 /** The simplest first; what is not listed is no way out but a thing to know, and stands last. */
@@ -32,7 +31,7 @@ const waysOut: readonly Advice["code"][] = ["EAT_EARLIER", "SWAP_DAYS", "FREEZE"
  */
 export function adviceTexts(
   advice: readonly Advice[],
-  words: AdviceWords,
+  book: AdviceWords,
   tooLateFor: readonly string[] = [],
 ): readonly string[] {
   const ways = waysOut.map((code) => advice.filter((each) => each.code === code)).filter(({ length }) => length > 0);
@@ -40,55 +39,51 @@ export function adviceTexts(
   return [
     // What is of one kind is about other meals each, and belongs together; only another kind is another way.
     ...ways.flatMap((kind, at) =>
-      kind.map((each, within) => {
-        const said = wayText(each, words, tooLateFor);
-        return at === 0 || within > 0 ? said : `Or ${said.charAt(0).toLowerCase()}${said.slice(1)}`;
-      }),
+      kind.map((each, within) => wayText(each, book, tooLateFor, at === 0 || within > 0 ? "first" : "other")),
     ),
-    ...known.map((each) => adviceText(each, words)),
+    ...known.map((each) => adviceText(each, book)),
   ];
 }
 
-/** One or two sentences in English: what to do, for which meal, on which day after the session. */
-export function adviceText(advice: Advice, words: AdviceWords): string {
+const tenths = (value: number): number => Number(value.toFixed(1));
+
+/** One or two sentences: what to do, for which meal, on which day after the session. */
+export function adviceText(advice: Advice, book: AdviceWords, way: Way = "first"): string {
+  const { words } = book;
+  const say = words.advice;
+  const quoted = (meal: string): string => words.quoted({ name: book.meal(meal) });
+  const days = (count: number): string => words.days({ count: tenths(count) });
   switch (advice.code) {
     case "FREEZE": {
-      const portions = advice.portions.map(({ meal, day, amount }) => {
-        const share = amount === null ? "the share" : words.amount(amount, advice.component);
-        return `${share} for "${words.meal(meal)}" (day ${day})`;
-      });
-      return (
-        `Freeze ${joined(portions)} on the day it is made; move it to the fridge ${days(advice.thawDaysBefore)} before.` +
-        ` Once thawed it keeps ${days(advice.daysAfterThawing)}.`
+      const portions = advice.portions.map(({ meal, day, amount }) =>
+        amount === null
+          ? say.shareUnknown({ meal: book.meal(meal), day })
+          : say.share({ amount: book.amount(amount, advice.component), meal: book.meal(meal), day }),
       );
+      const [before, after] = [days(advice.thawDaysBefore), days(advice.daysAfterThawing)];
+      return say.FREEZE({ portions: andList(portions, words), before, after, way });
     }
     case "MAKE_LATER": {
-      const meals = advice.meals.map(
-        ({ meal, day, notBefore }) => `"${words.meal(meal)}" (day ${day}) not before day ${notBefore}`,
+      const meals = advice.meals.map(({ meal, day, notBefore }) =>
+        say.laterMeal({ meal: book.meal(meal), day, notBefore }),
       );
-      return `Make the share of ${words.component(advice.component)} for ${joined(meals)}.`;
+      return say.MAKE_LATER({ component: book.component(advice.component), meals: andList(meals, words), way });
     }
     case "SWAP_DAYS":
-      return `Eat "${words.meal(advice.meal)}" and "${words.meal(advice.with)}" on each other's days.`;
+      return say.SWAP_DAYS({ meal: book.meal(advice.meal), with: book.meal(advice.with), way });
     case "EAT_EARLIER":
-      return `Eat "${words.meal(advice.meal)}" by day ${advice.latestDay}.`;
+      return say.EAT_EARLIER({ meal: book.meal(advice.meal), day: advice.latestDay, way });
     case "SHOP_TWICE": {
-      const meals = advice.meals.map((meal) => `"${words.meal(meal)}"`);
-      return `Buy the ${words.food(advice.food)} for ${joined(meals)} later, not before day ${advice.notBefore}.`;
+      const meals = andList(advice.meals.map(quoted), words);
+      return say.SHOP_TWICE({ food: book.food(advice.food), meals, day: advice.notBefore, way });
     }
     case "EAT_BEFORE":
-      return (
-        `Hours count here: it keeps ${shortNumber(advice.hours)} hours after it is made, which end on day ${advice.day}` +
-        `${advice.until === null ? "" : `, at ${advice.until}`}.`
-      );
+      return say.EAT_BEFORE({ hours: String(tenths(advice.hours)), day: advice.day, until: advice.until ?? "none" });
     case "NO_PUBLISHED_RULE":
-      return "No published rule covers this; the length is the writer's own word. Follow local food-safety advice.";
+      return say.NO_PUBLISHED_RULE;
     case "WRITER_EXCEEDS_RULE":
-      return (
-        `The writer gives it ${days(advice.writerDays)}, a published rule ${days(advice.ruleDays)};` +
-        ` the shorter one stands.`
-      );
+      return say.WRITER_EXCEEDS_RULE({ writer: days(advice.writerDays), rule: days(advice.ruleDays) });
     case "REGION_WITHOUT_RULE":
-      return `No rule for ${advice.asked} is known here; those of ${advice.used} were used. Ask your local authority.`;
+      return say.REGION_WITHOUT_RULE({ asked: advice.asked, used: advice.used });
   }
 }

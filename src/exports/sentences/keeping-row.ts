@@ -3,6 +3,7 @@ import type { Basis, StorageGuidance } from "../../domain/storage/guidance.js";
 import { dateText, momentText } from "../words/clock-text.js";
 import { degreeText } from "../words/degree-text.js";
 import type { NameBook } from "../words/name-book.js";
+import { printedText } from "../words/printed-text.js";
 import { sourceText } from "../words/source-text.js";
 
 /** How something keeps in one place, in words. */
@@ -60,7 +61,10 @@ function untilText({ lastDay, keepUntil, counts }: StorageGuidance, { words, rea
 function basisText(basis: Basis, { words }: NameBook): string {
   const { kind, printed, counted, region, source, byAnalogy, decides, note } = basis;
   const unit = counted.in === "HOURS" ? words.hours : words.days;
-  const length = printed ?? unit({ count: counted.in === "HOURS" ? counted.days * 24 : counted.days });
+  const length =
+    printed !== null
+      ? printedText(printed, words)
+      : unit({ count: counted.in === "HOURS" ? counted.days * 24 : counted.days });
   const says = kind === "WRITER" ? words.writerSays({ length }) : words.ruleSays({ length, region: region ?? "none" });
   const beside = [
     ...(basis.condition === null ? [] : [basis.condition]),

@@ -1,4 +1,4 @@
-import type { DraftKind, Path, Problem, Warning } from "../../domain/problem.js";
+import type { DraftKind, Path, Problem } from "../../domain/problem.js";
 import { openTableNumber } from "../../domain/model/open-table-slug.js";
 import { pathText } from "../words/path-text.js";
 import { claimSentence } from "./claim-sentence.js";
@@ -8,6 +8,7 @@ import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 import { imageSentence } from "./image-sentence.js";
 import { openLineText, openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "../words/missing-fact-words.js";
+import { wordsFor } from "../words/words-for.js";
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
 const at = (path: Path): string => (path.length === 0 ? "" : `${pathText(path)}: `);
@@ -16,12 +17,6 @@ const list = (values: readonly string[]): string => values.join(", ");
 
 const offer = (label: string, values: readonly string[]): string =>
   values.length === 0 ? "" : ` ${label} ${list(values)}.`;
-
-const servings = (count: number): string => (count === 1 ? "1 serving" : `${count} servings`);
-
-const days = (count: number): string => (count === 1 ? "1 day" : `${count} days`);
-
-const grams = (value: number): string => `${Math.round(value)} g`;
 
 const statement = {
   CONTAINS: "contains",
@@ -132,7 +127,7 @@ function problemSentence(problem: Problem): string {
     case "NOT_CONVERTIBLE":
       return (
         `An amount of "${problem.item}" in ${problem.from} cannot be turned into ${problem.to}:` +
-        ` ${missingWords(problem.missing)} is not known. Add that fact, or write the amount in ${problem.to}.`
+        ` ${missingWords(problem.missing, wordsFor("en"))} is not known. Add that fact, or write the amount in ${problem.to}.`
       );
     case "BAD_AMOUNT":
       return `"${problem.written}" cannot be read as an amount: ${whyWords(problem.why)}.`;
@@ -220,87 +215,5 @@ function problemSentence(problem: Problem): string {
       return `Some bytes are not valid ${problem.encoding}. Save the file as UTF-8.`;
     case "BAD_HOUSEHOLD":
       return `"${problem.value}" is not ${whatWords(problem.what)}.`;
-  }
-}
-
-/** One sentence or two in English: where it is, what was not done, and what would help. */
-export function warningText(warning: Warning): string {
-  return at(warning.path) + warningSentence(warning);
-}
-
-function warningSentence(warning: Warning): string {
-  switch (warning.code) {
-    case "NOT_COMBINED":
-      return `Amounts of "${warning.food}" stay on lines of their own, because ${missingWords(warning.missing)} is not known.`;
-    case "PART_NOT_COUNTED":
-      return (
-        `How many "${warning.food}" give the "${warning.part}" cannot be computed, because ${missingWords(warning.missing)} is not known.` +
-        ` Buy enough for it.`
-      );
-    case "EDIBLE_PORTION_UNKNOWN":
-      return (
-        `How much of "${warning.food}"${warning.form === null ? "" : `, ${warning.form},`} is lost in trimming is not known.` +
-        ` The amount on the list is the trimmed one; buy a little more.`
-      );
-    case "PRICE_UNKNOWN":
-      return `No price is known for "${warning.food}", so it is in no sum.`;
-    case "PACK_NOT_COMPARABLE":
-      return `The pack "${warning.pack}" of "${warning.food}" was not considered, because ${missingWords(warning.missing)} is not known.`;
-    case "ON_HAND_NOT_COMPARABLE":
-      return `What you have of "${warning.item}" was not taken off, because ${missingWords(warning.missing)} is not known.`;
-    case "ON_HAND_IN_OTHER_FORM":
-      return (
-        `What you have of "${warning.from}" could be turned into about ${grams(warning.gives)} of "${warning.item}";` +
-        ` the whole need would take about ${grams(warning.wouldTake)}. It was not counted; say so if it should be.`
-      );
-    case "ON_HAND_NOT_NEEDED":
-      return warning.known === false
-        ? `There is no food "${warning.item}", so what you have of it was not counted. Check how it is spelt.`
-        : `What you have of "${warning.item}" is not needed here.`;
-    case "ON_HAND_TOO_OLD":
-      return `What you have of "${warning.item}" is past its date, ${warning.useBy}, so none of it was counted.`;
-    case "ON_HAND_NOT_IN_TIME":
-      return `What you have of "${warning.item}" is past its date, ${warning.useBy}, when ${list(warning.meals)} ${warning.meals.length === 1 ? "is" : "are"} eaten, so it was not counted there.`;
-    case "DIET_NOT_MET":
-      return warning.known
-        ? `"${warning.item}" does not fit the diet "${warning.diet}", and ${warning.offered === undefined ? "no swap for it is offered" : `of the swaps that are offered (${list(warning.offered)}) none was taken`}.`
-        : `Whether "${warning.item}" fits the diet "${warning.diet}" is not known. Check the label.`;
-    case "SWAP_NOT_OFFERED":
-      return `No line offers "${warning.to}" in place of "${warning.from}", so nothing was swapped.`;
-    case "SWAP_NOT_CONVERTIBLE":
-      return (
-        `"${warning.to}" could not take the place of "${warning.from}", because ${missingWords(warning.missing)} is not known.` +
-        ` The line stays as written.`
-      );
-    case "MADE_IN_TWO_PLANS":
-      return `"${warning.component}" is made in more than one plan (${list(warning.plans)}), each in batches of its own.`;
-    case "LEFT_OVER":
-      return warning.servingsMore === null
-        ? `Some "${warning.component}" is left over.`
-        : `Some "${warning.component}" is left over: enough for ${servings(warning.servingsMore)} more.`;
-    case "PART_TOO_OLD":
-      return (
-        `The "${warning.part}" of "${warning.food}" keeps ${days(warning.days)} once the piece is cut, so "${warning.meal}" on` +
-        ` day ${warning.day} cannot take it from one that is cut on day ${warning.cutOn}. Cut a fresh one for it; the list counts it.`
-      );
-    case "BUY_LATER":
-      return (
-        `"${warning.food}" keeps ${warning.days === 1 ? "1 day" : `${warning.days} days`}:` +
-        ` buy the share for ${list(warning.meals.map((meal) => `"${meal}"`))} later, not before day ${warning.notBefore}.`
-      );
-    case "MEAL_BEFORE_SESSION":
-      return (
-        `"${warning.meal}" is eaten at ${warning.at} on the day of the session, which begins at ${warning.start}.` +
-        ` Begin earlier, eat it later, or make what goes into it the day before and mind how long that keeps.`
-      );
-    case "KEEPING_UNKNOWN":
-      return `There is no keeping time for "${warning.item}". Follow local food-safety advice.`;
-    case "KEEPING_CLASS_UNKNOWN":
-      return (
-        `"${warning.item}" is kept as "${warning.keepsAs}", which is no class of food that the published rules know.` +
-        ` So the shortest time of any class is given: follow it, or local food-safety advice.`
-      );
-    case "REGION_NOT_GIVEN":
-      return `No region was given, so the strictest rule was taken: that of ${warning.used}.`;
   }
 }

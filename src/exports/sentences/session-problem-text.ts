@@ -1,6 +1,8 @@
 import type { ScaledPlan } from "../../domain/plan/scaled.js";
 import type { Problem } from "../../domain/problem.js";
 import { problemText } from "./problem-text.js";
+import { codeName } from "../words/rule-words.js";
+import type { Words } from "../words/words.js";
 
 /** Why there is no session, with steps in the words of the plan, where problems name them by slug and id. */
 export function namedProblem(
@@ -27,8 +29,26 @@ export function namedProblem(
 }
 
 /** Why there is no session, for readers. */
-export function sessionProblemText(problem: Problem, scaled: Pick<ScaledPlan, "meals" | "components">): string {
-  return problem.code === "TOO_LARGE"
-    ? `${problem.size} ${problem.what} are too many to put into one order. Make fewer servings at a time, or take one of the things on another day.`
-    : problemText(namedProblem(problem, scaled));
+export function sessionProblemText(
+  problem: Problem,
+  scaled: Pick<ScaledPlan, "meals" | "components">,
+  words: Words,
+): string {
+  const say = words.noSession;
+  const named = namedProblem(problem, scaled);
+  switch (named.code) {
+    case "TOO_LARGE":
+      return say.TOO_LARGE({ size: String(named.size), what: named.what });
+    case "STEPS_IN_A_CIRCLE":
+      return say.STEPS_IN_A_CIRCLE({ steps: named.steps.join(", ") });
+    case "WAITS_CANNOT_BE_KEPT":
+      return say.WAITS_CANNOT_BE_KEPT({ steps: named.steps.join(", ") });
+    case "KITCHEN_WITHOUT":
+      return say.KITCHEN_WITHOUT({
+        appliance: codeName("appliances", named.appliance, words),
+        steps: named.steps.join(", "),
+      });
+    default:
+      return problemText(named);
+  }
 }

@@ -1,34 +1,36 @@
 import type { CriticalTask, PrepSession, SessionTask } from "../../domain/prep-session/session.js";
+import { andList } from "../words/and-list.js";
+import { codeName } from "../words/rule-words.js";
+import type { Words } from "../words/words.js";
 
 const shortened = (text: string): string => (text.length <= 60 ? text : `${text.slice(0, 57).trimEnd()}…`);
 
-const titleOf = (task: SessionTask | undefined): string =>
+const titleOf = (task: SessionTask | undefined, words: Words): string =>
   task === undefined
-    ? "something"
+    ? words.critical.something
     : task.kind === "WASH"
-      ? `washing the ${task.appliance ?? "machine"}`
-      : `"${shortened(task.text)}"`;
+      ? words.critical.washing({ machine: machineOf(task, words) })
+      : words.quoted({ name: shortened(task.text) });
 
-/** Why a task of the critical path begins when it does, as one English sentence. */
-export function criticalText({ task, because }: CriticalTask, { tasks }: Pick<PrepSession, "tasks">): string {
+const machineOf = ({ appliance }: SessionTask, words: Words): string =>
+  appliance === null ? words.machine : codeName("appliances", appliance, words);
+
+/** Why a task of the critical path begins when it does, as one sentence. */
+export function criticalText(
+  { task, because }: CriticalTask,
+  { tasks }: Pick<PrepSession, "tasks">,
+  words: Words,
+): string {
   const byId = new Map(tasks.map((each) => [each.id, each]));
   const own = byId.get(task);
-  const name = titleOf(own);
-  const others = because.tasks.map((id) => titleOf(byId.get(id))).join(" and ");
-  switch (because.kind) {
-    case "BEGINNING":
-      return `The session begins with ${name}.`;
-    case "PRECEDENCE":
-      return `${name} follows ${others}.`;
-    case "HANDS":
-      return `${name} waits until the hands are free of ${others}.`;
-    case "APPLIANCE":
-      return `${name} waits until the ${own?.appliance ?? "appliance"} is free of ${others}.`;
-    case "TEMPERATURE":
-      return `${name} waits until the oven may leave the temperature of ${others}.`;
-    case "GREATEST_WAIT":
-      return `${name} is kept back, so that ${others} can follow in time.`;
-    case "CHOICE":
-      return `${name} could begin earlier; nothing would be gained.`;
-  }
+  const said = {
+    task: titleOf(own, words),
+    others: andList(
+      because.tasks.map((id) => titleOf(byId.get(id), words)),
+      words,
+    ),
+  };
+  return because.kind === "APPLIANCE"
+    ? words.critical.APPLIANCE({ ...said, appliance: own === undefined ? words.machine : machineOf(own, words) })
+    : words.critical[because.kind](said);
 }

@@ -1,3 +1,5 @@
+import type { Words } from "./words.js";
+
 const why: Readonly<Record<string, string>> = {
   EMPTY: "it is empty",
   NO_NUMBER: "it does not begin with a number",
@@ -35,20 +37,11 @@ export const whatWords = (code: string): string => what[code] ?? code;
 /** Words for why an amount could not be read. What is not a code of ours is words already. */
 export const whyWords = (code: string): string => why[code] ?? code;
 
-const missing: Readonly<Record<string, string>> = {
-  DENSITY: "the weight of a millilitre",
-  GRAMS_OF_ONE_PIECE: "the weight of one piece",
-  MILLILITRES_OF_ONE_PIECE: "the volume of one piece",
-  YIELD_OF_ONE_BATCH: "the yield of one batch",
-  OWN_MEASURE: "the size of one",
-  UNIT: "the unit",
-};
-
 /** `"DENSITY:chopped"` to "the weight of a millilitre (chopped)". What is not a code of ours is words already. */
-export function missingWords(code: string): string {
+export function missingWords(code: string, { missing }: Pick<Words, "missing">): string {
   const colon = code.indexOf(":");
   const [head, detail] = colon < 0 ? [code, null] : [code.slice(0, colon), code.slice(colon + 1)];
-  const words = missing[head];
+  const words = Object.hasOwn(missing, head) ? missing[head as keyof typeof missing] : undefined;
   if (words === undefined) return code;
   return detail === null ? words : `${words} (${detail})`;
 }

@@ -29,6 +29,8 @@ import {
   wholeNumber,
   pointsOfPlans,
 } from "../plan-request.js";
+import { storageIn } from "../../exports/sentences/rules-in-language.js";
+import { wordsFor } from "../../exports/words/words-for.js";
 
 const planTag = { method: "GET", tag: "plans", refusals: ["not-found", "withdrawn"], caching: "LIVE" } as const;
 
@@ -82,10 +84,10 @@ export const sessionEndpoint = endpoint(
   async (question) => {
     const answer = await aboutPlan(question, answerSession);
     if (!answer.ok) return answer;
-    const { scaled, household, whole, days } = answer.value;
+    const { scaled, household, reader, whole, days } = answer.value;
     const [first, ...later] = days;
     if (first === undefined) return refused(noSession(whole.ok ? [] : whole.problems, scaled));
-    return found({ scaled, household, whole, days: [first, ...later] as const });
+    return found({ scaled, household, reader, whole, days: [first, ...later] as const });
   },
   [asJson(sessionAnswerSchema, "The session, or several.", sessionAnswerJson)],
 );
@@ -106,7 +108,7 @@ export const storageEndpoint = endpoint(
       storageSchema,
       "How long everything keeps.",
       ({ storage, scaled, reader }: ScaledForReader & { readonly storage: StorageAnswer }) =>
-        storageJsonInSlices(storage, thingsOf(scaled.bundle, reader)),
+        storageJsonInSlices(storageIn(storage, wordsFor(reader.locale)), thingsOf(scaled.bundle, reader)),
     ),
   ],
 );

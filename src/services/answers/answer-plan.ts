@@ -9,6 +9,7 @@ import { prepSessionsInSlices } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 import { inStage } from "../answer-stage.js";
 import { stateContentsInSlices, findCautionsInSlices, stateNutritionInSlices } from "./state-contents.js";
+import { rulesInLanguage } from "../../exports/sentences/rules-in-language.js";
 
 export type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 export type { Asked } from "./scale-for-reader.js";
@@ -27,7 +28,7 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
   const { whole: session, days } = await inStage(deps, "schedule", () =>
     runInSlices(deps, (work) => prepSessionsInSlices(scaled, household, rules, work)),
   );
-  return ok({
+  const answer: PlanAnswer = {
     publication,
     household,
     reader,
@@ -42,5 +43,6 @@ export async function answerFor(deps: Deps, published: PublishedRevision, asked:
     contents: await runInSlices(deps, (work) => stateContentsInSlices(scaled, household, rules, deps.clock, work)),
     nutrition: await runInSlices(deps, (work) => stateNutritionInSlices(scaled, household, work)),
     cautions: await runInSlices(deps, (work) => findCautionsInSlices(scaled, household, rules, work)),
-  });
+  };
+  return ok(rulesInLanguage(answer));
 }

@@ -1,12 +1,14 @@
 import { describe, expect, it } from "vitest";
 import type { Advice } from "../../../src/domain/storage/advice.js";
 import { adviceText, adviceTexts } from "../../../src/exports/sentences/advice-text.js";
+import { wordsFor } from "../../../src/exports/words/words-for.js";
 
 const words = {
   meal: (slug: string) => `meal ${slug}`,
   component: (slug: string) => `component ${slug}`,
   food: (slug: string) => `food ${slug}`,
   amount: () => "350 g",
+  words: wordsFor("en"),
 };
 
 const every: readonly Advice[] = [

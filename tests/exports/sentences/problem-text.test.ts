@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { problemText, warningText } from "../../../src/exports/sentences/problem-text.js";
+import { problemText } from "../../../src/exports/sentences/problem-text.js";
+import { warningText } from "../../../src/exports/sentences/warning-text.js";
 import type { Problem, Warning } from "../../../src/domain/problem.js";
+import { wordsFor } from "../../../src/exports/words/words-for.js";
 
 const path = ["components", "dal", "lines", "l2"];
 
@@ -100,13 +102,15 @@ describe("the text of a problem", () => {
 
 describe("the text of a warning", () => {
   it.each(warnings)("of $code says where and is a whole sentence", (warning) => {
-    const text = warningText(warning);
+    const text = warningText(warning, wordsFor("en"));
     expect(text).toMatch(/^components > dal > lines > l2: .+[.]$/);
     expect(text).not.toMatch(/undefined|null|\[object|[A-Z]{2}_[A-Z]/);
   });
 
   it("tells a diet that is broken from one that nobody knows about", () => {
-    const [broken, unknown] = warnings.filter(({ code }) => code === "DIET_NOT_MET").map(warningText);
+    const [broken, unknown] = warnings
+      .filter(({ code }) => code === "DIET_NOT_MET")
+      .map((each) => warningText(each, wordsFor("en")));
     expect(broken).toContain("does not fit");
     expect(unknown).toContain("is not known");
   });

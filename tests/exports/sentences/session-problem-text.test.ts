@@ -3,6 +3,7 @@ import type { PlanAnswer } from "../../../src/domain/plan/plan-answer.js";
 import type { Problem } from "../../../src/domain/problem.js";
 import { sessionProblemText } from "../../../src/exports/sentences/session-problem-text.js";
 import { answerOf, demo, sundayHousehold } from "../demo-answer.js";
+import { wordsFor } from "../../../src/exports/words/words-for.js";
 
 describe("Why there is no session, for readers", () => {
   const answers: PlanAnswer[] = [];
@@ -19,7 +20,7 @@ describe("Why there is no session, for readers", () => {
       ];
       for (const code of ["WAITS_CANNOT_BE_KEPT", "STEPS_IN_A_CIRCLE"] as const) {
         const problem: Problem = { code, path: ["components", "x", "steps", "y"], steps: [...steps, ...steps] };
-        const said = sessionProblemText(problem, scaled);
+        const said = sessionProblemText(problem, scaled, wordsFor("en"));
         for (const step of steps) expect(said).not.toContain(step.replace(/\/2$/, ""));
         expect(said).not.toContain(" > ");
         for (const { component } of scaled.components.filter((each) => each.component.steps.length > 0))

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Warning } from "../../../src/domain/problem.js";
 import { warningLines } from "../../../src/exports/sentences/warning-lines.js";
+import { wordsFor } from "../../../src/exports/words/words-for.js";
 
 const names = { thing: (slug: string) => `the ${slug}`, meal: (slug: string) => `meal ${slug}` };
+const words = wordsFor("en");
 const path = ["components", "boiled-barley"];
 
 describe("what a reader should mind", () => {
@@ -15,7 +17,7 @@ describe("what a reader should mind", () => {
       { code: "PRICE_UNKNOWN", path: ["foods", "salt"], food: "salt" },
       { code: "KEEPING_UNKNOWN", path, item: "sauce" },
     ];
-    expect(warningLines(warnings, names)).toEqual([
+    expect(warningLines(warnings, names, words)).toEqual([
       "Not in the total: the pepper, the salt.",
       "Left over: the barley (enough for 3 servings more), the roots.",
       "Nobody says how long this keeps: the sauce. Follow local food-safety advice.",
@@ -32,7 +34,7 @@ describe("what a reader should mind", () => {
       { code: "BUY_LATER", path, food: "chard", meals: ["soup", "stew"], notBefore: 2, days: 1 },
       { code: "BUY_LATER", path, food: "dill", meals: ["stew"], notBefore: 4, days: 2 },
     ];
-    expect(warningLines(warnings, names)).toEqual([
+    expect(warningLines(warnings, names, words)).toEqual([
       "On lines of their own, because the weight of a millilitre is not known: the flour.",
       "On lines of their own, because the weight of one piece is not known: the egg.",
       "Not vegan, and no swap is offered: the egg.",
@@ -49,6 +51,6 @@ describe("what a reader should mind", () => {
       { code: "SWAP_NOT_CONVERTIBLE", path, from: "milk", to: "oat-drink", missing: "DENSITY" },
       { code: "PART_NOT_COUNTED", path, food: "lemon", part: "zest", missing: "OWN_MEASURE:sprig" },
     ];
-    for (const line of warningLines(warnings, names)) expect(line).not.toMatch(/ > |[A-Z]{3}_|boiled-barley/);
+    for (const line of warningLines(warnings, names, words)) expect(line).not.toMatch(/ > |[A-Z]{3}_|boiled-barley/);
   });
 });

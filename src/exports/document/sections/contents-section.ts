@@ -4,6 +4,7 @@ import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
 import { allergenGroups, byWhatFor } from "../../sentences/allergen-groups.js";
 import { listOf, paragraph, section, strong, text, type Block, type Lines } from "../document.js";
 import type { NameBook } from "../../words/name-book.js";
+import { codeName } from "../../words/rule-words.js";
 
 /** Allergens in their values and diets in theirs; what is not known is said, never left out. */
 export function contentsSection({ contents }: Pick<PlanAnswer, "contents">, book: NameBook): readonly Block[] {
@@ -18,7 +19,7 @@ export function contentsSection({ contents }: Pick<PlanAnswer, "contents">, book
 function allergenItems(statement: AllergenStatement, book: NameBook): readonly Lines[] {
   const { words, foods } = book;
   const groups = allergenGroups(statement);
-  const also = statement.alsoContains.map((each) => `${each.code} (${foods(each.foods)})`).join(", ");
+  const also = statement.alsoContains.map((each) => `${codeOf(each.code, book)} (${foods(each.foods)})`).join(", ");
   const because = (found: readonly AllergenFinding[], of: (finding: AllergenFinding) => readonly string[]) =>
     found.map((finding) => `${finding.name}${becauseOf(of(finding), book)}`);
   const labels = byWhatFor(groups.labels).map((each) =>
@@ -50,6 +51,10 @@ function allergenItems(statement: AllergenStatement, book: NameBook): readonly L
     ),
   ];
 }
+
+/** Readers of English know what is on no list by its code. */
+const codeOf = (code: string, { words }: NameBook): string =>
+  words.language === "en" ? code : codeName("allergens", code, words);
 
 /** What the same foods leave open is said once. */
 function dietItems(diets: readonly DietStatement[], book: NameBook): readonly Lines[] {

@@ -2,8 +2,9 @@ import type { InSlices } from "../../../domain/counted-work.js";
 import type { Reader } from "../../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../../domain/plan/scaled.js";
 import { aside, heading, listOf, section, strong, text, type Block, type Lines } from "../document.js";
-import { byAisle, codeWords, coveredLines, shoppingText } from "../shopping-text.js";
+import { byAisle, coveredLines, shoppingText } from "../shopping-text.js";
 import { wordsFor } from "../../words/words-for.js";
+import { codeName } from "../../words/rule-words.js";
 
 /** The list by aisle, to tick off: how much of what, in which packs, for what. A turn for each line. */
 export function* listBlocksInSlices(
@@ -14,7 +15,10 @@ export function* listBlocksInSlices(
 ): InSlices<readonly Block[]> {
   const blocks: Block[] = [];
   for (const [aisle, lines] of byAisle(list.lines))
-    blocks.push(heading(level, codeWords(aisle)), ...listOf("TICKS", yield* items(lines)));
+    blocks.push(
+      heading(level, codeName("aisles", aisle, wordsFor(reader.locale))),
+      ...listOf("TICKS", yield* items(lines)),
+    );
   const covered = yield* items(coveredLines(list.lines));
   return [...blocks, ...section(level, wordsFor(reader.locale).inTheHouse, listOf("TICKED", covered))];
 

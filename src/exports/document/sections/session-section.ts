@@ -8,7 +8,7 @@ import { paragraph, plain, section, tableOf, text, type Block, type Lines } from
 import type { NameBook } from "../../words/name-book.js";
 import { sessionProblemText } from "../../sentences/session-problem-text.js";
 import { daySentences, sessionSentences } from "../../sentences/session-sentences.js";
-import { codeWords } from "../shopping-text.js";
+import { codeName } from "../../words/rule-words.js";
 
 /** The session in the order of its work, with clock times where the reader gave a start. */
 export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Block[] {
@@ -17,7 +17,7 @@ export function sessionSection(answer: PlanAnswer, book: NameBook): readonly Blo
   const divided = sessions.length > 1 ? sessions.flatMap((each) => daySection(each, answer, book)) : [];
   const over = divided.length > 0 ? [words.overDays({ sessions: sessions.length })] : [];
   if (session === null) {
-    const why = sessionProblems.map((problem) => sessionProblemText(problem, answer.scaled));
+    const why = sessionProblems.map((problem) => sessionProblemText(problem, answer.scaled, words));
     return section(2, words.session, [
       said([divided.length > 0 ? words.noOneSession : words.noOrder, ...why, ...over]),
       ...divided,
@@ -68,14 +68,17 @@ const fromStart = (minute: number): string => {
 /** What to do, and for what: "Boiled barley: Rinse the barley." */
 export function taskText(task: SessionTask, { words }: Pick<NameBook, "words">): string {
   if (task.kind === "WASH")
-    return words.wash({ machine: task.appliance === null ? words.machine : codeWords(task.appliance) });
+    return words.wash({
+      machine: task.appliance === null ? words.machine : codeName("appliances", task.appliance, words),
+    });
   return `${task.of.title}: ${task.text}`;
 }
 
 function howLines(task: SessionTask, { words, reader }: NameBook): Lines {
   const { appliance, lanes, load, cooks, attention } = task;
   const heat = heatText(task, reader);
-  const machine = appliance === null ? [] : [[codeWords(appliance), lanes.join(" + ")].join(" ").trim()];
+  const machine =
+    appliance === null ? [] : [[codeName("appliances", appliance, words), lanes.join(" + ")].join(" ").trim()];
   const hands =
     cooks.length > 0 && Math.max(...cooks) > 1 ? words.cook({ numbers: cooks.join(" + ") }) : words.work[attention];
   const said = [

@@ -9,6 +9,7 @@ export function warningsSection(warnings: readonly Warning[], words: Words, name
   const said = warningLines(
     warnings.filter(({ code }) => code !== "PRICE_UNKNOWN"),
     names,
+    words,
   );
   return section(2, words.warnings, listOf("ITEMS", said.map(plain)));
 }

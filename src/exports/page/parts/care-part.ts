@@ -7,6 +7,7 @@ import { sourcesText } from "../../words/source-text.js";
 import { markup, type Content } from "../markup.js";
 import { part, type PlanView } from "../plan-view.js";
 import type { NameBook } from "../../words/name-book.js";
+import type { Words } from "../../words/words.js";
 
 /** Cautions in the words of the rules, each with where it comes from and what it is about. */
 export function cautionsPart({ answer, book }: PlanView): Content {
@@ -25,6 +26,7 @@ export function warningsPart({ answer, book }: PlanView): Content {
   const texts = warningTexts(
     [...answer.scaled.warnings, ...answer.list.warnings, ...besideRegion(answer.storage.warnings)],
     book,
+    book.words,
   );
   return (
     texts.length > 0 &&
@@ -33,8 +35,9 @@ export function warningsPart({ answer, book }: PlanView): Content {
 }
 
 /** Prices that nobody knows are named with the cost. */
-export const warningTexts = (warnings: readonly Warning[], names: WarningNames): readonly string[] =>
+export const warningTexts = (warnings: readonly Warning[], names: WarningNames, words: Words): readonly string[] =>
   warningLines(
     warnings.filter(({ code }) => code !== "PRICE_UNKNOWN"),
     names,
+    words,
   );

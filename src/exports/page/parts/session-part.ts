@@ -27,7 +27,7 @@ export function sessionPart({ answer }: PlanView): Content {
   if (session === null) {
     return part("session", "The session", [
       markup`<p class="flag">${divided === false ? english.noOrder : english.noOneSession}</p>`,
-      markup`<ul>${sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled)}</li>`)}</ul>`,
+      markup`<ul>${sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled, english)}</li>`)}</ul>`,
       divided,
     ]);
   }
@@ -38,7 +38,7 @@ export function sessionPart({ answer }: PlanView): Content {
     workMarkup(session, answer),
     folded(
       "Why it takes as long as it does",
-      markup`<ul class="reasons">${session.criticalPath.map((each) => markup`<li>${criticalText(each, session)}</li>`)}</ul>`,
+      markup`<ul class="reasons">${session.criticalPath.map((each) => markup`<li>${criticalText(each, session, english)}</li>`)}</ul>`,
     ),
   ]);
 }

@@ -5,6 +5,13 @@ import { session } from "./en/session.js";
 import { keeping } from "./en/keeping.js";
 import { contents } from "./en/contents.js";
 import { nutrition } from "./en/nutrition.js";
+import { advice } from "./en/advice.js";
+import { warnings } from "./en/warnings.js";
+import { work } from "./en/work.js";
+import { plain } from "./en/plain.js";
+import { printed } from "./en/printed.js";
+import { vocabulary } from "./en/vocabulary.js";
+import { cautionTexts } from "./en/caution-texts.js";
 
 /** Every fixed word of every way out, in English. Amounts, prices and dates arrive as text, written for the reader's locale. */
 export const english = {
@@ -15,4 +22,11 @@ export const english = {
   ...keeping,
   ...contents,
   ...nutrition,
+  ...advice,
+  ...warnings,
+  ...work,
+  ...plain,
+  ...printed,
+  ...vocabulary,
+  ...cautionTexts,
 };

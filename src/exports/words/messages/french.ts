@@ -7,6 +7,13 @@ import { session } from "./fr/session.js";
 import { keeping } from "./fr/keeping.js";
 import { contents } from "./fr/contents.js";
 import { nutrition } from "./fr/nutrition.js";
+import { advice } from "./fr/advice.js";
+import { warnings } from "./fr/warnings.js";
+import { work } from "./fr/work.js";
+import { plain } from "./fr/plain.js";
+import { printed } from "./fr/printed.js";
+import { vocabulary } from "./fr/vocabulary.js";
+import { cautionTexts } from "./fr/caution-texts.js";
 
 export const french: Translation<typeof english> = {
   ...general,
@@ -16,4 +23,11 @@ export const french: Translation<typeof english> = {
   ...keeping,
   ...contents,
   ...nutrition,
+  ...advice,
+  ...warnings,
+  ...work,
+  ...plain,
+  ...printed,
+  ...vocabulary,
+  ...cautionTexts,
 };

@@ -7,6 +7,13 @@ import { session } from "./de/session.js";
 import { keeping } from "./de/keeping.js";
 import { contents } from "./de/contents.js";
 import { nutrition } from "./de/nutrition.js";
+import { advice } from "./de/advice.js";
+import { warnings } from "./de/warnings.js";
+import { work } from "./de/work.js";
+import { plain } from "./de/plain.js";
+import { printed } from "./de/printed.js";
+import { vocabulary } from "./de/vocabulary.js";
+import { cautionTexts } from "./de/caution-texts.js";
 
 export const german: Translation<typeof english> = {
   ...general,
@@ -16,4 +23,11 @@ export const german: Translation<typeof english> = {
   ...keeping,
   ...contents,
   ...nutrition,
+  ...advice,
+  ...warnings,
+  ...work,
+  ...plain,
+  ...printed,
+  ...vocabulary,
+  ...cautionTexts,
 };

@@ -7,6 +7,13 @@ import { session } from "./pl/session.js";
 import { keeping } from "./pl/keeping.js";
 import { contents } from "./pl/contents.js";
 import { nutrition } from "./pl/nutrition.js";
+import { advice } from "./pl/advice.js";
+import { warnings } from "./pl/warnings.js";
+import { work } from "./pl/work.js";
+import { plain } from "./pl/plain.js";
+import { printed } from "./pl/printed.js";
+import { vocabulary } from "./pl/vocabulary.js";
+import { cautionTexts } from "./pl/caution-texts.js";
 
 export const polish: Translation<typeof english> = {
   ...general,
@@ -16,4 +23,11 @@ export const polish: Translation<typeof english> = {
   ...keeping,
   ...contents,
   ...nutrition,
+  ...advice,
+  ...warnings,
+  ...work,
+  ...plain,
+  ...printed,
+  ...vocabulary,
+  ...cautionTexts,
 };

@@ -7,6 +7,13 @@ import { session } from "./es/session.js";
 import { keeping } from "./es/keeping.js";
 import { contents } from "./es/contents.js";
 import { nutrition } from "./es/nutrition.js";
+import { advice } from "./es/advice.js";
+import { warnings } from "./es/warnings.js";
+import { work } from "./es/work.js";
+import { plain } from "./es/plain.js";
+import { printed } from "./es/printed.js";
+import { vocabulary } from "./es/vocabulary.js";
+import { cautionTexts } from "./es/caution-texts.js";
 
 export const spanish: Translation<typeof english> = {
   ...general,
@@ -16,4 +23,11 @@ export const spanish: Translation<typeof english> = {
   ...keeping,
   ...contents,
   ...nutrition,
+  ...advice,
+  ...warnings,
+  ...work,
+  ...plain,
+  ...printed,
+  ...vocabulary,
+  ...cautionTexts,
 };

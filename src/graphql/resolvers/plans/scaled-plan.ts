@@ -4,7 +4,9 @@ import type { ScaledPlan } from "../../../domain/plan/scaled.js";
 import { wholeDay, type DaySession } from "../../../domain/plan/session/split-session.js";
 import { kitchenOf } from "../../../domain/plan/session/session-input.js";
 import { shopInSlices } from "../../../domain/plan/shop.js";
-import { warningText } from "../../../exports/sentences/problem-text.js";
+import { allergensIn, cautionsIn, dietsIn } from "../../../exports/sentences/rules-in-language.js";
+import { warningText } from "../../../exports/sentences/warning-text.js";
+import { wordsFor } from "../../../exports/words/words-for.js";
 import { runInSlices } from "../../../services/time-slices.js";
 import { prepSessionInSlices, prepSessionsInSlices } from "../../../services/answers/plan-prep-session.js";
 import { inStage } from "../../../services/answer-stage.js";
@@ -47,7 +49,7 @@ export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPla
     return { list, plans: [frozen], show };
   },
   storage: async (plan) => guidanceInPlan(await plan.keeping(), plan),
-  session: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
+  session: async ({ scaled, household, rules, frozen, show }, _, { deps }) => ({
     ...timed(
       wholeDay(
         scaled,
@@ -62,44 +64,47 @@ export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPla
     ),
     cooks: kitchenOf(scaled.bundle.plan.kitchen, household).cooks,
     frozen,
+    locale: show.locale,
   }),
-  sessions: async ({ scaled, household, rules, frozen }, _, { deps }) => {
+  sessions: async ({ scaled, household, rules, frozen, show }, _, { deps }) => {
     const { days } = await inStage(deps, "schedule", () =>
       runInSlices(deps, (work) => prepSessionsInSlices(scaled, household, rules, work)),
     );
     const { cooks } = kitchenOf(scaled.bundle.plan.kitchen, household);
-    return days.map((each) => ({ ...timed(each, scaled, household), cooks, frozen }));
+    return days.map((each) => ({ ...timed(each, scaled, household), cooks, frozen, locale: show.locale }));
   },
-  allergens: async ({ scaled, household, rules, frozen }, _, { deps }) => ({
-    ...(await runInSlices(deps, (work) => stateAllergens(scaled, null, household, rules, deps.clock, work))),
-    frozen,
-  }),
-  diets: async ({ scaled, household, rules, frozen }, _, { deps }) => {
+  allergens: async ({ scaled, household, rules, frozen, show }, _, { deps }) => {
+    const stated = await runInSlices(deps, (work) => stateAllergens(scaled, null, household, rules, deps.clock, work));
+    return { ...allergensIn(stated, wordsFor(show.locale)), frozen };
+  },
+  diets: async ({ scaled, household, rules, frozen, show }, _, { deps }) => {
     const stated = await runInSlices(deps, (work) => stateDiets(scaled, null, household, rules, deps.clock, work));
-    return stated.map((diet) => ({ ...diet, frozen }));
+    return dietsIn(stated, wordsFor(show.locale)).map((diet) => ({ ...diet, frozen }));
   },
   nutrition: async ({ nutrition, frozen }) => ({ ...(await nutrition()).plan, frozen }),
-  cautions: async ({ scaled, household, frozen, rules }, _, { deps }) => {
+  cautions: async ({ scaled, household, frozen, rules, show }, _, { deps }) => {
     const { cautions } = await runInSlices(deps, (work) => findCautionsInSlices(scaled, household, rules, work));
-    return cautions.map((caution) => ({ ...caution, frozen }));
+    return cautionsIn(cautions, wordsFor(show.locale)).map((caution) => ({ ...caution, frozen }));
   },
   // Whose rules all of it goes by comes first.
-  warnings: async ({ scaled, keeping }) =>
-    [...scaled.warnings, ...(await keeping()).warnings].toSorted(
-      (a, b) => Number(b.code === "REGION_NOT_GIVEN") - Number(a.code === "REGION_NOT_GIVEN"),
-    ),
+  warnings: async ({ scaled, keeping, show: { locale } }) =>
+    [...scaled.warnings, ...(await keeping()).warnings]
+      .toSorted((a, b) => Number(b.code === "REGION_NOT_GIVEN") - Number(a.code === "REGION_NOT_GIVEN"))
+      .map((warning) => ({ ...warning, locale })),
 };
 
 export const scaledMealResolvers: FieldsToResolve<ScaledMealResolvers, ScaledMealParent> = {
   meal: ({ scaled, frozen }) => mealParent(frozen, scaled.meal),
   factor: ({ scaled }) => scaled.factor,
-  allergens: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => ({
-    ...(await runInSlices(deps, (work) => stateAllergens(scaled, meal.slug, household, rules, deps.clock, work))),
-    frozen,
-  }),
-  diets: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen }, _, { deps }) => {
+  allergens: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen, show }, _, { deps }) => {
+    const stated = await runInSlices(deps, (work) =>
+      stateAllergens(scaled, meal.slug, household, rules, deps.clock, work),
+    );
+    return { ...allergensIn(stated, wordsFor(show.locale)), frozen };
+  },
+  diets: async ({ scaled: { meal }, plan: { scaled, household, rules }, frozen, show }, _, { deps }) => {
     const stated = await runInSlices(deps, (work) => stateDiets(scaled, meal.slug, household, rules, deps.clock, work));
-    return stated.map((diet) => ({ ...diet, frozen }));
+    return dietsIn(stated, wordsFor(show.locale)).map((diet) => ({ ...diet, frozen }));
   },
   nutrition: async ({ scaled, plan, frozen }) => {
     const found = (await plan.nutrition()).meals.find(({ meal }) => meal === scaled.meal.slug);
@@ -132,6 +137,6 @@ export const scaledLineResolvers: FieldsToResolve<ScaledLineResolvers, ScaledLin
 };
 
 export const warningResolvers: FieldsToResolve<WarningResolvers, WarningParent> = {
-  message: (warning) => warningText(warning),
+  message: (warning) => warningText(warning, wordsFor(warning.locale)),
   path: (warning) => warning.path.map(String),
 };

@@ -17,6 +17,7 @@ import type {
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { keepable } from "./keepable.js";
 import { componentParent, mealParent } from "../make-parents.js";
+import { wordsFor } from "../../../exports/words/words-for.js";
 
 const tasksOf = ({ session, frozen }: PrepSessionParent, ids: readonly string[]): SessionTaskParent[] =>
   ids.flatMap((id) => session.tasks.filter((task) => task.id === id)).map((task) => ({ task, frozen }));
@@ -88,5 +89,5 @@ export const criticalTaskResolvers: FieldsToResolve<CriticalTaskResolvers, Criti
   },
   because: ({ critical }) => critical.because.kind,
   waitsFor: ({ critical, parent }) => tasksOf(parent, critical.because.tasks),
-  text: ({ critical, parent }) => criticalText(critical, parent.session),
+  text: ({ critical, parent }) => criticalText(critical, parent.session, wordsFor(parent.locale)),
 };

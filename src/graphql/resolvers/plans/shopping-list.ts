@@ -26,7 +26,7 @@ export const shoppingListResolvers: FieldsToResolve<ShoppingListResolvers, Shopp
     return names.map((name) => ({ name, lines: lines.filter(({ line }) => line.food.aisle === name) }));
   },
   cost: ({ list }) => list.cost,
-  warnings: ({ list }) => list.warnings,
+  warnings: ({ list, show: { locale } }) => list.warnings.map((warning) => ({ ...warning, locale })),
 };
 
 export const shoppingLineResolvers: FieldsToResolve<ShoppingLineResolvers, ShoppingLineParent> = {

@@ -1,7 +1,9 @@
 import type { Food } from "../../../domain/model/food.js";
 import type { StorageAnswer } from "../../../domain/storage/guidance.js";
 import { adviceTexts } from "../../../exports/sentences/advice-text.js";
-import { warningText } from "../../../exports/sentences/problem-text.js";
+import { storageIn } from "../../../exports/sentences/rules-in-language.js";
+import { warningText } from "../../../exports/sentences/warning-text.js";
+import { wordsFor } from "../../../exports/words/words-for.js";
 import type { KeptAlone } from "../../../services/answers/guide-single-item.js";
 import { showAmount, writersShow, type Show } from "../../../exports/words/shown-amount.js";
 import { componentIn, foodIn, mealIn, type FrozenPlan } from "../../frozen-plan.js";
@@ -11,8 +13,8 @@ import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { keepable } from "./keepable.js";
 
 /** What a scaled plan says about keeping. */
-export const guidanceInPlan = ({ guidance }: StorageAnswer, plan: ScaledPlanParent): readonly StorageGuidanceParent[] =>
-  guidance.map((each) => ({
+export const guidanceInPlan = (storage: StorageAnswer, plan: ScaledPlanParent): readonly StorageGuidanceParent[] =>
+  storageIn(storage, wordsFor(plan.show.locale)).guidance.map((each) => ({
     guidance: each,
     find: (subject) => keepable(plan.frozen, subject),
     advice: adviceTexts(each.advice, wordsOf(plan.frozen, plan.show), each.tooLateFor),
@@ -28,7 +30,10 @@ export const guidanceOfComponent = (
   return guidance.map((each, place) => ({
     guidance: each,
     find: (subject) => keepable(frozen, subject),
-    advice: [...adviceTexts(each.advice, words, each.tooLateFor), ...(place === 0 ? notes.map(warningText) : [])],
+    advice: [
+      ...adviceTexts(each.advice, words, each.tooLateFor),
+      ...(place === 0 ? notes.map((note) => warningText(note, words.words)) : []),
+    ],
     plan: null,
   }));
 };
@@ -38,7 +43,7 @@ export const guidanceOfFood = ({ guidance, notes }: KeptAlone, food: FoodParent)
   guidance.map((each, place) => ({
     guidance: each,
     find: () => ({ ...food, __typename: "Food" }),
-    advice: place === 0 ? notes.map(warningText) : [],
+    advice: place === 0 ? notes.map((note) => warningText(note, wordsFor("en"))) : [],
     plan: null,
   }));
 
@@ -83,6 +88,7 @@ export const basisResolvers: FieldsToResolve<BasisResolvers, BasisParent> = {
 const nameOf = (food: Food): string => food.names[0]?.one ?? food.slug;
 
 const wordsOf = (frozen: FrozenPlan, show: Show) => ({
+  words: wordsFor(show.locale),
   meal: (slug: string) => mealIn(frozen, slug).title,
   component: (slug: string) => componentIn(frozen, slug).title,
   food: (slug: string) => nameOf(foodIn(frozen, slug)),

@@ -9,10 +9,11 @@ import { planJson } from "../../../../src/exports/json/plan.js";
 import { planMarkdown } from "../../../../src/exports/document/markdown.js";
 import { blankForm } from "../../../../src/exports/page/form/plan-form.js";
 import { planPage } from "../../../../src/exports/page/plan-page.js";
-import { warningText } from "../../../../src/exports/sentences/problem-text.js";
+import { warningText } from "../../../../src/exports/sentences/warning-text.js";
 import { bundle, component, line, made, meal, plan, step } from "../../../kit/builders.js";
 import { answerOf, shippedRules } from "../../../kit/answer-of.js";
 import { addresses } from "../../../exports/demo-answer.js";
+import { wordsFor } from "../../../../src/exports/words/words-for.js";
 
 const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null };
 
@@ -65,7 +66,7 @@ describe("A meal with an hour of its own on the day of the session", () => {
     expect(warned(lunch("10:00"), at("2026-03-01T11:00:00Z"))).toMatchObject([{ start: "11:00" }]);
     expect(warned(lunch("09:00"))).toEqual([]);
     expect(warned(lunch("08:00", 2))).toEqual([]);
-    expect(warningText(warned(lunch("08:00"))[0]!)).toMatch(/eaten at 08:00 .* begins at 09:00/);
+    expect(warningText(warned(lunch("08:00"))[0]!, wordsFor("en"))).toMatch(/eaten at 08:00 .* begins at 09:00/);
   });
 
   it("is late whenever it is warned of", () => {

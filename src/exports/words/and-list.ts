@@ -1,0 +1,14 @@
+import type { Words } from "./words.js";
+
+/** English without a comma before the "and". */
+const lists = {
+  en: new Intl.ListFormat("en-GB"),
+  de: new Intl.ListFormat("de"),
+  fr: new Intl.ListFormat("fr"),
+  es: new Intl.ListFormat("es"),
+  pl: new Intl.ListFormat("pl"),
+} as const satisfies Record<Words["language"], Intl.ListFormat>;
+
+/** "barley, kale and dill". */
+export const andList = (things: readonly string[], { language }: Pick<Words, "language">): string =>
+  lists[language].format(things);
