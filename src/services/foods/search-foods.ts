@@ -1,9 +1,10 @@
 import { z } from "zod";
 import type { Food } from "../../domain/model/food.js";
-import { searchFoods } from "../../domain/quantity/naming/search-foods.js";
+import { searchFoodsInSlices } from "../../domain/quantity/naming/search-foods.js";
 import { decodeCursor, encodeCursor } from "../../persistence/sql/cursor.js";
 import type { PageRequest } from "../../persistence/sql/page.js";
 import type { Deps, FoodFilter, Page } from "../deps.js";
+import { runInSlices } from "../time-slices.js";
 import { namesFor, type NamesSeen } from "./names-for.js";
 
 /** A place in a list, and the food there: of a list that has changed the food counts. */
@@ -21,7 +22,7 @@ export async function findFoodPage(
 ): Promise<Page<Food>> {
   const { names, lists, readFoods } = await namesFor(deps, seen);
   const all = (): readonly string[] => [...new Set(lists.flatMap((list) => list.map(({ slug }) => slug)))].toSorted();
-  const called = search === null ? all() : searchFoods(names, search);
+  const called = search === null ? all() : await runInSlices(deps, (work) => searchFoodsInSlices(names, search, work));
   const slugs = called.filter((slug) => aisle === null || names.foods.get(slug)?.aisle === aisle);
   const cut = cutPage(slugs, request);
   const foods = await readFoods(cut.items.map(({ item }) => item));
