@@ -50,6 +50,7 @@ const config = {
           AuditEntry: "../parent-types.js#AuditEntryParent",
           Basis: "../parent-types.js#BasisParent",
           CatalogueFood: "../parent-types.js#CatalogueFoodParent",
+          FoodConnection: "../parent-types.js#FoodConnectionParent",
           Caution: "../parent-types.js#CautionParent",
           Change: "../parent-types.js#ChangeParent",
           Component: "../parent-types.js#ComponentParent",

@@ -61,6 +61,18 @@ export type KeepingRuleParent = KeepingRule;
 
 export type { CatalogueFood as CatalogueFoodParent } from "../services/foods/find-catalogue-foods.js";
 
+/** A page of foods, and what was searched for; null: nothing. */
+export interface FoodConnectionParent {
+  readonly edges: readonly { readonly cursor: string; readonly node: FoodParent }[];
+  readonly pageInfo: {
+    readonly hasNextPage: boolean;
+    readonly hasPreviousPage: boolean;
+    readonly startCursor: string | null;
+    readonly endCursor: string | null;
+  };
+  readonly search: string | null;
+}
+
 /** `frozenIn` null: the food as known today. */
 export type FoodParent = Food & { readonly frozenIn: RevisionSummary | null };
 export type FoodPartParent = FoodPart & { readonly food: Food };

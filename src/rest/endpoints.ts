@@ -1,5 +1,6 @@
 import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
+import { adoptFoodEndpoint } from "./routes/adopt-food.js";
 import { changesEndpoint } from "./routes/changes.js";
 import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
 import { imageEndpoint } from "./routes/images.js";
@@ -28,6 +29,7 @@ export const endpoints: readonly Endpoint[] = [
   componentEndpoint,
   foodsEndpoint,
   foodEndpoint,
+  adoptFoodEndpoint,
   readLinesEndpoint,
   vocabularyEndpoint,
   publisherEndpoint,

@@ -137,7 +137,7 @@ function wholeDocuments(target: Target): readonly AttackRequest[] {
   ].map((search) =>
     graphql(
       "a long search",
-      "query ($s: String) { foods(first: 20, filter: { search: $s }) { edges { cursor } } plans(first: 20, filter: { search: $s }) { edges { cursor } } }",
+      "query ($s: String) { foods(first: 20, filter: { search: $s }) { edges { cursor } openTable { description nutrients { per100g } } } plans(first: 20, filter: { search: $s }) { edges { cursor } } }",
       { s: search },
     ),
   );

@@ -62,6 +62,12 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
       `${String(at)} cups of juice and zest of nothing-${String(at)} `.repeat(12).slice(0, 500),
     ),
   });
+  const searched = runs.map((run) =>
+    get(
+      "foods and rows of a long run",
+      `/v1/foods?first=100&search=${encodeURIComponent(run.slice(0, 200)).replace(/%[^%]?$/, "")}`,
+    ),
+  );
   const parts = ["", "/list", "/session", "/storage", "/mail"].flatMap((part) =>
     [1, 37, 1_000_000].map((servings) =>
       get(`${part} for ${String(servings)}`, `${readsOf(target, servings)}${part}?servings=${String(servings)}`),
@@ -102,6 +108,7 @@ export function restAttacks(target: Target): readonly AttackRequest[] {
   );
   return [
     ...written,
+    ...searched,
     misspelt,
     ...lists,
     ...parts,

@@ -114,5 +114,14 @@ steps:
     }
     const reader = await app.tokenFor(publisher, ["READ_DRAFTS"]);
     expect(await read(reader)).toMatchObject({ problem: null });
+    // The same over REST: published foods to everybody, drafts with the scope.
+    const over = async (token: string | null) => {
+      const asking = request(app.app.server).post("/v1/read-lines");
+      const sent = token === null ? asking : asking.set("authorization", `Bearer ${token}`);
+      const { body } = await sent.send(variables).expect(200);
+      return (body as { lines: readonly unknown[] }).lines[0];
+    };
+    expect(await over(reader)).toMatchObject({ problem: null });
+    for (const token of [null, write]) expect(JSON.stringify(await over(token))).not.toContain("sodden-barley");
   });
 });

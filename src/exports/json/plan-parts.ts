@@ -70,5 +70,9 @@ const neighbours = {
 };
 
 /** A page of a list. Addresses of its neighbours also stand in the header Link. */
-export const pageSchema = <Item extends z.ZodType>(id: string, description: string, item: Item) =>
-  named(id, description, z.object({ items: list(item, "In the order of the list."), ...neighbours }));
+export const pageSchema = <Item extends z.ZodType, More extends z.ZodRawShape = Record<never, never>>(
+  id: string,
+  description: string,
+  item: Item,
+  more: More = {} as More,
+) => named(id, description, z.object({ items: list(item, "In the order of the list."), ...neighbours, ...more }));

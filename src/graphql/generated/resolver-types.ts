@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parent-types.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parent-types.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -1289,6 +1289,11 @@ export type FoodConnection = {
   readonly __typename?: 'FoodConnection';
   /** The foods, each with its cursor. */
   readonly edges: ReadonlyArray<FoodEdge>;
+  /**
+   * Rows of the open food table that have all words of the search and that no food of this page has: at most five. They are foods of nobody, and state no
+   * allergen and no diet: adopt one (`adoptFood`), or name it in a document by its number (`usda 11233`). Empty without a search.
+   */
+  readonly openTable: ReadonlyArray<CatalogueFood>;
   /** The place of the page in the list. */
   readonly pageInfo: PageInfo;
 };
@@ -4736,7 +4741,7 @@ export type ResolversTypes = {
   Food: ResolverTypeWrapper<FoodParent>;
   FoodAllergen: ResolverTypeWrapper<FoodAllergen>;
   FoodAsIngredient: ResolverTypeWrapper<FoodAsIngredientParent>;
-  FoodConnection: ResolverTypeWrapper<Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['FoodEdge']> }>;
+  FoodConnection: ResolverTypeWrapper<FoodConnectionParent>;
   FoodDensity: ResolverTypeWrapper<FoodDensity>;
   FoodDiet: ResolverTypeWrapper<FoodDiet>;
   FoodEdge: ResolverTypeWrapper<Omit<FoodEdge, 'node'> & { node: ResolversTypes['Food'] }>;
@@ -4983,7 +4988,7 @@ export type ResolversParentTypes = {
   Food: FoodParent;
   FoodAllergen: FoodAllergen;
   FoodAsIngredient: FoodAsIngredientParent;
-  FoodConnection: Omit<FoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['FoodEdge']> };
+  FoodConnection: FoodConnectionParent;
   FoodDensity: FoodDensity;
   FoodDiet: FoodDiet;
   FoodEdge: Omit<FoodEdge, 'node'> & { node: ResolversParentTypes['Food'] };
@@ -5548,6 +5553,7 @@ export type FoodAsIngredientResolvers<ContextType = Context, ParentType extends 
 
 export type FoodConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['FoodConnection'] = ResolversParentTypes['FoodConnection']> = {
   edges: Resolver<ReadonlyArray<ResolversTypes['FoodEdge']>, ParentType, ContextType>;
+  openTable: Resolver<ReadonlyArray<ResolversTypes['CatalogueFood']>, ParentType, ContextType>;
   pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
 };
 

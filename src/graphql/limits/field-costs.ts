@@ -46,6 +46,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "Food.packs": 6,
   "Food.parts": 4,
   "Food.storage": 8,
+  "FoodConnection.openTable": 5,
   "FoodPart.keeping": 4,
   "FoodPart.nutrients": 16,
   "ImportChange.differences": 20,
@@ -116,6 +117,7 @@ export const problemsSize = 10;
 
 /** Points beside those of the objects, for what is computed or read. */
 export const fieldWork: Readonly<Record<string, number>> = {
+  "FoodConnection.openTable": 2,
   "Component.storage": 5,
   "Draft.preview": 60,
   "DraftPreview.scaled": 10,

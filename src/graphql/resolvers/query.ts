@@ -73,7 +73,8 @@ export const queryResolvers: QueryResolvers = {
   foods: async (_, { filter, ...page }, { deps, actor }) => {
     const { search = null, aisle = null, publisher = null } = filter ?? {};
     const found = await listFoods(deps, actor, { filter: { search, aisle, publisher }, page });
-    return connection(valueOf(found), (food) => foodParent(food, null));
+    const shown = connection(valueOf(found), (food) => foodParent(food, null));
+    return { ...shown, search };
   },
 
   catalogueFood: (_, { ndbNo }, { loaders }) => loaders.catalogueFoods.load(ndbNo),

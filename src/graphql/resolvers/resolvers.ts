@@ -4,7 +4,13 @@ import { catalogueFoodResolvers } from "./foods/catalogue-food.js";
 import { componentResolvers, routeResolvers } from "./plans/component.js";
 import { draftPreviewResolvers, previewLinkResolvers } from "./drafts/preview.js";
 import { draftResolvers, savedDraftResolvers, textLineResolvers } from "./drafts/draft.js";
-import { foodPartResolvers, foodResolvers, keepingRuleResolvers, packResolvers } from "./foods/food.js";
+import {
+  foodConnectionResolvers,
+  foodPartResolvers,
+  foodResolvers,
+  keepingRuleResolvers,
+  packResolvers,
+} from "./foods/food.js";
 import { feedResolvers, importRunResolvers } from "./import.js";
 import { imageResolvers } from "./image.js";
 import { lineResolvers, stepResolvers, swapResolvers } from "./plans/line.js";
@@ -72,6 +78,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Feed: feedResolvers,
   Finding: findingResolvers,
   Food: foodResolvers,
+  FoodConnection: foodConnectionResolvers,
   FoodAsIngredient: foodAsIngredientResolvers,
   FoodPart: foodPartResolvers,
   KeepingRule: keepingRuleResolvers,

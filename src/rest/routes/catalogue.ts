@@ -1,16 +1,20 @@
+import { z } from "zod";
 import type { Food } from "../../domain/model/food.js";
 import { componentJson, componentSchema } from "../../exports/json/component.js";
 import { foodJson, foodSchema } from "../../exports/json/food.js";
 import { pageSchema } from "../../exports/json/plan-parts.js";
 import { thingsOf } from "../../exports/json/named-thing.js";
-import type { PublishedRevision } from "../../services/deps.js";
+import { list, named, text } from "../../exports/json/named-schema.js";
+import type { Deps, PublishedRevision } from "../../services/deps.js";
+import type { CatalogueFood } from "../../services/foods/find-catalogue-foods.js";
+import { openTableCandidates } from "../../services/foods/open-table-candidates.js";
 import { findComponentHome } from "../../services/plans/find-component.js";
 import { anyone } from "../../services/access/actor.js";
 import { findOwnFood } from "../../services/foods/find-own-food.js";
 import { findFoods } from "../../services/foods/find-foods.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { writersShow } from "../../exports/words/shown-amount.js";
-import { asJson, endpoint, found, refused } from "../endpoint.js";
+import { asJson, endpoint, found, refused, type Found } from "../endpoint.js";
 import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inPath, inQuery } from "../parameter.js";
 import { planName } from "../plan-request.js";
@@ -72,6 +76,25 @@ export const foodEndpoint = endpoint(
   [asJson(foodSchema, "The food.", foodJson)],
 );
 
+interface FoodPage extends LinkedPage<Food> {
+  readonly openTable: readonly CatalogueFood[];
+}
+
+async function foodPage(deps: Deps, search: string | null, page: Found<LinkedPage<Food>>): Promise<Found<FoodPage>> {
+  if (!page.ok) return page;
+  return { ...page, value: { ...page.value, openTable: await openTableCandidates(deps, search, page.value.items) } };
+}
+
+const openTableRow = named(
+  "OpenTableRow",
+  "A row of the open food table: adopt it, or name it in a document as `usda` and its number.",
+  z.object({
+    ndbNo: text("Its number in the table, five digits."),
+    description: text("What the table calls it.", 400),
+    aisle: text("Part of the shop."),
+  }),
+);
+
 export const foodsEndpoint = endpoint(
   {
     ...tag,
@@ -89,17 +112,27 @@ export const foodsEndpoint = endpoint(
     refusals: [],
     links: "The next and the previous page",
   },
-  (question) => {
+  async (question) => {
     const { deps, query } = question;
     const filter = { search: one(query, "search"), aisle: one(query, "aisle"), publisher: one(query, "publisher") };
-    return pageOf<Food>(question, (page) => listFoods(deps, anyone, { filter, page }));
+    return foodPage(
+      deps,
+      filter.search,
+      await pageOf<Food>(question, (page) => listFoods(deps, anyone, { filter, page })),
+    );
   },
   [
     asJson(
-      pageSchema("FoodPage", "A page of foods.", foodSchema),
+      pageSchema("FoodPage", "A page of foods.", foodSchema, {
+        openTable: list(
+          openTableRow,
+          "Rows of the open food table that have all words of the search and that no food of this page has: at most five. They are foods of nobody and state no allergen. Empty without a search.",
+        ),
+      }),
       "The page.",
-      ({ items, next, previous }: LinkedPage<Food>) => ({
+      ({ items, next, previous, openTable }: FoodPage) => ({
         items: items.map(foodJson),
+        openTable: openTable.map(({ row: { ndbNo, description, aisle } }) => ({ ndbNo, description, aisle })),
         next,
         previous,
       }),

@@ -23,6 +23,13 @@ const question = named(
       .describe(
         "The measures that their cups and spoons are in. Default: those of the locale's country, metric where it names none.",
       ),
+    publisher: z
+      .string()
+      .max(200)
+      .optional()
+      .describe(
+        "Slug of a publisher: its own foods go first, as its newest published plan has them. With a token that has the scope READ_DRAFTS: its own foods and components, as they are saved.",
+      ),
   }),
 );
 

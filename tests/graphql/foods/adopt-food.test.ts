@@ -1,3 +1,4 @@
+import request from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { readDocuments } from "../../../src/imports/documents/read-documents.js";
 import { loadCatalogue } from "../../../src/services/foods/load-catalogue.js";
@@ -43,6 +44,60 @@ describeOnBothDatabases("a food of the open table", (open) => {
     expect(first?.node["nutrients"]).toContainEqual({ nutrient: "energyKcal", per100g: 49 });
     const anybody = await app.ask(search, { publisher });
     expect(JSON.stringify(anybody.data)).not.toContain("kale-raw");
+  });
+
+  it("is offered beside the foods of a search, and never among them", async () => {
+    const asked = `query ($search: String, $first: Int) { foods(first: $first, filter: { search: $search }) {
+      edges { node { slug } } openTable { ndbNo description nutrients { nutrient } } } }`;
+    const offered = async (search: string | null, first = 20) => {
+      const { data, errors } = await app.ask(asked, { search, first });
+      expect(errors).toEqual([]);
+      const { foods } = data as unknown as {
+        foods: { edges: readonly { node: { slug: string } }[]; openTable: readonly { ndbNo: string }[] };
+      };
+      return foods;
+    };
+    const teff = await offered("teff");
+    expect(teff.edges).toEqual([]);
+    expect(teff.openTable.map(({ ndbNo }) => ndbNo)).toContain("20142");
+    expect((await offered("raw")).openTable).toHaveLength(5);
+    for (const none of [null, "", "no such thing at all", "%", "\u202e", "'"])
+      expect((await offered(none)).openTable).toEqual([]);
+  });
+
+  it("is adopted over REST too, by whoever may write for the publisher", async () => {
+    const over = (body: object | string, token: string | null = writer, of = publisher) => {
+      const asking = request(app.app.server)
+        .post(`/v1/publishers/${of}/foods/adopt`)
+        .set("content-type", "application/json");
+      return (token === null ? asking : asking.set("authorization", `Bearer ${token}`)).send(body);
+    };
+    const first = await over({ ndbNo: "20142", name: "little grain", idempotencyKey: "one" }).expect(200);
+    expect(first.body).toEqual({ kind: "FOOD", slug: "little-grain", version: 1, publisher });
+    // Under the same key once.
+    expect((await over({ ndbNo: "20142", name: "little grain", idempotencyKey: "one" }).expect(200)).body).toEqual(
+      first.body,
+    );
+    const search = await request(app.app.server).get("/v1/foods?search=teff").expect(200);
+    expect(search.body).toMatchObject({
+      items: [],
+      openTable: [{ ndbNo: expect.stringMatching(/^20\d{3}$/) as string }, {}],
+    });
+    expect((await over({ ndbNo: "99999" }).expect(422)).body).toMatchObject({
+      problems: [{ code: "UNKNOWN_CODE", path: ["ndbNo"] }],
+    });
+    for (const bad of [
+      {},
+      { ndbNo: 20142 },
+      { ndbNo: "20142", slug: "No Slug" },
+      { ndbNo: "20142", extra: 1 },
+      [],
+      { ndbNo: "1\u00002" },
+    ])
+      expect((await over(bad).expect(422)).body).toMatchObject({ problems: [{}] });
+    await over({ ndbNo: "20142" }, null).expect(401);
+    await over({ ndbNo: "20142" }, await app.tokenFor(publisher, ["READ_DRAFTS"])).expect(403);
+    await over({ ndbNo: "20142" }, writer, "south-gate").expect(403);
   });
 
   it("is refused twice, under a number that is none, and without the scope", async () => {

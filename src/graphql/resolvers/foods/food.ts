@@ -4,13 +4,21 @@ import { noHousehold, resolveRegion } from "../../../services/answers/resolve-re
 import { showWritten, type Show } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type {
+  FoodConnectionResolvers,
   FoodPartResolvers,
   FoodResolvers,
   KeepingRuleResolvers,
   PackResolvers,
 } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
-import type { FoodParent, FoodPartParent, KeepingRuleParent, PackParent } from "../../parent-types.js";
+import { openTableCandidates } from "../../../services/foods/open-table-candidates.js";
+import type {
+  FoodConnectionParent,
+  FoodParent,
+  FoodPartParent,
+  KeepingRuleParent,
+  PackParent,
+} from "../../parent-types.js";
 import { foodNutrients } from "./catalogue-food.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { guidanceOfFood } from "../plans/storage-guidance.js";
@@ -34,6 +42,15 @@ export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
   nutrients: (food) => foodNutrients(food.nutrients),
   parts: (food) => food.parts.map((part) => ({ ...part, food })),
   packs: (food) => food.packs.map((pack) => ({ ...pack, food })),
+};
+
+export const foodConnectionResolvers: FieldsToResolve<FoodConnectionResolvers, FoodConnectionParent> = {
+  openTable: ({ edges, search }, _, { deps }) =>
+    openTableCandidates(
+      deps,
+      search,
+      edges.map(({ node }) => node),
+    ),
 };
 
 export const keepingRuleResolvers: FieldsToResolve<KeepingRuleResolvers, KeepingRuleParent> = {
