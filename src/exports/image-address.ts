@@ -13,7 +13,7 @@ export const imagePath = (publisher: string, { hash }: StoredImage, width: numbe
   `/images/${encodeURIComponent(publisher)}/${hash}/${width}.${imageEndings[format]}`;
 
 /** A picture in one of the ways that it can be had. */
-interface ImageSource {
+export interface ImageSource {
   readonly url: string;
   readonly type: string;
   readonly width: number;

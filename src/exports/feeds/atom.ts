@@ -62,6 +62,7 @@ function entryLines(entry: FeedEntry): readonly string[] {
     element("published", feedTime(entry.firstPublishedAt)),
     element("updated", feedTime(entry.publishedAt)),
     link("alternate", "text/html", entry.address),
+    ...(entry.image ? [link("enclosure", entry.image.type, entry.image.url)] : []),
     authorOf(entry.author),
     ...(texts.length === 0 ? [] : [`<summary type="text">${markupText(texts.map(oneLine).join(" "))}</summary>`]),
     `</entry>`,

@@ -1,3 +1,5 @@
+import type { ImageSource } from "../image-address.js";
+
 /** A publisher, and where to read about it. */
 export interface FeedAuthor {
   readonly name: string;
@@ -20,6 +22,8 @@ export interface FeedEntry {
   readonly publishedAt: Date;
   /** What the publisher says has changed in it; null for nothing, and for a first revision. */
   readonly changeNote: string | null;
+  /** A picture that every reader shows: a JPEG, by its absolute address. Left out or null: none. */
+  readonly image?: Pick<ImageSource, "url" | "type"> | null;
 }
 
 /** A plan that its publisher took back as a whole. */

@@ -20,7 +20,7 @@ export function jsonFeed({ title, home, self, next, locale, author, entries }: F
 }
 
 function itemOf(entry: FeedEntry) {
-  const { title, summary, address, locale, author, firstPublishedAt, publishedAt } = entry;
+  const { title, summary, address, locale, author, firstPublishedAt, publishedAt, image } = entry;
   const texts = entryTexts(entry, wordsFor(locale).changed).map(oneLine);
   return {
     id: entryId(entry),
@@ -29,6 +29,7 @@ function itemOf(entry: FeedEntry) {
     // One of the two contents is demanded; a plan that says nothing of itself has its title.
     content_text: texts.length === 0 ? oneLine(title) : texts.join("\n\n"),
     ...(summary === null ? {} : { summary: oneLine(summary) }),
+    ...(image ? { image: image.url } : {}),
     date_published: feedTime(firstPublishedAt),
     date_modified: feedTime(publishedAt),
     authors: [authorOf(author)],

@@ -10,6 +10,7 @@ import {
   measuredSchema,
   ownMeasureSchema,
 } from "./frozen-line.js";
+import { frozenImageSchema } from "./image.js";
 import { instant, list, named, slug, text, texts, type Json } from "./named-schema.js";
 
 const rational = (description: string) => text(description, 80);
@@ -46,6 +47,7 @@ const frozenComponentSchema = named(
       "Other ways to get it.",
     ),
     cautions: texts("Codes of cautions its writer named."),
+    image: frozenImageSchema.optional().describe("Absent if there is none."),
   }),
 );
 
@@ -69,6 +71,7 @@ const frozenPlanSchema = named(
         serves: z.number(),
         lines: list(frozenLineSchema, "What goes into it."),
         steps: list(frozenStepSchema, "How it is finished on the day."),
+        image: frozenImageSchema.optional().describe("Absent if there is none."),
       }),
       "Its meals.",
     ),
@@ -78,6 +81,8 @@ const frozenPlanSchema = named(
     region: text("ISO 3166 code of where it is written for. Absent if it is not stated.", 10).optional(),
     promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
     claims: texts("What its writer claims of it."),
+    image: frozenImageSchema.optional().describe("Absent if there is none."),
+    licence: text("On what terms others may use its texts. Absent if it does not say.").optional(),
   }),
 );
 

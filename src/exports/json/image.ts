@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { imageFormats, type StoredImage } from "../../domain/model/image.js";
+import { imageFormats, type Image, type StoredImage } from "../../domain/model/image.js";
 import { imageSources } from "../image-address.js";
 import { list, named, text, type Json } from "./named-schema.js";
 
@@ -24,6 +24,52 @@ const storedShape = {
 
 const sourcesOf = (origin: string, publisher: string, image: StoredImage) =>
   imageFormats.flatMap((format) => imageSources(origin, publisher, image, format));
+
+export const imageSchema = named(
+  "Image",
+  "A picture. It may be kept for a day.",
+  z.object({
+    alt: text("What it shows, for those who do not see it."),
+    credit: text("Who took or drew it. Null if it does not say.").nullable(),
+    licence: text(
+      "On what terms others may use it: an SPDX identifier, an address, or a sentence. Null if it does not say.",
+    ).nullable(),
+    ...storedShape,
+  }),
+);
+
+/** null: there is none, or none that can be shown. */
+export function imageJson(
+  origin: string,
+  publisher: string,
+  image: Image | null | undefined,
+): Json<typeof imageSchema> | null {
+  if (!image?.stored) return null;
+  const { alt, credit, licence, stored } = image;
+  const { hash, width, height, placeholder } = stored;
+  return { alt, credit, licence, hash, width, height, placeholder, sources: sourcesOf(origin, publisher, stored) };
+}
+
+/** A picture as a revision froze it. */
+export const frozenImageSchema = named(
+  "FrozenImage",
+  "A picture, as its writer named it.",
+  z.object({
+    file: text("The file under which it was handed in."),
+    alt: text("What it shows, for those who do not see it."),
+    credit: text("Who took or drew it. Null if it does not say.").nullable(),
+    licence: text("On what terms others may use it. Null if it does not say.").nullable(),
+    stored: z
+      .object({
+        hash: storedShape.hash,
+        width: storedShape.width,
+        height: storedShape.height,
+        placeholder: storedShape.placeholder,
+      })
+      .optional()
+      .describe("The picture that the file was. It may have been removed since."),
+  }),
+);
 
 export const uploadedImageSchema = named(
   "UploadedImage",

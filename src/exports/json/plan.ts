@@ -2,10 +2,12 @@ import { z } from "zod";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { ScaledComponent, ScaledMeal } from "../../domain/plan/scaled.js";
+import type { Image } from "../../domain/model/image.js";
 import { usualMealTime } from "../../domain/model/plan.js";
 import { showAmount } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { allergenStatementSchema, cautionSchema, cautionsJson, contentsJson, dietSchema } from "./contents.js";
+import { imageJson, imageSchema } from "./image.js";
 import { instant, list, named, slug, text, texts, type Json } from "./named-schema.js";
 import { thingsOf, type ThingsOfPlan } from "./named-thing.js";
 import { nutritionJson, nutritionSchema } from "./nutrition.js";
@@ -32,6 +34,7 @@ export const describedPublisherSchema = named(
     currency: text("ISO 4217 code of its prices. Null if it does not say.", 3).nullable(),
     languages: texts("BCP 47 tags of the languages it publishes in."),
     description: text("A few sentences about it. Null if there is none.").nullable(),
+    image: imageSchema.nullable().describe("A picture of it. Null if there is none."),
   }),
 );
 
@@ -53,6 +56,7 @@ const scaledMealSchema = named(
     factor: z.number().describe("Servings asked for, divided by `serves`."),
     lines: list(scaledLineSchema, "What goes into it."),
     steps: list(stepSchema, "How it is finished on the day."),
+    image: imageSchema.nullable().describe("A picture of it. Null if there is none."),
     ...contents,
   }),
 );
@@ -72,6 +76,7 @@ const scaledComponentSchema = named(
     onHand: amountSchema.describe("How much was there already."),
     lines: list(scaledLineSchema, "What goes into it, for all its batches."),
     steps: list(stepSchema, "How one batch is made, by the route taken."),
+    image: imageSchema.nullable().describe("A picture of it. Null if there is none."),
   }),
 );
 
@@ -94,6 +99,8 @@ export const planSchema = named(
     promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
     claims: texts("What its writer claims of it, such as a diet."),
     region: text("ISO 3166 code of where it is written for. Null for that of its publisher.", 10).nullable(),
+    image: imageSchema.nullable().describe("A picture of it. Null if there is none, or if it was removed."),
+    licence: text("On what terms others may use its texts. Null if it does not say.").nullable(),
     servings: z.number().int().min(1).describe("How many it was computed for."),
     regions: regionsSchema,
     meals: list(scaledMealSchema, "In the order of their days."),
@@ -120,21 +127,25 @@ type PlanJson = Json<typeof planSchema>;
 /** Everything about one plan for one household. */
 export const planJson = (answer: PlanAnswer): PlanJson => runToEnd(planJsonInSlices(answer));
 
-/** The same, a turn for each meal and component. */
-export function* planJsonInSlices(answer: PlanAnswer): InSlices<PlanJson> {
+/** The same, a turn for each meal and component. `origin`: where its pictures are, without a slash at the end. */
+export function* planJsonInSlices(
+  answer: PlanAnswer,
+  { origin }: { readonly origin: string } = { origin: "" },
+): InSlices<PlanJson> {
   const { publication, scaled, reader } = answer;
   const { plan } = scaled.bundle;
   const things = thingsOf(scaled.bundle, reader);
   const words = wordsFor(answer.reader.locale);
+  const pictureOf = (image: Image | undefined) => imageJson(origin, publication.publisher.slug, image);
   const meals: PlanJson["meals"][number][] = [];
   for (const meal of scaled.meals.toSorted((a, b) => a.meal.day - b.meal.day)) {
     yield;
-    meals.push(mealJson(meal, answer, things));
+    meals.push({ ...mealJson(meal, answer, things), image: pictureOf(meal.meal.image) });
   }
   const components: PlanJson["components"][number][] = [];
   for (const made of scaled.components) {
     yield;
-    components.push(componentJson(made, things));
+    components.push({ ...componentJson(made, things), image: pictureOf(made.component.image) });
   }
   const storage = yield* storageJsonInSlices(answer.storage, things);
   const shoppingList = yield* shoppingListJsonInSlices(answer.list, reader);
@@ -154,6 +165,8 @@ export function* planJsonInSlices(answer: PlanAnswer): InSlices<PlanJson> {
     promisedMinutes: plan.promisedMinutes,
     claims: plan.claims,
     region: plan.region ?? null,
+    image: pictureOf(plan.image),
+    licence: plan.licence ?? null,
     servings: scaled.servings,
     regions: regionsJson(answer.household.regions),
     meals,
@@ -185,7 +198,7 @@ function mealJson({ meal, factor, lines }: ScaledMeal, answer: PlanAnswer, thing
     steps: meal.steps.map(stepJson),
     ...contentsJson(contained, things),
     nutrition: nutritionJson(eaten.nutrition, things),
-  } satisfies Json<typeof scaledMealSchema>;
+  } satisfies Omit<Json<typeof scaledMealSchema>, "image">;
 }
 
 const componentJson = (made: ScaledComponent, { reader, ...things }: ThingsOfPlan) => {
@@ -202,5 +215,5 @@ const componentJson = (made: ScaledComponent, { reader, ...things }: ThingsOfPla
     onHand: showAmount(made.onHand, component, reader),
     lines: lines.map((line) => scaledLineJson(line, { ...things, reader })),
     steps: (route ?? component).steps.map(stepJson),
-  } satisfies Json<typeof scaledComponentSchema>;
+  } satisfies Omit<Json<typeof scaledComponentSchema>, "image">;
 };

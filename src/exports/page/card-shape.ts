@@ -26,5 +26,17 @@ export interface PlanCard {
   }[];
   /** Every value that occurs, from the one that must be said first. */
   readonly allergens: readonly { readonly presence: string; readonly names: readonly string[] }[];
+  /** A picture of the plan; null: there is none. Addresses are absolute, from narrow to wide. */
+  readonly image: {
+    readonly alt: string;
+    readonly credit: string | null;
+    readonly placeholder: string;
+    readonly sources: readonly {
+      readonly url: string;
+      readonly type: string;
+      readonly width: number;
+      readonly height: number;
+    }[];
+  } | null;
   readonly cautions: readonly { readonly text: string; readonly source: string }[];
 }

@@ -1,7 +1,9 @@
+import { imageFormats, type Image } from "../../domain/model/image.js";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import { allergenGroups, type AllergenGroups } from "../sentences/allergen-groups.js";
 import { minutesText } from "../words/minutes-text.js";
 import { moneyText } from "../words/money-text.js";
+import { imageSources } from "../image-address.js";
 import { nameBook } from "../words/name-book.js";
 import { sourceText } from "../words/source-text.js";
 import { writingDirection } from "../words/writing-direction.js";
@@ -9,6 +11,14 @@ import type { PlanCard } from "./card-shape.js";
 import { groupTerms } from "./parts/contents-part.js";
 import { dayName } from "./plan-view.js";
 import { aislesOf, shelfLine } from "./parts/shopping-part.js";
+
+function imageOf(image: Image | undefined, publisher: string, page: string): PlanCard["image"] {
+  if (image?.stored === undefined) return null;
+  const { alt, credit, stored } = image;
+  const { origin } = new URL(page);
+  const sources = imageFormats.flatMap((format) => imageSources(origin, publisher, stored, format));
+  return { alt, credit, placeholder: stored.placeholder, sources };
+}
 
 export function planCard(answer: PlanAnswer, page: string): PlanCard {
   const { publication, scaled, reader, session, list } = answer;
@@ -43,6 +53,7 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
       const names = groups[group].map(({ name }) => name);
       return names.length === 0 ? [] : [{ presence: term, names: group === "open" ? labelled(groups, names) : names }];
     }),
+    image: imageOf(plan.image, publication.publisher.slug, page),
     cautions: answer.cautions.cautions.map(({ text, source }) => ({ text, source: sourceText(source) })),
   };
 }

@@ -23,6 +23,7 @@ import { nutritionPart } from "./parts/nutrition-part.js";
 import { pageFrame } from "./page-frame.js";
 import { listPath, planPath, publisherPath, type PageLinks } from "./page-links.js";
 import { formQuery, type PlanForm } from "./form/plan-form.js";
+import { picturePart } from "./parts/picture-part.js";
 import { sessionPart } from "./parts/session-part.js";
 import { costPart, shoppingPart } from "./parts/shopping-part.js";
 import { storagePart } from "./parts/storage-part.js";
@@ -81,6 +82,7 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
     main: markup`<header class="front">
 <h1>${plan.title}</h1>
 ${plan.summary !== null && markup`<p class="summary">${plan.summary}</p>`}
+${picturePart({ image: plan.image, publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
 ${publication.withdrawnAt !== null && markup`<p class="flag">The writer withdrew this revision on ${longDate(publication.withdrawnAt)}.${publication.withdrawnBecause !== null && ` The reason given: ${publication.withdrawnBecause}`} It is kept so that old letters still lead somewhere; do not begin with it.</p>`}
 ${answer !== null && regionFlag(answer, book.words)}
 ${answer !== null && glance(answer)}

@@ -7,6 +7,7 @@ import { oneLine } from "../words/legible-text.js";
 import { lineText } from "../words/line-text.js";
 import type { NameBook } from "../words/name-book.js";
 import { cookingTimes, recipeParts, type RecipePart } from "./recipe-parts.js";
+import { licenceOf, schemaOrgImage } from "./schema-org-image.js";
 import { schemaOrgNutrition } from "./schema-org-nutrition.js";
 
 /**
@@ -34,8 +35,8 @@ const publisherOf = (
 });
 
 /**
- * A meal as a Recipe that stands alone: the lines of its components in the share it takes, component work first. There is no
- * image, because plans have none, although search engines ask for one.
+ * A meal as a Recipe that stands alone: the lines of its components in the share it takes, component work first. Its picture is its own,
+ * else one of what goes into it, else that of its plan; where there is none search engines miss it.
  */
 export function schemaOrgRecipe(
   scaledMeal: ScaledMeal,
@@ -55,6 +56,8 @@ export function schemaOrgRecipe(
     known === true ? (diets[diet] ?? []) : [],
   );
   const titles = parts.flatMap(({ component }) => (component === null ? [] : [component.component.title]));
+  const images = [meal.image, ...parts.map(({ component }) => component?.component.image), plan.image];
+  const image = schemaOrgImage(images, publication.publisher.slug, addresses);
   return {
     "@type": "Recipe",
     "@id": mealAddress(meal.slug, addresses),
@@ -73,6 +76,8 @@ export function schemaOrgRecipe(
     recipeIngredient: parts.flatMap((part) => ingredients(part, book)),
     recipeInstructions: parts.flatMap((part) => instructions(part, meal.title)),
     keywords: [book.words.makeAheadKeyword, ...titles].map(oneLine).join(", "),
+    ...(image === null ? {} : { image }),
+    ...(plan.licence === undefined ? {} : licenceOf(plan.licence)),
     ...(figures === null ? {} : { nutrition: figures }),
     ...(fits.length === 0 ? {} : { suitableForDiet: fits }),
   };

@@ -8,7 +8,7 @@ import { mailHtmlInSlices } from "../../exports/document/mail-html.js";
 import { plainTextInSlices } from "../../exports/document/plain-text.js";
 import { planMarkdownInSlices } from "../../exports/document/markdown.js";
 import { schemaOrgTextInSlices } from "../../exports/schema-org/schema-org.js";
-import { loadPlan } from "../../services/plans/load-plan.js";
+import { loadFrozenPlan } from "../../services/plans/load-plan.js";
 import { addressesOf, pageAddress, planAddress } from "../rest-addresses.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { noSession } from "../no-session.js";
@@ -115,7 +115,7 @@ export const revisionEndpoint = endpoint(
     const revision = wholeNumber(new Map([["revision", [question.path["revision"] ?? ""]]]), "revision", problems);
     if (revision === null) return refused(badParameters(problems));
     const ref = { ...planName(question), revision };
-    const published = await loadPlan(question.deps, ref);
+    const published = await loadFrozenPlan(question.deps, ref);
     if (published === null) return refused(await noSuchPlan(question.deps, ref));
     return found(published, { link: `<${planAddress(published)}>; rel="latest-version"` });
   },

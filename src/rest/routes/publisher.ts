@@ -1,7 +1,9 @@
 import { z } from "zod";
+import { imageJson } from "../../exports/json/image.js";
 import { describedPublisherSchema } from "../../exports/json/plan.js";
 import { atomFeed } from "../../exports/feeds/atom.js";
 import { jsonFeed } from "../../exports/feeds/json-feed.js";
+import { imageSources } from "../../exports/image-address.js";
 import type { Feed } from "../../exports/feeds/feed.js";
 import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
@@ -45,9 +47,10 @@ export const publisherEndpoint = endpoint(
     asJson(
       describedPublisherSchema,
       "The publisher.",
-      ({ slug, name, region, currency, languages, description }: Publisher) => ({
+      ({ slug, name, region, currency, languages, description, image }: Publisher, { origin }) => ({
         ...{ slug, name, region, currency, description },
         languages: [...languages],
+        image: imageJson(origin, slug, image),
       }),
     ),
   ],
@@ -114,7 +117,7 @@ function feedOf(
     next: page.next === null ? null : feed + queryOf(page.next),
     locale: page.items[0]?.newest.locale ?? "en",
     author,
-    entries: page.items.map(({ first, newest, summary }) => ({
+    entries: page.items.map(({ first, newest, summary, image }) => ({
       planId: first.id,
       title: newest.title,
       summary,
@@ -124,6 +127,7 @@ function feedOf(
       firstPublishedAt: first.publishedAt,
       publishedAt: newest.publishedAt,
       changeNote: newest.changeNote,
+      image: image?.stored ? (imageSources(origin, publisher.slug, image.stored, "JPEG").at(-1) ?? null) : null,
     })),
     withdrawn: withdrawn.flatMap(({ first, last }) =>
       last.withdrawnAt === null

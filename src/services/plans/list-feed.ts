@@ -1,3 +1,4 @@
+import type { Image } from "../../domain/model/image.js";
 import { ok, type Result } from "../../domain/problem.js";
 import type { Deps, Page, RevisionSummary } from "../deps.js";
 import { findPlans } from "./find-plans.js";
@@ -12,6 +13,7 @@ export interface FollowedPlan {
   /** Its newest revision in force. */
   readonly newest: RevisionSummary;
   readonly summary: string | null;
+  readonly image: Image | null;
 }
 
 /** A plan that was withdrawn as a whole. */
@@ -57,7 +59,10 @@ export async function listFeed(deps: Deps, publisher: string, page: WantedPage):
   const items = listed.value.items.map(({ cursor, item }, at) => {
     const [first, document] = [firsts[at], documents[at]];
     if (!first || !document) throw new Error(`revision ${item.id} has no first revision or no document`);
-    return { cursor, item: { first, newest: item, summary: document.plan.summary } };
+    return {
+      cursor,
+      item: { first, newest: item, summary: document.plan.summary, image: document.plan.image ?? null },
+    };
   });
   return ok({ ...listed.value, items });
 }

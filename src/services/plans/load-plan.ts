@@ -7,9 +7,15 @@ import { inStage } from "../answer-stage.js";
 export const loadPlan = (deps: Deps, ref: RevisionRef): Promise<PublishedRevision | null> =>
   inStage(deps, "gather", () => load(deps, ref));
 
-async function load(deps: Deps, ref: RevisionRef): Promise<PublishedRevision | null> {
+/** The same as it was frozen, with pictures that were removed since. */
+export async function loadFrozenPlan(deps: Deps, ref: RevisionRef): Promise<PublishedRevision | null> {
   const [summary] = await findPlans(deps, [ref]);
   if (!summary) return null;
   const [bundle] = await deps.data.revisions.bundles([summary.id]);
-  return bundle ? { ...summary, bundle: await withShownImages(deps, bundle) } : null;
+  return bundle ? { ...summary, bundle } : null;
+}
+
+async function load(deps: Deps, ref: RevisionRef): Promise<PublishedRevision | null> {
+  const frozen = await loadFrozenPlan(deps, ref);
+  return frozen && { ...frozen, bundle: await withShownImages(deps, frozen.bundle) };
 }

@@ -2,6 +2,7 @@ import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedMealSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { stepTime } from "../../words/step-time.js";
 import { lineParts } from "./line-parts.js";
+import { picturePart } from "./picture-part.js";
 import { markup, type Content } from "../markup.js";
 import { dayName, lineMarkup, part, type PlanView } from "../plan-view.js";
 import type { ScaledMeal } from "../../../domain/plan/scaled.js";
@@ -22,6 +23,7 @@ function mealMarkup(scaled: ScaledMeal, { answer, book }: PlanView): Content {
   return markup`<li class="plot">
 <p class="label">${dayName(meal.day, answer)}${meal.at !== undefined && `, at ${meal.at}`}${meal.day === 0 && markup` <span class="quiet">on the day of the session</span>`}</p>
 <h3>${meal.title}</h3>
+${picturePart({ image: meal.image, publisher: answer.publication.publisher.slug, sizes: "(min-width: 44rem) 20rem, 100vw" })}
 ${late && markup`<p class="flag">Something in it does not keep this long: see <a href="#keeps">what to do</a>.</p>`}
 <ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>
 ${
