@@ -16,6 +16,7 @@ const policy = (scripts: boolean): string =>
 const headers = {
   // Prices and rules of today are in it, so it is asked for again each time; unchanged, it is not sent again.
   "cache-control": "no-cache",
+  vary: "Accept-Language",
 } as const;
 
 export interface Page {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Problem, Result } from "../domain/problem.js";
 import type { Deps, RevisionRef } from "../services/deps.js";
-import { householdProblems, type Asked } from "../services/answers/scale-for-reader.js";
+import { householdProblems, type Asked, type ScaledForReader } from "../services/answers/scale-for-reader.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
 import { householdCost } from "../services/answers/household-cost.js";
 import { pointsBeyond, pointsOfPlan } from "./endpoint-cost.js";
@@ -10,6 +10,7 @@ import { badParameter, inPath, inQuery, type Parameter, type Query } from "./par
 import { missingPlan } from "../services/plans/missing-plan.js";
 import { problemText } from "../exports/sentences/problem-text.js";
 import { badParameters, notFound, withdrawn, type Refusal } from "./refusal.js";
+import { languagesOf } from "../exports/words/languages-of.js";
 
 export const planPath: readonly Parameter[] = [
   inPath("publisher", "Slug of the publisher."),
@@ -61,7 +62,15 @@ export async function aboutPlan<T>(
   const read = readHouseholdQuery(query);
   problems.push(...read.problems);
   if (problems.length > 0) return refused(await allWrong(deps, ref, read.household, problems));
-  return answered(deps, ref, await ask(deps, ref, { servings, household: read.household }));
+  const answer = await answered(deps, ref, await ask(deps, ref, { servings, household: read.household }));
+  return answer.ok ? { ...answer, headers: { ...answer.headers, ...languageHeader(answer.value) } } : answer;
+}
+
+/** RFC 9110, 8.5, of an answer that is written for somebody: its words, then the writer's texts. */
+function languageHeader(value: unknown): Readonly<Record<string, string>> {
+  const { reader, scaled } = Object(value) as Partial<Pick<ScaledForReader, "reader" | "scaled">>;
+  if (reader === undefined || scaled === undefined) return {};
+  return { "content-language": languagesOf(reader, scaled.bundle.plan).join(", ") };
 }
 
 /** The problems met so far with those that only show beside the plan. */

@@ -4,7 +4,10 @@ import { readOrNull } from "../read-or-null.js";
 /** Languages that unit words and names exist in. Others get English words with their own numbers. */
 export type AmountLanguage = "en" | "de" | "fr" | "es" | "pl";
 
-const languages: ReadonlySet<string> = new Set<AmountLanguage>(["en", "de", "fr", "es", "pl"]);
+/** All of them. */
+export const amountLanguages = ["en", "de", "fr", "es", "pl"] as const satisfies readonly AmountLanguage[];
+
+const languages: ReadonlySet<string> = new Set(amountLanguages);
 
 const isAmountLanguage = (language: string): language is AmountLanguage => languages.has(language);
 

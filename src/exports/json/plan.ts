@@ -18,6 +18,7 @@ import { shoppingListJsonInSlices, shoppingListSchema } from "./shopping-list.js
 import { storageJsonInSlices, storageSchema } from "./storage.js";
 import { sessionProblemJson, warningJson, warningSchema } from "./warning.js";
 import { wordsFor } from "../words/words-for.js";
+import { languagesOf } from "../words/languages-of.js";
 
 const publisherSchema = named(
   "Publisher",
@@ -102,6 +103,9 @@ export const planSchema = named(
     image: imageSchema.nullable().describe("A picture of it. Null if there is none, or if it was removed."),
     licence: text("On what terms others may use its texts. Null if it does not say.").nullable(),
     servings: z.number().int().min(1).describe("How many it was computed for."),
+    languages: texts(
+      "BCP 47 tags of the languages this answer is in: that of sentences, cautions and names of lists, then that of the writer's texts where it is another one.",
+    ),
     regions: regionsSchema,
     meals: list(scaledMealSchema, "In the order of their days."),
     components: list(scaledComponentSchema, "In an order in which they can be made."),
@@ -168,6 +172,7 @@ export function* planJsonInSlices(
     image: pictureOf(plan.image),
     licence: plan.licence ?? null,
     servings: scaled.servings,
+    languages: languagesOf(reader, plan),
     regions: regionsJson(answer.household.regions),
     meals,
     components,

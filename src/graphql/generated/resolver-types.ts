@@ -3777,6 +3777,11 @@ export type ScaledPlan = {
   readonly components: ReadonlyArray<ScaledComponent>;
   /** The plan held against every diet there is a rule for. */
   readonly diets: ReadonlyArray<Diet>;
+  /**
+   * BCP 47 tags of the languages this answer is in: that of sentences, cautions and names of lists, by `household.locale` or else the plan's, then that
+   * of the writer's texts where it is another one. Sentences are in English, German, French, Spanish or Polish.
+   */
+  readonly languages: ReadonlyArray<Scalars['String']['output']>;
   /** The meals, in the order of their days. */
   readonly meals: ReadonlyArray<ScaledMeal>;
   /** What all meals together give one person: a serving of each. */
@@ -6188,6 +6193,7 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   cautions: Resolver<ReadonlyArray<ResolversTypes['Caution']>, ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['ScaledComponent']>, ParentType, ContextType>;
   diets: Resolver<ReadonlyArray<ResolversTypes['Diet']>, ParentType, ContextType>;
+  languages: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['ScaledMeal']>, ParentType, ContextType>;
   nutrition: Resolver<ResolversTypes['NutritionPerServing'], ParentType, ContextType>;
   regions: Resolver<ReadonlyArray<ResolversTypes['OwnedRegion']>, ParentType, ContextType>;

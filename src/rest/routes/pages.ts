@@ -31,6 +31,8 @@ import { registerImageFiles } from "./image-files.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { sendFailure } from "../send-problem.js";
 import { registerPreviewPages } from "./preview-pages.js";
+import { amountLanguages, type AmountLanguage } from "../../domain/quantity/reader-locale.js";
+import { preferredLanguage } from "../../http/preferred-language.js";
 
 interface PageRouteOptions {
   readonly deps: Deps;
@@ -91,14 +93,18 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   for (const path of iconPaths) app.get(path, (request, reply) => sendResponse(icon, request, reply));
 }
 
-/** From memory where it is known. Nothing but the address and its origin say what is asked. */
+/** One of the languages there are words in, or null: what is kept grows with their number alone. */
+const preferredOf = ({ headers }: FastifyRequest): AmountLanguage | null =>
+  preferredLanguage(headers["accept-language"], amountLanguages);
+
+/** From memory where it is known. Nothing but the address, its origin and the language say what is asked. */
 async function answer(
   { deps, queryTime }: PageRouteOptions,
   request: FastifyRequest,
   reply: FastifyReply,
   compute: (deps: Deps) => Promise<EncodedResponse>,
 ): Promise<FastifyReply> {
-  const place = answerKey("restAnswers", `page ${request.publicOrigin} ${request.url}`);
+  const place = answerKey("restAnswers", `page ${preferredOf(request) ?? ""} ${request.publicOrigin} ${request.url}`);
   const gone = () => callerDisconnected(reply.raw);
   const response =
     readyResponse(deps, request, place) ??
@@ -218,7 +224,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     request: FastifyRequest<{ Params: PlanName }>,
     links: PageLinks,
   ): Promise<Page> {
-    const form = readPlanForm(readQuery(request.url));
+    const form = { ...readPlanForm(readQuery(request.url)), preferred: preferredOf(request) };
     const page = await showPlanPage(deps, request.params, form, links);
     if (page === null) {
       const ref = { ...request.params, revision: form.revision };
@@ -234,7 +240,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   ): Promise<Page> {
     const query = readQuery(request.url);
     const others = otherPlans(query.get("plan") ?? []);
-    const form = readPlanForm(query);
+    const form = { ...readPlanForm(query), preferred: preferredOf(request) };
     const page = others === null ? null : await showListPage(deps, request.params, form, others, links);
     if (page === null) {
       const refs = [

@@ -9,6 +9,7 @@ import type { Deps } from "../deps.js";
 import { findPlans } from "../plans/find-plans.js";
 import { findPublishers } from "../access/find-publishers.js";
 import type { AskedForm, ShownPage } from "./show-plan-page.js";
+import { inPreferredLanguage } from "./preferred-locale.js";
 
 /** Another plan on the same list; `servings` null: as many as it is written for. */
 export interface OtherPlan {
@@ -25,12 +26,12 @@ const otherPlanText = ({ publisher, slug, servings }: OtherPlan): string =>
 export async function showListPage(
   deps: Deps,
   own: { readonly publisher: string; readonly slug: string },
-  { form, revision, asked, problems: unread }: AskedForm,
+  { form, revision, asked: typed, problems: unread, preferred = null }: AskedForm,
   others: readonly OtherPlan[],
   links: PageLinks,
 ): Promise<ShownPage | null> {
   const wanted = [
-    { publisher: own.publisher, slug: own.slug, revision, servings: asked.servings },
+    { publisher: own.publisher, slug: own.slug, revision, servings: typed.servings },
     ...others.map((each) => ({ ...each, revision: null })),
   ];
   const summaries = await findPlans(deps, wanted);
@@ -39,6 +40,7 @@ export async function showListPage(
     return summary ? [{ ...each, servings: each.servings ?? summary.serves }] : [];
   });
   if (portions.length < wanted.length) return null;
+  const asked = inPreferredLanguage(typed, preferred, summaries[0]?.locale ?? "en");
   const answer = unread.length === 0 ? await answerLists(deps, portions, asked.household) : null;
   if (answer === null || !answer.ok) return faulty(answer === null ? unread : answer.problems);
   const publishers = await findPublishers(

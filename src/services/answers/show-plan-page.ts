@@ -8,6 +8,7 @@ import { rulesToday } from "../rules/find-rules.js";
 import { countWritten, runInSlices } from "../time-slices.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
+import { inPreferredLanguage } from "./preferred-locale.js";
 
 /** A form as it was typed, and what it asks. */
 export interface AskedForm {
@@ -16,6 +17,8 @@ export interface AskedForm {
   readonly asked: Asked;
   /** What could not be read. */
   readonly problems: readonly Problem[];
+  /** Language that the browser asks for, of those there are words in; null or left out: none of them. */
+  readonly preferred?: string | null;
 }
 
 export interface ShownPage {
@@ -28,12 +31,13 @@ export interface ShownPage {
 export async function showPlanPage(
   deps: Deps,
   { publisher, slug }: { readonly publisher: string; readonly slug: string },
-  { form, revision, asked, problems: unread }: AskedForm,
+  { form, revision, asked: typed, problems: unread, preferred = null }: AskedForm,
   links: PageLinks,
 ): Promise<ShownPage | null> {
   const ref = { publisher, slug, revision };
   const published = await loadPlan(deps, ref);
   if (published === null) return null;
+  const asked = inPreferredLanguage(typed, preferred, published.bundle.plan.locale);
   const computed =
     unread.length === 0
       ? await answerFor(deps, published, asked)

@@ -30,6 +30,7 @@ import type {
 import { guidanceInPlan } from "./storage-guidance.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentOf, componentParent, factsOf, foodOf, mealParent } from "../make-parents.js";
+import { languagesOf } from "../../../exports/words/languages-of.js";
 
 /** A session with the meals it is late for. */
 const timed = (each: DaySession, scaled: ScaledPlan, household: Household) => ({
@@ -39,6 +40,7 @@ const timed = (each: DaySession, scaled: ScaledPlan, household: Household) => ({
 
 export const scaledPlanResolvers: FieldsToResolve<ScaledPlanResolvers, ScaledPlanParent> = {
   servings: ({ scaled }) => scaled.servings,
+  languages: ({ scaled, show }) => [...languagesOf(show, scaled.bundle.plan)],
   regions: ({ household }) => household.regions ?? [],
   meals: (plan) => plan.scaled.meals.map((meal) => ({ scaled: meal, frozen: plan.frozen, show: plan.show, plan })),
   components: ({ scaled, frozen, show }) => scaled.components.map((made) => ({ scaled: made, frozen, show })),

@@ -1,0 +1,62 @@
+import request from "supertest";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { wordsFor } from "../../src/exports/words/words-for.js";
+import { describeOnBothDatabases } from "../kit/databases.js";
+import { openRest, planOf, publisher, type RestApp } from "./open-rest.js";
+
+describeOnBothDatabases("the language of an answer", (open) => {
+  let app: RestApp;
+  const plan = planOf("bean-night");
+  const page = `/p/${publisher}/bean-night/list`;
+
+  beforeAll(async () => {
+    app = await openRest(open);
+  });
+  afterAll(() => app.close());
+
+  const pageIn = (language: string, url = page) =>
+    request(app.app.server)
+      .get(url)
+      .set("accept-language", language)
+      .set("accept", "text/html")
+      .set("host", "plans.example");
+
+  it("is the plan's where nobody asks for another, and says so", async () => {
+    const { body, headers } = await app.get(plan);
+    expect(body.languages).toEqual([body.locale]);
+    expect(headers["content-language"]).toBe(body.locale);
+  });
+
+  it("follows `locale`, and names the writer's too", async () => {
+    const { body, headers } = await app.get(`${plan}?locale=de`);
+    expect(body.languages).toEqual(["de", body.locale]);
+    expect(headers["content-language"]).toBe(`de, ${body.locale}`);
+    const [local] = body.cautions;
+    expect(local.text).toBe(wordsFor("de").cautionTexts["local-rules"]);
+    const english = await app.get(plan);
+    expect(english.body.cautions).toHaveLength(body.cautions.length);
+  });
+
+  it("follows no header of a browser where programs ask", async () => {
+    const { body } = await app.get(plan, { "accept-language": "de" });
+    expect(body.languages).toEqual([body.locale]);
+  });
+
+  it("on pages follows the browser, unless the reader names a locale", async () => {
+    const german = await pageIn("de-AT,de;q=0.9,en;q=0.8");
+    expect(german.headers["vary"]).toMatch(/accept-language/i);
+    expect(german.text).toContain("Zwiebel");
+    const polish = await pageIn("de", `${page}?locale=pl`);
+    expect(polish.text).not.toContain("Zwiebel");
+    const none = await pageIn("it");
+    expect(none.text).not.toContain("Zwiebel");
+    // Asked for again, it does not come from what was kept for another language.
+    expect((await pageIn("de")).text).toBe(german.text);
+  });
+
+  it("is a closed set: a hostile header makes no new answer", async () => {
+    const { text } = await pageIn("it");
+    for (const header of ["x".repeat(5_000), "*,*,*", ",".repeat(2_000), "zz-ZZ-x-ä;q=1"])
+      expect((await pageIn(encodeURIComponent(header).slice(0, 6_000))).text).toBe(text);
+  });
+});
