@@ -23,7 +23,7 @@ export const folders = {
 
 /** Inside domain, from the bottom up: a folder imports itself and what stands on a lower level. */
 export const domainLevels = [
-  ["model"],
+  ["model", "writing"],
   ["quantity"],
   ["component"],
   ["storage", "nutrition"],

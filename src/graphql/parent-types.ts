@@ -1,6 +1,7 @@
 import type { Component, Route, Step } from "../domain/model/component.js";
 import type { Food, FoodPart, Pack } from "../domain/model/food.js";
 import type { Line, Swap } from "../domain/model/line.js";
+import type { Credit } from "../domain/model/writers-words.js";
 import type { Meal } from "../domain/model/plan.js";
 import type { PackCount } from "../domain/shopping/cost.js";
 import type { Image, StoredImage } from "../domain/model/image.js";
@@ -51,6 +52,9 @@ interface Shown extends InPlan {
   readonly show: Show;
 }
 
+/** A text of the writer's, as written. */
+export type WrittenTextParent = string;
+export type CreditParent = Credit;
 export type MealParent = Meal & InPlan;
 export type ComponentParent = Component & InPlan;
 export type RouteParent = Route & InPlan;

@@ -82,9 +82,9 @@ async function foodDrafts(service: Service, publisher: string, drafts: readonly 
 
 /** What a publisher says of itself, as a document; null: nothing. */
 function publisherText(slug: string, facts: PublisherFacts): string | null {
-  const { region, currency, languages, description } = facts;
-  const says = region !== null || currency !== null || languages.length > 0 || description !== null;
-  return says ? stringify(publisherDocumentOf(slug, { region, currency, languages, description })) : null;
+  const { region, currency, languages, description, website = null } = facts;
+  const says = region !== null || currency !== null || languages.length > 0 || description !== null || website !== null;
+  return says ? stringify(publisherDocumentOf(slug, { region, currency, languages, description, website })) : null;
 }
 
 const draftText = ({

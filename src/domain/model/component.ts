@@ -4,6 +4,7 @@ import type { Image } from "./image.js";
 import type { KeepingRule } from "./keeping.js";
 import type { Line } from "./line.js";
 import type { Source } from "./source.js";
+import type { WritersWords } from "./writers-words.js";
 
 /** Sizes a component can be made in, in batches. `increment` null: any size of at least `min`. */
 export interface BatchRule {
@@ -58,7 +59,7 @@ export interface Route {
   readonly keeping: readonly KeepingRule[];
 }
 
-export interface Component {
+export interface Component extends WritersWords {
   readonly slug: string;
   readonly title: string;
   readonly lines: readonly Line[];

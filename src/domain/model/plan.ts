@@ -3,12 +3,13 @@ import type { Component, Step } from "./component.js";
 import type { Food } from "./food.js";
 import type { Image } from "./image.js";
 import type { Line } from "./line.js";
+import type { WordsOfPlan, WritersTexts } from "./writers-words.js";
 
 /** Supper: where the writer gives a meal no hour. */
 export const usualMealTime = "18:00";
 
 /** An assembly eaten on one day. Its lines are for `serves` people. */
-export interface Meal {
+export interface Meal extends WritersTexts {
   readonly slug: string;
   readonly title: string;
   /** Days after the prep session; 0 is the day of the session. */
@@ -27,7 +28,7 @@ export interface Kitchen {
   readonly appliances: Readonly<Record<string, number>>;
 }
 
-export interface Plan {
+export interface Plan extends WordsOfPlan {
   readonly publisher: string;
   readonly slug: string;
   readonly title: string;
@@ -42,6 +43,8 @@ export interface Plan {
   readonly promisedMinutes: number | null;
   /** ISO 3166 code of where it is written for; left out: nobody said. */
   readonly region?: string;
+  /** ISO 4217 code its writer reckons in; left out: its publisher's. */
+  readonly currency?: string;
   /** Claims the writer makes ("gluten-free"); a check holds them against the facts. */
   readonly claims: readonly string[];
   readonly image?: Image;

@@ -11,4 +11,6 @@ export interface PublisherFacts {
   readonly description: string | null;
   /** Left out or null: none. */
   readonly image?: Image | null | undefined;
+  /** Its own place on the web: http or https. Left out or null: none. */
+  readonly website?: string | null | undefined;
 }

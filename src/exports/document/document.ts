@@ -1,3 +1,5 @@
+import type { WrittenBlock } from "../../domain/writing/writing.js";
+
 /** A run of text inside a line. */
 export type Inline =
   | { readonly kind: "TEXT"; readonly text: string }
@@ -19,6 +21,8 @@ export type ListKind = "ITEMS" | "TICKS" | "TICKED" | "STEPS";
  * blocks, so that all say the same words; drawing escapes every text.
  */
 export type Block =
+  /** A text of the writer's own: `writtenBlocks`. */
+  | { readonly kind: "WRITTEN"; readonly blocks: readonly WrittenBlock[] }
   | { readonly kind: "HEADING"; readonly level: 1 | 2 | 3; readonly text: string }
   | { readonly kind: "PARAGRAPH"; readonly lines: Lines }
   | { readonly kind: "LIST"; readonly of: ListKind; readonly items: readonly Lines[] }

@@ -9,6 +9,9 @@ import { lineText } from "../words/line-text.js";
 import { nameBook } from "../words/name-book.js";
 import { byAisle, coveredLines, shoppingText } from "./shopping-text.js";
 import { warningLines } from "../sentences/warning-lines.js";
+import type { Credit, WritersTexts } from "../../domain/model/writers-words.js";
+import type { Words } from "../words/words.js";
+import { writtenText } from "./written-text.js";
 import { wordsFor } from "../words/words-for.js";
 import { codeName } from "../words/rule-words.js";
 
@@ -22,11 +25,14 @@ export const plainText = (input: PlainTextInput): string => runToEnd(plainTextIn
 export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextInput): InSlices<string> {
   const book = nameBook(scaled.bundle, reader);
   const { words } = book;
+  const { plan } = scaled.bundle;
   const made: string[] = [];
   for (const each of scaled.components) {
     yield;
     made.push(`  ${each.component.title}: ${componentText(each, book)}`);
+    made.push(...textLines(each.component.introduction, "    "));
     made.push(...each.lines.map((line) => `    ${lineText(line, book)}`));
+    made.push(...notesLines(each.component, book.words, "    "));
   }
   yield;
   const told = [...scaled.warnings, ...list.warnings, ...storage.warnings];
@@ -36,13 +42,18 @@ export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextI
     words,
   );
   return [
-    words.plain.title({ plan: scaled.bundle.plan.title, count: scaled.servings }),
+    words.plain.title({ plan: plan.title, count: scaled.servings }),
+    ...section("", textLines(plan.introduction, "")),
     ...section(words.makeAhead, made),
     ...section(
       words.plain.eat,
       scaled.meals
         .toSorted((a, b) => a.meal.day - b.meal.day)
-        .map(({ meal }) => `  ${words.plain.day({ day: meal.day })}  ${meal.title}`),
+        .flatMap(({ meal }) => [
+          `  ${words.plain.day({ day: meal.day })}  ${meal.title}`,
+          ...textLines(meal.introduction, "    "),
+          ...notesLines(meal, words, "    "),
+        ]),
     ),
     ...section(
       words.plain.buy,
@@ -64,6 +75,12 @@ export function* plainTextInSlices({ scaled, list, storage, reader }: PlainTextI
       words.plain.mind,
       warnings.map((line) => `  ${line}`),
     ),
+    ...section(book.words.fromTheWriter, [
+      ...(plan.equipment === undefined ? [] : [`  ${book.words.alsoNeeded({ things: plan.equipment.join("; ") })}`]),
+      ...notesLines(plan, book.words, "  "),
+      ...(plan.credits ?? []).map((credit) => `  ${creditText(credit, book.words)}`),
+      ...(plan.licence === undefined ? [] : [`  ${book.words.licensed({ licence: plan.licence })}`]),
+    ]),
     "",
   ]
     .map(legibleText)
@@ -76,6 +93,24 @@ function buyText(line: ShoppingLine, reader: PlainTextInput["reader"]): string {
   const said = [need, onHand, optional ? wordsFor(reader.locale).optional : null];
   return `${food}: ${said.filter((each) => each !== null).join(", ")}${bought}`;
 }
+
+/** A text of the writer's, indented. */
+const textLines = (source: string | undefined, indent: string): readonly string[] =>
+  source === undefined
+    ? []
+    : writtenText(source)
+        .split("\n")
+        .map((line) => (line === "" ? "" : indent + line));
+
+const notesLines = ({ notes, tips }: WritersTexts, words: Words, indent: string): readonly string[] => [
+  ...(notes === undefined ? [] : [`${indent}${words.notes}:`, ...textLines(notes, `${indent}  `)]),
+  ...(tips === undefined ? [] : [`${indent}${words.tips}:`, ...textLines(tips, `${indent}  `)]),
+];
+
+const creditText = ({ name, url, licence, adapted }: Credit, words: Words): string =>
+  [adapted === true ? words.adaptedFrom : null, name, url ?? null, licence === undefined ? null : `(${licence})`]
+    .filter((each) => each !== null)
+    .join(" ");
 
 const section = (title: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : ["", ...(title === "" ? [] : [title]), ...lines];

@@ -14,6 +14,7 @@ import { makeAheadSectionInSlices } from "./sections/make-ahead-section.js";
 import { mealsSectionInSlices } from "./sections/meals-section.js";
 import { nutritionSection } from "./sections/nutrition-section.js";
 import { sessionSection } from "./sections/session-section.js";
+import { closingBlocks, equipmentBlocks, introductionBlocks } from "./sections/words-section.js";
 import { warningsSection } from "./sections/warnings-section.js";
 
 /**
@@ -34,10 +35,12 @@ export function* planDocumentInSlices(
   const blocks = [
     heading(1, plan.title),
     ...(plan.summary === null ? [] : [paragraph([text(plan.summary)])]),
+    ...introductionBlocks(plan),
     paragraph([text(`${words.forServings({ count: scaled.servings })}.`)]),
     ...(region === null ? [] : [paragraph([strong(region)])]),
     ...(changeNote === null ? [] : section(2, words.changed, [paragraph([text(changeNote)])])),
     ...(yield* mealsSectionInSlices(answer, book)),
+    ...equipmentBlocks(plan, words),
     ...(yield* makeAheadSectionInSlices(answer, book)),
   ];
   blocks.push(...section(2, words.shoppingList, yield* listBlocksInSlices(list, reader, false, 3)));
@@ -49,6 +52,7 @@ export function* planDocumentInSlices(
     () => nutritionSection(answer, book),
     () => cautionsSection(answer, book),
     () => warningsSection([...scaled.warnings, ...list.warnings, ...besideRegion(storage.warnings)], words, book),
+    () => closingBlocks(plan, words),
     () => attributionSection(answer, addresses, book),
   ]) {
     yield;

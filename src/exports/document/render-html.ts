@@ -1,5 +1,6 @@
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Block, Inline, Line, Lines } from "./document.js";
+import { writtenHtml } from "./written-html.js";
 import { markupText } from "./markup-text.js";
 
 /** How a way out wants its HTML. */
@@ -48,6 +49,8 @@ function blockHtml(block: Block, skin: HtmlSkin): string {
     }
     case "TABLE":
       return tableHtml(block, skin);
+    case "WRITTEN":
+      return writtenHtml(block.blocks, attributes);
   }
 }
 

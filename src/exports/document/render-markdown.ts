@@ -1,5 +1,6 @@
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Block, Inline, Line, Lines, ListKind } from "./document.js";
+import { endsWithFirstMarks, writtenMarkdown } from "./written-markdown.js";
 import { markdownAddress, markdownText } from "./markdown-text.js";
 
 /** Blocks as CommonMark. A table becomes a list, because CommonMark has none and newsletters differ in theirs. Lines end in \n. */
@@ -12,7 +13,10 @@ export function* renderMarkdownInSlices(blocks: readonly Block[]): InSlices<stri
   for (const [at, block] of blocks.entries()) {
     yield;
     const before = blocks[at - 1];
-    marks = before !== undefined && isList(before) && isList(block) ? otherMarks(marks) : firstMarks;
+    marks =
+      before !== undefined && isList(before, "LAST") && isList(block, "FIRST")
+        ? otherMarks(lastMarks(before, marks))
+        : firstMarks;
     drawn.push(blockText(block, marks));
   }
   return `${drawn.join("\n\n")}\n`;
@@ -28,7 +32,14 @@ const firstMarks: ListMarks = { bullet: "-", after: "." };
 const secondMarks: ListMarks = { bullet: "*", after: ")" };
 const otherMarks = (marks: ListMarks): ListMarks => (marks === firstMarks ? secondMarks : firstMarks);
 
-const isList = ({ kind }: Block): boolean => kind === "LIST" || kind === "TABLE";
+/** Those of its last list, given those of its first. */
+const lastMarks = (block: Block, first: ListMarks): ListMarks =>
+  block.kind !== "WRITTEN" ? first : endsWithFirstMarks(block.blocks, first === firstMarks) ? firstMarks : secondMarks;
+
+const isList = (block: Block, edge: "FIRST" | "LAST"): boolean =>
+  block.kind === "LIST" ||
+  block.kind === "TABLE" ||
+  (block.kind === "WRITTEN" && block.blocks.at(edge === "FIRST" ? 0 : -1)?.kind === "LIST");
 
 function blockText(block: Block, marks: ListMarks): string {
   switch (block.kind) {
@@ -38,6 +49,8 @@ function blockText(block: Block, marks: ListMarks): string {
       return linesText(block.lines, "");
     case "LIST":
       return block.items.map((item, at) => itemText(markOf(block.of, at, marks), item)).join("\n");
+    case "WRITTEN":
+      return writtenMarkdown(block.blocks, marks === firstMarks);
     case "TABLE":
       return block.rows.map((row) => rowText(row, block.head, marks)).join("\n");
   }

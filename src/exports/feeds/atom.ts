@@ -8,6 +8,8 @@ import {
   type WithdrawnEntry,
 } from "./feed.js";
 import { oneLine } from "../words/legible-text.js";
+import { writtenBlocks } from "../document/written-blocks.js";
+import { writtenHtml } from "../document/written-html.js";
 import { markupText } from "../document/markup-text.js";
 import { wordsFor } from "../words/words-for.js";
 
@@ -65,6 +67,10 @@ function entryLines(entry: FeedEntry): readonly string[] {
     ...(entry.image ? [link("enclosure", entry.image.type, entry.image.url)] : []),
     authorOf(entry.author),
     ...(texts.length === 0 ? [] : [`<summary type="text">${markupText(texts.map(oneLine).join(" "))}</summary>`]),
+    ...(entry.tags ?? []).map((tag) => `<category term="${markupText(oneLine(tag))}"/>`),
+    ...(entry.introduction === null || entry.introduction === undefined
+      ? []
+      : [`<content type="html">${markupText(writtenHtml(writtenBlocks(entry.introduction)))}</content>`]),
     `</entry>`,
   ];
 }

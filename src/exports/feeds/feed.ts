@@ -12,6 +12,9 @@ export interface FeedEntry {
   readonly planId: string;
   readonly title: string;
   readonly summary: string | null;
+  /** In CommonMark; left out or null: none. */
+  readonly introduction?: string | null;
+  readonly tags?: readonly string[];
   /** The moving address: the newest revision. */
   readonly address: string;
   /** BCP 47. */

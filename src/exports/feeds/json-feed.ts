@@ -1,4 +1,6 @@
 import { entryId, entryTexts, feedTime, type Feed, type FeedAuthor, type FeedEntry } from "./feed.js";
+import { writtenBlocks } from "../document/written-blocks.js";
+import { writtenHtml } from "../document/written-html.js";
 import { oneLine } from "../words/legible-text.js";
 import { wordsFor } from "../words/words-for.js";
 
@@ -20,7 +22,7 @@ export function jsonFeed({ title, home, self, next, locale, author, entries }: F
 }
 
 function itemOf(entry: FeedEntry) {
-  const { title, summary, address, locale, author, firstPublishedAt, publishedAt, image } = entry;
+  const { title, summary, introduction = null, tags = [], address, locale, author, firstPublishedAt, publishedAt, image } = entry;
   const texts = entryTexts(entry, wordsFor(locale).changed).map(oneLine);
   return {
     id: entryId(entry),
@@ -28,6 +30,8 @@ function itemOf(entry: FeedEntry) {
     title: oneLine(title),
     // One of the two contents is demanded; a plan that says nothing of itself has its title.
     content_text: texts.length === 0 ? oneLine(title) : texts.join("\n\n"),
+    ...(introduction === null ? {} : { content_html: writtenHtml(writtenBlocks(introduction)) }),
+    ...(tags.length === 0 ? {} : { tags: tags.map(oneLine) }),
     ...(summary === null ? {} : { summary: oneLine(summary) }),
     ...(image ? { image: image.url } : {}),
     date_published: feedTime(firstPublishedAt),

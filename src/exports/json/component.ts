@@ -4,6 +4,7 @@ import type { Line } from "../../domain/model/line.js";
 import { ratioValue, showWritten } from "../words/shown-amount.js";
 import { amountSchema, sourceSchema } from "./amount.js";
 import { keepingRuleSchema } from "./frozen-line.js";
+import { wordsJson, wordsShape } from "./words.js";
 import { list, named, slug, slugs, text, type Json } from "./named-schema.js";
 import { namedThingSchema, type ThingsOfPlan } from "./named-thing.js";
 import { stepJson, stepSchema } from "./scaled-line.js";
@@ -67,6 +68,7 @@ export const componentSchema = named(
       z.object({ name: text("Name, unique inside the component."), kind: z.enum(["MAKE", "BUY"]), ...making }),
       "Other ways to get it: a tin, a jar, a quicker method.",
     ),
+    ...wordsShape,
     meals: list(namedThingSchema, "The meals of the plan whose lines name it."),
   }),
 );
@@ -122,6 +124,7 @@ export function componentJson(of: string, revision: number, things: ThingsOfPlan
     },
     keeping,
     routes: routes.map((route) => ({ name: route.name, kind: route.kind, ...makingJson(route, things) })),
+    ...wordsJson(component),
     meals: plan.meals
       .filter(({ lines }) => lines.some(({ item }) => item.kind === "COMPONENT" && item.component === of))
       .map((meal) => things.named({ kind: "MEAL", slug: meal.slug })),

@@ -11,6 +11,7 @@ import {
   ownMeasureSchema,
 } from "./frozen-line.js";
 import { frozenImageSchema } from "./image.js";
+import { frozenPlanWordsShape, frozenTextsShape, frozenWordsShape } from "./words.js";
 import { instant, list, named, slug, text, texts, type Json } from "./named-schema.js";
 
 const rational = (description: string) => text(description, 80);
@@ -48,6 +49,7 @@ const frozenComponentSchema = named(
     ),
     cautions: texts("Codes of cautions its writer named."),
     image: frozenImageSchema.optional().describe("Absent if there is none."),
+    ...frozenWordsShape,
   }),
 );
 
@@ -72,6 +74,7 @@ const frozenPlanSchema = named(
         lines: list(frozenLineSchema, "What goes into it."),
         steps: list(frozenStepSchema, "How it is finished on the day."),
         image: frozenImageSchema.optional().describe("Absent if there is none."),
+        ...frozenTextsShape,
       }),
       "Its meals.",
     ),
@@ -79,10 +82,15 @@ const frozenPlanSchema = named(
       .object({ cooks: z.number(), appliances: z.record(z.string().max(200), z.number()) })
       .describe("What the session assumes."),
     region: text("ISO 3166 code of where it is written for. Absent if it is not stated.", 10).optional(),
+    currency: text(
+      "ISO 4217 code of the currency its writer reckons in. Absent for that of its publisher.",
+      3,
+    ).optional(),
     promisedMinutes: z.number().nullable().describe("The session length its writer promises."),
     claims: texts("What its writer claims of it."),
     image: frozenImageSchema.optional().describe("Absent if there is none."),
     licence: text("On what terms others may use its texts. Absent if it does not say.").optional(),
+    ...frozenPlanWordsShape,
   }),
 );
 

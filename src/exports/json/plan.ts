@@ -8,6 +8,7 @@ import { showAmount } from "../words/shown-amount.js";
 import { amountSchema } from "./amount.js";
 import { allergenStatementSchema, cautionSchema, cautionsJson, contentsJson, dietSchema } from "./contents.js";
 import { imageJson, imageSchema } from "./image.js";
+import { planWordsJson, planWordsShape, textsJson, textsShape, wordsJson, wordsShape } from "./words.js";
 import { instant, list, named, slug, text, texts, type Json } from "./named-schema.js";
 import { thingsOf, type ThingsOfPlan } from "./named-thing.js";
 import { nutritionJson, nutritionSchema } from "./nutrition.js";
@@ -36,6 +37,7 @@ export const describedPublisherSchema = named(
     languages: texts("BCP 47 tags of the languages it publishes in."),
     description: text("A few sentences about it. Null if there is none.").nullable(),
     image: imageSchema.nullable().describe("A picture of it. Null if there is none."),
+    website: text("Its own place on the web. Null if there is none.", 2000).nullable(),
   }),
 );
 
@@ -58,6 +60,7 @@ const scaledMealSchema = named(
     lines: list(scaledLineSchema, "What goes into it."),
     steps: list(stepSchema, "How it is finished on the day."),
     image: imageSchema.nullable().describe("A picture of it. Null if there is none."),
+    ...textsShape,
     ...contents,
   }),
 );
@@ -78,6 +81,7 @@ const scaledComponentSchema = named(
     lines: list(scaledLineSchema, "What goes into it, for all its batches."),
     steps: list(stepSchema, "How one batch is made, by the route taken."),
     image: imageSchema.nullable().describe("A picture of it. Null if there is none."),
+    ...wordsShape,
   }),
 );
 
@@ -102,6 +106,11 @@ export const planSchema = named(
     region: text("ISO 3166 code of where it is written for. Null for that of its publisher.", 10).nullable(),
     image: imageSchema.nullable().describe("A picture of it. Null if there is none, or if it was removed."),
     licence: text("On what terms others may use its texts. Null if it does not say.").nullable(),
+    currency: text(
+      "ISO 4217 code of the currency its writer reckons in. Null for that of its publisher.",
+      3,
+    ).nullable(),
+    ...planWordsShape,
     servings: z.number().int().min(1).describe("How many it was computed for."),
     languages: texts(
       "BCP 47 tags of the languages this answer is in: that of sentences, cautions and names of lists, then that of the writer's texts where it is another one.",
@@ -171,6 +180,8 @@ export function* planJsonInSlices(
     region: plan.region ?? null,
     image: pictureOf(plan.image),
     licence: plan.licence ?? null,
+    currency: plan.currency ?? null,
+    ...planWordsJson(plan),
     servings: scaled.servings,
     languages: languagesOf(reader, plan),
     regions: regionsJson(answer.household.regions),
@@ -201,6 +212,7 @@ function mealJson({ meal, factor, lines }: ScaledMeal, answer: PlanAnswer, thing
     factor,
     lines: lines.map((line) => scaledLineJson(line, things)),
     steps: meal.steps.map(stepJson),
+    ...textsJson(meal),
     ...contentsJson(contained, things),
     nutrition: nutritionJson(eaten.nutrition, things),
   } satisfies Omit<Json<typeof scaledMealSchema>, "image">;
@@ -220,5 +232,6 @@ const componentJson = (made: ScaledComponent, { reader, ...things }: ThingsOfPla
     onHand: showAmount(made.onHand, component, reader),
     lines: lines.map((line) => scaledLineJson(line, { ...things, reader })),
     steps: (route ?? component).steps.map(stepJson),
+    ...wordsJson(component),
   } satisfies Omit<Json<typeof scaledComponentSchema>, "image">;
 };

@@ -1,3 +1,5 @@
+import { writtenBlocks } from "../document/written-blocks.js";
+import { writtenHtml } from "../document/written-html.js";
 import { markupText } from "../document/markup-text.js";
 
 /** Markup that may be sent as it is. Only `markup` makes it, and it escapes whatever is put into it. */
@@ -18,6 +20,9 @@ function written(content: Content): string {
 /** A template of HTML. Everything in `${}` is text, escaped for elements and for quoted attributes, unless it is `Html`. */
 export const markup = (parts: TemplateStringsArray, ...contents: readonly Content[]): Html =>
   new Html(parts.reduce((all, part, at) => all + written(contents[at - 1]) + part));
+
+/** A text of the writer's: paragraphs, lists, emphasis and links, with every word escaped. */
+export const writing = (source: string): Html => new Html(writtenHtml(writtenBlocks(source)));
 
 /** Attributes with a space before each: true is one without a value, null and false leave it out. */
 export const attributes = (given: Readonly<Record<string, string | number | boolean | null>>): Html =>

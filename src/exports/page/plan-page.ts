@@ -26,6 +26,7 @@ import { formQuery, type PlanForm } from "./form/plan-form.js";
 import { picturePart } from "./parts/picture-part.js";
 import { sessionPart } from "./parts/session-part.js";
 import { costPart, shoppingPart } from "./parts/shopping-part.js";
+import { equipmentMarkup, introductionMarkup, writersPart } from "./parts/words-part.js";
 import { storagePart } from "./parts/storage-part.js";
 
 interface PlanPageInput {
@@ -83,6 +84,7 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
 <h1>${plan.title}</h1>
 ${plan.summary !== null && markup`<p class="summary">${plan.summary}</p>`}
 ${picturePart({ image: plan.image, publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
+${introductionMarkup(plan)}
 ${publication.withdrawnAt !== null && markup`<p class="flag">The writer withdrew this revision on ${longDate(publication.withdrawnAt)}.${publication.withdrawnBecause !== null && ` The reason given: ${publication.withdrawnBecause}`} It is kept so that old letters still lead somewhere; do not begin with it.</p>`}
 ${answer !== null && regionFlag(answer, book.words)}
 ${answer !== null && glance(answer)}
@@ -97,7 +99,11 @@ ${worked}`,
 
   function* body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): InSlices<Content> {
     const view = { answer: computed, book };
-    const written: Content[] = [yield* mealsPartInSlices(view), yield* componentsPartInSlices(view)];
+    const written: Content[] = [
+      yield* mealsPartInSlices(view),
+      equipmentMarkup(plan, book.words),
+      yield* componentsPartInSlices(view),
+    ];
     for (const part of [
       () => shoppingPart(view, listAddress),
       () => sessionPart(view),
@@ -108,6 +114,7 @@ ${worked}`,
       () => costPart(view),
       () => cautionsPart(view),
       () => warningsPart(view),
+      () => writersPart(plan, book.words),
       () => editionPart(publication, plan, form, where),
     ]) {
       yield;

@@ -1,8 +1,10 @@
-import type { HowToSection, HowToStep, Organization, Recipe, RestrictedDiet } from "schema-dts";
+import type { CreativeWork, HowToSection, HowToStep, Organization, Recipe, RestrictedDiet } from "schema-dts";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { ScaledMeal } from "../../domain/plan/scaled.js";
 import type { Addresses } from "../addresses.js";
 import { isoDuration } from "./iso-duration.js";
+import type { Credit } from "../../domain/model/writers-words.js";
+import { writtenText } from "../document/written-text.js";
 import { oneLine } from "../words/legible-text.js";
 import { lineText } from "../words/line-text.js";
 import type { NameBook } from "../words/name-book.js";
@@ -55,6 +57,11 @@ export function schemaOrgRecipe(
   const fits = (contents.meals.get(meal.slug)?.diets ?? []).flatMap(({ diet, fits: known }) =>
     known === true ? (diets[diet] ?? []) : [],
   );
+  const leanedOn = [plan, ...parts.flatMap(({ component }) => component?.component ?? [])];
+  const tools = [...new Set(leanedOn.flatMap(({ equipment = [] }) => equipment))];
+  const credits = leanedOn.flatMap((each) => each.credits ?? []);
+  const adapted = credits.filter((credit) => credit.adapted === true);
+  const quoted = credits.filter((credit) => credit.adapted !== true);
   const titles = parts.flatMap(({ component }) => (component === null ? [] : [component.component.title]));
   const images = [meal.image, ...parts.map(({ component }) => component?.component.image), plan.image];
   const image = schemaOrgImage(images, publication.publisher.slug, addresses);
@@ -63,7 +70,13 @@ export function schemaOrgRecipe(
     "@id": mealAddress(meal.slug, addresses),
     url: mealAddress(meal.slug, addresses),
     name: oneLine(meal.title),
-    description: oneLine([book.words.mealOf({ plan: plan.title }), plan.summary ?? ""].join(" ")),
+    description: oneLine(
+      [
+        book.words.mealOf({ plan: plan.title }),
+        plan.summary ?? "",
+        spoken(meal.introduction ?? plan.introduction),
+      ].join(" "),
+    ),
     author: publisher,
     publisher,
     datePublished: publication.publishedAt.toISOString(),
@@ -75,13 +88,25 @@ export function schemaOrgRecipe(
     recipeYield: [String(scaled.servings), book.words.servings({ count: scaled.servings })],
     recipeIngredient: parts.flatMap((part) => ingredients(part, book)),
     recipeInstructions: parts.flatMap((part) => instructions(part, meal.title)),
-    keywords: [book.words.makeAheadKeyword, ...titles].map(oneLine).join(", "),
+    keywords: [book.words.makeAheadKeyword, ...(plan.tags ?? []), ...titles].map(oneLine).join(", "),
+    ...(tools.length === 0 ? {} : { tool: tools.map(oneLine) }),
+    ...(adapted.length === 0 ? {} : { isBasedOn: adapted.map(work) }),
+    ...(quoted.length === 0 ? {} : { citation: quoted.map(work) }),
     ...(image === null ? {} : { image }),
     ...(plan.licence === undefined ? {} : licenceOf(plan.licence)),
     ...(figures === null ? {} : { nutrition: figures }),
     ...(fits.length === 0 ? {} : { suitableForDiet: fits }),
   };
 }
+
+const spoken = (source: string | undefined): string => (source === undefined ? "" : writtenText(source));
+
+const work = ({ name, url, licence }: Credit): Exclude<CreativeWork, string> => ({
+  "@type": "CreativeWork",
+  name: oneLine(name),
+  ...(url === undefined ? {} : { url }),
+  ...(licence === undefined ? {} : { license: { "@type": "CreativeWork", name: oneLine(licence) } }),
+});
 
 const ingredients = ({ component, lines }: RecipePart, book: NameBook): readonly string[] =>
   lines.map((line) => {

@@ -3,6 +3,7 @@ import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { DaySession } from "../../domain/plan/session/split-session.js";
 import type { Addresses } from "../addresses.js";
+import { writtenText } from "../document/written-text.js";
 import { isoDuration } from "./iso-duration.js";
 import { oneLine } from "../words/legible-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
@@ -50,12 +51,14 @@ export function* schemaOrgTextInSlices(answer: PlanAnswer, addresses: Addresses)
 
 function planList({ scaled }: PlanAnswer, addresses: Addresses, meals: readonly string[]): Exclude<ItemList, string> {
   const { plan } = scaled.bundle;
+  const introduction = plan.introduction === undefined ? "" : writtenText(plan.introduction);
+  const said = oneLine([plan.summary ?? "", introduction].join(" "));
   return {
     "@type": "ItemList",
     "@id": `${addresses.revision}#plan`,
     url: addresses.revision,
     name: oneLine(plan.title),
-    ...(plan.summary === null ? {} : { description: oneLine(plan.summary) }),
+    ...(said === "" ? {} : { description: said }),
     itemListOrder: "https://schema.org/ItemListOrderAscending",
     numberOfItems: meals.length,
     itemListElement: meals.map((slug, at) => ({

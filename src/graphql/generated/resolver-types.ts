@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WarningParent } from '../parent-types.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CreditParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WrittenTextParent, WarningParent } from '../parent-types.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -515,16 +515,24 @@ export type Component = Node & {
   readonly __typename?: 'Component';
   /** The sizes it can be made in. */
   readonly batch: BatchRule;
+  /** Whom or what it leans on. */
+  readonly credits: ReadonlyArray<Credit>;
+  /** Things to have at hand that are no appliances, such as a large baking tray. */
+  readonly equipment: ReadonlyArray<Scalars['String']['output']>;
   /** Opaque id, for `node`. */
   readonly id: Scalars['ID']['output'];
   /** A picture of the component. Null if there is none. */
   readonly image: Maybe<Image>;
+  /** What its writer says of it before anything else. Null: nothing. */
+  readonly introduction: Maybe<WrittenText>;
   /** How long it keeps, as its writer states it. */
   readonly keeping: ReadonlyArray<KeepingRule>;
   /** What goes into one batch. */
   readonly lines: ReadonlyArray<Line>;
   /** The meals of the plan whose lines name it. */
   readonly meals: ReadonlyArray<Meal>;
+  /** What its writer notes beside it. Null: nothing. */
+  readonly notes: Maybe<WrittenText>;
   /** The plan revision that froze it. */
   readonly plan: Plan;
   /** Other ways to get it: a tin, a jar, a quicker method. */
@@ -538,6 +546,8 @@ export type Component = Node & {
    * made. It keeps as the shortest of its parts. Empty if nobody says of it or of a part, which is no promise.
    */
   readonly storage: ReadonlyArray<StorageGuidance>;
+  /** Tips of its writer's. Null: none. */
+  readonly tips: Maybe<WrittenText>;
   /** Title. */
   readonly title: Scalars['String']['output'];
   /** What one batch gives. */
@@ -659,6 +669,19 @@ export type CreateWebhookInput = {
   readonly publisher: Scalars['String']['input'];
   /** The address to call: it begins with https://, on a public host. */
   readonly url: Scalars['String']['input'];
+};
+
+/** Whom or what a plan or a component leans on. */
+export type Credit = {
+  readonly __typename?: 'Credit';
+  /** It was changed, beyond being quoted. */
+  readonly adapted: Scalars['Boolean']['output'];
+  /** Its licence, as its owner names it. Null: nothing is said. */
+  readonly licence: Maybe<Scalars['String']['output']>;
+  /** Whose it is, or what it is called. */
+  readonly name: Scalars['String']['output'];
+  /** Where to find it, with http or https. Null: nothing is said. */
+  readonly url: Maybe<Scalars['String']['output']>;
 };
 
 /** A task that decides how long the session is. */
@@ -1807,8 +1830,12 @@ export type Meal = Node & {
   readonly id: Scalars['ID']['output'];
   /** A picture of the meal. Null if there is none. */
   readonly image: Maybe<Image>;
+  /** What its writer says of it before anything else. Null: nothing. */
+  readonly introduction: Maybe<WrittenText>;
   /** What goes into it. */
   readonly lines: ReadonlyArray<Line>;
+  /** What its writer notes beside it. Null: nothing. */
+  readonly notes: Maybe<WrittenText>;
   /** The plan revision it belongs to. */
   readonly plan: Plan;
   /** How many people its lines are written for. */
@@ -1817,6 +1844,8 @@ export type Meal = Node & {
   readonly slug: Scalars['String']['output'];
   /** How it is finished on the day. */
   readonly steps: ReadonlyArray<Step>;
+  /** Tips of its writer's. Null: none. */
+  readonly tips: Maybe<WrittenText>;
   /** Title. */
   readonly title: Scalars['String']['output'];
 };
@@ -2521,12 +2550,20 @@ export type Plan = Node & {
   readonly claims: ReadonlyArray<Scalars['String']['output']>;
   /** Every component that a meal draws on, directly or through another component. */
   readonly components: ReadonlyArray<Component>;
+  /** Whom or what it leans on. */
+  readonly credits: ReadonlyArray<Credit>;
+  /** ISO 4217 code its writer reckons in, for readers who name neither a currency nor a region. Null: its publisher's. */
+  readonly currency: Maybe<Scalars['String']['output']>;
+  /** Things to have at hand that are no appliances, such as a large baking tray. */
+  readonly equipment: ReadonlyArray<Scalars['String']['output']>;
   /** Every food that a line, a swap or a route refers to. */
   readonly foods: ReadonlyArray<Food>;
   /** Opaque id of this revision, for `node`. */
   readonly id: Scalars['ID']['output'];
   /** A picture of the plan. Null if there is none, or if it was removed. */
   readonly image: Maybe<Image>;
+  /** What its writer says of it before anything else. Null: nothing. */
+  readonly introduction: Maybe<WrittenText>;
   /** On what terms others may use its texts: an SPDX identifier, an address, or a sentence. Null if it does not say. */
   readonly licence: Maybe<Scalars['String']['output']>;
   /** BCP 47 tag of the language it is written in. */
@@ -2537,6 +2574,8 @@ export type Plan = Node & {
   readonly measures: MeasureSystem;
   /** What the plan's own address leads to: its newest revision in force, which may be this one. Null if none is in force. */
   readonly newest: Maybe<Plan>;
+  /** What its writer notes beside it. Null: nothing. */
+  readonly notes: Maybe<WrittenText>;
   /** The session length its writer promises. */
   readonly promisedMinutes: Maybe<Scalars['Float']['output']>;
   /** When this revision was published. */
@@ -2561,6 +2600,10 @@ export type Plan = Node & {
   readonly summary: Maybe<Scalars['String']['output']>;
   /** The newest revision in force, if it is a later one than this. Null if nothing later is in force. */
   readonly supersededBy: Maybe<Plan>;
+  /** What readers look for it by, as written: at most 30. */
+  readonly tags: ReadonlyArray<Scalars['String']['output']>;
+  /** Tips of its writer's. Null: none. */
+  readonly tips: Maybe<WrittenText>;
   /** Title. */
   readonly title: Scalars['String']['output'];
   /** When this revision was withdrawn. Null if it is in force. */
@@ -2629,20 +2672,32 @@ export type PlanDifferenceKind =
   | 'COMPONENT'
   /** What the till asks for, at the plan's servings and the prices that were frozen. */
   | 'COST'
+  /** Whom or what the plan or a component leans on. */
+  | 'CREDIT'
+  /** ISO 4217 code its writer reckons in. */
+  | 'CURRENCY'
   /** Day of a meal. */
   | 'DAY'
   /** Whether a diet fits. */
   | 'DIET'
+  /** A piece of equipment. */
+  | 'EQUIPMENT'
   /** What a line names, and how it is prepared. */
   | 'INGREDIENT'
+  /** The introduction of the plan, a meal or a component. Long texts are cut. */
+  | 'INTRODUCTION'
   /** Days that something keeps in one place. */
   | 'KEEPING'
+  /** The licence of the plan. */
+  | 'LICENCE'
   /** A meal, by its title. */
   | 'MEAL'
   /** Hour at which a meal is eaten. */
   | 'MEAL_TIME'
   /** How much of a food is needed as bought, at the plan's servings. */
   | 'NEED'
+  /** The notes of the plan, a meal or a component. Long texts are cut. */
+  | 'NOTES'
   /** Sodium of one serving of a meal. Only reviews of published plans name it. */
   | 'NUTRITION'
   /** The session length it promises, in minutes. */
@@ -2653,6 +2708,10 @@ export type PlanDifferenceKind =
   | 'STEP'
   /** Its summary. */
   | 'SUMMARY'
+  /** A tag. */
+  | 'TAG'
+  /** The tips of the plan, a meal or a component. Long texts are cut. */
+  | 'TIPS'
   /** Title of the plan. */
   | 'TITLE';
 
@@ -2960,6 +3019,8 @@ export type Publisher = Node & {
   readonly region: Maybe<Scalars['String']['output']>;
   /** Short name used in addresses; never changes. */
   readonly slug: Scalars['String']['output'];
+  /** Its own place on the web, with http or https. Null: none. */
+  readonly website: Maybe<Scalars['String']['output']>;
 };
 
 /** A publisher that was made or changed, or what was wrong. */
@@ -4587,6 +4648,17 @@ export type WithdrawThen =
   /** The newest revision that is still in force; where there is none, that the plan was withdrawn. */
   | 'PREVIOUS';
 
+/** A text of a writer's. It is CommonMark with paragraphs, emphasis, lists and links to the web, and nothing else. */
+export type WrittenText = {
+  readonly __typename?: 'WrittenText';
+  /** As HTML: `p`, `ul`, `ol`, `li`, `em`, `strong`, `br`, and `a` with an address of http or https. Everything else is escaped. */
+  readonly html: Scalars['String']['output'];
+  /** As written: at most 8,000 characters of CommonMark. */
+  readonly source: Scalars['String']['output'];
+  /** Without any markup. The address of a link stands behind its words. */
+  readonly text: Scalars['String']['output'];
+};
+
 
 
 export type ResolverTypeWrapper<T> = Promise<T> | T;
@@ -4701,6 +4773,7 @@ export type ResolversTypes = {
   CreateTokenInput: CreateTokenInput;
   CreateTokenPayload: ResolverTypeWrapper<Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, token: Maybe<ResolversTypes['AccessToken']> }>;
   CreateWebhookInput: CreateWebhookInput;
+  Credit: ResolverTypeWrapper<CreditParent>;
   CriticalTask: ResolverTypeWrapper<CriticalTaskParent>;
   Date: ResolverTypeWrapper<Scalars['Date']['output']>;
   DateTime: ResolverTypeWrapper<Scalars['DateTime']['output']>;
@@ -4918,6 +4991,7 @@ export type ResolversTypes = {
   WithdrawPlanInput: WithdrawPlanInput;
   WithdrawPlanPayload: ResolverTypeWrapper<Omit<WithdrawPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversTypes['Plan']>, problems: ReadonlyArray<ResolversTypes['Problem']> }>;
   WithdrawThen: WithdrawThen;
+  WrittenText: ResolverTypeWrapper<WrittenTextParent>;
 };
 
 /** Mapping between all available schema types and the resolvers parents */
@@ -4956,6 +5030,7 @@ export type ResolversParentTypes = {
   CreateTokenInput: CreateTokenInput;
   CreateTokenPayload: Omit<CreateTokenPayload, 'problems' | 'token'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, token: Maybe<ResolversParentTypes['AccessToken']> };
   CreateWebhookInput: CreateWebhookInput;
+  Credit: CreditParent;
   CriticalTask: CriticalTaskParent;
   Date: Scalars['Date']['output'];
   DateTime: Scalars['DateTime']['output'];
@@ -5136,6 +5211,7 @@ export type ResolversParentTypes = {
   WebhookSecretPayload: Omit<WebhookSecretPayload, 'problems' | 'webhook'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, webhook: Maybe<ResolversParentTypes['Webhook']> };
   WithdrawPlanInput: WithdrawPlanInput;
   WithdrawPlanPayload: Omit<WithdrawPlanPayload, 'plan' | 'problems'> & { plan: Maybe<ResolversParentTypes['Plan']>, problems: ReadonlyArray<ResolversParentTypes['Problem']> };
+  WrittenText: WrittenTextParent;
 };
 
 export type AccessTokenResolvers<ContextType = Context, ParentType extends ResolversParentTypes['AccessToken'] = ResolversParentTypes['AccessToken']> = {
@@ -5313,16 +5389,21 @@ export type ChangedPlanResolvers<ContextType = Context, ParentType extends Resol
 
 export type ComponentResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Component'] = ResolversParentTypes['Component']> = {
   batch: Resolver<ResolversTypes['BatchRule'], ParentType, ContextType>;
+  credits: Resolver<ReadonlyArray<ResolversTypes['Credit']>, ParentType, ContextType>;
+  equipment: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   image: Resolver<Maybe<ResolversTypes['Image']>, ParentType, ContextType>;
+  introduction: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   keeping: Resolver<ReadonlyArray<ResolversTypes['KeepingRule']>, ParentType, ContextType>;
   lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
+  notes: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
   routes: Resolver<ReadonlyArray<ResolversTypes['Route']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
   storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType, RequireFields<ComponentStorageArgs, 'kitchen'>>;
+  tips: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   yield: Resolver<ResolversTypes['Amount'], ParentType, ContextType>;
   yieldSource: Resolver<ResolversTypes['Source'], ParentType, ContextType>;
@@ -5348,6 +5429,13 @@ export type CreateTokenPayloadResolvers<ContextType = Context, ParentType extend
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
   secret: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   token: Resolver<Maybe<ResolversTypes['AccessToken']>, ParentType, ContextType>;
+};
+
+export type CreditResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Credit'] = ResolversParentTypes['Credit']> = {
+  adapted: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
+  licence: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  url: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
 };
 
 export type CriticalTaskResolvers<ContextType = Context, ParentType extends ResolversParentTypes['CriticalTask'] = ResolversParentTypes['CriticalTask']> = {
@@ -5756,11 +5844,14 @@ export type MealResolvers<ContextType = Context, ParentType extends ResolversPar
   day: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   image: Resolver<Maybe<ResolversTypes['Image']>, ParentType, ContextType>;
+  introduction: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   lines: Resolver<ReadonlyArray<ResolversTypes['Line']>, ParentType, ContextType>;
+  notes: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   plan: Resolver<ResolversTypes['Plan'], ParentType, ContextType>;
   serves: Resolver<ResolversTypes['Float'], ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   steps: Resolver<ReadonlyArray<ResolversTypes['Step']>, ParentType, ContextType>;
+  tips: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
@@ -5907,14 +5998,19 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   checkedAgainst: Resolver<Maybe<ResolversTypes['RuleSet']>, ParentType, ContextType>;
   claims: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   components: Resolver<ReadonlyArray<ResolversTypes['Component']>, ParentType, ContextType>;
+  credits: Resolver<ReadonlyArray<ResolversTypes['Credit']>, ParentType, ContextType>;
+  currency: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  equipment: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
   foods: Resolver<ReadonlyArray<ResolversTypes['Food']>, ParentType, ContextType>;
   id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
   image: Resolver<Maybe<ResolversTypes['Image']>, ParentType, ContextType>;
+  introduction: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   licence: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   locale: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   meals: Resolver<ReadonlyArray<ResolversTypes['Meal']>, ParentType, ContextType>;
   measures: Resolver<ResolversTypes['MeasureSystem'], ParentType, ContextType>;
   newest: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
+  notes: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   promisedMinutes: Resolver<Maybe<ResolversTypes['Float']>, ParentType, ContextType>;
   publishedAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
@@ -5927,6 +6023,8 @@ export type PlanResolvers<ContextType = Context, ParentType extends ResolversPar
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   summary: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   supersededBy: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
+  tags: Resolver<ReadonlyArray<ResolversTypes['String']>, ParentType, ContextType>;
+  tips: Resolver<Maybe<ResolversTypes['WrittenText']>, ParentType, ContextType>;
   title: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   withdrawnAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   withdrawnBecause: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6014,6 +6112,7 @@ export type PublisherResolvers<ContextType = Context, ParentType extends Resolve
   name: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   region: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  website: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
   __isTypeOf?: IsTypeOfResolverFn<ParentType, ContextType>;
 };
 
@@ -6484,6 +6583,12 @@ export type WithdrawPlanPayloadResolvers<ContextType = Context, ParentType exten
   problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
 };
 
+export type WrittenTextResolvers<ContextType = Context, ParentType extends ResolversParentTypes['WrittenText'] = ResolversParentTypes['WrittenText']> = {
+  html: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  source: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  text: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
 export type Resolvers<ContextType = Context> = {
   AccessToken: AccessTokenResolvers<ContextType>;
   AccessTokenConnection: AccessTokenConnectionResolvers<ContextType>;
@@ -6511,6 +6616,7 @@ export type Resolvers<ContextType = Context> = {
   Cost: CostResolvers<ContextType>;
   CreatePreviewLinkPayload: CreatePreviewLinkPayloadResolvers<ContextType>;
   CreateTokenPayload: CreateTokenPayloadResolvers<ContextType>;
+  Credit: CreditResolvers<ContextType>;
   CriticalTask: CriticalTaskResolvers<ContextType>;
   Date: GraphQLScalarType;
   DateTime: GraphQLScalarType;
@@ -6645,5 +6751,6 @@ export type Resolvers<ContextType = Context> = {
   WebhookPayload: WebhookPayloadResolvers<ContextType>;
   WebhookSecretPayload: WebhookSecretPayloadResolvers<ContextType>;
   WithdrawPlanPayload: WithdrawPlanPayloadResolvers<ContextType>;
+  WrittenText: WrittenTextResolvers<ContextType>;
 };
 

@@ -8,5 +8,6 @@ import type { FieldsToResolve } from "./fields-to-resolve.js";
 export const publisherResolvers: FieldsToResolve<Omit<PublisherResolvers, "id">, PublisherParent> &
   Pick<PublisherResolvers, "id"> = {
   id: (publisher) => globalId({ kind: "Publisher", id: publisher.id }),
+  website: ({ website }) => website ?? null,
   image: (publisher) => imageParent(publisher.slug, publisher.image),
 };

@@ -55,6 +55,7 @@ import {
 } from "./plans/session.js";
 import { basisResolvers, storageGuidanceResolvers } from "./plans/storage-guidance.js";
 import { accessTokenResolvers, auditEntryResolvers } from "./token.js";
+import { creditResolvers, writtenTextResolvers } from "./plans/words.js";
 import { webhookDeliveryResolvers, webhookResolvers } from "./webhook.js";
 
 /** Types that are not named here are read property by property; their parents already have that shape. */
@@ -69,6 +70,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Caution: cautionResolvers,
   Change: changeResolvers,
   Component: componentResolvers,
+  Credit: creditResolvers,
   CriticalTask: criticalTaskResolvers,
   Date: dateScalar,
   DateTime: dateTimeScalar,
@@ -121,4 +123,5 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Warning: warningResolvers,
   Webhook: webhookResolvers,
   WebhookDelivery: webhookDeliveryResolvers,
+  WrittenText: writtenTextResolvers,
 };

@@ -8,6 +8,7 @@ import type { Meal, Plan } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Source } from "../../domain/model/source.js";
 import { toNumber } from "../../domain/quantity/rational.js";
+import { wordsOf, type WordsOfPlan } from "../../domain/model/writers-words.js";
 import { amountText } from "./amount-text.js";
 import { routeKindWords } from "./schemas/component-schema.js";
 import { dimensionWords, nutrientKeys, presenceWords } from "./schemas/food-schema.js";
@@ -105,6 +106,7 @@ export const componentDocumentOf = (component: Component): PlainDocument => ({
     routes: component.routes.map(routeOf),
     cautions: component.cautions,
     image: imageOf(component.image),
+    ...wordsIn(component),
   }),
   // Asked for even where there are none.
   lines: component.lines.map(lineOf),
@@ -120,6 +122,7 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
     summary: plan.summary,
     locale: plan.locale,
     region: plan.region,
+    currency: plan.currency,
     "measured-in": measureSystemWords[plan.measures],
     serves: plan.serves,
     meals: plan.meals.map(mealOf),
@@ -128,6 +131,7 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
     claims: plan.claims,
     image: imageOf(plan.image),
     licence: plan.licence,
+    ...wordsIn(plan),
   });
 
 /** The document that reads back as what this publisher says of itself. */
@@ -137,6 +141,14 @@ export const publisherDocumentOf = (slug: string, facts: PublisherFacts): PlainD
 /** As a writer names it: which picture its file was is not for documents to say. */
 const imageOf = (image: Image | null | undefined): PlainDocument | null =>
   image ? filled({ file: image.file, alt: image.alt, credit: image.credit, licence: image.licence }) : null;
+
+const wordsIn = (thing: WordsOfPlan): PlainDocument => {
+  const { credits = [], ...words } = wordsOf(thing);
+  return {
+    ...words,
+    credits: credits.map(({ adapted, ...credit }) => ({ ...credit, ...(adapted && { adapted: "yes" }) })),
+  };
+};
 
 const yesNo = (value: boolean): string => (value ? "yes" : "no");
 
@@ -256,6 +268,7 @@ const mealOf = (meal: Meal): PlainDocument => ({
     serves: meal.serves,
     steps: meal.steps.map(stepOf),
     image: imageOf(meal.image),
+    ...wordsIn(meal),
   }),
   lines: meal.lines.map(lineOf),
 });

@@ -9,6 +9,7 @@ import { readLines, stepLineIds } from "./lines/read-lines.js";
 import type { KnownItems } from "./lines/read-lines.js";
 import { readRatio } from "./read-ratio.js";
 import { readSteps } from "./read-steps.js";
+import { readWords } from "./read-words.js";
 import { readingContextOf } from "./reading-context.js";
 import type { ReadingContext } from "./reading-context.js";
 
@@ -41,6 +42,7 @@ export function readComponent(document: ComponentDocument, known: KnownItems): R
     keepsAs: document["keeps-as"],
     cautions: document.cautions,
     ...(document.image !== undefined && { image: document.image }),
+    ...readWords(document),
   }));
 }
 

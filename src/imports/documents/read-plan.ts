@@ -5,6 +5,7 @@ import type { MealDocument, PlanDocument } from "./schemas/plan-schema.js";
 import { readLines, stepLineIds } from "./lines/read-lines.js";
 import type { KnownItems } from "./lines/read-lines.js";
 import { readSteps } from "./read-steps.js";
+import { readWords } from "./read-words.js";
 import { readingContextOf } from "./reading-context.js";
 import type { ReadingContext } from "./reading-context.js";
 
@@ -26,9 +27,11 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
     kitchen: document.kitchen,
     promisedMinutes: document["promised-time"],
     ...(document.region !== null && { region: document.region }),
+    ...(document.currency !== null && { currency: document.currency }),
     claims: document.claims,
     ...(document.image !== undefined && { image: document.image }),
     ...(document.licence !== undefined && { licence: document.licence }),
+    ...readWords(document),
   }));
 }
 
@@ -51,5 +54,6 @@ function readMeal(
     serves: meal.serves ?? planServes,
     ...values,
     ...(meal.image !== undefined && { image: meal.image }),
+    ...readWords(meal),
   }));
 }

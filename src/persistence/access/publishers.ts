@@ -9,7 +9,7 @@ import { isStorable, storable } from "../sql/storable-text.js";
 
 const columns = {
   ...{ id: true, slug: true, name: true },
-  ...{ region: true, currency: true, languages: true, description: true, image: true },
+  ...{ region: true, currency: true, languages: true, description: true, website: true, image: true },
 } as const;
 
 type PublisherRow = Omit<Publisher, "image"> & { readonly image: Prisma.JsonValue };
@@ -42,8 +42,15 @@ export function publisherData({ db }: Session): Data["publishers"] {
       const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable({ name }) });
       return count > 0;
     },
-    describe: async (slug, { region, currency, languages, description, image }) => {
-      const facts = { region, currency, languages: [...languages], description, image: jsonOrNull(image) };
+    describe: async (slug, { region, currency, languages, description, website, image }) => {
+      const facts = {
+        region,
+        currency,
+        languages: [...languages],
+        description,
+        website: website ?? null,
+        image: jsonOrNull(image),
+      };
       const { count } = await db.publisher.updateMany({ where: storable({ slug }), data: storable(facts) });
       return count > 0;
     },

@@ -8,6 +8,7 @@ import type { Data, Draft, DraftWriting } from "../data.js";
 import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
 import { insertLinesAndSteps, type LinesAndSteps } from "../drafts/insert-lines-and-steps.js";
+import { wordsColumn, wordsFrom } from "../drafts/draft-words.js";
 import { fromJson, jsonOrNull, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
@@ -123,6 +124,7 @@ const columnsOf = (component: Component) => ({
   keeping: toJson(component.keeping),
   cautions: [...component.cautions],
   image: jsonOrNull(component.image),
+  words: wordsColumn(component),
 });
 
 const draftOf = (row: ComponentRow): Draft<Component> => ({
@@ -151,5 +153,6 @@ const draftOf = (row: ComponentRow): Draft<Component> => ({
     })),
     cautions: row.cautions,
     ...(row.image !== null && { image: fromJson<Image>(row.image) }),
+    ...wordsFrom(row.words),
   },
 });

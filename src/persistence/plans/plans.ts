@@ -8,6 +8,7 @@ import type { Data, Draft, DraftWriting } from "../data.js";
 import { StaleDraft } from "../errors.js";
 import type { Prisma } from "../generated/client.js";
 import { insertLinesAndSteps } from "../drafts/insert-lines-and-steps.js";
+import { wordsColumn, wordsFrom } from "../drafts/draft-words.js";
 import { fromJson, jsonOrNull, toJson } from "../sql/json-column.js";
 import { inOrder } from "../sql/keys.js";
 import { ownedName, storableNames } from "../sql/owned-name.js";
@@ -74,7 +75,7 @@ async function replaceMeals(
   const meals = given.map((meal, position) => ({ id: randomUUID(), meal, position }));
   if (meals.length === 0) return;
   await db.draftMeal.createMany({
-    data: meals.map(({ id, position, meal: { slug, title, day, at = null, serves, image } }) => ({
+    data: meals.map(({ id, position, meal: { slug, title, day, at = null, serves, image, ...meal } }) => ({
       ...key,
       id,
       position,
@@ -84,6 +85,7 @@ async function replaceMeals(
       at,
       serves,
       image: jsonOrNull(image),
+      words: wordsColumn(meal),
     })),
   });
   const { publisherId } = key;
@@ -103,9 +105,11 @@ const columnsOf = (plan: Plan) => ({
   appliances: toJson(plan.kitchen.appliances),
   promisedMinutes: plan.promisedMinutes,
   region: plan.region ?? null,
+  currency: plan.currency ?? null,
   claims: [...plan.claims],
   image: jsonOrNull(plan.image),
   licence: plan.licence ?? null,
+  words: wordsColumn(plan),
 });
 
 const draftOf = (row: PlanRow): Draft<Plan> => ({
@@ -118,7 +122,7 @@ const draftOf = (row: PlanRow): Draft<Plan> => ({
     locale: row.locale,
     measures: row.measures,
     serves: row.serves,
-    meals: row.meals.map(({ slug, title, day, at, serves, lines, steps, image }) => ({
+    meals: row.meals.map(({ slug, title, day, at, serves, lines, steps, image, words }) => ({
       slug,
       title,
       day,
@@ -127,12 +131,15 @@ const draftOf = (row: PlanRow): Draft<Plan> => ({
       lines: lines.map(lineOf),
       steps: steps.map(stepOf),
       ...(image !== null && { image: fromJson<Image>(image) }),
+      ...wordsFrom(words),
     })),
     kitchen: { cooks: row.cooks, appliances: fromJson(row.appliances) },
     promisedMinutes: row.promisedMinutes,
     ...(row.region !== null && { region: row.region }),
+    ...(row.currency !== null && { currency: row.currency }),
     claims: row.claims,
     ...(row.image !== null && { image: fromJson<Image>(row.image) }),
     ...(row.licence !== null && { licence: row.licence }),
+    ...wordsFrom(row.words),
   },
 });

@@ -47,8 +47,8 @@ export const publisherEndpoint = endpoint(
     asJson(
       describedPublisherSchema,
       "The publisher.",
-      ({ slug, name, region, currency, languages, description, image }: Publisher, { origin }) => ({
-        ...{ slug, name, region, currency, description },
+      ({ slug, name, region, currency, languages, description, website, image }: Publisher, { origin }) => ({
+        ...{ slug, name, region, currency, description, website: website ?? null },
         languages: [...languages],
         image: imageJson(origin, slug, image),
       }),
@@ -117,10 +117,10 @@ function feedOf(
     next: page.next === null ? null : feed + queryOf(page.next),
     locale: page.items[0]?.newest.locale ?? "en",
     author,
-    entries: page.items.map(({ first, newest, summary, image }) => ({
+    entries: page.items.map(({ first, newest, summary, introduction, tags, image }) => ({
       planId: first.id,
       title: newest.title,
-      summary,
+      ...{ summary, introduction, tags },
       address: origin + pageAddress(newest),
       locale: newest.locale,
       author,

@@ -49,7 +49,11 @@ export async function resolveRegion(
   );
   // A plan for another country than its publisher's is not priced in its publisher's money.
   const priced = own === null && (regions.length < 2 || regions[0]?.region === regions[1]?.region);
-  const usualCurrency = priced ? agreed(publishers.map((publisher) => publisher?.currency ?? null)) : null;
+  const currencyOf = new Map(publishers.map((publisher, at) => [slugs[at], publisher?.currency ?? null]));
+  const usualCurrency =
+    own === null
+      ? agreed(bundles.map(({ plan }) => plan.currency ?? (priced ? (currencyOf.get(plan.publisher) ?? null) : null)))
+      : null;
   return {
     ...household,
     region: regions[0]?.region ?? null,

@@ -1,4 +1,5 @@
 import type { Image } from "../../domain/model/image.js";
+import type { PlanBundle } from "../../domain/model/plan.js";
 import { ok, type Result } from "../../domain/problem.js";
 import type { Deps, Page, RevisionSummary } from "../deps.js";
 import { findPlans } from "./find-plans.js";
@@ -14,6 +15,9 @@ export interface FollowedPlan {
   readonly newest: RevisionSummary;
   readonly summary: string | null;
   readonly image: Image | null;
+  /** In CommonMark. */
+  readonly introduction: string | null;
+  readonly tags: readonly string[];
 }
 
 /** A plan that was withdrawn as a whole. */
@@ -40,6 +44,12 @@ export async function listWithdrawn(deps: Deps, publisher: string): Promise<read
   });
 }
 
+const feedWords = ({ plan }: PlanBundle): Pick<FollowedPlan, "summary" | "introduction" | "tags"> => ({
+  summary: plan.summary,
+  introduction: plan.introduction ?? null,
+  tags: plan.tags ?? [],
+});
+
 /** A page of what a publisher has published, newest first. Problems: those of `listPlans`. */
 export async function listFeed(deps: Deps, publisher: string, page: WantedPage): Promise<Result<Page<FollowedPlan>>> {
   const filter = { publisher, search: null, usesFood: null, usesComponent: null };
@@ -59,10 +69,7 @@ export async function listFeed(deps: Deps, publisher: string, page: WantedPage):
   const items = listed.value.items.map(({ cursor, item }, at) => {
     const [first, document] = [firsts[at], documents[at]];
     if (!first || !document) throw new Error(`revision ${item.id} has no first revision or no document`);
-    return {
-      cursor,
-      item: { first, newest: item, summary: document.plan.summary, image: document.plan.image ?? null },
-    };
+    return { cursor, item: { first, newest: item, image: document.plan.image ?? null, ...feedWords(document) } };
   });
   return ok({ ...listed.value, items });
 }

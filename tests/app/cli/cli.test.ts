@@ -123,6 +123,7 @@ describeOnBothDatabases("the command line and a service", (open) => {
       currency: null,
       languages: [],
       description: null,
+      website: null,
     });
     expect((await runCli(["publish", path], writer)).exit).toBe(0);
     expect((await app.deps.data.publishers.bySlugs([publisher]))[0]).toMatchObject({
@@ -134,6 +135,7 @@ describeOnBothDatabases("the command line and a service", (open) => {
       currency: null,
       languages: [],
       description: null,
+      website: null,
     });
     expect((await runCliJson(["pull", plan, "--to", to], writer)).answer.result).toMatchObject({ publisher: null });
   });

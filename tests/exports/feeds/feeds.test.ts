@@ -20,6 +20,8 @@ const entry = (facts: Partial<FeedEntry> = {}): FeedEntry => ({
   planId: "01936d2e-7a4c-7c3f-9b1a-2f60b8a4d001",
   title: "Roots & barley, four ways",
   summary: "One wet Sunday in the kitchen.",
+  introduction: null,
+  tags: [],
   address: "https://plans.example/third-gate-allotments/roots-and-barley?servings=4&region=GB",
   locale: "en-GB",
   author,

@@ -6,6 +6,7 @@ import type { KeepingRule } from "../../../src/domain/model/keeping.js";
 import type { Line, LineItem, SwapOwn } from "../../../src/domain/model/line.js";
 import type { Meal, Plan } from "../../../src/domain/model/plan.js";
 import type { PublisherFacts } from "../../../src/domain/model/publisher.js";
+import type { Credit, WritersTexts, WritersWords } from "../../../src/domain/model/writers-words.js";
 import type { Source } from "../../../src/domain/model/source.js";
 import { rationalText } from "../../../src/domain/quantity/rational.js";
 
@@ -16,6 +17,33 @@ const words = fc.oneof(
   fc.string({ unit: "grapheme", minLength: 1, maxLength: 30 }),
   fc.constantFrom("yes", "null", "1.000", "- a", "a: b", "# no", "true", "'", "~", "0x1", "2026-01-01", " ", "\n"),
 );
+/** Texts that are written as readers of YAML take them: over several lines, with blanks and marks at their ends. */
+const text = fc.constantFrom(
+  "Short.",
+  "*Two* lines\nof one paragraph",
+  "Ends with a line.\n",
+  "\n  Begins with one.\n\n- a list\n- of [links](https://plans.example/a?b=c)\n",
+  "\\# is none: a: b",
+  "two blanks  \nend a line",
+);
+const textsOf = (): fc.Arbitrary<WritersTexts> =>
+  fc.record({ introduction: text, notes: text, tips: text }, { requiredKeys: [] });
+const wordsOfWriter = (): fc.Arbitrary<WritersWords> =>
+  fc.record(
+    {
+      ...{ introduction: text, notes: text, tips: text },
+      equipment: fc.constantFrom(["a large tray"], ["string", "two cloths"]),
+      credits: fc.constantFrom<readonly Credit[]>(
+        [{ name: "An aunt" }],
+        [
+          { name: "A book", licence: "CC BY 4.0" },
+          { name: "A page", url: "https://plans.example/page", adapted: true },
+        ],
+      ),
+    },
+    { requiredKeys: [] },
+  );
+
 const maybe = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.option(value, { nil: null, freq: 2 });
 const few = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T[]> => fc.array(value, { maxLength: 3 });
 const amountNumber = fc.double({ min: 0.001, max: 9000, noNaN: true });
@@ -276,36 +304,38 @@ const withSteps = <T extends { readonly lines: Line[] }>(value: fc.Arbitrary<T>)
 export const component = (foods: readonly Food[]): fc.Arbitrary<Component> =>
   ownMeasures.chain((measures) =>
     withSteps(
-      fc.record<Unworked<Component>>({
-        slug,
-        title: words,
-        lines: lines(foods, []),
-        yield: fc.record({
-          amount: measured([...standard, ...measures.map(({ name }) => `own:${name}`)]),
-          source,
-        }),
-        batch: fc.record({
-          min: rational.map(({ text }) => text),
-          max: maybe(rational.map(({ text }) => text)),
-          increment: maybe(rational.map(({ text }) => text)),
-        }),
-        densities: few(density),
-        measures: fc.constant(measures),
-        keepsAs: maybe(slug),
-        keeping: few(keeping),
-        routes: few(
-          withSteps(
-            fc.record<Unworked<Route>>({
-              name: words,
-              kind: fc.constantFrom("MAKE" as const, "BUY" as const),
-              lines: lines(foods, []),
-              keepsAs: maybe(slug),
-              keeping: few(keeping),
-            }),
+      fc
+        .record<Unworked<Component>>({
+          slug,
+          title: words,
+          lines: lines(foods, []),
+          yield: fc.record({
+            amount: measured([...standard, ...measures.map(({ name }) => `own:${name}`)]),
+            source,
+          }),
+          batch: fc.record({
+            min: rational.map(({ text }) => text),
+            max: maybe(rational.map(({ text }) => text)),
+            increment: maybe(rational.map(({ text }) => text)),
+          }),
+          densities: few(density),
+          measures: fc.constant(measures),
+          keepsAs: maybe(slug),
+          keeping: few(keeping),
+          routes: few(
+            withSteps(
+              fc.record<Unworked<Route>>({
+                name: words,
+                kind: fc.constantFrom("MAKE" as const, "BUY" as const),
+                lines: lines(foods, []),
+                keepsAs: maybe(slug),
+                keeping: few(keeping),
+              }),
+            ),
           ),
-        ),
-        cautions: few(slug),
-      }),
+          cautions: few(slug),
+        })
+        .chain((made) => wordsOfWriter().map((said) => ({ ...made, ...said }))),
     ),
   );
 
@@ -329,7 +359,8 @@ export const plan = (foods: readonly Food[], components: readonly Component[]): 
               serves: fc.integer({ min: 1, max: 200 }),
               lines: lines(foods, components),
             })
-            .chain((meal) => fc.constantFrom(meal, { ...meal, at: "07:30" }, { ...meal, at: "21:05" })),
+            .chain((meal) => fc.constantFrom(meal, { ...meal, at: "07:30" }, { ...meal, at: "21:05" }))
+            .chain((meal) => textsOf().map((texts) => ({ ...meal, ...texts }))),
         ),
         { minLength: 1, maxLength: 3 },
       ),
@@ -340,12 +371,24 @@ export const plan = (foods: readonly Food[], components: readonly Component[]): 
       promisedMinutes: maybe(fc.integer({ min: 1, max: 600 })),
       claims: few(slug),
       region: maybe(fc.constantFrom("GB", "US-WA", "XA")),
+      currency: maybe(fc.constantFrom("XTS", "EUR")),
+      tags: fc.constantFrom([], ["one tray"], ["winter", "Zażółć"]),
+      licence: maybe(fc.constant("CC BY-SA 4.0")),
+      said: wordsOfWriter(),
     })
-    .map(({ region, ...plan }) => ({ ...plan, ...(region !== null && { region }) }));
+    .map(({ region, currency, tags, licence, said, ...plan }) => ({
+      ...plan,
+      ...(region !== null && { region }),
+      ...(currency !== null && { currency }),
+      ...(tags.length > 0 && { tags }),
+      ...(licence !== null && { licence }),
+      ...said,
+    }));
 
 export const publisherFacts: fc.Arbitrary<PublisherFacts> = fc.record({
   region: maybe(fc.constantFrom("GB", "US-WA", "XA")),
   currency: maybe(fc.constantFrom("XTS", "EUR")),
   languages: fc.uniqueArray(fc.constantFrom("en", "de-CH", "sr-Latn"), { maxLength: 3 }),
   description: maybe(words),
+  website: maybe(fc.constantFrom("https://plans.example/", "http://plans.example/a_b?c=d")),
 });

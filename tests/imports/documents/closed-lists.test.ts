@@ -80,6 +80,7 @@ const ownWords = new Set([
     "mark",
     "note",
   ],
+  ...["introduction", "notes", "tips", "equipment.*", "tags.*", "licence", "url", "website"],
   ...[
     "amount",
     "at",

@@ -10,12 +10,18 @@ describeOnBothDatabases("publishers", (open) => {
   it("keep what their own document says when they are renamed, and take back what it leaves out", async () => {
     const { publishers } = database.data;
     await publishers.save({ slug: "south-field", name: "South Field" });
-    const facts = { region: "US-WA", currency: "XTS", languages: ["en-US", "de"], description: "Of the beds." };
+    const facts = {
+      region: "US-WA",
+      currency: "XTS",
+      languages: ["en-US", "de"],
+      description: "Of the beds.",
+      website: "https://beds.example/",
+    };
     expect(await publishers.describe("south-field", facts)).toBe(true);
     await publishers.rename("south-field", "The South Field");
     const [kept] = await publishers.bySlugs(["south-field"]);
     expect(kept).toMatchObject({ name: "The South Field", ...facts });
-    const none = { region: null, currency: null, languages: [], description: null };
+    const none = { region: null, currency: null, languages: [], description: null, website: null };
     await publishers.describe("south-field", none);
     expect((await publishers.bySlugs(["south-field"]))[0]).toMatchObject(none);
     expect(await publishers.describe("nobody", facts)).toBe(false);

@@ -476,7 +476,7 @@ export type PlanDraftTextQueryVariables = Exact<{
 }>;
 
 
-export type PlanDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly publisher: { readonly region: string | null, readonly currency: string | null, readonly languages: ReadonlyArray<string>, readonly description: string | null }, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
+export type PlanDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly publisher: { readonly region: string | null, readonly currency: string | null, readonly languages: ReadonlyArray<string>, readonly description: string | null, readonly website: string | null }, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
 export type ComponentDraftTextQueryVariables = Exact<{
   publisher: string;
@@ -783,6 +783,7 @@ export const PlanDraftTextDocument = new TypedDocumentString(`
       currency
       languages
       description
+      website
     }
     document {
       text

@@ -1,5 +1,6 @@
 import type { BaseAmount } from "../../model/amount.js";
 import type { Step } from "../../model/component.js";
+import type { Credit, WordsOfPlan } from "../../model/writers-words.js";
 import { usualMealTime } from "../../model/plan.js";
 import type { Path } from "../../problem.js";
 import { presentAmount } from "../../quantity/format.js";
@@ -15,6 +16,14 @@ export type FactKind =
   | "SERVES"
   | "PROMISED_TIME"
   | "CLAIM"
+  | "CURRENCY"
+  | "INTRODUCTION"
+  | "NOTES"
+  | "TIPS"
+  | "TAG"
+  | "EQUIPMENT"
+  | "CREDIT"
+  | "LICENCE"
   | "MEAL"
   | "DAY"
   | "MEAL_TIME"
@@ -59,13 +68,16 @@ export function planFacts(computed: ComputedPlan): readonly PlanFact[] {
 }
 
 function head({ scaled: { bundle } }: ComputedPlan): readonly PlanFact[] {
-  const { title, summary, serves, promisedMinutes, claims } = bundle.plan;
+  const { title, summary, serves, promisedMinutes, claims, currency, licence } = bundle.plan;
   return [
     fact("TITLE", ["title"], title),
     fact("SERVES", ["serves"], serves),
     ...(summary === null ? [] : [fact("SUMMARY", ["summary"], summary)]),
     ...(promisedMinutes === null ? [] : [fact("PROMISED_TIME", ["promised-time"], promisedMinutes)]),
     ...claims.map((claim) => fact("CLAIM", ["claims", claim], claim)),
+    ...(currency === undefined ? [] : [fact("CURRENCY", ["currency"], currency)]),
+    ...(licence === undefined ? [] : [fact("LICENCE", ["licence"], licence)]),
+    ...wordFacts(bundle.plan, []),
   ];
 }
 
@@ -78,6 +90,7 @@ const meals = ({ scaled }: ComputedPlan): readonly PlanFact[] =>
       fact("MEAL_TIME", [...path, "at"], meal.at ?? usualMealTime),
       ...lineFacts(lines, path, scaled),
       ...stepFacts(meal.steps, path),
+      ...wordFacts(meal, path),
     ];
   });
 
@@ -89,8 +102,31 @@ const components = ({ scaled }: ComputedPlan): readonly PlanFact[] =>
       fact("BATCHES", [...path, "batches"], Number(batches.toFixed(3)), exactNumber(batches)),
       ...lineFacts(lines, path, scaled),
       ...stepFacts(route?.steps ?? component.steps, path),
+      ...wordFacts(component, path),
     ];
   });
+
+/** Letters of a text that are shown of what changed in it. */
+const mostShown = 300;
+
+const cut = (text: string): string => (text.length > mostShown ? `${text.slice(0, mostShown)}…` : text);
+
+function wordFacts(words: WordsOfPlan, owner: Path): readonly PlanFact[] {
+  const texts = [
+    ["INTRODUCTION", "introduction", words.introduction],
+    ["NOTES", "notes", words.notes],
+    ["TIPS", "tips", words.tips],
+  ] as const;
+  return [
+    ...texts.flatMap(([kind, key, text]) => (text === undefined ? [] : [fact(kind, [...owner, key], cut(text), text)])),
+    ...(words.tags ?? []).map((tag) => fact("TAG", [...owner, "tags", tag], tag)),
+    ...(words.equipment ?? []).map((each, at) => fact("EQUIPMENT", [...owner, "equipment", at], each)),
+    ...(words.credits ?? []).map((credit, at) => fact("CREDIT", [...owner, "credits", at], creditWords(credit))),
+  ];
+}
+
+const creditWords = ({ name, url, licence, adapted }: Credit): string =>
+  [name, url, licence, adapted === true ? "adapted" : undefined].filter((each) => each !== undefined).join(", ");
 
 function lineFacts(lines: readonly ScaledLine[], owner: Path, { bundle }: ScaledPlan): readonly PlanFact[] {
   const { foods, components: made } = lineContext(bundle);

@@ -5,6 +5,7 @@ import { componentText } from "../../words/component-text.js";
 import { heading, listOf, paragraph, plain, section, text, type Block } from "../document.js";
 import { lineText } from "../../words/line-text.js";
 import type { NameBook } from "../../words/name-book.js";
+import { creditsBlocks, equipmentBlocks, introductionBlocks, notesBlocks } from "./words-section.js";
 import { stepLines } from "./meals-section.js";
 
 /** What is made in the session: how much of each component, from what, how. */
@@ -16,10 +17,12 @@ export function* makeAheadSectionInSlices(
   for (const made of scaled.components) {
     yield;
     blocks.push(heading(3, made.component.title), paragraph([text(componentText(made, book))]));
+    blocks.push(...introductionBlocks(made.component));
     if (made.batches === 0) continue;
     const lines = made.lines.map((line) => plain(lineText(line, book)));
     const steps = resolvedSteps(made).map((step) => stepLines(step, made, book));
-    blocks.push(...listOf("ITEMS", lines), ...listOf("STEPS", steps));
+    blocks.push(...equipmentBlocks(made.component, book.words), ...listOf("ITEMS", lines), ...listOf("STEPS", steps));
+    blocks.push(...notesBlocks(made.component, book.words), ...creditsBlocks(made.component, book.words));
   }
   return section(2, book.words.makeAhead, blocks);
 }

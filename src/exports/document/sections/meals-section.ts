@@ -10,6 +10,7 @@ import { lineText } from "../../words/line-text.js";
 import type { SessionStep, SessionWork } from "../../../domain/prep-session/session.js";
 import { stepTime } from "../../words/step-time.js";
 import type { NameBook } from "../../words/name-book.js";
+import { introductionBlocks, notesBlocks } from "./words-section.js";
 import type { MealTime } from "../../../domain/storage/keeping-window.js";
 
 /** What is eaten on which day: lines and finishing steps of every meal, scaled for the reader. */
@@ -23,11 +24,13 @@ export function* mealsSectionInSlices({ scaled, household }: PlanAnswer, book: N
     blocks.push(
       heading(3, meal.title),
       paragraph([text(mealTime(meal, sessionDay, book))]),
+      ...introductionBlocks(meal),
       ...listOf(
         "ITEMS",
         lines.map((line) => plain(lineText(line, book))),
       ),
       ...listOf("STEPS", steps),
+      ...notesBlocks(meal, book.words),
     );
   }
   return section(2, book.words.meals, blocks);

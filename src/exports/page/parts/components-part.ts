@@ -3,6 +3,7 @@ import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { batchesText } from "../../words/component-text.js";
 import { stepTime } from "../../words/step-time.js";
+import { equipmentMarkup, introductionMarkup, notesMarkup } from "./words-part.js";
 import { lineParts } from "./line-parts.js";
 import { markup, type Content } from "../markup.js";
 import { folded, lineMarkup, part, type PlanView } from "../plan-view.js";
@@ -39,9 +40,12 @@ function componentMarkup(scaled: ScaledComponent, view: PlanView): Content {
   return markup`<article class="packet">
 <h3>${component.title}</h3>
 ${route !== null && markup`<p class="aside">${route.kind === "BUY" ? "Bought" : "Made another way"}: ${route.name}</p>`}
+${introductionMarkup(component)}
 <dl class="tally">${facts.map(([term, value]) => markup`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
 ${!nothing && markup`<ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>`}
+${!nothing && equipmentMarkup(component, book.words)}
 ${!nothing && steps(scaled)}
+${!nothing && notesMarkup(component, book.words)}
 </article>`;
 }
 

@@ -1,6 +1,7 @@
 import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedMealSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { stepTime } from "../../words/step-time.js";
+import { introductionMarkup, notesMarkup } from "./words-part.js";
 import { lineParts } from "./line-parts.js";
 import { picturePart } from "./picture-part.js";
 import { markup, type Content } from "../markup.js";
@@ -25,6 +26,7 @@ function mealMarkup(scaled: ScaledMeal, { answer, book }: PlanView): Content {
 <h3>${meal.title}</h3>
 ${picturePart({ image: meal.image, publisher: answer.publication.publisher.slug, sizes: "(min-width: 44rem) 20rem, 100vw" })}
 ${late && markup`<p class="flag">Something in it does not keep this long: see <a href="#keeps">what to do</a>.</p>`}
+${introductionMarkup(meal)}
 <ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>
 ${
   meal.steps.length > 0 &&
@@ -33,5 +35,6 @@ ${
     return markup`<li>${step.text}${time !== null && markup` <span class="quiet time">${time}</span>`}</li>`;
   })}</ol>`
 }
+${notesMarkup(meal, book.words)}
 </li>`;
 }

@@ -8,11 +8,15 @@ import type { ComponentParent, RouteParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { mealParent } from "../make-parents.js";
+import { textResolvers } from "./words.js";
 import { guidanceOfComponent } from "./storage-guidance.js";
 
 export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentParent> = {
   id: ({ frozen, slug }) => globalId({ kind: "Component", revision: frozen.published.id, slug }),
   image: ({ frozen, image }) => imageParent(frozen.published.publisher, image),
+  ...textResolvers,
+  equipment: ({ equipment = [] }) => equipment,
+  credits: ({ credits = [] }) => credits,
   plan: ({ frozen }) => frozen.published,
   lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
   yield: (component) => showWritten(component.yield.amount, component, writersShow(component.frozen.bundle.plan)),

@@ -5,12 +5,14 @@ import { globalId } from "../../global-id.js";
 import type { MealParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { textResolvers } from "./words.js";
 import { componentParent } from "../make-parents.js";
 
 export const mealResolvers: FieldsToResolve<MealResolvers, MealParent> = {
   id: ({ frozen, slug }) => globalId({ kind: "Meal", revision: frozen.published.id, slug }),
   at: mealTime,
   image: ({ frozen, image }) => imageParent(frozen.published.publisher, image),
+  ...textResolvers,
   plan: ({ frozen }) => frozen.published,
   lines: ({ frozen, lines }) => lines.map((line) => ({ ...line, frozen })),
   components: ({ frozen, lines }) => {

@@ -33,9 +33,16 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
   measures: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.measures,
   promisedMinutes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.promisedMinutes,
   region: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.region ?? null,
+  currency: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.currency ?? null,
+  introduction: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.introduction ?? null,
+  notes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.notes ?? null,
+  tips: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.tips ?? null,
+  equipment: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.equipment ?? [],
+  credits: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.credits ?? [],
+  licence: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.licence ?? null,
+  tags: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.tags ?? [],
   claims: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.claims,
   image: async (plan, _, { loaders }) => imageParent(plan.publisher, (await loaders.frozen(plan)).bundle.plan.image),
-  licence: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.licence ?? null,
   meals: async (plan, _, { loaders }) => {
     const frozen = await loaders.frozen(plan);
     return frozen.bundle.plan.meals.toSorted((a, b) => a.day - b.day).map((meal) => mealParent(frozen, meal));

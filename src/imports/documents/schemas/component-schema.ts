@@ -12,6 +12,7 @@ import {
   sourceSchema,
   sourcesSchema,
 } from "./shared-schemas.js";
+import { wordKeys } from "./writing-schema.js";
 import { wordSchema } from "./word-schema.js";
 
 export const routeKindWords = { MAKE: "make", BUY: "buy" } satisfies Record<Route["kind"], string>;
@@ -55,6 +56,7 @@ export const componentSchema = z.strictObject({
   routes: listSchema(routeSchema).default([]),
   cautions: listSchema(codeSchema("caution")).default([]),
   image: imageSchema.optional(),
+  ...wordKeys,
 });
 
 export type ComponentDocument = z.output<typeof componentSchema>;

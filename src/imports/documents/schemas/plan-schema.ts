@@ -3,6 +3,7 @@ import { codeSchema } from "./code-schema.js";
 import { imageSchema, licenceSchema } from "./image-schema.js";
 import { linesSchema, stepsSchema } from "./line-schema.js";
 import {
+  currencySchema,
   hourSchema,
   listSchema,
   localeSchema,
@@ -14,6 +15,7 @@ import {
   textSchema,
   wholeNumberSchema,
 } from "./scalar-schemas.js";
+import { planWordKeys, textKeys } from "./writing-schema.js";
 import { measuredInSchema } from "./shared-schemas.js";
 
 const mealSchema = z.strictObject({
@@ -25,6 +27,7 @@ const mealSchema = z.strictObject({
   lines: linesSchema,
   steps: stepsSchema,
   image: imageSchema.optional(),
+  ...textKeys,
 });
 
 /** A plan: meals, their days, and the kitchen that the session assumes. */
@@ -37,6 +40,7 @@ export const planSchema = z.strictObject({
   summary: textSchema.nullable().default(null),
   locale: localeSchema,
   region: regionSchema.nullable().default(null),
+  currency: currencySchema.nullable().default(null),
   "measured-in": measuredInSchema,
   serves: wholeNumberSchema(1, 10_000),
   meals: listSchema(mealSchema).min(1),
@@ -50,6 +54,7 @@ export const planSchema = z.strictObject({
   claims: listSchema(codeSchema("diet")).default([]),
   image: imageSchema.optional(),
   licence: licenceSchema.optional(),
+  ...planWordKeys,
 });
 
 export type PlanDocument = z.output<typeof planSchema>;

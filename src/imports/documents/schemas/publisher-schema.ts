@@ -9,6 +9,7 @@ import {
   slugSchema,
   textSchema,
 } from "./scalar-schemas.js";
+import { webAddressOrNull } from "./writing-schema.js";
 
 /** What a publisher says of itself. Its slug, its name and how much it may do are the operator's. */
 export const publisherSchema = z.strictObject({
@@ -20,6 +21,7 @@ export const publisherSchema = z.strictObject({
   languages: listSchema(localeSchema).default([]),
   description: textSchema.nullable().default(null),
   image: imageSchema.nullable().default(null),
+  website: webAddressOrNull,
 });
 
 export type PublisherDocument = z.output<typeof publisherSchema>;

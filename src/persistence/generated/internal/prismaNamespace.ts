@@ -3670,7 +3670,8 @@ export const PublisherScalarFieldEnum = {
   currency: 'currency',
   languages: 'languages',
   description: 'description',
-  image: 'image'
+  image: 'image',
+  website: 'website'
 } as const
 
 export type PublisherScalarFieldEnum = (typeof PublisherScalarFieldEnum)[keyof typeof PublisherScalarFieldEnum]
@@ -3894,6 +3895,7 @@ export const ComponentDraftScalarFieldEnum = {
   keeping: 'keeping',
   cautions: 'cautions',
   image: 'image',
+  words: 'words',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -3977,9 +3979,11 @@ export const PlanDraftScalarFieldEnum = {
   appliances: 'appliances',
   promisedMinutes: 'promisedMinutes',
   region: 'region',
+  currency: 'currency',
   claims: 'claims',
   image: 'image',
   licence: 'licence',
+  words: 'words',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -4026,7 +4030,8 @@ export const DraftMealScalarFieldEnum = {
   day: 'day',
   at: 'at',
   serves: 'serves',
-  image: 'image'
+  image: 'image',
+  words: 'words'
 } as const
 
 export type DraftMealScalarFieldEnum = (typeof DraftMealScalarFieldEnum)[keyof typeof DraftMealScalarFieldEnum]

@@ -118,7 +118,8 @@ export const PublisherScalarFieldEnum = {
   currency: 'currency',
   languages: 'languages',
   description: 'description',
-  image: 'image'
+  image: 'image',
+  website: 'website'
 } as const
 
 export type PublisherScalarFieldEnum = (typeof PublisherScalarFieldEnum)[keyof typeof PublisherScalarFieldEnum]
@@ -342,6 +343,7 @@ export const ComponentDraftScalarFieldEnum = {
   keeping: 'keeping',
   cautions: 'cautions',
   image: 'image',
+  words: 'words',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -425,9 +427,11 @@ export const PlanDraftScalarFieldEnum = {
   appliances: 'appliances',
   promisedMinutes: 'promisedMinutes',
   region: 'region',
+  currency: 'currency',
   claims: 'claims',
   image: 'image',
   licence: 'licence',
+  words: 'words',
   version: 'version',
   updatedAt: 'updatedAt',
   documentText: 'documentText',
@@ -474,7 +478,8 @@ export const DraftMealScalarFieldEnum = {
   day: 'day',
   at: 'at',
   serves: 'serves',
-  image: 'image'
+  image: 'image',
+  words: 'words'
 } as const
 
 export type DraftMealScalarFieldEnum = (typeof DraftMealScalarFieldEnum)[keyof typeof DraftMealScalarFieldEnum]

@@ -97,6 +97,7 @@ export type ComponentDraftCountAggregateOutputType = {
   keeping: number
   cautions: number
   image: number
+  words: number
   version: number
   updatedAt: number
   documentText: number
@@ -181,6 +182,7 @@ export type ComponentDraftCountAggregateInputType = {
   keeping?: true
   cautions?: true
   image?: true
+  words?: true
   version?: true
   updatedAt?: true
   documentText?: true
@@ -296,6 +298,7 @@ export type ComponentDraftGroupByOutputType = {
   keeping: runtime.JsonValue
   cautions: string[]
   image: runtime.JsonValue | null
+  words: runtime.JsonValue | null
   version: number
   updatedAt: Date
   documentText: string | null
@@ -347,6 +350,7 @@ export type ComponentDraftWhereInput = {
   keeping?: Prisma.JsonFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
   image?: Prisma.JsonNullableFilter<"ComponentDraft">
+  words?: Prisma.JsonNullableFilter<"ComponentDraft">
   version?: Prisma.IntFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
@@ -379,6 +383,7 @@ export type ComponentDraftOrderByWithRelationInput = {
   keeping?: Prisma.SortOrder
   cautions?: Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
+  words?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -416,6 +421,7 @@ export type ComponentDraftWhereUniqueInput = Prisma.AtLeast<{
   keeping?: Prisma.JsonFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
   image?: Prisma.JsonNullableFilter<"ComponentDraft">
+  words?: Prisma.JsonNullableFilter<"ComponentDraft">
   version?: Prisma.IntFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
@@ -448,6 +454,7 @@ export type ComponentDraftOrderByWithAggregationInput = {
   keeping?: Prisma.SortOrder
   cautions?: Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
+  words?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -484,6 +491,7 @@ export type ComponentDraftScalarWhereWithAggregatesInput = {
   keeping?: Prisma.JsonWithAggregatesFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
   image?: Prisma.JsonNullableWithAggregatesFilter<"ComponentDraft">
+  words?: Prisma.JsonNullableWithAggregatesFilter<"ComponentDraft">
   version?: Prisma.IntWithAggregatesFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeWithAggregatesFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableWithAggregatesFilter<"ComponentDraft"> | string | null
@@ -511,6 +519,7 @@ export type ComponentDraftCreateInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -543,6 +552,7 @@ export type ComponentDraftUncheckedCreateInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -573,6 +583,7 @@ export type ComponentDraftUpdateInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -605,6 +616,7 @@ export type ComponentDraftUncheckedUpdateInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -636,6 +648,7 @@ export type ComponentDraftCreateManyInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -663,6 +676,7 @@ export type ComponentDraftUpdateManyMutationInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -691,6 +705,7 @@ export type ComponentDraftUncheckedUpdateManyInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -739,6 +754,7 @@ export type ComponentDraftCountOrderByAggregateInput = {
   keeping?: Prisma.SortOrder
   cautions?: Prisma.SortOrder
   image?: Prisma.SortOrder
+  words?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrder
@@ -931,6 +947,7 @@ export type ComponentDraftCreateWithoutPublisherInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -961,6 +978,7 @@ export type ComponentDraftUncheckedCreateWithoutPublisherInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1021,6 +1039,7 @@ export type ComponentDraftScalarWhereInput = {
   keeping?: Prisma.JsonFilter<"ComponentDraft">
   cautions?: Prisma.StringNullableListFilter<"ComponentDraft">
   image?: Prisma.JsonNullableFilter<"ComponentDraft">
+  words?: Prisma.JsonNullableFilter<"ComponentDraft">
   version?: Prisma.IntFilter<"ComponentDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"ComponentDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"ComponentDraft"> | string | null
@@ -1048,6 +1067,7 @@ export type ComponentDraftCreateWithoutRoutesInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1079,6 +1099,7 @@ export type ComponentDraftUncheckedCreateWithoutRoutesInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1124,6 +1145,7 @@ export type ComponentDraftUpdateWithoutRoutesInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1155,6 +1177,7 @@ export type ComponentDraftUncheckedUpdateWithoutRoutesInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1184,6 +1207,7 @@ export type ComponentDraftCreateWithoutLinesInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1215,6 +1239,7 @@ export type ComponentDraftUncheckedCreateWithoutLinesInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1260,6 +1285,7 @@ export type ComponentDraftUpdateWithoutLinesInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1291,6 +1317,7 @@ export type ComponentDraftUncheckedUpdateWithoutLinesInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1320,6 +1347,7 @@ export type ComponentDraftCreateWithoutStepsInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1351,6 +1379,7 @@ export type ComponentDraftUncheckedCreateWithoutStepsInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1396,6 +1425,7 @@ export type ComponentDraftUpdateWithoutStepsInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1427,6 +1457,7 @@ export type ComponentDraftUncheckedUpdateWithoutStepsInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1456,6 +1487,7 @@ export type ComponentDraftCreateManyPublisherInput = {
   keeping: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftCreatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -1483,6 +1515,7 @@ export type ComponentDraftUpdateWithoutPublisherInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1513,6 +1546,7 @@ export type ComponentDraftUncheckedUpdateWithoutPublisherInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1543,6 +1577,7 @@ export type ComponentDraftUncheckedUpdateManyWithoutPublisherInput = {
   keeping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   cautions?: Prisma.ComponentDraftUpdatecautionsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1620,6 +1655,7 @@ export type ComponentDraftSelect<ExtArgs extends runtime.Types.Extensions.Intern
   keeping?: boolean
   cautions?: boolean
   image?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1653,6 +1689,7 @@ export type ComponentDraftSelectCreateManyAndReturn<ExtArgs extends runtime.Type
   keeping?: boolean
   cautions?: boolean
   image?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1682,6 +1719,7 @@ export type ComponentDraftSelectUpdateManyAndReturn<ExtArgs extends runtime.Type
   keeping?: boolean
   cautions?: boolean
   image?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1711,6 +1749,7 @@ export type ComponentDraftSelectScalar = {
   keeping?: boolean
   cautions?: boolean
   image?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1719,7 +1758,7 @@ export type ComponentDraftSelectScalar = {
   updatedBy?: boolean
 }
 
-export type ComponentDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "slug" | "title" | "yieldLow" | "yieldHigh" | "yieldUnit" | "yieldSourceKind" | "yieldSourceTitle" | "yieldSourceSection" | "batchMin" | "batchMax" | "batchIncrement" | "densities" | "measures" | "keepsAs" | "keeping" | "cautions" | "image" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["componentDraft"]>
+export type ComponentDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "slug" | "title" | "yieldLow" | "yieldHigh" | "yieldUnit" | "yieldSourceKind" | "yieldSourceTitle" | "yieldSourceSection" | "batchMin" | "batchMax" | "batchIncrement" | "densities" | "measures" | "keepsAs" | "keeping" | "cautions" | "image" | "words" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["componentDraft"]>
 export type ComponentDraftInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   publisher?: boolean | Prisma.PublisherDefaultArgs<ExtArgs>
   lines?: boolean | Prisma.ComponentDraft$linesArgs<ExtArgs>
@@ -1765,6 +1804,10 @@ export type $ComponentDraftPayload<ExtArgs extends runtime.Types.Extensions.Inte
      * As its document names it: file, alt, credit, licence.
      */
     image: runtime.JsonValue | null
+    /**
+     * What its writer says beside how it is made, in the shape of the domain; null: nothing.
+     */
+    words: runtime.JsonValue | null
     version: number
     updatedAt: Date
     /**
@@ -2226,6 +2269,7 @@ export interface ComponentDraftFieldRefs {
   readonly keeping: Prisma.FieldRef<"ComponentDraft", 'Json'>
   readonly cautions: Prisma.FieldRef<"ComponentDraft", 'String[]'>
   readonly image: Prisma.FieldRef<"ComponentDraft", 'Json'>
+  readonly words: Prisma.FieldRef<"ComponentDraft", 'Json'>
   readonly version: Prisma.FieldRef<"ComponentDraft", 'Int'>
   readonly updatedAt: Prisma.FieldRef<"ComponentDraft", 'DateTime'>
   readonly documentText: Prisma.FieldRef<"ComponentDraft", 'String'>

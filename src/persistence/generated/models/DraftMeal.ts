@@ -70,6 +70,7 @@ export type DraftMealCountAggregateOutputType = {
   at: number
   serves: number
   image: number
+  words: number
   _all: number
 }
 
@@ -121,6 +122,7 @@ export type DraftMealCountAggregateInputType = {
   at?: true
   serves?: true
   image?: true
+  words?: true
   _all?: true
 }
 
@@ -221,6 +223,7 @@ export type DraftMealGroupByOutputType = {
   at: string | null
   serves: number
   image: runtime.JsonValue | null
+  words: runtime.JsonValue | null
   _count: DraftMealCountAggregateOutputType | null
   _avg: DraftMealAvgAggregateOutputType | null
   _sum: DraftMealSumAggregateOutputType | null
@@ -257,6 +260,7 @@ export type DraftMealWhereInput = {
   at?: Prisma.StringNullableFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntFilter<"DraftMeal"> | number
   image?: Prisma.JsonNullableFilter<"DraftMeal">
+  words?: Prisma.JsonNullableFilter<"DraftMeal">
   draft?: Prisma.XOR<Prisma.PlanDraftScalarRelationFilter, Prisma.PlanDraftWhereInput>
   lines?: Prisma.DraftLineListRelationFilter
   steps?: Prisma.DraftStepListRelationFilter
@@ -273,6 +277,7 @@ export type DraftMealOrderByWithRelationInput = {
   at?: Prisma.SortOrderInput | Prisma.SortOrder
   serves?: Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
+  words?: Prisma.SortOrderInput | Prisma.SortOrder
   draft?: Prisma.PlanDraftOrderByWithRelationInput
   lines?: Prisma.DraftLineOrderByRelationAggregateInput
   steps?: Prisma.DraftStepOrderByRelationAggregateInput
@@ -294,6 +299,7 @@ export type DraftMealWhereUniqueInput = Prisma.AtLeast<{
   at?: Prisma.StringNullableFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntFilter<"DraftMeal"> | number
   image?: Prisma.JsonNullableFilter<"DraftMeal">
+  words?: Prisma.JsonNullableFilter<"DraftMeal">
   draft?: Prisma.XOR<Prisma.PlanDraftScalarRelationFilter, Prisma.PlanDraftWhereInput>
   lines?: Prisma.DraftLineListRelationFilter
   steps?: Prisma.DraftStepListRelationFilter
@@ -310,6 +316,7 @@ export type DraftMealOrderByWithAggregationInput = {
   at?: Prisma.SortOrderInput | Prisma.SortOrder
   serves?: Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
+  words?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.DraftMealCountOrderByAggregateInput
   _avg?: Prisma.DraftMealAvgOrderByAggregateInput
   _max?: Prisma.DraftMealMaxOrderByAggregateInput
@@ -331,6 +338,7 @@ export type DraftMealScalarWhereWithAggregatesInput = {
   at?: Prisma.StringNullableWithAggregatesFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntWithAggregatesFilter<"DraftMeal"> | number
   image?: Prisma.JsonNullableWithAggregatesFilter<"DraftMeal">
+  words?: Prisma.JsonNullableWithAggregatesFilter<"DraftMeal">
 }
 
 export type DraftMealCreateInput = {
@@ -342,6 +350,7 @@ export type DraftMealCreateInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft: Prisma.PlanDraftCreateNestedOneWithoutMealsInput
   lines?: Prisma.DraftLineCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepCreateNestedManyWithoutOfMealInput
@@ -358,6 +367,7 @@ export type DraftMealUncheckedCreateInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepUncheckedCreateNestedManyWithoutOfMealInput
 }
@@ -371,6 +381,7 @@ export type DraftMealUpdateInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft?: Prisma.PlanDraftUpdateOneRequiredWithoutMealsNestedInput
   lines?: Prisma.DraftLineUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUpdateManyWithoutOfMealNestedInput
@@ -387,6 +398,7 @@ export type DraftMealUncheckedUpdateInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUncheckedUpdateManyWithoutOfMealNestedInput
 }
@@ -402,6 +414,7 @@ export type DraftMealCreateManyInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealUpdateManyMutationInput = {
@@ -413,6 +426,7 @@ export type DraftMealUpdateManyMutationInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealUncheckedUpdateManyInput = {
@@ -426,6 +440,7 @@ export type DraftMealUncheckedUpdateManyInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealListRelationFilter = {
@@ -460,6 +475,7 @@ export type DraftMealCountOrderByAggregateInput = {
   at?: Prisma.SortOrder
   serves?: Prisma.SortOrder
   image?: Prisma.SortOrder
+  words?: Prisma.SortOrder
 }
 
 export type DraftMealAvgOrderByAggregateInput = {
@@ -586,6 +602,7 @@ export type DraftMealCreateWithoutDraftInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepCreateNestedManyWithoutOfMealInput
 }
@@ -599,6 +616,7 @@ export type DraftMealUncheckedCreateWithoutDraftInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedCreateNestedManyWithoutOfMealInput
   steps?: Prisma.DraftStepUncheckedCreateNestedManyWithoutOfMealInput
 }
@@ -643,6 +661,7 @@ export type DraftMealScalarWhereInput = {
   at?: Prisma.StringNullableFilter<"DraftMeal"> | string | null
   serves?: Prisma.IntFilter<"DraftMeal"> | number
   image?: Prisma.JsonNullableFilter<"DraftMeal">
+  words?: Prisma.JsonNullableFilter<"DraftMeal">
 }
 
 export type DraftMealCreateWithoutLinesInput = {
@@ -654,6 +673,7 @@ export type DraftMealCreateWithoutLinesInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft: Prisma.PlanDraftCreateNestedOneWithoutMealsInput
   steps?: Prisma.DraftStepCreateNestedManyWithoutOfMealInput
 }
@@ -669,6 +689,7 @@ export type DraftMealUncheckedCreateWithoutLinesInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   steps?: Prisma.DraftStepUncheckedCreateNestedManyWithoutOfMealInput
 }
 
@@ -697,6 +718,7 @@ export type DraftMealUpdateWithoutLinesInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft?: Prisma.PlanDraftUpdateOneRequiredWithoutMealsNestedInput
   steps?: Prisma.DraftStepUpdateManyWithoutOfMealNestedInput
 }
@@ -712,6 +734,7 @@ export type DraftMealUncheckedUpdateWithoutLinesInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   steps?: Prisma.DraftStepUncheckedUpdateManyWithoutOfMealNestedInput
 }
 
@@ -724,6 +747,7 @@ export type DraftMealCreateWithoutStepsInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft: Prisma.PlanDraftCreateNestedOneWithoutMealsInput
   lines?: Prisma.DraftLineCreateNestedManyWithoutOfMealInput
 }
@@ -739,6 +763,7 @@ export type DraftMealUncheckedCreateWithoutStepsInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedCreateNestedManyWithoutOfMealInput
 }
 
@@ -767,6 +792,7 @@ export type DraftMealUpdateWithoutStepsInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   draft?: Prisma.PlanDraftUpdateOneRequiredWithoutMealsNestedInput
   lines?: Prisma.DraftLineUpdateManyWithoutOfMealNestedInput
 }
@@ -782,6 +808,7 @@ export type DraftMealUncheckedUpdateWithoutStepsInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedUpdateManyWithoutOfMealNestedInput
 }
 
@@ -794,6 +821,7 @@ export type DraftMealCreateManyDraftInput = {
   at?: string | null
   serves: number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type DraftMealUpdateWithoutDraftInput = {
@@ -805,6 +833,7 @@ export type DraftMealUpdateWithoutDraftInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUpdateManyWithoutOfMealNestedInput
 }
@@ -818,6 +847,7 @@ export type DraftMealUncheckedUpdateWithoutDraftInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   lines?: Prisma.DraftLineUncheckedUpdateManyWithoutOfMealNestedInput
   steps?: Prisma.DraftStepUncheckedUpdateManyWithoutOfMealNestedInput
 }
@@ -831,6 +861,7 @@ export type DraftMealUncheckedUpdateManyWithoutDraftInput = {
   at?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   serves?: Prisma.IntFieldUpdateOperationsInput | number
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 
@@ -884,6 +915,7 @@ export type DraftMealSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   at?: boolean
   serves?: boolean
   image?: boolean
+  words?: boolean
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
   lines?: boolean | Prisma.DraftMeal$linesArgs<ExtArgs>
   steps?: boolean | Prisma.DraftMeal$stepsArgs<ExtArgs>
@@ -901,6 +933,7 @@ export type DraftMealSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   at?: boolean
   serves?: boolean
   image?: boolean
+  words?: boolean
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["draftMeal"]>
 
@@ -915,6 +948,7 @@ export type DraftMealSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   at?: boolean
   serves?: boolean
   image?: boolean
+  words?: boolean
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["draftMeal"]>
 
@@ -929,9 +963,10 @@ export type DraftMealSelectScalar = {
   at?: boolean
   serves?: boolean
   image?: boolean
+  words?: boolean
 }
 
-export type DraftMealOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "planId" | "position" | "slug" | "title" | "day" | "at" | "serves" | "image", ExtArgs["result"]["draftMeal"]>
+export type DraftMealOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "planId" | "position" | "slug" | "title" | "day" | "at" | "serves" | "image" | "words", ExtArgs["result"]["draftMeal"]>
 export type DraftMealInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   draft?: boolean | Prisma.PlanDraftDefaultArgs<ExtArgs>
   lines?: boolean | Prisma.DraftMeal$linesArgs<ExtArgs>
@@ -969,6 +1004,10 @@ export type $DraftMealPayload<ExtArgs extends runtime.Types.Extensions.InternalA
      * As its document names it: file, alt, credit, licence.
      */
     image: runtime.JsonValue | null
+    /**
+     * What its writer says beside how it is made, in the shape of the domain; null: nothing.
+     */
+    words: runtime.JsonValue | null
   }, ExtArgs["result"]["draftMeal"]>
   composites: {}
 }
@@ -1405,6 +1444,7 @@ export interface DraftMealFieldRefs {
   readonly at: Prisma.FieldRef<"DraftMeal", 'String'>
   readonly serves: Prisma.FieldRef<"DraftMeal", 'Int'>
   readonly image: Prisma.FieldRef<"DraftMeal", 'Json'>
+  readonly words: Prisma.FieldRef<"DraftMeal", 'Json'>
 }
     
 

@@ -48,6 +48,7 @@ export type PlanDraftMinAggregateOutputType = {
   cooks: number | null
   promisedMinutes: number | null
   region: string | null
+  currency: string | null
   licence: string | null
   version: number | null
   updatedAt: Date | null
@@ -68,6 +69,7 @@ export type PlanDraftMaxAggregateOutputType = {
   cooks: number | null
   promisedMinutes: number | null
   region: string | null
+  currency: string | null
   licence: string | null
   version: number | null
   updatedAt: Date | null
@@ -89,9 +91,11 @@ export type PlanDraftCountAggregateOutputType = {
   appliances: number
   promisedMinutes: number
   region: number
+  currency: number
   claims: number
   image: number
   licence: number
+  words: number
   version: number
   updatedAt: number
   documentText: number
@@ -127,6 +131,7 @@ export type PlanDraftMinAggregateInputType = {
   cooks?: true
   promisedMinutes?: true
   region?: true
+  currency?: true
   licence?: true
   version?: true
   updatedAt?: true
@@ -147,6 +152,7 @@ export type PlanDraftMaxAggregateInputType = {
   cooks?: true
   promisedMinutes?: true
   region?: true
+  currency?: true
   licence?: true
   version?: true
   updatedAt?: true
@@ -168,9 +174,11 @@ export type PlanDraftCountAggregateInputType = {
   appliances?: true
   promisedMinutes?: true
   region?: true
+  currency?: true
   claims?: true
   image?: true
   licence?: true
+  words?: true
   version?: true
   updatedAt?: true
   documentText?: true
@@ -278,9 +286,11 @@ export type PlanDraftGroupByOutputType = {
   appliances: runtime.JsonValue
   promisedMinutes: number | null
   region: string | null
+  currency: string | null
   claims: string[]
   image: runtime.JsonValue | null
   licence: string | null
+  words: runtime.JsonValue | null
   version: number
   updatedAt: Date
   documentText: string | null
@@ -324,9 +334,11 @@ export type PlanDraftWhereInput = {
   appliances?: Prisma.JsonFilter<"PlanDraft">
   promisedMinutes?: Prisma.FloatNullableFilter<"PlanDraft"> | number | null
   region?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
+  currency?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
   image?: Prisma.JsonNullableFilter<"PlanDraft">
   licence?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
+  words?: Prisma.JsonNullableFilter<"PlanDraft">
   version?: Prisma.IntFilter<"PlanDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"PlanDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
@@ -349,9 +361,11 @@ export type PlanDraftOrderByWithRelationInput = {
   appliances?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
+  currency?: Prisma.SortOrderInput | Prisma.SortOrder
   claims?: Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
   licence?: Prisma.SortOrderInput | Prisma.SortOrder
+  words?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -378,9 +392,11 @@ export type PlanDraftWhereUniqueInput = Prisma.AtLeast<{
   appliances?: Prisma.JsonFilter<"PlanDraft">
   promisedMinutes?: Prisma.FloatNullableFilter<"PlanDraft"> | number | null
   region?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
+  currency?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
   image?: Prisma.JsonNullableFilter<"PlanDraft">
   licence?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
+  words?: Prisma.JsonNullableFilter<"PlanDraft">
   version?: Prisma.IntFilter<"PlanDraft"> | number
   updatedAt?: Prisma.DateTimeFilter<"PlanDraft"> | Date | string
   documentText?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
@@ -403,9 +419,11 @@ export type PlanDraftOrderByWithAggregationInput = {
   appliances?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
+  currency?: Prisma.SortOrderInput | Prisma.SortOrder
   claims?: Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
   licence?: Prisma.SortOrderInput | Prisma.SortOrder
+  words?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -434,9 +452,11 @@ export type PlanDraftScalarWhereWithAggregatesInput = {
   appliances?: Prisma.JsonWithAggregatesFilter<"PlanDraft">
   promisedMinutes?: Prisma.FloatNullableWithAggregatesFilter<"PlanDraft"> | number | null
   region?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
+  currency?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
   image?: Prisma.JsonNullableWithAggregatesFilter<"PlanDraft">
   licence?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
+  words?: Prisma.JsonNullableWithAggregatesFilter<"PlanDraft">
   version?: Prisma.IntWithAggregatesFilter<"PlanDraft"> | number
   updatedAt?: Prisma.DateTimeWithAggregatesFilter<"PlanDraft"> | Date | string
   documentText?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
@@ -455,9 +475,11 @@ export type PlanDraftCreateInput = {
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
   region?: string | null
+  currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -480,9 +502,11 @@ export type PlanDraftUncheckedCreateInput = {
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
   region?: string | null
+  currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -502,9 +526,11 @@ export type PlanDraftUpdateInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -527,9 +553,11 @@ export type PlanDraftUncheckedUpdateInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -551,9 +579,11 @@ export type PlanDraftCreateManyInput = {
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
   region?: string | null
+  currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -572,9 +602,11 @@ export type PlanDraftUpdateManyMutationInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -595,9 +627,11 @@ export type PlanDraftUncheckedUpdateManyInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -628,9 +662,11 @@ export type PlanDraftCountOrderByAggregateInput = {
   appliances?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrder
   region?: Prisma.SortOrder
+  currency?: Prisma.SortOrder
   claims?: Prisma.SortOrder
   image?: Prisma.SortOrder
   licence?: Prisma.SortOrder
+  words?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
   documentText?: Prisma.SortOrder
@@ -657,6 +693,7 @@ export type PlanDraftMaxOrderByAggregateInput = {
   cooks?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrder
   region?: Prisma.SortOrder
+  currency?: Prisma.SortOrder
   licence?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
@@ -677,6 +714,7 @@ export type PlanDraftMinOrderByAggregateInput = {
   cooks?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrder
   region?: Prisma.SortOrder
+  currency?: Prisma.SortOrder
   licence?: Prisma.SortOrder
   version?: Prisma.SortOrder
   updatedAt?: Prisma.SortOrder
@@ -775,9 +813,11 @@ export type PlanDraftCreateWithoutPlanInput = {
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
   region?: string | null
+  currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -797,9 +837,11 @@ export type PlanDraftUncheckedCreateWithoutPlanInput = {
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
   region?: string | null
+  currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -835,9 +877,11 @@ export type PlanDraftUpdateWithoutPlanInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -857,9 +901,11 @@ export type PlanDraftUncheckedUpdateWithoutPlanInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -879,9 +925,11 @@ export type PlanDraftCreateWithoutMealsInput = {
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
   region?: string | null
+  currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -903,9 +951,11 @@ export type PlanDraftUncheckedCreateWithoutMealsInput = {
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
   region?: string | null
+  currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: number
   updatedAt?: Date | string
   documentText?: string | null
@@ -940,9 +990,11 @@ export type PlanDraftUpdateWithoutMealsInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -964,9 +1016,11 @@ export type PlanDraftUncheckedUpdateWithoutMealsInput = {
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   licence?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  words?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   version?: Prisma.IntFieldUpdateOperationsInput | number
   updatedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   documentText?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1018,9 +1072,11 @@ export type PlanDraftSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   appliances?: boolean
   promisedMinutes?: boolean
   region?: boolean
+  currency?: boolean
   claims?: boolean
   image?: boolean
   licence?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1044,9 +1100,11 @@ export type PlanDraftSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   appliances?: boolean
   promisedMinutes?: boolean
   region?: boolean
+  currency?: boolean
   claims?: boolean
   image?: boolean
   licence?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1068,9 +1126,11 @@ export type PlanDraftSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   appliances?: boolean
   promisedMinutes?: boolean
   region?: boolean
+  currency?: boolean
   claims?: boolean
   image?: boolean
   licence?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1092,9 +1152,11 @@ export type PlanDraftSelectScalar = {
   appliances?: boolean
   promisedMinutes?: boolean
   region?: boolean
+  currency?: boolean
   claims?: boolean
   image?: boolean
   licence?: boolean
+  words?: boolean
   version?: boolean
   updatedAt?: boolean
   documentText?: boolean
@@ -1103,7 +1165,7 @@ export type PlanDraftSelectScalar = {
   updatedBy?: boolean
 }
 
-export type PlanDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "planId" | "title" | "summary" | "locale" | "measures" | "serves" | "cooks" | "appliances" | "promisedMinutes" | "region" | "claims" | "image" | "licence" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["planDraft"]>
+export type PlanDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "planId" | "title" | "summary" | "locale" | "measures" | "serves" | "cooks" | "appliances" | "promisedMinutes" | "region" | "currency" | "claims" | "image" | "licence" | "words" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["planDraft"]>
 export type PlanDraftInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   plan?: boolean | Prisma.PlanDefaultArgs<ExtArgs>
   meals?: boolean | Prisma.PlanDraft$mealsArgs<ExtArgs>
@@ -1137,6 +1199,10 @@ export type $PlanDraftPayload<ExtArgs extends runtime.Types.Extensions.InternalA
      * ISO 3166 code of where it is written for.
      */
     region: string | null
+    /**
+     * ISO 4217 code its writer reckons in; null: its publisher's.
+     */
+    currency: string | null
     claims: string[]
     /**
      * As its document names it: file, alt, credit, licence.
@@ -1146,6 +1212,10 @@ export type $PlanDraftPayload<ExtArgs extends runtime.Types.Extensions.InternalA
      * On what terms others may use its texts.
      */
     licence: string | null
+    /**
+     * What its writer says beside how it is made, in the shape of the domain; null: nothing.
+     */
+    words: runtime.JsonValue | null
     version: number
     updatedAt: Date
     /**
@@ -1597,9 +1667,11 @@ export interface PlanDraftFieldRefs {
   readonly appliances: Prisma.FieldRef<"PlanDraft", 'Json'>
   readonly promisedMinutes: Prisma.FieldRef<"PlanDraft", 'Float'>
   readonly region: Prisma.FieldRef<"PlanDraft", 'String'>
+  readonly currency: Prisma.FieldRef<"PlanDraft", 'String'>
   readonly claims: Prisma.FieldRef<"PlanDraft", 'String[]'>
   readonly image: Prisma.FieldRef<"PlanDraft", 'Json'>
   readonly licence: Prisma.FieldRef<"PlanDraft", 'String'>
+  readonly words: Prisma.FieldRef<"PlanDraft", 'Json'>
   readonly version: Prisma.FieldRef<"PlanDraft", 'Int'>
   readonly updatedAt: Prisma.FieldRef<"PlanDraft", 'DateTime'>
   readonly documentText: Prisma.FieldRef<"PlanDraft", 'String'>

@@ -29,6 +29,7 @@ export type PublisherMinAggregateOutputType = {
   region: string | null
   currency: string | null
   description: string | null
+  website: string | null
 }
 
 export type PublisherMaxAggregateOutputType = {
@@ -39,6 +40,7 @@ export type PublisherMaxAggregateOutputType = {
   region: string | null
   currency: string | null
   description: string | null
+  website: string | null
 }
 
 export type PublisherCountAggregateOutputType = {
@@ -51,6 +53,7 @@ export type PublisherCountAggregateOutputType = {
   languages: number
   description: number
   image: number
+  website: number
   _all: number
 }
 
@@ -63,6 +66,7 @@ export type PublisherMinAggregateInputType = {
   region?: true
   currency?: true
   description?: true
+  website?: true
 }
 
 export type PublisherMaxAggregateInputType = {
@@ -73,6 +77,7 @@ export type PublisherMaxAggregateInputType = {
   region?: true
   currency?: true
   description?: true
+  website?: true
 }
 
 export type PublisherCountAggregateInputType = {
@@ -85,6 +90,7 @@ export type PublisherCountAggregateInputType = {
   languages?: true
   description?: true
   image?: true
+  website?: true
   _all?: true
 }
 
@@ -170,6 +176,7 @@ export type PublisherGroupByOutputType = {
   languages: string[]
   description: string | null
   image: runtime.JsonValue | null
+  website: string | null
   _count: PublisherCountAggregateOutputType | null
   _min: PublisherMinAggregateOutputType | null
   _max: PublisherMaxAggregateOutputType | null
@@ -203,6 +210,7 @@ export type PublisherWhereInput = {
   languages?: Prisma.StringNullableListFilter<"Publisher">
   description?: Prisma.StringNullableFilter<"Publisher"> | string | null
   image?: Prisma.JsonNullableFilter<"Publisher">
+  website?: Prisma.StringNullableFilter<"Publisher"> | string | null
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
@@ -226,6 +234,7 @@ export type PublisherOrderByWithRelationInput = {
   languages?: Prisma.SortOrder
   description?: Prisma.SortOrderInput | Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
+  website?: Prisma.SortOrderInput | Prisma.SortOrder
   plans?: Prisma.PlanOrderByRelationAggregateInput
   components?: Prisma.ComponentDraftOrderByRelationAggregateInput
   foods?: Prisma.PublisherFoodOrderByRelationAggregateInput
@@ -252,6 +261,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   languages?: Prisma.StringNullableListFilter<"Publisher">
   description?: Prisma.StringNullableFilter<"Publisher"> | string | null
   image?: Prisma.JsonNullableFilter<"Publisher">
+  website?: Prisma.StringNullableFilter<"Publisher"> | string | null
   plans?: Prisma.PlanListRelationFilter
   components?: Prisma.ComponentDraftListRelationFilter
   foods?: Prisma.PublisherFoodListRelationFilter
@@ -275,6 +285,7 @@ export type PublisherOrderByWithAggregationInput = {
   languages?: Prisma.SortOrder
   description?: Prisma.SortOrderInput | Prisma.SortOrder
   image?: Prisma.SortOrderInput | Prisma.SortOrder
+  website?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.PublisherCountOrderByAggregateInput
   _max?: Prisma.PublisherMaxOrderByAggregateInput
   _min?: Prisma.PublisherMinOrderByAggregateInput
@@ -293,6 +304,7 @@ export type PublisherScalarWhereWithAggregatesInput = {
   languages?: Prisma.StringNullableListFilter<"Publisher">
   description?: Prisma.StringNullableWithAggregatesFilter<"Publisher"> | string | null
   image?: Prisma.JsonNullableWithAggregatesFilter<"Publisher">
+  website?: Prisma.StringNullableWithAggregatesFilter<"Publisher"> | string | null
 }
 
 export type PublisherCreateInput = {
@@ -305,6 +317,7 @@ export type PublisherCreateInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -328,6 +341,7 @@ export type PublisherUncheckedCreateInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -351,6 +365,7 @@ export type PublisherUpdateInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -374,6 +389,7 @@ export type PublisherUncheckedUpdateInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -397,6 +413,7 @@ export type PublisherCreateManyInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
 }
 
 export type PublisherUpdateManyMutationInput = {
@@ -409,6 +426,7 @@ export type PublisherUpdateManyMutationInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 export type PublisherUncheckedUpdateManyInput = {
@@ -421,6 +439,7 @@ export type PublisherUncheckedUpdateManyInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 export type StringNullableListFilter<$PrismaModel = never> = {
@@ -441,6 +460,7 @@ export type PublisherCountOrderByAggregateInput = {
   languages?: Prisma.SortOrder
   description?: Prisma.SortOrder
   image?: Prisma.SortOrder
+  website?: Prisma.SortOrder
 }
 
 export type PublisherMaxOrderByAggregateInput = {
@@ -451,6 +471,7 @@ export type PublisherMaxOrderByAggregateInput = {
   region?: Prisma.SortOrder
   currency?: Prisma.SortOrder
   description?: Prisma.SortOrder
+  website?: Prisma.SortOrder
 }
 
 export type PublisherMinOrderByAggregateInput = {
@@ -461,6 +482,7 @@ export type PublisherMinOrderByAggregateInput = {
   region?: Prisma.SortOrder
   currency?: Prisma.SortOrder
   description?: Prisma.SortOrder
+  website?: Prisma.SortOrder
 }
 
 export type PublisherNullableScalarRelationFilter = {
@@ -662,6 +684,7 @@ export type PublisherCreateWithoutTokensInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -684,6 +707,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -722,6 +746,7 @@ export type PublisherUpdateWithoutTokensInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -744,6 +769,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -766,6 +792,7 @@ export type PublisherCreateWithoutAuditInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -788,6 +815,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -826,6 +854,7 @@ export type PublisherUpdateWithoutAuditInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -848,6 +877,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -870,6 +900,7 @@ export type PublisherCreateWithoutChangesInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -892,6 +923,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -930,6 +962,7 @@ export type PublisherUpdateWithoutChangesInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -952,6 +985,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -974,6 +1008,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -996,6 +1031,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -1034,6 +1070,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -1056,6 +1093,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1078,6 +1116,7 @@ export type PublisherCreateWithoutComponentsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
@@ -1100,6 +1139,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
@@ -1138,6 +1178,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
@@ -1160,6 +1201,7 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1182,6 +1224,7 @@ export type PublisherCreateWithoutFoodsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
@@ -1204,6 +1247,7 @@ export type PublisherUncheckedCreateWithoutFoodsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
@@ -1242,6 +1286,7 @@ export type PublisherUpdateWithoutFoodsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
@@ -1264,6 +1309,7 @@ export type PublisherUncheckedUpdateWithoutFoodsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1286,6 +1332,7 @@ export type PublisherCreateWithoutPacksInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -1308,6 +1355,7 @@ export type PublisherUncheckedCreateWithoutPacksInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -1346,6 +1394,7 @@ export type PublisherUpdateWithoutPacksInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -1368,6 +1417,7 @@ export type PublisherUncheckedUpdateWithoutPacksInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1390,6 +1440,7 @@ export type PublisherCreateWithoutPlansInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
@@ -1412,6 +1463,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
   packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
@@ -1450,6 +1502,7 @@ export type PublisherUpdateWithoutPlansInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
@@ -1472,6 +1525,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1494,6 +1548,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -1516,6 +1571,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -1554,6 +1610,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -1576,6 +1633,7 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1598,6 +1656,7 @@ export type PublisherCreateWithoutPreviewsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -1620,6 +1679,7 @@ export type PublisherUncheckedCreateWithoutPreviewsInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -1658,6 +1718,7 @@ export type PublisherUpdateWithoutPreviewsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -1680,6 +1741,7 @@ export type PublisherUncheckedUpdateWithoutPreviewsInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1702,6 +1764,7 @@ export type PublisherCreateWithoutImagesInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
@@ -1724,6 +1787,7 @@ export type PublisherUncheckedCreateWithoutImagesInput = {
   languages?: Prisma.PublisherCreatelanguagesInput | string[]
   description?: string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
   plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
   components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
   foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
@@ -1762,6 +1826,7 @@ export type PublisherUpdateWithoutImagesInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
@@ -1784,6 +1849,7 @@ export type PublisherUncheckedUpdateWithoutImagesInput = {
   languages?: Prisma.PublisherUpdatelanguagesInput | string[]
   description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1927,6 +1993,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   languages?: boolean
   description?: boolean
   image?: boolean
+  website?: boolean
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
   foods?: boolean | Prisma.Publisher$foodsArgs<ExtArgs>
@@ -1951,6 +2018,7 @@ export type PublisherSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   languages?: boolean
   description?: boolean
   image?: boolean
+  website?: boolean
 }, ExtArgs["result"]["publisher"]>
 
 export type PublisherSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -1963,6 +2031,7 @@ export type PublisherSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   languages?: boolean
   description?: boolean
   image?: boolean
+  website?: boolean
 }, ExtArgs["result"]["publisher"]>
 
 export type PublisherSelectScalar = {
@@ -1975,9 +2044,10 @@ export type PublisherSelectScalar = {
   languages?: boolean
   description?: boolean
   image?: boolean
+  website?: boolean
 }
 
-export type PublisherOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "createdAt" | "region" | "currency" | "languages" | "description" | "image", ExtArgs["result"]["publisher"]>
+export type PublisherOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "createdAt" | "region" | "currency" | "languages" | "description" | "image" | "website", ExtArgs["result"]["publisher"]>
 export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   plans?: boolean | Prisma.Publisher$plansArgs<ExtArgs>
   components?: boolean | Prisma.Publisher$componentsArgs<ExtArgs>
@@ -2032,6 +2102,10 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
      * As its document names it: file, alt, credit, licence.
      */
     image: runtime.JsonValue | null
+    /**
+     * Its own place on the web.
+     */
+    website: string | null
   }, ExtArgs["result"]["publisher"]>
   composites: {}
 }
@@ -2475,6 +2549,7 @@ export interface PublisherFieldRefs {
   readonly languages: Prisma.FieldRef<"Publisher", 'String[]'>
   readonly description: Prisma.FieldRef<"Publisher", 'String'>
   readonly image: Prisma.FieldRef<"Publisher", 'Json'>
+  readonly website: Prisma.FieldRef<"Publisher", 'String'>
 }
     
 

@@ -23,7 +23,13 @@ const written: Readonly<Record<DocumentKind, readonly unknown[]>> = {
   plan: seeds.plans.map((plan) => planDocumentOf({ ...plan, region: "XA" })),
   publisher: [
     publisherDocumentOf("allotment-society", {
-      ...{ region: "US-WA", currency: "XTS", languages: ["en-US", "de"], description: "News of the allotments." },
+      ...{
+        region: "US-WA",
+        currency: "XTS",
+        languages: ["en-US", "de"],
+        description: "News of the allotments.",
+        website: "https://allotments.example",
+      },
     }),
   ],
 };

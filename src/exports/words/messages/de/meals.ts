@@ -17,4 +17,11 @@ export const meals: Translation<typeof english> = {
   inPlaceOf: "statt {food}",
   forThe: "für: {what}",
   makeAheadKeyword: "Vorkochen",
+  fromTheWriter: "Von der Autorin oder dem Autor",
+  notes: "Anmerkungen",
+  tips: "Tipps",
+  alsoNeeded: "Außerdem nötig: {things}.",
+  credits: "Quellen und Dank",
+  adaptedFrom: "Bearbeitet nach",
+  licensed: "Lizenz: {licence}.",
 };

@@ -18,4 +18,12 @@ export const meals = {
   inPlaceOf: message("in place of {food}", { food: "butter" }),
   forThe: message("for the {what}", { what: "Boiled barley" }),
   makeAheadKeyword: "make-ahead",
+  fromTheWriter: "From the author",
+  notes: "Notes",
+  tips: "Tips",
+  alsoNeeded: message("You also need: {things}.", { things: "a large baking tray; kitchen string" }),
+  credits: "Sources and thanks",
+  /** Before the name of a book, a page or a person. */
+  adaptedFrom: "Adapted from",
+  licensed: message("Licence: {licence}.", { licence: "CC BY 4.0" }),
 };

@@ -17,4 +17,11 @@ export const meals: Translation<typeof english> = {
   inPlaceOf: "en lugar de {food}",
   forThe: "para: {what}",
   makeAheadKeyword: "cocina por adelantado",
+  fromTheWriter: "De quien lo escribe",
+  notes: "Notas",
+  tips: "Consejos",
+  alsoNeeded: "También hace falta: {things}.",
+  credits: "Fuentes y agradecimientos",
+  adaptedFrom: "Adaptado de",
+  licensed: "Licencia: {licence}.",
 };

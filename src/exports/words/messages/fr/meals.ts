@@ -17,4 +17,11 @@ export const meals: Translation<typeof english> = {
   inPlaceOf: "à la place de {food}",
   forThe: "pour : {what}",
   makeAheadKeyword: "préparation à l’avance",
+  fromTheWriter: "Le mot de l’auteur",
+  notes: "Remarques",
+  tips: "Conseils",
+  alsoNeeded: "Il faut aussi : {things}.",
+  credits: "Sources et remerciements",
+  adaptedFrom: "Adapté de",
+  licensed: "Licence : {licence}.",
 };

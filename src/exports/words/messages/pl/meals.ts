@@ -17,4 +17,11 @@ export const meals: Translation<typeof english> = {
   inPlaceOf: "zamiast: {food}",
   forThe: "na: {what}",
   makeAheadKeyword: "gotowanie na zapas",
+  fromTheWriter: "Od autora",
+  notes: "Uwagi",
+  tips: "Wskazówki",
+  alsoNeeded: "Potrzebne też: {things}.",
+  credits: "Źródła i podziękowania",
+  adaptedFrom: "Na podstawie",
+  licensed: "Licencja: {licence}.",
 };
