@@ -81,6 +81,7 @@ const ownWords = new Set([
     "note",
   ],
   ...["introduction", "notes", "tips", "equipment.*", "tags.*", "licence", "url", "website"],
+  ...["image.file", "image.alt", "image.credit"],
   ...[
     "amount",
     "at",
