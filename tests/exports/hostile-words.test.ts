@@ -119,9 +119,9 @@ describe("whatever a writer says beside how things are made", () => {
         }
         expect(dangers(forms.html)).toEqual([]);
         const atom = new XMLParser({ ignoreAttributes: false }).parse(atomFeed(feed)) as {
-          feed: { entry: { content: { "#text": string } } };
+          feed: { entry: { content: { readonly "#text"?: string } | undefined } };
         };
-        expect(dangers(String(atom.feed.entry.content["#text"]))).toEqual([]);
+        expect(dangers(String(atom.feed.entry.content?.["#text"] ?? ""))).toEqual([]);
         const item = (JSON.parse(jsonFeed(feed)) as { items: { content_html: string }[] }).items[0];
         expect(dangers(item?.content_html ?? "")).toEqual([]);
         const types = JSON.stringify(fromMarkdown(planMarkdown(answer, addresses, null)));
@@ -130,7 +130,7 @@ describe("whatever a writer says beside how things are made", () => {
         expect(schemaOrgText(answer, addresses)).not.toMatch(/[<>]/);
         for (const plain of [plainText(answer), forms.text]) expect(plain).not.toMatch(/[\u0000-\u0008\u202e]/);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 });

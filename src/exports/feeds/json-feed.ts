@@ -22,7 +22,18 @@ export function jsonFeed({ title, home, self, next, locale, author, entries }: F
 }
 
 function itemOf(entry: FeedEntry) {
-  const { title, summary, introduction = null, tags = [], address, locale, author, firstPublishedAt, publishedAt, image } = entry;
+  const {
+    title,
+    summary,
+    introduction = null,
+    tags = [],
+    address,
+    locale,
+    author,
+    firstPublishedAt,
+    publishedAt,
+    image,
+  } = entry;
   const texts = entryTexts(entry, wordsFor(locale).changed).map(oneLine);
   return {
     id: entryId(entry),
