@@ -7,6 +7,7 @@ import type { Food } from "../../domain/model/food.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
+import type { DemoImage } from "./read-demo-images.js";
 import type { BaseTables } from "./read-base-folder.js";
 import type { ShippedBaseFoods } from "../../services/foods/load-base-foods.js";
 import type { ShippedCatalogue } from "../../services/foods/load-catalogue.js";
@@ -17,6 +18,7 @@ interface DemoData {
   readonly foods: readonly Food[];
   readonly components: readonly Component[];
   readonly plans: readonly Plan[];
+  readonly images: readonly DemoImage[];
 }
 
 /** Data that comes with the program, by the name of the file the build puts it in. */
@@ -37,7 +39,8 @@ const readers: { readonly [Name in keyof Shipped]: (root: string) => Promise<Shi
     const { publisher, foods, components, plans, problems } = await readSeeds(join(root, "seeds"));
     const [first] = problems;
     if (first !== undefined) throw new Error(`${first.file}:${first.line}: ${problemText(first.problem)}`);
-    return { publisher, foods, components, plans };
+    const { readDemoImages } = await import("./read-demo-images.js");
+    return { publisher, foods, components, plans, images: await readDemoImages(join(root, "seeds/images")) };
   },
   "catalogue-edition": async (root) => {
     const { edition, hash } = await readCatalogue(root);
