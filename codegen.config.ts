@@ -81,6 +81,7 @@ const config = {
           Route: "../parent-types.js#RouteParent",
           RuleSet: "../../services/deps.js#RuleSetSummary",
           PreviewLink: "../parent-types.js#PreviewLinkParent",
+          ScheduledChange: "../parent-types.js#ScheduledChangeParent",
           SavedDraft: "../parent-types.js#SavedDraftParent",
           TextLine: "../parent-types.js#TextLineParent",
           ScaledComponent: "../parent-types.js#ScaledComponentParent",

@@ -102,6 +102,20 @@ type ProblemFacts =
   /** `token`: its id. */
   | { readonly code: "UNKNOWN_TOKEN"; readonly path: Path; readonly token: string }
   | { readonly code: "UNKNOWN_WEBHOOK"; readonly path: Path; readonly webhook: string }
+  /** An hour at which nothing can be done; `offers` is what may have been meant. */
+  | {
+      readonly code: "BAD_TIME";
+      readonly path: Path;
+      readonly written: string;
+      readonly zone: string;
+      readonly why: "UNKNOWN_ZONE" | "UNREADABLE" | "SKIPPED" | "REPEATED" | "OTHER_OFFSET" | "PAST" | "TOO_FAR";
+      readonly offers: readonly string[];
+    }
+  /** `scheduled`: its id. */
+  | { readonly code: "UNKNOWN_SCHEDULED"; readonly path: Path; readonly scheduled: string }
+  | { readonly code: "NOT_WAITING"; readonly path: Path; readonly scheduled: string; readonly state: string }
+  /** The plan was published or withdrawn since; `at`: ISO, when that was scheduled. */
+  | { readonly code: "CHANGED_SINCE_SCHEDULED"; readonly path: Path; readonly plan: string; readonly at: string }
   /** `link`: its id. */
   | { readonly code: "UNKNOWN_PREVIEW_LINK"; readonly path: Path; readonly link: string }
   /** `at`: instant in ISO; null where nobody took a draft away at a known time. */

@@ -176,6 +176,7 @@ export type { Change as ChangeParent } from "../services/deps.js";
 export type { Problem as ProblemParent } from "../domain/problem.js";
 export type { DraftSummary as DraftParent } from "../services/deps.js";
 export type { DraftPreview as DraftPreviewParent } from "../services/previews/preview-draft.js";
+export type { ScheduledChange as ScheduledChangeParent } from "../services/deps.js";
 export type { PreviewLink as PreviewLinkParent } from "../services/deps.js";
 export type SavedDraftParent = SavedDraft & { readonly publisher: string };
 export type { AccessToken as AccessTokenParent } from "../services/deps.js";

@@ -3,6 +3,7 @@ import { forgetDeliveries } from "../services/webhooks/webhook-deliveries.js";
 import { deleteExpiredKeys } from "../services/access/delete-expired-keys.js";
 import { reportImports } from "../services/imports/reports/report-imports.js";
 import { reviewRevisions } from "../services/plans/review-revisions.js";
+import { runScheduled } from "../services/schedule/run-scheduled.js";
 import { startDueImports } from "../services/imports/feeds/start-due-imports.js";
 import { verifyRevisions } from "../services/plans/verify-revisions.js";
 
@@ -18,12 +19,16 @@ export interface Job {
 /** Each morning, so that the report of the imports can name what became of plans in print; and soon after a change of rules or foods. */
 export const reviewRevisionsJob: Job = { name: "review-revisions", cron: "30 4 * * *", run: reviewRevisions };
 
+/** Publishes and withdraws plans at their hours; and at the start of a worker, what was missed while none ran. */
+export const runScheduledJob: Job = { name: "run-scheduled", cron: "* * * * *", run: runScheduled };
+
 export const jobs: readonly Job[] = [
   // At an hour when few cook.
   { name: "verify-revisions", cron: "17 3 * * *", run: verifyRevisions },
   { name: "forget-keys", cron: "41 * * * *", run: deleteExpiredKeys },
   { name: "forget-deliveries", cron: "47 3 * * *", run: forgetDeliveries },
-  // Every minute: feeds have times, and zones, of their own.
+  // Every minute: plans and feeds have times, and zones, of their own.
+  runScheduledJob,
   { name: "start-due-imports", cron: "* * * * *", run: startDueImports },
   reviewRevisionsJob,
   // Before anybody cooks.

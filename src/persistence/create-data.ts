@@ -16,6 +16,7 @@ import { importRunData } from "./imports/import-runs.js";
 import { withTimeout } from "./database/with-timeout.js";
 import { listedPackData } from "./imports/listed-packs.js";
 import { planData } from "./plans/plans.js";
+import { scheduledChangeData } from "./plans/scheduled-changes.js";
 import { previewLinkData } from "./plans/preview-links.js";
 import { publisherFoodData } from "./foods/publisher-foods.js";
 import { publisherData } from "./access/publishers.js";
@@ -63,6 +64,7 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     webhooks: webhookData(session),
     webhookDeliveries: webhookDeliveryData(session),
     previewLinks: previewLinkData(session),
+    scheduled: scheduledChangeData(session),
     transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), bulk, close))),
     ping: () => ping(session.db),
     close,

@@ -17,6 +17,7 @@ import type {
 import type { ImageData } from "./images/image-data.js";
 import type { Plan, PlanBundle } from "../domain/model/plan.js";
 import type { Author } from "./access/author.js";
+import type { ScheduledChangeData } from "./plans/scheduled-change-data.js";
 import type { PreviewLinkData } from "./plans/preview-link-data.js";
 import type { RuleSet } from "../domain/plan/compile/rule-set.js";
 import type { DraftKind } from "../domain/problem.js";
@@ -227,7 +228,7 @@ export interface RevisionReview {
 }
 
 /** What webhooks tell of: changes of plans, and imports that ended. */
-export type WebhookKind = ChangeKind | "IMPORT_ENDED";
+export type WebhookKind = ChangeKind | "IMPORT_ENDED" | "PLAN_KEPT_BACK";
 
 /** Something that happened to a revision. */
 export interface Change {
@@ -271,6 +272,8 @@ export interface WebhookDelivery {
   readonly revisionId: string | null;
   /** The import; null where it tells of a change. */
   readonly runId: string | null;
+  /** What was scheduled and kept back; null where it tells of something else. */
+  readonly scheduledId: string | null;
   readonly state: DeliveryState;
   readonly attempts: number;
   readonly dueAt: Date;
@@ -293,7 +296,7 @@ export interface ClaimedDelivery {
   readonly at: Date;
   /** Slug. */
   readonly publisher: string;
-  readonly tells: ToldChange | ToldImport;
+  readonly tells: ToldChange | ToldImport | ToldKeptBack;
 }
 
 /** What a message says of a change. */
@@ -314,6 +317,17 @@ interface ToldImport {
   readonly runKind: RunKind;
   readonly state: RunState;
   readonly counts: RunCounts;
+}
+
+/** What a message says of something scheduled that was kept back. */
+interface ToldKeptBack {
+  readonly kind: "PLAN_KEPT_BACK";
+  readonly scheduledId: string;
+  /** Slug. */
+  readonly plan: string;
+  readonly scheduled: "PUBLISH" | "WITHDRAW";
+  /** Codes of the problems. */
+  readonly problems: readonly string[];
 }
 
 /** What an idempotency key stands for. `RUNNING`: its write is not done yet. The answer is JSON as it was stored. */
@@ -546,6 +560,7 @@ export interface Data {
     forget(before: Date): Promise<number>;
   };
   readonly previewLinks: PreviewLinkData;
+  readonly scheduled: ScheduledChangeData;
   readonly catalogue: CatalogueData;
   transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
   /** Rejects when the database does not answer. */

@@ -11,6 +11,7 @@ import { mailEndpoint, planEndpoint, revisionEndpoint } from "./routes/plan.js";
 import { plansEndpoint } from "./routes/plans.js";
 import { feedEndpoint, publisherEndpoint } from "./routes/publisher.js";
 import { previewEndpoints } from "./routes/preview-links.js";
+import { scheduledEndpoint } from "./routes/scheduled.js";
 import { readLinesEndpoint } from "./routes/read-lines.js";
 import { shoppingListEndpoint } from "./routes/shopping-list.js";
 import { vocabularyEndpoint } from "./routes/vocabulary.js";
@@ -36,6 +37,7 @@ export const endpoints: readonly Endpoint[] = [
   feedEndpoint,
   imageEndpoint,
   ...previewEndpoints,
+  scheduledEndpoint,
   changesEndpoint,
   ...importEndpoints,
   morningEndpoint,

@@ -38,6 +38,7 @@ export type {
   WebhookKind,
   RuleSetSummary,
 } from "../persistence/data.js";
+export type { ScheduledChange, ScheduledState, ScheduledTime } from "../persistence/plans/scheduled-change-data.js";
 export type { PreviewLink } from "../persistence/plans/preview-link-data.js";
 export type { DraftKind } from "../domain/problem.js";
 export type { Page, PageRequest } from "../persistence/sql/page.js";

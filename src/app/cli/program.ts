@@ -14,6 +14,7 @@ import { addPublish } from "./commands/publish.js";
 import { addPublisher } from "./commands/publisher.js";
 import { addPull } from "./commands/pull.js";
 import { addRules } from "./commands/rules.js";
+import { addScheduled } from "./commands/scheduled.js";
 import { addServe } from "./commands/serve.js";
 import { addToken } from "./commands/token.js";
 import { addWithdraw } from "./commands/withdraw.js";
@@ -23,7 +24,7 @@ import { progressOn } from "./progress.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
-  ...[addInit, addCheck, addPreview, addPublish, addPull, addWithdraw, addDiscard, addImage, addImport],
+  ...[addInit, addCheck, addPreview, addPublish, addScheduled, addPull, addWithdraw, addDiscard, addImage, addImport],
   ...[addToken, addPublisher, addRules, addFoods],
   ...[addServe, addWorker, addMigrate, addConfig],
 ];

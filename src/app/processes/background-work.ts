@@ -1,4 +1,4 @@
-import { jobs } from "../../jobs/jobs.js";
+import { jobs, runScheduledJob } from "../../jobs/jobs.js";
 import type { FileSources } from "../../services/imports/files/file-sources.js";
 import type { Log } from "../../services/deps.js";
 import type { Environment } from "../setup/environment.js";
@@ -31,6 +31,7 @@ export async function startBackgroundWork(
   const importer = startImportWorker({ ...deps, sources });
   const more = { patience: graceMs * 0.8, ...(observer === null ? {} : { aroundJob: observer.aroundJob }) };
   const queue = await startJobQueue({ sql, zone, jobs, deps, log, ...more });
+  await queue.enqueue(runScheduledJob.name);
   const reviews = await reviewAfterChanges(database.follow, queue, log);
   return {
     close: async () => {

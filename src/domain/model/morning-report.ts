@@ -1,3 +1,4 @@
+import type { Problem } from "../problem.js";
 import type { ImportReport } from "./import-report.js";
 
 /** An import without what it did, and whose word it replaced: sources, or who had saved a draft. */
@@ -40,6 +41,18 @@ export interface ImportOnlyToken {
   readonly until: Date;
 }
 
+/** A publication or withdrawal at an hour that could not be carried out. */
+export interface KeptBack {
+  /** Its id. */
+  readonly scheduled: string;
+  readonly publisher: string;
+  readonly slug: string;
+  readonly kind: "PUBLISH" | "WITHDRAW";
+  readonly localTime: string;
+  readonly zone: string;
+  readonly problems: readonly Problem[];
+}
+
 /** What became of the imports of a night, the newest first. */
 export interface MorningReport {
   readonly from: Date;
@@ -50,4 +63,6 @@ export interface MorningReport {
   readonly plans?: readonly ChangedPlan[];
   /** Left out: none was looked for. */
   readonly importOnlyTokens?: readonly ImportOnlyToken[];
+  /** The newest first. Left out: none was looked for. */
+  readonly keptBack?: readonly KeptBack[];
 }

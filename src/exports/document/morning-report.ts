@@ -1,4 +1,10 @@
-import type { ChangedPlan, ImportOnlyToken, MorningImport, MorningReport } from "../../domain/model/morning-report.js";
+import type {
+  ChangedPlan,
+  ImportOnlyToken,
+  KeptBack,
+  MorningImport,
+  MorningReport,
+} from "../../domain/model/morning-report.js";
 import { importKindWords, importStateWords } from "./import-report.js";
 import { markdownText } from "./markdown-text.js";
 import { problemText } from "../sentences/problem-text.js";
@@ -11,6 +17,7 @@ export function morningReportMarkdown({
   moreImports,
   plans = [],
   importOnlyTokens = [],
+  keptBack = [],
 }: MorningReport): string {
   const waiting = imports.filter(needsSomebody);
   return (
@@ -21,6 +28,7 @@ export function morningReportMarkdown({
       ...part("To look after", waiting.map(importText)),
       ...part("Done", imports.filter((each) => !needsSomebody(each)).map(importText)),
       ...(moreImports ? ["There were more imports than are shown here."] : []),
+      ...part("Plans that were to be published or withdrawn, and were not", keptBack.map(keptBackText)),
       ...part("Published plans that became less safe", plans.filter(({ lessSafe }) => lessSafe).map(planText)),
       ...part("Published plans that changed for readers", plans.filter(({ lessSafe }) => !lessSafe).map(planText)),
       ...part("Access tokens that will publish no more", importOnlyTokens.map(tokenText)),
@@ -56,6 +64,14 @@ function importText({
     ...problems.map((problem) => `  - ${markdownText(problemText(problem))}`),
     ...(superseded.length > 0 ? [`  - ${markdownText(`in place of what was said by ${superseded.join("; ")}`)}`] : []),
     `  - ${run}`,
+  ].join("\n");
+}
+
+function keptBackText({ publisher, slug, kind, localTime, zone, problems }: KeptBack): string {
+  const what = kind === "PUBLISH" ? "to be published" : "to be withdrawn";
+  return [
+    `- ${markdownText(`${publisher}/${slug}, ${what} ${localTime} (${zone})`)}`,
+    ...problems.slice(0, mostDifferences).map((problem) => `  - ${markdownText(problemText(problem))}`),
   ].join("\n");
 }
 

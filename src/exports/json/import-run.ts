@@ -111,6 +111,18 @@ export const morningReportSchema = named(
       }),
       "Published plans of which a review found something new in that time, the less safe first; the first 100.",
     ),
+    keptBack: list(
+      z.object({
+        scheduled: text("Its id."),
+        publisher: text("Slug of its publisher."),
+        slug: text("Slug of the plan."),
+        kind: z.enum(["PUBLISH", "WITHDRAW"]).describe("What was to be done."),
+        localTime: text("When, on the clock of `zone`.", 100),
+        zone: text("IANA name of the time zone.", 100),
+        problems: list(warningSchema, "Why it could not be carried out."),
+      }),
+      "Scheduled publications and withdrawals that could not be carried out in that time; the first 100.",
+    ),
     importOnlyTokens: list(
       z.object({
         token: text("Id of the token."),
@@ -133,6 +145,7 @@ export const morningReportJson = (report: MorningReport): Json<typeof morningRep
     toMend: each.toMend,
   })),
   moreImports: report.moreImports,
+  keptBack: (report.keptBack ?? []).map(({ problems, ...kept }) => ({ ...kept, problems: problems.map(problemJson) })),
   importOnlyTokens: (report.importOnlyTokens ?? []).map(({ until, ...token }) => ({
     ...token,
     until: until.toISOString(),

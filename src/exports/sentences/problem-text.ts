@@ -2,6 +2,7 @@ import type { DraftKind, Path, Problem } from "../../domain/problem.js";
 import { openTableNumber } from "../../domain/model/open-table-slug.js";
 import { pathText } from "../words/path-text.js";
 import { claimSentence } from "./claim-sentence.js";
+import { timeSentence } from "./time-sentence.js";
 import { unknownCodeSentence } from "./unknown-code-sentence.js";
 import { unknownFoodSentence } from "./unknown-food-sentence.js";
 import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
@@ -95,6 +96,14 @@ function problemSentence(problem: Problem): string {
       return `There is no token "${problem.token}". Use the eight characters after "prepwright_", as shown in the list of tokens.`;
     case "UNKNOWN_WEBHOOK":
       return `There is no webhook "${problem.webhook}". Use an id from the list of webhooks.`;
+    case "BAD_TIME":
+      return timeSentence(problem);
+    case "UNKNOWN_SCHEDULED":
+      return `There is nothing scheduled "${problem.scheduled}". Use an id from the list of what is scheduled.`;
+    case "NOT_WAITING":
+      return `What was scheduled as "${problem.scheduled}" waits no more (${problem.state.toLowerCase().replace("_", " ")}). Schedule it again.`;
+    case "CHANGED_SINCE_SCHEDULED":
+      return `The plan "${problem.plan}" was published or withdrawn after this was scheduled (${problem.at}), so it was not published over that. Schedule the draft again.`;
     case "UNKNOWN_PREVIEW_LINK":
       return `There is no preview link "${problem.link}". Use an id from the list of preview links.`;
     case "PREVIEW_ENDED":

@@ -1,5 +1,5 @@
 import type { GraphQLResolveInfo, GraphQLScalarType, GraphQLScalarTypeConfig } from 'graphql';
-import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CreditParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WrittenTextParent, WarningParent } from '../parent-types.js';
+import type { AccessTokenParent, AllergenFindingParent, AllergenStatementParent, AmountParent, AsIngredientParent, ImageParent, FoodAsIngredientParent, LabelToReadParent, AuditEntryParent, BasisParent, CatalogueFoodParent, FoodConnectionParent, CautionParent, ChangeParent, ComponentParent, CreditParent, CriticalTaskParent, DietParent, DraftParent, DraftPreviewParent, FeedParent, FindingParent, FoodParent, FoodPartParent, ImportRunParent, KeepableParent, KeepingRuleParent, LineParent, MealParent, NodeParent, NotEatenParent, NutrientFigureParent, NutritionParent, PackParent, PackCountParent, PlanParent, PrepSessionParent, ProblemParent, PublisherParent, RouteParent, PreviewLinkParent, ScheduledChangeParent, SavedDraftParent, TextLineParent, ScaledComponentParent, ScaledLineParent, ScaledMealParent, ScaledPlanParent, ServingsRowParent, LateMealParent, SessionComponentParent, SessionTaskParent, ShoppingLineParent, ShoppingListParent, StepParent, StorageGuidanceParent, SwapParent, UnitParent, UseParent, WebhookParent, WebhookDeliveryParent, WrittenTextParent, WarningParent } from '../parent-types.js';
 import type { RuleSetSummary } from '../../services/deps.js';
 import type { Context } from '../context.js';
 export type Maybe<T> = T | null;
@@ -202,6 +202,10 @@ export type Attention =
 export type AuditAction =
   /** An import was cancelled. */
   | 'CANCEL_IMPORT'
+  /** What was scheduled was cancelled. */
+  | 'CANCEL_SCHEDULED'
+  /** What was scheduled was moved to another time. */
+  | 'CHANGE_SCHEDULED'
   /** A plan was published anew, with a note for its readers. */
   | 'CORRECT_PLAN'
   /** A link was made that shows a draft. */
@@ -218,6 +222,8 @@ export type AuditAction =
   | 'DISCARD_DRAFT'
   /** An import saved a draft, and published it where its feed says so. */
   | 'IMPORT_DRAFT'
+  /** What was scheduled could not be carried out. */
+  | 'KEEP_BACK_PLAN'
   /** A set of published rules was loaded. */
   | 'LOAD_RULE_SET'
   /** A plan was published. */
@@ -242,6 +248,8 @@ export type AuditAction =
   | 'SAVE_FEED'
   /** Foods were saved. */
   | 'SAVE_FOODS'
+  /** A publication or a withdrawal was scheduled. */
+  | 'SCHEDULE_PLAN'
   /** A row that an import had quarantined was resolved. */
   | 'SETTLE_ROW'
   /** An import was asked for. */
@@ -348,6 +356,8 @@ export type AuditSubjectKind =
   | 'PUBLISHER'
   /** A set of published rules, by its code. */
   | 'RULE_SET'
+  /** A scheduled publication or withdrawal, by its id. */
+  | 'SCHEDULED'
   /** An access token, by its id. */
   | 'TOKEN'
   /** A webhook, by its id. */
@@ -394,6 +404,23 @@ export type BatchRule = {
   /** The least. */
   readonly min: Scalars['Float']['output'];
 };
+
+/** Which one to cancel. */
+export type CancelScheduledInput = {
+  /** Its id. */
+  readonly id: Scalars['ID']['input'];
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+};
+
+/** Why something scheduled was cancelled. */
+export type CancelledBecause =
+  /** Somebody asked for that. */
+  | 'ASKED'
+  /** Another was scheduled for the same plan. */
+  | 'REPLACED'
+  /** The access token that asked for it was revoked. */
+  | 'TOKEN_REVOKED';
 
 /** A food of the open food table, as it is printed there. A food that names its number inherits what it does not say itself. */
 export type CatalogueFood = {
@@ -490,12 +517,26 @@ export type ChangeKind =
   | 'PLAN_ANSWER_CHANGED'
   /** A revision was published that says what it changes. */
   | 'PLAN_CORRECTED'
+  /** A publication or withdrawal that was scheduled could not be carried out. Only webhooks tell of it: `changes` lists plans alone. */
+  | 'PLAN_KEPT_BACK'
   /** As above, and what readers were told before is less safe: an allergen, a diet, a shorter keeping time, more sodium. */
   | 'PLAN_LESS_SAFE'
   /** A revision was published. */
   | 'PLAN_PUBLISHED'
   /** A revision was withdrawn. */
   | 'PLAN_WITHDRAWN';
+
+/** Another time for what waits. */
+export type ChangeScheduledInput = {
+  /** When, on the clock of `zone`: `2026-12-24T06:00`. An hour that the clocks repeat needs its offset: `2026-10-25T02:30+01:00`. */
+  readonly at: Scalars['String']['input'];
+  /** Its id. */
+  readonly id: Scalars['ID']['input'];
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** IANA name of the time zone, such as `Europe/Berlin`. */
+  readonly zone: Scalars['String']['input'];
+};
 
 /** A published plan of which readers are told something else than it was frozen, since rules or facts changed. */
 export type ChangedPlan = {
@@ -1909,6 +1950,8 @@ export type MorningReport = {
   readonly importOnlyTokens: ReadonlyArray<ImportOnlyToken>;
   /** The first 200. */
   readonly imports: ReadonlyArray<MorningImport>;
+  /** Scheduled publications and withdrawals that could not be carried out in that time, the newest first; the first 100. */
+  readonly keptBack: ReadonlyArray<ScheduledChange>;
   /** The whole report as Markdown (CommonMark), with what needs somebody first. */
   readonly markdown: Scalars['String']['output'];
   /** There were more. */
@@ -1934,6 +1977,10 @@ export type Mutation = {
   readonly adoptFood: SaveDraftPayload;
   /** Cancels an import that waits or runs. What it has loaded stays. Requires the scope IMPORT. */
   readonly cancelImport: ImportRunPayload;
+  /** Cancels what waits. Requires the scope PUBLISH. */
+  readonly cancelScheduled: ScheduledPayload;
+  /** Moves what waits to another time. What is published stays the version that it was scheduled with. Requires the scope PUBLISH. */
+  readonly changeScheduled: ScheduledPayload;
   /**
    * Publishes the draft of a plan that was published before, with a note for its readers. Refused where nothing would change.
    * Requires the scope PUBLISH.
@@ -2004,6 +2051,17 @@ export type Mutation = {
   readonly saveFoods: SaveFoodsPayload;
   /** Saves the document of one plan as a draft. Requires the scope WRITE. */
   readonly savePlanDraft: SaveDraftPayload;
+  /**
+   * Schedules the draft of a plan to be published once at a time to come. The version that is named is kept with its components, own foods and pictures: later
+   * saves do not change what is published. It replaces a publication of the same plan that waits. It is checked now and again at its time; if it
+   * cannot be published then, it is kept back, and webhooks and the morning report say so. Revoking the token that asks for it cancels it. Requires the scope PUBLISH.
+   */
+  readonly schedulePublication: ScheduledPayload;
+  /**
+   * Schedules a plan to be withdrawn as a whole at a time to come, as `unpublishPlan` does. It replaces a withdrawal of the same plan that waits. Requires the
+   * scope PUBLISH.
+   */
+  readonly scheduleWithdrawal: ScheduledPayload;
   /** Resolves a row that an import quarantined: with a corrected text it is imported alone, without a text it is skipped. Requires the scope IMPORT. */
   readonly settleRow: SettleRowPayload;
   /** Queues an import of a feed. A feed has at most one import that waits or runs. Requires the scope IMPORT. */
@@ -2043,6 +2101,24 @@ export type MutationAdoptFoodArgs = {
  */
 export type MutationCancelImportArgs = {
   input: ImportRunInput;
+};
+
+
+/**
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationCancelScheduledArgs = {
+  input: CancelScheduledInput;
+};
+
+
+/**
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationChangeScheduledArgs = {
+  input: ChangeScheduledInput;
 };
 
 
@@ -2241,6 +2317,24 @@ export type MutationSaveFoodsArgs = {
  */
 export type MutationSavePlanDraftArgs = {
   input: SaveDraftInput;
+};
+
+
+/**
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationSchedulePublicationArgs = {
+  input: SchedulePublicationInput;
+};
+
+
+/**
+ * All mutations. Each takes one `input` and returns what it created or changed, or `problems`; if there are problems, nothing
+ * was changed. A missing token or scope gives an error with the code UNAUTHENTICATED or FORBIDDEN.
+ */
+export type MutationScheduleWithdrawalArgs = {
+  input: ScheduleWithdrawalInput;
 };
 
 
@@ -2860,8 +2954,12 @@ export type ProblemCode =
   | 'BAD_HOUSEHOLD'
   /** A value of the wrong kind. */
   | 'BAD_SHAPE'
+  /** A time that does not exist, is ambiguous, has passed, or is in an unknown time zone; the message says what to write instead. */
+  | 'BAD_TIME'
   /** An amount that a spreadsheet program turned into a date. */
   | 'CELL_IS_A_DATE'
+  /** The plan was published or withdrawn after its publication was scheduled. */
+  | 'CHANGED_SINCE_SCHEDULED'
   /** A claim of the plan is contradicted by a food. */
   | 'CLAIM_BROKEN'
   /** A claim of the plan is not borne out, because facts are missing. */
@@ -2916,6 +3014,8 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** What was scheduled does not wait any more: it was carried out, kept back or cancelled. */
+  | 'NOT_WAITING'
   /** The preview has expired, was taken back, or its draft is gone. */
   | 'PREVIEW_ENDED'
   /** A price far from what the other packs of its food cost for as much. */
@@ -2966,6 +3066,8 @@ export type ProblemCode =
   | 'UNKNOWN_ROW'
   /** There is no such import. */
   | 'UNKNOWN_RUN'
+  /** Nothing of that id is scheduled. */
+  | 'UNKNOWN_SCHEDULED'
   /** There is no such access token. */
   | 'UNKNOWN_TOKEN'
   /** A unit that nobody knows. */
@@ -3158,6 +3260,8 @@ export type Query = {
   readonly readLines: LinesRead;
   /** Every set of published rules that was loaded, the one that begins last first. */
   readonly ruleSets: ReadonlyArray<RuleSet>;
+  /** Publications and withdrawals of one publisher that are scheduled, and what became of them, the next first. Requires the scope READ_DRAFTS. */
+  readonly scheduled: ScheduledChangeConnection;
   /** One list for several plans, each at its own servings. */
   readonly shoppingList: ShoppingList;
   /** Access tokens, newest first, revoked ones too. Requires the scope ADMIN. */
@@ -3410,6 +3514,17 @@ export type QueryReadLinesArgs = {
   measures: InputMaybe<MeasureSystem>;
   publisher: InputMaybe<Scalars['String']['input']>;
   texts: ReadonlyArray<Scalars['String']['input']>;
+};
+
+
+/** All queries. */
+export type QueryScheduledArgs = {
+  after: InputMaybe<Scalars['String']['input']>;
+  before: InputMaybe<Scalars['String']['input']>;
+  first: InputMaybe<Scalars['Int']['input']>;
+  last: InputMaybe<Scalars['Int']['input']>;
+  publisher: Scalars['String']['input'];
+  states?: InputMaybe<ReadonlyArray<ScheduledState>>;
 };
 
 
@@ -3881,6 +3996,124 @@ export type ScalingRule =
   | 'PROPORTIONAL'
   /** No amount at all. */
   | 'TO_TASTE';
+
+/** A publication at a time. */
+export type SchedulePublicationInput = {
+  /** When, on the clock of `zone`: `2026-12-24T06:00`. An hour that the clocks repeat needs its offset: `2026-10-25T02:30+01:00`. */
+  readonly at: Scalars['String']['input'];
+  /** A note for readers of what was published before. */
+  readonly changeNote?: InputMaybe<Scalars['String']['input']>;
+  /** The version of the plan's draft that was read. */
+  readonly expectedVersion: Scalars['Int']['input'];
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+  /** IANA name of the time zone, such as `Europe/Berlin`. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** A withdrawal at a time. */
+export type ScheduleWithdrawalInput = {
+  /** When, on the clock of `zone`: `2026-12-24T06:00`. An hour that the clocks repeat needs its offset: `2026-10-25T02:30+01:00`. */
+  readonly at: Scalars['String']['input'];
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: InputMaybe<Scalars['String']['input']>;
+  /** Slug of the publisher. */
+  readonly publisher: Scalars['String']['input'];
+  /** Why, in words for readers. */
+  readonly reason: Scalars['String']['input'];
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['input'];
+  /** IANA name of the time zone, such as `Europe/Berlin`. */
+  readonly zone: Scalars['String']['input'];
+};
+
+/** A publication or a withdrawal of a plan at a time. */
+export type ScheduledChange = {
+  readonly __typename?: 'ScheduledChange';
+  /** Why it was cancelled. Null if it was not. */
+  readonly cancelledBecause: Maybe<CancelledBecause>;
+  /** The note for readers of the revision before. Null if there is none. */
+  readonly changeNote: Maybe<Scalars['String']['output']>;
+  /** When it was asked for. */
+  readonly createdAt: Scalars['DateTime']['output'];
+  /** When it is due. */
+  readonly dueAt: Scalars['DateTime']['output'];
+  /** When it was carried out, kept back or cancelled. Null if it waits. */
+  readonly endedAt: Maybe<Scalars['DateTime']['output']>;
+  /** Its id. */
+  readonly id: Scalars['ID']['output'];
+  /** What is to be done. */
+  readonly kind: ScheduledKind;
+  /** The same on the clock of `zone`, such as `2026-12-24T06:00`. */
+  readonly localTime: Scalars['String']['output'];
+  /** What to know about it, in a sentence. */
+  readonly notice: Scalars['String']['output'];
+  /** Why it was kept back. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Whose plan it is. */
+  readonly publisher: Publisher;
+  /** The reason for readers. Null if it is a publication. */
+  readonly reason: Maybe<Scalars['String']['output']>;
+  /** Number of the revision that was published or withdrawn. Null if it was not carried out. */
+  readonly revision: Maybe<Scalars['Int']['output']>;
+  /** Slug of the plan. */
+  readonly slug: Scalars['String']['output'];
+  /** How it stands. */
+  readonly state: ScheduledState;
+  /** Version of the draft that is published. Null if it is a withdrawal. */
+  readonly version: Maybe<Scalars['Int']['output']>;
+  /** IANA name of the time zone. */
+  readonly zone: Scalars['String']['output'];
+};
+
+/** A page of what is scheduled. */
+export type ScheduledChangeConnection = {
+  readonly __typename?: 'ScheduledChangeConnection';
+  /** The entries of this page. */
+  readonly edges: ReadonlyArray<ScheduledChangeEdge>;
+  /** Where this page lies. */
+  readonly pageInfo: PageInfo;
+};
+
+/** One entry in a list of what is scheduled. */
+export type ScheduledChangeEdge = {
+  readonly __typename?: 'ScheduledChangeEdge';
+  /** Place in the list. */
+  readonly cursor: Scalars['String']['output'];
+  /** The publication or withdrawal. */
+  readonly node: ScheduledChange;
+};
+
+/** What is to be done at a time. */
+export type ScheduledKind =
+  /** The draft is published. */
+  | 'PUBLISH'
+  /** The plan is withdrawn as a whole. */
+  | 'WITHDRAW';
+
+/** What is scheduled, or what was wrong. */
+export type ScheduledPayload = {
+  readonly __typename?: 'ScheduledPayload';
+  /** Empty if all went well. */
+  readonly problems: ReadonlyArray<Problem>;
+  /** Null if there were problems. */
+  readonly scheduled: Maybe<ScheduledChange>;
+};
+
+/** How something scheduled stands. */
+export type ScheduledState =
+  /** It was cancelled. */
+  | 'CANCELLED'
+  /** It was carried out. */
+  | 'DONE'
+  /** It could not be carried out; `problems` says why. */
+  | 'KEPT_BACK'
+  /** It is not due yet. */
+  | 'WAITING';
 
 /** What an access token may do, for its own publisher, or the operator's for every publisher. No scope includes another. */
 export type Scope =
@@ -4534,6 +4767,8 @@ export type WebhookDelivery = {
   readonly plan: Maybe<Plan>;
   /** Id of the import it tells of. Null if it is about a change. */
   readonly run: Maybe<Scalars['ID']['output']>;
+  /** Id of the scheduled publication or withdrawal that was kept back. Null if it tells of something else. */
+  readonly scheduled: Maybe<Scalars['ID']['output']>;
   /** Its state. */
   readonly state: DeliveryState;
   /** HTTP status of the last answer. Null if there was none. */
@@ -4755,6 +4990,8 @@ export type ResolversTypes = {
   Basis: ResolverTypeWrapper<BasisParent>;
   BatchRule: ResolverTypeWrapper<BatchRule>;
   Boolean: ResolverTypeWrapper<Scalars['Boolean']['output']>;
+  CancelScheduledInput: CancelScheduledInput;
+  CancelledBecause: CancelledBecause;
   CatalogueFood: ResolverTypeWrapper<CatalogueFoodParent>;
   CatalogueFoodConnection: ResolverTypeWrapper<Omit<CatalogueFoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['CatalogueFoodEdge']> }>;
   CatalogueFoodEdge: ResolverTypeWrapper<Omit<CatalogueFoodEdge, 'node'> & { node: ResolversTypes['CatalogueFood'] }>;
@@ -4763,6 +5000,7 @@ export type ResolversTypes = {
   ChangeConnection: ResolverTypeWrapper<Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ChangeEdge']> }>;
   ChangeEdge: ResolverTypeWrapper<Omit<ChangeEdge, 'node'> & { node: ResolversTypes['Change'] }>;
   ChangeKind: ChangeKind;
+  ChangeScheduledInput: ChangeScheduledInput;
   ChangedPlan: ResolverTypeWrapper<Omit<ChangedPlan, 'plan'> & { plan: ResolversTypes['Plan'] }>;
   Component: ResolverTypeWrapper<ComponentParent>;
   CorrectPlanInput: CorrectPlanInput;
@@ -4865,7 +5103,7 @@ export type ResolversTypes = {
   MomentInput: MomentInput;
   Money: ResolverTypeWrapper<Money>;
   MorningImport: ResolverTypeWrapper<Omit<MorningImport, 'run'> & { run: ResolversTypes['ImportRun'] }>;
-  MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports' | 'plans'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']>, plans: ReadonlyArray<ResolversTypes['ChangedPlan']> }>;
+  MorningReport: ResolverTypeWrapper<Omit<MorningReport, 'imports' | 'keptBack' | 'plans'> & { imports: ReadonlyArray<ResolversTypes['MorningImport']>, keptBack: ReadonlyArray<ResolversTypes['ScheduledChange']>, plans: ReadonlyArray<ResolversTypes['ChangedPlan']> }>;
   Mutation: ResolverTypeWrapper<Record<PropertyKey, never>>;
   NamingDraft: ResolverTypeWrapper<NamingDraft>;
   Node: ResolverTypeWrapper<NodeParent>;
@@ -4939,6 +5177,14 @@ export type ResolversTypes = {
   ScaledMeal: ResolverTypeWrapper<ScaledMealParent>;
   ScaledPlan: ResolverTypeWrapper<ScaledPlanParent>;
   ScalingRule: ScalingRule;
+  SchedulePublicationInput: SchedulePublicationInput;
+  ScheduleWithdrawalInput: ScheduleWithdrawalInput;
+  ScheduledChange: ResolverTypeWrapper<ScheduledChangeParent>;
+  ScheduledChangeConnection: ResolverTypeWrapper<Omit<ScheduledChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversTypes['ScheduledChangeEdge']> }>;
+  ScheduledChangeEdge: ResolverTypeWrapper<Omit<ScheduledChangeEdge, 'node'> & { node: ResolversTypes['ScheduledChange'] }>;
+  ScheduledKind: ScheduledKind;
+  ScheduledPayload: ResolverTypeWrapper<Omit<ScheduledPayload, 'problems' | 'scheduled'> & { problems: ReadonlyArray<ResolversTypes['Problem']>, scheduled: Maybe<ResolversTypes['ScheduledChange']> }>;
+  ScheduledState: ScheduledState;
   Scope: Scope;
   ServingsRow: ResolverTypeWrapper<ServingsRowParent>;
   SessionComponent: ResolverTypeWrapper<SessionComponentParent>;
@@ -5013,6 +5259,7 @@ export type ResolversParentTypes = {
   Basis: BasisParent;
   BatchRule: BatchRule;
   Boolean: Scalars['Boolean']['output'];
+  CancelScheduledInput: CancelScheduledInput;
   CatalogueFood: CatalogueFoodParent;
   CatalogueFoodConnection: Omit<CatalogueFoodConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['CatalogueFoodEdge']> };
   CatalogueFoodEdge: Omit<CatalogueFoodEdge, 'node'> & { node: ResolversParentTypes['CatalogueFood'] };
@@ -5020,6 +5267,7 @@ export type ResolversParentTypes = {
   Change: ChangeParent;
   ChangeConnection: Omit<ChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ChangeEdge']> };
   ChangeEdge: Omit<ChangeEdge, 'node'> & { node: ResolversParentTypes['Change'] };
+  ChangeScheduledInput: ChangeScheduledInput;
   ChangedPlan: Omit<ChangedPlan, 'plan'> & { plan: ResolversParentTypes['Plan'] };
   Component: ComponentParent;
   CorrectPlanInput: CorrectPlanInput;
@@ -5104,7 +5352,7 @@ export type ResolversParentTypes = {
   MomentInput: MomentInput;
   Money: Money;
   MorningImport: Omit<MorningImport, 'run'> & { run: ResolversParentTypes['ImportRun'] };
-  MorningReport: Omit<MorningReport, 'imports' | 'plans'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']>, plans: ReadonlyArray<ResolversParentTypes['ChangedPlan']> };
+  MorningReport: Omit<MorningReport, 'imports' | 'keptBack' | 'plans'> & { imports: ReadonlyArray<ResolversParentTypes['MorningImport']>, keptBack: ReadonlyArray<ResolversParentTypes['ScheduledChange']>, plans: ReadonlyArray<ResolversParentTypes['ChangedPlan']> };
   Mutation: Record<PropertyKey, never>;
   NamingDraft: NamingDraft;
   Node: NodeParent;
@@ -5168,6 +5416,12 @@ export type ResolversParentTypes = {
   ScaledLine: ScaledLineParent;
   ScaledMeal: ScaledMealParent;
   ScaledPlan: ScaledPlanParent;
+  SchedulePublicationInput: SchedulePublicationInput;
+  ScheduleWithdrawalInput: ScheduleWithdrawalInput;
+  ScheduledChange: ScheduledChangeParent;
+  ScheduledChangeConnection: Omit<ScheduledChangeConnection, 'edges'> & { edges: ReadonlyArray<ResolversParentTypes['ScheduledChangeEdge']> };
+  ScheduledChangeEdge: Omit<ScheduledChangeEdge, 'node'> & { node: ResolversParentTypes['ScheduledChange'] };
+  ScheduledPayload: Omit<ScheduledPayload, 'problems' | 'scheduled'> & { problems: ReadonlyArray<ResolversParentTypes['Problem']>, scheduled: Maybe<ResolversParentTypes['ScheduledChange']> };
   ServingsRow: ServingsRowParent;
   SessionComponent: SessionComponentParent;
   SessionStartInput: SessionStartInput;
@@ -5871,6 +6125,7 @@ export type MorningReportResolvers<ContextType = Context, ParentType extends Res
   from: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
   importOnlyTokens: Resolver<ReadonlyArray<ResolversTypes['ImportOnlyToken']>, ParentType, ContextType>;
   imports: Resolver<ReadonlyArray<ResolversTypes['MorningImport']>, ParentType, ContextType>;
+  keptBack: Resolver<ReadonlyArray<ResolversTypes['ScheduledChange']>, ParentType, ContextType>;
   markdown: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   moreImports: Resolver<ResolversTypes['Boolean'], ParentType, ContextType>;
   plans: Resolver<ReadonlyArray<ResolversTypes['ChangedPlan']>, ParentType, ContextType>;
@@ -5880,6 +6135,8 @@ export type MorningReportResolvers<ContextType = Context, ParentType extends Res
 export type MutationResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Mutation'] = ResolversParentTypes['Mutation']> = {
   adoptFood?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationAdoptFoodArgs, 'input'>>;
   cancelImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationCancelImportArgs, 'input'>>;
+  cancelScheduled?: Resolver<ResolversTypes['ScheduledPayload'], ParentType, ContextType, RequireFields<MutationCancelScheduledArgs, 'input'>>;
+  changeScheduled?: Resolver<ResolversTypes['ScheduledPayload'], ParentType, ContextType, RequireFields<MutationChangeScheduledArgs, 'input'>>;
   correctPlan?: Resolver<ResolversTypes['PublishPlanPayload'], ParentType, ContextType, RequireFields<MutationCorrectPlanArgs, 'input'>>;
   createPreviewLink?: Resolver<ResolversTypes['CreatePreviewLinkPayload'], ParentType, ContextType, RequireFields<MutationCreatePreviewLinkArgs, 'input'>>;
   createPublisher?: Resolver<ResolversTypes['PublisherPayload'], ParentType, ContextType, RequireFields<MutationCreatePublisherArgs, 'input'>>;
@@ -5902,6 +6159,8 @@ export type MutationResolvers<ContextType = Context, ParentType extends Resolver
   saveFoodDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSaveFoodDraftArgs, 'input'>>;
   saveFoods?: Resolver<ResolversTypes['SaveFoodsPayload'], ParentType, ContextType, RequireFields<MutationSaveFoodsArgs, 'input'>>;
   savePlanDraft?: Resolver<ResolversTypes['SaveDraftPayload'], ParentType, ContextType, RequireFields<MutationSavePlanDraftArgs, 'input'>>;
+  schedulePublication?: Resolver<ResolversTypes['ScheduledPayload'], ParentType, ContextType, RequireFields<MutationSchedulePublicationArgs, 'input'>>;
+  scheduleWithdrawal?: Resolver<ResolversTypes['ScheduledPayload'], ParentType, ContextType, RequireFields<MutationScheduleWithdrawalArgs, 'input'>>;
   settleRow?: Resolver<ResolversTypes['SettleRowPayload'], ParentType, ContextType, RequireFields<MutationSettleRowArgs, 'input'>>;
   startImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationStartImportArgs, 'input'>>;
   undoImport?: Resolver<ResolversTypes['ImportRunPayload'], ParentType, ContextType, RequireFields<MutationUndoImportArgs, 'input'>>;
@@ -6175,6 +6434,7 @@ export type QueryResolvers<ContextType = Context, ParentType extends ResolversPa
   quarantinedRows?: Resolver<Maybe<ResolversTypes['QuarantinedRowConnection']>, ParentType, ContextType, RequireFields<QueryQuarantinedRowsArgs, 'run'>>;
   readLines?: Resolver<ResolversTypes['LinesRead'], ParentType, ContextType, RequireFields<QueryReadLinesArgs, 'locale' | 'texts'>>;
   ruleSets?: Resolver<ReadonlyArray<ResolversTypes['RuleSet']>, ParentType, ContextType>;
+  scheduled?: Resolver<ResolversTypes['ScheduledChangeConnection'], ParentType, ContextType, RequireFields<QueryScheduledArgs, 'publisher' | 'states'>>;
   shoppingList?: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType, RequireFields<QueryShoppingListArgs, 'plans'>>;
   tokens?: Resolver<ResolversTypes['AccessTokenConnection'], ParentType, ContextType, Partial<QueryTokensArgs>>;
   uploadedImages?: Resolver<ReadonlyArray<ResolversTypes['UploadedImage']>, ParentType, ContextType, RequireFields<QueryUploadedImagesArgs, 'files' | 'publisher'>>;
@@ -6302,6 +6562,41 @@ export type ScaledPlanResolvers<ContextType = Context, ParentType extends Resolv
   shoppingList: Resolver<ResolversTypes['ShoppingList'], ParentType, ContextType>;
   storage: Resolver<ReadonlyArray<ResolversTypes['StorageGuidance']>, ParentType, ContextType>;
   warnings: Resolver<ReadonlyArray<ResolversTypes['Warning']>, ParentType, ContextType>;
+};
+
+export type ScheduledChangeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScheduledChange'] = ResolversParentTypes['ScheduledChange']> = {
+  cancelledBecause: Resolver<Maybe<ResolversTypes['CancelledBecause']>, ParentType, ContextType>;
+  changeNote: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  createdAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  dueAt: Resolver<ResolversTypes['DateTime'], ParentType, ContextType>;
+  endedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
+  id: Resolver<ResolversTypes['ID'], ParentType, ContextType>;
+  kind: Resolver<ResolversTypes['ScheduledKind'], ParentType, ContextType>;
+  localTime: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  notice: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  publisher: Resolver<ResolversTypes['Publisher'], ParentType, ContextType>;
+  reason: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  revision: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  slug: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  state: Resolver<ResolversTypes['ScheduledState'], ParentType, ContextType>;
+  version: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
+  zone: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+};
+
+export type ScheduledChangeConnectionResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScheduledChangeConnection'] = ResolversParentTypes['ScheduledChangeConnection']> = {
+  edges: Resolver<ReadonlyArray<ResolversTypes['ScheduledChangeEdge']>, ParentType, ContextType>;
+  pageInfo: Resolver<ResolversTypes['PageInfo'], ParentType, ContextType>;
+};
+
+export type ScheduledChangeEdgeResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScheduledChangeEdge'] = ResolversParentTypes['ScheduledChangeEdge']> = {
+  cursor: Resolver<ResolversTypes['String'], ParentType, ContextType>;
+  node: Resolver<ResolversTypes['ScheduledChange'], ParentType, ContextType>;
+};
+
+export type ScheduledPayloadResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ScheduledPayload'] = ResolversParentTypes['ScheduledPayload']> = {
+  problems: Resolver<ReadonlyArray<ResolversTypes['Problem']>, ParentType, ContextType>;
+  scheduled: Resolver<Maybe<ResolversTypes['ScheduledChange']>, ParentType, ContextType>;
 };
 
 export type ServingsRowResolvers<ContextType = Context, ParentType extends ResolversParentTypes['ServingsRow'] = ResolversParentTypes['ServingsRow']> = {
@@ -6542,6 +6837,7 @@ export type WebhookDeliveryResolvers<ContextType = Context, ParentType extends R
   nextAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
   plan: Resolver<Maybe<ResolversTypes['Plan']>, ParentType, ContextType>;
   run: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
+  scheduled: Resolver<Maybe<ResolversTypes['ID']>, ParentType, ContextType>;
   state: Resolver<ResolversTypes['DeliveryState'], ParentType, ContextType>;
   status: Resolver<Maybe<ResolversTypes['Int']>, ParentType, ContextType>;
   triedAt: Resolver<Maybe<ResolversTypes['DateTime']>, ParentType, ContextType>;
@@ -6718,6 +7014,10 @@ export type Resolvers<ContextType = Context> = {
   ScaledLine: ScaledLineResolvers<ContextType>;
   ScaledMeal: ScaledMealResolvers<ContextType>;
   ScaledPlan: ScaledPlanResolvers<ContextType>;
+  ScheduledChange: ScheduledChangeResolvers<ContextType>;
+  ScheduledChangeConnection: ScheduledChangeConnectionResolvers<ContextType>;
+  ScheduledChangeEdge: ScheduledChangeEdgeResolvers<ContextType>;
+  ScheduledPayload: ScheduledPayloadResolvers<ContextType>;
   ServingsRow: ServingsRowResolvers<ContextType>;
   SessionComponent: SessionComponentResolvers<ContextType>;
   SessionTask: SessionTaskResolvers<ContextType>;

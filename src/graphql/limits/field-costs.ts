@@ -61,6 +61,7 @@ export const listSizes: Readonly<Record<string, number>> = {
   "MorningReport.imports": 20,
   "MorningReport.plans": 20,
   "MorningReport.importOnlyTokens": 20,
+  "MorningReport.keptBack": 20,
   "NutrientFigure.unknown": 12,
   "NutritionPerServing.added": 8,
   "NutritionPerServing.missing": 8,

@@ -43,10 +43,10 @@ export const importQueries: Pick<QueryResolvers, ImportQuery> = {
     return { ...report, run: found, markdown: importReportMarkdown(report) };
   },
   morningReport: async (_, { hours }, { deps, actor }) => {
-    const { report, found, plans } = valueOf(await morningReport(deps, actor, hours));
+    const { report, found, plans, keptBack } = valueOf(await morningReport(deps, actor, hours));
     const { from, to, imports, moreImports, importOnlyTokens = [] } = report;
     return {
-      ...{ from, to, moreImports, importOnlyTokens, markdown: morningReportMarkdown(report) },
+      ...{ from, to, moreImports, importOnlyTokens, keptBack, markdown: morningReportMarkdown(report) },
       imports: found.map((run, at) => ({
         run,
         superseded: imports[at]?.superseded ?? [],

@@ -11,6 +11,7 @@ import { payload } from "../payload.js";
 import { draftMutations } from "./drafts/draft.js";
 import { publishingMutations } from "./drafts/publishing.js";
 import { imageMutations } from "./image.js";
+import { scheduleMutations } from "./drafts/schedule.js";
 import { previewMutations } from "./drafts/preview.js";
 import { importMutations } from "./import.js";
 import { webhookMutations } from "./webhook.js";
@@ -21,6 +22,7 @@ export const mutationResolvers: MutationResolvers = {
   ...imageMutations,
   ...importMutations,
   ...previewMutations,
+  ...scheduleMutations,
   ...webhookMutations,
 
   createPublisher: async (_, { input }, context) =>

@@ -25,6 +25,7 @@ import { loadNode } from "./node.js";
 import { componentParent, foodParent } from "./make-parents.js";
 import { tokenQueries } from "./token.js";
 import { imageQueries } from "./image.js";
+import { scheduleQueries } from "./drafts/schedule.js";
 import { previewQueries } from "./drafts/preview.js";
 import { importQueries } from "./import.js";
 import { webhookQueries } from "./webhook.js";
@@ -36,6 +37,7 @@ export const queryResolvers: QueryResolvers = {
   ...imageQueries,
   ...importQueries,
   ...previewQueries,
+  ...scheduleQueries,
   ...webhookQueries,
 
   plan: async (_, { publisher, slug, revision }, { deps, loaders }) => {

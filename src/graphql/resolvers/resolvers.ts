@@ -2,6 +2,7 @@ import type { Resolvers } from "../generated/resolver-types.js";
 import { changeResolvers } from "./plans/change.js";
 import { catalogueFoodResolvers } from "./foods/catalogue-food.js";
 import { componentResolvers, routeResolvers } from "./plans/component.js";
+import { scheduledChangeResolvers } from "./drafts/schedule.js";
 import { draftPreviewResolvers, previewLinkResolvers } from "./drafts/preview.js";
 import { draftResolvers, savedDraftResolvers, textLineResolvers } from "./drafts/draft.js";
 import {
@@ -100,6 +101,7 @@ export const resolvers: { readonly [Type in keyof Resolvers]?: Partial<Resolvers
   Plan: planResolvers,
   LateMeal: lateMealResolvers,
   PreviewLink: previewLinkResolvers,
+  ScheduledChange: scheduledChangeResolvers,
   PrepSession: prepSessionResolvers,
   SessionComponent: sessionComponentResolvers,
   Problem: problemResolvers,

@@ -67,6 +67,7 @@ export const webhookResolvers: FieldsToResolve<WebhookResolvers, WebhookParent> 
 export const webhookDeliveryResolvers: FieldsToResolve<WebhookDeliveryResolvers, WebhookDeliveryParent> = {
   change: ({ changeId }) => changeId,
   run: ({ runId }) => runId,
+  scheduled: ({ scheduledId }) => scheduledId,
   plan: async ({ id, revisionId }, _, { loaders }) => {
     if (revisionId === null) return null;
     const plan = await loaders.plansById.load(revisionId);

@@ -116,6 +116,11 @@ export type PlanDraft = Prisma.PlanDraftModel
  */
 export type DiscardedDraft = Prisma.DiscardedDraftModel
 /**
+ * Model ScheduledChange
+ * A publication or a withdrawal of a plan that is to be done at an hour, once.
+ */
+export type ScheduledChange = Prisma.ScheduledChangeModel
+/**
  * Model PreviewLink
  * Shows the draft of a plan to whoever has its address. Of the secret in that only the hash is kept.
  */

@@ -6,8 +6,8 @@ import { instantKey, readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
 import { newestFirst } from "./webhooks.js";
 
-const columns = Prisma.sql`d.id, b.slug AS publisher, d.webhook_id AS "webhookId", d.change_id AS "changeId", d.run_id AS "runId",
-  COALESCE(c.kind, 'IMPORT_ENDED') AS kind, c.revision_id AS "revisionId", d.state, d.attempts, d.due_at AS "dueAt", d.created_at AS "createdAt",
+const columns = Prisma.sql`d.id, b.slug AS publisher, d.webhook_id AS "webhookId", d.change_id AS "changeId", d.run_id AS "runId", d.scheduled_id AS "scheduledId",
+  COALESCE(c.kind, CASE WHEN d.scheduled_id IS NULL THEN 'IMPORT_ENDED' ELSE 'PLAN_KEPT_BACK' END) AS kind, c.revision_id AS "revisionId", d.state, d.attempts, d.due_at AS "dueAt", d.created_at AS "createdAt",
   d.tried_at AS "triedAt", d.status, d.error`;
 
 const joins = Prisma.sql`JOIN publishers b ON b.id = d.publisher_id
@@ -81,8 +81,11 @@ const claim = (db: Db, now: Date, leaseUntil: Date, limit: number): Promise<read
       FROM due WHERE d.publisher_id = due.publisher_id AND d.id = due.id RETURNING d.*
     )
     SELECT d.id, d.attempts, d.webhook_id AS "webhookId", w.url, w.secret, w.old_secret AS "oldSecret",
-      w.old_secret_until AS "oldSecretUntil", b.slug AS publisher, COALESCE(c.at, i.ended_at) AS at,
-      CASE WHEN i.id IS NULL
+      w.old_secret_until AS "oldSecretUntil", b.slug AS publisher, COALESCE(c.at, i.ended_at, s.ended_at) AS at,
+      CASE WHEN s.id IS NOT NULL
+        THEN jsonb_build_object('kind', 'PLAN_KEPT_BACK', 'scheduledId', s.id, 'plan', s.slug, 'scheduled', s.kind,
+          'problems', jsonb_path_query_array(s.problems, '$[*].code'))
+      WHEN i.id IS NULL
         THEN jsonb_build_object('kind', c.kind, 'changeId', c.id, 'plan', p.slug, 'revision', r.revision)
         ELSE jsonb_build_object('kind', 'IMPORT_ENDED', 'runId', i.id, 'feed', f.slug, 'runKind', i.kind,
           'state', i.state, 'counts', jsonb_build_object('read', i.rows_read, 'created', i.created,
@@ -94,6 +97,7 @@ const claim = (db: Db, now: Date, leaseUntil: Date, limit: number): Promise<read
     LEFT JOIN changes c ON c.publisher_id = d.publisher_id AND c.id = d.change_id
     LEFT JOIN revisions r ON r.publisher_id = c.publisher_id AND r.id = c.revision_id
     LEFT JOIN plans p ON p.publisher_id = r.publisher_id AND p.id = r.plan_id
+    LEFT JOIN scheduled_changes s ON s.publisher_id = d.publisher_id AND s.id = d.scheduled_id
     LEFT JOIN import_runs i ON i.id = d.run_id
     LEFT JOIN feeds f ON f.id = i.feed_id`;
 
@@ -114,6 +118,7 @@ const deliveryOf = (row: WebhookDelivery): WebhookDelivery => ({
   changeId: row.changeId,
   revisionId: row.revisionId,
   runId: row.runId,
+  scheduledId: row.scheduledId,
   state: row.state,
   attempts: row.attempts,
   dueAt: row.dueAt,

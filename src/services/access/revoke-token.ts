@@ -25,6 +25,7 @@ export async function revokeToken(deps: Deps, caller: Caller, input: RevokeInput
         return failed([{ code: "UNKNOWN_TOKEN", path: ["input", "id"], token: id }]);
       }
       await data.accessTokens.revoke(id, clock());
+      await data.scheduled.cancelOfToken(id, clock());
       return ok({ value: id, subject: { kind: "TOKEN", name: id, before: null, after: null } });
     },
   );

@@ -37,8 +37,35 @@ export async function publishPlan(
   changeNote: string | null = null,
 ): Promise<Result<Published>> {
   const frozen = await frozenFrom(deps, written);
-  if (!frozen.ok) return frozen;
-  const bundle = frozen.value;
+  return frozen.ok ? publishFrozen(deps, frozen.value, changeNote) : frozen;
+}
+
+/** The same of a plan as it is to be frozen. */
+export async function publishFrozen(
+  deps: Deps,
+  bundle: PlanBundle,
+  changeNote: string | null,
+): Promise<Result<Published>> {
+  const checked = await checkForPublishing(deps, bundle);
+  if (!checked.ok) return checked;
+  const { findings, ruleSet } = checked.value;
+  const published = await deps.data.revisions.publish(bundle, deps.clock(), changeNote, ruleSet);
+  const own = bundle.foods.filter(({ owner }) => owner !== undefined);
+  if (own.length > 0) {
+    await deps.data.publisherFoods.notePublished(bundle.plan.publisher, own);
+    await deps.data.publisherPacks.notePublished(bundle.plan.publisher, own);
+  }
+  return ok({ ...published, findings });
+}
+
+interface Publishable {
+  readonly findings: readonly NamedFinding[];
+  /** Id of the rules that it was checked against. */
+  readonly ruleSet: string;
+}
+
+/** All that may keep a plan, as it is to be frozen, from being published. */
+export async function checkForPublishing(deps: Deps, bundle: PlanBundle): Promise<Result<Publishable>> {
   const problems = await runInSlices(deps, () => checkBundleInSlices(bundle));
   if (problems.length > 0) return failed(problems);
   const rules = await rulesToday(deps);
@@ -46,12 +73,5 @@ export async function publishPlan(
   const checked = await checkPublishedPlan(bundle, household, rules, deps, (date) => findKeepingRules(deps, date));
   if (!checked.ok) return checked;
   const stops = stopping(checked.value);
-  if (stops.length > 0) return failed(stops);
-  const published = await deps.data.revisions.publish(bundle, deps.clock(), changeNote, rules.id);
-  const own = bundle.foods.filter(({ owner }) => owner !== undefined);
-  if (own.length > 0) {
-    await deps.data.publisherFoods.notePublished(bundle.plan.publisher, own);
-    await deps.data.publisherPacks.notePublished(bundle.plan.publisher, own);
-  }
-  return ok({ ...published, findings: checked.value });
+  return stops.length > 0 ? failed(stops) : ok({ findings: checked.value, ruleSet: rules.id });
 }

@@ -13,6 +13,7 @@ const types: Readonly<Record<WebhookKind, string>> = {
   PLAN_ANSWER_CHANGED: "plan.answer-changed",
   PLAN_LESS_SAFE: "plan.less-safe",
   IMPORT_ENDED: "import.ended",
+  PLAN_KEPT_BACK: "plan.kept-back",
 };
 
 export interface WebhookMessage {
@@ -56,6 +57,10 @@ interface Signed {
 }
 
 function dataOf({ publisher, tells }: ClaimedDelivery): object {
+  if (tells.kind === "PLAN_KEPT_BACK") {
+    const { scheduledId, plan, scheduled, problems } = tells;
+    return { scheduled: scheduledId, publisher, plan, kind: scheduled, problems };
+  }
   if (tells.kind !== "IMPORT_ENDED") {
     const { changeId, plan, revision } = tells;
     return { change: changeId, publisher, plan, revision };

@@ -30,6 +30,7 @@ interface Subject {
   readonly delivery: string;
   readonly run: string;
   readonly preview: string;
+  readonly scheduled: string;
 }
 
 type Arguments = Readonly<Record<string, unknown>>;
@@ -99,6 +100,7 @@ const rows: Readonly<Record<string, Row>> = {
   checkDraft: { access: { own: "READ_DRAFTS" }, asks: draft },
   preview: { access: "PUBLIC", asks: ({ publisher }) => [{ publisher, slug, secret: marker }] },
   previewLinks: { access: { own: "READ_DRAFTS" }, asks: list },
+  scheduled: { access: { own: "READ_DRAFTS" }, asks: list },
   checkDocuments: {
     access: { own: "READ_DRAFTS" },
     asks: ({ publisher }) => [{ publisher, texts: [{ name: "x", text }] }],
@@ -142,6 +144,25 @@ const rows: Readonly<Record<string, Row>> = {
     asks: input(({ publisher }) => ({ publisher, slug, revision: version, reason: "x" })),
   },
   unpublishPlan: { access: { own: "PUBLISH" }, asks: input(({ publisher }) => ({ publisher, slug, reason: "x" })) },
+  schedulePublication: {
+    access: { own: "PUBLISH" },
+    asks: input(({ publisher }) => ({
+      publisher,
+      slug,
+      expectedVersion: version,
+      at: "2026-12-24T06:00",
+      zone: "UTC",
+    })),
+  },
+  scheduleWithdrawal: {
+    access: { own: "PUBLISH" },
+    asks: input(({ publisher }) => ({ publisher, slug, reason: "x", at: "2026-12-24T06:00", zone: "UTC" })),
+  },
+  changeScheduled: {
+    access: { byId: "PUBLISH" },
+    asks: input(({ scheduled: id }) => ({ id, at: "2026-12-24T06:00", zone: "UTC" })),
+  },
+  cancelScheduled: { access: { byId: "PUBLISH" }, asks: input(({ scheduled: id }) => ({ id })) },
   createPreviewLink: { access: { own: "READ_DRAFTS" }, asks: input(({ publisher }) => ({ publisher, slug })) },
   revokePreviewLink: { access: { byId: "READ_DRAFTS" }, asks: input(({ preview: id }) => ({ id })) },
   createToken: {
@@ -205,7 +226,13 @@ const held: Readonly<
   expired: { of: own, scopes },
 };
 
-const unknown: readonly string[] = ["UNKNOWN_TOKEN", "UNKNOWN_WEBHOOK", "UNKNOWN_DELIVERY", "UNKNOWN_PREVIEW_LINK"];
+const unknown: readonly string[] = [
+  "UNKNOWN_TOKEN",
+  "UNKNOWN_WEBHOOK",
+  "UNKNOWN_DELIVERY",
+  "UNKNOWN_PREVIEW_LINK",
+  "UNKNOWN_SCHEDULED",
+];
 
 type Expected = "ANSWER" | "UNAUTHENTICATED" | "FORBIDDEN" | "UNKNOWN" | "NOTHING" | "REFUSED";
 
@@ -312,12 +339,33 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         SELECT publisher_id, $1::uuid, id, now(), now(), '${marker}' FROM c RETURNING id`,
       [webhook],
     );
+    const scheduled = await data.scheduled.add({
+      ...{
+        publisher: own,
+        slug: marker,
+        kind: "WITHDRAW",
+        version: null,
+        changeNote: null,
+        reason: marker,
+        bundle: null,
+      },
+      ...{ dueAt: clock(), localTime: "2026-12-24T06:00", zone: "UTC", inForce: null, createdAt: clock() },
+      createdBy: { kind: "PROGRAM", name: marker },
+    });
     const until = new Date(clock().getTime() + 1_000);
     const preview = await data.previewLinks.create({
       ...{ publisher: own, slug: marker, secretHash: randomUUID(), createdAt: clock(), expiresAt: until },
       createdBy: { kind: "PROGRAM", name: marker },
     });
-    return { publisher: own, token, webhook, delivery: String(made[0]?.["id"]), run: await freshRun(), preview };
+    return {
+      publisher: own,
+      token,
+      webhook,
+      delivery: String(made[0]?.["id"]),
+      run: await freshRun(),
+      preview,
+      scheduled,
+    };
   };
 
   /** An import of north-field that has ended, with something put aside. */
@@ -348,6 +396,7 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
     delivery: randomUUID(),
     run: randomUUID(),
     preview: randomUUID(),
+    scheduled: randomUUID(),
   });
 
   const outcome = ({ status, errors, data, text: body }: Answer): string => {
@@ -460,7 +509,7 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         if (mine) continue;
         // The same, to the letter, where there is no such feed.
         expect(answer, path).toEqual(await asked({ ...values, feed: "nothing-here", run: randomUUID() }, bearer));
-      } else if (path.includes("/preview-links")) {
+      } else if (path.includes("/preview-links") || path.endsWith("/scheduled")) {
         const asks = expected(role, { own: "READ_DRAFTS" });
         // A link of others is unknown to whoever may read drafts at all.
         const mayAsk = role !== "nobody" && held[role].scopes.includes("READ_DRAFTS");

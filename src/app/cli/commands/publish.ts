@@ -4,7 +4,14 @@ import { readTexts } from "../../../services/drafts/read-texts.js";
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { compareDrafts } from "../compare-drafts.js";
 import { countNoun } from "../count-noun.js";
-import { CheckDocumentsDocument, SaveDocumentsDocument, ViewerDocument } from "../generated/operations.js";
+import {
+  CheckDocumentsDocument,
+  SaveDocumentsDocument,
+  SchedulePublicationDocument,
+  ViewerDocument,
+  type ScheduledPartsFragment,
+  type SchedulePublicationInput,
+} from "../generated/operations.js";
 import { exitCodes, usage, type Outcome, type ShownProblem } from "../outcome.js";
 import { publishPlan, type PublishedPlan } from "../publish-plan.js";
 import { choosePublisher } from "../choose-publisher.js";
@@ -13,12 +20,15 @@ import type { RemoteService } from "../remote-service.js";
 import { readImages } from "../read-images.js";
 import { knownFiles, uploadImages } from "../upload-images.js";
 import { readVersions } from "../read-versions.js";
+import { scheduledLine, shownScheduled, timeOptions, type GivenTime } from "../scheduled-line.js";
 import { shownProblem } from "../shown-problem.js";
 
 interface PublishOptions extends ServiceOptions {
   readonly note?: string;
   readonly overwrite?: boolean;
   readonly publisher?: string;
+  readonly at?: string;
+  readonly zone?: string;
 }
 
 export const addPublish: AddCommand = (program, run) => {
@@ -28,18 +38,21 @@ export const addPublish: AddCommand = (program, run) => {
     .option("--note <text>", "note for readers of the earlier revisions: what was wrong, and what is right")
     .option("--overwrite", "replace drafts even if somebody else saved them last")
     .option("--publisher <slug>", "publisher of the documents, if no plan among them names it")
+    .option("--at <time>", "time at which to publish the plans, such as 2026-12-24T06:00; requires --zone")
+    .option("--zone <name>", "IANA time zone of --at, such as Europe/Berlin")
     .action((files: string[], options: PublishOptions) => run("publish", options, () => publish(files, options)));
 };
 
 async function publish(names: readonly string[], options: PublishOptions): Promise<Outcome> {
   if (options.note?.trim() === "") throw usage("--note must say something, or be left out.");
+  const time = timeOptions(options);
   const texts = await readFiles(names);
   const read = readTexts(texts, []);
   if (!read.ok) return refused(read.problems.map(shownProblem));
   const images = await readImages(read.value);
   if (images.problems.length > 0) return refused(images.problems.map(shownProblem));
   const service = remote(options);
-  return publishTexts(service, { texts, read: read.value, images }, options).finally(() => service.close());
+  return publishTexts(service, { texts, read: read.value, images, time }, options).finally(() => service.close());
 }
 
 const refused = (problems: readonly ShownProblem[]): Outcome => ({
@@ -52,12 +65,14 @@ interface ToPublish {
   readonly texts: readonly TextFile[];
   readonly read: DocumentsRead;
   readonly images: Awaited<ReturnType<typeof readImages>>;
+  /** null: at once. */
+  readonly time: GivenTime | null;
 }
 
 /** Nothing is saved of what could not be published: the check comes first. */
 async function publishTexts(
   service: RemoteService,
-  { texts, read, images }: ToPublish,
+  { texts, read, images, time }: ToPublish,
   { note, overwrite = false, publisher: told }: PublishOptions,
 ): Promise<Outcome> {
   const publisher = await choosePublisher(read, told, service);
@@ -83,15 +98,22 @@ async function publishTexts(
   }
   const plans = read.documents.flatMap(({ document }) => (document.kind === "plan" ? document.slug : []));
   const published: PublishedPlan[] = [];
+  const scheduled: ScheduledPartsFragment[] = [];
+  const done = () => summary({ publisher, saved: changed.length, uploaded, plans: published, scheduled });
   for (const slug of plans) {
     const expectedVersion = versions.get(`PLAN ${slug}`);
     if (expectedVersion === undefined) throw new Error(`the service saved no draft of ${slug}`);
+    if (time !== null) {
+      const made = await schedulePlan(service, { publisher, slug, expectedVersion, ...time, changeNote: note ?? null });
+      if (made.scheduled === null) return { ...refused(made.problems), findings, ...done() };
+      scheduled.push(made.scheduled);
+      continue;
+    }
     const one = await publishPlan(service, { publisher, slug, expectedVersion }, note ?? null);
-    if (!one.ok)
-      return { ...refused(one.problems), findings, ...summary(publisher, changed.length, uploaded, published) };
+    if (!one.ok) return { ...refused(one.problems), findings, ...done() };
     published.push(one.plan);
   }
-  return { exit: exitCodes.ok, findings, ...summary(publisher, changed.length, uploaded, published) };
+  return { exit: exitCodes.ok, findings, ...done() };
 }
 
 /** Of pictures that are not beside the documents, those that were not handed in before either. */
@@ -106,21 +128,35 @@ async function unknownImages(
   return missing.filter((problem) => !known.has(fileOf(problem)));
 }
 
-function summary(
-  publisher: string,
-  saved: number,
-  uploaded: number,
-  plans: readonly PublishedPlan[],
-): Pick<Outcome, "result" | "said" | "notes"> {
+const schedulePlan = async (service: RemoteService, input: SchedulePublicationInput) =>
+  (await service.ask(SchedulePublicationDocument, { input })).schedulePublication;
+
+interface Done {
+  readonly publisher: string;
+  readonly saved: number;
+  readonly uploaded: number;
+  readonly plans: readonly PublishedPlan[];
+  readonly scheduled: readonly ScheduledPartsFragment[];
+}
+
+function summary({ publisher, saved, uploaded, plans, scheduled }: Done): Pick<Outcome, "result" | "said" | "notes"> {
   const drafts = saved === 0 ? "No draft changed." : `Saved ${countNoun(saved, "changed document")}.`;
   return {
-    result: { publisher, saved, ...(uploaded > 0 && { images: uploaded }), plans: plans.map((plan) => ({ ...plan })) },
+    result: {
+      publisher,
+      saved,
+      ...(uploaded > 0 && { images: uploaded }),
+      plans: plans.map((plan) => ({ ...plan })),
+      ...(scheduled.length > 0 && { scheduled: scheduled.map(shownScheduled) }),
+    },
     said: [
       ...(uploaded === 0 ? [] : [`Handed in ${countNoun(uploaded, "picture")}.`]),
       drafts,
       ...plans.map((plan) => sentence(publisher, plan)),
+      ...scheduled.map(scheduledLine),
     ],
-    notes: plans.length === 0 ? ["There is no plan among these files, so nothing was published."] : [],
+    notes:
+      plans.length + scheduled.length === 0 ? ["There is no plan among these files, so nothing was published."] : [],
   };
 }
 

@@ -1,11 +1,14 @@
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { Option } from "commander";
-import { UnpublishPlanDocument, WithdrawPlanDocument } from "../generated/operations.js";
+import { ScheduleWithdrawalDocument, UnpublishPlanDocument, WithdrawPlanDocument } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 import { planName } from "../plan-name.js";
+import { scheduledLine, shownScheduled, timeOptions } from "../scheduled-line.js";
 
 interface UnpublishOptions extends ServiceOptions {
   readonly reason: string;
+  readonly at?: string;
+  readonly zone?: string;
 }
 
 interface WithdrawOptions extends UnpublishOptions {
@@ -29,11 +32,21 @@ export const addWithdraw: AddCommand = (program, run) => {
     .description("withdraw a whole plan; its address answers 410 with the reason until it is published again")
     .argument("<publisher/slug>", "the plan")
     .requiredOption("--reason <text>", "reason, shown to readers")
+    .option("--at <time>", "time at which to withdraw it, such as 2027-01-06T20:00; requires --zone")
+    .option("--zone <name>", "IANA time zone of --at, such as Europe/Berlin")
     .action((name: string, options: UnpublishOptions) => run("unpublish", options, () => unpublish(name, options)));
 };
 
 async function unpublish(name: string, { reason, ...options }: UnpublishOptions): Promise<Outcome> {
   const plan = planName(name);
+  const time = timeOptions(options);
+  if (time !== null) {
+    const input = { ...plan, reason, ...time };
+    const asked = await asking(options, (service) => service.ask(ScheduleWithdrawalDocument, { input }));
+    const { scheduled, problems: wrong } = asked.scheduleWithdrawal;
+    if (scheduled === null) return { exit: exitCodes.problems, problems: wrong, result: null };
+    return { exit: exitCodes.ok, result: { scheduled: shownScheduled(scheduled) }, said: [scheduledLine(scheduled)] };
+  }
   const input = { ...plan, reason };
   const { unpublishPlan } = await asking(options, (service) => service.ask(UnpublishPlanDocument, { input }));
   const { plan: withdrawn, problems } = unpublishPlan;

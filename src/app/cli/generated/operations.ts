@@ -3,6 +3,26 @@ type Exact<T extends { [key: string]: unknown }> = { [K in keyof T]: T[K] };
 /** Internal type. DO NOT USE DIRECTLY. */
 export type Incremental<T> = T | { [P in keyof T]?: P extends ' $fragmentName' | '__typename' ? T[P] : never };
 import type { DocumentTypeDecoration } from '@graphql-typed-document-node/core';
+/** Which one to cancel. */
+export type CancelScheduledInput = {
+  /** Its id. */
+  readonly id: string;
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+};
+
+/** Another time for what waits. */
+export type ChangeScheduledInput = {
+  /** When, on the clock of `zone`: `2026-12-24T06:00`. An hour that the clocks repeat needs its offset: `2026-10-25T02:30+01:00`. */
+  readonly at: string;
+  /** Its id. */
+  readonly id: string;
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** IANA name of the time zone, such as `Europe/Berlin`. */
+  readonly zone: string;
+};
+
 /** Which draft corrects what was published. */
 export type CorrectPlanInput = {
   /** What readers of the revisions before should know: what was wrong, and what is right. */
@@ -222,8 +242,12 @@ export type ProblemCode =
   | 'BAD_HOUSEHOLD'
   /** A value of the wrong kind. */
   | 'BAD_SHAPE'
+  /** A time that does not exist, is ambiguous, has passed, or is in an unknown time zone; the message says what to write instead. */
+  | 'BAD_TIME'
   /** An amount that a spreadsheet program turned into a date. */
   | 'CELL_IS_A_DATE'
+  /** The plan was published or withdrawn after its publication was scheduled. */
+  | 'CHANGED_SINCE_SCHEDULED'
   /** A claim of the plan is contradicted by a food. */
   | 'CLAIM_BROKEN'
   /** A claim of the plan is not borne out, because facts are missing. */
@@ -278,6 +302,8 @@ export type ProblemCode =
   | 'NOT_CONVERTIBLE'
   /** Bytes that are no text in the encoding of the file. */
   | 'NOT_TEXT'
+  /** What was scheduled does not wait any more: it was carried out, kept back or cancelled. */
+  | 'NOT_WAITING'
   /** The preview has expired, was taken back, or its draft is gone. */
   | 'PREVIEW_ENDED'
   /** A price far from what the other packs of its food cost for as much. */
@@ -328,6 +354,8 @@ export type ProblemCode =
   | 'UNKNOWN_ROW'
   /** There is no such import. */
   | 'UNKNOWN_RUN'
+  /** Nothing of that id is scheduled. */
+  | 'UNKNOWN_SCHEDULED'
   /** There is no such access token. */
   | 'UNKNOWN_TOKEN'
   /** A unit that nobody knows. */
@@ -396,6 +424,58 @@ export type SaveDocumentsInput = {
   /** The texts, with at most 300 documents among them. Each may have 50,000 keys, 100,000 entries of lists and maps, and 24 levels. */
   readonly texts: ReadonlyArray<DocumentTextInput>;
 };
+
+/** A publication at a time. */
+export type SchedulePublicationInput = {
+  /** When, on the clock of `zone`: `2026-12-24T06:00`. An hour that the clocks repeat needs its offset: `2026-10-25T02:30+01:00`. */
+  readonly at: string;
+  /** A note for readers of what was published before. */
+  readonly changeNote?: string | null | undefined;
+  /** The version of the plan's draft that was read. */
+  readonly expectedVersion: number;
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Slug of the plan. */
+  readonly slug: string;
+  /** IANA name of the time zone, such as `Europe/Berlin`. */
+  readonly zone: string;
+};
+
+/** A withdrawal at a time. */
+export type ScheduleWithdrawalInput = {
+  /** When, on the clock of `zone`: `2026-12-24T06:00`. An hour that the clocks repeat needs its offset: `2026-10-25T02:30+01:00`. */
+  readonly at: string;
+  /** A key that you choose, such as a UUID. A call repeated with the same key is carried out once. Keys are kept for at least a day. */
+  readonly idempotencyKey?: string | null | undefined;
+  /** Slug of the publisher. */
+  readonly publisher: string;
+  /** Why, in words for readers. */
+  readonly reason: string;
+  /** Slug of the plan. */
+  readonly slug: string;
+  /** IANA name of the time zone, such as `Europe/Berlin`. */
+  readonly zone: string;
+};
+
+/** What is to be done at a time. */
+export type ScheduledKind =
+  /** The draft is published. */
+  | 'PUBLISH'
+  /** The plan is withdrawn as a whole. */
+  | 'WITHDRAW';
+
+/** How something scheduled stands. */
+export type ScheduledState =
+  /** It was cancelled. */
+  | 'CANCELLED'
+  /** It was carried out. */
+  | 'DONE'
+  /** It could not be carried out; `problems` says why. */
+  | 'KEPT_BACK'
+  /** It is not due yet. */
+  | 'WAITING';
 
 /** What an access token may do, for its own publisher, or the operator's for every publisher. No scope includes another. */
 export type Scope =
@@ -635,6 +715,45 @@ export type PreviewLinksQueryVariables = Exact<{
 
 export type PreviewLinksQuery = { readonly previewLinks: { readonly edges: ReadonlyArray<{ readonly node: { readonly id: string, readonly slug: string, readonly createdAt: string, readonly expiresAt: string, readonly revokedAt: string | null } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
 
+export type ScheduledPartsFragment = { readonly id: string, readonly slug: string, readonly kind: ScheduledKind, readonly state: ScheduledState, readonly dueAt: string, readonly localTime: string, readonly zone: string, readonly version: number | null, readonly revision: number | null, readonly notice: string, readonly publisher: { readonly slug: string }, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string }> };
+
+export type SchedulePublicationMutationVariables = Exact<{
+  input: SchedulePublicationInput;
+}>;
+
+
+export type SchedulePublicationMutation = { readonly schedulePublication: { readonly scheduled: { readonly id: string, readonly slug: string, readonly kind: ScheduledKind, readonly state: ScheduledState, readonly dueAt: string, readonly localTime: string, readonly zone: string, readonly version: number | null, readonly revision: number | null, readonly notice: string, readonly publisher: { readonly slug: string }, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string }> } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type ScheduleWithdrawalMutationVariables = Exact<{
+  input: ScheduleWithdrawalInput;
+}>;
+
+
+export type ScheduleWithdrawalMutation = { readonly scheduleWithdrawal: { readonly scheduled: { readonly id: string, readonly slug: string, readonly kind: ScheduledKind, readonly state: ScheduledState, readonly dueAt: string, readonly localTime: string, readonly zone: string, readonly version: number | null, readonly revision: number | null, readonly notice: string, readonly publisher: { readonly slug: string }, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string }> } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type ChangeScheduledMutationVariables = Exact<{
+  input: ChangeScheduledInput;
+}>;
+
+
+export type ChangeScheduledMutation = { readonly changeScheduled: { readonly scheduled: { readonly id: string, readonly slug: string, readonly kind: ScheduledKind, readonly state: ScheduledState, readonly dueAt: string, readonly localTime: string, readonly zone: string, readonly version: number | null, readonly revision: number | null, readonly notice: string, readonly publisher: { readonly slug: string }, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string }> } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type CancelScheduledMutationVariables = Exact<{
+  input: CancelScheduledInput;
+}>;
+
+
+export type CancelScheduledMutation = { readonly cancelScheduled: { readonly scheduled: { readonly id: string, readonly slug: string, readonly kind: ScheduledKind, readonly state: ScheduledState, readonly dueAt: string, readonly localTime: string, readonly zone: string, readonly version: number | null, readonly revision: number | null, readonly notice: string, readonly publisher: { readonly slug: string }, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string }> } | null, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } };
+
+export type ScheduledQueryVariables = Exact<{
+  publisher: string;
+  states?: ReadonlyArray<ScheduledState> | ScheduledState | null | undefined;
+  after?: string | null | undefined;
+}>;
+
+
+export type ScheduledQuery = { readonly scheduled: { readonly edges: ReadonlyArray<{ readonly node: { readonly id: string, readonly slug: string, readonly kind: ScheduledKind, readonly state: ScheduledState, readonly dueAt: string, readonly localTime: string, readonly zone: string, readonly version: number | null, readonly revision: number | null, readonly notice: string, readonly publisher: { readonly slug: string }, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string }> } }>, readonly pageInfo: { readonly hasNextPage: boolean, readonly endCursor: string | null } } };
+
 export class TypedDocumentString<TResult, TVariables>
   extends String
   implements DocumentTypeDecoration<TResult, TVariables>
@@ -686,6 +805,27 @@ export const PreviewLinkPartsFragmentDoc = new TypedDocumentString(`
   revokedAt
 }
     `, {"fragmentName":"PreviewLinkParts"}) as unknown as TypedDocumentString<PreviewLinkPartsFragment, unknown>;
+export const ScheduledPartsFragmentDoc = new TypedDocumentString(`
+    fragment ScheduledParts on ScheduledChange {
+  id
+  publisher {
+    slug
+  }
+  slug
+  kind
+  state
+  dueAt
+  localTime
+  zone
+  version
+  revision
+  notice
+  problems {
+    code
+    message
+  }
+}
+    `, {"fragmentName":"ScheduledParts"}) as unknown as TypedDocumentString<ScheduledPartsFragment, unknown>;
 export const ViewerDocument = new TypedDocumentString(`
     query Viewer {
   viewer {
@@ -1247,3 +1387,188 @@ export const PreviewLinksDocument = new TypedDocumentString(`
   expiresAt
   revokedAt
 }`) as unknown as TypedDocumentString<PreviewLinksQuery, PreviewLinksQueryVariables>;
+export const SchedulePublicationDocument = new TypedDocumentString(`
+    mutation SchedulePublication($input: SchedulePublicationInput!) {
+  schedulePublication(input: $input) {
+    scheduled {
+      ...ScheduledParts
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment ScheduledParts on ScheduledChange {
+  id
+  publisher {
+    slug
+  }
+  slug
+  kind
+  state
+  dueAt
+  localTime
+  zone
+  version
+  revision
+  notice
+  problems {
+    code
+    message
+  }
+}`) as unknown as TypedDocumentString<SchedulePublicationMutation, SchedulePublicationMutationVariables>;
+export const ScheduleWithdrawalDocument = new TypedDocumentString(`
+    mutation ScheduleWithdrawal($input: ScheduleWithdrawalInput!) {
+  scheduleWithdrawal(input: $input) {
+    scheduled {
+      ...ScheduledParts
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment ScheduledParts on ScheduledChange {
+  id
+  publisher {
+    slug
+  }
+  slug
+  kind
+  state
+  dueAt
+  localTime
+  zone
+  version
+  revision
+  notice
+  problems {
+    code
+    message
+  }
+}`) as unknown as TypedDocumentString<ScheduleWithdrawalMutation, ScheduleWithdrawalMutationVariables>;
+export const ChangeScheduledDocument = new TypedDocumentString(`
+    mutation ChangeScheduled($input: ChangeScheduledInput!) {
+  changeScheduled(input: $input) {
+    scheduled {
+      ...ScheduledParts
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment ScheduledParts on ScheduledChange {
+  id
+  publisher {
+    slug
+  }
+  slug
+  kind
+  state
+  dueAt
+  localTime
+  zone
+  version
+  revision
+  notice
+  problems {
+    code
+    message
+  }
+}`) as unknown as TypedDocumentString<ChangeScheduledMutation, ChangeScheduledMutationVariables>;
+export const CancelScheduledDocument = new TypedDocumentString(`
+    mutation CancelScheduled($input: CancelScheduledInput!) {
+  cancelScheduled(input: $input) {
+    scheduled {
+      ...ScheduledParts
+    }
+    problems {
+      ...ProblemParts
+    }
+  }
+}
+    fragment ProblemParts on Problem {
+  code
+  message
+  path
+  file
+  line
+  column
+}
+fragment ScheduledParts on ScheduledChange {
+  id
+  publisher {
+    slug
+  }
+  slug
+  kind
+  state
+  dueAt
+  localTime
+  zone
+  version
+  revision
+  notice
+  problems {
+    code
+    message
+  }
+}`) as unknown as TypedDocumentString<CancelScheduledMutation, CancelScheduledMutationVariables>;
+export const ScheduledDocument = new TypedDocumentString(`
+    query Scheduled($publisher: String!, $states: [ScheduledState!], $after: String) {
+  scheduled(publisher: $publisher, states: $states, first: 100, after: $after) {
+    edges {
+      node {
+        ...ScheduledParts
+      }
+    }
+    pageInfo {
+      hasNextPage
+      endCursor
+    }
+  }
+}
+    fragment ScheduledParts on ScheduledChange {
+  id
+  publisher {
+    slug
+  }
+  slug
+  kind
+  state
+  dueAt
+  localTime
+  zone
+  version
+  revision
+  notice
+  problems {
+    code
+    message
+  }
+}`) as unknown as TypedDocumentString<ScheduledQuery, ScheduledQueryVariables>;

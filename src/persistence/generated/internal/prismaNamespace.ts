@@ -414,6 +414,7 @@ export const ModelName = {
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
   DiscardedDraft: 'DiscardedDraft',
+  ScheduledChange: 'ScheduledChange',
   PreviewLink: 'PreviewLink',
   DraftMeal: 'DraftMeal',
   DraftLine: 'DraftLine',
@@ -452,7 +453,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "previewLink" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
+    modelProps: "publisher" | "accessToken" | "auditEntry" | "change" | "webhook" | "webhookDelivery" | "idempotencyKey" | "food" | "foodWord" | "pack" | "baseFoodEdition" | "catalogueEdition" | "catalogueFood" | "componentDraft" | "publisherFood" | "publisherPacks" | "componentRoute" | "plan" | "planDraft" | "discardedDraft" | "scheduledChange" | "previewLink" | "draftMeal" | "draftLine" | "draftSwap" | "draftStep" | "revision" | "revisionReview" | "revisionFood" | "revisionComponent" | "revisionWord" | "ruleSet" | "image" | "imageName" | "imageFile" | "imagePiece" | "feed" | "importFile" | "importFilePiece" | "importRun" | "quarantinedRow" | "importChange" | "stagedPrice" | "listedPack"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1917,6 +1918,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.DiscardedDraftCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.DiscardedDraftCountAggregateOutputType> | number
+        }
+      }
+    }
+    ScheduledChange: {
+      payload: Prisma.$ScheduledChangePayload<ExtArgs>
+      fields: Prisma.ScheduledChangeFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ScheduledChangeFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ScheduledChangeFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>
+        }
+        findFirst: {
+          args: Prisma.ScheduledChangeFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ScheduledChangeFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>
+        }
+        findMany: {
+          args: Prisma.ScheduledChangeFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>[]
+        }
+        create: {
+          args: Prisma.ScheduledChangeCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>
+        }
+        createMany: {
+          args: Prisma.ScheduledChangeCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ScheduledChangeCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>[]
+        }
+        delete: {
+          args: Prisma.ScheduledChangeDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>
+        }
+        update: {
+          args: Prisma.ScheduledChangeUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>
+        }
+        deleteMany: {
+          args: Prisma.ScheduledChangeDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ScheduledChangeUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ScheduledChangeUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>[]
+        }
+        upsert: {
+          args: Prisma.ScheduledChangeUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ScheduledChangePayload>
+        }
+        aggregate: {
+          args: Prisma.ScheduledChangeAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateScheduledChange>
+        }
+        groupBy: {
+          args: Prisma.ScheduledChangeGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ScheduledChangeGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ScheduledChangeCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ScheduledChangeCountAggregateOutputType> | number
         }
       }
     }
@@ -3754,6 +3829,7 @@ export const WebhookDeliveryScalarFieldEnum = {
   webhookId: 'webhookId',
   changeId: 'changeId',
   runId: 'runId',
+  scheduledId: 'scheduledId',
   state: 'state',
   attempts: 'attempts',
   dueAt: 'dueAt',
@@ -4003,6 +4079,32 @@ export const DiscardedDraftScalarFieldEnum = {
 } as const
 
 export type DiscardedDraftScalarFieldEnum = (typeof DiscardedDraftScalarFieldEnum)[keyof typeof DiscardedDraftScalarFieldEnum]
+
+
+export const ScheduledChangeScalarFieldEnum = {
+  publisherId: 'publisherId',
+  id: 'id',
+  slug: 'slug',
+  kind: 'kind',
+  state: 'state',
+  dueAt: 'dueAt',
+  localTime: 'localTime',
+  zone: 'zone',
+  version: 'version',
+  document: 'document',
+  changeNote: 'changeNote',
+  reason: 'reason',
+  inForce: 'inForce',
+  revision: 'revision',
+  problems: 'problems',
+  cancelledBecause: 'cancelledBecause',
+  createdAt: 'createdAt',
+  createdByToken: 'createdByToken',
+  createdByProgram: 'createdByProgram',
+  endedAt: 'endedAt'
+} as const
+
+export type ScheduledChangeScalarFieldEnum = (typeof ScheduledChangeScalarFieldEnum)[keyof typeof ScheduledChangeScalarFieldEnum]
 
 
 export const PreviewLinkScalarFieldEnum = {
@@ -4902,6 +5004,7 @@ export type GlobalOmitConfig = {
   plan?: Prisma.PlanOmit
   planDraft?: Prisma.PlanDraftOmit
   discardedDraft?: Prisma.DiscardedDraftOmit
+  scheduledChange?: Prisma.ScheduledChangeOmit
   previewLink?: Prisma.PreviewLinkOmit
   draftMeal?: Prisma.DraftMealOmit
   draftLine?: Prisma.DraftLineOmit

@@ -68,6 +68,7 @@ export const ModelName = {
   Plan: 'Plan',
   PlanDraft: 'PlanDraft',
   DiscardedDraft: 'DiscardedDraft',
+  ScheduledChange: 'ScheduledChange',
   PreviewLink: 'PreviewLink',
   DraftMeal: 'DraftMeal',
   DraftLine: 'DraftLine',
@@ -202,6 +203,7 @@ export const WebhookDeliveryScalarFieldEnum = {
   webhookId: 'webhookId',
   changeId: 'changeId',
   runId: 'runId',
+  scheduledId: 'scheduledId',
   state: 'state',
   attempts: 'attempts',
   dueAt: 'dueAt',
@@ -451,6 +453,32 @@ export const DiscardedDraftScalarFieldEnum = {
 } as const
 
 export type DiscardedDraftScalarFieldEnum = (typeof DiscardedDraftScalarFieldEnum)[keyof typeof DiscardedDraftScalarFieldEnum]
+
+
+export const ScheduledChangeScalarFieldEnum = {
+  publisherId: 'publisherId',
+  id: 'id',
+  slug: 'slug',
+  kind: 'kind',
+  state: 'state',
+  dueAt: 'dueAt',
+  localTime: 'localTime',
+  zone: 'zone',
+  version: 'version',
+  document: 'document',
+  changeNote: 'changeNote',
+  reason: 'reason',
+  inForce: 'inForce',
+  revision: 'revision',
+  problems: 'problems',
+  cancelledBecause: 'cancelledBecause',
+  createdAt: 'createdAt',
+  createdByToken: 'createdByToken',
+  createdByProgram: 'createdByProgram',
+  endedAt: 'endedAt'
+} as const
+
+export type ScheduledChangeScalarFieldEnum = (typeof ScheduledChangeScalarFieldEnum)[keyof typeof ScheduledChangeScalarFieldEnum]
 
 
 export const PreviewLinkScalarFieldEnum = {

@@ -222,6 +222,7 @@ export type PublisherWhereInput = {
   webhooks?: Prisma.WebhookListRelationFilter
   images?: Prisma.ImageListRelationFilter
   previews?: Prisma.PreviewLinkListRelationFilter
+  scheduled?: Prisma.ScheduledChangeListRelationFilter
 }
 
 export type PublisherOrderByWithRelationInput = {
@@ -246,6 +247,7 @@ export type PublisherOrderByWithRelationInput = {
   webhooks?: Prisma.WebhookOrderByRelationAggregateInput
   images?: Prisma.ImageOrderByRelationAggregateInput
   previews?: Prisma.PreviewLinkOrderByRelationAggregateInput
+  scheduled?: Prisma.ScheduledChangeOrderByRelationAggregateInput
 }
 
 export type PublisherWhereUniqueInput = Prisma.AtLeast<{
@@ -273,6 +275,7 @@ export type PublisherWhereUniqueInput = Prisma.AtLeast<{
   webhooks?: Prisma.WebhookListRelationFilter
   images?: Prisma.ImageListRelationFilter
   previews?: Prisma.PreviewLinkListRelationFilter
+  scheduled?: Prisma.ScheduledChangeListRelationFilter
 }, "id" | "slug">
 
 export type PublisherOrderByWithAggregationInput = {
@@ -329,6 +332,7 @@ export type PublisherCreateInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateInput = {
@@ -353,6 +357,7 @@ export type PublisherUncheckedCreateInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUpdateInput = {
@@ -377,6 +382,7 @@ export type PublisherUpdateInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateInput = {
@@ -401,6 +407,7 @@ export type PublisherUncheckedUpdateInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateManyInput = {
@@ -646,6 +653,20 @@ export type PublisherUpdateOneRequiredWithoutDiscardedNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutDiscardedInput, Prisma.PublisherUpdateWithoutDiscardedInput>, Prisma.PublisherUncheckedUpdateWithoutDiscardedInput>
 }
 
+export type PublisherCreateNestedOneWithoutScheduledInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutScheduledInput, Prisma.PublisherUncheckedCreateWithoutScheduledInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutScheduledInput
+  connect?: Prisma.PublisherWhereUniqueInput
+}
+
+export type PublisherUpdateOneRequiredWithoutScheduledNestedInput = {
+  create?: Prisma.XOR<Prisma.PublisherCreateWithoutScheduledInput, Prisma.PublisherUncheckedCreateWithoutScheduledInput>
+  connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutScheduledInput
+  upsert?: Prisma.PublisherUpsertWithoutScheduledInput
+  connect?: Prisma.PublisherWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.PublisherUpdateToOneWithWhereWithoutScheduledInput, Prisma.PublisherUpdateWithoutScheduledInput>, Prisma.PublisherUncheckedUpdateWithoutScheduledInput>
+}
+
 export type PublisherCreateNestedOneWithoutPreviewsInput = {
   create?: Prisma.XOR<Prisma.PublisherCreateWithoutPreviewsInput, Prisma.PublisherUncheckedCreateWithoutPreviewsInput>
   connectOrCreate?: Prisma.PublisherCreateOrConnectWithoutPreviewsInput
@@ -695,6 +716,7 @@ export type PublisherCreateWithoutTokensInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutTokensInput = {
@@ -718,6 +740,7 @@ export type PublisherUncheckedCreateWithoutTokensInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutTokensInput = {
@@ -757,6 +780,7 @@ export type PublisherUpdateWithoutTokensInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutTokensInput = {
@@ -780,6 +804,7 @@ export type PublisherUncheckedUpdateWithoutTokensInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutAuditInput = {
@@ -803,6 +828,7 @@ export type PublisherCreateWithoutAuditInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutAuditInput = {
@@ -826,6 +852,7 @@ export type PublisherUncheckedCreateWithoutAuditInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutAuditInput = {
@@ -865,6 +892,7 @@ export type PublisherUpdateWithoutAuditInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutAuditInput = {
@@ -888,6 +916,7 @@ export type PublisherUncheckedUpdateWithoutAuditInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutChangesInput = {
@@ -911,6 +940,7 @@ export type PublisherCreateWithoutChangesInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutChangesInput = {
@@ -934,6 +964,7 @@ export type PublisherUncheckedCreateWithoutChangesInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutChangesInput = {
@@ -973,6 +1004,7 @@ export type PublisherUpdateWithoutChangesInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutChangesInput = {
@@ -996,6 +1028,7 @@ export type PublisherUncheckedUpdateWithoutChangesInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutWebhooksInput = {
@@ -1019,6 +1052,7 @@ export type PublisherCreateWithoutWebhooksInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutWebhooksInput = {
@@ -1042,6 +1076,7 @@ export type PublisherUncheckedCreateWithoutWebhooksInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutWebhooksInput = {
@@ -1081,6 +1116,7 @@ export type PublisherUpdateWithoutWebhooksInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutWebhooksInput = {
@@ -1104,6 +1140,7 @@ export type PublisherUncheckedUpdateWithoutWebhooksInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutComponentsInput = {
@@ -1127,6 +1164,7 @@ export type PublisherCreateWithoutComponentsInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutComponentsInput = {
@@ -1150,6 +1188,7 @@ export type PublisherUncheckedCreateWithoutComponentsInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutComponentsInput = {
@@ -1189,6 +1228,7 @@ export type PublisherUpdateWithoutComponentsInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutComponentsInput = {
@@ -1212,6 +1252,7 @@ export type PublisherUncheckedUpdateWithoutComponentsInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutFoodsInput = {
@@ -1235,6 +1276,7 @@ export type PublisherCreateWithoutFoodsInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutFoodsInput = {
@@ -1258,6 +1300,7 @@ export type PublisherUncheckedCreateWithoutFoodsInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutFoodsInput = {
@@ -1297,6 +1340,7 @@ export type PublisherUpdateWithoutFoodsInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutFoodsInput = {
@@ -1320,6 +1364,7 @@ export type PublisherUncheckedUpdateWithoutFoodsInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutPacksInput = {
@@ -1343,6 +1388,7 @@ export type PublisherCreateWithoutPacksInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutPacksInput = {
@@ -1366,6 +1412,7 @@ export type PublisherUncheckedCreateWithoutPacksInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutPacksInput = {
@@ -1405,6 +1452,7 @@ export type PublisherUpdateWithoutPacksInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutPacksInput = {
@@ -1428,6 +1476,7 @@ export type PublisherUncheckedUpdateWithoutPacksInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutPlansInput = {
@@ -1451,6 +1500,7 @@ export type PublisherCreateWithoutPlansInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutPlansInput = {
@@ -1474,6 +1524,7 @@ export type PublisherUncheckedCreateWithoutPlansInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutPlansInput = {
@@ -1513,6 +1564,7 @@ export type PublisherUpdateWithoutPlansInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutPlansInput = {
@@ -1536,6 +1588,7 @@ export type PublisherUncheckedUpdateWithoutPlansInput = {
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutDiscardedInput = {
@@ -1559,6 +1612,7 @@ export type PublisherCreateWithoutDiscardedInput = {
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutDiscardedInput = {
@@ -1582,6 +1636,7 @@ export type PublisherUncheckedCreateWithoutDiscardedInput = {
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutDiscardedInput = {
@@ -1621,6 +1676,7 @@ export type PublisherUpdateWithoutDiscardedInput = {
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutDiscardedInput = {
@@ -1638,6 +1694,119 @@ export type PublisherUncheckedUpdateWithoutDiscardedInput = {
   components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
   foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
   packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherCreateWithoutScheduledInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
+  plans?: Prisma.PlanCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherUncheckedCreateWithoutScheduledInput = {
+  id?: string
+  slug: string
+  name: string
+  createdAt?: Date | string
+  region?: string | null
+  currency?: string | null
+  languages?: Prisma.PublisherCreatelanguagesInput | string[]
+  description?: string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: string | null
+  plans?: Prisma.PlanUncheckedCreateNestedManyWithoutPublisherInput
+  components?: Prisma.ComponentDraftUncheckedCreateNestedManyWithoutPublisherInput
+  foods?: Prisma.PublisherFoodUncheckedCreateNestedManyWithoutPublisherInput
+  packs?: Prisma.PublisherPacksUncheckedCreateNestedManyWithoutPublisherInput
+  discarded?: Prisma.DiscardedDraftUncheckedCreateNestedManyWithoutPublisherInput
+  tokens?: Prisma.AccessTokenUncheckedCreateNestedManyWithoutPublisherInput
+  audit?: Prisma.AuditEntryUncheckedCreateNestedManyWithoutPublisherInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
+  images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+}
+
+export type PublisherCreateOrConnectWithoutScheduledInput = {
+  where: Prisma.PublisherWhereUniqueInput
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutScheduledInput, Prisma.PublisherUncheckedCreateWithoutScheduledInput>
+}
+
+export type PublisherUpsertWithoutScheduledInput = {
+  update: Prisma.XOR<Prisma.PublisherUpdateWithoutScheduledInput, Prisma.PublisherUncheckedUpdateWithoutScheduledInput>
+  create: Prisma.XOR<Prisma.PublisherCreateWithoutScheduledInput, Prisma.PublisherUncheckedCreateWithoutScheduledInput>
+  where?: Prisma.PublisherWhereInput
+}
+
+export type PublisherUpdateToOneWithWhereWithoutScheduledInput = {
+  where?: Prisma.PublisherWhereInput
+  data: Prisma.XOR<Prisma.PublisherUpdateWithoutScheduledInput, Prisma.PublisherUncheckedUpdateWithoutScheduledInput>
+}
+
+export type PublisherUpdateWithoutScheduledInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUpdateManyWithoutPublisherNestedInput
+  tokens?: Prisma.AccessTokenUpdateManyWithoutPublisherNestedInput
+  audit?: Prisma.AuditEntryUpdateManyWithoutPublisherNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
+  images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+}
+
+export type PublisherUncheckedUpdateWithoutScheduledInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  languages?: Prisma.PublisherUpdatelanguagesInput | string[]
+  description?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  image?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  website?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  plans?: Prisma.PlanUncheckedUpdateManyWithoutPublisherNestedInput
+  components?: Prisma.ComponentDraftUncheckedUpdateManyWithoutPublisherNestedInput
+  foods?: Prisma.PublisherFoodUncheckedUpdateManyWithoutPublisherNestedInput
+  packs?: Prisma.PublisherPacksUncheckedUpdateManyWithoutPublisherNestedInput
+  discarded?: Prisma.DiscardedDraftUncheckedUpdateManyWithoutPublisherNestedInput
   tokens?: Prisma.AccessTokenUncheckedUpdateManyWithoutPublisherNestedInput
   audit?: Prisma.AuditEntryUncheckedUpdateManyWithoutPublisherNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
@@ -1667,6 +1836,7 @@ export type PublisherCreateWithoutPreviewsInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutPreviewsInput = {
@@ -1690,6 +1860,7 @@ export type PublisherUncheckedCreateWithoutPreviewsInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   images?: Prisma.ImageUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutPreviewsInput = {
@@ -1729,6 +1900,7 @@ export type PublisherUpdateWithoutPreviewsInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutPreviewsInput = {
@@ -1752,6 +1924,7 @@ export type PublisherUncheckedUpdateWithoutPreviewsInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   images?: Prisma.ImageUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherCreateWithoutImagesInput = {
@@ -1775,6 +1948,7 @@ export type PublisherCreateWithoutImagesInput = {
   changes?: Prisma.ChangeCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherUncheckedCreateWithoutImagesInput = {
@@ -1798,6 +1972,7 @@ export type PublisherUncheckedCreateWithoutImagesInput = {
   changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutPublisherInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutPublisherInput
   previews?: Prisma.PreviewLinkUncheckedCreateNestedManyWithoutPublisherInput
+  scheduled?: Prisma.ScheduledChangeUncheckedCreateNestedManyWithoutPublisherInput
 }
 
 export type PublisherCreateOrConnectWithoutImagesInput = {
@@ -1837,6 +2012,7 @@ export type PublisherUpdateWithoutImagesInput = {
   changes?: Prisma.ChangeUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateManyWithoutPublisherNestedInput
 }
 
 export type PublisherUncheckedUpdateWithoutImagesInput = {
@@ -1860,6 +2036,7 @@ export type PublisherUncheckedUpdateWithoutImagesInput = {
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutPublisherNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutPublisherNestedInput
   previews?: Prisma.PreviewLinkUncheckedUpdateManyWithoutPublisherNestedInput
+  scheduled?: Prisma.ScheduledChangeUncheckedUpdateManyWithoutPublisherNestedInput
 }
 
 
@@ -1879,6 +2056,7 @@ export type PublisherCountOutputType = {
   webhooks: number
   images: number
   previews: number
+  scheduled: number
 }
 
 export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1893,6 +2071,7 @@ export type PublisherCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensi
   webhooks?: boolean | PublisherCountOutputTypeCountWebhooksArgs
   images?: boolean | PublisherCountOutputTypeCountImagesArgs
   previews?: boolean | PublisherCountOutputTypeCountPreviewsArgs
+  scheduled?: boolean | PublisherCountOutputTypeCountScheduledArgs
 }
 
 /**
@@ -1982,6 +2161,13 @@ export type PublisherCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Ty
   where?: Prisma.PreviewLinkWhereInput
 }
 
+/**
+ * PublisherCountOutputType without action
+ */
+export type PublisherCountOutputTypeCountScheduledArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.ScheduledChangeWhereInput
+}
+
 
 export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -2005,6 +2191,7 @@ export type PublisherSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   webhooks?: boolean | Prisma.Publisher$webhooksArgs<ExtArgs>
   images?: boolean | Prisma.Publisher$imagesArgs<ExtArgs>
   previews?: boolean | Prisma.Publisher$previewsArgs<ExtArgs>
+  scheduled?: boolean | Prisma.Publisher$scheduledArgs<ExtArgs>
   _count?: boolean | Prisma.PublisherCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["publisher"]>
 
@@ -2060,6 +2247,7 @@ export type PublisherInclude<ExtArgs extends runtime.Types.Extensions.InternalAr
   webhooks?: boolean | Prisma.Publisher$webhooksArgs<ExtArgs>
   images?: boolean | Prisma.Publisher$imagesArgs<ExtArgs>
   previews?: boolean | Prisma.Publisher$previewsArgs<ExtArgs>
+  scheduled?: boolean | Prisma.Publisher$scheduledArgs<ExtArgs>
   _count?: boolean | Prisma.PublisherCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type PublisherIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -2079,6 +2267,7 @@ export type $PublisherPayload<ExtArgs extends runtime.Types.Extensions.InternalA
     webhooks: Prisma.$WebhookPayload<ExtArgs>[]
     images: Prisma.$ImagePayload<ExtArgs>[]
     previews: Prisma.$PreviewLinkPayload<ExtArgs>[]
+    scheduled: Prisma.$ScheduledChangePayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2511,6 +2700,7 @@ export interface Prisma__PublisherClient<T, Null = never, ExtArgs extends runtim
   webhooks<T extends Prisma.Publisher$webhooksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$webhooksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   images<T extends Prisma.Publisher$imagesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$imagesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ImagePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   previews<T extends Prisma.Publisher$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PreviewLinkPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  scheduled<T extends Prisma.Publisher$scheduledArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Publisher$scheduledArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ScheduledChangePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -3213,6 +3403,30 @@ export type Publisher$previewsArgs<ExtArgs extends runtime.Types.Extensions.Inte
   take?: number
   skip?: number
   distinct?: Prisma.PreviewLinkScalarFieldEnum | Prisma.PreviewLinkScalarFieldEnum[]
+}
+
+/**
+ * Publisher.scheduled
+ */
+export type Publisher$scheduledArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the ScheduledChange
+   */
+  select?: Prisma.ScheduledChangeSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the ScheduledChange
+   */
+  omit?: Prisma.ScheduledChangeOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.ScheduledChangeInclude<ExtArgs> | null
+  where?: Prisma.ScheduledChangeWhereInput
+  orderBy?: Prisma.ScheduledChangeOrderByWithRelationInput | Prisma.ScheduledChangeOrderByWithRelationInput[]
+  cursor?: Prisma.ScheduledChangeWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.ScheduledChangeScalarFieldEnum | Prisma.ScheduledChangeScalarFieldEnum[]
 }
 
 /**

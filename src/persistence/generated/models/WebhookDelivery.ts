@@ -39,6 +39,7 @@ export type WebhookDeliveryMinAggregateOutputType = {
   webhookId: string | null
   changeId: string | null
   runId: string | null
+  scheduledId: string | null
   state: string | null
   attempts: number | null
   dueAt: Date | null
@@ -54,6 +55,7 @@ export type WebhookDeliveryMaxAggregateOutputType = {
   webhookId: string | null
   changeId: string | null
   runId: string | null
+  scheduledId: string | null
   state: string | null
   attempts: number | null
   dueAt: Date | null
@@ -69,6 +71,7 @@ export type WebhookDeliveryCountAggregateOutputType = {
   webhookId: number
   changeId: number
   runId: number
+  scheduledId: number
   state: number
   attempts: number
   dueAt: number
@@ -96,6 +99,7 @@ export type WebhookDeliveryMinAggregateInputType = {
   webhookId?: true
   changeId?: true
   runId?: true
+  scheduledId?: true
   state?: true
   attempts?: true
   dueAt?: true
@@ -111,6 +115,7 @@ export type WebhookDeliveryMaxAggregateInputType = {
   webhookId?: true
   changeId?: true
   runId?: true
+  scheduledId?: true
   state?: true
   attempts?: true
   dueAt?: true
@@ -126,6 +131,7 @@ export type WebhookDeliveryCountAggregateInputType = {
   webhookId?: true
   changeId?: true
   runId?: true
+  scheduledId?: true
   state?: true
   attempts?: true
   dueAt?: true
@@ -228,6 +234,7 @@ export type WebhookDeliveryGroupByOutputType = {
   webhookId: string
   changeId: string | null
   runId: string | null
+  scheduledId: string | null
   state: string
   attempts: number
   dueAt: Date
@@ -266,6 +273,7 @@ export type WebhookDeliveryWhereInput = {
   webhookId?: Prisma.UuidFilter<"WebhookDelivery"> | string
   changeId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
   runId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
+  scheduledId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
   state?: Prisma.StringFilter<"WebhookDelivery"> | string
   attempts?: Prisma.IntFilter<"WebhookDelivery"> | number
   dueAt?: Prisma.DateTimeFilter<"WebhookDelivery"> | Date | string
@@ -276,6 +284,7 @@ export type WebhookDeliveryWhereInput = {
   webhook?: Prisma.XOR<Prisma.WebhookScalarRelationFilter, Prisma.WebhookWhereInput>
   change?: Prisma.XOR<Prisma.ChangeNullableScalarRelationFilter, Prisma.ChangeWhereInput> | null
   run?: Prisma.XOR<Prisma.ImportRunNullableScalarRelationFilter, Prisma.ImportRunWhereInput> | null
+  scheduled?: Prisma.XOR<Prisma.ScheduledChangeNullableScalarRelationFilter, Prisma.ScheduledChangeWhereInput> | null
 }
 
 export type WebhookDeliveryOrderByWithRelationInput = {
@@ -284,6 +293,7 @@ export type WebhookDeliveryOrderByWithRelationInput = {
   webhookId?: Prisma.SortOrder
   changeId?: Prisma.SortOrderInput | Prisma.SortOrder
   runId?: Prisma.SortOrderInput | Prisma.SortOrder
+  scheduledId?: Prisma.SortOrderInput | Prisma.SortOrder
   state?: Prisma.SortOrder
   attempts?: Prisma.SortOrder
   dueAt?: Prisma.SortOrder
@@ -294,9 +304,11 @@ export type WebhookDeliveryOrderByWithRelationInput = {
   webhook?: Prisma.WebhookOrderByWithRelationInput
   change?: Prisma.ChangeOrderByWithRelationInput
   run?: Prisma.ImportRunOrderByWithRelationInput
+  scheduled?: Prisma.ScheduledChangeOrderByWithRelationInput
 }
 
 export type WebhookDeliveryWhereUniqueInput = Prisma.AtLeast<{
+  publisherId_webhookId_scheduledId?: Prisma.WebhookDeliveryPublisherIdWebhookIdScheduledIdCompoundUniqueInput
   publisherId_webhookId_changeId?: Prisma.WebhookDeliveryPublisherIdWebhookIdChangeIdCompoundUniqueInput
   publisherId_webhookId_runId?: Prisma.WebhookDeliveryPublisherIdWebhookIdRunIdCompoundUniqueInput
   publisherId_id?: Prisma.WebhookDeliveryPublisherIdIdCompoundUniqueInput
@@ -308,6 +320,7 @@ export type WebhookDeliveryWhereUniqueInput = Prisma.AtLeast<{
   webhookId?: Prisma.UuidFilter<"WebhookDelivery"> | string
   changeId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
   runId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
+  scheduledId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
   state?: Prisma.StringFilter<"WebhookDelivery"> | string
   attempts?: Prisma.IntFilter<"WebhookDelivery"> | number
   dueAt?: Prisma.DateTimeFilter<"WebhookDelivery"> | Date | string
@@ -318,7 +331,8 @@ export type WebhookDeliveryWhereUniqueInput = Prisma.AtLeast<{
   webhook?: Prisma.XOR<Prisma.WebhookScalarRelationFilter, Prisma.WebhookWhereInput>
   change?: Prisma.XOR<Prisma.ChangeNullableScalarRelationFilter, Prisma.ChangeWhereInput> | null
   run?: Prisma.XOR<Prisma.ImportRunNullableScalarRelationFilter, Prisma.ImportRunWhereInput> | null
-}, "publisherId_id" | "publisherId_webhookId_changeId" | "publisherId_webhookId_runId">
+  scheduled?: Prisma.XOR<Prisma.ScheduledChangeNullableScalarRelationFilter, Prisma.ScheduledChangeWhereInput> | null
+}, "publisherId_id" | "publisherId_webhookId_scheduledId" | "publisherId_webhookId_changeId" | "publisherId_webhookId_runId">
 
 export type WebhookDeliveryOrderByWithAggregationInput = {
   publisherId?: Prisma.SortOrder
@@ -326,6 +340,7 @@ export type WebhookDeliveryOrderByWithAggregationInput = {
   webhookId?: Prisma.SortOrder
   changeId?: Prisma.SortOrderInput | Prisma.SortOrder
   runId?: Prisma.SortOrderInput | Prisma.SortOrder
+  scheduledId?: Prisma.SortOrderInput | Prisma.SortOrder
   state?: Prisma.SortOrder
   attempts?: Prisma.SortOrder
   dueAt?: Prisma.SortOrder
@@ -349,6 +364,7 @@ export type WebhookDeliveryScalarWhereWithAggregatesInput = {
   webhookId?: Prisma.UuidWithAggregatesFilter<"WebhookDelivery"> | string
   changeId?: Prisma.UuidNullableWithAggregatesFilter<"WebhookDelivery"> | string | null
   runId?: Prisma.UuidNullableWithAggregatesFilter<"WebhookDelivery"> | string | null
+  scheduledId?: Prisma.UuidNullableWithAggregatesFilter<"WebhookDelivery"> | string | null
   state?: Prisma.StringWithAggregatesFilter<"WebhookDelivery"> | string
   attempts?: Prisma.IntWithAggregatesFilter<"WebhookDelivery"> | number
   dueAt?: Prisma.DateTimeWithAggregatesFilter<"WebhookDelivery"> | Date | string
@@ -370,6 +386,7 @@ export type WebhookDeliveryCreateInput = {
   webhook: Prisma.WebhookCreateNestedOneWithoutDeliveriesInput
   change?: Prisma.ChangeCreateNestedOneWithoutDeliveriesInput
   run?: Prisma.ImportRunCreateNestedOneWithoutDeliveriesInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedOneWithoutDeliveriesInput
 }
 
 export type WebhookDeliveryUncheckedCreateInput = {
@@ -378,6 +395,7 @@ export type WebhookDeliveryUncheckedCreateInput = {
   webhookId: string
   changeId?: string | null
   runId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -399,6 +417,7 @@ export type WebhookDeliveryUpdateInput = {
   webhook?: Prisma.WebhookUpdateOneRequiredWithoutDeliveriesNestedInput
   change?: Prisma.ChangeUpdateOneWithoutDeliveriesNestedInput
   run?: Prisma.ImportRunUpdateOneWithoutDeliveriesNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateOneWithoutDeliveriesNestedInput
 }
 
 export type WebhookDeliveryUncheckedUpdateInput = {
@@ -407,6 +426,7 @@ export type WebhookDeliveryUncheckedUpdateInput = {
   webhookId?: Prisma.StringFieldUpdateOperationsInput | string
   changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
   attempts?: Prisma.IntFieldUpdateOperationsInput | number
   dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -422,6 +442,7 @@ export type WebhookDeliveryCreateManyInput = {
   webhookId: string
   changeId?: string | null
   runId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -448,6 +469,7 @@ export type WebhookDeliveryUncheckedUpdateManyInput = {
   webhookId?: Prisma.StringFieldUpdateOperationsInput | string
   changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
   attempts?: Prisma.IntFieldUpdateOperationsInput | number
   dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -465,6 +487,12 @@ export type WebhookDeliveryListRelationFilter = {
 
 export type WebhookDeliveryOrderByRelationAggregateInput = {
   _count?: Prisma.SortOrder
+}
+
+export type WebhookDeliveryPublisherIdWebhookIdScheduledIdCompoundUniqueInput = {
+  publisherId: string
+  webhookId: string
+  scheduledId: string
 }
 
 export type WebhookDeliveryPublisherIdWebhookIdChangeIdCompoundUniqueInput = {
@@ -490,6 +518,7 @@ export type WebhookDeliveryCountOrderByAggregateInput = {
   webhookId?: Prisma.SortOrder
   changeId?: Prisma.SortOrder
   runId?: Prisma.SortOrder
+  scheduledId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   attempts?: Prisma.SortOrder
   dueAt?: Prisma.SortOrder
@@ -510,6 +539,7 @@ export type WebhookDeliveryMaxOrderByAggregateInput = {
   webhookId?: Prisma.SortOrder
   changeId?: Prisma.SortOrder
   runId?: Prisma.SortOrder
+  scheduledId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   attempts?: Prisma.SortOrder
   dueAt?: Prisma.SortOrder
@@ -525,6 +555,7 @@ export type WebhookDeliveryMinOrderByAggregateInput = {
   webhookId?: Prisma.SortOrder
   changeId?: Prisma.SortOrder
   runId?: Prisma.SortOrder
+  scheduledId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   attempts?: Prisma.SortOrder
   dueAt?: Prisma.SortOrder
@@ -631,6 +662,48 @@ export type IntFieldUpdateOperationsInput = {
   divide?: number
 }
 
+export type WebhookDeliveryCreateNestedManyWithoutScheduledInput = {
+  create?: Prisma.XOR<Prisma.WebhookDeliveryCreateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput> | Prisma.WebhookDeliveryCreateWithoutScheduledInput[] | Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput[]
+  connectOrCreate?: Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput | Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput[]
+  createMany?: Prisma.WebhookDeliveryCreateManyScheduledInputEnvelope
+  connect?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+}
+
+export type WebhookDeliveryUncheckedCreateNestedManyWithoutScheduledInput = {
+  create?: Prisma.XOR<Prisma.WebhookDeliveryCreateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput> | Prisma.WebhookDeliveryCreateWithoutScheduledInput[] | Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput[]
+  connectOrCreate?: Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput | Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput[]
+  createMany?: Prisma.WebhookDeliveryCreateManyScheduledInputEnvelope
+  connect?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+}
+
+export type WebhookDeliveryUpdateManyWithoutScheduledNestedInput = {
+  create?: Prisma.XOR<Prisma.WebhookDeliveryCreateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput> | Prisma.WebhookDeliveryCreateWithoutScheduledInput[] | Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput[]
+  connectOrCreate?: Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput | Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput[]
+  upsert?: Prisma.WebhookDeliveryUpsertWithWhereUniqueWithoutScheduledInput | Prisma.WebhookDeliveryUpsertWithWhereUniqueWithoutScheduledInput[]
+  createMany?: Prisma.WebhookDeliveryCreateManyScheduledInputEnvelope
+  set?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  disconnect?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  delete?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  connect?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  update?: Prisma.WebhookDeliveryUpdateWithWhereUniqueWithoutScheduledInput | Prisma.WebhookDeliveryUpdateWithWhereUniqueWithoutScheduledInput[]
+  updateMany?: Prisma.WebhookDeliveryUpdateManyWithWhereWithoutScheduledInput | Prisma.WebhookDeliveryUpdateManyWithWhereWithoutScheduledInput[]
+  deleteMany?: Prisma.WebhookDeliveryScalarWhereInput | Prisma.WebhookDeliveryScalarWhereInput[]
+}
+
+export type WebhookDeliveryUncheckedUpdateManyWithoutScheduledNestedInput = {
+  create?: Prisma.XOR<Prisma.WebhookDeliveryCreateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput> | Prisma.WebhookDeliveryCreateWithoutScheduledInput[] | Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput[]
+  connectOrCreate?: Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput | Prisma.WebhookDeliveryCreateOrConnectWithoutScheduledInput[]
+  upsert?: Prisma.WebhookDeliveryUpsertWithWhereUniqueWithoutScheduledInput | Prisma.WebhookDeliveryUpsertWithWhereUniqueWithoutScheduledInput[]
+  createMany?: Prisma.WebhookDeliveryCreateManyScheduledInputEnvelope
+  set?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  disconnect?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  delete?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  connect?: Prisma.WebhookDeliveryWhereUniqueInput | Prisma.WebhookDeliveryWhereUniqueInput[]
+  update?: Prisma.WebhookDeliveryUpdateWithWhereUniqueWithoutScheduledInput | Prisma.WebhookDeliveryUpdateWithWhereUniqueWithoutScheduledInput[]
+  updateMany?: Prisma.WebhookDeliveryUpdateManyWithWhereWithoutScheduledInput | Prisma.WebhookDeliveryUpdateManyWithWhereWithoutScheduledInput[]
+  deleteMany?: Prisma.WebhookDeliveryScalarWhereInput | Prisma.WebhookDeliveryScalarWhereInput[]
+}
+
 export type WebhookDeliveryCreateNestedManyWithoutRunInput = {
   create?: Prisma.XOR<Prisma.WebhookDeliveryCreateWithoutRunInput, Prisma.WebhookDeliveryUncheckedCreateWithoutRunInput> | Prisma.WebhookDeliveryCreateWithoutRunInput[] | Prisma.WebhookDeliveryUncheckedCreateWithoutRunInput[]
   connectOrCreate?: Prisma.WebhookDeliveryCreateOrConnectWithoutRunInput | Prisma.WebhookDeliveryCreateOrConnectWithoutRunInput[]
@@ -684,12 +757,14 @@ export type WebhookDeliveryCreateWithoutChangeInput = {
   error?: string | null
   webhook: Prisma.WebhookCreateNestedOneWithoutDeliveriesInput
   run?: Prisma.ImportRunCreateNestedOneWithoutDeliveriesInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedOneWithoutDeliveriesInput
 }
 
 export type WebhookDeliveryUncheckedCreateWithoutChangeInput = {
   id?: string
   webhookId: string
   runId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -734,6 +809,7 @@ export type WebhookDeliveryScalarWhereInput = {
   webhookId?: Prisma.UuidFilter<"WebhookDelivery"> | string
   changeId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
   runId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
+  scheduledId?: Prisma.UuidNullableFilter<"WebhookDelivery"> | string | null
   state?: Prisma.StringFilter<"WebhookDelivery"> | string
   attempts?: Prisma.IntFilter<"WebhookDelivery"> | number
   dueAt?: Prisma.DateTimeFilter<"WebhookDelivery"> | Date | string
@@ -754,12 +830,14 @@ export type WebhookDeliveryCreateWithoutWebhookInput = {
   error?: string | null
   change?: Prisma.ChangeCreateNestedOneWithoutDeliveriesInput
   run?: Prisma.ImportRunCreateNestedOneWithoutDeliveriesInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedOneWithoutDeliveriesInput
 }
 
 export type WebhookDeliveryUncheckedCreateWithoutWebhookInput = {
   id?: string
   changeId?: string | null
   runId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -795,6 +873,60 @@ export type WebhookDeliveryUpdateManyWithWhereWithoutWebhookInput = {
   data: Prisma.XOR<Prisma.WebhookDeliveryUpdateManyMutationInput, Prisma.WebhookDeliveryUncheckedUpdateManyWithoutWebhookInput>
 }
 
+export type WebhookDeliveryCreateWithoutScheduledInput = {
+  id?: string
+  state?: string
+  attempts?: number
+  dueAt: Date | string
+  createdAt: Date | string
+  triedAt?: Date | string | null
+  status?: number | null
+  error?: string | null
+  webhook: Prisma.WebhookCreateNestedOneWithoutDeliveriesInput
+  change?: Prisma.ChangeCreateNestedOneWithoutDeliveriesInput
+  run?: Prisma.ImportRunCreateNestedOneWithoutDeliveriesInput
+}
+
+export type WebhookDeliveryUncheckedCreateWithoutScheduledInput = {
+  id?: string
+  webhookId: string
+  changeId?: string | null
+  runId?: string | null
+  state?: string
+  attempts?: number
+  dueAt: Date | string
+  createdAt: Date | string
+  triedAt?: Date | string | null
+  status?: number | null
+  error?: string | null
+}
+
+export type WebhookDeliveryCreateOrConnectWithoutScheduledInput = {
+  where: Prisma.WebhookDeliveryWhereUniqueInput
+  create: Prisma.XOR<Prisma.WebhookDeliveryCreateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput>
+}
+
+export type WebhookDeliveryCreateManyScheduledInputEnvelope = {
+  data: Prisma.WebhookDeliveryCreateManyScheduledInput | Prisma.WebhookDeliveryCreateManyScheduledInput[]
+  skipDuplicates?: boolean
+}
+
+export type WebhookDeliveryUpsertWithWhereUniqueWithoutScheduledInput = {
+  where: Prisma.WebhookDeliveryWhereUniqueInput
+  update: Prisma.XOR<Prisma.WebhookDeliveryUpdateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedUpdateWithoutScheduledInput>
+  create: Prisma.XOR<Prisma.WebhookDeliveryCreateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedCreateWithoutScheduledInput>
+}
+
+export type WebhookDeliveryUpdateWithWhereUniqueWithoutScheduledInput = {
+  where: Prisma.WebhookDeliveryWhereUniqueInput
+  data: Prisma.XOR<Prisma.WebhookDeliveryUpdateWithoutScheduledInput, Prisma.WebhookDeliveryUncheckedUpdateWithoutScheduledInput>
+}
+
+export type WebhookDeliveryUpdateManyWithWhereWithoutScheduledInput = {
+  where: Prisma.WebhookDeliveryScalarWhereInput
+  data: Prisma.XOR<Prisma.WebhookDeliveryUpdateManyMutationInput, Prisma.WebhookDeliveryUncheckedUpdateManyWithoutScheduledInput>
+}
+
 export type WebhookDeliveryCreateWithoutRunInput = {
   id?: string
   state?: string
@@ -806,6 +938,7 @@ export type WebhookDeliveryCreateWithoutRunInput = {
   error?: string | null
   webhook: Prisma.WebhookCreateNestedOneWithoutDeliveriesInput
   change?: Prisma.ChangeCreateNestedOneWithoutDeliveriesInput
+  scheduled?: Prisma.ScheduledChangeCreateNestedOneWithoutDeliveriesInput
 }
 
 export type WebhookDeliveryUncheckedCreateWithoutRunInput = {
@@ -813,6 +946,7 @@ export type WebhookDeliveryUncheckedCreateWithoutRunInput = {
   id?: string
   webhookId: string
   changeId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -852,6 +986,7 @@ export type WebhookDeliveryCreateManyChangeInput = {
   id?: string
   webhookId: string
   runId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -872,12 +1007,14 @@ export type WebhookDeliveryUpdateWithoutChangeInput = {
   error?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   webhook?: Prisma.WebhookUpdateOneRequiredWithoutDeliveriesNestedInput
   run?: Prisma.ImportRunUpdateOneWithoutDeliveriesNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateOneWithoutDeliveriesNestedInput
 }
 
 export type WebhookDeliveryUncheckedUpdateWithoutChangeInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   webhookId?: Prisma.StringFieldUpdateOperationsInput | string
   runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
   attempts?: Prisma.IntFieldUpdateOperationsInput | number
   dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -891,6 +1028,7 @@ export type WebhookDeliveryUncheckedUpdateManyWithoutChangeInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   webhookId?: Prisma.StringFieldUpdateOperationsInput | string
   runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
   attempts?: Prisma.IntFieldUpdateOperationsInput | number
   dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -904,6 +1042,7 @@ export type WebhookDeliveryCreateManyWebhookInput = {
   id?: string
   changeId?: string | null
   runId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -924,12 +1063,14 @@ export type WebhookDeliveryUpdateWithoutWebhookInput = {
   error?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   change?: Prisma.ChangeUpdateOneWithoutDeliveriesNestedInput
   run?: Prisma.ImportRunUpdateOneWithoutDeliveriesNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateOneWithoutDeliveriesNestedInput
 }
 
 export type WebhookDeliveryUncheckedUpdateWithoutWebhookInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
   attempts?: Prisma.IntFieldUpdateOperationsInput | number
   dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -941,6 +1082,63 @@ export type WebhookDeliveryUncheckedUpdateWithoutWebhookInput = {
 
 export type WebhookDeliveryUncheckedUpdateManyWithoutWebhookInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
+  changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  attempts?: Prisma.IntFieldUpdateOperationsInput | number
+  dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  triedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  status?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  error?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+}
+
+export type WebhookDeliveryCreateManyScheduledInput = {
+  id?: string
+  webhookId: string
+  changeId?: string | null
+  runId?: string | null
+  state?: string
+  attempts?: number
+  dueAt: Date | string
+  createdAt: Date | string
+  triedAt?: Date | string | null
+  status?: number | null
+  error?: string | null
+}
+
+export type WebhookDeliveryUpdateWithoutScheduledInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  attempts?: Prisma.IntFieldUpdateOperationsInput | number
+  dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  triedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  status?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  error?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  webhook?: Prisma.WebhookUpdateOneRequiredWithoutDeliveriesNestedInput
+  change?: Prisma.ChangeUpdateOneWithoutDeliveriesNestedInput
+  run?: Prisma.ImportRunUpdateOneWithoutDeliveriesNestedInput
+}
+
+export type WebhookDeliveryUncheckedUpdateWithoutScheduledInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  webhookId?: Prisma.StringFieldUpdateOperationsInput | string
+  changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  attempts?: Prisma.IntFieldUpdateOperationsInput | number
+  dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  triedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  status?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  error?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+}
+
+export type WebhookDeliveryUncheckedUpdateManyWithoutScheduledInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  webhookId?: Prisma.StringFieldUpdateOperationsInput | string
   changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   runId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
@@ -957,6 +1155,7 @@ export type WebhookDeliveryCreateManyRunInput = {
   id?: string
   webhookId: string
   changeId?: string | null
+  scheduledId?: string | null
   state?: string
   attempts?: number
   dueAt: Date | string
@@ -977,6 +1176,7 @@ export type WebhookDeliveryUpdateWithoutRunInput = {
   error?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   webhook?: Prisma.WebhookUpdateOneRequiredWithoutDeliveriesNestedInput
   change?: Prisma.ChangeUpdateOneWithoutDeliveriesNestedInput
+  scheduled?: Prisma.ScheduledChangeUpdateOneWithoutDeliveriesNestedInput
 }
 
 export type WebhookDeliveryUncheckedUpdateWithoutRunInput = {
@@ -984,6 +1184,7 @@ export type WebhookDeliveryUncheckedUpdateWithoutRunInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   webhookId?: Prisma.StringFieldUpdateOperationsInput | string
   changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
   attempts?: Prisma.IntFieldUpdateOperationsInput | number
   dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -998,6 +1199,7 @@ export type WebhookDeliveryUncheckedUpdateManyWithoutRunInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   webhookId?: Prisma.StringFieldUpdateOperationsInput | string
   changeId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  scheduledId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   state?: Prisma.StringFieldUpdateOperationsInput | string
   attempts?: Prisma.IntFieldUpdateOperationsInput | number
   dueAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1015,6 +1217,7 @@ export type WebhookDeliverySelect<ExtArgs extends runtime.Types.Extensions.Inter
   webhookId?: boolean
   changeId?: boolean
   runId?: boolean
+  scheduledId?: boolean
   state?: boolean
   attempts?: boolean
   dueAt?: boolean
@@ -1025,6 +1228,7 @@ export type WebhookDeliverySelect<ExtArgs extends runtime.Types.Extensions.Inter
   webhook?: boolean | Prisma.WebhookDefaultArgs<ExtArgs>
   change?: boolean | Prisma.WebhookDelivery$changeArgs<ExtArgs>
   run?: boolean | Prisma.WebhookDelivery$runArgs<ExtArgs>
+  scheduled?: boolean | Prisma.WebhookDelivery$scheduledArgs<ExtArgs>
 }, ExtArgs["result"]["webhookDelivery"]>
 
 export type WebhookDeliverySelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -1033,6 +1237,7 @@ export type WebhookDeliverySelectCreateManyAndReturn<ExtArgs extends runtime.Typ
   webhookId?: boolean
   changeId?: boolean
   runId?: boolean
+  scheduledId?: boolean
   state?: boolean
   attempts?: boolean
   dueAt?: boolean
@@ -1043,6 +1248,7 @@ export type WebhookDeliverySelectCreateManyAndReturn<ExtArgs extends runtime.Typ
   webhook?: boolean | Prisma.WebhookDefaultArgs<ExtArgs>
   change?: boolean | Prisma.WebhookDelivery$changeArgs<ExtArgs>
   run?: boolean | Prisma.WebhookDelivery$runArgs<ExtArgs>
+  scheduled?: boolean | Prisma.WebhookDelivery$scheduledArgs<ExtArgs>
 }, ExtArgs["result"]["webhookDelivery"]>
 
 export type WebhookDeliverySelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -1051,6 +1257,7 @@ export type WebhookDeliverySelectUpdateManyAndReturn<ExtArgs extends runtime.Typ
   webhookId?: boolean
   changeId?: boolean
   runId?: boolean
+  scheduledId?: boolean
   state?: boolean
   attempts?: boolean
   dueAt?: boolean
@@ -1061,6 +1268,7 @@ export type WebhookDeliverySelectUpdateManyAndReturn<ExtArgs extends runtime.Typ
   webhook?: boolean | Prisma.WebhookDefaultArgs<ExtArgs>
   change?: boolean | Prisma.WebhookDelivery$changeArgs<ExtArgs>
   run?: boolean | Prisma.WebhookDelivery$runArgs<ExtArgs>
+  scheduled?: boolean | Prisma.WebhookDelivery$scheduledArgs<ExtArgs>
 }, ExtArgs["result"]["webhookDelivery"]>
 
 export type WebhookDeliverySelectScalar = {
@@ -1069,6 +1277,7 @@ export type WebhookDeliverySelectScalar = {
   webhookId?: boolean
   changeId?: boolean
   runId?: boolean
+  scheduledId?: boolean
   state?: boolean
   attempts?: boolean
   dueAt?: boolean
@@ -1078,21 +1287,24 @@ export type WebhookDeliverySelectScalar = {
   error?: boolean
 }
 
-export type WebhookDeliveryOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "webhookId" | "changeId" | "runId" | "state" | "attempts" | "dueAt" | "createdAt" | "triedAt" | "status" | "error", ExtArgs["result"]["webhookDelivery"]>
+export type WebhookDeliveryOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "id" | "webhookId" | "changeId" | "runId" | "scheduledId" | "state" | "attempts" | "dueAt" | "createdAt" | "triedAt" | "status" | "error", ExtArgs["result"]["webhookDelivery"]>
 export type WebhookDeliveryInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   webhook?: boolean | Prisma.WebhookDefaultArgs<ExtArgs>
   change?: boolean | Prisma.WebhookDelivery$changeArgs<ExtArgs>
   run?: boolean | Prisma.WebhookDelivery$runArgs<ExtArgs>
+  scheduled?: boolean | Prisma.WebhookDelivery$scheduledArgs<ExtArgs>
 }
 export type WebhookDeliveryIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   webhook?: boolean | Prisma.WebhookDefaultArgs<ExtArgs>
   change?: boolean | Prisma.WebhookDelivery$changeArgs<ExtArgs>
   run?: boolean | Prisma.WebhookDelivery$runArgs<ExtArgs>
+  scheduled?: boolean | Prisma.WebhookDelivery$scheduledArgs<ExtArgs>
 }
 export type WebhookDeliveryIncludeUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   webhook?: boolean | Prisma.WebhookDefaultArgs<ExtArgs>
   change?: boolean | Prisma.WebhookDelivery$changeArgs<ExtArgs>
   run?: boolean | Prisma.WebhookDelivery$runArgs<ExtArgs>
+  scheduled?: boolean | Prisma.WebhookDelivery$scheduledArgs<ExtArgs>
 }
 
 export type $WebhookDeliveryPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1101,6 +1313,7 @@ export type $WebhookDeliveryPayload<ExtArgs extends runtime.Types.Extensions.Int
     webhook: Prisma.$WebhookPayload<ExtArgs>
     change: Prisma.$ChangePayload<ExtArgs> | null
     run: Prisma.$ImportRunPayload<ExtArgs> | null
+    scheduled: Prisma.$ScheduledChangePayload<ExtArgs> | null
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     publisherId: string
@@ -1111,9 +1324,13 @@ export type $WebhookDeliveryPayload<ExtArgs extends runtime.Types.Extensions.Int
      */
     changeId: string | null
     /**
-     * or this.
+     * or this,
      */
     runId: string | null
+    /**
+     * or this, which was kept back.
+     */
+    scheduledId: string | null
     /**
      * PENDING, DELIVERED, or DEAD: not tried any more.
      */
@@ -1530,6 +1747,7 @@ export interface Prisma__WebhookDeliveryClient<T, Null = never, ExtArgs extends 
   webhook<T extends Prisma.WebhookDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.WebhookDefaultArgs<ExtArgs>>): Prisma.Prisma__WebhookClient<runtime.Types.Result.GetResult<Prisma.$WebhookPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   change<T extends Prisma.WebhookDelivery$changeArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.WebhookDelivery$changeArgs<ExtArgs>>): Prisma.Prisma__ChangeClient<runtime.Types.Result.GetResult<Prisma.$ChangePayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   run<T extends Prisma.WebhookDelivery$runArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.WebhookDelivery$runArgs<ExtArgs>>): Prisma.Prisma__ImportRunClient<runtime.Types.Result.GetResult<Prisma.$ImportRunPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  scheduled<T extends Prisma.WebhookDelivery$scheduledArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.WebhookDelivery$scheduledArgs<ExtArgs>>): Prisma.Prisma__ScheduledChangeClient<runtime.Types.Result.GetResult<Prisma.$ScheduledChangePayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1564,6 +1782,7 @@ export interface WebhookDeliveryFieldRefs {
   readonly webhookId: Prisma.FieldRef<"WebhookDelivery", 'String'>
   readonly changeId: Prisma.FieldRef<"WebhookDelivery", 'String'>
   readonly runId: Prisma.FieldRef<"WebhookDelivery", 'String'>
+  readonly scheduledId: Prisma.FieldRef<"WebhookDelivery", 'String'>
   readonly state: Prisma.FieldRef<"WebhookDelivery", 'String'>
   readonly attempts: Prisma.FieldRef<"WebhookDelivery", 'Int'>
   readonly dueAt: Prisma.FieldRef<"WebhookDelivery", 'DateTime'>
@@ -2016,6 +2235,25 @@ export type WebhookDelivery$runArgs<ExtArgs extends runtime.Types.Extensions.Int
    */
   include?: Prisma.ImportRunInclude<ExtArgs> | null
   where?: Prisma.ImportRunWhereInput
+}
+
+/**
+ * WebhookDelivery.scheduled
+ */
+export type WebhookDelivery$scheduledArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the ScheduledChange
+   */
+  select?: Prisma.ScheduledChangeSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the ScheduledChange
+   */
+  omit?: Prisma.ScheduledChangeOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.ScheduledChangeInclude<ExtArgs> | null
+  where?: Prisma.ScheduledChangeWhereInput
 }
 
 /**

@@ -10,7 +10,7 @@ const mostTokens = 20;
 /** The id is that of the day, so that a report that is sent again is known as the same. */
 export function morningMessage(
   { url, secret }: OperatorAddress,
-  { from, to, imports, moreImports, plans = [], importOnlyTokens = [] }: MorningReport,
+  { from, to, imports, moreImports, plans = [], importOnlyTokens = [], keptBack = [] }: MorningReport,
 ): WebhookMessage {
   const waiting = imports.filter(({ state, toMend }) => state !== "DONE" || toMend > 0);
   const rest = imports.filter((each) => !waiting.includes(each));
@@ -33,6 +33,10 @@ export function morningMessage(
       importOnlyTokens: importOnlyTokens
         .slice(0, mostTokens)
         .map(({ token, publisher, until }) => ({ token, publisher, until })),
+      keptBack: keptBack.slice(0, mostPlans).map(({ scheduled, publisher, slug, kind, problems }) => ({
+        ...{ scheduled, publisher, plan: slug, kind },
+        problems: problems.map(({ code }) => code),
+      })),
       moreImports: moreImports || imports.length > mostImports,
       report: "/v1/imports/report",
     },

@@ -1,7 +1,7 @@
-import type { ChangedPlan, ImportOnlyToken, MorningImport, MorningReport } from "../../../domain/model/morning-report.js";
+import type { ChangedPlan, ImportOnlyToken, KeptBack, MorningImport, MorningReport } from "../../../domain/model/morning-report.js";
 import { failed, ok, type Result } from "../../../domain/problem.js";
 import { requireScope, type Actor } from "../../access/actor.js";
-import type { Data, Deps, Feed, RevisionReview, RevisionSummary } from "../../deps.js";
+import type { Data, Deps, Feed, RevisionReview, RevisionSummary, ScheduledChange } from "../../deps.js";
 import type { FoundImport } from "../find-imports.js";
 import { importPublishesUntil, publishes } from "../../access/publish-right.js";
 import { longestReport, summaryOf, supersededBy } from "./report-import.js";
@@ -19,6 +19,7 @@ interface FoundMorning {
   readonly report: MorningReport;
   readonly found: readonly FoundImport[];
   readonly plans: readonly FoundReview[];
+  readonly keptBack: readonly ScheduledChange[];
 }
 
 /** A published plan of which a review found something new. */
@@ -81,9 +82,19 @@ export async function gatherMorning(
     imports.push({ ...summaryOf(each), superseded: [...new Set(superseded)].toSorted(), toMend: toMend[at] ?? 0 });
   }
   const importOnlyTokens = await tokensOfOld(data, publisher ?? null, [...feeds.values()], to);
-  const report = { from, to, imports, moreImports: runs.length > mostImports, plans: shown, importOnlyTokens };
-  return { report, found, plans };
+  const keptBack = await data.scheduled.keptBackSince(from, publisher ?? null, mostKeptBack);
+  const kept = keptBack.map(
+    ({ id, publisher: of, slug, kind, localTime, zone, problems }): KeptBack => ({
+      ...{ scheduled: id, publisher: of, slug, kind, localTime, zone, problems },
+    }),
+  );
+  const moreImports = runs.length > mostImports;
+  const report = { from, to, imports, moreImports, plans: shown, importOnlyTokens, keptBack: kept };
+  return { report, found, plans, keptBack };
 }
+
+/** The most scheduled changes that one report names. */
+const mostKeptBack = 100;
 
 /** The most tokens that one report names. */
 const mostTokens = 100;

@@ -22,6 +22,10 @@ export async function reportImports(
       "an access token publishes with IMPORT alone, until then",
     );
   }
+  for (const { scheduled, publisher, slug, kind, problems } of report.keptBack ?? []) {
+    const codes = problems.map(({ code }) => code);
+    log.warn({ publisher, slug, scheduled, kind, problems: codes }, "what was scheduled for a plan was kept back");
+  }
   for (const { publisher, feed, run, kind, state, counts, problems, toMend } of report.imports) {
     const say = state === "DONE" && toMend === 0 ? log.info.bind(log) : log.warn.bind(log);
     const facts = { publisher, feed, run, kind, state, ...counts, toMend };
