@@ -75,6 +75,11 @@ describeOnBothDatabases("the vocabulary", (open) => {
     expect(nameOf(await read("pl"), "language", "de")).toBe("niemiecki");
     expect(nameOf(await read(), "unit", "us-cup")).toBe("US cup");
     expect(nameOf(await read(), "allergen", "tree-nut")).toBe("tree nut");
+    // Regulation (EU) No 1169/2011, Annex II, German edition, point 8.
+    expect(nameOf(await read("de"), "allergen", "tree-nut")).toBe("Schalenfrüchte");
+    expect(nameOf(await read("es"), "aisle", "frozen")).toBe("congelados");
+    expect(nameOf(await read("pl"), "appliance", "oven")).toBe("piekarnik");
+    expect(nameOf(await read("fr"), "diet", "no-egg")).toBe("sans œuf");
   });
 
   it("may be kept, and is not sent again to who has it", async () => {

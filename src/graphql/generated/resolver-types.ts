@@ -4644,7 +4644,7 @@ export type VocabularyCode = {
   readonly __typename?: 'VocabularyCode';
   /** The code as fields take it. */
   readonly code: Scalars['String']['output'];
-  /** For people: of regions, currencies, languages and units in the locale, of all else in English. */
+  /** For people: of keeping classes, cautions, measures and places in English, of all else in the locale. */
   readonly name: Scalars['String']['output'];
   /** Other spellings that are taken for it. All others are refused. */
   readonly spellings: ReadonlyArray<Scalars['String']['output']>;

@@ -17,8 +17,8 @@ export const vocabularyEndpoint = endpoint(
     summary: "Every closed list, with codes and names",
     description:
       "Keeping classes, allergens, diets, cautions, aisles, appliances, units, measures, places, regions, currencies and languages, as " +
-      "they are today, each with the other spellings that are taken for a code. Documents are checked against the same lists. Regions, " +
-      "currencies, languages and units are named in the locale, the rest in English. A code that is not listed says nothing of a food: " +
+      "they are today, each with the other spellings that are taken for a code. Documents are checked against the same lists. Keeping " +
+      "classes, cautions, measures and places are named in English, the rest in the locale. A code that is not listed says nothing of a food: " +
       "unknown is never free from it.",
     parameters: [inQuery("locale", "BCP 47 tag of the names. Default: `en`.", undefined, { example: "de-AT" })],
     refusals: [],

@@ -3,7 +3,8 @@ import { listPage, type ListedPlan } from "../../exports/page/list-page.js";
 import { noticePage } from "../../exports/page/notice-page.js";
 import { listPath, planPath, type PageLinks } from "../../exports/page/page-links.js";
 import { formQuery } from "../../exports/page/form/plan-form.js";
-import { problemText } from "../../exports/sentences/problem-text.js";
+import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
+import { wordsFor } from "../../exports/words/words-for.js";
 import { answerLists } from "./answer-lists.js";
 import type { Deps } from "../deps.js";
 import { findPlans } from "../plans/find-plans.js";
@@ -69,7 +70,7 @@ export async function showListPage(
   }
 
   function faulty(problems: readonly Problem[]): ShownPage {
-    const texts = problems.map((problem) => problemText({ ...problem, path: [] }));
+    const texts = problems.map((problem) => readerProblemText(problem, wordsFor(asked.household.locale ?? "en")));
     const back = {
       path: planPath(own, links) + formQuery(form),
       text: "Put it right in the form; nothing you typed is lost",

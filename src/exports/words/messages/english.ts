@@ -10,6 +10,7 @@ import { warnings } from "./en/warnings.js";
 import { work } from "./en/work.js";
 import { plain } from "./en/plain.js";
 import { printed } from "./en/printed.js";
+import { mistakes } from "./en/mistakes.js";
 import { vocabulary } from "./en/vocabulary.js";
 import { cautionTexts } from "./en/caution-texts.js";
 
@@ -27,6 +28,7 @@ export const english = {
   ...work,
   ...plain,
   ...printed,
+  ...mistakes,
   ...vocabulary,
   ...cautionTexts,
 };

@@ -12,6 +12,7 @@ import { warnings } from "./fr/warnings.js";
 import { work } from "./fr/work.js";
 import { plain } from "./fr/plain.js";
 import { printed } from "./fr/printed.js";
+import { mistakes } from "./fr/mistakes.js";
 import { vocabulary } from "./fr/vocabulary.js";
 import { cautionTexts } from "./fr/caution-texts.js";
 
@@ -28,6 +29,7 @@ export const french: Translation<typeof english> = {
   ...work,
   ...plain,
   ...printed,
+  ...mistakes,
   ...vocabulary,
   ...cautionTexts,
 };

@@ -12,6 +12,7 @@ import { warnings } from "./de/warnings.js";
 import { work } from "./de/work.js";
 import { plain } from "./de/plain.js";
 import { printed } from "./de/printed.js";
+import { mistakes } from "./de/mistakes.js";
 import { vocabulary } from "./de/vocabulary.js";
 import { cautionTexts } from "./de/caution-texts.js";
 
@@ -28,6 +29,7 @@ export const german: Translation<typeof english> = {
   ...work,
   ...plain,
   ...printed,
+  ...mistakes,
   ...vocabulary,
   ...cautionTexts,
 };

@@ -12,6 +12,7 @@ import { warnings } from "./pl/warnings.js";
 import { work } from "./pl/work.js";
 import { plain } from "./pl/plain.js";
 import { printed } from "./pl/printed.js";
+import { mistakes } from "./pl/mistakes.js";
 import { vocabulary } from "./pl/vocabulary.js";
 import { cautionTexts } from "./pl/caution-texts.js";
 
@@ -28,6 +29,7 @@ export const polish: Translation<typeof english> = {
   ...work,
   ...plain,
   ...printed,
+  ...mistakes,
   ...vocabulary,
   ...cautionTexts,
 };

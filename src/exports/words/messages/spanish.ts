@@ -12,6 +12,7 @@ import { warnings } from "./es/warnings.js";
 import { work } from "./es/work.js";
 import { plain } from "./es/plain.js";
 import { printed } from "./es/printed.js";
+import { mistakes } from "./es/mistakes.js";
 import { vocabulary } from "./es/vocabulary.js";
 import { cautionTexts } from "./es/caution-texts.js";
 
@@ -28,6 +29,7 @@ export const spanish: Translation<typeof english> = {
   ...work,
   ...plain,
   ...printed,
+  ...mistakes,
   ...vocabulary,
   ...cautionTexts,
 };
