@@ -10,6 +10,9 @@ import { recipeDraft } from "../../src/imports/recipes/recipe-draft.js";
 import { catalogueTable } from "../../src/imports/usda/catalogue-table.js";
 import { catalogueFoodColumns, catalogueFoodReader } from "../../src/imports/usda/read-catalogue-food.js";
 import { catalogueWeightColumns, catalogueWeightReader } from "../../src/imports/usda/read-catalogue-weight.js";
+import { fileKind } from "../../src/imports/images/image-signature.js";
+import { readImage } from "../../src/imports/images/read-image.js";
+import { sampleImages } from "../kit/sample-images.js";
 import { readTable, type TableRow } from "../../src/imports/tables/read-table.js";
 import { problemText } from "../../src/exports/sentences/problem-text.js";
 
@@ -46,6 +49,16 @@ export async function fuzzTargets(): Promise<readonly FuzzTarget[]> {
   const names = compileFoodNames([]);
   const columnNames = new Map<string, string>();
   return [
+    {
+      name: "images",
+      seeds: Object.values(await sampleImages()),
+      read: async (bytes) => {
+        const read = await readImage(bytes);
+        if (!read.ok) return read.problems.forEach((problem) => void problemText(problem));
+        for (const { bytes: made, format } of read.value.made)
+          if (fileKind(made) !== format) throw new Error(`what should be ${format} is something else`);
+      },
+    },
     {
       name: "recipes",
       seeds: await filesIn("tests/fixtures/imports/recipes"),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isAllowed } from "../../scripts/release/licences.mjs";
+import { isAllowed, mayShip } from "../../scripts/release/licences.mjs";
 
 /** Expressions of SPDX 2.3, annex D: OR is met by one side, AND by both, and AND binds more tightly. */
 describe("a licence", () => {
@@ -25,4 +25,13 @@ describe("a licence", () => {
     "MIT ISC",
     "MIT OR",
   ])("%s may not", (expression) => expect(isAllowed(expression)).toBe(false));
+
+  it("of a library that is loaded beside the program may be the LGPL, of one that is part of it may not", () => {
+    const name = "@img/sharp-libvips-linux-x64";
+    const license = "LGPL-3.0-or-later";
+    expect(mayShip({ name, license, how: "installed" })).toBe(true);
+    expect(mayShip({ name, license, how: "bundled" })).toBe(false);
+    expect(mayShip({ name: "other", license, how: "installed" })).toBe(false);
+    expect(mayShip({ name, license: "AGPL-3.0-only", how: "installed" })).toBe(false);
+  });
 });

@@ -5,7 +5,7 @@ import { describeOnBothDatabases } from "../kit/databases.js";
 import { demo, demoBundle } from "../graphql/open-test-app.js";
 import { openRest, planOf, publisher, type RestApp } from "./open-rest.js";
 
-const year = 365 * 24 * 60 * 60 * 1000;
+const day = 24 * 60 * 60 * 1000;
 
 /** What an independent reading of RFC 9111 and RFC 5861 makes of an answer in a shared cache. */
 const judge = (url: string, { status, headers }: Response, asked: Record<string, string> = {}): CachePolicy =>
@@ -24,13 +24,13 @@ describeOnBothDatabases("how long answers over REST may be kept", (open) => {
   });
   afterAll(() => app.close());
 
-  it("keeps a frozen document for a year, and computes nothing in it", async () => {
+  it("keeps a frozen document for a day, so that what is taken back is seen by then, and computes nothing in it", async () => {
     const url = `${plan}/revisions/1`;
     const answer = await app.get(url);
     const policy = judge(url, answer);
     expect(policy.storable()).toBe(true);
-    expect(policy.timeToLive()).toBeGreaterThanOrEqual(year - 1000);
-    expect(answer.headers["cache-control"]).toContain("immutable");
+    expect(policy.timeToLive()).toBeGreaterThanOrEqual(day - 1000);
+    expect(policy.timeToLive()).toBeLessThanOrEqual(day);
     expect(answer.body.document.plan.slug).toBe("roots-and-barley");
     // Only one form and no parameters: nothing that could make it another answer.
     expect(answer.headers["vary"]).toBeUndefined();
