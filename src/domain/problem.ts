@@ -330,7 +330,8 @@ export type Warning =
       readonly food: string;
       readonly form: string | null;
     }
-  | { readonly code: "PRICE_UNKNOWN"; readonly path: Path; readonly food: string }
+  /** `food` null: of nothing that is to be bought. */
+  | { readonly code: "PRICE_UNKNOWN"; readonly path: Path; readonly food: string | null }
   | {
       readonly code: "PACK_NOT_COMPARABLE";
       readonly path: Path;

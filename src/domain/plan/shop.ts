@@ -6,7 +6,7 @@ import type { Food, Pack } from "../model/food.js";
 import { regionsOf } from "../model/region.js";
 import type { Household } from "../model/household.js";
 import type { Warning, WarningCode } from "../problem.js";
-import { costsOf, type LineCost, type PackCount } from "../shopping/cost.js";
+import { costsOf, type Cost, type LineCost, type PackCount } from "../shopping/cost.js";
 import { mergeNeeds, partsOver, type Contribution, type MergedNeed } from "../shopping/merge.js";
 import { cachedPackOptions } from "../shopping/cached-pack-options.js";
 import { currencyFor, type Shop } from "../shopping/pack-options.js";
@@ -96,6 +96,13 @@ function buyLine(line: MergedNeed<Source>, toBuy: number, food: Food, shop: Shop
     cost: { food: food.slug, atTill: choice.price, usedShare: Math.min(1, toBuy / choice.content) },
     warnings,
   };
+}
+
+/** Where nothing that is to be bought has a price, that is said once and not of each food. */
+function saidOnce(warnings: readonly Warning[], { atTill, unpriced }: Cost): readonly Warning[] {
+  if (atTill !== null || unpriced.length < 2) return warnings;
+  const others = warnings.filter(({ code }) => code !== "PRICE_UNKNOWN");
+  return others.length === warnings.length ? warnings : [...others, { code: "PRICE_UNKNOWN", path: [], food: null }];
 }
 
 /** Components that more than one of the plans makes, each in its own session (docs/decisions/0002). */
@@ -277,7 +284,10 @@ export function* shopInSlices(
     ...waiting,
     ...later,
     ...stock.warnings,
-    ...bought.flatMap((each) => each.warnings),
+    ...saidOnce(
+      bought.flatMap((each) => each.warnings),
+      costs.list,
+    ),
     ...(plans.length > 1 ? madeTwice(plans) : []),
   ];
   return { lines, cost: costs.list, warnings };

@@ -2,7 +2,7 @@ import { memoize, memoizeInSlices } from "../memoize.js";
 import type { Food, FoodName } from "../model/food.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../counted-work.js";
 import { accentedWords, hasAccents, plainWords } from "./naming/plain-words.js";
-import { nameKeyReader, readingsOf } from "./naming/name-key.js";
+import { nameKeyReader, readingsOf, saysFresh } from "./naming/name-key.js";
 import { shelvesOfDryGoods } from "./naming/plain-descriptions.js";
 import { singularPhrase } from "./singular.js";
 
@@ -282,8 +282,11 @@ export function findFood(names: FoodNames, words: string, language: string | nul
       .flatMap(({ keys }) => keys.flatMap((key) => entriesCalled(names, "states", each, key))),
   );
   const open = decide(sisters, region);
-  // One that says more than was written is offered, not taken.
-  return open.kind === "FOUND" ? { kind: "NONE" } : open;
+  if (open.kind !== "FOUND") return open;
+  // One that says more than was written is offered, not taken; that it is fresh is what is meant where nothing is said.
+  return sisters.some(({ slug, text, language: of }) => slug === open.slug && saysFresh(text, of))
+    ? open
+    : { kind: "NONE" };
 }
 
 /** The food's name for a reader: own language and region, own language, English, then the first. */

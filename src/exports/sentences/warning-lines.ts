@@ -17,7 +17,12 @@ const each = <T>(values: readonly T[], of: (value: T) => string): string => [...
 
 /** What is not here has a sentence for each. */
 const gathered: { readonly [C in WarningCode]?: Gathered<C> } = {
-  PRICE_UNKNOWN: { text: (all, words) => words.withoutPrice({ foods: each(all, ({ food }) => food) }) },
+  PRICE_UNKNOWN: {
+    text: (all, words) =>
+      all.some(({ food }) => food === null)
+        ? words.noPrice
+        : words.withoutPrice({ foods: each(all, ({ food }) => food ?? "") }),
+  },
   NOT_COMBINED: {
     apart: ({ missing }) => missing,
     text: (all, words) =>

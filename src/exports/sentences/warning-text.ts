@@ -24,7 +24,7 @@ function warningSentence(warning: Warning, words: Words): string {
     case "EDIBLE_PORTION_UNKNOWN":
       return say.EDIBLE_PORTION_UNKNOWN({ food: warning.food, form: warning.form ?? "none" });
     case "PRICE_UNKNOWN":
-      return say.PRICE_UNKNOWN({ food: warning.food });
+      return warning.food === null ? words.noPrice : say.PRICE_UNKNOWN({ food: warning.food });
     case "PACK_NOT_COMPARABLE":
       return say.PACK_NOT_COMPARABLE({ pack: warning.pack, food: warning.food, missing });
     case "ON_HAND_NOT_COMPARABLE":

@@ -4709,7 +4709,7 @@ export type WarningCode =
   | 'PART_NOT_COUNTED'
   /** What is left of a piece cut for another part does not keep until this meal; a fresh one is counted where it is needed. */
   | 'PART_TOO_OLD'
-  /** The price is not known. */
+  /** The price of a food is not known; where nothing that is to be bought has a price, once for the whole list, with an empty path. */
   | 'PRICE_UNKNOWN'
   /** No region was given, so the strictest rule was taken. */
   | 'REGION_NOT_GIVEN'

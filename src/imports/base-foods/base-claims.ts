@@ -82,6 +82,10 @@ const fromAnimals: ReadonlySet<BaseKind> = new Set([...animals, "milk", "egg", "
 function dietsOf(entry: BaseFoodEntry, contained: readonly string[]): readonly FoodDiet[] {
   const makersDiffer = (diet: string) => excludedBy(diet, entry.unsure);
   return dietsByKind(entry, contained).map((said): FoodDiet => {
+    // What always holds fish is no perhaps for a vegetarian. Of cereals little may be left, as in an extract of yeast.
+    const broken = said.diet === "gluten-free" ? undefined : excludedBy(said.diet, contained);
+    if (said.fits === null && broken !== undefined)
+      return { ...said, fits: false, source: sourceOf(broken, "contains") };
     const code = said.fits === true ? makersDiffer(said.diet) : undefined;
     return code === undefined ? said : { ...said, fits: null, source: sourceOf(code, "makers differ on") };
   });

@@ -81,6 +81,23 @@ describe("a line of a shopping list", () => {
     expect(unpriced.cost.unpriced).toEqual(["it"]);
   });
 
+  it("says once that nothing has a price, and of each food where only some have one", () => {
+    const both = (first: Food["packs"], second: Food["packs"]) =>
+      listOf(
+        bundle(
+          [meal("m", [line("100 g", "one"), line("100 g", "other")])],
+          [],
+          [food("one", { packs: first }), food("other", { packs: second })],
+        ),
+      );
+    const none = both([], [pack("150 g", null)]);
+    expect(none.warnings).toEqual([{ code: "PRICE_UNKNOWN", path: [], food: null }]);
+    expect(none.cost.unpriced).toEqual(["one", "other"]);
+    expect(both([], [pack("150 g", "1.00")]).warnings).toEqual([
+      { code: "PRICE_UNKNOWN", path: ["foods", "one"], food: "one" },
+    ]);
+  });
+
   it("says which packs cannot be compared with the need", () => {
     const odd = pack("1 piece", "1.00", { name: "sack" });
     const list = listOf(oneFood({ packs: [odd, pack("1 kg", "2.00")] }));

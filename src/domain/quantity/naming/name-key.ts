@@ -1,12 +1,20 @@
 import { accentedWords, plainWords } from "./plain-words.js";
-import { changesNothing, freeWords, freshWords, joiningWords, onlyPrepares, stateWords } from "./plain-descriptions.js";
+import {
+  changesNothing,
+  freeWords,
+  freshWords,
+  joiningWords,
+  onlyFresh,
+  onlyPrepares,
+  stateWords,
+} from "./plain-descriptions.js";
 import { joinedWords, usualWord, withoutDigraphs } from "./word-variants.js";
 import { wordStem } from "./word-stem.js";
 
 const folded = (words: string, language: string): string => foldedFrom(words, plainWords(words), language);
 
 const foldedFrom = (written: string, plain: string, language: string): string =>
-  language === "pl" ? accentedWords(written) : joinedWords(plain, language);
+  joinedWords(language === "pl" ? accentedWords(written) : plain, language);
 
 /** The words that a name is made of, without those that only join them. */
 const wordsOf = (written: string, language: string): readonly string[] => wordsIn(folded(written, language), language);
@@ -60,12 +68,18 @@ function keyOf(words: readonly string[], language: string, forms = wordForms): s
 
 const isState = (word: string, language: string): boolean => stateWords.get(language)?.has(word) === true;
 
+/** Whether a name says that its food is fresh, and nothing else about how it is preserved. */
+export const saysFresh = (name: string, language: string): boolean => {
+  const words = wordsOf(name, language);
+  return words.some((word) => onlyFresh(word, language, words)) && !words.some((word) => isState(word, language));
+};
+
 /** What a name of a food is found by. */
 interface NameKeys {
   /** As written, plain. */
   readonly plain: string;
   readonly key: string;
-  /** The key without the words for how it is preserved; null: the name has none. */
+  /** The key without the words for how it is preserved, or that it is fresh; null: the name has none. */
   readonly state: string | null;
 }
 
@@ -97,7 +111,7 @@ export function nameKeyReader(): (name: string, language: string) => NameKeys {
 
 function stateKey(words: readonly string[], language: string, forms: WordForms): string | null {
   if (words.length < 2) return null;
-  const plain = words.filter((word) => !isState(word, language));
+  const plain = words.filter((word) => !isState(word, language) && !onlyFresh(word, language, words));
   const rest = plain.slice(0, inContainer(plain));
   return rest.length === words.length || rest.length === 0 ? null : keyOf(rest, language, forms);
 }

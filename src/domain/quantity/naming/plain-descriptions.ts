@@ -77,6 +77,9 @@ export const freeWords = wordsOf({
   pl: inflected(
     "zielon czerwon biał czarn żółt brązow such suszon mrożon wędzon mielon cał słodk surow gotowan",
     polishEndings,
+  ).concat(
+    // The part of a plant stands before its name or behind it: "korzeń pietruszki", "pietruszka korzeń".
+    set("korzeń korzenia nać naci natka natki liście liści liść"),
   ),
 });
 
@@ -118,6 +121,10 @@ export function changesNothing(word: string, language: string, words: readonly s
   if (has(freshWords, language, word)) return !words.some((each) => has(otherWhenFresh, language, each));
   return has(sizeWords, language, word) && !words.some((each) => has(otherBySize, language, each));
 }
+
+/** Whether a word of a name only says that it is fresh, which is what is sold where nothing else is said. */
+export const onlyFresh = (word: string, language: string, words: readonly string[]): boolean =>
+  has(freshWords, language, word) && changesNothing(word, language, words);
 
 /** Parts of a shop where nothing is fresh: what is called fresh there is another food. */
 export const shelvesOfDryGoods: ReadonlySet<string> = new Set([

@@ -69,14 +69,25 @@ const spellings: Readonly<Record<string, readonly string[]>> = {
   pl: ["jogurt yogurt yoghurt", "kuskus couscous", "quinoa kinoa", "hummus humus"],
 };
 
-/** Two words that some write as one. */
-const written: readonly (readonly [RegExp, string])[] = [
-  [/\bwhole (?:wheat|meal)\b/g, "wholemeal"],
-  [/\bmange tout\b/g, "mangetout"],
-  [/\bfree range\b/g, "freerange"],
-  [/\b(?:medium|large|small) sized\b/g, "medium"],
-  [/\bextra (?=large|small)/g, ""],
-];
+type Rewriting = readonly [written: RegExp, instead: string];
+
+/** A number and its sign. */
+const percent: Rewriting = [/(?<=\d) %/g, "%"];
+
+/** Words that some write as one, and the ways to say that something comes in a tin. */
+const written: Readonly<Record<string, readonly Rewriting[]>> = {
+  en: [
+    [/\bwhole (?:wheat|meal)\b/g, "wholemeal"],
+    [/\bmange tout\b/g, "mangetout"],
+    [/\bfree range\b/g, "freerange"],
+    [/\b(?:medium|large|small) sized\b/g, "medium"],
+    [/\bextra (?=large|small)/g, ""],
+  ],
+  de: [[/\b(?:aus|in|von) (?:der |einer )?(?:dosen?|konserven?)\b/g, "aus dose"]],
+  fr: [[/\ben (?:boites?|conserves?)\b/g, "en conserve"]],
+  es: [[/\b(?:en|de) (?:latas?|conserva)\b/g, "en conserva"]],
+  pl: [[/(?<!\p{L})(?:w|z) (?:puszce|puszkach|puszki|puszek)(?!\p{L})/gu, "z puszki"]],
+};
 
 const variants: ReadonlyMap<string, ReadonlyMap<string, string>> = new Map(
   Object.entries(spellings).map(([language, rows]) => [
@@ -93,12 +104,13 @@ const variants: ReadonlyMap<string, ReadonlyMap<string, string>> = new Map(
 /** The one spelling of a plain word that stands for all of them. */
 export const usualWord = (word: string, language: string): string => variants.get(language)?.get(word) ?? word;
 
-const mayBeApart = /\b(?:whole|mange|free|sized|extra)\b/;
+const mayBeApart =
+  /%|\b(?:whole|mange|free|sized|extra|dosen?|konserven?|boites?|conserves?|latas?|conserva|pusz\p{L}+)\b/u;
 
-/** Plain words with those put together that some write apart. */
+/** Plain words with those put together that some write apart, and one way to say that something comes in a tin. */
 export const joinedWords = (words: string, language: string): string =>
-  language === "en" && mayBeApart.test(words)
-    ? written.reduce((text, [apart, joined]) => text.replace(apart, joined), words)
+  mayBeApart.test(words)
+    ? [percent, ...(written[language] ?? [])].reduce((text, [apart, joined]) => text.replace(apart, joined), words)
     : words;
 
 /** "Moehre" for "Möhre", where a keyboard has no umlaut. Both lose the e. */
