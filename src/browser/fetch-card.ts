@@ -1,22 +1,28 @@
 import type { PlanCard } from "../exports/page/card-shape.js";
 
 /** What came back: a plan, or what to tell the reader. */
-export type Fetched = { readonly card: PlanCard } | { readonly told: string };
+export type Fetched =
+  | { readonly card: PlanCard }
+  | {
+      readonly told: string;
+      /** HTTP status; null: nothing answered. */
+      readonly status: number | null;
+    };
 
 /** The address of a plan's card: that of its page, and how many eat. null: no address of a page. */
-export function cardAddress(src: string, servings: string | null): URL | null {
+export function cardAddress(src: string, servings: string | null, language: string | null): URL | null {
   if (!URL.canParse(src, document.baseURI)) return null;
   const address = new URL(src, document.baseURI);
   if (!/^https?:$/.test(address.protocol)) return null;
   address.pathname = `${address.pathname.replace(/\/$/, "")}/card`;
   address.hash = "";
   if (servings !== null && servings !== "") address.searchParams.set("servings", servings);
+  if (language !== null && language !== "") address.searchParams.set("locale", language);
   return address;
 }
 
-const outOfReach = "The plan cannot be reached just now. Please try again, or follow the link.";
-
-export async function fetchCard(address: URL, signal: AbortSignal): Promise<Fetched> {
+/** @param outOfReach what to tell where nothing answers that can be read */
+export async function fetchCard(address: URL, signal: AbortSignal, outOfReach: string): Promise<Fetched> {
   const answer = await fetch(address, {
     signal,
     credentials: "omit",
@@ -27,9 +33,11 @@ export async function fetchCard(address: URL, signal: AbortSignal): Promise<Fetc
     if (error instanceof TypeError) return null;
     throw error;
   });
-  if (answer === null || answer.status >= 500) return { told: outOfReach };
+  if (answer === null) return { told: outOfReach, status: null };
+  const { status } = answer;
+  if (status >= 500) return { told: outOfReach, status };
   const value = (await answer.json().catch(() => null)) as PlanCard | { readonly problems?: readonly string[] } | null;
-  if (value === null) return { told: outOfReach };
+  if (value === null) return { told: outOfReach, status };
   if (answer.ok && "title" in value) return { card: value };
-  return { told: ("problems" in value && value.problems?.join(" ")) || outOfReach };
+  return { told: ("problems" in value && value.problems?.join(" ")) || outOfReach, status };
 }

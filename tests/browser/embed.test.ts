@@ -16,6 +16,7 @@ describeOnEmbedded("a plan inside another page", (open) => {
   let blog: Server;
   let blogAddress: string;
   let embedded = plan;
+  let attributes = "";
 
   beforeAll(async () => {
     service = await openService(await open());
@@ -33,7 +34,7 @@ describeOnEmbedded("a plan inside another page", (open) => {
     blog = createServer((_request, response) => {
       response.writeHead(200, { "content-type": "text/html; charset=utf-8", "content-security-policy": policy });
       response.end(`<!doctype html><html lang="en"><title>A blog</title><main><h1>A blog</h1>
-<prepwright-plan src="${service.address}${embedded}" servings="6"><a href="${service.address}${plan}">The plan</a></prepwright-plan>
+<prepwright-plan src="${service.address}${embedded}" servings="6"${attributes}><a href="${service.address}${plan}">The plan</a></prepwright-plan>
 </main><script src="${service.address}/embed.js" async></script></html>`);
     });
     await new Promise<void>((done) => blog.listen(0, "127.0.0.1", done));
@@ -47,8 +48,9 @@ describeOnEmbedded("a plan inside another page", (open) => {
 
   const said: string[] = [];
 
-  async function visit(path = plan): Promise<Page> {
+  async function visit(path = plan, more = ""): Promise<Page> {
     embedded = path;
+    attributes = more;
     said.splice(0);
     const page = await browser.context.newPage();
     page.on("console", (message) => void said.push(message.text()));
@@ -65,7 +67,7 @@ describeOnEmbedded("a plan inside another page", (open) => {
 
   it("shows the plan under a policy that allows nothing inline", async () => {
     const page = await visit(`${plan}?region=XA&currency=XTS`);
-    await page.getByText("Worked out for 6.").waitFor();
+    await page.getByText("People this is for: 6").waitFor();
     expect(said).toEqual([]);
     const shown = await page.locator("prepwright-plan article").innerText();
     for (const words of [
@@ -73,7 +75,7 @@ describeOnEmbedded("a plan inside another page", (open) => {
       "pearl barley",
       "Contains",
       "Look at the label",
-      "Take care",
+      "Food safety",
       "not a promise",
     ]) {
       expect(shown).toContain(words);
@@ -92,13 +94,13 @@ describeOnEmbedded("a plan inside another page", (open) => {
 
   it("is worked out for others, keeps the ticks, and leaves the keyboard where it was", async () => {
     const page = await visit();
-    await page.getByText("Worked out for 6.").waitFor();
+    await page.getByText("People this is for: 6").waitFor();
     await page.getByLabel("butter").check();
     const barley = page.locator("prepwright-plan label", { hasText: "carrot" });
     const before = await barley.innerText();
-    await page.getByLabel("How many eat").fill("18");
+    await page.getByLabel("How many people?").fill("18");
     await page.keyboard.press("Enter");
-    await page.getByText("Worked out for 18.").waitFor();
+    await page.getByText("People this is for: 18").waitFor();
     expect(await barley.innerText()).not.toBe(before);
     expect(await page.getByLabel("butter").isChecked()).toBe(true);
     expect(await page.evaluate("document.activeElement.shadowRoot.activeElement.id")).toBe("count");
@@ -120,13 +122,13 @@ describeOnEmbedded("a plan inside another page", (open) => {
         await route.fulfill({ response: answer, json: { ...((await answer.json()) as object), page: address } });
       });
       await page.goto(blogAddress);
-      await page.getByText("Worked out for 6.").waitFor();
+      await page.getByText("People this is for: 6").waitFor();
       expect(await page.locator("prepwright-plan article a[href]:visible").count()).toBe(0);
       expect(await page.locator("prepwright-plan article").innerText()).toContain("Everything about this plan");
       await page.close();
     }
     const page = await visit();
-    await page.getByText("Worked out for 6.").waitFor();
+    await page.getByText("People this is for: 6").waitFor();
     const link = page.getByRole("link", { name: "Everything about this plan" });
     expect(await link.getAttribute("href")).toContain(`${service.address}${plan}`);
     await page.close();
@@ -134,8 +136,8 @@ describeOnEmbedded("a plan inside another page", (open) => {
 
   it("says politely what is wrong, and leaves the link", async () => {
     const page = await visit();
-    await page.getByText("Worked out for 6.").waitFor();
-    await page.getByLabel("How many eat").fill("0");
+    await page.getByText("People this is for: 6").waitFor();
+    await page.getByLabel("How many people?").fill("0");
     await page.keyboard.press("Enter");
     await page.getByText("whole number").waitFor();
     expect(await page.getByRole("link", { name: "The plan", exact: true }).isVisible()).toBe(true);
@@ -149,7 +151,7 @@ describeOnEmbedded("a plan inside another page", (open) => {
 
   it("offers the link when the service cannot be reached", async () => {
     const page = await visit();
-    await page.getByText("Worked out for 6.").waitFor();
+    await page.getByText("People this is for: 6").waitFor();
     await page.route("**/card*", (route) => route.abort());
     await page.evaluate(`document.querySelector("prepwright-plan").setAttribute("servings", "3")`);
     await page.getByText("cannot be reached just now").waitFor();
@@ -157,9 +159,97 @@ describeOnEmbedded("a plan inside another page", (open) => {
     await page.close();
   });
 
+  const shown = (page: Page): Promise<string> => page.locator("prepwright-plan article").innerText();
+
+  it("always says what is contained, how long it keeps, what comes too late and what is dangerous, in every view", async () => {
+    for (const view of ["compact", "list", "whole"]) {
+      const page = await visit(`${plan}?region=GB&currency=XTS`, ` view="${view}"`);
+      await page.getByText("People this is for: 6").waitFor();
+      const words = await shown(page);
+      for (const said of ["Allergens", "How long it keeps", "Boiled barley", "Food safety", "in the fridge"])
+        expect(words, view).toContain(said);
+      expect(words.includes("Shopping list"), view).toBe(view !== "compact");
+      expect(await page.locator("prepwright-plan [part=late]").count(), view).toBe(lateIn(await cardOf(page)));
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await page.close();
+    }
+  });
+
+  const cardOf = async (page: Page): Promise<{ meals: { late: string[] }[] }> =>
+    (await (await page.request.get(`${service.address}${plan}/card?servings=6&region=GB&currency=XTS`)).json()) as {
+      meals: { late: string[] }[];
+    };
+  const lateIn = ({ meals }: { meals: { late: string[] }[] }): number => meals.flatMap(({ late }) => late).length;
+
+  it("is light or dark as it is told, and takes the colours of the page around it", async () => {
+    const paperOf = (page: Page) =>
+      page.evaluate(
+        `getComputedStyle(document.querySelector("prepwright-plan").shadowRoot.querySelector("article")).backgroundColor`,
+      );
+    for (const scheme of ["light", "dark"] as const) {
+      const page = await visit(plan, ` theme="${scheme}"`);
+      await page.emulateMedia({ colorScheme: scheme === "light" ? "dark" : "light" });
+      await page.setViewportSize({ width: 390, height: 800 });
+      await page.getByText("People this is for: 6").waitFor();
+      expect(await paperOf(page)).toBe(scheme === "light" ? "rgb(248, 250, 242)" : "rgb(30, 38, 30)");
+      expect(await accessibilityFaults(page)).toEqual([]);
+      expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(390);
+      await page.evaluate(`document.querySelector("prepwright-plan").style.setProperty("--prepwright-paper", "#fff")`);
+      expect(await paperOf(page)).toBe("rgb(255, 255, 255)");
+      await page.close();
+    }
+  });
+
+  it("speaks the language it is told to", async () => {
+    for (const [lang, label] of [
+      ["de", "Für wie viele Personen?"],
+      ["fr-CA", "Pour combien de personnes ?"],
+      ["es", "¿Para cuántas personas?"],
+      ["pl", "Dla ilu osób?"],
+      ["xx", "How many people?"],
+    ] as const) {
+      const page = await visit(plan, ` lang="${lang}"`);
+      await page.getByLabel(label).waitFor();
+      expect(await page.locator("prepwright-plan article").getAttribute("lang")).toBe(
+        lang === "xx" ? "en" : lang.slice(0, 2),
+      );
+      await page.close();
+    }
+  });
+
+  it("tells the page around it what was loaded, what a reader changed, and what went wrong", async () => {
+    const page = await visit();
+    await page.getByText("People this is for: 6").waitFor();
+    await page.evaluate(`globalThis.told = []; for (const kind of ["load", "change", "error"])
+      document.querySelector("prepwright-plan").addEventListener(kind, ({ type, detail }) => told.push({ type, detail }));`);
+    await page.getByLabel("How many people?").fill("9");
+    await page.keyboard.press("Enter");
+    await page.getByText("People this is for: 9").waitFor();
+    await page.getByLabel("butter").check();
+    await page.getByLabel("How many people?").fill("1.5");
+    await page.keyboard.press("Enter");
+    await page.getByText("whole number").waitFor();
+    const told = (await page.evaluate("told")) as { readonly type: string; readonly detail: object }[];
+    expect(told.map(({ type }) => type)).toEqual(["change", "load", "change", "error"]);
+    expect(told[0]?.detail).toEqual({ servings: 9 });
+    expect(told[1]?.detail).toMatchObject({ servings: 9, revision: 1 });
+    expect(told[2]?.detail).toEqual({ got: ["butter"] });
+    expect(told[3]?.detail).toMatchObject({ status: null });
+    await page.close();
+  });
+
+  it("fetches no picture unless the page asks for it", async () => {
+    const asked: string[] = [];
+    const page = await visit();
+    page.on("request", (request) => void asked.push(request.resourceType()));
+    await page.getByText("People this is for: 6").waitFor();
+    expect(asked.filter((type) => type === "image")).toEqual([]);
+    await page.close();
+  });
+
   it("has no address that could run a script", async () => {
     const page = await visit();
-    await page.getByText("Worked out for 6.").waitFor();
+    await page.getByText("People this is for: 6").waitFor();
     await page.evaluate(`document.querySelector("prepwright-plan").setAttribute("src", "javascript:alert(1)")`);
     await page.getByText("no address that can be read").waitFor();
     await page.close();

@@ -4,6 +4,8 @@ export interface PlanCard {
   /** BCP 47 tag and direction of the writer's words. */
   readonly language: string;
   readonly direction: "ltr" | "rtl";
+  /** BCP 47 language of the words around them. */
+  readonly wordsIn: string;
   readonly publisher: string;
   readonly revision: number;
   /** Absolute address of the plan's page, as asked. */
@@ -14,7 +16,16 @@ export interface PlanCard {
   readonly session: string | null;
   readonly handsOn: string | null;
   readonly perServing: string | null;
-  readonly meals: readonly { readonly day: string; readonly title: string }[];
+  readonly meals: readonly {
+    readonly day: string;
+    readonly title: string;
+    /** It comes later than something in it keeps: what to do, each in a sentence. Empty: it does not. */
+    readonly late: readonly string[];
+  }[];
+  /** How long everything made ahead and every meal keeps, the stricter of the writer's word and the published rule. */
+  readonly keeping: readonly { readonly what: string; readonly where: string; readonly keeps: string }[];
+  /** What nobody gives a keeping time for. */
+  readonly keepingUnknown: readonly string[];
   readonly aisles: readonly {
     readonly title: string;
     readonly lines: readonly {

@@ -1,6 +1,8 @@
 import { imageFormats, type Image } from "../../domain/model/image.js";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import { allergenGroups, type AllergenGroups } from "../sentences/allergen-groups.js";
+import { adviceTexts } from "../sentences/advice-text.js";
+import { keepingRow } from "../sentences/keeping-row.js";
 import { minutesText } from "../words/minutes-text.js";
 import { moneyText } from "../words/money-text.js";
 import { imageSources } from "../image-address.js";
@@ -24,6 +26,9 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
   const { publication, scaled, reader, session, list } = answer;
   const { plan } = scaled.bundle;
   const book = nameBook(scaled.bundle, reader);
+  const { guidance, unknown } = answer.storage;
+  const zone = answer.household.session?.zone ?? null;
+  const late = guidance.filter(({ subject, tooLateFor }) => subject.kind !== "MEAL" && tooLateFor.length > 0);
   const groups = allergenGroups(answer.contents.plan.allergens);
   const labelled = ({ labels }: AllergenGroups, names: readonly string[]): readonly string[] =>
     labels.length === 0 ? names : labels.map(({ food }) => book.food(food));
@@ -31,6 +36,7 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
     title: plan.title,
     language: plan.locale,
     direction: writingDirection(plan.locale),
+    wordsIn: book.words.language,
     publisher: publication.publisher.name,
     revision: publication.revision,
     page,
@@ -41,7 +47,22 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
     perServing: list.cost.perServing === null ? null : moneyText(list.cost.perServing),
     meals: scaled.meals
       .toSorted((a, b) => a.meal.day - b.meal.day)
-      .map(({ meal }) => ({ day: dayName(meal.day, answer), title: meal.title })),
+      .map(({ meal }) => ({
+        day: dayName(meal.day, answer),
+        title: meal.title,
+        late: late
+          .filter(({ tooLateFor }) => tooLateFor.includes(meal.slug))
+          .flatMap(({ subject, advice, tooLateFor }) =>
+            adviceTexts(advice, book, tooLateFor).map((each) => `${book.subject(subject)}: ${each}`),
+          ),
+      })),
+    keeping: guidance
+      .filter(({ subject }) => subject.kind !== "FOOD")
+      .map((each) => {
+        const { what, where, keeps } = keepingRow(each, book, zone);
+        return { what, where, keeps };
+      }),
+    keepingUnknown: [...new Set(unknown.map(({ subject }) => book.subject(subject)))],
     aisles: aislesOf(list.lines, book.words).map(({ title, lines }) => ({
       title,
       lines: lines.map((line) => {

@@ -41,7 +41,12 @@ export const writingSchema = z
       "CommonMark: paragraphs, *emphasis*, **strong emphasis**, lists and links with http or https; no HTML, no headings, no pictures",
   })
   .superRefine((written, context) => {
-    for (const { kind, line, got } of readWriting(written).faults.slice(0, limits.faults))
+    const told = new Map(
+      readWriting(written)
+        .faults.toReversed()
+        .map((fault) => [`${fault.line} ${fault.kind}`, fault]),
+    );
+    for (const { kind, line, got } of [...told.values()].toReversed().slice(0, limits.faults))
       context.addIssue({ code: "custom", params: { expected: `${instead[kind]} (line ${line} of the text)`, got } });
   })
   .optional();
