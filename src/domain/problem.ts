@@ -111,6 +111,14 @@ type ProblemFacts =
       readonly why: "UNKNOWN_ZONE" | "UNREADABLE" | "SKIPPED" | "REPEATED" | "OTHER_OFFSET" | "PAST" | "TOO_FAR";
       readonly offers: readonly string[];
     }
+  /** The draft says when it is to be published, and that is to come. */
+  | {
+      readonly code: "PUBLISH_AT_LATER";
+      readonly path: Path;
+      readonly plan: string;
+      readonly at: string;
+      readonly zone: string;
+    }
   /** `scheduled`: its id. */
   | { readonly code: "UNKNOWN_SCHEDULED"; readonly path: Path; readonly scheduled: string }
   | { readonly code: "NOT_WAITING"; readonly path: Path; readonly scheduled: string; readonly state: string }

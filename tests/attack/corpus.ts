@@ -1,6 +1,7 @@
 import type { AttackRequest, Target } from "./attack-request.js";
 import { documentAttacks } from "./document-attacks.js";
 import { graphqlAttacks } from "./graphql-attacks.js";
+import { scheduleAttacks } from "./schedule-attacks.js";
 import { previewAttacks } from "./preview-attacks.js";
 import { restAttacks } from "./rest-attacks.js";
 
@@ -10,4 +11,5 @@ export const attackCorpus = (target: Target): readonly AttackRequest[] => [
   ...restAttacks(target),
   ...documentAttacks(target),
   ...previewAttacks(target),
+  ...scheduleAttacks(target),
 ];

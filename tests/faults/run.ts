@@ -8,6 +8,7 @@ import { databaseRestarted } from "./database-restarted.js";
 import { diskFull } from "./disk-full.js";
 import type { Fault } from "./fault.js";
 import { killDuringImports } from "./kill-during-imports.js";
+import { killDuringSchedules } from "./kill-during-schedules.js";
 import { killDuringWrites } from "./kill-during-writes.js";
 import { locksHeld } from "./locks-held.js";
 import { restoreBackup } from "./restore-backup.js";
@@ -30,6 +31,7 @@ const faults: readonly Fault[] = [
   databaseRestarted,
   diskFull,
   killDuringImports,
+  killDuringSchedules,
   killDuringWrites,
   locksHeld,
   restoreBackup,
@@ -39,7 +41,7 @@ const faults: readonly Fault[] = [
 ];
 
 /** These measure no time, and mostly wait, so the others run beside them. */
-const waiting: readonly Fault[] = [clockJumps, workerLost, killDuringImports];
+const waiting: readonly Fault[] = [clockJumps, workerLost, killDuringImports, killDuringSchedules];
 
 /** What none of may be. */
 const bad = ["lost", "doubled", "wrong", "failed", "ended", "notReady", "unclean"] as const;

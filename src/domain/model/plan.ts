@@ -28,7 +28,19 @@ export interface Kitchen {
   readonly appliances: Readonly<Record<string, number>>;
 }
 
+/** A time on the clock of a place, as a writer says it. */
+export interface PlanTime {
+  /** ISO date and time. */
+  readonly at: string;
+  /** IANA name. */
+  readonly zone: string;
+}
+
 export interface Plan extends WordsOfPlan {
+  /** When its draft is to be published; part of no revision. Left out: when it is asked for. */
+  readonly publishAt?: PlanTime;
+  /** When it is to be withdrawn, and why, for readers; part of no revision. */
+  readonly withdrawAt?: PlanTime & { readonly reason: string };
   readonly publisher: string;
   readonly slug: string;
   readonly title: string;

@@ -98,6 +98,8 @@ function problemSentence(problem: Problem): string {
       return `There is no webhook "${problem.webhook}". Use an id from the list of webhooks.`;
     case "BAD_TIME":
       return timeSentence(problem);
+    case "PUBLISH_AT_LATER":
+      return `The draft of "${problem.plan}" says publish-at ${problem.at} (${problem.zone}), which is to come. Schedule its publication for then, or take the key out to publish it now.`;
     case "UNKNOWN_SCHEDULED":
       return `There is nothing scheduled "${problem.scheduled}". Use an id from the list of what is scheduled.`;
     case "NOT_WAITING":

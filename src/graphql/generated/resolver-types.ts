@@ -3020,6 +3020,8 @@ export type ProblemCode =
   | 'PREVIEW_ENDED'
   /** A price far from what the other packs of its food cost for as much. */
   | 'PRICE_OUT_OF_LINE'
+  /** The draft says `publish-at`, and that time is to come: schedule its publication. */
+  | 'PUBLISH_AT_LATER'
   /** What a person must still say of a recipe before it can be a draft. */
   | 'RECIPE_OPEN'
   /** The row is already resolved. */

@@ -4,7 +4,7 @@ import type { Food, FoodDensity, FoodName, NutrientCode, OwnMeasure, Pack } from
 import type { Image } from "../../domain/model/image.js";
 import type { KeepingRule } from "../../domain/model/keeping.js";
 import type { Line } from "../../domain/model/line.js";
-import type { Meal, Plan } from "../../domain/model/plan.js";
+import type { Meal, Plan, PlanTime } from "../../domain/model/plan.js";
 import type { PublisherFacts } from "../../domain/model/publisher.js";
 import type { Source } from "../../domain/model/source.js";
 import { toNumber } from "../../domain/quantity/rational.js";
@@ -130,6 +130,8 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
     "promised-time": plan.promisedMinutes,
     claims: plan.claims,
     image: imageOf(plan.image),
+    "publish-at": timeOf(plan.publishAt),
+    "withdraw-at": timeOf(plan.withdrawAt),
     licence: plan.licence,
     ...wordsIn(plan),
   });
@@ -139,6 +141,9 @@ export const publisherDocumentOf = (slug: string, facts: PublisherFacts): PlainD
   filled({ kind: "publisher", slug, ...facts, image: imageOf(facts.image) });
 
 /** As a writer names it: which picture its file was is not for documents to say. */
+const timeOf = (time: (PlanTime & { readonly reason?: string }) | undefined): PlainDocument | null =>
+  time === undefined ? null : filled({ ...time });
+
 const imageOf = (image: Image | null | undefined): PlainDocument | null =>
   image ? filled({ file: image.file, alt: image.alt, credit: image.credit, licence: image.licence }) : null;
 

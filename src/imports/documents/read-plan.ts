@@ -1,5 +1,6 @@
 import type { Meal, Plan } from "../../domain/model/plan.js";
-import type { Path, Result } from "../../domain/problem.js";
+import { ok, type Path, type Result } from "../../domain/problem.js";
+import { readLocalTime, type GivenTime, type LocalTime } from "./read-local-time.js";
 import { combine, every, mapResult } from "./combine-results.js";
 import type { MealDocument, PlanDocument } from "./schemas/plan-schema.js";
 import { readLines, stepLineIds } from "./lines/read-lines.js";
@@ -15,7 +16,11 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
   const meals = every(
     document.meals.map((meal, index) => readMeal(meal, document.serves, known, reading, ["meals", index])),
   );
-  return mapResult(meals, (read) => ({
+  const times = combine({
+    publishAt: readTime(document["publish-at"], ["publish-at"]),
+    withdrawAt: readTime(document["withdraw-at"], ["withdraw-at"]),
+  });
+  return mapResult(combine({ read: meals, times }), ({ read }) => ({
     publisher: document.publisher,
     slug: document.slug,
     title: document.title,
@@ -30,10 +35,16 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
     ...(document.currency !== null && { currency: document.currency }),
     claims: document.claims,
     ...(document.image !== undefined && { image: document.image }),
+    ...(document["publish-at"] !== undefined && { publishAt: document["publish-at"] }),
+    ...(document["withdraw-at"] !== undefined && { withdrawAt: document["withdraw-at"] }),
     ...(document.licence !== undefined && { licence: document.licence }),
     ...readWords(document),
   }));
 }
+
+/** Only read to find what is wrong with it: the writer's own words are kept. */
+const readTime = (given: GivenTime | undefined, path: Path): Result<LocalTime | null> =>
+  given === undefined ? ok(null) : readLocalTime(given, path);
 
 function readMeal(
   meal: MealDocument,

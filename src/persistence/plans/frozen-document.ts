@@ -1,4 +1,4 @@
-import type { PlanBundle } from "../../domain/model/plan.js";
+import type { Plan, PlanBundle } from "../../domain/model/plan.js";
 import type { Prisma } from "../generated/client.js";
 import { fromJson } from "../sql/json-column.js";
 
@@ -7,13 +7,16 @@ export const documentFormat = 1;
 
 /** The bundle with its components and foods in the order of their slugs: the same content is the same document. */
 export const documentOf = ({ plan, components, foods }: PlanBundle): PlanBundle => ({
-  plan,
+  plan: withoutDates(plan),
   components: components.toSorted(bySlug),
   foods: foods.toSorted(bySlug),
 });
 
 /** Characters of the JSON that a document was read from. */
 const sizes = new WeakMap<PlanBundle, number>();
+
+/** The same plan is the same revision, whenever it is published. */
+const withoutDates = ({ publishAt: _publish, withdrawAt: _withdraw, ...plan }: Plan): Plan => plan;
 
 /** Reads a document of any format so far. @param text its JSON */
 export function bundleOf(id: string, format: number, text: string): PlanBundle {

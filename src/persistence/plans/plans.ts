@@ -109,8 +109,13 @@ const columnsOf = (plan: Plan) => ({
   claims: [...plan.claims],
   image: jsonOrNull(plan.image),
   licence: plan.licence ?? null,
+  dates: datesColumn(plan),
   words: wordsColumn(plan),
 });
+
+/** Null where nothing is said. */
+const datesColumn = ({ publishAt, withdrawAt }: Plan) =>
+  jsonOrNull(publishAt || withdrawAt ? { ...(publishAt && { publishAt }), ...(withdrawAt && { withdrawAt }) } : null);
 
 const draftOf = (row: PlanRow): Draft<Plan> => ({
   ...marksOf(row),
@@ -139,6 +144,7 @@ const draftOf = (row: PlanRow): Draft<Plan> => ({
     ...(row.currency !== null && { currency: row.currency }),
     claims: row.claims,
     ...(row.image !== null && { image: fromJson<Image>(row.image) }),
+    ...(row.dates !== null && fromJson<Pick<Plan, "publishAt" | "withdrawAt">>(row.dates)),
     ...(row.licence !== null && { licence: row.licence }),
     ...wordsFrom(row.words),
   },

@@ -1,6 +1,8 @@
-import { failed, ok, type Result } from "../../domain/problem.js";
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Caller } from "../access/actor.js";
-import type { Deps } from "../deps.js";
+import type { Plan } from "../../domain/model/plan.js";
+import type { Deps, RevisionSummary } from "../deps.js";
+import { readScheduledTime } from "../schedule/read-scheduled-time.js";
 import { listsOfToday } from "../drafts/load-references.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
 import { publishPlan } from "./publish-plan.js";
@@ -36,6 +38,17 @@ export async function publishDraft(deps: Deps, caller: Caller, input: PublishInp
   );
 }
 
+/**
+ * What a draft says of its own hour. Before that nothing of it is published but by a schedule; an hour that is over says nothing of a plan that is in
+ * print, and is a slip of the finger in one that is not.
+ */
+function tooEarly({ slug, publishAt }: Plan, inForce: RevisionSummary | null, now: Date): Problem | null {
+  if (publishAt === undefined) return null;
+  const read = readScheduledTime(publishAt, now, ["publish-at"]);
+  if (read.ok) return { code: "PUBLISH_AT_LATER", path: ["publish-at", "at"], plan: slug, ...publishAt };
+  return inForce === null ? (read.problems[0] ?? null) : null;
+}
+
 /** The work of it, inside a transaction. */
 export async function freezeDraft(
   deps: Deps,
@@ -55,6 +68,8 @@ export async function freezeDraft(
   const unknown = codes === "KEPT" ? [] : await unknownCodesIn(deps, gathered, await listsOfToday(deps, []));
   if (unknown.length > 0) return failed(unknown);
   const [before] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
+  const early = tooEarly(gathered.draft.value, before ?? null, deps.clock());
+  if (early !== null) return failed([(await placesIn(deps, gathered)).problem(early)]);
   const published = await publishPlan(deps, gathered.bundle, changeNote);
   if (!published.ok) return failed(published.problems.map((await placesIn(deps, gathered)).problem));
   const { summary, created } = published.value;

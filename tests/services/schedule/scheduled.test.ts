@@ -231,4 +231,36 @@ describeOnBothDatabases("what is scheduled", (open) => {
     const { errors } = await test.ask(publishAt, { input: { publisher, slug, expectedVersion: 1, at, zone } }, writer);
     expect(errors[0]?.extensions["code"]).toBe("FORBIDDEN");
   });
+
+  it("is the hour that a document says, before which nothing else publishes its draft; a wrong one is found when it is saved", async () => {
+    const slug = fresh();
+    const dated = (at: string, place = zone): string =>
+      `${planText(slug, "Dated")}publish-at: { at: "${at}", zone: ${place} }\n`;
+    const saved = async (text: string, expectedVersion: number | null = null) =>
+      (await ask<Payload>(save, { input: { publisher, text, expectedVersion } })).problems.map(
+        ({ message }) => message,
+      );
+    expect((await saved(dated("2026-03-29T02:30")))[0]).toContain("does not exist in Europe/Berlin");
+    expect((await saved(dated("2026-03-28T02:30", "Europa/Wien")))[0]).toContain("Did you mean Europe/Vienna?");
+    expect(await saved(dated("2026-03-02T06:00"))).toEqual([]);
+    const input = { publisher, slug, expectedVersion: 1 };
+    const early = await ask<Payload>(publish, { input });
+    expect(early.problems.map(({ message }) => message).join()).toContain("says publish-at 2026-03-02T06:00");
+    expect(await shown(slug)).toBeNull();
+    await schedule(slug, "2026-03-02T06:00");
+    now = new Date("2026-03-02T05:00:00Z");
+    expect(await runScheduled(test.deps)).toMatchObject({ published: 1 });
+    // The same words without the key are the same revision: the hour is no part of it.
+    expect(await saved(planText(slug, "Dated"), 1)).toEqual([]);
+    const again = await ask<{ plan: { revision: number } }>(publish, { input: { ...input, expectedVersion: 2 } });
+    expect(again.plan.revision).toBe(1);
+    // A plan in print may be mended after its hour; one that is not was meant for another.
+    expect(await saved(dated("2026-03-02T06:00").replace("title: Dated", "title: Mended"), 2)).toEqual([]);
+    const mended = await ask<{ plan: { revision: number } }>(publish, { input: { ...input, expectedVersion: 3 } });
+    expect(mended.plan.revision).toBe(2);
+    const late = fresh();
+    expect(await saved(dated("2026-03-01T06:00").replace(`slug: ${slug}`, `slug: ${late}`))).toEqual([]);
+    const over = await ask<Payload>(publish, { input: { publisher, slug: late, expectedVersion: 1 } });
+    expect(over.problems.map(({ message }) => message).join()).toContain("is over. Name a time to come");
+  });
 });

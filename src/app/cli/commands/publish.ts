@@ -8,6 +8,7 @@ import {
   CheckDocumentsDocument,
   SaveDocumentsDocument,
   SchedulePublicationDocument,
+  ScheduleWithdrawalDocument,
   ViewerDocument,
   type ScheduledPartsFragment,
   type SchedulePublicationInput,
@@ -103,15 +104,28 @@ async function publishTexts(
   for (const slug of plans) {
     const expectedVersion = versions.get(`PLAN ${slug}`);
     if (expectedVersion === undefined) throw new Error(`the service saved no draft of ${slug}`);
-    if (time !== null) {
-      const made = await schedulePlan(service, { publisher, slug, expectedVersion, ...time, changeNote: note ?? null });
+    const one = time === null ? await publishPlan(service, { publisher, slug, expectedVersion }, note ?? null) : null;
+    const document = read.documents
+      .map((each) => each.document)
+      .find((each) => each.kind === "plan" && each.slug === slug);
+    const dates = document?.kind === "plan" ? document : undefined;
+    const isLater = one?.ok === false && one.problems.some(({ code }) => code === "PUBLISH_AT_LATER");
+    // The command line goes before the document.
+    const then = time ?? (isLater ? dates?.["publish-at"] : undefined);
+    if (then !== undefined) {
+      const made = await schedulePlan(service, { publisher, slug, expectedVersion, ...then, changeNote: note ?? null });
       if (made.scheduled === null) return { ...refused(made.problems), findings, ...done() };
       scheduled.push(made.scheduled);
-      continue;
+    } else if (one?.ok === true) published.push(one.plan);
+    else return { ...refused(one?.problems ?? []), findings, ...done() };
+    const ending = dates?.["withdraw-at"];
+    if (ending !== undefined) {
+      const input = { publisher, slug, ...ending };
+      const { scheduleWithdrawal } = await service.ask(ScheduleWithdrawalDocument, { input });
+      if (scheduleWithdrawal.scheduled === null)
+        return { ...refused(scheduleWithdrawal.problems), findings, ...done() };
+      scheduled.push(scheduleWithdrawal.scheduled);
     }
-    const one = await publishPlan(service, { publisher, slug, expectedVersion }, note ?? null);
-    if (!one.ok) return { ...refused(one.problems), findings, ...done() };
-    published.push(one.plan);
   }
   return { exit: exitCodes.ok, findings, ...done() };
 }

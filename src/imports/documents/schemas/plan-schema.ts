@@ -18,6 +18,11 @@ import {
 import { planWordKeys, textKeys } from "./writing-schema.js";
 import { measuredInSchema } from "./shared-schemas.js";
 
+const timeSchema = {
+  at: nameSchema.meta({ description: "date and time on the clock of the zone, such as 2026-12-24T06:00" }),
+  zone: nameSchema.meta({ description: "IANA name of a time zone, such as Europe/Berlin" }),
+};
+
 const mealSchema = z.strictObject({
   slug: slugSchema,
   title: nameSchema,
@@ -52,6 +57,8 @@ export const planSchema = z.strictObject({
     .default({ cooks: 1, appliances: {} }),
   "promised-time": minutesSchema.nullable().default(null),
   claims: listSchema(codeSchema("diet")).default([]),
+  "publish-at": z.strictObject(timeSchema).optional(),
+  "withdraw-at": z.strictObject({ ...timeSchema, reason: textSchema }).optional(),
   image: imageSchema.optional(),
   licence: licenceSchema.optional(),
   ...planWordKeys,

@@ -428,6 +428,7 @@ export const PlanDraftScalarFieldEnum = {
   cooks: 'cooks',
   appliances: 'appliances',
   promisedMinutes: 'promisedMinutes',
+  dates: 'dates',
   region: 'region',
   currency: 'currency',
   claims: 'claims',

@@ -90,6 +90,7 @@ export type PlanDraftCountAggregateOutputType = {
   cooks: number
   appliances: number
   promisedMinutes: number
+  dates: number
   region: number
   currency: number
   claims: number
@@ -173,6 +174,7 @@ export type PlanDraftCountAggregateInputType = {
   cooks?: true
   appliances?: true
   promisedMinutes?: true
+  dates?: true
   region?: true
   currency?: true
   claims?: true
@@ -285,6 +287,7 @@ export type PlanDraftGroupByOutputType = {
   cooks: number
   appliances: runtime.JsonValue
   promisedMinutes: number | null
+  dates: runtime.JsonValue | null
   region: string | null
   currency: string | null
   claims: string[]
@@ -333,6 +336,7 @@ export type PlanDraftWhereInput = {
   cooks?: Prisma.IntFilter<"PlanDraft"> | number
   appliances?: Prisma.JsonFilter<"PlanDraft">
   promisedMinutes?: Prisma.FloatNullableFilter<"PlanDraft"> | number | null
+  dates?: Prisma.JsonNullableFilter<"PlanDraft">
   region?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   currency?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
@@ -360,6 +364,7 @@ export type PlanDraftOrderByWithRelationInput = {
   cooks?: Prisma.SortOrder
   appliances?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrderInput | Prisma.SortOrder
+  dates?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   currency?: Prisma.SortOrderInput | Prisma.SortOrder
   claims?: Prisma.SortOrder
@@ -391,6 +396,7 @@ export type PlanDraftWhereUniqueInput = Prisma.AtLeast<{
   cooks?: Prisma.IntFilter<"PlanDraft"> | number
   appliances?: Prisma.JsonFilter<"PlanDraft">
   promisedMinutes?: Prisma.FloatNullableFilter<"PlanDraft"> | number | null
+  dates?: Prisma.JsonNullableFilter<"PlanDraft">
   region?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   currency?: Prisma.StringNullableFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
@@ -418,6 +424,7 @@ export type PlanDraftOrderByWithAggregationInput = {
   cooks?: Prisma.SortOrder
   appliances?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrderInput | Prisma.SortOrder
+  dates?: Prisma.SortOrderInput | Prisma.SortOrder
   region?: Prisma.SortOrderInput | Prisma.SortOrder
   currency?: Prisma.SortOrderInput | Prisma.SortOrder
   claims?: Prisma.SortOrder
@@ -451,6 +458,7 @@ export type PlanDraftScalarWhereWithAggregatesInput = {
   cooks?: Prisma.IntWithAggregatesFilter<"PlanDraft"> | number
   appliances?: Prisma.JsonWithAggregatesFilter<"PlanDraft">
   promisedMinutes?: Prisma.FloatNullableWithAggregatesFilter<"PlanDraft"> | number | null
+  dates?: Prisma.JsonNullableWithAggregatesFilter<"PlanDraft">
   region?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
   currency?: Prisma.StringNullableWithAggregatesFilter<"PlanDraft"> | string | null
   claims?: Prisma.StringNullableListFilter<"PlanDraft">
@@ -474,6 +482,7 @@ export type PlanDraftCreateInput = {
   cooks: number
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: string | null
   currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
@@ -501,6 +510,7 @@ export type PlanDraftUncheckedCreateInput = {
   cooks: number
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: string | null
   currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
@@ -525,6 +535,7 @@ export type PlanDraftUpdateInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -552,6 +563,7 @@ export type PlanDraftUncheckedUpdateInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -578,6 +590,7 @@ export type PlanDraftCreateManyInput = {
   cooks: number
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: string | null
   currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
@@ -601,6 +614,7 @@ export type PlanDraftUpdateManyMutationInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -626,6 +640,7 @@ export type PlanDraftUncheckedUpdateManyInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -661,6 +676,7 @@ export type PlanDraftCountOrderByAggregateInput = {
   cooks?: Prisma.SortOrder
   appliances?: Prisma.SortOrder
   promisedMinutes?: Prisma.SortOrder
+  dates?: Prisma.SortOrder
   region?: Prisma.SortOrder
   currency?: Prisma.SortOrder
   claims?: Prisma.SortOrder
@@ -812,6 +828,7 @@ export type PlanDraftCreateWithoutPlanInput = {
   cooks: number
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: string | null
   currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
@@ -836,6 +853,7 @@ export type PlanDraftUncheckedCreateWithoutPlanInput = {
   cooks: number
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: string | null
   currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
@@ -876,6 +894,7 @@ export type PlanDraftUpdateWithoutPlanInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -900,6 +919,7 @@ export type PlanDraftUncheckedUpdateWithoutPlanInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -924,6 +944,7 @@ export type PlanDraftCreateWithoutMealsInput = {
   cooks: number
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: string | null
   currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
@@ -950,6 +971,7 @@ export type PlanDraftUncheckedCreateWithoutMealsInput = {
   cooks: number
   appliances: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: string | null
   currency?: string | null
   claims?: Prisma.PlanDraftCreateclaimsInput | string[]
@@ -989,6 +1011,7 @@ export type PlanDraftUpdateWithoutMealsInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -1015,6 +1038,7 @@ export type PlanDraftUncheckedUpdateWithoutMealsInput = {
   cooks?: Prisma.IntFieldUpdateOperationsInput | number
   appliances?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   promisedMinutes?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  dates?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   region?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   currency?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   claims?: Prisma.PlanDraftUpdateclaimsInput | string[]
@@ -1071,6 +1095,7 @@ export type PlanDraftSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   cooks?: boolean
   appliances?: boolean
   promisedMinutes?: boolean
+  dates?: boolean
   region?: boolean
   currency?: boolean
   claims?: boolean
@@ -1099,6 +1124,7 @@ export type PlanDraftSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   cooks?: boolean
   appliances?: boolean
   promisedMinutes?: boolean
+  dates?: boolean
   region?: boolean
   currency?: boolean
   claims?: boolean
@@ -1125,6 +1151,7 @@ export type PlanDraftSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   cooks?: boolean
   appliances?: boolean
   promisedMinutes?: boolean
+  dates?: boolean
   region?: boolean
   currency?: boolean
   claims?: boolean
@@ -1151,6 +1178,7 @@ export type PlanDraftSelectScalar = {
   cooks?: boolean
   appliances?: boolean
   promisedMinutes?: boolean
+  dates?: boolean
   region?: boolean
   currency?: boolean
   claims?: boolean
@@ -1165,7 +1193,7 @@ export type PlanDraftSelectScalar = {
   updatedBy?: boolean
 }
 
-export type PlanDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "planId" | "title" | "summary" | "locale" | "measures" | "serves" | "cooks" | "appliances" | "promisedMinutes" | "region" | "currency" | "claims" | "image" | "licence" | "words" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["planDraft"]>
+export type PlanDraftOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"publisherId" | "planId" | "title" | "summary" | "locale" | "measures" | "serves" | "cooks" | "appliances" | "promisedMinutes" | "dates" | "region" | "currency" | "claims" | "image" | "licence" | "words" | "version" | "updatedAt" | "documentText" | "documentFormat" | "contentHash" | "updatedBy", ExtArgs["result"]["planDraft"]>
 export type PlanDraftInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   plan?: boolean | Prisma.PlanDefaultArgs<ExtArgs>
   meals?: boolean | Prisma.PlanDraft$mealsArgs<ExtArgs>
@@ -1195,6 +1223,10 @@ export type $PlanDraftPayload<ExtArgs extends runtime.Types.Extensions.InternalA
     cooks: number
     appliances: runtime.JsonValue
     promisedMinutes: number | null
+    /**
+     * When it is to be published and withdrawn, in the shape of the domain; null: nothing is said.
+     */
+    dates: runtime.JsonValue | null
     /**
      * ISO 3166 code of where it is written for.
      */
@@ -1666,6 +1698,7 @@ export interface PlanDraftFieldRefs {
   readonly cooks: Prisma.FieldRef<"PlanDraft", 'Int'>
   readonly appliances: Prisma.FieldRef<"PlanDraft", 'Json'>
   readonly promisedMinutes: Prisma.FieldRef<"PlanDraft", 'Float'>
+  readonly dates: Prisma.FieldRef<"PlanDraft", 'Json'>
   readonly region: Prisma.FieldRef<"PlanDraft", 'String'>
   readonly currency: Prisma.FieldRef<"PlanDraft", 'String'>
   readonly claims: Prisma.FieldRef<"PlanDraft", 'String[]'>

@@ -1,5 +1,5 @@
 import { isTimeZone } from "../../domain/time-zone.js";
-import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
+import { nearestCodes } from "./checks/nearest-words.js";
 
 /** Every zone that this machine knows by its usual name. */
 const usual = (): readonly string[] => ["UTC", ...Intl.supportedValuesOf("timeZone")];

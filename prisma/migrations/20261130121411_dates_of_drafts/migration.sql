@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "plan_drafts" ADD COLUMN     "dates" JSONB;
