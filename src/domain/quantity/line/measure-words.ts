@@ -49,12 +49,17 @@ export const tellsFood = (word: string): boolean => groupsOf(word).some(([name =
 /** Measures of the open table ("can (12 oz)", "slice, thin") are of a size of their own, and no plain can or slice. */
 const called = ({ name, one }: OwnMeasure): readonly string[] => [name, one.toLowerCase()];
 
-/** The food's own measure that this counting word means; null where it has none, or several it may be. */
+/** Two words of one food for as much of it: a stalk and a stick of celery. */
+const isAsMuch = (one: OwnMeasure, other: OwnMeasure): boolean =>
+  one.grams === other.grams && one.millilitres === other.millilitres && one.pieces === other.pieces;
+
+/** The food's own measure that this counting word means; null where it has none, or several it may be that differ. */
 export function ownMeasureOf(word: string, measures: readonly OwnMeasure[]): OwnMeasure | null {
   const exact = measures.filter((measure) => called(measure).includes(word));
   const found =
     exact.length > 0 ? exact : measures.filter((measure) => called(measure).some((each) => sameMeasure(word, each)));
-  return found.length === 1 ? (found[0] ?? null) : null;
+  const [first] = found;
+  return first !== undefined && found.every((each) => isAsMuch(first, each)) ? first : null;
 }
 
 /** Whether a word for the size of one, of any language, is the name of such a measure. */
