@@ -30,6 +30,9 @@ const plainTag = (locale: string): string => {
   return region === undefined ? language : `${language}-${region}`;
 };
 
+/** Whole numbers whose category is kept: those that sentences count by. */
+const mostSmall = 200;
+
 const build = (tag: string): ReaderLocale => {
   const language = tag.slice(0, tag.indexOf("-") < 0 ? tag.length : tag.indexOf("-"));
   const known = isAmountLanguage(language) ? language : "en";
@@ -38,6 +41,7 @@ const build = (tag: string): ReaderLocale => {
   );
   const fine = new Intl.NumberFormat(tag, { maximumSignificantDigits: 2, numberingSystem: "latn" });
   const plurals = new Intl.PluralRules(known);
+  const small: string[] = [];
   const region = tag.slice(tag.indexOf("-") + 1);
   return {
     language: known,
@@ -48,7 +52,10 @@ const build = (tag: string): ReaderLocale => {
       if (format !== undefined && value >= 1 && value < 1000 && Number.isInteger(value)) return String(value);
       return (format ?? fine).format(value);
     },
-    plural: (value) => plurals.select(value),
+    plural: (value) =>
+      Number.isInteger(value) && value >= 0 && value < mostSmall
+        ? (small[value] ??= plurals.select(value))
+        : plurals.select(value),
   };
 };
 

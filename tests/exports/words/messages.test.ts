@@ -85,6 +85,16 @@ describe.each(languages)("the fixed words in %s", (language) => {
     }
   });
 
+  // The library that parses the sentences formats them in its own way: a second opinion of each.
+  it("say what intl-messageformat says", () => {
+    for (const { path, text, example, said } of all) {
+      if (example === null) continue;
+      const format = new IntlMessageFormat(text, language, undefined, { ignoreTag: true });
+      for (const given of variants(example))
+        expect((said as (given: Arguments) => string)(given), path).toBe(format.format(given));
+    }
+  });
+
   it("take the arguments of the English sentence, every one of them", () => {
     for (const { path, text, example } of all) {
       expect(partsOf(text).names, path).toEqual(example === null ? [] : Object.keys(example).toSorted());
