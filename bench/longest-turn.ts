@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
@@ -14,7 +14,7 @@ import { demo } from "../tests/graphql/open-test-app.js";
 import { largeBundle } from "../tests/kit/large-bundle.js";
 import { startPostgres } from "../tests/kit/postgres/start-postgres.js";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
-import { startServer } from "./load/start-server.js";
+import { startRecorded } from "./load/recorded-service.js";
 
 /** The longest that one request may keep the others waiting, in milliseconds of processor time. */
 const most = 100;
@@ -40,19 +40,9 @@ async function longestTurns(
   token: string,
   passes: readonly (readonly AttackRequest[])[],
 ): Promise<readonly (readonly Turn[])[]> {
-  const folder = mkdtempSync(join(tmpdir(), "prepwright-turns-"));
-  const file = join(folder, "turns");
-  writeFileSync(file, "");
-  const server = await startServer(["--import", "./bench/load/record-turns.mjs", "dist/main.js"], {
-    ...{ LOG_LEVEL: "warn", TURNS: file, PREPWRIGHT_ALLOW_EMBEDDED: "1", PREPWRIGHT_SHED_DELAY_MS: "0" },
-    ...{ PREPWRIGHT_POINTS_PER_ADDRESS: "0", PREPWRIGHT_POINTS_PER_TOKEN: "0" },
-    NODE_OPTIONS: "--max-old-space-size=256",
-    ...environment,
-  });
-  const sender = new RequestSender(`http://127.0.0.1:${String(server.port)}`, 1);
-  // What a start does in the background is none of them.
-  await pause(4_000);
-  let read = readFileSync(file).length;
+  // What jobs do at their times is no answer to a request.
+  const service = await startRecorded({ PREPWRIGHT_WORKER: "0", ...environment });
+  const sender = new RequestSender(service.address, 1);
   const measured: (readonly Turn[])[] = [];
   try {
     for (const requests of passes) {
@@ -64,10 +54,7 @@ async function longestTurns(
         if (answer.kind === "NO_ANSWER") throw new Error(`no answer to ${request.name}`);
         // The turn that sent the answer is written in the next.
         await pause(5);
-        const written = readFileSync(file, "latin1");
-        const own = written.slice(read).split("\n").map(Number);
-        read = written.length;
-        const ms = Math.max(...own);
+        const ms = Math.max(...service.turns());
         if (ms > most) console.error(`${ms.toFixed(0)} ms: ${request.name}`);
         turns.push({ request, ms });
       }
@@ -75,8 +62,7 @@ async function longestTurns(
     }
   } finally {
     sender.close();
-    await server.stop();
-    rmSync(folder, { recursive: true });
+    await service.stop();
   }
   return measured;
 }

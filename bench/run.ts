@@ -9,6 +9,7 @@ import { packBenchmarks } from "./packs.js";
 import { parseBenchmarks } from "./parse.js";
 import { refusalBenchmarks } from "./refusals.js";
 import { sessionBenchmarks } from "./prep-session.js";
+import { importBesideReaders } from "./import-beside-readers.js";
 import { longestTurn } from "./longest-turn.js";
 import { slugLookup } from "./slug-lookup.js";
 import { foodsBenchmark } from "./foods.js";
@@ -33,6 +34,7 @@ const all: readonly Benchmark[] = [
   generatedBenchmark,
   slugLookup,
   longestTurn,
+  importBesideReaders,
   foodsBenchmark,
 ];
 const chosen = all.filter(({ name, isLong }) => (values.only === undefined ? isLong !== true : name === values.only));

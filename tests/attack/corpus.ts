@@ -1,5 +1,6 @@
 import type { AttackRequest, Target } from "./attack-request.js";
 import { documentAttacks } from "./document-attacks.js";
+import { foodAttacks } from "./food-attacks.js";
 import { graphqlAttacks } from "./graphql-attacks.js";
 import { scheduleAttacks } from "./schedule-attacks.js";
 import { previewAttacks } from "./preview-attacks.js";
@@ -12,4 +13,5 @@ export const attackCorpus = (target: Target): readonly AttackRequest[] => [
   ...documentAttacks(target),
   ...previewAttacks(target),
   ...scheduleAttacks(target),
+  ...foodAttacks(target),
 ];
