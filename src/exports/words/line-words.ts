@@ -26,6 +26,7 @@ export function lineWords(scaled: ScaledLine, book: NameBook): LineWords {
   const shown = presentScaledLine(scaled, factsOf(scaled, book), reader);
   const details = [
     swappedFrom(scaled, book),
+    swapNote(scaled),
     line.preparation,
     shown === null ? words.toTaste : null,
     line.extra ? words.plusMore : null,
@@ -95,6 +96,13 @@ const factsOf = ({ item }: ScaledLine, book: NameBook): MeasureFacts =>
 function swappedFrom({ item, line }: ScaledLine, { food, words }: NameBook): string | null {
   if (item.kind !== "FOOD" || line.item.kind !== "FOOD" || item.food === line.item.food) return null;
   return words.inPlaceOf({ food: food(line.item.food) });
+}
+
+/** What the writer notes on the swap that is taken: it is of use where one cooks. */
+function swapNote({ item, line }: ScaledLine): string | null {
+  if (item.kind !== "FOOD" || line.item.kind !== "FOOD" || item.food === line.item.food) return null;
+  const { food } = item;
+  return line.swaps.find((swap) => swap.food === food)?.note ?? null;
 }
 
 /** A malformed tag reads as English. */
