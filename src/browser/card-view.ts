@@ -5,7 +5,7 @@ import type { EmbedWords } from "./embed-words.js";
 /** How much of a plan is shown. Keeping times, meals that come too late, allergens and cautions always are. */
 export type CardView = "compact" | "list" | "whole";
 
-export interface CardChoices {
+interface CardChoices {
   readonly view: CardView;
   readonly pictures: boolean;
   readonly words: EmbedWords;

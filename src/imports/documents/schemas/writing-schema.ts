@@ -31,7 +31,7 @@ const instead: Readonly<Record<WritingFaultKind, string>> = {
 };
 
 /** A text of the writer's: paragraphs, emphasis, lists and links to the web, in CommonMark; anything else of it is refused, with its line. */
-export const writingSchema = z
+const writingSchema = z
   .string()
   .min(1)
   .max(limits.text)
