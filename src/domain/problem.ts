@@ -1,3 +1,4 @@
+import type { ArchiveFault } from "./archive-fault.js";
 import type { CodeListName } from "./code-list-name.js";
 
 /** Where in a document: `["components", "dal", "lines", "l2"]`. Slugs and ids, or indexes where nothing has a name. */
@@ -257,6 +258,10 @@ type ProblemFacts =
   | { readonly code: "FILE_NOT_HAD"; readonly path: Path; readonly why: string; readonly tries: number }
   /** A document that builds on a component whose own document, in the same file, was put aside. */
   | { readonly code: "COMPONENT_SET_ASIDE"; readonly path: Path; readonly component: string }
+  /** An archive of a publisher, or a file in it. */
+  | { readonly code: "BAD_ARCHIVE"; readonly path: Path; readonly fault: ArchiveFault }
+  /** Archives are only imported where nothing is there yet. */
+  | { readonly code: "PUBLISHER_NOT_EMPTY"; readonly path: Path; readonly publisher: string }
   | { readonly code: "UNKNOWN_FEED"; readonly path: Path; readonly feed: string }
   /** `run`, `file`: ids. */
   | { readonly code: "UNKNOWN_RUN"; readonly path: Path; readonly run: string }

@@ -1,4 +1,5 @@
 import { accessTokenData } from "./access/access-tokens.js";
+import { archiveData } from "./archive/archives.js";
 import { auditTrailData } from "./access/audit-trail.js";
 import { changeData } from "./plans/changes.js";
 import type { BulkSql } from "./sql/bulk-sql.js";
@@ -41,6 +42,7 @@ export const createData = (
 
 function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Data {
   return {
+    archives: archiveData(session),
     feeds: feedData(session),
     images: imageData(session),
     importFiles: importFileData(session),

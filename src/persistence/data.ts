@@ -1,6 +1,7 @@
 import type { Batched, Page, PageRequest } from "./sql/page.js";
 import type { ReviewedDifference } from "../domain/plan/review/review-plan.js";
 import type { PublisherFacts } from "../domain/model/publisher.js";
+import type { ArchiveData } from "./archive/archive-data.js";
 import type { BaseFoodData } from "./foods/base-food-data.js";
 import type { CatalogueData } from "./foods/catalogue-data.js";
 import type { Component } from "../domain/model/component.js";
@@ -519,6 +520,7 @@ export interface Data {
      */
     page(publisher: string | null, request: PageRequest): Promise<Page<Change>>;
   };
+  readonly archives: ArchiveData;
   readonly feeds: FeedData;
   readonly images: ImageData;
   readonly importFiles: ImportFileData;

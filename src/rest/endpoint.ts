@@ -1,11 +1,12 @@
 import { countWritten, runInSlices } from "../services/time-slices.js";
-import type { z } from "zod";
+import { z } from "zod";
 import { boundedJson } from "../http/bounded-json.js";
 import type { Json } from "../exports/json/named-schema.js";
 import type { Caller, Scope } from "../services/access/actor.js";
 import type { Deps } from "../services/deps.js";
 import { formats, type Format, type FormatName } from "./format.js";
 import type { Parameter, Query } from "./parameter.js";
+import type { StreamedFile } from "./streamed-file.js";
 import type { ProblemKind } from "./problem-kinds.js";
 import { badParameters, type Refusal } from "./refusal.js";
 import { inAddress } from "./household-query.js";
@@ -81,6 +82,8 @@ export interface Writing {
 }
 
 export interface Endpoint extends Description {
+  /** Of a file that is sent while it is made; left out: the answer is text that is made first. */
+  readonly stream?: (question: Question) => Promise<Found<StreamedFile>>;
   readonly writings: readonly Writing[];
   /** Finds the value and writes it in one of the forms. */
   answer(question: Question, writing: Writing): Promise<Found<string>>;
@@ -142,6 +145,28 @@ interface NamedWriter<T> extends TextWriter<T> {
   readonly name: FormatName;
   readonly schema: z.ZodType | null;
 }
+
+/** A file that is sent while it is made, in one form. */
+export const streamedEndpoint = (
+  description: Description,
+  format: FormatName,
+  of: string,
+  stream: (question: Question) => Promise<Found<StreamedFile>>,
+): Endpoint => ({
+  ...description,
+  stream,
+  writings: [
+    {
+      format: formats[format],
+      schema: z
+        .string()
+        .max(2 ** 31)
+        .meta({ format: "binary" }),
+      description: of,
+    },
+  ],
+  answer: () => Promise.reject(new Error(`${description.path} is streamed`)),
+});
 
 /** Puts together how a thing is found and how it is written; the first form is the one given to who names none. */
 export function endpoint<T>(

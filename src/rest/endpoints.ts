@@ -1,6 +1,7 @@
 import type { Endpoint } from "./endpoint.js";
 import { openapiDocument } from "./openapi.js";
 import { adoptFoodEndpoint } from "./routes/adopt-food.js";
+import { archiveEndpoints } from "./routes/archive.js";
 import { changesEndpoint } from "./routes/changes.js";
 import { componentEndpoint, foodEndpoint, foodsEndpoint } from "./routes/catalogue.js";
 import { imageEndpoint } from "./routes/images.js";
@@ -38,6 +39,7 @@ export const endpoints: readonly Endpoint[] = [
   imageEndpoint,
   ...previewEndpoints,
   scheduledEndpoint,
+  ...archiveEndpoints,
   changesEndpoint,
   ...importEndpoints,
   morningEndpoint,

@@ -20,6 +20,7 @@ export const formats = {
   calendar: { suffix: "ics", type: "text/calendar; charset=utf-8" },
   csv: { suffix: "csv", type: "text/csv; charset=utf-8" },
   text: { suffix: "txt", type: "text/plain; charset=utf-8" },
+  zip: { suffix: "zip", type: "application/zip" },
   jsonFeed: { suffix: "json", type: "application/feed+json; charset=utf-8", also: ["application/json"] },
   atom: { suffix: "atom", type: "application/atom+xml; charset=utf-8", also: ["application/xml", "text/xml"] },
 } as const satisfies Record<string, Format>;

@@ -5,6 +5,7 @@ import type { Deps } from "../services/deps.js";
 import type { Endpoint, Question, Writing } from "./endpoint.js";
 import { endpoints } from "./endpoints.js";
 import { bareType, formatChooser, formats, splitSuffix } from "./format.js";
+import { depsForActor } from "../services/deps-for-actor.js";
 import { readJsonBody } from "./json-body.js";
 import { queryProblems, readQuery } from "./parameter.js";
 import { pointsOfAnswer } from "./endpoint-cost.js";
@@ -17,6 +18,7 @@ import {
   type ResponseOrRefusal,
 } from "./cached-response.js";
 import { badParameters, notFound, refusal } from "./refusal.js";
+import { streamResponse } from "./stream-response.js";
 import { registerProblemPages } from "./routes/problem-pages.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
 
@@ -148,6 +150,12 @@ function answering(
     const ask = question(url, request);
     const beyond = endpoint.points?.(ask(deps)) ?? 0;
     if (beyond > 0) reply.charge(beyond);
+    if (endpoint.stream !== undefined) {
+      const wanted = ask(depsForActor(deps, request.actor));
+      const wrong = queryProblems(wanted.query, endpoint.parameters);
+      if (wrong.length > 0) return sendRefusal(badParameters(wrong), request, reply);
+      return streamResponse(endpoint.stream, wanted, { type, limit: uploadTime }, request, reply);
+    }
     const answer = async (watched: Deps): Promise<ResponseOrRefusal> => {
       const asked = ask(watched);
       const wrong = queryProblems(asked.query, endpoint.parameters);

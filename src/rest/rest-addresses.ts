@@ -18,6 +18,8 @@ export const pageAddress = ({ publisher, slug }: Named): string => `${publisherP
 export function addressesOf({ origin, address }: Question, plan: Named, revision: number): Addresses {
   const at = address.indexOf("?");
   const asked = new URLSearchParams(at < 0 ? "" : address.slice(at));
+  // Only the mail asks for them.
+  asked.delete("pictures");
   const numbered = new URLSearchParams(asked);
   numbered.set("revision", String(revision));
   const moving = new URLSearchParams(asked);

@@ -4,6 +4,7 @@ import type { Runner } from "./command.js";
 import { addCheck } from "./commands/check.js";
 import { addConfig } from "./commands/config.js";
 import { addDiscard } from "./commands/discard.js";
+import { addExport } from "./commands/export.js";
 import { addFoods } from "./commands/foods.js";
 import { addImage } from "./commands/image.js";
 import { addImport } from "./commands/import.js";
@@ -24,7 +25,19 @@ import { progressOn } from "./progress.js";
 import { showOutcome, type Output } from "./show-outcome.js";
 
 const commands = [
-  ...[addInit, addCheck, addPreview, addPublish, addScheduled, addPull, addWithdraw, addDiscard, addImage, addImport],
+  ...[
+    addInit,
+    addCheck,
+    addPreview,
+    addPublish,
+    addScheduled,
+    addPull,
+    addWithdraw,
+    addDiscard,
+    addImage,
+    addImport,
+    addExport,
+  ],
   ...[addToken, addPublisher, addRules, addFoods],
   ...[addServe, addWorker, addMigrate, addConfig],
 ];

@@ -22,6 +22,8 @@ const answerSchema = z.object({
 export interface RemoteService extends Service {
   /** Hands a file in as it is, and answers with the JSON that the service answers. `path`: below its address, with parameters. */
   upload(path: string, file: Blob): Promise<unknown>;
+  /** The bytes of a file, as they arrive. */
+  download(path: string): Promise<AsyncIterable<Uint8Array>>;
 }
 
 /** Of a problem document (RFC 9457), as this service writes them. */
@@ -62,8 +64,34 @@ export function openRemote({ server, token }: ClientSettings): RemoteService {
         ? refusedUpload(response.status, refusal.data)
         : notOurs(root, response);
     },
+    download: async (path) => {
+      const response = await send(
+        new URL(path, root),
+        { headers: { ...shown, accept: "*/*" } },
+        uploadPatienceMs,
+        "GET",
+      );
+      if (response.ok && response.body !== null) return arriving(response.body, root);
+      const refusal = refusalSchema.safeParse(parsed(await response.text()));
+      throw refusal.success && response.status < 500
+        ? refusedUpload(response.status, refusal.data)
+        : notOurs(root, response);
+    },
     close: () => Promise.resolve(),
   };
+}
+
+async function* arriving(body: AsyncIterable<Uint8Array>, root: URL): AsyncGenerator<Uint8Array> {
+  try {
+    yield* body;
+  } catch (error) {
+    if (!(error instanceof Error)) throw error;
+    throw new CommandFailed(
+      exitCodes.unreachable,
+      "CUT_OFF",
+      `The answer of ${root.origin} was cut off (${reason(error, uploadPatienceMs)}). Try again.`,
+    );
+  }
 }
 
 function refusedUpload(status: number, { detail, problems }: z.infer<typeof refusalSchema>): CommandFailed {
@@ -89,13 +117,14 @@ function rootOf(server: string): URL {
 
 async function send(
   address: URL,
-  message: { readonly headers: Record<string, string>; readonly body: string | Blob },
+  message: { readonly headers: Record<string, string>; readonly body?: string | Blob },
   patience: number,
+  method: "GET" | "POST" = "POST",
 ): Promise<Response> {
   try {
     // A token is not carried to wherever an answer points.
     const redirect = "manual";
-    return await fetch(address, { ...message, method: "POST", redirect, signal: AbortSignal.timeout(patience) });
+    return await fetch(address, { ...message, method, redirect, signal: AbortSignal.timeout(patience) });
   } catch (error) {
     if (!(error instanceof Error)) throw error;
     throw new CommandFailed(

@@ -2,6 +2,8 @@ import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Addresses } from "../addresses.js";
 import { oneLine } from "../words/legible-text.js";
+import { imageHeight, imageWidthFor, type Image } from "../../domain/model/image.js";
+import { imagePath } from "../image-address.js";
 import { markupText } from "./markup-text.js";
 import { planDocumentInSlices } from "./plan-document.js";
 import { renderHtmlInSlices, type HtmlElement, type HtmlSkin } from "./render-html.js";
@@ -34,9 +36,15 @@ const skinOf = (direction: "ltr" | "rtl"): HtmlSkin => ({
 
 const body = "margin:0;padding:0;font-family:Georgia,'Times New Roman',serif;font-size:16px;line-height:1.5";
 
+/** Width of the column, in pixels. */
+const column = 600;
+
+/** Where pictures are fetched from; null: the mail shows none, and fetches nothing. */
+type PictureOrigin = string | null;
+
 /**
- * A whole plan as the HTML of a mail: one column of at most 600 px, inline styles, no script, image or anything to fetch, in
- * the colours of the reader's own program. Every text of the writer's is escaped. Parameters: `planDocumentInSlices`.
+ * A whole plan as the HTML of a mail: one column of at most 600 px, inline styles, no script, and nothing to fetch but the plan's picture
+ * where it is asked for, in the colours of the reader's own program. Every text of the writer's is escaped. Parameters: `planDocumentInSlices`.
  */
 export const mailHtml = (answer: PlanAnswer, addresses: Addresses, changeNote: string | null): string =>
   runToEnd(mailHtmlInSlices(answer, addresses, changeNote));
@@ -46,6 +54,7 @@ export function* mailHtmlInSlices(
   answer: PlanAnswer,
   addresses: Addresses,
   changeNote: string | null,
+  pictures: PictureOrigin = null,
 ): InSlices<string> {
   const { plan } = answer.scaled.bundle;
   const direction = writingDirection(plan.locale);
@@ -67,7 +76,7 @@ export function* mailHtmlInSlices(
 <table role="presentation" style="width:100%;max-width:600px;margin:0 auto;border-collapse:collapse">
 <tr>
 <td style="padding:0">
-${drawn}
+${pictures === null ? "" : pictureHtml(pictures, plan.publisher, plan.image)}${drawn}
 </td>
 </tr>
 </table>
@@ -77,4 +86,16 @@ ${drawn}
 </body>
 </html>
 `;
+}
+
+/** JPEG, which every mail program shows. Its size is said, so that nothing moves when it comes. */
+function pictureHtml(origin: string, publisher: string, image: Image | undefined): string {
+  if (image?.stored === undefined) return "";
+  const { stored, alt, credit } = image;
+  const url = origin + imagePath(publisher, stored, imageWidthFor(stored, column), "JPEG");
+  const shown = Math.min(column, stored.width);
+  const size = `width="${String(shown)}" height="${String(imageHeight(stored, shown))}"`;
+  const style = "display:block;width:100%;height:auto;margin:0 0 12px;border:0";
+  const said = credit === null ? "" : `<p style="${styles.p};${styles.em}">${markupText(oneLine(credit))}</p>\n`;
+  return `<img src="${markupText(url)}" alt="${markupText(oneLine(alt))}" ${size} style="${style};max-width:${String(shown)}px">\n${said}`;
 }

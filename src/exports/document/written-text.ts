@@ -14,7 +14,7 @@ export const writtenForms = (
   text: writtenText(source),
 });
 
-const blocksText = (blocks: readonly WrittenBlock[]): string => blocks.map(blockText).join("\n\n");
+export const blocksText = (blocks: readonly WrittenBlock[]): string => blocks.map(blockText).join("\n\n");
 
 function blockText(block: WrittenBlock): string {
   if (block.kind === "PARAGRAPH") return block.content.map(inlineText).join("");

@@ -16,7 +16,7 @@ import { instant, list, named, slug, text, texts, type Json } from "./named-sche
 
 const rational = (description: string) => text(description, 80);
 
-const frozenComponentSchema = named(
+export const frozenComponentSchema = named(
   "FrozenComponent",
   "Something made ahead, as its writer wrote it.",
   z.object({
@@ -53,7 +53,7 @@ const frozenComponentSchema = named(
   }),
 );
 
-const frozenPlanSchema = named(
+export const frozenPlanSchema = named(
   "FrozenPlan",
   "A plan as its writer wrote it.",
   z.object({
@@ -94,6 +94,12 @@ const frozenPlanSchema = named(
   }),
 );
 
+export const frozenBundleSchema = z.object({
+  plan: frozenPlanSchema,
+  components: list(frozenComponentSchema, "Every component a meal draws on, by slug."),
+  foods: list(frozenFoodSchema, "Every food a line, a swap or a route refers to, by slug."),
+});
+
 export const revisionSchema = named(
   "Revision",
   "One revision of a plan, frozen with everything it refers to. This answer never changes.",
@@ -103,13 +109,7 @@ export const revisionSchema = named(
     revision: z.number().int().min(1).describe("Counts from 1 for each plan."),
     publishedAt: instant("When it was published."),
     checksum: text("SHA-256, hex, of `document` with its keys in order and without spaces.", 64),
-    document: z
-      .object({
-        plan: frozenPlanSchema,
-        components: list(frozenComponentSchema, "Every component a meal draws on, by slug."),
-        foods: list(frozenFoodSchema, "Every food a line, a swap or a route refers to, by slug."),
-      })
-      .describe("The plan and all it refers to, as they were."),
+    document: frozenBundleSchema.describe("The plan and all it refers to, as they were."),
   }),
 );
 

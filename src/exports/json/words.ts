@@ -21,13 +21,13 @@ const creditSchema = named(
   "Whom or what a plan or a component leans on.",
   z.object({
     name: text("Whose it is, or what it is called.", 200),
-    url: text("Where to find it. Null: nothing is said.", 2000).nullable(),
-    licence: text("Its licence, as its owner names it. Null: nothing is said.", 200).nullable(),
+    url: text("Where to find it. Null if it is not stated.", 2000).nullable(),
+    licence: text("Its licence, as its owner names it. Null if it is not stated.", 200).nullable(),
     adapted: z.boolean().describe("It was changed, beyond being quoted."),
   }),
 );
 
-const written = (description: string) => writtenTextSchema.nullable().describe(`${description} Null: nothing.`);
+const written = (description: string) => writtenTextSchema.nullable().describe(`${description} Null if there is none.`);
 
 /** Texts of a plan, a meal or a component. */
 export const textsShape = {
@@ -77,7 +77,7 @@ export const planWordsJson = (words: WordsOfPlan) => ({
 });
 
 /** As frozen: what is left out is not there. */
-const frozenText = (description: string) => text(`${description} Left out: nothing.`, 8000).optional();
+const frozenText = (description: string) => text(`${description} Absent if there is none.`, 8000).optional();
 
 export const frozenTextsShape = {
   introduction: frozenText("What its writer says of it before anything else, in CommonMark."),

@@ -1,3 +1,4 @@
+import { archiveFaultSentence } from "./archive-fault-sentence.js";
 import type { DraftKind, Path, Problem } from "../../domain/problem.js";
 import { openTableNumber } from "../../domain/model/open-table-slug.js";
 import { pathText } from "../words/path-text.js";
@@ -202,6 +203,10 @@ function problemSentence(problem: Problem): string {
       return `The file could not be fetched: ${problem.why}.${problem.tries > 1 ? ` It was tried ${problem.tries} times.` : ""}`;
     case "COMPONENT_SET_ASIDE":
       return `The component "${problem.component}" in the same file could not be imported. Resolve it first, then this one.`;
+    case "BAD_ARCHIVE":
+      return archiveFaultSentence(problem.fault);
+    case "PUBLISHER_NOT_EMPTY":
+      return `The publisher "${problem.publisher}" already has drafts, plans, pictures or webhooks. Import into a new one: create it with the same slug in this installation.`;
     case "UNKNOWN_FEED":
       return `There is no feed "${problem.feed}". Check its publisher and its slug.`;
     case "UNKNOWN_RUN":

@@ -220,8 +220,12 @@ export type AuditAction =
   | 'DELETE_WEBHOOK'
   /** A draft was thrown away. */
   | 'DISCARD_DRAFT'
+  /** Everything of a publisher was exported. */
+  | 'EXPORT_PUBLISHER'
   /** An import saved a draft, and published it where its feed says so. */
   | 'IMPORT_DRAFT'
+  /** An archive was imported into a publisher. */
+  | 'IMPORT_PUBLISHER'
   /** What was scheduled could not be carried out. */
   | 'KEEP_BACK_PLAN'
   /** A set of published rules was loaded. */
@@ -564,7 +568,7 @@ export type Component = Node & {
   readonly id: Scalars['ID']['output'];
   /** A picture of the component. Null if there is none. */
   readonly image: Maybe<Image>;
-  /** What its writer says of it before anything else. Null: nothing. */
+  /** What its writer says of it before anything else. Null if there is none. */
   readonly introduction: Maybe<WrittenText>;
   /** How long it keeps, as its writer states it. */
   readonly keeping: ReadonlyArray<KeepingRule>;
@@ -572,7 +576,7 @@ export type Component = Node & {
   readonly lines: ReadonlyArray<Line>;
   /** The meals of the plan whose lines name it. */
   readonly meals: ReadonlyArray<Meal>;
-  /** What its writer notes beside it. Null: nothing. */
+  /** What its writer notes beside it. Null if there is none. */
   readonly notes: Maybe<WrittenText>;
   /** The plan revision that froze it. */
   readonly plan: Plan;
@@ -587,7 +591,7 @@ export type Component = Node & {
    * made. It keeps as the shortest of its parts. Empty if nobody says of it or of a part, which is no promise.
    */
   readonly storage: ReadonlyArray<StorageGuidance>;
-  /** Tips of its writer's. Null: none. */
+  /** The writer's tips. Null if there is none. */
   readonly tips: Maybe<WrittenText>;
   /** Title. */
   readonly title: Scalars['String']['output'];
@@ -717,11 +721,11 @@ export type Credit = {
   readonly __typename?: 'Credit';
   /** It was changed, beyond being quoted. */
   readonly adapted: Scalars['Boolean']['output'];
-  /** Its licence, as its owner names it. Null: nothing is said. */
+  /** Its licence, as its owner names it. Null if it is not stated. */
   readonly licence: Maybe<Scalars['String']['output']>;
   /** Whose it is, or what it is called. */
   readonly name: Scalars['String']['output'];
-  /** Where to find it, with http or https. Null: nothing is said. */
+  /** Where to find it, with http or https. Null if it is not stated. */
   readonly url: Maybe<Scalars['String']['output']>;
 };
 
@@ -1871,11 +1875,11 @@ export type Meal = Node & {
   readonly id: Scalars['ID']['output'];
   /** A picture of the meal. Null if there is none. */
   readonly image: Maybe<Image>;
-  /** What its writer says of it before anything else. Null: nothing. */
+  /** What its writer says of it before anything else. Null if there is none. */
   readonly introduction: Maybe<WrittenText>;
   /** What goes into it. */
   readonly lines: ReadonlyArray<Line>;
-  /** What its writer notes beside it. Null: nothing. */
+  /** What its writer notes beside it. Null if there is none. */
   readonly notes: Maybe<WrittenText>;
   /** The plan revision it belongs to. */
   readonly plan: Plan;
@@ -1885,7 +1889,7 @@ export type Meal = Node & {
   readonly slug: Scalars['String']['output'];
   /** How it is finished on the day. */
   readonly steps: ReadonlyArray<Step>;
-  /** Tips of its writer's. Null: none. */
+  /** The writer's tips. Null if there is none. */
   readonly tips: Maybe<WrittenText>;
   /** Title. */
   readonly title: Scalars['String']['output'];
@@ -2646,7 +2650,7 @@ export type Plan = Node & {
   readonly components: ReadonlyArray<Component>;
   /** Whom or what it leans on. */
   readonly credits: ReadonlyArray<Credit>;
-  /** ISO 4217 code its writer reckons in, for readers who name neither a currency nor a region. Null: its publisher's. */
+  /** ISO 4217 code its writer reckons in, for readers who name neither a currency nor a region. Null for that of its publisher. */
   readonly currency: Maybe<Scalars['String']['output']>;
   /** Things to have at hand that are no appliances, such as a large baking tray. */
   readonly equipment: ReadonlyArray<Scalars['String']['output']>;
@@ -2656,7 +2660,7 @@ export type Plan = Node & {
   readonly id: Scalars['ID']['output'];
   /** A picture of the plan. Null if there is none, or if it was removed. */
   readonly image: Maybe<Image>;
-  /** What its writer says of it before anything else. Null: nothing. */
+  /** What its writer says of it before anything else. Null if there is none. */
   readonly introduction: Maybe<WrittenText>;
   /** On what terms others may use its texts: an SPDX identifier, an address, or a sentence. Null if it does not say. */
   readonly licence: Maybe<Scalars['String']['output']>;
@@ -2668,7 +2672,7 @@ export type Plan = Node & {
   readonly measures: MeasureSystem;
   /** What the plan's own address leads to: its newest revision in force, which may be this one. Null if none is in force. */
   readonly newest: Maybe<Plan>;
-  /** What its writer notes beside it. Null: nothing. */
+  /** What its writer notes beside it. Null if there is none. */
   readonly notes: Maybe<WrittenText>;
   /** The session length its writer promises. */
   readonly promisedMinutes: Maybe<Scalars['Float']['output']>;
@@ -2696,7 +2700,7 @@ export type Plan = Node & {
   readonly supersededBy: Maybe<Plan>;
   /** What readers look for it by, as written: at most 30. */
   readonly tags: ReadonlyArray<Scalars['String']['output']>;
-  /** Tips of its writer's. Null: none. */
+  /** The writer's tips. Null if there is none. */
   readonly tips: Maybe<WrittenText>;
   /** Title. */
   readonly title: Scalars['String']['output'];
@@ -2950,6 +2954,8 @@ export type ProblemCode =
   | 'AMOUNT_OUT_OF_RANGE'
   /** Something that cannot be read as an amount. */
   | 'BAD_AMOUNT'
+  /** An archive of a publisher, or a file in it, is not what an export writes. */
+  | 'BAD_ARCHIVE'
   /** A household that is not possible. */
   | 'BAD_HOUSEHOLD'
   /** A value of the wrong kind. */
@@ -3020,6 +3026,8 @@ export type ProblemCode =
   | 'PREVIEW_ENDED'
   /** A price far from what the other packs of its food cost for as much. */
   | 'PRICE_OUT_OF_LINE'
+  /** The publisher that an archive is to be imported into has content already. */
+  | 'PUBLISHER_NOT_EMPTY'
   /** The draft says `publish-at`, and that time is to come: schedule its publication. */
   | 'PUBLISH_AT_LATER'
   /** What a person must still say of a recipe before it can be a draft. */
@@ -3123,7 +3131,7 @@ export type Publisher = Node & {
   readonly region: Maybe<Scalars['String']['output']>;
   /** Short name used in addresses; never changes. */
   readonly slug: Scalars['String']['output'];
-  /** Its own place on the web, with http or https. Null: none. */
+  /** Its own place on the web, with http or https. Null if there is none. */
   readonly website: Maybe<Scalars['String']['output']>;
 };
 

@@ -3,9 +3,8 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import { addChange } from "./changes.js";
 import { canonicalJson, checksumOf } from "../sql/canonical-json.js";
 import type { OwnedSlug, RevisionSummary, WithdrawThen } from "../data.js";
-import { foldWords } from "../sql/fold-words.js";
 import { documentFormat, documentOf } from "./frozen-document.js";
-import { Prisma } from "../generated/client.js";
+import { linkRevision } from "./link-revision.js";
 import { lockPlan, type LockedPlan } from "./lock-plan.js";
 import { joinPlan, summaryColumns, summaryOf } from "./revision-summary.js";
 import type { Db } from "../database/session.js";
@@ -39,11 +38,7 @@ export async function publishRevision(
       ${publishedAt.toISOString()}::timestamptz, ${changeNote}, ${checksum}, ${documentFormat}::int, ${canonicalJson(document)}::jsonb,
       ${ruleSet}::uuid, ${meaning}::int, region, currency
     FROM publishers WHERE id = ${publisherId}::uuid`;
-  const links = { publisherId, revisionId: id, publishedAt };
-  const bases = document.foods.flatMap((food) => (food.extends === undefined ? [] : [{ slug: food.extends.food }]));
-  await insertLinks(db, Prisma.sql`revision_foods (food,`, slugs([...document.foods, ...bases]), links);
-  await insertLinks(db, Prisma.sql`revision_components (component,`, slugs(document.components), links);
-  await insertLinks(db, Prisma.sql`revision_words (word,`, foldWords(title), links);
+  await linkRevision(db, document, { publisherId, revisionId: id, publishedAt });
   await setNewest(db, plan, { id, publishedAt, revision });
   const kind = changeNote === null ? "PLAN_PUBLISHED" : "PLAN_CORRECTED";
   await addChange(db, { publisherId, revisionId: id, kind, at: publishedAt });
@@ -63,20 +58,6 @@ export async function publishRevision(
     ruleSet,
   };
   return { summary, created: true };
-}
-
-interface Links {
-  readonly publisherId: string;
-  readonly revisionId: string;
-  readonly publishedAt: Date;
-}
-
-/** What finds the revision, whatever it is called there. `into`: a table and the column of the values. */
-async function insertLinks(db: Db, into: Prisma.Sql, values: string[], links: Links): Promise<void> {
-  await db.$executeRaw`
-    INSERT INTO ${into} publisher_id, revision_id, published_at)
-    SELECT unnest(${values}::text[]), ${links.publisherId}::uuid, ${links.revisionId}::uuid,
-      ${links.publishedAt.toISOString()}::timestamptz`;
 }
 
 /** Inside a transaction. false: there is no such revision, or it was withdrawn before. */
@@ -137,5 +118,3 @@ async function summaryById(db: Db, id: string): Promise<RevisionSummary | null> 
     SELECT ${summaryColumns} FROM revisions r ${joinPlan} WHERE r.id = ${id}::uuid`;
   return row === undefined ? null : summaryOf(row);
 }
-
-const slugs = (things: readonly { readonly slug: string }[]): string[] => [...new Set(things.map(({ slug }) => slug))];

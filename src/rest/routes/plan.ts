@@ -4,6 +4,7 @@ import { answerPlan, type PlanAnswer } from "../../services/answers/answer-plan.
 import { planJsonInSlices, planSchema } from "../../exports/json/plan.js";
 import { revisionJson, revisionSchema } from "../../exports/json/frozen-plan.js";
 import { icalendar } from "../../exports/calendar/icalendar.js";
+import { mailTextInSlices } from "../../exports/document/mail-text.js";
 import { mailHtmlInSlices } from "../../exports/document/mail-html.js";
 import { plainTextInSlices } from "../../exports/document/plain-text.js";
 import { planMarkdownInSlices } from "../../exports/document/markdown.js";
@@ -12,7 +13,8 @@ import { loadFrozenPlan } from "../../services/plans/load-plan.js";
 import { addressesOf, pageAddress, planAddress } from "../rest-addresses.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { noSession } from "../no-session.js";
-import { inPath } from "../parameter.js";
+import { one } from "../pagination.js";
+import { badParameter, inPath, inQuery } from "../parameter.js";
 import {
   aboutPlan,
   planName,
@@ -71,6 +73,12 @@ export const planEndpoint = endpoint(
   ],
 );
 
+const picturesParameter = inQuery(
+  "pictures",
+  "`yes` shows the plan's picture, which the mail program then fetches from this service. Default: `no`, and the mail fetches nothing.",
+  z.enum(["yes", "no"]),
+);
+
 /** The plan as a letter that mail programs can show. */
 export const mailEndpoint = endpoint(
   {
@@ -78,18 +86,26 @@ export const mailEndpoint = endpoint(
     path: "/v1/plans/{publisher}/{slug}/mail",
     operationId: "getPlanMail",
     tag: "plans",
-    summary: "A plan as HTML for e-mail",
+    summary: "A plan as HTML and as text for e-mail",
     description:
-      "The whole plan in HTML that mail programs show: tables and inline styles, no scripts, nothing loaded from elsewhere.",
+      "The whole plan in HTML that mail programs show: tables and inline styles, no scripts, and nothing loaded from elsewhere unless `pictures` is `yes`." +
+      " As plain text, with the same words, for the other part of the mail.",
     points: ({ query }) => pointsOfPlans(1, query),
-    parameters: planParameters,
+    parameters: [...planParameters, picturesParameter],
     refusals: ["not-found", "withdrawn"],
     caching: "LIVE",
   },
   (question) => aboutPlan(question, answerPlan),
   [
-    asText("html", "The HTML of the mail.", (answer: PlanAnswer, question) =>
-      mailHtmlInSlices(answer, addresses(answer, question), answer.publication.changeNote),
+    asText("html", "The HTML of the mail.", (answer: PlanAnswer, question) => {
+      const pictures = one(question.query, "pictures") ?? "no";
+      if (pictures !== "yes" && pictures !== "no")
+        return refused(badParameters([badParameter("pictures", "yes or no", pictures)]));
+      const origin = pictures === "yes" ? question.origin : null;
+      return mailHtmlInSlices(answer, addresses(answer, question), answer.publication.changeNote, origin);
+    }),
+    asText("text", "The plain text of the mail.", (answer: PlanAnswer, question) =>
+      mailTextInSlices(answer, addresses(answer, question), answer.publication.changeNote),
     ),
   ],
 );

@@ -2,6 +2,8 @@
 export type AuditAction =
   | "CREATE_PUBLISHER"
   | "UPDATE_PUBLISHER"
+  | "EXPORT_PUBLISHER"
+  | "IMPORT_PUBLISHER"
   | "CREATE_TOKEN"
   | "REVOKE_TOKEN"
   | "LOAD_RULE_SET"

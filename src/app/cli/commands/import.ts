@@ -7,6 +7,7 @@ import { largestUpload } from "../../../services/imports/files/receive-file.js";
 import { remote, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { countNoun } from "../count-noun.js";
 import { ImportRunDocument, QuarantinedRowsDocument, type ImportRunQuery } from "../generated/operations.js";
+import { importArchive } from "../import-archive.js";
 import { CommandFailed, exitCodes, usage, type Outcome } from "../outcome.js";
 import type { Progress } from "../progress.js";
 import type { RemoteService } from "../remote-service.js";
@@ -23,13 +24,17 @@ const askEveryMs = 500;
 
 export const addImport: AddCommand = (program, run) => {
   withService(program.command("import"))
-    .description("upload a file to a feed, and wait until it is imported")
-    .argument("<feed>", "PUBLISHER/FEED, or FEED for a feed of the operator")
-    .argument("<file>", "the file to upload, unchanged")
+    .description("upload a file to a feed and wait until it is imported, or import the archive of an export")
+    .argument("<feed>", "PUBLISHER/FEED, or FEED for a feed of the operator; or ARCHIVE.zip alone")
+    .argument("[file]", "the file to upload, unchanged")
     .option("--dry-run", "report what the import would do, and load nothing")
     .option("--force", "load even if the import exceeds a limit of its feed")
-    .action((feed: string, file: string, options: ImportOptions) =>
-      run("import", options, (progress) => importFile(feed, file, options, progress)),
+    .action((feed: string, file: string | undefined, options: ImportOptions) =>
+      run("import", options, (progress) => {
+        if (file !== undefined) return importFile(feed, file, options, progress);
+        if (feed.endsWith(".zip")) return importArchive(feed, options, progress);
+        throw usage("Name the file after the feed. An archive of an export is named alone, and ends in .zip.");
+      }),
     );
 };
 

@@ -238,6 +238,8 @@ export type ProblemCode =
   | 'AMOUNT_OUT_OF_RANGE'
   /** Something that cannot be read as an amount. */
   | 'BAD_AMOUNT'
+  /** An archive of a publisher, or a file in it, is not what an export writes. */
+  | 'BAD_ARCHIVE'
   /** A household that is not possible. */
   | 'BAD_HOUSEHOLD'
   /** A value of the wrong kind. */
@@ -308,6 +310,8 @@ export type ProblemCode =
   | 'PREVIEW_ENDED'
   /** A price far from what the other packs of its food cost for as much. */
   | 'PRICE_OUT_OF_LINE'
+  /** The publisher that an archive is to be imported into has content already. */
+  | 'PUBLISHER_NOT_EMPTY'
   /** The draft says `publish-at`, and that time is to come: schedule its publication. */
   | 'PUBLISH_AT_LATER'
   /** What a person must still say of a recipe before it can be a draft. */

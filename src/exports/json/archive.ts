@@ -1,0 +1,23 @@
+import { z } from "zod";
+import { named, slug, text } from "./named-schema.js";
+
+const count = (description: string) => z.number().int().min(0).describe(description);
+
+export const importedPublisherSchema = named(
+  "ImportedPublisher",
+  "What came in with an archive, or would in a dry run.",
+  z.object({
+    publisher: slug("Slug of the publisher."),
+    drafts: count("Drafts of plans, components, foods and packs."),
+    plans: count("Plans that were published at least once."),
+    revisions: count("Revisions of these plans."),
+    images: count("Pictures, without removed ones."),
+    webhooks: count(
+      "Webhooks. They are disabled and have new secrets: rotate the secret, hand it on, and enable them.",
+    ),
+    ruleSetsMissing: z
+      .array(text("Code of a rule set."))
+      .max(1_000)
+      .describe("Rule sets that revisions were checked against and that this installation does not have."),
+  }),
+);

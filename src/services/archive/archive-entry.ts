@@ -1,0 +1,11 @@
+import { createHash } from "node:crypto";
+
+/** One file of an archive. */
+export interface ArchiveEntry {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** Compressed already, as pictures are. */
+  readonly packed?: true;
+}
+
+export const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");

@@ -1,0 +1,167 @@
+import { failed, ok, type Result } from "../../domain/problem.js";
+import { publisherDocumentOf } from "../../imports/documents/plain-document.js";
+import { canonicalJson } from "../../persistence/sql/canonical-json.js";
+import { mayUse, requireScope, type Caller } from "../access/actor.js";
+import type { Deps, DraftKind, DraftSummary, Publisher } from "../deps.js";
+import { componentDocument, foodDocument, planDocument } from "../drafts/draft-document.js";
+import { write } from "../write.js";
+import { sha256, type ArchiveEntry } from "./archive-entry.js";
+import { archiveVersion, fileNames } from "./archive-format.js";
+import { packZip } from "./pack-zip.js";
+
+const pageSize = 50;
+
+interface Export {
+  /** Drafts and revisions in it. */
+  readonly documents: number;
+  readonly bytes: AsyncIterable<Uint8Array>;
+}
+
+/**
+ * Everything of a publisher as a zip file, as it is read: its document, its drafts, every revision, discarded versions and webhooks
+ * without secrets. Each document is as it was when it was read; revisions never change. @throws NotAllowed
+ */
+export async function exportPublisher(deps: Deps, caller: Caller, slug: string): Promise<Result<Export>> {
+  requireScope(caller.actor, "READ_DRAFTS", slug);
+  const [publisher] = await deps.data.publishers.bySlugs([slug]);
+  if (!publisher) return failed([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher: slug }]);
+  const withWebhooks = mayUse(caller.actor, "ADMIN", slug);
+  const entries = withManifest(slug, withWebhooks, filesOf(deps, publisher, withWebhooks));
+  return ok({ documents: await deps.data.archives.size(slug), bytes: noted(deps, caller, slug, packZip(entries)) });
+}
+
+/** The audit trail names an export once its first byte is asked for. */
+async function* noted(
+  deps: Deps,
+  caller: Caller,
+  publisher: string,
+  bytes: AsyncIterable<Uint8Array>,
+): AsyncGenerator<Uint8Array> {
+  await write(
+    deps,
+    { caller, scope: "READ_DRAFTS", publisher, action: "EXPORT_PUBLISHER", idempotencyKey: null, input: null },
+    () =>
+      Promise.resolve(ok({ value: null, subject: { kind: "PUBLISHER", name: publisher, before: null, after: null } })),
+  );
+  yield* bytes;
+}
+
+const jsonFile = (name: string, value: unknown): ArchiveEntry => ({
+  name,
+  bytes: Buffer.from(`${canonicalJson(value)}\n`),
+});
+
+/** The files, and at the end the list of them. */
+async function* withManifest(
+  publisher: string,
+  withWebhooks: boolean,
+  entries: AsyncIterable<ArchiveEntry>,
+): AsyncGenerator<ArchiveEntry> {
+  const files: { name: string; bytes: number; sha256: string }[] = [];
+  for await (const entry of entries) {
+    files.push({ name: entry.name, bytes: entry.bytes.length, sha256: sha256(entry.bytes) });
+    yield entry;
+  }
+  const leftOut = withWebhooks ? [] : ["webhooks"];
+  yield jsonFile(fileNames.manifest, {
+    ...{ archive: "prepwright publisher", version: archiveVersion, publisher },
+    ...{ leftOut, files },
+  });
+}
+
+async function* filesOf(deps: Deps, publisher: Publisher, withWebhooks: boolean): AsyncGenerator<ArchiveEntry> {
+  const { id: _, slug, name, ...facts } = publisher;
+  yield jsonFile(fileNames.publisher, { name, says: publisherDocumentOf(slug, facts) });
+  yield* imageFiles(deps, slug);
+  yield* draftFiles(deps, slug);
+  yield* revisionFiles(deps, slug);
+  yield jsonFile(fileNames.discarded, await deps.data.archives.discarded(slug));
+  if (withWebhooks) yield jsonFile(fileNames.webhooks, await webhooksOf(deps, slug));
+}
+
+async function* draftFiles({ data }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
+  let after: string | null = null;
+  do {
+    const page = await data.drafts.page(
+      { publisher, kind: null },
+      { first: pageSize, after, last: null, before: null },
+    );
+    for (const { item } of page.items) yield* draftFile(data, item);
+    after = page.hasNext ? (page.items.at(-1)?.cursor ?? null) : null;
+  } while (after !== null);
+}
+
+async function* draftFile(data: Deps["data"], { kind, publisher, slug }: DraftSummary): AsyncGenerator<ArchiveEntry> {
+  const draft = await readDraft(data, kind, { publisher, slug });
+  // Discarded since the list was read.
+  if (draft === null) return;
+  const { document, ...rest } = draft;
+  yield { name: fileNames.draftText(kind, slug, document.format), bytes: Buffer.from(document.text) };
+  yield jsonFile(fileNames.draft(kind, slug), { ...rest, format: document.format });
+}
+
+async function readDraft(
+  data: Deps["data"],
+  kind: DraftKind,
+  name: { readonly publisher: string; readonly slug: string },
+) {
+  const marks = (draft: { version: number; updatedAt: Date; value: unknown }) => ({
+    version: draft.version,
+    updatedAt: draft.updatedAt.toISOString(),
+    value: draft.value,
+  });
+  if (kind === "PLAN") {
+    const [draft] = await data.plans.drafts([name]);
+    return draft ? { ...marks(draft), document: planDocument(draft) } : null;
+  }
+  if (kind === "COMPONENT") {
+    const [draft] = await data.components.drafts([name]);
+    return draft ? { ...marks(draft), document: componentDocument(draft) } : null;
+  }
+  const table = kind === "FOOD" ? data.publisherFoods : data.publisherPacks;
+  const [[draft], [published]] = await Promise.all([table.drafts([name]), table.published([name])]);
+  return draft ? { ...marks(draft), published: published ?? null, document: foodDocument(draft) } : null;
+}
+
+async function* revisionFiles({ data: { archives } }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
+  let after: { slug: string; revision: number } | null = null;
+  for (;;) {
+    const page = await archives.revisions(publisher, after, pageSize);
+    for (const { slug, revision, publishedAt, withdrawnAt, ...rest } of page) {
+      const document = await archives.document(publisher, { slug, revision });
+      yield { name: fileNames.document(slug, revision), bytes: Buffer.from(canonicalJson(document)) };
+      const dates = { publishedAt: publishedAt.toISOString(), withdrawnAt: withdrawnAt?.toISOString() ?? null };
+      yield jsonFile(fileNames.revision(slug, revision), { ...rest, ...dates });
+    }
+    const last = page.at(-1);
+    if (last === undefined || page.length < pageSize) return;
+    after = { slug: last.slug, revision: last.revision };
+  }
+}
+
+/** One file of a picture at a time: the largest has some megabytes. */
+async function* imageFiles({ data }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
+  let after: string | null = null;
+  for (;;) {
+    const page = await data.archives.images(publisher, after, pageSize);
+    for (const { hash, files, names, createdAt, removedAt, ...rest } of page) {
+      for (const { width, format, size } of files) {
+        const bytes = await data.images.bytes(publisher, { hash, width, format }, 0, size - 1);
+        yield { name: fileNames.imageFile(hash, width, format), bytes, packed: true };
+      }
+      const dates = { createdAt: createdAt.toISOString(), removedAt: removedAt?.toISOString() ?? null };
+      const named = names.map(({ name, updatedAt }) => ({ name, updatedAt: updatedAt.toISOString() }));
+      yield jsonFile(fileNames.image(hash), { ...rest, ...dates, names: named });
+    }
+    after = page.at(-1)?.hash ?? null;
+    if (page.length < pageSize) return;
+  }
+}
+
+/** At most 20 of a publisher. */
+async function webhooksOf({ data }: Deps, publisher: string) {
+  const page = await data.webhooks.page(publisher, { first: 100, after: null, last: null, before: null });
+  return page.items
+    .map(({ item }) => ({ url: item.url, kinds: item.kinds, createdAt: item.createdAt.toISOString() }))
+    .toSorted((a, b) => (canonicalJson(a) < canonicalJson(b) ? -1 : 1));
+}

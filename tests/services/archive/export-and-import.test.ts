@@ -1,0 +1,149 @@
+import { execFileSync } from "node:child_process";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createHash } from "node:crypto";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import type { TestApp } from "../../graphql/open-test-app.js";
+import { describeOnBothDatabases } from "../../kit/databases.js";
+import { verifyRevisions } from "../../../src/services/plans/verify-revisions.js";
+import { exported, imported, openEmpty, openFull, program, publisher } from "./archive-of-a-publisher.js";
+
+describeOnBothDatabases("an archive of a publisher", (open) => {
+  let here: TestApp;
+  let there: TestApp;
+  let zip: Buffer;
+
+  beforeAll(async () => {
+    here = await openFull(open);
+    there = await openEmpty(open);
+    zip = await exported(here);
+  });
+  afterAll(() => Promise.all([here.close(), there.close()]));
+
+  it("is the same file each time, and one that other programs open", async () => {
+    expect(await exported(here)).toEqual(zip);
+    // Info-ZIP as Python's standard library reads it: an implementation of the format outside this project.
+    const folder = await mkdtemp(join(tmpdir(), "archive-test-"));
+    try {
+      const path = join(folder, "a.zip");
+      await writeFile(path, zip);
+      const script = `import zipfile,hashlib,json,sys
+z=zipfile.ZipFile(sys.argv[1]); assert z.testzip() is None
+m=json.loads(z.read("manifest.json"))
+assert sorted(z.namelist())==sorted([f["name"] for f in m["files"]]+["manifest.json"])
+for f in m["files"]:
+    b=z.read(f["name"]); assert len(b)==f["bytes"] and hashlib.sha256(b).hexdigest()==f["sha256"], f["name"]
+print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
+      const names = JSON.parse(execFileSync("python3", ["-c", script, path], { encoding: "utf8" }));
+      expect(Object.keys(names)).toEqual(
+        expect.arrayContaining([
+          "publisher.json",
+          "discarded.json",
+          "webhooks.json",
+          "drafts/plan/barley-and-carrots.yaml",
+          "drafts/component/sunday-barley.draft.json",
+          "drafts/food/gate-skirret.json",
+          "drafts/packs/kale.yaml",
+          "plans/beans/3.json",
+          "plans/beans/3.revision.json",
+        ]),
+      );
+      const [third] = await here.deps.data.revisions.summaries([{ publisher, slug: "beans", revision: 3 }]);
+      expect(names["plans/beans/3.json"]).toBe(third?.checksum);
+      expect(zip.includes("whsec_")).toBe(false);
+    } finally {
+      await rm(folder, { recursive: true });
+    }
+  });
+
+  it("is tried without keeping anything, then comes in whole, and the export of the import is the same file", async () => {
+    const tried = await imported(there, zip, true);
+    expect(tried).toMatchObject({
+      ok: true,
+      value: { revisions: 9, drafts: 5, images: 1, webhooks: 1, ruleSetsMissing: [] },
+    });
+    expect(await there.deps.data.archives.isEmpty(publisher)).toBe(true);
+    expect(await imported(there, zip)).toEqual(tried);
+    expect(
+      createHash("sha256")
+        .update(await exported(there))
+        .digest("hex"),
+    ).toBe(createHash("sha256").update(zip).digest("hex"));
+    expect((await verifyRevisions(there.deps)).mismatched).toEqual([]);
+  });
+
+  it("answers readers as before: the newest in force, withdrawn ones by number, the same plan, the list of changes", async () => {
+    const query = `query { plan(publisher: "${publisher}", slug: "beans") { title revision publishedAt changeNote
+      revisions { edges { node { revision publishedAt withdrawnAt withdrawnBecause changeNote } } }
+      checkedAgainst { code } scaled(servings: 7) { shoppingList { lines { food { slug } toBuy { text } } } } }
+      gone: plan(publisher: "${publisher}", slug: "gone", revision: 1) { withdrawnAt withdrawnBecause newest { revision } }
+      plans(filter: { publisher: "${publisher}", search: "beans" }) { edges { node { slug } } } }`;
+    const [before, after] = await Promise.all([here.ask(query), there.ask(query)]);
+    expect(after.errors).toEqual([]);
+    expect(after.data).toEqual(before.data);
+    const changes = `query { changes(publisher: "${publisher}", first: 100) { edges { node { kind at plan { slug revision } } } } }`;
+    const kinds = (await there.ask(changes)).data as { changes: { edges: { node: { kind: string; at: string } }[] } };
+    const all = kinds.changes.edges.map(({ node }) => node);
+    expect(all.filter(({ kind }) => kind === "PLAN_WITHDRAWN")).toHaveLength(2);
+    expect(all.map(({ at }) => at)).toEqual(all.map(({ at }) => at).toSorted());
+  });
+
+  it("leaves drafts as they were, which can be saved and published on", async () => {
+    const query = `query { planDraft(publisher: "${publisher}", slug: "barley-and-carrots") { version updatedAt document { text hash } } 
+      foodDraft(publisher: "${publisher}", slug: "gate-skirret") { version document { text } } }`;
+    const [a, b] = [await here.tokenFor(publisher, ["READ_DRAFTS"]), await there.tokenFor(publisher, ["READ_DRAFTS"])];
+    const [before, after] = [await here.ask(query, {}, a), await there.ask(query, {}, b)];
+    expect(after).toMatchObject({ errors: [], data: { foodDraft: { version: 2 } } });
+    expect(after.data).toEqual(before.data);
+    // A draft of a discarded name counts on from where it was.
+    expect(await there.deps.data.archives.discarded(publisher)).toEqual([
+      { kind: "FOOD", slug: "gone-skirret", version: 1 },
+    ]);
+  });
+
+  it("brings pictures with their names, sizes and removals", async () => {
+    const names = ["beds.jpg", "photos/beds in März.jpg", "oops.png"];
+    const [before, after] = await Promise.all(
+      [here, there].map(({ deps }) => deps.data.images.byNames(publisher, names)),
+    );
+    expect(after?.map((image) => image?.hash)).toEqual(before?.map((image) => image?.hash));
+    expect(after?.map((image) => image === null)).toEqual([false, false, true]);
+    expect(await there.deps.data.images.removed(publisher)).toEqual(await here.deps.data.images.removed(publisher));
+    const [shown] = await there.deps.data.publishers.bySlugs([publisher]);
+    expect(shown?.image).toMatchObject({ file: "beds.jpg", stored: { hash: after?.[0]?.hash } });
+    const path = `/images/${publisher}/${after?.[0]?.hash ?? ""}/320.avif`;
+    const [first, second] = await Promise.all([here, there].map(({ app }) => app.inject({ method: "GET", url: path })));
+    expect([second?.statusCode, second?.headers["content-type"]]).toEqual([200, "image/avif"]);
+    expect(second?.rawPayload).toEqual(first?.rawPayload);
+  });
+
+  it("disables webhooks, whose secrets are new, and tells none of them what is long past", async () => {
+    const page = await there.deps.data.webhooks.page(publisher, { first: 9, after: null, last: null, before: null });
+    expect(page.items.map(({ item }) => item)).toMatchObject([
+      { url: "https://hooks.example.org/a", kinds: ["PLAN_WITHDRAWN"], disabledBecause: "ASKED" },
+    ]);
+  });
+
+  it("is written down by whom it was exported and imported", async () => {
+    const trail = await there.deps.data.auditTrail.page(publisher, { first: 9, after: null, last: null, before: null });
+    const done = trail.items.map(({ item: { action, subject } }) => [action, subject]);
+    expect(done).toContainEqual(["IMPORT_PUBLISHER", publisher]);
+    expect(done).toContainEqual(["EXPORT_PUBLISHER", publisher]);
+  });
+
+  it("is not imported where something is already, nor under another name", async () => {
+    expect(await imported(there, zip)).toMatchObject({ ok: false, problems: [{ code: "PUBLISHER_NOT_EMPTY" }] });
+  });
+
+  it("is exported with READ_DRAFTS, with webhooks only where ADMIN may read them, and imported by the operator alone", async () => {
+    const of = (owner: string | null, ...scopes: ("READ_DRAFTS" | "ADMIN" | "WRITE" | "PUBLISH")[]) => ({
+      ...program,
+      actor: { kind: "TOKEN" as const, token: "abcd1234", publisher: owner, scopes },
+    });
+    for (const caller of [of("other", "READ_DRAFTS"), of(publisher, "ADMIN", "WRITE", "PUBLISH")])
+      await expect(exported(here, caller)).rejects.toMatchObject({ name: "NotAllowed" });
+    for (const caller of [of(publisher, "ADMIN", "WRITE", "PUBLISH"), of(null, "WRITE")])
+      await expect(imported(there, zip, false, caller)).rejects.toMatchObject({ name: "NotAllowed" });
+  });
+});
