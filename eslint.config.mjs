@@ -66,6 +66,14 @@ export default tseslint.config(
     },
   },
   {
+    // Scripts of pages run on the reader's device: its clock is the one to go by, and its console the one place to say what went amiss.
+    files: ["src/browser/**/*.ts"],
+    rules: {
+      "no-console": ["error", { allow: ["info"] }],
+      "no-restricted-syntax": ["error", { selector: "ExportDefaultDeclaration", message: "Named exports only." }],
+    },
+  },
+  {
     files: ["src/domain/**/*.ts"],
     rules: {
       "no-restricted-imports": [

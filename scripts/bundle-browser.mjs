@@ -13,10 +13,14 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)));
 export async function bundleBrowser(folder) {
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
-  // The element keeps its address, because other people's pages name it.
+  // The element keeps its address, because other people's pages name it; so does the worker, whose place says what it may answer for.
   await Promise.all([
-    bundle(folder, { page: "src/browser/page.css", ticks: "src/browser/ticks.ts" }, "[name]-[hash]"),
-    bundle(folder, { embed: "src/browser/embed.ts" }, "[name]"),
+    bundle(
+      folder,
+      { page: "src/browser/page.css", ticks: "src/browser/ticks.ts", cook: "src/browser/cook.ts" },
+      "[name]-[hash]",
+    ),
+    bundle(folder, { embed: "src/browser/embed.ts", offline: "src/browser/offline.ts" }, "[name]"),
   ]);
 }
 

@@ -1,13 +1,16 @@
 import { boundedJson } from "../http/bounded-json.js";
 import { tagged, untagged, type EncodedResponse } from "./cached-response.js";
 
-/** Nothing but our own style sheet and, where a page keeps ticks, our own script. */
-const policy = (scripts: boolean): string =>
+/** OFFLINE: the page loads our own script, which keeps it for when there is no network. */
+export type PageScripts = "NONE" | "OFFLINE";
+
+/** Nothing but our own style sheet and, where a page keeps something on the device, our own script. */
+const policy = (scripts: PageScripts): string =>
   [
     "default-src 'none'",
     "style-src 'self'",
     "img-src 'self'",
-    ...(scripts ? ["script-src 'self'"] : []),
+    ...(scripts === "OFFLINE" ? ["script-src 'self'", "worker-src 'self'"] : []),
     "form-action 'self'",
     "base-uri 'none'",
     "frame-ancestors 'none'",
@@ -22,16 +25,27 @@ const headers = {
 export interface Page {
   readonly html: string;
   readonly status?: number;
-  /** It loads the script that keeps ticks. */
-  readonly scripts?: boolean;
+  /** Left out: it loads none. */
+  readonly scripts?: PageScripts;
 }
 
 /** A page of a route that is marked as one. */
-export function pageAnswer({ html, status = 200, scripts = false }: Page): EncodedResponse {
+export function pageAnswer({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse {
   return written(html, status, {
     ...headers,
     "content-security-policy": policy(scripts),
     "content-type": "text/html; charset=utf-8",
+  });
+}
+
+/** A page that tells of somebody's diets: nobody on its way keeps or lists it. */
+export function privateAnswer({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse {
+  return untagged(html, status, {
+    "cache-control": "no-store",
+    vary: "Accept-Language",
+    "content-security-policy": policy(scripts),
+    "content-type": "text/html; charset=utf-8",
+    "x-robots-tag": "noindex",
   });
 }
 

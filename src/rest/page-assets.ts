@@ -8,6 +8,9 @@ export interface PageAssets {
   /** Addresses; null where the file was not built. */
   readonly style: string | null;
   readonly ticks: string | null;
+  readonly cook: string | null;
+  /** The script that answers for pages when there is no network; null where it was not built. */
+  readonly offline: string | null;
   send(name: string, reply: FastifyReply): FastifyReply | void;
   /** The element for other people's pages. Its address stays, so it is kept for a day and asked for again then. */
   sendEmbed(request: FastifyRequest, reply: FastifyReply): FastifyReply | void;
@@ -46,6 +49,8 @@ export function openPageAssets(folder: string): PageAssets {
   return {
     style: addressOf("page", ".css"),
     ticks: addressOf("ticks", ".js"),
+    cook: addressOf("cook", ".js"),
+    offline: names.includes("offline.js") ? readFileSync(join(folder, "offline.js"), "utf8") : null,
     send: (name, reply) =>
       names.includes(name)
         ? reply

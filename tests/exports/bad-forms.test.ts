@@ -54,7 +54,7 @@ const addresses = {
   list: "https://plans.example/list",
   calendar: "https://plans.example/plan.ics",
 };
-const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null };
+const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null, cook: null };
 
 const household = {
   region: "XA",
@@ -109,13 +109,15 @@ function everyWayOut(answer: PlanAnswer): Readonly<Record<string, readonly strin
     problems: [],
     links,
   });
-  const listed = { bundle, publisher: publication.publisher, servings, address: addresses.plan };
+  const listed = { bundle, publisher: publication.publisher, servings, form: blankForm };
   return {
     markdown: planMarkdown(answer, addresses, null).split("\n"),
     terminal: plainText(answer).split("\n"),
     mail: htmlLines(mailHtml(answer, addresses, null)),
     page: htmlLines(page.replace(labelFigures, "")),
-    "list page": htmlLines(listPage({ plans: [listed], list, reader, links, address: addresses.list })),
+    "list page": htmlLines(
+      listPage({ plans: [listed], list, reader, household: answer.household, labels: new Set(), links, others: "" }),
+    ),
     "schema.org": schemaOrgText(answer, addresses)
       .split("\n")
       .filter((line) => !/"(?:servingSize|\w+Content)":/.test(line)),

@@ -90,7 +90,7 @@ describe("whatever a writer says beside how things are made", () => {
       fc.property(attacks, (text) => {
         const answer = answerOf(said(bundle, text), 4, { region: "XA", currency: "XTS" });
         const { publication } = answer;
-        const links = { origin: "https://plans.example", style: null, ticks: null };
+        const links = { origin: "https://plans.example", style: null, ticks: null, cook: null };
         const page = planPage({
           ...{ publication, bundle: answer.scaled.bundle, form: blankForm, links },
           ...{ diets: shippedRules.allergens.diets, answer, problems: [] },

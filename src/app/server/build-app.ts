@@ -7,9 +7,9 @@ import { registerGraphql } from "../../graphql/server/graphql-route.js";
 import { openGraphqlServer } from "../../graphql/server/graphql-server.js";
 import { splitSuffix } from "../../rest/format.js";
 import { registerRest } from "../../rest/register-rest.js";
-import { notFound } from "../../rest/refusal.js";
-import { sendFailure, sendRefusal } from "../../rest/send-problem.js";
+import { sendFailure } from "../../rest/send-problem.js";
 import { openPageAssets } from "../../rest/page-assets.js";
+import { answerMissing } from "../../rest/page-errors.js";
 import { registerPages } from "../../rest/routes/pages.js";
 import type { Deps } from "../../services/deps.js";
 import { openRateLimit, type RateLimitSettings } from "../../services/access/rate-limit.js";
@@ -131,9 +131,8 @@ export async function buildApp({
   readActor(app, deps, limit);
   limitRate(app, limit);
   app.setErrorHandler(sendFailure);
-  app.setNotFoundHandler((request, reply) =>
-    sendRefusal(notFound("There is nothing at this address."), request, reply),
-  );
+  const assets = openPageAssets(browserFolder);
+  app.setNotFoundHandler(answerMissing(assets));
   registerHealth(app, readiness);
   registerSchemas(app);
   const { queryTime } = graphql;
@@ -141,7 +140,7 @@ export async function buildApp({
   const server = await openGraphqlServer(graphql, log);
   app.addHook("onClose", () => server.stop());
   registerGraphql(app, { deps, server, explorer: openExplorer(explorerFolder) });
-  registerPages(app, { deps, queryTime, assets: openPageAssets(browserFolder) });
+  registerPages(app, { deps, queryTime, assets });
   await app.ready();
   return app;
 }

@@ -11,7 +11,7 @@ import { sourceText } from "../words/source-text.js";
 import { writingDirection } from "../words/writing-direction.js";
 import type { PlanCard } from "./card-shape.js";
 import { groupTerms } from "./parts/contents-part.js";
-import { dayName } from "./plan-view.js";
+import { mealDay } from "./parts/meals-part.js";
 import { aislesOf, shelfLine } from "./parts/shopping-part.js";
 
 function imageOf(image: Image | undefined, publisher: string, page: string): PlanCard["image"] {
@@ -48,7 +48,7 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
     meals: scaled.meals
       .toSorted((a, b) => a.meal.day - b.meal.day)
       .map(({ meal }) => ({
-        day: dayName(meal.day, answer),
+        day: mealDay({ meal }, { answer, book }),
         title: meal.title,
         late: late
           .filter(({ tooLateFor }) => tooLateFor.includes(meal.slug))

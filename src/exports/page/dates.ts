@@ -1,45 +1,57 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../../domain/model/household.js";
+import { memoizeLatest } from "../../domain/memoize.js";
+import { intlTag } from "../../domain/quantity/intl-tag.js";
+import { readerLocale } from "../../domain/quantity/reader-locale.js";
+import { longDayText, momentText, shortDateText, timeText, weekdayText } from "../words/clock-text.js";
+import type { NameBook } from "../words/name-book.js";
 
-/** In English like the words around them, and spelled here: what a runtime makes of a date changes with its version. */
-const weekdays = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;
-const months = [
-  ...(["January", "February", "March", "April", "May", "June"] as const),
-  ...(["July", "August", "September", "October", "November", "December"] as const),
-] as const;
-
-const monthOf = ({ month }: Temporal.PlainDate): string => months[month - 1] ?? String(month);
-
-/** An ISO date as `Sun 1 Mar`. */
-export function dayText(date: string): string {
-  const day = Temporal.PlainDate.from(date);
-  return `${weekdays[day.dayOfWeek - 1] ?? ""} ${day.day} ${monthOf(day).slice(0, 3)}`;
+/** The reader's own locale where the words are in its language; else one in which dates fit the words. */
+export function dateLocale({ reader, words }: Pick<NameBook, "reader" | "words">): string {
+  if (readerLocale(reader.locale).tag.language === words.language) return reader.locale;
+  return words.language === "en" ? "en-GB" : words.language;
 }
+
+/** An ISO date as `Sun, 1 Mar`. */
+export const dayText = (date: string, book: Pick<NameBook, "reader" | "words">): string =>
+  shortDateText(date, dateLocale(book));
+
+/** An ISO date as `Sunday`. */
+export const weekday = (date: string, book: Pick<NameBook, "reader" | "words">): string =>
+  weekdayText(date, dateLocale(book));
 
 /** `1 March 2026`, of the day in UTC. */
-export function longDate(at: Date): string {
-  const day = Temporal.PlainDate.from(at.toISOString().slice(0, 10));
-  return `${day.day} ${monthOf(day)} ${day.year}`;
-}
+export const longDate = (at: Date, locale = "en-GB"): string => longDayText(at.toISOString().slice(0, 10), locale);
 
 const localTime = (instant: string, zone: string): Temporal.ZonedDateTime =>
   Temporal.Instant.from(instant).toZonedDateTimeISO(zone);
 
-/** An instant as `Sun 1 Mar, 18:05` on the clock of a zone. */
-export function momentText(instant: string, zone: string): string {
-  const local = localTime(instant, zone);
-  return `${dayText(local.toPlainDate().toString())}, ${clockOf(local)}`;
+/** An instant as `Sun, 1 Mar, 18:05` on the clock of a zone. */
+export const whenText = (instant: string, zone: string, book: Pick<NameBook, "reader" | "words">): string =>
+  momentText(instant, zone, dateLocale(book));
+
+/** Minutes from the start of the work as the clock on the wall shows them; null where no start is known. */
+export function wallClock(
+  minute: number,
+  session: Household["session"],
+  book: Pick<NameBook, "reader" | "words">,
+): string | null {
+  if (session === null) return null;
+  const at = localTime(session.start, session.zone).add({ seconds: Math.round(minute * 60) });
+  return timeText(at.toInstant().toString(), session.zone, dateLocale(book));
 }
 
-const clockOf = (local: Temporal.ZonedDateTime): string => local.toPlainTime().toString().slice(0, 5);
-
-/** Minutes from the start of the session as the clock on the wall shows them; `0:45` where no start is known. */
+/** Minutes from the start as they stand along a chart: those of the wall, `0:45` where no start is known. */
 export function clockText(minute: number, session: Household["session"]): string {
   if (session === null) {
     const whole = Math.round(Math.abs(minute));
     return `${minute < 0 ? "−" : ""}${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
   }
-  return clockOf(localTime(session.start, session.zone).add({ seconds: Math.round(minute * 60) }));
+  return localTime(session.start, session.zone)
+    .add({ seconds: Math.round(minute * 60) })
+    .toPlainTime()
+    .toString()
+    .slice(0, 5);
 }
 
 /** Minutes of the hour on the wall clock at the start; 0 where no start is known. */
@@ -49,3 +61,14 @@ export const startMinuteOfHour = (session: Household["session"]): number =>
 /** The local date so many days after the session; null where no start is known. */
 export const dateOfDay = (day: number, session: Household["session"]): string | null =>
   session === null ? null : localTime(session.start, session.zone).toPlainDate().add({ days: day }).toString();
+
+const formatsOf = memoizeLatest(
+  "list-formats",
+  50,
+  String,
+  (locale: string) => new Intl.ListFormat(intlTag(locale), { type: "conjunction" }),
+);
+
+/** "barley, kale and seeds" */
+export const listed = (texts: readonly string[], book: Pick<NameBook, "reader" | "words">): string =>
+  formatsOf(dateLocale(book)).format(texts);

@@ -1,20 +1,27 @@
-import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
+import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
+import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
+import { moneyText } from "../words/money-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
-import { warningTexts } from "./parts/care-part.js";
+import { sharedQuery, wayTo } from "./ask.js";
+import { dietName } from "./diet-name.js";
+import type { PlanForm } from "./form/plan-form.js";
 import { attributes, markup, type Content } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
-import type { PageLinks } from "./page-links.js";
-import { aislesOf, costMarkup, shelfLine } from "./parts/shopping-part.js";
+import { listPath, planPath, type PageLinks } from "./page-links.js";
+import { warningTexts } from "./parts/care-part.js";
+import { costMarkup } from "./parts/cost-part.js";
+import { aislesOf, shelfLine } from "./parts/shopping-part.js";
+import { folded } from "./plan-view.js";
 
 /** A plan on a list, and for how many it was worked out. */
 export interface ListedPlan {
   readonly bundle: PlanBundle;
   readonly publisher: { readonly slug: string; readonly name: string };
   readonly servings: number;
-  /** Back to its own page, as it was asked. */
-  readonly address: string;
+  /** What its own page is asked. */
+  readonly form: PlanForm;
 }
 
 interface ListPageInput {
@@ -22,15 +29,17 @@ interface ListPageInput {
   readonly plans: readonly [ListedPlan, ...ListedPlan[]];
   readonly list: ShoppingList;
   readonly reader: Reader;
+  readonly household: Pick<Household, "diets">;
+  /** Foods whose labels are to be read for allergens. */
+  readonly labels: ReadonlySet<string>;
   readonly links: PageLinks;
-  /** Of this list, as it was asked. */
-  readonly address: string;
+  /** The other plans of this list, as they stand in its address. */
+  readonly others: string;
 }
 
-const people = (servings: number): string => (servings === 1 ? "for 1" : `for ${servings}`);
-
 /** One list for all the plans, to tick in the shop and to print on paper. Ticks need no script; a script remembers them. */
-export function listPage({ plans, list, reader, links, address }: ListPageInput): string {
+export function listPage(input: ListPageInput): string {
+  const { plans, list, reader, links, household, others } = input;
   const [first] = plans;
   const several = plans.length > 1;
   const books = plans.map(({ bundle }) => nameBook(bundle, reader));
@@ -38,46 +47,65 @@ export function listPage({ plans, list, reader, links, address }: ListPageInput)
     books.map(of).find((text) => text !== slug) ?? slug;
   const name = (slug: string): string => known(slug, (book) => book.thing(slug));
   const book = nameBook(first.bundle, reader);
-  const warnings = warningTexts(
-    list.warnings,
-    {
-      thing: name,
-      meal: (slug) => known(slug, (each) => each.meal(slug)),
-    },
-    book.words,
-  );
+  const words = book.words.page;
+  const names = { thing: name, meal: (slug: string) => known(slug, (each) => each.meal(slug)) };
+  const warnings = warningTexts(list.warnings, names, book.words);
+  const { atTill } = list.cost;
+  const path = planPath({ publisher: first.publisher.slug, slug: first.bundle.plan.slug }, links);
+  const query = sharedQuery(first.form);
+  const facts = [
+    ...(atTill === null ? [] : [moneyText(atTill)]),
+    ...(several ? [] : [words.people({ count: first.servings })]),
+    ...household.diets.map((diet) => dietName(diet, book)),
+  ];
   return pageFrame({
-    title: `To buy: ${plans.map(({ bundle }) => bundle.plan.title).join("; ")} · ${first.publisher.name}`,
+    title: `${words.listTitle({ plans: plans.map(({ bundle }) => bundle.plan.title).join("; ") })} · ${first.publisher.name}`,
+    language: book.words.language,
+    words,
     links,
-    canonical: links.origin + address,
-    trail: [{ path: first.address, text: first.bundle.plan.title }],
+    canonical: `${links.origin}${listPath({ publisher: first.publisher.slug, slug: first.bundle.plan.slug })}${query}${others === "" ? "" : `${query === "" ? "?" : "&"}${others}`}`,
+    trail: [{ path: path + query, text: first.bundle.plan.title }],
     kind: "list",
-    ticks: true,
-    main: markup`<header class="front"><h1>To buy</h1>
+    script: "ticks",
+    main: markup`<header class="front"><h1>${words.shoppingList}</h1>
 <ul class="for">${plans.map(
       (each) =>
-        markup`<li><a href="${each.address}"><bdi>${each.bundle.plan.title}</bdi></a> <b>${people(each.servings)}</b></li>`,
+        markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
     )}</ul></header>
-<form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-list": address })}>
+<form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-plans": plansKey(plans), "data-count": words.gotOf({ got: "{got}", all: "{all}" }) })}>
+<p class="count"><b id="count">${words.things({ count: list.lines.length })}</b> <span class="total">${facts.join(" · ")}</span></p>
 <div class="aisles">${aislesOf(list.lines, book.words).map(
-      ({ title, lines, covered }) => markup`<fieldset class="aisle"><legend>${title}</legend>
-<ul>${lines.map((line) => tickMarkup(line, book, several, covered))}</ul></fieldset>`,
+      ({ title, lines, kind }) => markup`<fieldset class="aisle"><legend>${title}</legend>
+<ul>${lines.map((line) => tickMarkup(line, book, input, kind === "COVERED"))}</ul></fieldset>`,
     )}</div>
-<p class="onward"><button type="reset">Take all ticks away</button></p></form>
-<section class="sum" aria-labelledby="cost-title"><h2 id="cost-title">What it costs</h2>${costMarkup(
-      list.cost,
-      (slugs) => slugs.map(name).join(", "),
-      !several,
+<details class="basket" id="basket" hidden><summary>${words.inTheBasket} <b id="basket-count"></b></summary><ul></ul></details>
+<p class="onward clear"><button type="reset">${words.clearTicks}</button> <button type="button" id="undo" hidden>${words.undo}</button></p></form>
+<section class="sum">${folded(
+      words.cost,
+      costMarkup(
+        list.cost,
+        (slugs) => slugs.map(name).join(", "),
+        several ? null : first.bundle.plan.meals.length,
+        words,
+      ),
     )}</section>
 ${
   warnings.length > 0 &&
-  markup`<section class="mind" aria-labelledby="notes-title"><h2 id="notes-title">Worth knowing</h2><ul class="notes">${warnings.map((text) => markup`<li>${text}</li>`)}</ul></section>`
-}`,
+  markup`<section class="mind">${folded(words.worthKnowing, markup`<ul class="notes">${warnings.map((text) => markup`<li>${text}</li>`)}</ul>`)}</section>`
+}
+<p class="quiet kept">${words.ticksKept} ${words.offline}</p>`,
   });
 }
 
-function tickMarkup(line: ShoppingLine, book: NameBook, several: boolean, covered: boolean): Content {
-  const { food, take, price, notes } = shelfLine(line, book, several);
+/** Ticks belong to these plans, for however many they are. */
+const plansKey = (plans: readonly ListedPlan[]): string =>
+  plans
+    .map(({ bundle: { plan } }) => `${plan.publisher}/${plan.slug}`)
+    .toSorted()
+    .join(" ");
+
+function tickMarkup(line: ShoppingLine, book: NameBook, { plans, labels }: ListPageInput, covered: boolean): Content {
+  const { food, take, price, notes } = shelfLine(line, book, plans.length > 1);
   return markup`<li><label><input type="checkbox"${attributes({ name: "got", value: line.food.slug, checked: covered })}>
-<span class="thing"><b>${food}</b>${take !== null && ` ${take}`}${price !== null && markup` <span class="price">${price}</span>`}${notes.length > 0 && markup`<span class="quiet"> ${notes.join("; ")}</span>`}</span></label></li>`;
+<span class="thing"><b>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
 }

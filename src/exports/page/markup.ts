@@ -38,6 +38,16 @@ export const attributes = (given: Readonly<Record<string, string | number | bool
       .join(""),
   );
 
+/**
+ * JSON for programs inside a page. A browser runs no script of this type.
+ *
+ * @param json in which nothing can end the element: `<` is written as an escape
+ */
+export function jsonData(json: string): Html {
+  if (json.includes("<")) throw new Error("JSON inside a page holds a `<`");
+  return new Html(`<script type="application/ld+json">${json.replace(/\n */g, "")}</script>\n`);
+}
+
 /** Contents with something between them. */
 export const between = (contents: readonly Content[], separator: Content): Content =>
   contents.map((content, at) => (at === 0 ? content : [separator, content]));

@@ -1,3 +1,4 @@
+import { wordsFor } from "../words/words-for.js";
 import { markup } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import type { PageLinks } from "./page-links.js";
@@ -7,13 +8,19 @@ export const noticePage = (
   title: string,
   text: string,
   links: PageLinks,
-  onward = { path: "/", text: "To the plans that are published here" },
-): string =>
-  pageFrame({
+  onward: { readonly path: string; readonly text: string } | null = null,
+  locale = "en",
+): string => {
+  const { language, page: words } = wordsFor(locale);
+  const { path, text: where } = onward ?? { path: "/", text: words.toThePlans };
+  return pageFrame({
     title: `${title} · Prepwright`,
+    language,
+    words,
     links,
     canonical: null,
     trail: [],
     kind: "notice",
-    main: markup`<h1>${title}</h1><p class="summary">${text}</p><p class="onward"><a href="${onward.path}">${onward.text}</a></p>`,
+    main: markup`<h1>${title}</h1><p class="summary">${text}</p><p class="onward"><a href="${path}">${where}</a></p>`,
   });
+};

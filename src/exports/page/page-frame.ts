@@ -1,3 +1,4 @@
+import type { PageWords } from "../words/words.js";
 import { markup, type Content } from "./markup.js";
 import type { PageLinks } from "./page-links.js";
 import { previewPart } from "./parts/preview-part.js";
@@ -5,36 +6,48 @@ import { previewPart } from "./parts/preview-part.js";
 interface Frame {
   /** Of the window: the thing first, then whose it is. */
   readonly title: string;
+  /** BCP 47, of the fixed words. */
+  readonly language: string;
+  readonly words: PageWords;
   readonly links: PageLinks;
   /** The moving address of the page; null: it is not worth finding again. */
   readonly canonical: string | null;
+  /** For those who list pages; null: there is nothing to say. */
+  readonly description?: string | null;
   /** A path back up, from the top. */
   readonly trail: readonly { readonly path: string; readonly text: string }[];
   /** Names the kind of page for its style. */
-  readonly kind: "start" | "publisher" | "plan" | "list" | "notice";
+  readonly kind: "start" | "publisher" | "plan" | "list" | "notice" | "cook" | "fridge" | "labels" | "privacy";
   readonly main: Content;
-  /** Also load the script that keeps ticks. */
-  readonly ticks?: boolean;
+  /** More for the head. */
+  readonly head?: Content;
+  /** Also load the script of this kind of page. */
+  readonly script?: "ticks" | "cook";
 }
 
 /** A whole document around the main part of a page. */
-export function pageFrame({ title, links, canonical, trail, kind, main, ticks = false }: Frame): string {
+export function pageFrame(frame: Frame): string {
+  const { title, language, words, links, canonical, trail, kind, main, script, head = null } = frame;
+  const description = frame.description ?? null;
+  const source = script === undefined ? null : links[script];
   return markup`<!doctype html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${title}</title>
+${description !== null && markup`<meta name="description" content="${description}">`}
 <link rel="icon" href="/favicon.svg" type="image/svg+xml">
 ${canonical === null || links.preview !== undefined ? markup`<meta name="robots" content="noindex">` : markup`<link rel="canonical" href="${canonical}">`}
 ${links.style !== null && markup`<link rel="stylesheet" href="${links.style}">`}
-${ticks && links.ticks !== null && markup`<script src="${links.ticks}" defer></script>`}
+${source !== null && markup`<script src="${source}" defer></script>`}
+${head}
 </head>
 <body class="${kind}">
-<a class="skip" href="#main">To the page itself</a>
+<a class="skip" href="#main">${words.toMain}</a>
 <header class="masthead">
-<nav aria-label="Where you are"><a class="mark" href="/">Prepwright</a>${trail.map(
+<nav aria-label="${words.whereYouAre}"><a class="mark" href="/">Prepwright</a>${trail.map(
     ({ path, text }) => markup`<span class="string" aria-hidden="true"></span><a href="${path}"><bdi>${text}</bdi></a>`,
   )}</nav>
 </header>
@@ -43,8 +56,8 @@ ${links.preview !== undefined && previewPart(links.preview.notice)}
 ${main}
 </main>
 <footer class="foot">
-<p>Worked out by Prepwright from what the writer wrote. Keeping times and allergens are information with their sources, never
-a promise: your local food-safety code, the labels on your packs and licensed practice come first.</p>
+<p>${words.footer}</p>
+<p><a href="/privacy">${words.privacy}</a></p>
 </footer>
 </body>
 </html>

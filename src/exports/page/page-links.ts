@@ -1,3 +1,4 @@
+import { markup, type Content } from "./markup.js";
 import { formQuery, type PlanForm } from "./form/plan-form.js";
 import type { PreviewNotice } from "./parts/preview-part.js";
 
@@ -5,9 +6,10 @@ import type { PreviewNotice } from "./parts/preview-part.js";
 export interface PageLinks {
   /** Without a slash at the end: `https://plans.example`. */
   readonly origin: string;
-  /** The style sheet, and the script that keeps ticks; null where they were not built. */
+  /** The style sheet, the script that keeps ticks and that of the kitchen view; null where they were not built. */
   readonly style: string | null;
   readonly ticks: string | null;
+  readonly cook: string | null;
   /** The page shows a draft, whose own pages stand at `path` instead; left out: it shows what is published. */
   readonly preview?: Named & { readonly path: string; readonly notice: PreviewNotice };
 }
@@ -29,6 +31,15 @@ export function planPath({ publisher, slug }: Named, links?: PageLinks): string 
 
 export const listPath = (plan: Named, links?: PageLinks): string => `${planPath(plan, links)}/list`;
 
+/** Step by step, for the kitchen. */
+export const cookPath = (plan: Named, links?: PageLinks): string => `${planPath(plan, links)}/cook`;
+
+/** How long everything keeps, to print. */
+export const fridgePath = (plan: Named, links?: PageLinks): string => `${planPath(plan, links)}/fridge-door`;
+
+/** Labels for boxes, to print. */
+export const labelsPath = (plan: Named, links?: PageLinks): string => `${planPath(plan, links)}/labels`;
+
 /** The revision that was shown, for ever, and what was asked of it. */
 export const revisionPath = (plan: Named, revision: number, form: PlanForm): string =>
   planPath(plan) + formQuery({ ...form, revision: String(revision) });
@@ -43,3 +54,19 @@ export const otherFormPath = (
   const plan = `/v1/plans/${encodeURIComponent(publisher)}/${encodeURIComponent(slug)}`;
   return `${plan}${part === null ? "" : `/${part}`}.${form}${formQuery(asked)}`;
 };
+
+/** Where a publisher can be followed, for the head of a page. */
+export const feedLinks = (
+  { slug, name }: { readonly slug: string; readonly name: string },
+  { origin }: Pick<PageLinks, "origin">,
+): Content =>
+  (
+    [
+      ["application/atom+xml", "atom"],
+      ["application/feed+json", "json"],
+    ] as const
+  ).map(
+    ([type, ending]) =>
+      markup`<link rel="alternate" type="${type}" title="${name}" href="${origin}/v1/publishers/${encodeURIComponent(slug)}/feed.${ending}">
+`,
+  );

@@ -3,57 +3,59 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import type { PlanAnswer, Publication } from "../../domain/plan/plan-answer.js";
 import type { Problem } from "../../domain/problem.js";
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
-import { minutesText } from "../words/minutes-text.js";
-import { moneyText } from "../words/money-text.js";
-import { regionLine } from "../sentences/region-line.js";
-import type { Words } from "../words/words.js";
-import { nameBook } from "../words/name-book.js";
+import { nameBook, type NameBook } from "../words/name-book.js";
 import { writersShow } from "../words/shown-amount.js";
+import type { Addresses } from "../addresses.js";
+import { schemaOrgTextInSlices } from "../schema-org/schema-org.js";
+import { isPrivate, sharedQuery, wayTo } from "./ask.js";
+import { openGraph } from "./open-graph.js";
 import { cautionsPart, warningsPart } from "./parts/care-part.js";
 import { componentsPartInSlices } from "./parts/components-part.js";
-import { allergensPart, dietsPart } from "./parts/contents-part.js";
-import { longDate } from "./dates.js";
+import { contentsPart } from "./parts/contents-part.js";
+import { costPart } from "./parts/cost-part.js";
+import { dateLocale, longDate } from "./dates.js";
 import { editionPart } from "./parts/edition-part.js";
 import { formChoices } from "./form/form-choices.js";
 import { formFaults } from "./form/form-faults.js";
-import { householdForm } from "./form/household-form.js";
-import { between, markup, type Content } from "./markup.js";
+import { between, jsonData, markup, type Content } from "./markup.js";
 import { mealsPartInSlices } from "./parts/meals-part.js";
+import { picturePart } from "./parts/picture-part.js";
 import { nutritionPart } from "./parts/nutrition-part.js";
 import { pageFrame } from "./page-frame.js";
-import { listPath, planPath, publisherPath, type PageLinks } from "./page-links.js";
+import {
+  cookPath,
+  feedLinks,
+  fridgePath,
+  labelsPath,
+  listPath,
+  otherFormPath,
+  planPath,
+  publisherPath,
+  revisionPath,
+  type PageLinks,
+} from "./page-links.js";
 import { formQuery, type PlanForm } from "./form/plan-form.js";
-import { picturePart } from "./parts/picture-part.js";
+import { folded, type PlanView } from "./plan-view.js";
 import { sessionPart } from "./parts/session-part.js";
-import { costPart, shoppingPart } from "./parts/shopping-part.js";
-import { equipmentMarkup, introductionMarkup, writersPart } from "./parts/words-part.js";
+import { statePart } from "./parts/state-part.js";
 import { storagePart } from "./parts/storage-part.js";
+import { verdictPart } from "./parts/verdict-part.js";
+import { equipmentMarkup, introductionMarkup, writersPart } from "./parts/words-part.js";
+import { waysPart, type RouteDifferences } from "./parts/ways-part.js";
 
 interface PlanPageInput {
   readonly publication: Publication;
   readonly bundle: PlanBundle;
   readonly form: PlanForm;
   /** Of the rules in use. */
-  readonly diets: readonly Pick<DietRule, "code" | "name">[];
+  readonly diets: readonly Pick<DietRule, "code">[];
   /** null: it could not be worked out, because of the problems. */
   readonly answer: PlanAnswer | null;
   readonly problems: readonly Problem[];
   readonly links: PageLinks;
+  /** What other routes would change; left out: nobody weighed them. */
+  readonly differences?: RouteDifferences;
 }
-
-const parts = [
-  ["eaten", "Eaten"],
-  ["made", "Made ahead"],
-  ["bought", "Bought"],
-  ["session", "The session"],
-  ["keeps", "How long it keeps"],
-  ["allergens", "Allergens"],
-  ["diets", "Diets"],
-  ["figures", "In figures"],
-  ["cost", "Cost"],
-  ["care", "Take care"],
-  ["edition", "This edition"],
-] as const;
 
 /** Everything about one plan for one household, as a page; with faults in the form, the form and what to put right. */
 export const planPage = (input: PlanPageInput): string => runToEnd(planPageInSlices(input));
@@ -64,84 +66,106 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
   const { plan } = bundle;
   const named = { publisher: publication.publisher.slug, slug: publication.slug };
   const book = nameBook(bundle, answer?.reader ?? writersShow(plan));
-  const faults = formFaults(input.problems);
-  const formInput = {
-    plan,
-    action: planPath(named, links),
-    form,
-    choices: formChoices(bundle, input.diets, book),
-    faults,
-  };
-  const worked = answer === null ? null : yield* body(answer, input, listPath(named, links) + formQuery(form));
+  const words = book.words.page;
+  const faults = formFaults(input.problems, book.words);
+  const action = planPath(named, links);
+  const asked = { plan, action, form, choices: formChoices(bundle, input.diets, book), faults, book };
+  const ways = (): Content => [
+    wayTo({ path: listPath(named, links), form, text: words.toList, kind: "go" }),
+    wayTo({ path: cookPath(named, links), form, text: words.toKitchen, kind: "go" }),
+  ];
+  const parts = answer === null ? null : yield* body({ answer, book });
   yield;
+  const shared = links.origin + action + sharedQuery(form);
+  const head = [
+    feedLinks(publication.publisher, links),
+    openGraph({
+      title: plan.title,
+      description: plan.summary,
+      address: shared,
+      site: publication.publisher.name,
+      locale: plan.locale,
+    }),
+    // Structured data is of the plan as anybody may find it: not of somebody's diets.
+    answer !== null && !isPrivate(form) && jsonData(yield* schemaOrgTextInSlices(answer, addresses(form))),
+  ];
   return pageFrame({
-    title: `${faults.size > 0 ? "Please look again: " : ""}${plan.title} · ${publication.publisher.name}`,
+    title: `${faults.size > 0 ? `${words.lookAgain}: ` : ""}${plan.title} · ${publication.publisher.name}`,
+    language: book.words.language,
     links,
-    canonical: faults.size > 0 ? null : links.origin + planPath(named) + formQuery(form),
+    canonical: faults.size > 0 || isPrivate(form) ? null : shared,
+    head: faults.size > 0 || links.preview !== undefined ? null : head,
+    description: plan.summary,
     trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
     kind: "plan",
+    words,
     main: markup`<header class="front">
 <h1>${plan.title}</h1>
 ${plan.summary !== null && markup`<p class="summary">${plan.summary}</p>`}
 ${picturePart({ image: plan.image, publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
-${introductionMarkup(plan)}
-${publication.withdrawnAt !== null && markup`<p class="flag">The writer withdrew this revision on ${longDate(publication.withdrawnAt)}.${publication.withdrawnBecause !== null && ` The reason given: ${publication.withdrawnBecause}`} It is kept so that old letters still lead somewhere; do not begin with it.</p>`}
-${answer !== null && regionFlag(answer, book.words)}
-${answer !== null && glance(answer)}
+${publication.withdrawnAt !== null && withdrawnFlag(publication, publication.withdrawnAt, book)}
+${statePart(asked, answer)}
+${answer !== null && verdictPart({ answer, book })}
+${answer !== null && markup`<div class="ways">${ways()}</div>`}
+${plan.introduction !== undefined && folded(words.aboutThisPlan, introductionMarkup(plan))}
 </header>
-<aside class="side">
-${faults.size > 0 && markup`<p class="fault" role="alert">Nothing was worked out yet. Put right what is marked below, and ask again; nothing you typed is lost.</p>`}
-${householdForm(formInput)}
-${answer !== null && markup`<nav class="contents" aria-label="On this page"><ul>${parts.map(([id, text]) => markup`<li><a href="#${id}">${text}</a></li>`)}</ul></nav>`}
-</aside>
-${worked}`,
+${parts}
+${answer !== null && markup`<div class="rail"><nav class="bar" aria-label="${words.shortcuts}">${ways()}</nav></div>`}`,
   });
 
-  function* body(computed: PlanAnswer, { links: where }: PlanPageInput, listAddress: string): InSlices<Content> {
-    const view = { answer: computed, book };
+  function addresses(asked: PlanForm): Addresses {
+    const revision = links.origin + revisionPath(named, publication.revision, asked);
+    return {
+      plan: links.origin + action + formQuery(asked),
+      revision,
+      publisher: links.origin + publisherPath(named.publisher),
+      list: links.origin + listPath(named) + formQuery(asked),
+      calendar: links.origin + otherFormPath(named, "ics", null, asked),
+    };
+  }
+
+  function* body(view: PlanView): InSlices<Content> {
     const written: Content[] = [
       yield* mealsPartInSlices(view),
       equipmentMarkup(plan, book.words),
-      yield* componentsPartInSlices(view),
+      yield* componentsPartInSlices(view, (made) => waysPart(made, view, action, form, input.differences ?? new Map())),
     ];
+    const toKitchen = markup`<div class="onward">${wayTo({ path: cookPath(named, links), form, text: words.toKitchen })}</div>`;
+    const printed = markup`<div class="onward">${words.toPrint}: ${wayTo({ path: fridgePath(named, links), form, text: words.fridgeDoor })} · ${wayTo({ path: labelsPath(named, links), form, text: words.boxLabels })}</div>`;
     for (const part of [
-      () => shoppingPart(view, listAddress),
-      () => sessionPart(view),
-      () => storagePart(view),
-      () => allergensPart(view),
-      () => dietsPart(view),
+      () => sessionPart(view, toKitchen),
+      () => storagePart(view, printed),
+      () => cautionsPart(view),
+      () => contentsPart(view),
       () => nutritionPart(view),
       () => costPart(view),
-      () => cautionsPart(view),
       () => warningsPart(view),
       () => writersPart(plan, book.words),
-      () => editionPart(publication, plan, form, where),
+      () => editionPart(publication, plan, form, links, book),
     ]) {
       yield;
       written.push(part());
     }
-    return markup`<div class="parts">
+    return markup`<nav class="contents" aria-label="${words.onThisPage}"><ul>${contents(book).map(([id, text]) => markup`<li><a href="#${id}">${text}</a></li>`)}</ul></nav>
+<div class="parts">
 ${between(written, "\n")}
 </div>`;
   }
 }
 
-function regionFlag(answer: PlanAnswer, words: Words): Content {
-  const line = regionLine(answer, words);
-  return line !== null && markup`<p class="flag">${line}</p>`;
-}
+const contents = ({ words: { page: pages } }: NameBook): readonly (readonly [string, string])[] => [
+  ["meals", pages.meals],
+  ["made", pages.cookedAhead],
+  ["session", pages.orderOfWork],
+  ["keeps", pages.storage],
+  ["care", pages.safety],
+  ["allergens", pages.allergens],
+  ["figures", pages.nutrition],
+  ["cost", pages.cost],
+  ["edition", pages.version],
+];
 
-/** The few figures by which one decides. */
-function glance({ scaled, list, session }: PlanAnswer): Content {
-  const days = new Set(scaled.meals.map(({ meal }) => meal.day)).size;
-  const facts: readonly (readonly [string, string | null])[] = [
-    ["For", scaled.servings === 1 ? "1 person" : `${scaled.servings} people`],
-    ["Meals", `${scaled.meals.length} on ${days === 1 ? "1 day" : `${days} days`}`],
-    ["Session", session === null ? null : minutesText(session.totalMinutes)],
-    ["Hands on", session === null ? null : minutesText(session.handsOnMinutes)],
-    ["A serving of all", list.cost.perServing === null ? null : moneyText(list.cost.perServing)],
-  ];
-  return markup`<dl class="glance">${facts.map(
-    ([term, value]) => value !== null && markup`<div><dt>${term}</dt><dd>${value}</dd></div>`,
-  )}</dl>`;
+function withdrawnFlag({ withdrawnBecause }: Publication, at: Date, book: NameBook): Content {
+  const words = book.words.page;
+  return markup`<p class="flag">${words.withdrawn({ when: longDate(at, dateLocale(book)) })}${withdrawnBecause !== null && ` ${words.withdrawnWhy({ reason: withdrawnBecause })}`} ${words.withdrawnKept}</p>`;
 }

@@ -11,12 +11,17 @@ export interface PlanView {
 }
 
 /** A part of the page with its own address. */
-export const part = (id: string, title: string, body: Content, note: Content = null): Content =>
+export const part = (id: string, title: string, body: Content): Content =>
   markup`<section id="${id}" aria-labelledby="${id}-title">
 <h2 id="${id}-title">${title}</h2>
-${note !== null && note !== false && markup`<p class="aside">${note}</p>`}
 ${body}
 </section>`;
+
+/** A part of one line, that unfolds. */
+export const foldedPart = (id: string, title: string, body: Content, beside: Content = null): Content =>
+  markup`<section id="${id}" class="fold"><details><summary><h2>${title}</h2>${beside !== null && beside !== false && markup` <span class="quiet">${beside}</span>`}</summary>
+${body}
+</details></section>`;
 
 /** One line of a recipe: the amount stands out, the rest is quiet. */
 export const lineMarkup = ({ amount, name, rest }: LineParts): Content => [
@@ -26,10 +31,10 @@ export const lineMarkup = ({ amount, name, rest }: LineParts): Content => [
   rest.length > 0 && markup`<span class="quiet">, ${rest.join(", ")}</span>`,
 ];
 
-/** `Day 1` with its date, where one is known. */
-export function dayName(day: number, { household: { session } }: PlanAnswer): string {
+/** A day in the middle of a sentence: `Sun, 1 Mar`, or `3 days after cooking` where no start is known. */
+export function dayInWords(day: number, { household: { session } }: PlanAnswer, book: NameBook): string {
   const date = dateOfDay(day, session);
-  return `Day ${day}${date === null ? "" : `, ${dayText(date)}`}`;
+  return date === null ? book.words.page.dayAfter({ days: day }) : dayText(date, book);
 }
 
 /** Folded away until it is wanted. */
@@ -38,4 +43,8 @@ export const folded = (summary: Content, body: Content): Content =>
 ${body}
 </details>`;
 
-export const sentences = (texts: readonly Content[]): Content => between(texts, " ");
+export const sentences = (texts: readonly Content[]): Content =>
+  between(
+    texts.filter((text) => text !== null && text !== false),
+    " ",
+  );

@@ -1,44 +1,49 @@
 import type { PublisherFacts } from "../../domain/model/publisher.js";
+import { wordsFor } from "../words/words-for.js";
+import type { PageWords } from "../words/words.js";
+import { countryIn, currencyIn, languageIn } from "./country-name.js";
 import { markup, type Content } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
-import { publisherPath, type PageLinks } from "./page-links.js";
+import { feedLinks, publisherPath, type PageLinks } from "./page-links.js";
 import { planListMarkup, type PlanList } from "./parts/plan-list.js";
 
-/** A publisher, what it says of itself, and everything it has in print. */
+/** A publisher, what it says of itself, and everything it has published. */
 export const publisherPage = (
   publisher: { readonly slug: string; readonly name: string } & Partial<PublisherFacts>,
   shelf: PlanList,
   links: PageLinks,
-): string =>
-  pageFrame({
+  locale = "en",
+): string => {
+  const { language, page: words } = wordsFor(locale);
+  return pageFrame({
     title: `${publisher.name} · Prepwright`,
+    language,
+    words,
     links,
     canonical: links.origin + publisherPath(publisher.slug),
+    description: words.plansOf({ publisher: publisher.name }),
+    head: feedLinks(publisher, links),
     trail: [],
     kind: "publisher",
     main: markup`<header class="front"><h1>${publisher.name}</h1>
 ${typeof publisher.description === "string" && markup`<p class="summary">${publisher.description}</p>`}
-<p class="summary">The newest plan comes first. Each is worked out afresh for as many as you feed.</p>
-${factsMarkup(publisher)}</header>
-<section aria-labelledby="in-print"><h2 id="in-print">In print</h2>${planListMarkup(shelf, null)}</section>`,
+<p class="summary">${words.newestFirst}</p>
+${factsMarkup(publisher, words, locale)}</header>
+<section aria-labelledby="plans"><h2 id="plans">${words.plansToCook}</h2>${planListMarkup(shelf, null, words)}</section>`,
   });
+};
 
-const named = (type: "region" | "language" | "currency", code: string): string =>
-  new Intl.DisplayNames("en", { type, fallback: "code" }).of(code) ?? code;
-
-/** The country of a part of one, with its code: there are no names of parts here. */
-function regionName(code: string): string {
-  const [country = code, part] = code.split("-");
-  return part === undefined ? named("region", code) : `${named("region", country)} (${code})`;
-}
-
-function factsMarkup({ region, currency, languages = [], website }: Partial<PublisherFacts>): Content {
+function factsMarkup(
+  { region, currency, languages = [], website }: Partial<PublisherFacts>,
+  words: PageWords,
+  locale: string,
+): Content {
   const facts: readonly (readonly [string, Content])[] = [
-    ["Writes for readers in", region === null || region === undefined ? null : regionName(region)],
-    ["Languages", languages.length === 0 ? null : languages.map((tag) => named("language", tag)).join(", ")],
-    ["Prices in", currency === null || currency === undefined ? null : named("currency", currency)],
+    [words.writesFor, region === null || region === undefined ? null : countryIn(region, locale, "long")],
+    [words.languages, languages.length === 0 ? null : languages.map((tag) => languageIn(tag, locale)).join(", ")],
+    [words.pricesIn, currency === null || currency === undefined ? null : currencyIn(currency, locale)],
     [
-      "On the web",
+      words.onTheWeb,
       website === null || website === undefined
         ? null
         : markup`<a href="${website}" rel="noopener nofollow">${website}</a>`,

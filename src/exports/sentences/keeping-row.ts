@@ -46,7 +46,7 @@ function rangeText({ days, upToDays, counts }: StorageGuidance, book: NameBook):
 }
 
 /** Lengths that run by the hour are told in hours up to three days. */
-function lengthText(days: number, counts: StorageGuidance["counts"], { words }: NameBook): string {
+export function lengthText(days: number, counts: StorageGuidance["counts"], { words }: NameBook): string {
   return counts === "HOURS" && days < 3 ? words.hours({ count: tenths(days * 24) }) : words.days({ count: days });
 }
 

@@ -43,3 +43,20 @@ export const momentText = (instant: string, zone: string, locale: string): strin
   const day = formatOf(locale, zone, { day: "numeric", month: "short" }).format(moment);
   return `${spaced(`${weekday}, ${day}`)}, ${timeText(instant, zone, locale)}`;
 };
+
+/** "Sunday" of an ISO date. */
+export const weekdayText = (date: string, locale: string): string =>
+  spaced(formatOf(locale, "UTC", { weekday: "long" }).format(new Date(`${date}T12:00:00Z`)));
+
+/** "1 March 2026" of an ISO date. */
+export const longDayText = (date: string, locale: string): string =>
+  spaced(
+    formatOf(locale, "UTC", { day: "numeric", month: "long", year: "numeric" }).format(new Date(`${date}T12:00:00Z`)),
+  );
+
+/** "Sun, 1 Mar" of an ISO date. */
+export const shortDateText = (date: string, locale: string): string => {
+  const noon = new Date(`${date}T12:00:00Z`);
+  const weekday = formatOf(locale, "UTC", { weekday: "short" }).format(noon);
+  return spaced(`${weekday}, ${formatOf(locale, "UTC", { day: "numeric", month: "short" }).format(noon)}`);
+};

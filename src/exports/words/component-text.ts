@@ -20,3 +20,8 @@ export function batchesText(batches: number, reader: Reader, { roughly }: Pick<W
   const { text, rounded } = presentInUnit(batches, batches, "batch", noFacts, reader);
   return Math.abs(rounded - batches) <= 0.01 * batches ? text : roughly({ amount: text });
 }
+
+/** "1½" of a recipe made one and a half times. */
+export function timesText(batches: number, reader: Reader): string {
+  return presentInUnit(batches, batches, "piece", noFacts, reader).text;
+}

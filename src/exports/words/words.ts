@@ -8,5 +8,8 @@ export interface Words extends Spoken<typeof english> {
   readonly language: AmountLanguage;
 }
 
+/** Those of the pages alone. */
+export type PageWords = Words["page"];
+
 /** Column names of the shopping list as a table. */
 export type CsvColumn = keyof Words["csv"];

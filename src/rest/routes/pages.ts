@@ -1,38 +1,37 @@
-import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import type { Problem } from "../../domain/problem.js";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { longDate } from "../../exports/page/dates.js";
-import type { Deps, RevisionRef } from "../../services/deps.js";
-import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
-import { AnswerTooLarge } from "../../http/answer-size.js";
-import { callerDisconnected } from "../../http/caller-disconnected.js";
-import { unavailableHeaders, DatabaseUnavailable, logUnavailable } from "../../services/database-unavailable.js";
-import { QuotaExceeded } from "../../services/access/rate-limit.js";
-import { findPublishers } from "../../services/access/find-publishers.js";
-import { householdCost } from "../../services/answers/household-cost.js";
-import { answerKey } from "../../services/cache/cached-answer.js";
-import { listPlans } from "../../services/plans/list-plans.js";
-import { problemText } from "../../exports/sentences/problem-text.js";
-import { mostPortions } from "../../services/answers/check-portion-count.js";
-import { showListPage, type OtherPlan } from "../../services/answers/show-list-page.js";
-import { showPlanCard } from "../../services/answers/show-plan-card.js";
-import { showPlanPage } from "../../services/answers/show-plan-page.js";
-import { noticePage } from "../../exports/page/notice-page.js";
+import type { PageLinks } from "../../exports/page/page-links.js";
 import { publisherPage } from "../../exports/page/publisher-page.js";
 import { startPage } from "../../exports/page/start-page.js";
-import type { PageLinks } from "../../exports/page/page-links.js";
 import type { PlanList } from "../../exports/page/parts/plan-list.js";
+import { problemText } from "../../exports/sentences/problem-text.js";
+import { wordsFor } from "../../exports/words/words-for.js";
+import { amountLanguages, type AmountLanguage } from "../../domain/quantity/reader-locale.js";
+import { preferredLanguage } from "../../http/preferred-language.js";
+import { callerDisconnected } from "../../http/caller-disconnected.js";
+import type { Problem } from "../../domain/problem.js";
+import type { Deps, RevisionRef } from "../../services/deps.js";
+import { findPublishers } from "../../services/access/find-publishers.js";
+import { mostPortions } from "../../services/answers/check-portion-count.js";
+import { answerKey } from "../../services/cache/cached-answer.js";
+import { householdCost } from "../../services/answers/household-cost.js";
+import { showKitchenPage, type KitchenPage } from "../../services/answers/show-kitchen-page.js";
+import { showListPage, type OtherPlan } from "../../services/answers/show-list-page.js";
+import { showPlanCard } from "../../services/answers/show-plan-card.js";
+import { showPlanPage, type AskedForm, type ShownPage } from "../../services/answers/show-plan-page.js";
+import { listPlans } from "../../services/plans/list-plans.js";
+import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
 import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pointsBeyond, pointsOfAnswer, pointsOfPlan } from "../endpoint-cost.js";
-import { TimeLimitExceeded } from "../answer-with-time-limit.js";
-import { jsonAnswer, pageAnswer, type Page } from "../page-answer.js";
+import { readSentForm } from "../form-body.js";
+import { jsonAnswer, pageAnswer, privateAnswer, type Page, type PageScripts } from "../page-answer.js";
+import { linksOf, notice, pageFailure, withoutTrailingSlash } from "../page-errors.js";
 import { cachedResponse, readyResponse, sendResponse, type EncodedResponse } from "../cached-response.js";
-import { registerImageFiles } from "./image-files.js";
 import { readPlanForm } from "../read-plan-form.js";
-import { sendFailure } from "../send-problem.js";
+import { registerImageFiles } from "./image-files.js";
 import { registerPreviewPages } from "./preview-pages.js";
-import { amountLanguages, type AmountLanguage } from "../../domain/quantity/reader-locale.js";
-import { preferredLanguage } from "../../http/preferred-language.js";
+import { registerSiteFiles } from "./site-files.js";
 
 interface PageRouteOptions {
   readonly deps: Deps;
@@ -45,6 +44,8 @@ const forPeople = { config: { points: pointsOfAnswer, reader: "PAGE" } } as cons
 
 /** Plans on one page of a shelf. */
 const shelfSize = 24;
+/** Bytes of a form: names and amounts of a few hundred things. */
+const longestForm = 64 * 1024;
 
 const machines = [
   { path: "/graphql", text: "GraphQL: everything the service knows, with a page to write queries on" },
@@ -58,6 +59,7 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
     done();
   });
   const { assets } = options;
+  registerSiteFiles(app, options);
 
   app.get(
     `${assetsPath}/:name`,
@@ -94,166 +96,192 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
 }
 
 /** One of the languages there are words in, or null: what is kept grows with their number alone. */
-const preferredOf = ({ headers }: FastifyRequest): AmountLanguage | null =>
+const preferredOf = ({ headers }: Pick<FastifyRequest, "headers">): AmountLanguage | null =>
   preferredLanguage(headers["accept-language"], amountLanguages);
 
-/** From memory where it is known. Nothing but the address, its origin and the language say what is asked. */
+/** From memory where it is known. Nothing but the address, its origin and the language say what is asked; what came in a body is kept nowhere. */
 async function answer(
   { deps, queryTime }: PageRouteOptions,
   request: FastifyRequest,
   reply: FastifyReply,
   compute: (deps: Deps) => Promise<EncodedResponse>,
 ): Promise<FastifyReply> {
-  const place = answerKey("restAnswers", `page ${preferredOf(request) ?? ""} ${request.publicOrigin} ${request.url}`);
+  const place =
+    request.method === "POST"
+      ? null
+      : answerKey("restAnswers", `page ${preferredOf(request) ?? ""} ${request.publicOrigin} ${request.url}`);
   const gone = () => callerDisconnected(reply.raw);
   const response =
-    readyResponse(deps, request, place) ??
+    (place === null ? undefined : readyResponse(deps, request, place)) ??
     (await cachedResponse({ deps, request, reply, place, limit: queryTime, gone, compute }));
   return sendResponse(response, request, reply);
 }
 
+interface PlanName {
+  readonly publisher: string;
+  readonly slug: string;
+}
+
+/** Shows a page for the household of a query. null: one of its plans, those of `refs`, is not in print. */
+interface AskedPage {
+  /** `""`: the plan's own; `"/list"`. */
+  readonly ending: string;
+  readonly scripts: PageScripts;
+  show(named: PlanName, deps: Deps, form: AskedForm, query: Query, links: PageLinks): Promise<ShownPage | null>;
+  refs(named: PlanName, query: Query): readonly RevisionRef[];
+}
+
+const ownRef = (named: PlanName, query: Query): RevisionRef => ({
+  publisher: named.publisher,
+  slug: named.slug,
+  revision: readPlanForm(query).revision,
+});
+
+const kitchenPage = (kind: KitchenPage, scripts: PageScripts): AskedPage => ({
+  ending: `/${kind}`,
+  scripts,
+  show: (named, deps, form, _query, links) => showKitchenPage(deps, kind, named, form, links),
+  refs: (named, query) => [ownRef(named, query)],
+});
+
+const askedPages: readonly AskedPage[] = [
+  {
+    ending: "",
+    scripts: "NONE",
+    show: (named, deps, form, _query, links) => showPlanPage(deps, named, form, links),
+    refs: (named, query) => [ownRef(named, query)],
+  },
+  {
+    ending: "/list",
+    scripts: "OFFLINE",
+    show: async (named, deps, form, query, links) => {
+      const others = otherPlans(query.get("plan") ?? []);
+      return others === null ? null : showListPage(deps, named, form, others, links);
+    },
+    refs: (named, query) => [
+      ownRef(named, query),
+      ...(otherPlans(query.get("plan") ?? []) ?? [])
+        .slice(0, mostPortions)
+        .map(({ publisher, slug }) => ({ publisher, slug, revision: null })),
+    ],
+  },
+  kitchenPage("cook", "OFFLINE"),
+  kitchenPage("fridge-door", "NONE"),
+  kitchenPage("labels", "NONE"),
+];
+
 /** They work without scripts and load nothing from elsewhere. */
 function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): void {
   const { assets } = options;
-  const linksOf = (request: FastifyRequest): PageLinks => ({
-    origin: request.publicOrigin,
-    style: assets.style,
-    ticks: assets.ticks,
+  const wordsOf = (request: FastifyRequest) => wordsFor(preferredOf(request) ?? "en").page;
+  app.removeAllContentTypeParsers();
+  app.addContentTypeParser(
+    "application/x-www-form-urlencoded",
+    { parseAs: "string", bodyLimit: longestForm },
+    (_request, body, done) => done(null, body),
+  );
+  app.setErrorHandler(pageFailure(assets));
+  app.addHook("onRequest", (request, reply, done) => {
+    const shorter = request.method === "GET" ? withoutTrailingSlash(request.originalUrl) : null;
+    if (shorter === null) done();
+    else reply.header("cache-control", "no-cache").redirect(shorter, 308);
   });
-  const notice = (
-    request: FastifyRequest,
-    status: number,
-    title: string,
-    text: string,
-    links = linksOf(request),
-  ): Page => ({ html: noticePage(title, text, links), status });
-  const nothing = (request: FastifyRequest, text: string): Page => notice(request, 404, "Nothing grows here", text);
-  /** Of several plans: the first that was withdrawn, else what is said where there is none of them. */
-  const missing = async (
-    request: FastifyRequest,
-    deps: Deps,
-    refs: readonly RevisionRef[],
-    text: string,
-  ): Promise<Page> => {
+  const nothing = (request: FastifyRequest, text: string): Page =>
+    notice(linksOf(request, assets), 404, wordsOf(request).notFound, text, preferredOf(request));
+  /** Of several plans: the first that was withdrawn, else that one of them is not there. */
+  const missing = async (request: FastifyRequest, deps: Deps, refs: readonly RevisionRef[]): Promise<Page> => {
     const problems = await missingPlans(
       deps,
       refs.map((ref) => ({ ref, path: [] })),
     );
+    const words = wordsOf(request);
     const withdrawn = problems.find(({ code }) => code === "WITHDRAWN");
     return withdrawn?.code === "WITHDRAWN"
-      ? notice(request, 410, "This plan was withdrawn", withdrawnText(withdrawn))
-      : nothing(request, text);
+      ? notice(linksOf(request, assets), 410, words.planWithdrawn, withdrawnText(withdrawn), preferredOf(request))
+      : nothing(request, refs.length > 1 ? words.noSuchPlans : words.noSuchPlan);
   };
   const show = <Params>(
     path: string,
     pageOf: (request: FastifyRequest<{ Params: Params }>, deps: Deps) => Promise<Page>,
-    pointsOf: (query: Query) => number = () => 0,
   ): void => {
-    app.get(path, forPeople, (request: FastifyRequest<{ Params: Params }>, reply) => {
-      const beyond = pointsOf(readQuery(request.url));
-      if (beyond > 0) reply.charge(beyond);
-      return answer(options, request, reply, async (deps) => pageAnswer(await pageOf(request, deps)));
-    });
+    app.get(path, forPeople, (request: FastifyRequest<{ Params: Params }>, reply) =>
+      answer(options, request, reply, async (deps) => pageAnswer(await pageOf(request, deps))),
+    );
   };
-
-  const send = (page: Page, request: FastifyRequest, reply: FastifyReply): FastifyReply =>
-    sendResponse(pageAnswer(page), request, reply);
-
-  app.setErrorHandler((error: FastifyError, request, reply) => {
-    if (error instanceof DatabaseUnavailable) {
-      logUnavailable(request.log, request.id, error);
-      const text = "The plans are out of reach at the moment. Try again in a few seconds.";
-      return send(notice(request, 503, "The larder door is stuck", text), request, reply.headers(unavailableHeaders));
-    }
-    if (error instanceof TimeLimitExceeded) {
-      const text = "This page took too long to work out. Ask for less, or try again later.";
-      return send(notice(request, error.statusCode, "This pot does not boil", text), request, reply);
-    }
-    if (error instanceof AnswerTooLarge) {
-      const text =
-        "This page would be longer than anybody reads. Ask for less: fewer plans, or fewer things on hand and swaps.";
-      return send(notice(request, error.statusCode, "This pot runs over", text), request, reply);
-    }
-    if (!(error instanceof QuotaExceeded)) return sendFailure(error, request, reply);
-    const text = "More was asked for in one minute than this service gives to one address.";
-    const again = `${text} Try again in ${error.retryAfter} seconds.`;
-    const page = notice(request, error.statusCode, "The kitchen needs a minute", again);
-    return send(page, request, reply.headers(error.headers));
+  const pageOf = async (
+    page: AskedPage,
+    request: FastifyRequest<{ Params: PlanName }>,
+    deps: Deps,
+    query: Query,
+    links: PageLinks,
+  ): Promise<Page> => {
+    const form = { ...readPlanForm(query), preferred: preferredOf(request) };
+    const shown = await page.show(request.params, deps, form, query, links);
+    if (shown === null) return missing(request, deps, page.refs(request.params, query));
+    return { html: shown.html, status: shown.faulty ? 422 : 200, scripts: page.scripts };
+  };
+  const respond = (
+    page: AskedPage,
+    request: FastifyRequest<{ Params: PlanName }>,
+    reply: FastifyReply,
+    query: Query,
+    write: (page: Page) => EncodedResponse,
+  ): Promise<FastifyReply> => {
+    const beyond = pointsOfAsked(query);
+    if (beyond > 0) reply.charge(beyond);
+    const links = linksOf(request, assets);
+    return answer(options, request, reply, async (deps) => write(await pageOf(page, request, deps, query, links)));
+  };
+  for (const page of askedPages) {
+    const path = `/p/:publisher/:slug${page.ending}`;
+    app.get(path, forPeople, (request: FastifyRequest<{ Params: PlanName }>, reply) =>
+      respond(page, request, reply, readQuery(request.url), pageAnswer),
+    );
+    app.post(path, forPeople, (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+      const sent = readSentForm(request);
+      if (sent.address !== null) return reply.header("cache-control", "no-store").redirect(sent.address, 303);
+      return respond(page, request, reply, sent.query, privateAnswer);
+    });
+  }
+  registerPreviewPages(app, {
+    ...{ deps: options.deps, queryTime: options.queryTime },
+    linksOf: (request) => linksOf(request, assets),
+    notice: (request, status, title, text, links = linksOf(request, assets)) => notice(links, status, title, text),
+    pages: askedPages.map((page) => ({
+      ending: page.ending,
+      show: (deps, request, query, links) => pageOf(page, request, deps, query, links),
+      pointsOf: pointsOfAsked,
+    })),
   });
 
   show("/", async (request, deps) => {
     const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
-    if (shelf === null) return nothing(request, "This page of the shelf does not exist. Begin at the front.");
+    if (shelf === null) return nothing(request, wordsOf(request).noSuchShelf);
     const slugs = [...new Set(shelf.plans.map(({ publisher }) => publisher))];
     const names = new Map(
       (await findPublishers(deps, slugs)).flatMap((each) => (each ? [[each.slug, each.name]] : [])),
     );
-    return { html: startPage(shelf, (slug) => names.get(slug) ?? slug, machines, linksOf(request)) };
+    return {
+      html: startPage(
+        shelf,
+        (slug) => names.get(slug) ?? slug,
+        machines,
+        linksOf(request, assets),
+        preferredOf(request) ?? "en",
+      ),
+    };
   });
 
   show<{ publisher: string }>("/p/:publisher", async (request, deps) => {
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
     const path = `/p/${encodeURIComponent(request.params.publisher)}`;
     const shelf = publisher ? await shelfOf(deps, publisher.slug, path, readQuery(request.url)) : null;
-    if (!publisher || shelf === null) return nothing(request, "No publisher goes by this name here.");
-    return { html: publisherPage(publisher, shelf, linksOf(request)) };
+    if (!publisher || shelf === null) return nothing(request, wordsOf(request).noSuchPublisher);
+    return { html: publisherPage(publisher, shelf, linksOf(request, assets), preferredOf(request) ?? "en") };
   });
-
-  show<PlanName>(
-    "/p/:publisher/:slug",
-    (request, deps) => planPageOf(deps, request, linksOf(request)),
-    (query) => pointsOfForm(1, query),
-  );
-
-  show<PlanName>(
-    "/p/:publisher/:slug/list",
-    (request, deps) => listPageOf(deps, request, linksOf(request)),
-    pointsOfList,
-  );
-
-  registerPreviewPages(app, {
-    ...{ deps: options.deps, queryTime: options.queryTime, linksOf, notice },
-    pages: [
-      { ending: "", show: planPageOf, pointsOf: ({ url }) => pointsOfForm(1, readQuery(url)) },
-      { ending: "/list", show: listPageOf, pointsOf: ({ url }) => pointsOfList(readQuery(url)) },
-    ],
-  });
-
-  async function planPageOf(
-    deps: Deps,
-    request: FastifyRequest<{ Params: PlanName }>,
-    links: PageLinks,
-  ): Promise<Page> {
-    const form = { ...readPlanForm(readQuery(request.url)), preferred: preferredOf(request) };
-    const page = await showPlanPage(deps, request.params, form, links);
-    if (page === null) {
-      const ref = { ...request.params, revision: form.revision };
-      return missing(request, deps, [ref], "No plan of this name, or no such revision of it, is in print.");
-    }
-    return { html: page.html, status: page.faulty ? 422 : 200 };
-  }
-
-  async function listPageOf(
-    deps: Deps,
-    request: FastifyRequest<{ Params: PlanName }>,
-    links: PageLinks,
-  ): Promise<Page> {
-    const query = readQuery(request.url);
-    const others = otherPlans(query.get("plan") ?? []);
-    const form = { ...readPlanForm(query), preferred: preferredOf(request) };
-    const page = others === null ? null : await showListPage(deps, request.params, form, others, links);
-    if (page === null) {
-      const refs = [
-        { ...request.params, revision: form.revision },
-        ...(others ?? []).slice(0, mostPortions).map(({ publisher, slug }) => ({ publisher, slug, revision: null })),
-      ];
-      return missing(request, deps, refs, "One of the plans of this list is not in print.");
-    }
-    return { html: page.html, status: page.faulty ? 422 : 200, scripts: true };
-  }
 }
 
-const pointsOfList = (query: Query): number =>
+const pointsOfAsked = (query: Query): number =>
   pointsOfForm(1 + Math.min(query.get("plan")?.length ?? 0, mostPortions), query);
 
 /** What so many plans cost beyond a page, for the household of a form. */
@@ -261,12 +289,10 @@ const pointsOfForm = (plans: number, query: Query): number =>
   pointsBeyond(plans, pointsOfPlan + householdCost(readPlanForm(query).asked.household));
 
 /** What readers are told of a plan that its publisher took back. */
-const withdrawnText = ({ title, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>): string =>
-  `The writer withdrew “${title}” on ${longDate(new Date(at))}.${because === null ? "" : ` The reason given: ${because}`}`;
-
-interface PlanName {
-  readonly publisher: string;
-  readonly slug: string;
+function withdrawnText({ title, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>): string {
+  const words = wordsFor("en").page;
+  const text = words.planWithdrawnOn({ title, when: longDate(new Date(at)) });
+  return because === null ? text : `${text} ${words.withdrawnWhy({ reason: because })}`;
 }
 
 /** `publisher/slug` or `publisher/slug:8`, each; null: one of them is neither. */

@@ -12,6 +12,8 @@ import { previewDeps } from "../../services/previews/preview-deps.js";
 import { previewPath } from "../../services/previews/preview-links.js";
 import { pointsOfAnswer } from "../endpoint-cost.js";
 import { cachedResponse, sendResponse } from "../cached-response.js";
+import { readSentForm } from "../form-body.js";
+import { readQuery, type Query } from "../parameter.js";
 import { pageAnswer, type Page } from "../page-answer.js";
 
 /** What the address of a preview names. */
@@ -25,9 +27,9 @@ interface PreviewName {
 interface PreviewedPage {
   /** `""`: the plan's own; `"/list"`. */
   readonly ending: string;
-  show(deps: Deps, request: FastifyRequest<{ Params: PreviewName }>, links: PageLinks): Promise<Page>;
+  show(deps: Deps, request: FastifyRequest<{ Params: PreviewName }>, query: Query, links: PageLinks): Promise<Page>;
   /** Points beyond those of every preview. */
-  pointsOf(request: FastifyRequest): number;
+  pointsOf(query: Query): number;
 }
 
 interface PreviewPageOptions {
@@ -56,18 +58,29 @@ export function registerPreviewPages(app: FastifyInstance, options: PreviewPageO
   const { deps, queryTime } = options;
   for (const page of options.pages) {
     const url = `/preview/:publisher/:slug/:secret${page.ending}`;
-    app.get(url, { config }, async (request: FastifyRequest<{ Params: PreviewName }>, reply: FastifyReply) => {
+    const respond = async (
+      request: FastifyRequest<{ Params: PreviewName }>,
+      reply: FastifyReply,
+      query: Query,
+    ): Promise<FastifyReply> => {
       // Also where it fails.
       reply.headers(privately);
-      const beyond = page.pointsOf(request);
+      const beyond = page.pointsOf(query);
       if (beyond > 0) reply.charge(beyond);
       const answer = await cachedResponse({
         ...{ deps, reply, request: opener, place: null, limit: queryTime },
         gone: () => callerDisconnected(reply.raw),
-        compute: async (own) => pageAnswer(await pageOf(own, request, page, options)),
+        compute: async (own) => pageAnswer(await pageOf(own, request, query, page, options)),
       });
       const { etag: _etag, ...headers } = answer.headers;
       return sendResponse({ ...answer, headers: { ...headers, ...privately } }, request, reply);
+    };
+    app.get(url, { config }, (request: FastifyRequest<{ Params: PreviewName }>, reply) =>
+      respond(request, reply, readQuery(request.url)),
+    );
+    app.post(url, { config }, (request: FastifyRequest<{ Params: PreviewName }>, reply) => {
+      const { query, address } = readSentForm(request);
+      return address === null ? respond(request, reply, query) : reply.headers(privately).redirect(address, 303);
     });
   }
 }
@@ -75,6 +88,7 @@ export function registerPreviewPages(app: FastifyInstance, options: PreviewPageO
 async function pageOf(
   deps: Deps,
   request: FastifyRequest<{ Params: PreviewName }>,
+  query: Query,
   page: PreviewedPage,
   { linksOf, notice }: PreviewPageOptions,
 ): Promise<Page> {
@@ -98,7 +112,7 @@ async function pageOf(
     const text = "The draft cannot be worked out before what is listed above is put right. Readers see nothing of it.";
     return notice(request, 422, "Not ready to be shown", text, links);
   }
-  return page.show(previewDeps(opened.deps, published), request, links);
+  return page.show(previewDeps(opened.deps, published), request, query, links);
 }
 
 /** Where there is a place in a text, it says more than the path. */

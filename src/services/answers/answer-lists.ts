@@ -1,12 +1,13 @@
+import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { scalePlansInSlices } from "../../domain/plan/scale-plan.js";
-import type { ShoppingList } from "../../domain/plan/scaled.js";
+import type { ScaledPlan, ShoppingList } from "../../domain/plan/scaled.js";
 import { shopInSlices } from "../../domain/plan/shop.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
 import { failed, ok, type Result } from "../../domain/problem.js";
 import { checkPortionCount } from "./check-portion-count.js";
 import type { Deps, RevisionRef } from "../deps.js";
-import { rulesToday } from "../rules/find-rules.js";
+import { rulesToday, type KnownRules } from "../rules/find-rules.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { missingPlans } from "../plans/missing-plan.js";
 import type { GivenHousehold } from "./read-household.js";
@@ -28,12 +29,21 @@ export interface ListsAnswer {
   readonly reader: Reader;
 }
 
+/** The same with what it was computed from. */
+export interface ComputedLists extends ListsAnswer {
+  readonly household: Household;
+  /** In the order of the plans. */
+  readonly scaled: readonly ScaledPlan[];
+  /** In force today. */
+  readonly rules: KnownRules;
+}
+
 /** One shopping list for several plans, each at its own servings. Problems carry the index of their plan. */
 export async function answerLists(
   deps: Deps,
   portions: readonly GivenPortion[],
   given: GivenHousehold,
-): Promise<Result<ListsAnswer>> {
+): Promise<Result<ComputedLists>> {
   const tooMany = checkPortionCount(portions.length);
   if (tooMany.length > 0) return failed(tooMany);
   const loaded = await Promise.all(portions.map((portion) => loadPlan(deps, portion)));
@@ -61,5 +71,5 @@ export async function answerLists(
   const list = await inStage(deps, "shop", () =>
     runInSlices(deps, (work) => shopInSlices(scaled.value, household, today, work)),
   );
-  return ok({ plans, list, reader: showFor(household, first.plan) });
+  return ok({ plans, list, reader: showFor(household, first.plan), household, scaled: scaled.value, rules });
 }

@@ -1,11 +1,13 @@
 import type { Problem } from "../../domain/problem.js";
 import { listPage, type ListedPlan } from "../../exports/page/list-page.js";
 import { noticePage } from "../../exports/page/notice-page.js";
-import { listPath, planPath, type PageLinks } from "../../exports/page/page-links.js";
-import { formQuery } from "../../exports/page/form/plan-form.js";
-import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
+import { planPath, type PageLinks } from "../../exports/page/page-links.js";
+import { sharedQuery } from "../../exports/page/ask.js";
 import { wordsFor } from "../../exports/words/words-for.js";
-import { answerLists } from "./answer-lists.js";
+import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
+import { answerLists, type ComputedLists } from "./answer-lists.js";
+import { stateAllergens } from "./state-contents.js";
+import { runInSlices } from "../time-slices.js";
 import type { Deps } from "../deps.js";
 import { findPlans } from "../plans/find-plans.js";
 import { findPublishers } from "../access/find-publishers.js";
@@ -49,32 +51,41 @@ export async function showListPage(
     answer.value.plans.map(({ bundle }) => bundle.plan.publisher),
   );
   const [first, ...rest] = answer.value.plans.map(({ bundle, servings }, at): ListedPlan => {
-    const { publisher, slug } = bundle.plan;
-    const asOthers = { ...form, revision: "", servings: String(servings) };
-    const query = formQuery(at === 0 ? form : asOthers);
+    const { publisher } = bundle.plan;
     return {
       bundle,
       publisher: publishers[at] ?? { slug: publisher, name: publisher },
       servings,
-      address: planPath({ publisher, slug }, links) + query,
+      form: at === 0 ? form : { ...form, revision: "", servings: String(servings) },
     };
   });
   if (first === undefined) throw new Error("a list has no plan");
-  const { list, reader } = answer.value;
-  return { faulty: false, html: listPage({ plans: [first, ...rest], list, reader, links, address: address() }) };
-
-  function address(): string {
-    const query = formQuery(form);
-    const more = others.map((each) => `plan=${encodeURIComponent(otherPlanText(each))}`).join("&");
-    return listPath(own, links) + query + (more === "" ? "" : `${query === "" ? "?" : "&"}${more}`);
-  }
+  const { list, reader, household } = answer.value;
+  const labels = await labelsToRead(deps, answer.value);
+  const more = others.map((each) => `plan=${encodeURIComponent(otherPlanText(each))}`).join("&");
+  const html = listPage({ plans: [first, ...rest], list, reader, household, labels, links, others: more });
+  return { faulty: false, html };
 
   function faulty(problems: readonly Problem[]): ShownPage {
-    const texts = problems.map((problem) => readerProblemText(problem, wordsFor(asked.household.locale ?? "en")));
-    const back = {
-      path: planPath(own, links) + formQuery(form),
-      text: "Put it right in the form; nothing you typed is lost",
-    };
-    return { faulty: true, html: noticePage("This list could not be made", texts.join(" "), links, back) };
+    const spoken = wordsFor(asked.household.locale ?? "en");
+    const texts = problems.map((problem) => readerProblemText(problem, spoken));
+    const { page: words } = spoken;
+    const back = { path: planPath(own, links) + sharedQuery(form), text: words.backToForm };
+    return { faulty: true, html: noticePage(words.listFaulty, texts.join(" "), links, back, spoken.language) };
   }
+}
+
+/** Foods of which nobody says whether some allergen is in them. */
+async function labelsToRead(
+  deps: Deps,
+  { scaled, household, rules }: Pick<ComputedLists, "scaled" | "household" | "rules">,
+): Promise<ReadonlySet<string>> {
+  const labels = new Set<string>();
+  for (const plan of scaled) {
+    const { labelsToRead: found } = await runInSlices(deps, (work) =>
+      stateAllergens(plan, null, household, rules, deps.clock, work),
+    );
+    for (const { food } of found) labels.add(food);
+  }
+  return labels;
 }

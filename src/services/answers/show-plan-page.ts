@@ -7,6 +7,7 @@ import type { Deps } from "../deps.js";
 import { rulesToday } from "../rules/find-rules.js";
 import { countWritten, runInSlices } from "../time-slices.js";
 import { loadPlan } from "../plans/load-plan.js";
+import { weighRoutes } from "./weigh-routes.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
 import { inPreferredLanguage } from "./preferred-locale.js";
 
@@ -44,6 +45,7 @@ export async function showPlanPage(
       : { ok: false as const, problems: [...unread, ...(await householdProblems(deps, ref, asked.household))] };
   const publication = await publicationOf(deps, published);
   const { diets } = (await rulesToday(deps)).allergens;
+  const differences = computed.ok ? await weighRoutes(deps, published, asked, computed.value) : new Map();
   const html = await runInSlices(deps, () =>
     planPageInSlices({
       publication,
@@ -53,6 +55,7 @@ export async function showPlanPage(
       answer: computed.ok ? computed.value : null,
       problems: computed.ok ? [] : computed.problems,
       links,
+      differences,
     }),
   );
   countWritten(deps, html);

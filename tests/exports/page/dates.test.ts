@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { clockText, dateOfDay, momentText } from "../../../src/exports/page/dates.js";
+import { clockText, dateOfDay, whenText } from "../../../src/exports/page/dates.js";
+import { wordsFor } from "../../../src/exports/words/words-for.js";
 
 // Clocks in Lisbon went forward on 29 March 2026 at 01:00 (EU Directive 2000/84/EC, last Sunday of March).
 const session = { start: "2026-03-29T00:30:00Z", zone: "Europe/Lisbon" };
@@ -17,6 +18,7 @@ describe("times on the wall clock", () => {
   it("are dates of the zone", () => {
     expect(dateOfDay(2, { start: "2026-03-01T23:30:00Z", zone: "Asia/Tokyo" })).toBe("2026-03-04");
     expect(dateOfDay(2, null)).toBeNull();
-    expect(momentText("2026-03-01T23:30:00Z", "Asia/Tokyo")).toBe("Mon 2 Mar, 08:30");
+    const book = { reader: { measures: "METRIC", locale: "en-GB", converts: false }, words: wordsFor("en") } as const;
+    expect(whenText("2026-03-01T23:30:00Z", "Asia/Tokyo", book)).toBe("Mon, 2 Mar, 08:30");
   });
 });

@@ -7,7 +7,7 @@ import { blankForm, type PlanForm } from "../../../src/exports/page/form/plan-fo
 import { answerOf, shippedRules } from "../../kit/answer-of.js";
 import { elementsOf, parseErrors } from "../../kit/html-page.js";
 
-const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null };
+const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null, cook: null };
 
 const start = { start: "2026-03-01T10:00:00Z", zone: "Europe/Lisbon" };
 

@@ -8,7 +8,7 @@ import { planPage } from "../../../src/exports/page/plan-page.js";
 import { plainText } from "../../../src/exports/document/plain-text.js";
 import { addresses, answerOf, demo, rules, sundayHousehold } from "../demo-answer.js";
 
-const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null };
+const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null, cook: null };
 
 /** Everything that a reader of a region is shown of a plan, by the way it goes out. */
 async function shown(region: string, bundle: (typeof demo.bundles)[number]): Promise<Readonly<Record<string, string>>> {

@@ -11,7 +11,7 @@ import { step } from "../../kit/builders.js";
 import { htmlLines } from "../../kit/html-page.js";
 import { addresses, answerOf, demo } from "../demo-answer.js";
 
-const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null };
+const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null, cook: null };
 
 /** Every way out that shows a step beside amounts of a household, as one line of words. */
 function waysOut(answer: PlanAnswer): Readonly<Record<string, string>> {

@@ -1,6 +1,13 @@
 import type { DietRule } from "../../../domain/nutrition/allergen-rules.js";
+import { assignedRegions } from "../../../domain/model/region-codes.js";
+import { currencyCodes } from "../../../domain/model/currency-codes.js";
+import { memoizeLatest } from "../../../domain/memoize.js";
 import type { PlanBundle } from "../../../domain/model/plan.js";
+import { intlTag } from "../../../domain/quantity/intl-tag.js";
 import type { NameBook } from "../../words/name-book.js";
+import { countryIn, currencyIn } from "../country-name.js";
+import { dateLocale } from "../dates.js";
+import { dietName } from "../diet-name.js";
 
 export interface Choice {
   /** As it is sent. */
@@ -10,19 +17,40 @@ export interface Choice {
 
 /** What a reader can choose for this plan. */
 export interface FormChoices {
+  readonly countries: readonly Choice[];
+  readonly currencies: readonly Choice[];
   readonly diets: readonly Choice[];
   /** By the food as written. */
   readonly swaps: readonly { readonly from: string; readonly name: string; readonly to: readonly Choice[] }[];
   /** By component. */
   readonly routes: readonly { readonly component: string; readonly title: string; readonly ways: readonly Choice[] }[];
+  /** What the plan takes and makes, of which there may be some in the house. */
+  readonly things: readonly Choice[];
 }
+
+const byText = (locale: string): ((a: Choice, b: Choice) => number) => {
+  const { compare } = new Intl.Collator(intlTag(locale));
+  return (a, b) => compare(a.text, b.text);
+};
+
+/** Every country and every currency by name, in the order of the alphabet. */
+const placesIn = memoizeLatest("place-choices", 20, String, (locale: string) => ({
+  countries: assignedRegions
+    .map((value) => ({ value, text: countryIn(value, locale, "long") }))
+    .toSorted(byText(locale)),
+  currencies: currencyCodes
+    .map((value) => ({ value, text: `${currencyIn(value, locale)} (${value})` }))
+    .toSorted(byText(locale)),
+}));
 
 /** Every swap that a line offers, in each of the ways a component can be come by; every route; every diet of the rules. */
 export function formChoices(
-  { plan, components }: PlanBundle,
-  diets: readonly Pick<DietRule, "code" | "name">[],
+  { plan, components, foods }: PlanBundle,
+  diets: readonly Pick<DietRule, "code">[],
   book: NameBook,
 ): FormChoices {
+  const words = book.words.page;
+  const locale = dateLocale(book);
   const lines = [
     ...plan.meals.flatMap((meal) => meal.lines),
     ...components.flatMap((component) => [...component.lines, ...component.routes.flatMap((route) => route.lines)]),
@@ -32,14 +60,15 @@ export function formChoices(
     if (item.kind !== "FOOD") continue;
     for (const { food, diets: serves, note } of offered) {
       const known = swaps.get(item.food) ?? new Map<string, Choice>();
-      const why = [serves.join(", "), note ?? ""].filter((each) => each !== "").join("; ");
+      const why = [serves.map((code) => dietName(code, book)).join(", "), note ?? ""].filter((each) => each !== "");
       const value = `${item.food}:${food}`;
-      known.set(value, { value, text: book.food(food) + (why === "" ? "" : ` (${why})`) });
+      known.set(value, { value, text: book.food(food) + (why.length === 0 ? "" : ` (${why.join("; ")})`) });
       swaps.set(item.food, known);
     }
   }
   return {
-    diets: diets.map(({ code, name }) => ({ value: code, text: name })),
+    ...placesIn(locale),
+    diets: diets.map(({ code }) => ({ value: code, text: dietName(code, book) })),
     swaps: [...swaps].map(([from, to]) => ({ from, name: book.food(from), to: [...to.values()] })),
     routes: components
       .filter(({ routes }) => routes.length > 0)
@@ -47,12 +76,16 @@ export function formChoices(
         component: slug,
         title,
         ways: [
-          { value: `${slug}:as-written`, text: "as written" },
+          { value: `${slug}:as-written`, text: words.plainlyAsWritten },
           ...routes.map(({ name, kind }) => ({
             value: `${slug}:${name}`,
-            text: kind === "BUY" ? `${name} (bought)` : name,
+            text: kind === "BUY" ? words.boughtWay({ name }) : name,
           })),
         ],
       })),
+    things: [
+      ...foods.filter(({ alwaysThere }) => !alwaysThere).map(({ slug }) => ({ value: slug, text: book.food(slug) })),
+      ...components.map(({ slug, title }) => ({ value: `component/${slug}`, text: title })),
+    ].toSorted(byText(locale)),
   };
 }

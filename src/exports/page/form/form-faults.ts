@@ -1,5 +1,6 @@
 import type { Problem } from "../../../domain/problem.js";
-import { problemText } from "../../sentences/problem-text.js";
+import { readerProblemText } from "../../sentences/reader-problem-text.js";
+import type { PageWords, Words } from "../../words/words.js";
 import { formFields, type PlanForm } from "./plan-form.js";
 
 /** What is wrong with what was typed, each beside its field; "form" is for what belongs to none. */
@@ -24,12 +25,26 @@ function fieldAt({ path }: Problem): keyof PlanForm | "form" {
   return path.includes("sessionStart") || path.includes("session") ? "start" : "form";
 }
 
-export function formFaults(problems: readonly Problem[]): FormFaults {
+const saysItself = (field: keyof PlanForm | "form"): field is Exclude<keyof PageWords["fault"], "zoneMissing"> =>
+  ["servings", "region", "currency", "measures", "diets", "eaters", "onHand", "start", "zone", "cooks"].includes(field);
+
+/** What was typed and cannot be read; null where the problem is another. */
+function unreadable(problem: Problem): string | null {
+  if (problem.code === "BAD_SHAPE") return problem.got;
+  return problem.code === "BAD_HOUSEHOLD" ? problem.value : null;
+}
+
+function faultText(field: keyof PlanForm | "form", problem: Problem, words: Words): string {
+  const typed = unreadable(problem);
+  if (field === "zone" && typed === "nothing") return words.page.fault.zoneMissing;
+  return typed !== null && saysItself(field) ? words.page.fault[field]({ typed }) : readerProblemText(problem, words);
+}
+
+export function formFaults(problems: readonly Problem[], words: Words): FormFaults {
   const faults = new Map<keyof PlanForm | "form", string[]>();
   for (const problem of problems) {
     const field = fieldAt(problem);
-    const text = problemText({ ...problem, path: [] });
-    faults.set(field, [...(faults.get(field) ?? []), text]);
+    faults.set(field, [...(faults.get(field) ?? []), faultText(field, problem, words)]);
   }
   return faults;
 }

@@ -3,7 +3,7 @@ import type { Choice } from "./form-choices.js";
 import type { FormFaults } from "./form-faults.js";
 import { formFields, type PlanForm } from "./plan-form.js";
 
-export type Field = keyof PlanForm;
+type Field = keyof PlanForm;
 
 /** Fields that hold one text, and those that are sent several times. */
 type SingleField = { [F in Field]: PlanForm[F] extends string ? F : never }[Field];
@@ -18,7 +18,7 @@ export function faultMarkup(field: Field | "form", faults: FormFaults): Html | n
   return markup`<p class="fault" id="fault-${field}">${texts.join(" ")}</p>`;
 }
 
-const marked = (field: Field, faults: FormFaults, hint: string | null = null): Html =>
+export const marked = (field: Field, faults: FormFaults, hint: string | null = null): Html =>
   attributes({
     "aria-invalid": faults.has(field) ? "true" : null,
     "aria-describedby":
@@ -37,27 +37,8 @@ export function textField(
 ${faultMarkup(field, faults)}</div>`;
 }
 
-/** Every value that was sent in a field of its own, and one more to fill in. */
-export function textFields(
-  field: RepeatedField,
-  label: string,
-  form: PlanForm,
-  faults: FormFaults,
-  hint: Content,
-  placeholder: string,
-): Content {
-  const hintId = `${idOf(field)}-hint`;
-  return markup`<div class="field"><p class="hint" id="${hintId}">${hint}</p>
-${[...form[field], ""].map((value, at) => {
-  const id = at === 0 ? idOf(field) : `${idOf(field)}-${at + 1}`;
-  return markup`<label for="${id}">${label}${at > 0 && `, ${at + 1}`}</label>
-<input${attributes({ id, name: formFields[field], value, placeholder, autocomplete: "off", spellcheck: "false" })}${marked(field, faults, hintId)}>`;
-})}
-${faultMarkup(field, faults)}</div>`;
-}
-
 /** What was sent and is none of the options is kept as one, so that it is seen. */
-const optionsMarkup = (options: readonly Choice[], chosen: string): Content =>
+export const optionsMarkup = (options: readonly Choice[], chosen: string): Content =>
   [...options, ...(options.some(({ value }) => value === chosen) ? [] : [{ value: chosen, text: chosen }])].map(
     ({ value, text }) => markup`<option${attributes({ value, selected: value === chosen })}>${text}</option>`,
   );
@@ -88,10 +69,15 @@ export function choiceField(
 }
 
 /** Values that were sent and are none of the choices: kept, so that they can be put right or taken out. */
-export const strayFields = (field: RepeatedField, sent: readonly string[], known: readonly string[]): Content =>
+export const strayFields = (
+  field: RepeatedField,
+  sent: readonly string[],
+  known: readonly string[],
+  why: string,
+): Content =>
   sent
     .filter((value) => !known.includes(value))
     .map(
       (value) =>
-        markup`<label class="stray"><input type="checkbox" checked name="${formFields[field]}" value="${value}"> ${value} <span class="quiet">not offered here; take the tick away</span></label>`,
+        markup`<label class="stray"><input type="checkbox" checked name="${formFields[field]}" value="${value}"> ${value} <span class="quiet">${why}</span></label>`,
     );

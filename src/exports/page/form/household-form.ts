@@ -1,144 +1,140 @@
 import type { MeasureSystem } from "../../../domain/model/amount.js";
 import type { Plan } from "../../../domain/model/plan.js";
+import { isTimeZone } from "../../../domain/time-zone.js";
+import type { NameBook } from "../../words/name-book.js";
+import { countryName } from "../country-name.js";
 import { attributes, markup, type Content } from "../markup.js";
+import { applianceName } from "../parts/session-lanes.js";
 import type { FormChoices } from "./form-choices.js";
-import {
-  choiceField,
-  faultMarkup,
-  selectField,
-  strayFields,
-  textField,
-  textFields,
-  type Field,
-} from "./form-fields.js";
+import { choiceField, faultMarkup, selectField, strayFields, textField } from "./form-fields.js";
 import type { FormFaults } from "./form-faults.js";
 import { formFields, type PlanForm } from "./plan-form.js";
+import { eatersRows, onHandRows } from "./row-fields.js";
 
-interface FormInput {
-  readonly plan: Pick<Plan, "serves" | "measures">;
+export interface FormInput {
+  readonly plan: Pick<Plan, "serves" | "measures" | "kitchen" | "region">;
   /** Where it is sent. */
   readonly action: string;
   readonly form: PlanForm;
   readonly choices: FormChoices;
   readonly faults: FormFaults;
+  readonly book: NameBook;
 }
 
-const measureNames: Readonly<Record<MeasureSystem, string>> = {
-  METRIC: "grams, litres, spoons",
-  METRIC_CUP: "metric with cups",
-  AUSTRALIAN: "Australian cups and spoons",
-  UK_IMPERIAL: "UK imperial",
-  US_CUSTOMARY: "US cups, pounds, ounces",
-};
-
-/** Those that are folded away until they are wanted. */
-const folded: readonly Field[] = [
-  ...(["region", "currency", "measures", "diets", "eaters", "swaps"] as const),
-  ...(["routes", "route", "onHand", "start", "zone", "cooks", "appliances"] as const),
-];
-
-/** A reader's side of a plan, as a form that asks again for the same page. What was typed stays, right or wrong. */
+/**
+ * A reader's side of a plan, as a form that asks again for the same page. What was typed stays, right or wrong. It is sent in a body: what
+ * may be seen comes back as an address, diets do not.
+ */
 export function householdForm(input: FormInput): Content {
-  const { plan, action, form, faults } = input;
-  const open = folded.some((field) => faults.has(field));
-  const given = folded.some((field) => form[field].length > 0);
-  return markup`<form class="household" id="household" action="${action}" method="get" aria-label="Your household">
+  const { plan, action, form, faults, book } = input;
+  const words = book.words.page;
+  return markup`<form class="household" id="household" action="${action}" method="post" aria-label="${words.yourHousehold}">
+<input type="hidden" name="written-for" value="${plan.serves}">
 ${form.revision !== "" && markup`<input type="hidden" name="revision" value="${form.revision}">`}
 ${form.locale !== "" && markup`<input type="hidden" name="locale" value="${form.locale}">`}
 ${(["form", "revision", "locale"] as const).map((field) => faultMarkup(field, faults))}
-<div class="first">
-${textField("servings", "How many eat", form, faults, {
+${textField("servings", words.howManyPeople, form, faults, {
   inputmode: "numeric",
   autocomplete: "off",
   placeholder: plan.serves,
   size: 5,
 })}
-<button type="submit">Work it out</button>
-</div>
-<details${attributes({ open })}><summary>Place, diets, swaps, what is in the house, starting time${given && markup` <span class="quiet">(some given)</span>`}</summary>
-${placeFields(input)}
 ${dietFields(input)}
+${placeFields(input)}
+${onHandRows(form, input.choices.things, faults, words)}
+${startFields(input)}
+${eatersRows(form, faults, words)}
 ${swapFields(input)}
 ${routeFields(input)}
-<fieldset><legend>In the house already</legend>${textFields(
-    "onHand",
-    "Food and amount",
-    form,
-    faults,
-    "A food by its code, a colon, how much and a unit. After a semicolon, if you like, use-by= and a day.",
-    "carrot:500 g",
-  )}</fieldset>
 ${kitchenFields(input)}
-<fieldset><legend>When you begin</legend><div class="fields">
-${textField("start", "Day and time", form, faults, { type: isLocal(form.start) ? "datetime-local" : "text" })}
-${textField("zone", "Time zone", form, faults, { size: 18, placeholder: "Europe/Lisbon", autocomplete: "off", spellcheck: "false" })}
-</div></fieldset>
-<button type="submit">Work it out</button>
-</details>
+<button type="submit">${words.update}</button>
 </form>`;
+}
+
+function startFields({ form, faults, book }: FormInput): Content {
+  const words = book.words.page;
+  const isZone = form.zone.includes("/") && isTimeZone(form.zone);
+  const city = isZone ? (form.zone.split("/").at(-1) ?? "") : form.zone;
+  return markup`<fieldset><legend>${words.startLegend}</legend><div class="fields">
+${textField("start", words.startField, form, faults, { type: isLocal(form.start) ? "datetime-local" : "text" })}
+${textField("zone", words.cityField, { ...form, zone: city.replaceAll("_", " ") }, faults, { size: 18, placeholder: "Lisbon", autocomplete: "off" })}
+${isZone && markup`<input type="hidden" name="zone-before" value="${form.zone}">`}
+</div></fieldset>`;
 }
 
 /** What a browser's own field for a day and a time can show; anything else would be lost in it. */
 const isLocal = (start: string): boolean => start === "" || /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(start);
 
-const placeFields = ({ plan, form, faults }: FormInput): Content =>
-  markup`<fieldset><legend>Place and measures</legend><div class="fields">
-${textField("region", "Country or state, as a code", form, faults, { size: 7, maxlength: 6, autocapitalize: "characters", placeholder: "GB, US-WA" })}
-${textField("currency", "Currency, as a code", form, faults, { size: 5, maxlength: 3, autocapitalize: "characters", placeholder: "EUR" })}
-${selectField("measures", "Measures", form.measures, faults, [
-  { value: "", text: `as written (${measureNames[plan.measures]})` },
-  ...Object.entries(measureNames).map(([value, text]) => ({ value, text })),
+const measureSystems: readonly MeasureSystem[] = ["METRIC", "METRIC_CUP", "AUSTRALIAN", "UK_IMPERIAL", "US_CUSTOMARY"];
+
+function placeFields({ plan, form, choices, faults, book }: FormInput): Content {
+  const words = book.words.page;
+  const own = plan.region === undefined ? words.notSet : words.asThePlan({ what: countryName(plan.region, book) });
+  return markup`<fieldset><legend>${words.placeLegend}</legend><div class="fields">
+${selectField("region", words.countryField, form.region, faults, [{ value: "", text: own }, ...choices.countries])}
+${selectField("currency", words.currencyField, form.currency, faults, [{ value: "", text: words.notSet }, ...choices.currencies])}
+${selectField("measures", words.measuresField, form.measures, faults, [
+  { value: "", text: words.asWritten({ what: words.measures[plan.measures] }) },
+  ...measureSystems.map((value) => ({ value, text: words.measures[value] })),
 ])}</div></fieldset>`;
+}
 
-const kitchenFields = ({ form, faults }: FormInput): Content =>
-  markup`<fieldset><legend>Your kitchen</legend><div class="fields">
-${textField("cooks", "How many cook", form, faults, { inputmode: "numeric", autocomplete: "off", size: 3, placeholder: "as the plan says" })}</div>
-${textFields(
-  "appliances",
-  "Appliance and how many",
-  form,
-  faults,
-  "Only where you have more or fewer than the plan assumes: the code of an appliance, a colon and how many.",
-  "oven-shelf:1",
-)}</fieldset>`;
+/** Only where a kitchen differs from that of the plan. */
+function kitchenFields({ plan, form, faults, book }: FormInput): Content {
+  const words = book.words.page;
+  const codes = Object.keys(plan.kitchen.appliances);
+  const counts = [0, 1, 2, 3, 4, 6, 8];
+  const values = codes.flatMap((code) => counts.map((count) => `${code}:${count}`));
+  return markup`<fieldset><legend>${words.kitchenLegend}</legend>${faultMarkup("appliances", faults)}<div class="fields">
+${textField("cooks", words.cooksField, form, faults, { inputmode: "numeric", autocomplete: "off", size: 3, placeholder: plan.kitchen.cooks })}
+${codes.map((code) =>
+  choiceField(`f-appliance-${code}`, "appliances", capital(applianceName(code)), form.appliances, [
+    { value: "", text: words.asPlanned({ count: plan.kitchen.appliances[code] ?? 0 }) },
+    ...counts.map((count) => ({ value: `${code}:${count}`, text: String(count) })),
+  ]),
+)}</div>${strayFields("appliances", form.appliances, values, words.notOffered)}</fieldset>`;
+}
 
-const dietFields = ({ form, choices, faults }: FormInput): Content =>
-  markup`<fieldset><legend>Who eats</legend>${textFields(
-    "eaters",
-    "People and share",
-    form,
-    faults,
-    "Only if not everybody eats a whole serving: so many people, x, and their share. The people add up to how many eat.",
-    "2x1/2",
-  )}</fieldset>
-<fieldset><legend>Diets to keep to</legend>${faultMarkup("diets", faults)}
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function dietFields({ form, choices, faults, book }: FormInput): Content {
+  const words = book.words.page;
+  return markup`<fieldset><legend>${words.dietsLegend}</legend>${faultMarkup("diets", faults)}
 <ul class="choices">${choices.diets.map(
     ({ value, text }) =>
-      markup`<li><label><input type="checkbox" name="${formFields.diets}"${attributes({ value, checked: form.diets.includes(value) })}> ${value} <span class="quiet">${text}</span></label></li>`,
+      markup`<li><label><input type="checkbox" name="${formFields.diets}"${attributes({ value, checked: form.diets.includes(value) })}> ${capital(text)}</label></li>`,
   )}</ul>${strayFields(
     "diets",
     form.diets,
     choices.diets.map(({ value }) => value),
-  )}</fieldset>`;
-
-function swapFields({ form, choices, faults }: FormInput): Content {
-  const known = choices.swaps.flatMap(({ to }) => to.map(({ value }) => value));
-  if (known.length === 0 && form.swaps.length === 0) return null;
-  return markup`<fieldset><legend>Swaps the writer offers</legend>${faultMarkup("swaps", faults)}<div class="fields">${choices.swaps.map(
-    ({ from, name, to }) =>
-      choiceField(`swap-${from}`, "swaps", name, form.swaps, [{ value: "", text: "as written" }, ...to]),
-  )}</div>${strayFields("swaps", form.swaps, known)}</fieldset>`;
+    words.notOffered,
+  )}
+<p class="hint">${words.dietsPrivate} <a href="/privacy">${words.howItIsKept}</a></p></fieldset>`;
 }
 
-function routeFields({ form, choices, faults }: FormInput): Content {
+function swapFields({ form, choices, faults, book }: FormInput): Content {
+  const words = book.words.page;
+  const known = choices.swaps.flatMap(({ to }) => to.map(({ value }) => value));
+  if (known.length === 0 && form.swaps.length === 0) return null;
+  return markup`<fieldset><legend>${words.swapsLegend}</legend>${faultMarkup("swaps", faults)}<div class="fields">${choices.swaps.map(
+    ({ from, name, to }) =>
+      choiceField(`swap-${from}`, "swaps", capital(name), form.swaps, [
+        { value: "", text: words.plainlyAsWritten },
+        ...to,
+      ]),
+  )}</div>${strayFields("swaps", form.swaps, known, words.notOffered)}</fieldset>`;
+}
+
+function routeFields({ form, choices, faults, book }: FormInput): Content {
+  const words = book.words.page;
   const known = choices.routes.flatMap(({ ways }) => ways.map(({ value }) => value));
   if (known.length === 0 && form.route.length === 0 && form.routes === "") return null;
-  return markup`<fieldset><legend>Make it or buy it</legend><div class="fields">
-${selectField("routes", "In general", form.routes, faults, [
-  { value: "", text: "as written" },
-  { value: "CHEAPEST", text: "whatever costs least" },
-  { value: "LEAST_WORK", text: "whatever is least work" },
+  return markup`<fieldset><legend>${words.routesLegend}</legend><div class="fields">
+${selectField("routes", words.ingeneral, form.routes, faults, [
+  { value: "", text: words.plainlyAsWritten },
+  { value: "CHEAPEST", text: words.cheapest },
+  { value: "LEAST_WORK", text: words.leastWork },
 ])}${choices.routes.map(({ component, title, ways }) =>
-    choiceField(`route-${component}`, "route", title, form.route, [{ value: "", text: "as in general" }, ...ways]),
-  )}</div>${faultMarkup("route", faults)}${strayFields("route", form.route, known)}</fieldset>`;
+    choiceField(`route-${component}`, "route", title, form.route, [{ value: "", text: words.asInGeneral }, ...ways]),
+  )}</div>${faultMarkup("route", faults)}${strayFields("route", form.route, known, words.notOffered)}</fieldset>`;
 }

@@ -1,36 +1,49 @@
 import type { Warning } from "../../../domain/problem.js";
-import type { Caution } from "../../../domain/storage/cautions.js";
 import type { WarningNames } from "../../sentences/named-warning.js";
+import { besideRegion, regionLine } from "../../sentences/region-line.js";
 import { warningLines } from "../../sentences/warning-lines.js";
-import { besideRegion } from "../../sentences/region-line.js";
+import type { Words } from "../../words/words.js";
 import { sourcesText } from "../../words/source-text.js";
 import { markup, type Content } from "../markup.js";
-import { part, type PlanView } from "../plan-view.js";
-import type { NameBook } from "../../words/name-book.js";
-import type { Words } from "../../words/words.js";
+import { folded, foldedPart, part, type PlanView } from "../plan-view.js";
 
-/** Cautions in the words of the rules, each with where it comes from and what it is about. */
+/** Every caution in full in the words of the rules, and what it is about; where they come from is folded away. */
 export function cautionsPart({ answer, book }: PlanView): Content {
-  return part("care", "Take care", cautionsMarkup(answer.cautions.cautions, book));
+  const words = book.words.page;
+  const { cautions } = answer.cautions;
+  return part("care", words.safety, [
+    markup`<ul class="cautions">${cautions.map(
+      ({ text, about }) => markup`<li><p>${text}</p>
+${about.length > 0 && markup`<p class="quiet">${words.about({ things: about.map(book.subject).join(", ") })}</p>`}</li>`,
+    )}</ul>`,
+    folded(
+      words.sourcesOfCautions,
+      markup`<ol class="sources">${cautions.map(
+        ({ text, source, restsOn }) =>
+          markup`<li><span class="quiet">${text.split(/(?<=\.) /)[0]}</span> ${sourcesText([source, ...restsOn])}</li>`,
+      )}</ol>`,
+    ),
+  ]);
 }
-
-const cautionsMarkup = (cautions: readonly Caution[], book: NameBook): Content =>
-  markup`<ul class="cautions">${cautions.map(
-    ({ text, source, restsOn, about }) => markup`<li><p>${text}</p>
-${about.length > 0 && markup`<p class="aside">Here for: ${about.map(book.subject).join(", ")}.</p>`}
-<p class="quiet">${sourcesText([source, ...restsOn])}</p></li>`,
-  )}</ul>`;
 
 /** What the reader should know beside an answer that stands, in the order in which it was found, one line a kind. */
 export function warningsPart({ answer, book }: PlanView): Content {
-  const texts = warningTexts(
-    [...answer.scaled.warnings, ...answer.list.warnings, ...besideRegion(answer.storage.warnings)],
-    book,
-    book.words,
-  );
+  const region = regionLine(answer, book.words);
+  const texts = [
+    ...(region === null ? [] : [region]),
+    ...warningTexts(
+      [...answer.scaled.warnings, ...answer.list.warnings, ...besideRegion(answer.storage.warnings)],
+      book,
+      book.words,
+    ),
+  ];
   return (
     texts.length > 0 &&
-    part("notes", "Worth knowing", markup`<ul class="notes">${texts.map((text) => markup`<li>${text}</li>`)}</ul>`)
+    foldedPart(
+      "notes",
+      book.words.page.notes,
+      markup`<ul class="notes">${texts.map((text) => markup`<li>${text}</li>`)}</ul>`,
+    )
   );
 }
 

@@ -1,63 +1,82 @@
 import type { ScaledComponent } from "../../../domain/plan/scaled.js";
 import type { InSlices } from "../../../domain/counted-work.js";
 import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
-import { batchesText } from "../../words/component-text.js";
-import { stepTime } from "../../words/step-time.js";
-import { equipmentMarkup, introductionMarkup, notesMarkup } from "./words-part.js";
-import { lineParts } from "./line-parts.js";
+import type { SessionTask } from "../../../domain/prep-session/session.js";
+import { timesText } from "../../words/component-text.js";
 import { markup, type Content } from "../markup.js";
-import { folded, lineMarkup, part, type PlanView } from "../plan-view.js";
+import { part, type PlanView } from "../plan-view.js";
+import { equipmentMarkup, introductionMarkup, notesMarkup } from "./words-part.js";
+import { stepsMarkup } from "./steps-with-lines.js";
+import { swapNotes, titleMarkup } from "./swapped-foods.js";
 
-/** What is made in the session: how much, in how many batches, for what, and what stays over. */
-export function* componentsPartInSlices(view: PlanView): InSlices<Content> {
+/** What is cooked ahead, a row each: how much, and what is spare. Each unfolds to what goes in and how it is made. */
+export function* componentsPartInSlices(view: PlanView, waysOf: (made: ScaledComponent) => Content): InSlices<Content> {
   const written: Content[] = [];
   for (const made of view.answer.scaled.components) {
     yield;
-    written.push(componentMarkup(made, view));
+    written.push(componentMarkup(made, view, waysOf(made)));
   }
-  return part("made", "What is made ahead", written);
+  return part("made", view.book.words.page.cookedAhead, markup`<div class="rows">${written}</div>`);
 }
 
-function componentMarkup(scaled: ScaledComponent, view: PlanView): Content {
-  const { component, route, batches, loads, made, used, leftOver, onHand, lines } = scaled;
+function componentMarkup(scaled: ScaledComponent, view: PlanView, ways: Content): Content {
+  const { component, route, batches, made, used, leftOver, onHand, lines } = scaled;
   const { book } = view;
+  const words = book.words.page;
   const show = (amount: typeof made): string => book.show(amount, component);
-  const nothing = batches === 0;
-  const facts: readonly (readonly [string, Content])[] = [
-    ["Make", nothing ? "nothing: it is in the house" : show(made)],
-    ...(nothing
+  const spare = leftOver.high > 0 ? show(leftOver) : null;
+  const facts =
+    batches === 0 ? [words.alreadyThere] : [show(made), ...(spare === null ? [] : [words.spare({ amount: spare })])];
+  const sentences = [
+    ...(batches === 0
       ? []
       : [
-          [
-            "Batches",
-            `${batchesText(batches, book.reader, book.words)}${loads > 1 ? `, in ${loads} goes` : ""}`,
-          ] as const,
+          `${words.makes({ made: show(made), times: timesText(batches, book.reader) })}; ${words.mealsUse({ used: show(used) })}${spare === null ? "" : `, ${words.spare({ amount: spare })}`}.`,
         ]),
-    ...(onHand.high > 0 ? [["In the house", show(onHand)] as const] : []),
-    ["Eaten", show(used)],
-    ["Left over", leftOver.high > 0 ? show(leftOver) : "nothing"],
+    ...(onHand.high > 0 ? [words.youHave({ amount: show(onHand) })] : []),
+    ...roundsText(scaled, view),
+    ...(route === null
+      ? []
+      : [route.kind === "BUY" ? words.bought({ name: route.name }) : words.otherWay({ name: route.name })]),
   ];
-  return markup`<article class="packet">
-<h3>${component.title}</h3>
-${route !== null && markup`<p class="aside">${route.kind === "BUY" ? "Bought" : "Made another way"}: ${route.name}</p>`}
+  return markup`<details class="row" id="made-${component.slug}"><summary><h3>${titleMarkup(component.title, lines, book)}</h3> <span class="facts">${facts.join(" · ")}</span></summary>
+<p>${sentences.join(" ")}</p>
 ${introductionMarkup(component)}
-<dl class="tally">${facts.map(([term, value]) => markup`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
-${!nothing && markup`<ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>`}
-${!nothing && equipmentMarkup(component, book.words)}
-${!nothing && steps(scaled)}
-${!nothing && notesMarkup(component, book.words)}
-</article>`;
+${ways}
+${
+  batches > 0 && [
+    equipmentMarkup(component, book.words),
+    swapNotes(lines),
+    stepsMarkup(resolvedSteps(scaled), lines, scaled, book),
+    notesMarkup(component, book.words),
+  ]
+}
+</details>`;
 }
 
-/** The steps also stand in the session, in the order in which they are done there. */
-function steps(made: ScaledComponent): Content {
-  const all = resolvedSteps(made);
-  if (all.length === 0) return null;
-  return folded(
-    `How it is made, in ${all.length === 1 ? "1 step" : `${all.length} steps`}`,
-    markup`<ol class="steps">${all.map((step) => {
-      const time = stepTime(step, made);
-      return markup`<li>${step.text}${time !== null && markup` <span class="quiet time">${time}</span>`}</li>`;
-    })}</ol>`,
+/** How pots or trays of one thing share the heat: all at once, or in rounds. */
+function roundsText({ component }: ScaledComponent, { answer, book }: PlanView): readonly string[] {
+  const words = book.words.page;
+  const sessions = answer.sessions.length > 1 ? answer.sessions.map(({ session }) => session) : [answer.session];
+  const tasks = sessions.flatMap((session) => session?.tasks ?? []);
+  const loads = tasks.filter(
+    ({ of, load, attention }) =>
+      of.kind === "COMPONENT" && of.slug === component.slug && load !== null && attention === "UNATTENDED",
   );
+  const steps = [...new Set(loads.map(({ step }) => step))];
+  const counts = steps.map((step) => roundsOf(loads.filter((task) => task.step === step)));
+  const [most] = counts.toSorted((a, b) => b.rounds - a.rounds);
+  if (most === undefined || most.parts < 2) return [];
+  return [most.rounds > 1 ? words.inRounds({ count: most.rounds }) : words.allAtOnce({ count: most.parts })];
+}
+
+/** Parts of one step, and how many times the heat is filled with them. */
+function roundsOf(tasks: readonly SessionTask[]): { readonly parts: number; readonly rounds: number } {
+  let [rounds, end] = [0, -Infinity];
+  for (const { startMinute, endMinute } of tasks.toSorted((a, b) => a.startMinute - b.startMinute)) {
+    if (startMinute < end) continue;
+    rounds += 1;
+    end = endMinute;
+  }
+  return { parts: Math.max(0, ...tasks.map(({ load }) => load?.of ?? 0)), rounds };
 }

@@ -1,11 +1,14 @@
 import type { AllergenFinding, AllergenStatement } from "../../../domain/nutrition/allergens.js";
 import type { DietStatement } from "../../../domain/nutrition/diets.js";
 import { allergenGroups, byWhatFor, type AllergenGroups } from "../../sentences/allergen-groups.js";
+import type { NameBook } from "../../words/name-book.js";
+import { countryName } from "../country-name.js";
+import { dietName } from "../diet-name.js";
+import { listed } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { folded, part, type PlanView } from "../plan-view.js";
-import type { NameBook } from "../../words/name-book.js";
 
-/** Terms of the groups of allergens, from the one that must be said first. */
+/** Terms of the groups of allergens on the card for blogs, from the one that must be said first. */
 export const groupTerms = [
   ["contains", "Contains"],
   ["mayContain", "May contain"],
@@ -14,123 +17,146 @@ export const groupTerms = [
   ["absent", "Does not contain"],
 ] as const satisfies readonly (readonly [keyof AllergenGroups, string])[];
 
-/** Allergens of the whole plan and of each meal, in the four values. */
-export function allergensPart({ answer, book }: PlanView): Content {
+/** What is in the plan, which labels are to be read, what it fits; where it comes from, and each meal by itself, is folded away. */
+export function contentsPart(view: PlanView): Content {
+  const { answer, book } = view;
   const { plan, meals } = answer.contents;
-  return part("allergens", "Allergens", [
-    markup`<p class="aside">${basisText(plan.allergens)}</p>`,
+  const words = book.words.page;
+  return part("allergens", words.allergens, [
     statementMarkup(plan.allergens, book),
-    folded(
-      "Meal by meal",
+    folded(words.whichLaw, [
+      detailMarkup(plan.allergens, book),
+      markup`<p class="quiet">${listsText(plan.allergens, book)}</p>`,
       answer.scaled.meals.map(({ meal }) => {
         const own = meals.get(meal.slug);
         return own !== undefined && [markup`<h3>${meal.title}</h3>`, statementMarkup(own.allergens, book)];
       }),
-    ),
+    ]),
+    dietsMarkup(plan.diets, book),
   ]);
 }
 
-function basisText({ lists, asked, reach }: AllergenStatement): string {
+function listsText({ lists, asked, reach }: AllergenStatement, book: NameBook): string {
+  const words = book.words.page;
   const laws = lists.map(({ law, region }) => `${law} (${region})`).join("; ");
-  if (reach === "REGION") return `By the list in force: ${laws}.`;
-  const why = asked === null ? "No place was given" : `No list of ${asked} is known here`;
-  return `${why}, so everything on any list in force is named: ${laws}.`;
+  if (reach === "REGION") return words.lists({ laws });
+  return asked === null ? words.noCountryLists({ laws }) : words.noListOf({ country: countryName(asked, book), laws });
 }
 
+const row = (term: string, kind: string, body: Content): Content =>
+  body !== null && markup`<div class="${kind}"><dt>${term}</dt>${body}</div>`;
+
+/** Each allergen in one group alone, from the one that must be said first. */
 function statementMarkup(statement: AllergenStatement, book: NameBook): Content {
+  const words = book.words.page;
   const groups = allergenGroups(statement);
   const { alsoContains } = statement;
-  const shown = groupTerms.map(
-    ([group, term]) =>
-      groups[group].length > 0 &&
-      markup`<div class="${group.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}"><dt>${term}</dt>${groupMarkup(group, groups, book)}</div>`,
-  );
-  return markup`<dl class="presence">${shown}${
-    alsoContains.length > 0 &&
-    markup`<div class="contains"><dt>Contains, on none of these lists</dt>${alsoContains.map(
-      ({ code, foods }) => markup`<dd>${code} <span class="quiet">in ${book.foods(foods)}</span></dd>`,
-    )}</div>`
-  }</dl>`;
+  const line = (found: readonly AllergenFinding[]): Content =>
+    found.length === 0 ? null : markup`<dd>${names(found, book)}</dd>`;
+  const strong = (found: readonly AllergenFinding[]): Content =>
+    found.length === 0 ? null : markup`<dd><b>${names(found, book)}</b></dd>`;
+  return markup`<dl class="presence">${[
+    row(words.contains, "contains", strong(groups.contains)),
+    row(words.mayContain, "may-contain", strong(groups.mayContain)),
+    row(
+      words.alsoContains,
+      "contains",
+      alsoContains.length === 0
+        ? null
+        : alsoContains.map(
+            ({ code, foods }) =>
+              markup`<dd>${code.replaceAll("-", " ")} <span class="quiet">${words.inFoods({ foods: book.foods(foods) })}</span></dd>`,
+          ),
+    ),
+    row(words.notStated, "open", labelsMarkup(groups, book)),
+    row(words.tracesNotKnown, "no-ingredient", line(groups.noIngredient)),
+    row(words.absent, "absent", line(groups.absent)),
+  ]}</dl>`;
 }
 
-/** What is there is said one by one, with the foods it comes in; what is open by the foods that leave it so; what is absent in a row. */
-function groupMarkup(group: (typeof groupTerms)[number][0], groups: AllergenGroups, book: NameBook): Content {
-  const found = groups[group];
-  switch (group) {
-    case "contains":
-      return found.map(({ name, contains, threshold }) => {
-        const limit = threshold === null ? "" : `; to be named from ${threshold}`;
-        return markup`<dd><b>${name}</b> <span class="quiet">in ${book.foods(contains)}${limit}</span></dd>`;
-      });
-    case "mayContain":
-      return found.map(
-        ({ name, mayContain }) =>
-          markup`<dd><b>${name}</b> <span class="quiet">on the label of ${book.foods(mayContain)}</span></dd>`,
-      );
-    case "open":
-      return labelsMarkup(groups, book);
-    case "noIngredient":
-    case "absent":
-      return markup`<dd>${names(found)}</dd>`;
-  }
+/** In which foods everything is, and what to look for on which label. */
+function detailMarkup(statement: AllergenStatement, book: NameBook): Content {
+  const words = book.words.page;
+  const { contains, mayContain, labels } = allergenGroups(statement);
+  return markup`<ul class="notes">${[
+    ...contains.map(
+      (each) =>
+        markup`<li><b>${each.name}</b> ${words.inFoods({ foods: book.foods(each.contains) })}${each.threshold !== null && `; ${words.named({ threshold: each.threshold })}`}</li>`,
+    ),
+    ...mayContain.map(
+      (each) => markup`<li><b>${each.name}</b> ${words.onLabelOf({ foods: book.foods(each.mayContain) })}</li>`,
+    ),
+    ...byWhatFor(labels).map(
+      ({ foods, names: of }) =>
+        markup`<li><b>${words.onLabelOf({ foods: book.foods(foods) })}</b>: ${of.join(", ")}</li>`,
+    ),
+  ]}</ul>`;
 }
 
 function labelsMarkup({ open, labels, glutenFreeOnly }: AllergenGroups, book: NameBook): Content {
-  if (labels.length === 0) return markup`<dd>${names(open)}</dd>`;
+  const words = book.words.page;
+  if (open.length === 0 && labels.length === 0) return null;
+  if (labels.length === 0) return markup`<dd>${names(open, book)}</dd>`;
   return [
-    markup`<dd>of ${book.foods(labels.map(({ food }) => food))}</dd>`,
-    markup`<dd>${folded(
-      "What for",
-      markup`<ul>${byWhatFor(labels).map(({ foods, names: of }) => markup`<li><b>${book.foods(foods)}</b>: ${of.join(", ")}</li>`)}</ul>`,
-    )}</dd>`,
+    markup`<dd>${words.readLabels({
+      count: labels.length,
+      foods: listed(
+        labels.map(({ food }) => book.food(food)),
+        book,
+      ),
+    })}</dd>`,
     glutenFreeOnly.length > 0 &&
-      markup`<dd class="quiet">Gluten-free, as ${book.foods(glutenFreeOnly)} is called, says nothing of wheat, rye, barley or oats as such.</dd>`,
+      markup`<dd class="quiet">${words.glutenFreeOnly({ foods: book.foods(glutenFreeOnly) })}</dd>`,
   ];
 }
 
-const names = (found: readonly AllergenFinding[]): string => found.map(({ name }) => name).join(", ");
+const names = (found: readonly AllergenFinding[], book: NameBook): string =>
+  listed(
+    found.map(({ name }) => name),
+    book,
+  );
 
-/** Diets of the whole plan: what is stated, and which foods stand in the way. */
-export function dietsPart({ answer, book }: PlanView): Content {
-  const { diets } = answer.contents.plan;
-  const open = diets.filter(({ fits }) => fits === null);
-  const group = (term: string, of: readonly DietStatement[], body: Content): Content =>
-    of.length > 0 && markup`<div><dt>${term}</dt>${body}</div>`;
-  const one = (diet: DietStatement): Content => markup`<dd>${dietMarkup(diet, book)}</dd>`;
+/** Diets of the whole plan: which it fits and which not; why is folded away. */
+function dietsMarkup(diets: readonly DietStatement[], book: NameBook): Content {
+  const words = book.words.page;
+  const name = ({ diet }: DietStatement): string => dietName(diet, book);
   const fitting = diets.filter(({ fits }) => fits === true);
   const broken = diets.filter(({ fits }) => fits === false);
-  return part(
-    "diets",
-    "Diets",
-    markup`<dl class="presence">${[
-      group("Fits", fitting, fitting.map(one)),
-      group(
-        "Not known",
-        open,
-        bySameFoods(open).map(
-          ([alike, unknown]) =>
-            markup`<dd><b>${alike}</b> <span class="quiet">${unknown.length > 0 ? `look at the label of ${book.foods(unknown)}` : "nobody says"}</span></dd>`,
-        ),
-      ),
-      group("Does not fit", broken, broken.map(one)),
+  const open = diets.filter(({ fits }) => fits === null);
+  const all = (of: readonly DietStatement[]): Content =>
+    of.length === 0 ? null : markup`<dd><b>${listed(of.map(name), book)}</b></dd>`;
+  return [
+    markup`<dl class="presence diets">${[
+      row(words.fits, "fits", all(fitting)),
+      row(words.doesNotFit, "breaks", all(broken)),
+      row(words.notConfirmedDiets, "open", all(open)),
     ]}</dl>`,
-    "As the plan is worked out here, swaps included. It says what the ingredients are, not what traces there may be, and claims nothing.",
-  );
+    folded(words.whyDiets, [
+      markup`<ul class="notes">${[
+        ...fitting.flatMap((diet) =>
+          diet.claims.map(
+            ({ law, threshold }) => markup`<li><b>${name(diet)}</b>: ${words.claim({ threshold, law })}</li>`,
+          ),
+        ),
+        ...broken.map(
+          (diet) => markup`<li><b>${name(diet)}</b> ${words.because({ foods: book.foods(diet.breaks) })}</li>`,
+        ),
+        ...byFoods(open).map(
+          ({ alike, foods }) =>
+            markup`<li><b>${listed(alike.map(name), book)}</b>: ${foods.length === 0 ? words.nobodySays : words.readLabels({ count: foods.length, foods: listed(foods.map(book.food), book) })}</li>`,
+        ),
+      ]}</ul>`,
+      markup`<p class="quiet">${words.dietNote}</p>`,
+    ]),
+  ];
 }
 
-/** Diets that the same foods leave open, said together. */
-function bySameFoods(open: readonly DietStatement[]): readonly (readonly [string, readonly string[]])[] {
-  const keys = [...new Set(open.map(({ unknown }) => unknown.join()))];
-  return keys.map((key) => {
+/** Diets that the same foods leave open, together. */
+function byFoods(
+  open: readonly DietStatement[],
+): readonly { readonly alike: readonly DietStatement[]; readonly foods: readonly string[] }[] {
+  return [...new Set(open.map(({ unknown }) => unknown.join()))].map((key) => {
     const alike = open.filter(({ unknown }) => unknown.join() === key);
-    return [alike.map(({ diet }) => diet).join(", "), alike[0]?.unknown ?? []];
+    return { alike, foods: alike[0]?.unknown ?? [] };
   });
-}
-
-function dietMarkup({ diet, name, fits, breaks, claims }: DietStatement, book: NameBook): Content {
-  const why = [
-    fits === false ? `because of ${book.foods(breaks)}` : name,
-    ...(fits === true ? claims.map(({ law, threshold }) => `as a claim it is tied to ${threshold} by ${law}`) : []),
-  ].filter((each) => each !== null);
-  return [markup`<b>${diet}</b>`, markup` <span class="quiet">${why.join("; ")}</span>`];
 }

@@ -2,36 +2,30 @@ import type { NutrientCode } from "../../../domain/model/food.js";
 import type { NutrientAmount, Nutrition, Span } from "../../../domain/nutrition/nutrients.js";
 import { saysNothing } from "../../sentences/nutrition-figures.js";
 import { nutritionNotes } from "../../sentences/nutrition-notes.js";
+import type { NameBook } from "../../words/name-book.js";
 import { markup, type Content } from "../markup.js";
-import { folded, part, type PlanView } from "../plan-view.js";
+import { folded, foldedPart, type PlanView } from "../plan-view.js";
 
 const nutrients = [
-  ["energyKcal", "Energy", "kcal", 0],
-  ["proteinG", "Protein", "g", 1],
-  ["fatG", "Fat", "g", 1],
-  ["saturatedFatG", "of which saturated", "g", 1],
-  ["carbohydrateG", "Carbohydrate", "g", 1],
-  ["sugarsG", "of which sugars", "g", 1],
-  ["fibreG", "Fibre", "g", 1],
-  ["sodiumMg", "Sodium", "mg", 0],
-  ["calciumMg", "Calcium", "mg", 0],
-  ["ironMg", "Iron", "mg", 1],
-  ["potassiumMg", "Potassium", "mg", 0],
-  ["vitaminCMg", "Vitamin C", "mg", 0],
-  ["cholesterolMg", "Cholesterol", "mg", 0],
-] as const satisfies readonly (readonly [NutrientCode, string, string, number])[];
+  ["energyKcal", "kcal", 0],
+  ["proteinG", "g", 1],
+  ["fatG", "g", 1],
+  ["saturatedFatG", "g", 1],
+  ["carbohydrateG", "g", 1],
+  ["sugarsG", "g", 1],
+  ["fibreG", "g", 1],
+  ["sodiumMg", "mg", 0],
+  ["calciumMg", "mg", 0],
+  ["ironMg", "mg", 1],
+  ["potassiumMg", "mg", 0],
+  ["vitaminCMg", "mg", 0],
+  ["cholesterolMg", "mg", 0],
+] as const satisfies readonly (readonly [NutrientCode, string, number])[];
 
 const inMeals: readonly NutrientCode[] = ["energyKcal", "proteinG", "fatG", "carbohydrateG", "sodiumMg"];
 
-const bases = {
-  RAW_FOODS_OVER_COOKED_WEIGHT:
-    "Worked out from the raw foods, divided by the weight of the cooked dish; what is lost in cooking is not taken off.",
-  RAW_FOODS_OVER_SERVINGS:
-    "Worked out from the raw foods and divided by the servings; the cooked weight is not known, so nothing is said per 100 g.",
-} as const satisfies Record<Nutrition["basis"], string>;
-
-function spanText({ low, high }: Span, unit: string, places: number): string {
-  const [from, to] = [low.toFixed(places), high.toFixed(places)];
+function spanText({ low, high }: Span, unit: string, places: number, book: NameBook): string {
+  const [from, to] = [low, high].map((value) => book.number(value, places));
   return `${from === to ? from : `${from}–${to}`} ${unit}`;
 }
 
@@ -40,51 +34,51 @@ const percent = (share: number): string => `${Math.floor(share * 100)} %`;
 /** Figures of a serving of each meal, then of all of them for one person, with what is missing and what they rest on. */
 export function nutritionPart({ answer, book }: PlanView): Content {
   const { plan, meals } = answer.nutrition;
-  const all = book.words.perPersonAll({ meals: plan.mealCount });
-  return part(
-    "figures",
-    "Nutrition",
-    [
-      markup`<dl class="stack">${meals.map(
-        ({ meal, nutrition }) => markup`<div><dt>${book.meal(meal)}</dt><dd>${mealText(nutrition)}</dd></div>`,
-      )}<div><dt>${all}</dt><dd>${mealText(plan)}</dd></div></dl>`,
-      nutritionNotes(plan, book).map((note) => markup`<p class="aside">${note}</p>`),
-      folded("All figures", table(plan, all)),
-    ],
-    bases[plan.basis],
-  );
+  const words = book.words.page;
+  const all = words.perPersonAll({ count: plan.mealCount });
+  return foldedPart("figures", words.nutrition, [
+    markup`<dl class="stack">${meals.map(
+      ({ meal, nutrition }) => markup`<div><dt>${book.meal(meal)}</dt><dd>${mealText(nutrition, book)}</dd></div>`,
+    )}<div><dt>${all}</dt><dd>${mealText(plan, book)}</dd></div></dl>`,
+    nutritionNotes(plan, book).map((note) => markup`<p class="aside">${note}</p>`),
+    folded(words.allFigures, table(plan, all, book)),
+    markup`<p class="quiet">${words.basisOf[plan.basis]}</p>`,
+  ]);
 }
 
-function table({ nutrients: known }: Nutrition, all: string): Content {
-  return markup`<table class="figures"><caption class="unseen">${all}, in figures</caption>
-<thead><tr><th scope="col">What</th><th scope="col">${all}</th><th scope="col">100 g</th><th scope="col">Known for</th></tr></thead>
-<tbody>${nutrients.map(([code, name, unit, places]) => {
+function table({ nutrients: known }: Nutrition, all: string, book: NameBook): Content {
+  const words = book.words.page;
+  return markup`<table class="figures"><caption class="unseen">${words.figuresOf({ what: all })}</caption>
+<thead><tr><th scope="col">${words.nutrient}</th><th scope="col">${all}</th><th scope="col">${words.hundredGrams}</th><th scope="col">${words.knownFor}</th></tr></thead>
+<tbody>${nutrients.map(([code, unit, places]) => {
     const amount = known[code];
-    return markup`<tr><th scope="row">${name}</th>${
+    return markup`<tr><th scope="row">${words.nutrients[code]}</th>${
       amount === undefined
-        ? markup`<td colspan="3">not known</td>`
+        ? markup`<td colspan="3">${words.notKnown}</td>`
         : [
-            markup`<td>${figureText(amount, amount.perServing, unit, places)}</td>`,
-            markup`<td>${amount.per100g === null ? "not known" : figureText(amount, amount.per100g, unit, places)}</td>`,
-            markup`<td>${amount.complete ? "all of it" : `${percent(amount.coverage)} of the food`}</td>`,
+            markup`<td>${figureText(amount, amount.perServing, unit, places, book)}</td>`,
+            markup`<td>${amount.per100g === null ? words.notKnown : figureText(amount, amount.per100g, unit, places, book)}</td>`,
+            markup`<td>${amount.complete ? words.allOfIt : words.ofTheFood({ share: percent(amount.coverage) })}</td>`,
           ]
     }</tr>`;
   })}</tbody></table>`;
 }
 
-/** Whether what is not known can only add to it. */
-const qualified = ({ complete, atLeast }: NutrientAmount): string => (complete ? "" : atLeast ? "at least " : "about ");
-
-/** A figure nothing of which is known is not "at least 0". */
-function figureText(amount: NutrientAmount, span: Span, unit: string, places: number): string {
-  if (saysNothing(amount, Number(span.high.toFixed(places)) === 0)) return "not known";
-  return `${qualified(amount)}${spanText(span, unit, places)}`;
+/** A figure nothing of which is known is not "at least 0"; what is not known may only add to it, or not. */
+function figureText(amount: NutrientAmount, span: Span, unit: string, places: number, book: NameBook): string {
+  const words = book.words.page;
+  if (saysNothing(amount, Number(span.high.toFixed(places)) === 0)) return words.notKnown;
+  const figure = spanText(span, unit, places, book);
+  return amount.complete ? figure : amount.atLeast ? words.atLeast({ figure }) : words.aboutFigure({ figure });
 }
 
-function mealText({ nutrients: known }: Nutrition): string {
-  const texts = nutrients.flatMap(([code, name, unit, places]) => {
+function mealText({ nutrients: known }: Nutrition, book: NameBook): string {
+  const words = book.words.page;
+  const texts = nutrients.flatMap(([code, unit, places]) => {
     const amount = inMeals.includes(code) ? known[code] : undefined;
-    return amount === undefined ? [] : [`${name.toLowerCase()} ${figureText(amount, amount.perServing, unit, places)}`];
+    return amount === undefined
+      ? []
+      : [`${words.nutrients[code]} ${figureText(amount, amount.perServing, unit, places, book)}`];
   });
-  return texts.length === 0 ? "not known" : texts.join(", ");
+  return texts.length === 0 ? words.notKnown : texts.join(", ");
 }

@@ -1,3 +1,4 @@
+import type { PageWords } from "../../words/words.js";
 import { longDate } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { planPath, publisherPath } from "../page-links.js";
@@ -20,13 +21,17 @@ export interface PlanList {
 }
 
 /** Plans as packets on a shelf. `publisherName` null: they are all of one publisher. */
-export function planListMarkup({ plans, next }: PlanList, publisherName: ((slug: string) => string) | null): Content {
-  if (plans.length === 0) return markup`<p class="aside">Nothing is published here yet.</p>`;
+export function planListMarkup(
+  { plans, next }: PlanList,
+  publisherName: ((slug: string) => string) | null,
+  words: PageWords,
+): Content {
+  if (plans.length === 0) return markup`<p class="aside">${words.noPlansYet}</p>`;
   return [
     markup`<ul class="shelf">${plans.map(
       (plan) => markup`<li class="packet"><h3><a href="${planPath(plan)}"><bdi>${plan.title}</bdi></a></h3>
-<p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}"><bdi>${publisherName(plan.publisher)}</bdi></a>, `}for ${plan.serves}, revision ${plan.revision}, <time datetime="${plan.publishedAt.toISOString()}">${longDate(plan.publishedAt)}</time></p></li>`,
+<p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}"><bdi>${publisherName(plan.publisher)}</bdi></a>, `}<time datetime="${plan.publishedAt.toISOString()}">${words.writtenForPublished({ count: plan.serves, date: longDate(plan.publishedAt) })}</time></p></li>`,
     )}</ul>`,
-    next !== null && markup`<p class="onward"><a href="${next}">Older plans</a></p>`,
+    next !== null && markup`<p class="onward"><a href="${next}">${words.olderPlans}</a></p>`,
   ];
 }

@@ -2,6 +2,7 @@ import type { Household } from "../../../domain/model/household.js";
 import type { SessionTask } from "../../../domain/prep-session/session.js";
 import { clockText, startMinuteOfHour } from "../dates.js";
 import { attributes, markup, type Content } from "../markup.js";
+import type { PlanView } from "../plan-view.js";
 import { lanesOf, type Lane } from "./session-lanes.js";
 
 const size = { clock: 46, lane: 44, gap: 6, head: 66, least: 13, perMinute: 2.6, tallest: 1000, rest: 10 } as const;
@@ -20,17 +21,24 @@ interface Stretch {
 export function sessionPicture(
   tasks: readonly SessionTask[],
   numbers: ReadonlyMap<string, number>,
-  session: Household["session"],
+  { answer, book }: PlanView,
+  id: string,
 ): Content {
+  const { session } = answer.household;
   const evening = tasks.filter((task) => task.eveningBefore);
   const day = tasks.filter((task) => !task.eveningBefore);
   const beds = [
-    { id: "evening", title: "The evening before", tasks: evening },
-    { id: "day", title: "The session", tasks: day },
+    { id: `${id}-evening`, title: book.words.page.theEveningBefore, tasks: evening },
+    { id: `${id}-day`, title: book.words.page.orderOfWork, tasks: day },
   ].filter((bed) => bed.tasks.length > 0);
-  return beds.map(({ id, title, tasks: own }) => {
+  return beds.map(({ id: bed, title, tasks: own }) => {
     const stretch = { from: Math.min(...own.map(start)), to: Math.max(...own.map(end)), tasks: own };
-    return bedMarkup(id, beds.length > 1 ? title : "The session", stretch, numbers, session);
+    const label = book.words.page.chartOf({
+      title,
+      from: clockText(stretch.from, session),
+      to: clockText(stretch.to, session),
+    });
+    return bedMarkup(bed, label, stretch, numbers, session);
   });
 }
 
@@ -59,7 +67,7 @@ const round = (value: number): string => String(Number(value.toFixed(1)));
 
 function bedMarkup(
   id: string,
-  title: string,
+  label: string,
   stretch: Stretch,
   numbers: ReadonlyMap<string, number>,
   session: Household["session"],
@@ -69,7 +77,6 @@ function bedMarkup(
   const y = (minute: number): number => size.head + (minute - stretch.from) * perMinute;
   const width = size.clock + lanes.length * size.lane + size.gap;
   const height = y(stretch.to) + size.rest;
-  const label = `${title}, from ${clockText(stretch.from, session)} to ${clockText(stretch.to, session)}`;
   return markup`<svg class="bed"${attributes({
     role: "img",
     "aria-labelledby": `bed-${id}`,
@@ -77,7 +84,7 @@ function bedMarkup(
     width,
     height: round(height),
   })}>
-<title id="bed-${id}">${label}. The numbers are those of the list that follows, which says the same in words.</title>
+<title id="bed-${id}">${label}</title>
 ${ticksOf(stretch, perMinute, session).map(
   (
     at,

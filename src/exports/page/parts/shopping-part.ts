@@ -1,12 +1,9 @@
-import type { BaseAmount, Money } from "../../../domain/model/amount.js";
-import type { Cost } from "../../../domain/shopping/cost.js";
+import type { BaseAmount } from "../../../domain/model/amount.js";
+import { aisles } from "../../../domain/model/aisles.js";
 import type { ShoppingLine } from "../../../domain/plan/scaled.js";
-import { moneyText } from "../../words/money-text.js";
 import { noFacts, type NameBook } from "../../words/name-book.js";
 import { byAisle, codeWords, coveredLines, isCovered, shoppingText } from "../../document/shopping-text.js";
-import { markup, type Content } from "../markup.js";
 import type { Words } from "../../words/words.js";
-import { part, type PlanView } from "../plan-view.js";
 
 /** What to take from the shelf, as a reader stands before it. */
 interface ShelfLine {
@@ -27,6 +24,7 @@ export function shelfLine(
   severalPlans = false,
 ): ShelfLine {
   const { food } = line;
+  const words = book.words.page;
   const { food: name, need, onHand, take, packs, price, optional } = shoppingText(line, book.reader, severalPlans);
   const users = line.uses.map(({ bundle, component, meal }) =>
     [severalPlans ? bundle.plan.title : null, component?.title ?? meal?.title].filter((each) => each).join(": "),
@@ -36,16 +34,18 @@ export function shelfLine(
     take,
     price,
     notes: [
-      ...(isCovered(line) ? ["nothing to buy"] : []),
+      ...(isCovered(line) ? [words.nothingToBuy] : []),
       ...(line.need === null
         ? [need]
         : packs === null && onHand === null
           ? []
-          : [`${book.show(line.need, food)} needed`]),
+          : [words.uses({ amount: book.show(line.need, food) })]),
       ...(line.need !== null && line.open ? [book.words.plusMore] : []),
       ...(onHand === null ? [] : [onHand]),
       ...(optional ? [book.words.optional] : []),
-      ...line.partsOver.map(({ part: piece, pieces }) => `${piece} of ${book.show(count(pieces), noFacts)} left over`),
+      ...line.partsOver.map(({ part: piece, pieces }) =>
+        words.leftOverParts({ what: `${piece} of ${book.show(count(pieces), noFacts)}` }),
+      ),
     ],
     users: [...new Set(users)],
   };
@@ -59,64 +59,40 @@ function aisleName(aisle: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** Aisles of the shop, and after them what is in the house already. */
+/** Aisles of the shop in the order of a round through it, then what most kitchens have, then what this one has. */
 interface ListedAisle {
   readonly title: string;
+  readonly kind: "AISLE" | "PROBABLY" | "COVERED";
   readonly lines: readonly ShoppingLine[];
-  readonly covered: boolean;
 }
 
-export function aislesOf(
-  lines: readonly ShoppingLine[],
-  { inTheHouse }: Pick<Words, "inTheHouse">,
-): readonly ListedAisle[] {
+/** Aisles of what a kitchen has in store, and grams or millilitres of it that it may well have left. Common practice, no source. */
+const inStore: Readonly<Record<string, number>> = { spices: 50, "oils-and-vinegars": 250, house: 250 };
+
+/** A spoon of a spice, some oil, salt to taste: what need not be bought for one plan. */
+function isProbablyThere({ food, need }: ShoppingLine): boolean {
+  const most = inStore[food.aisle];
+  if (most === undefined) return false;
+  return need === null || need.dimension === "COUNT" || need.high <= most;
+}
+
+const placeOf = (aisle: string): number => {
+  const at = (aisles as readonly string[]).indexOf(aisle);
+  return at < 0 ? aisles.length : at;
+};
+
+export function aislesOf(lines: readonly ShoppingLine[], { page }: Pick<Words, "page">): readonly ListedAisle[] {
   const covered = coveredLines(lines);
-  return [
-    ...byAisle(lines).map(([aisle, here]) => ({ title: aisleName(aisle), lines: here, covered: false })),
-    ...(covered.length === 0 ? [] : [{ title: inTheHouse, lines: covered, covered: true }]),
-  ];
-}
-
-/** The list by aisle, with the uses of every line. */
-export function shoppingPart({ answer, book }: PlanView, listAddress: string): Content {
-  return part(
-    "bought",
-    "What to buy",
-    markup`<div class="aisles">${aislesOf(answer.list.lines, book.words).map(
-      ({ title, lines }) => markup`<section class="aisle"><h3>${title}</h3>
-<ul class="lines">${lines.map((line) => lineMarkup(line, book))}</ul></section>`,
-    )}</div>
-<p class="onward"><a href="${listAddress}">The same list to tick and print</a></p>`,
+  const open = lines.filter((line) => !covered.includes(line));
+  const probably = open.filter(isProbablyThere);
+  const walked = byAisle(open.filter((line) => !probably.includes(line))).toSorted(
+    ([a], [b]) => placeOf(a) - placeOf(b),
   );
-}
-
-function lineMarkup(line: ShoppingLine, book: NameBook): Content {
-  const { food, take, price, notes, users } = shelfLine(line, book);
-  return markup`<li><b>${food}</b>${take !== null && ` ${take}`}${price !== null && markup` <span class="price">${price}</span>`}
-<span class="quiet">${[...notes, `for ${users.join(", ")}`].join("; ")}</span></li>`;
-}
-
-/** What it costs, and what is in no sum. */
-export const costPart = ({ answer, book }: PlanView): Content =>
-  part("cost", "What it costs", costMarkup(answer.list.cost, book.foods, true));
-
-/** @param eachServing only where every serving is the same */
-export function costMarkup(
-  { atTill, used, carriedOver, perServing, unpriced }: Cost,
-  foods: (slugs: readonly string[]) => string,
-  eachServing: boolean,
-): Content {
-  if (atTill === null) return markup`<p>No price is known for this place and currency.</p>`;
-  const rows: readonly (readonly [string, Money | null])[] = [
-    ["At the till", atTill],
-    ["Of which is eaten", used],
-    ["Stays in the cupboard", carriedOver],
-    ["A serving of everything", eachServing ? perServing : null],
-  ];
+  const group = (title: string, kind: ListedAisle["kind"], of: readonly ShoppingLine[]): readonly ListedAisle[] =>
+    of.length === 0 ? [] : [{ title, kind, lines: of }];
   return [
-    markup`<dl class="tally">${rows.map(
-      ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money)}</dd></div>`,
-    )}</dl>`,
-    unpriced.length > 0 && markup`<p class="aside">Not in the total: ${foods(unpriced)}.</p>`,
+    ...walked.flatMap(([aisle, here]) => group(aisleName(aisle), "AISLE", here)),
+    ...group(page.probablyAtHome, "PROBABLY", probably),
+    ...group(page.atHomeAlready, "COVERED", covered),
   ];
 }

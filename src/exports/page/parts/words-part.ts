@@ -2,7 +2,7 @@ import type { Credit, WordsOfPlan, WritersTexts } from "../../../domain/model/wr
 import type { Plan } from "../../../domain/model/plan.js";
 import type { Words } from "../../words/words.js";
 import { between, markup, writing, type Content } from "../markup.js";
-import { part } from "../plan-view.js";
+import { foldedPart } from "../plan-view.js";
 
 /** What a writer says of a plan, a meal or a component before anything else. */
 export const introductionMarkup = ({ introduction }: WritersTexts): Content =>
@@ -36,7 +36,7 @@ const creditMarkup = ({ name, url, licence, adapted }: Credit, words: Words): Co
 export function writersPart(plan: WordsOfPlan & Pick<Plan, "licence">, words: Words): Content {
   const { notes, tips, credits, licence, tags = [] } = plan;
   if ([notes, tips, credits, licence].every((each) => each === undefined) && tags.length === 0) return null;
-  return part("writer", words.fromTheWriter, [
+  return foldedPart("writer", words.fromTheWriter, [
     notes !== undefined && markup`<h3>${words.notes}</h3><div class="written">${writing(notes)}</div>`,
     tips !== undefined && markup`<h3>${words.tips}</h3><div class="written">${writing(tips)}</div>`,
     creditsMarkup(credits, words),

@@ -1,6 +1,9 @@
 import type { Translation } from "../message.js";
 import type { english } from "./english.js";
+import { form } from "./fr/form.js";
 import { general } from "./fr/general.js";
+import { kitchen } from "./fr/kitchen.js";
+import { page } from "./fr/page.js";
 import { meals } from "./fr/meals.js";
 import { shopping } from "./fr/shopping.js";
 import { session } from "./fr/session.js";
@@ -17,6 +20,8 @@ import { vocabulary } from "./fr/vocabulary.js";
 import { cautionTexts } from "./fr/caution-texts.js";
 
 export const french: Translation<typeof english> = {
+  /** Of the pages alone. */
+  page: { ...page, ...form, ...kitchen },
   ...general,
   ...meals,
   ...shopping,

@@ -1,6 +1,9 @@
 import type { Translation } from "../message.js";
 import type { english } from "./english.js";
+import { form } from "./de/form.js";
 import { general } from "./de/general.js";
+import { kitchen } from "./de/kitchen.js";
+import { page } from "./de/page.js";
 import { meals } from "./de/meals.js";
 import { shopping } from "./de/shopping.js";
 import { session } from "./de/session.js";
@@ -17,6 +20,8 @@ import { vocabulary } from "./de/vocabulary.js";
 import { cautionTexts } from "./de/caution-texts.js";
 
 export const german: Translation<typeof english> = {
+  /** Of the pages alone. */
+  page: { ...page, ...form, ...kitchen },
   ...general,
   ...meals,
   ...shopping,

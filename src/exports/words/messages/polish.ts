@@ -1,6 +1,9 @@
 import type { Translation } from "../message.js";
 import type { english } from "./english.js";
+import { form } from "./pl/form.js";
 import { general } from "./pl/general.js";
+import { kitchen } from "./pl/kitchen.js";
+import { page } from "./pl/page.js";
 import { meals } from "./pl/meals.js";
 import { shopping } from "./pl/shopping.js";
 import { session } from "./pl/session.js";
@@ -17,6 +20,8 @@ import { vocabulary } from "./pl/vocabulary.js";
 import { cautionTexts } from "./pl/caution-texts.js";
 
 export const polish: Translation<typeof english> = {
+  /** Of the pages alone. */
+  page: { ...page, ...form, ...kitchen },
   ...general,
   ...meals,
   ...shopping,

@@ -1,6 +1,9 @@
 import type { Translation } from "../message.js";
 import type { english } from "./english.js";
+import { form } from "./es/form.js";
 import { general } from "./es/general.js";
+import { kitchen } from "./es/kitchen.js";
+import { page } from "./es/page.js";
 import { meals } from "./es/meals.js";
 import { shopping } from "./es/shopping.js";
 import { session } from "./es/session.js";
@@ -17,6 +20,8 @@ import { vocabulary } from "./es/vocabulary.js";
 import { cautionTexts } from "./es/caution-texts.js";
 
 export const spanish: Translation<typeof english> = {
+  /** Of the pages alone. */
+  page: { ...page, ...form, ...kitchen },
   ...general,
   ...meals,
   ...shopping,

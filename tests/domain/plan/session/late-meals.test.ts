@@ -15,7 +15,7 @@ import { answerOf, shippedRules } from "../../../kit/answer-of.js";
 import { addresses } from "../../../exports/demo-answer.js";
 import { wordsFor } from "../../../../src/exports/words/words-for.js";
 
-const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null };
+const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null, cook: null };
 
 /** An hour of chopping and a quarter of an hour at the table, for a meal at some hour. */
 const lunch = (at: string | undefined, day = 0): PlanBundle =>

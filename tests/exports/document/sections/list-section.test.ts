@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { PlanAnswer } from "../../../../src/domain/plan/plan-answer.js";
+import { blankForm } from "../../../../src/exports/page/form/plan-form.js";
 import { listPage } from "../../../../src/exports/page/list-page.js";
 import { planCard } from "../../../../src/exports/page/card.js";
 import { plainText } from "../../../../src/exports/document/plain-text.js";
@@ -7,7 +8,7 @@ import { shoppingMarkdown } from "../../../../src/exports/document/shopping-mark
 import { attributeOf, elementsOf, htmlLines } from "../../../kit/html-page.js";
 import { answerOf, demoBundle, sundayHousehold } from "../../demo-answer.js";
 
-const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null };
+const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null, cook: null };
 
 describe("a list where something is in the house already", () => {
   let answer: PlanAnswer;
@@ -31,8 +32,16 @@ describe("a list where something is in the house already", () => {
     expect(toBuy).not.toContain("**carrot**");
     expect(toBuy).toMatch(/- \[ \] \*\*lemon\*\* .*1 lemon on hand/);
     const { bundle } = answer.scaled;
-    const listed = { bundle, publisher: answer.publication.publisher, servings: 4, address: "/plan" };
-    const page = listPage({ plans: [listed], list: answer.list, reader: answer.reader, links, address: "/list" });
+    const listed = { bundle, publisher: answer.publication.publisher, servings: 4, form: blankForm };
+    const page = listPage({
+      plans: [listed],
+      list: answer.list,
+      reader: answer.reader,
+      household: answer.household,
+      labels: new Set(),
+      links,
+      others: "",
+    });
     const boxes = elementsOf(page).filter((element) => attributeOf(element, "type") === "checkbox");
     const ticked = boxes.filter((box) => attributeOf(box, "checked") !== null);
     expect(ticked.map((box) => attributeOf(box, "value"))).toEqual(["carrot"]);

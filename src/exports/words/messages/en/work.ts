@@ -22,7 +22,7 @@ export const work = {
   critical: {
     something: "something",
     washing: message("washing the {machine}", { machine: "blender" }),
-    BEGINNING: message("The session begins with {task}.", { task: "“Rinse the barley.”" }),
+    BEGINNING: message("The work begins with {task}.", { task: "“Rinse the barley.”" }),
     PRECEDENCE: message("{task} follows {others}.", { task: "“Drain it.”", others: "“Boil it.”" }),
     HANDS: message("{task} waits until the hands are free of {others}.", { task: "“Drain it.”", others: "“Chop.”" }),
     APPLIANCE: message("{task} waits until the {appliance} is free of {others}.", {

@@ -1,0 +1,122 @@
+import { keepOffline } from "./keep-offline.js";
+import { ownStore } from "./own-store.js";
+
+/**
+ * The kitchen view with a script: one step a screen, the place is kept on this device, the screen stays awake, timers run on although the page
+ * sleeps. Without it the steps are a list with links.
+ */
+const cooking = document.querySelector<HTMLElement>("#cooking");
+if (cooking !== null) open(cooking);
+keepOffline();
+
+interface Timer {
+  readonly name: string;
+  readonly ends: number;
+}
+
+function open(list: HTMLElement): void {
+  const store = ownStore();
+  const place = `prepwright cook ${list.dataset["place"] ?? location.pathname}`;
+  const steps = [...list.querySelectorAll<HTMLElement>(":scope > .step")];
+  document.body.classList.add("stepwise");
+
+  function show(id: string, byHand: boolean): void {
+    const now = steps.find((step) => step.id === id) ?? steps[0];
+    for (const step of steps) step.classList.toggle("now", step === now);
+    if (now === undefined) return;
+    store?.setItem(place, now.id);
+    if (!byHand) return;
+    const title = now.querySelector<HTMLElement>("h2");
+    title?.setAttribute("tabindex", "-1");
+    title?.focus({ preventScroll: true });
+    scrollTo({ top: 0 });
+  }
+  addEventListener("hashchange", () => show(location.hash.slice(1), true));
+  const kept = store?.getItem(place) ?? null;
+  show(location.hash.length > 1 ? location.hash.slice(1) : (kept ?? "start"), false);
+
+  const all = document.createElement("button");
+  all.type = "button";
+  all.className = "mode";
+  const name = (): void => {
+    const one = document.body.classList.contains("stepwise");
+    all.textContent = (one ? list.dataset["all"] : list.dataset["one"]) ?? "";
+  };
+  all.addEventListener("click", () => {
+    document.body.classList.toggle("stepwise");
+    name();
+  });
+  name();
+  list.before(all);
+
+  stayAwake();
+  runTimers(list, `${place} timers`, store);
+}
+
+/** Asks for the screen to stay on, and again whenever the page comes back into view. A browser may refuse: then it goes dark as always. */
+function stayAwake(): void {
+  if (!("wakeLock" in navigator)) return;
+  const ask = (): void => {
+    if (document.visibilityState !== "visible") return;
+    navigator.wakeLock.request("screen").catch((error: unknown) => console.info("The screen may go dark:", error));
+  };
+  document.addEventListener("visibilitychange", ask);
+  ask();
+}
+
+function runTimers(list: HTMLElement, key: string, store: Storage | null): void {
+  const shelf = document.querySelector<HTMLElement>("#timers");
+  if (shelf === null) return;
+  let timers = readTimers(store?.getItem(key) ?? null);
+  const told = new Set<number>();
+
+  const save = (): void => store?.setItem(key, JSON.stringify(timers));
+  for (const holder of list.querySelectorAll<HTMLElement>(".timer")) {
+    holder.hidden = false;
+    holder.querySelector("button")?.addEventListener("click", () => {
+      const minutes = Number(holder.dataset["minutes"]);
+      timers = [...timers, { name: holder.dataset["name"] ?? "", ends: Date.now() + minutes * 60_000 }];
+      save();
+      draw();
+    });
+  }
+  function draw(): void {
+    const now = Date.now();
+    shelf?.replaceChildren(
+      ...timers.map((timer) => {
+        const line = document.createElement("p");
+        const left = Math.max(0, Math.round((timer.ends - now) / 1000));
+        const up = left === 0;
+        line.className = up ? "up" : "";
+        const clock = `${Math.floor(left / 60)}:${String(left % 60).padStart(2, "0")}`;
+        line.append(`${timer.name}: ${up ? (list.dataset["up"] ?? "") : clock} `);
+        const stop = document.createElement("button");
+        stop.type = "button";
+        stop.textContent = list.dataset["stop"] ?? "";
+        stop.addEventListener("click", () => {
+          timers = timers.filter((each) => each !== timer);
+          save();
+          draw();
+        });
+        line.append(stop);
+        if (up && !told.has(timer.ends)) {
+          told.add(timer.ends);
+          if ("vibrate" in navigator) navigator.vibrate([400, 200, 400]);
+        }
+        return line;
+      }),
+    );
+  }
+  draw();
+  setInterval(() => {
+    if (timers.length > 0 && shelf.querySelector(":focus") === null) draw();
+  }, 1000);
+}
+
+function readTimers(kept: string | null): readonly Timer[] {
+  if (kept === null) return [];
+  const read: unknown = JSON.parse(kept);
+  return Array.isArray(read)
+    ? read.filter((each): each is Timer => typeof each?.name === "string" && typeof each?.ends === "number")
+    : [];
+}

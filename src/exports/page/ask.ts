@@ -1,0 +1,31 @@
+import { attributes, markup, type Content } from "./markup.js";
+import { formFields, formQuery, type PlanForm } from "./form/plan-form.js";
+
+/** Diets tell of somebody's health, so they are sent in the body of a request and stand in no address. */
+export const isPrivate = ({ diets }: Pick<PlanForm, "diets">): boolean => diets.length > 0;
+
+/** The address of what was asked, without what is private. */
+export const sharedQuery = (form: PlanForm): string => formQuery(form, ["diets"]);
+
+/** What was asked, as fields that nobody sees. */
+export const hiddenFields = (form: PlanForm, without: readonly (keyof PlanForm)[] = []): Content =>
+  (Object.keys(formFields) as (keyof PlanForm)[])
+    .filter((field) => !without.includes(field))
+    .flatMap((field) => [form[field]].flat().map((value) => [formFields[field], value] as const))
+    .filter(([, value]) => value !== "")
+    .map(([name, value]) => markup`<input type="hidden"${attributes({ name, value })}>`);
+
+interface Way {
+  readonly path: string;
+  readonly form: PlanForm;
+  readonly text: Content;
+  /** Of the link or the button. */
+  readonly kind?: string;
+}
+
+/** Leads to another page with the same question: a link, or where that would put diets into an address, a button. */
+export function wayTo({ path, form, text, kind = "" }: Way): Content {
+  const look = attributes({ class: kind === "" ? null : kind });
+  if (!isPrivate(form)) return markup`<a${look} href="${path}${formQuery(form)}">${text}</a>`;
+  return markup`<form class="way" method="post" action="${path}">${hiddenFields(form)}<button type="submit"${look}>${text}</button></form>`;
+}

@@ -1,0 +1,159 @@
+import type { InSlices } from "../../../domain/counted-work.js";
+import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
+import { sessionProblemText } from "../../sentences/session-problem-text.js";
+import { timesText } from "../../words/component-text.js";
+import { minutesText } from "../../words/minutes-text.js";
+import { nameBook } from "../../words/name-book.js";
+import { wayTo } from "../ask.js";
+import { listed } from "../dates.js";
+import type { PlanForm } from "../form/plan-form.js";
+import { attributes, markup, type Content } from "../markup.js";
+import { pageFrame } from "../page-frame.js";
+import { planPath, publisherPath, type PageLinks } from "../page-links.js";
+import { applianceName } from "../parts/session-lanes.js";
+import { minuteText, taskFacts, taskText } from "../parts/session-part.js";
+import { linesMarkup, stepsMarkup } from "../parts/steps-with-lines.js";
+import { titleMarkup } from "../parts/swapped-foods.js";
+import { keptThings, placeText } from "../parts/storage-part.js";
+import type { PlanView } from "../plan-view.js";
+import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
+import { cookingDays, cookSteps, type CookStep } from "./cook-steps.js";
+
+export interface KitchenPageInput {
+  readonly answer: PlanAnswer;
+  readonly form: PlanForm;
+  readonly links: PageLinks;
+}
+
+/** The work step by step, to cook from, a turn for each. A script shows one step at a time; without it, it is a list. */
+export function* cookPageInSlices({ answer, form, links }: KitchenPageInput): InSlices<string> {
+  const { publication, scaled, reader } = answer;
+  const { plan } = scaled.bundle;
+  const book = nameBook(scaled.bundle, reader);
+  const words = book.words.page;
+  const view = { answer, book };
+  const named = { publisher: publication.publisher.slug, slug: publication.slug };
+  const steps = cookSteps(view);
+  const written: Content[] = [];
+  for (const [at, step] of steps.entries()) {
+    yield;
+    written.push(stepMarkup(step, at, steps.length, view));
+  }
+  const back = wayTo({ path: planPath(named, links), form, text: words.backToPlan });
+  return pageFrame({
+    title: `${words.cookTitle({ plan: plan.title })} · ${publication.publisher.name}`,
+    language: book.words.language,
+    words,
+    links,
+    canonical: null,
+    trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
+    kind: "cook",
+    script: "cook",
+    main: markup`<header class="front"><h1>${plan.title}</h1>
+<div class="onward">${back}</div></header>
+<ol class="cooking" id="cooking"${attributes({
+      "data-place": `${named.publisher}/${named.slug} ${publication.revision} ${scaled.servings} ${steps.length}`,
+      "data-all": words.allSteps,
+      "data-one": words.oneStep,
+      "data-stop": words.stopTimer,
+      "data-up": words.timerDone,
+    })}>
+${beforeMarkup(view)}
+${steps.length === 0 ? unplanned(view) : written}
+${putAwayMarkup(view, steps.length)}
+</ol>
+<div class="timers" id="timers" role="status" aria-live="polite"></div>`,
+  });
+}
+
+const turn = (back: string | null, on: string | null, words: { readonly back: string; readonly on: string }): Content =>
+  markup`<p class="turn">${back !== null && markup`<a class="go back" href="#${back}">${words.back}</a>`}${on !== null && markup`<a class="go on" href="#${on}">${words.on}</a>`}</p>`;
+
+/** What to have ready, and what holds for all of it. */
+function beforeMarkup(view: PlanView): Content {
+  const { answer, book } = view;
+  const words = book.words.page;
+  const days = cookingDays(view);
+  const [first] = days;
+  const appliances = [
+    ...new Set(days.flatMap(({ session }) => session.tasks.flatMap(({ appliance }) => appliance ?? []))),
+  ];
+  const always = answer.cautions.cautions.filter(({ about }) => about.length === 0);
+  const evening = days.flatMap(({ session }) => session.tasks).filter(({ eveningBefore }) => eveningBefore);
+  return markup`<li class="step" id="start"><h2>${words.beforeYouStart}</h2>
+${first !== undefined && days.length === 1 && markup`<p>${words.wholeTime({ time: minutesText(first.session.totalMinutes), busy: minutesText(first.session.handsOnMinutes) })}</p>`}
+${days.length > 1 && markup`<p>${book.words.overDays({ sessions: days.length })}</p>`}
+${evening.map(({ of, text }) => markup`<p class="flag"><b>${words.theEveningBefore}</b>: ${of.title}. ${text}</p>`)}
+<p>${words.readyLines}</p>
+${appliances.length > 0 && markup`<p>${words.youNeed({ appliances: listed(appliances.map(applianceName), book) })}</p>`}
+${always.map(({ text }) => markup`<p class="caution">${text}</p>`)}
+${turn(null, days.length === 0 ? "away" : "step-1", { back: words.back, on: words.start })}</li>`;
+}
+
+function stepMarkup(step: CookStep, at: number, all: number, view: PlanView): Content {
+  const { answer, book } = view;
+  const words = book.words.page;
+  const { task, day, lines, minutesLeft, alongside, share } = step;
+  const days = cookingDays(view).length;
+  const progress = [
+    ...(days > 1 ? [words.cookingDayOf({ day })] : []),
+    words.stepOf({ step: at + 1, all }),
+    ...(task.eveningBefore ? [words.theEveningBefore] : [minuteText(task.startMinute, answer, book)]),
+    ...(minutesLeft === null || task.eveningBefore ? [] : [words.timeLeft({ time: minutesText(minutesLeft) })]),
+  ];
+  const minutes = task.endMinute - task.startMinute;
+  const parts = task.load !== null && lines.length > 0 && task.load.of > 1;
+  return markup`<li class="step" id="step-${at + 1}">
+<p class="progress">${progress.join(" · ")}</p>
+<h2>${task.of.title}</h2>
+<p class="do">${taskText(task, view)}</p>
+${linesMarkup(lines, book)}
+${parts && markup`<p class="quiet">${words.forAllParts}</p>`}
+${share !== null && markup`<p class="quiet">${words.shareOfRecipe({ times: timesText(share.batches, book.reader), all: timesText(share.all, book.reader) })}</p>`}
+<p class="facts">${taskFacts(task, view).join(" · ")}</p>
+${cautionsOf(step, view).map((text) => markup`<p class="caution">${text}</p>`)}
+${
+  alongside.length > 0 &&
+  markup`<p class="meanwhile">${words.meanwhile({ things: alongside.map((other) => words.runsUntil({ what: other.of.title, when: minuteText(other.endMinute, answer, book) })).join("; ") })}</p>`
+}
+${
+  task.attention === "UNATTENDED" &&
+  minutes > 0 &&
+  markup`<p class="timer" hidden${attributes({ "data-minutes": minutes, "data-name": task.of.title })}><button type="button">${words.startTimer({ time: minutesText(minutes) })}</button></p>`
+}
+${turn(at === 0 ? "start" : `step-${at}`, at + 1 < all ? `step-${at + 2}` : "away", { back: words.back, on: words.done })}</li>`;
+}
+
+/** Cautions about a dish stand in full where it is begun, and again where it is put away. */
+function cautionsOf({ task, isFirst, isLast }: CookStep, { answer }: PlanView): readonly string[] {
+  if (task.kind === "WASH" || (!isFirst && !isLast)) return [];
+  return answer.cautions.cautions
+    .filter(({ about }) => about.some(({ kind, slug }) => kind === task.of.kind && slug === task.of.slug))
+    .map(({ text }) => text);
+}
+
+/** Where the steps fit no order: why, and each dish by itself. */
+function unplanned({ answer, book }: PlanView): Content {
+  return [
+    markup`<li class="step" id="why"><p class="flag">${book.words.noOrder}</p><ul>${answer.sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled, book.words)}</li>`)}</ul></li>`,
+    ...answer.scaled.components
+      .filter(({ batches }) => batches > 0)
+      .map(
+        (made) =>
+          markup`<li class="step"><h2>${titleMarkup(made.component.title, made.lines, book)}</h2>${stepsMarkup(resolvedSteps(made), made.lines, made, book)}</li>`,
+      ),
+  ];
+}
+
+/** Boxes, and until when each keeps. */
+function putAwayMarkup(view: PlanView, steps: number): Content {
+  const { answer, book } = view;
+  const words = book.words.page;
+  return markup`<li class="step" id="away"><h2>${words.putAway}</h2>
+<p>${words.putAwayLine}</p>
+<dl class="keeping">${keptThings(answer.storage.guidance, "COMPONENT").map(
+    ({ subject, rows }) =>
+      markup`<div><dt>${book.subject(subject)}</dt><dd>${rows.map((row) => placeText(row, view)).join(" · ")}</dd></div>`,
+  )}</dl>
+${turn(steps === 0 ? "start" : `step-${steps}`, null, { back: words.back, on: words.done })}</li>`;
+}

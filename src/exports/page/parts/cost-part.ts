@@ -1,0 +1,36 @@
+import type { Money } from "../../../domain/model/amount.js";
+import type { Cost } from "../../../domain/shopping/cost.js";
+import type { PageWords } from "../../words/words.js";
+import { moneyText } from "../../words/money-text.js";
+import { markup, type Content } from "../markup.js";
+import { foldedPart, type PlanView } from "../plan-view.js";
+
+/** What it costs, and what is in no sum. */
+export function costPart({ answer, book }: PlanView): Content {
+  const words = book.words.page;
+  const { cost } = answer.list;
+  const beside = cost.atTill === null ? null : moneyText(cost.atTill);
+  return foldedPart("cost", words.cost, costMarkup(cost, book.foods, answer.nutrition.plan.mealCount, words), beside);
+}
+
+/** @param meals that one person eats; null where a list is of several plans, of which no serving is the same */
+export function costMarkup(
+  { atTill, used, carriedOver, perServing, unpriced }: Cost,
+  foods: (slugs: readonly string[]) => string,
+  meals: number | null,
+  words: PageWords,
+): Content {
+  if (atTill === null) return markup`<p>${words.noPrice}</p>`;
+  const rows: readonly (readonly [string, Money | null])[] = [
+    [words.atTill, atTill],
+    [words.foodYouEat, used],
+    [words.leftInPacks, carriedOver],
+    ...(meals === null ? [] : [[words.perPersonAll({ count: meals }), perServing] as const]),
+  ];
+  return [
+    markup`<dl class="tally">${rows.map(
+      ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money)}</dd></div>`,
+    )}</dl>`,
+    unpriced.length > 0 && markup`<p>${words.excludes({ foods: foods(unpriced) })}</p>`,
+  ];
+}

@@ -1,0 +1,69 @@
+import type { Money } from "../../../domain/model/amount.js";
+import type { ScaledComponent } from "../../../domain/plan/scaled.js";
+import { minutesText } from "../../words/minutes-text.js";
+import { moneyText } from "../../words/money-text.js";
+import type { PageWords } from "../../words/words.js";
+import { wayTo } from "../ask.js";
+import type { PlanForm } from "../form/plan-form.js";
+import { markup, type Content } from "../markup.js";
+import type { PlanView } from "../plan-view.js";
+
+/** What a route that is not taken would change, by `component:route`: minutes and money more, less with a minus; null: not known. */
+export type RouteDifferences = ReadonlyMap<string, { readonly minutes: number | null; readonly money: Money | null }>;
+
+/** Other ways to come by something, in view: a route that is not taken, a food that may stand for another. Each leads to the plan with it. */
+export function waysPart(
+  { component, route, lines }: ScaledComponent,
+  { book }: PlanView,
+  action: string,
+  form: PlanForm,
+  differences: RouteDifferences,
+): Content {
+  const words = book.words.page;
+  const others = form.route.filter((each) => !each.startsWith(`${component.slug}:`));
+  const routed = (name: string, text: string) => {
+    const key = `${component.slug}:${name}`;
+    return { text: text + differenceText(differences.get(key), words), form: { ...form, route: [...others, key] } };
+  };
+  const ways = [
+    ...(route === null ? [] : [routed("as-written", words.orWay({ name: words.asAuthorMakes }))]),
+    ...component.routes
+      .filter(({ name }) => name !== route?.name)
+      .map(({ name, kind }) => routed(name, words.orWay({ name: kind === "BUY" ? words.boughtWay({ name }) : name }))),
+    ...lines.flatMap(({ item, line }) => {
+      if (item.kind !== "FOOD" || line.item.kind !== "FOOD") return [];
+      const written = line.item.food;
+      const rest = form.swaps.filter((each) => !each.startsWith(`${written}:`));
+      return line.swaps
+        .filter(({ food }) => food !== item.food)
+        .map(({ food }) => ({
+          text: words.orFood({ food: book.food(food), other: book.food(item.food) }),
+          form: { ...form, swaps: [...rest, `${written}:${food}`] },
+        }));
+    }),
+  ];
+  return (
+    ways.length > 0 &&
+    markup`<ul class="others">${ways.map((way) => markup`<li>${wayTo({ path: action, form: way.form, text: way.text })}</li>`)}</ul>`
+  );
+}
+
+/** `: 1 h 10 min less, 3.65 XTS more` */
+function differenceText(found: ReturnType<RouteDifferences["get"]>, words: PageWords): string {
+  if (found === undefined) return "";
+  const { minutes, money } = found;
+  const texts = [
+    ...(minutes === null || minutes === 0
+      ? []
+      : [minutes < 0 ? words.less({ what: minutesText(-minutes) }) : words.more({ what: minutesText(minutes) })]),
+    ...(money === null || Number(money.amount) === 0
+      ? []
+      : [
+          money.amount.startsWith("-")
+            ? words.less({ what: moneyText({ ...money, amount: money.amount.slice(1) }) })
+            : words.more({ what: moneyText(money) }),
+        ]),
+  ];
+  if (texts.length > 0) return `: ${texts.join(", ")}`;
+  return minutes === null || money === null ? "" : `: ${words.sameTimeAndCost}`;
+}

@@ -1,0 +1,38 @@
+import type { Translation } from "../../message.js";
+import type { kitchen as english } from "../en/kitchen.js";
+
+export const kitchen: Translation<typeof english> = {
+  cookTitle: "Cooking: {plan}",
+  backToPlan: "Back to the plan",
+  beforeYouStart: "Before you start",
+  readyLines: "Have everything from the shopping list in reach, and clean boxes with lids for what you put away.",
+  youNeed: "You need: {appliances}.",
+  wholeTime: "It takes {time}; you are busy for {busy}.",
+  stepOf: "Step {step} of {all}",
+  timeLeft: "{time} left",
+  forAllParts: "amounts for all parts together",
+  shareOfRecipe: "today {times} of {all} × the recipe",
+  meanwhile: "Meanwhile: {things}.",
+  runsUntil: "{what} until {when}",
+  done: "Done",
+  back: "Back",
+  start: "Start",
+  startTimer: "Start timer: {time}",
+  timerDone: "Time is up",
+  stopTimer: "Stop timer",
+  putAway: "Put away",
+  putAwayLine:
+    "Box what is left for later days, write on each box what it is and until when it keeps, and put it away now.",
+  allSteps: "All steps",
+  oneStep: "One step at a time",
+  cannotCook: "This could not be computed",
+  fridgeTitle: "Storage times: {plan}",
+  labelsTitle: "Box labels: {plan}",
+  printHint: "Print this page with your browser.",
+  forMeal: "for {meal}",
+  freezeOnCookingDay: "freeze on cooking day",
+  spareBox: "spare",
+  madeOn: "made {day}",
+  thing: "What",
+  howLong: "Until when",
+};

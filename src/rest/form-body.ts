@@ -1,0 +1,81 @@
+import { regionCode } from "../domain/model/region-codes.js";
+import { zoneOfCity } from "../domain/model/zone-of-city.js";
+import { formFields } from "../exports/page/form/plan-form.js";
+import { rowNames } from "../exports/page/form/row-fields.js";
+import { longestHouseholdList } from "../services/answers/read-household.js";
+import { sharedQuery } from "../exports/page/ask.js";
+import type { Query } from "./parameter.js";
+import { readPlanForm } from "./read-plan-form.js";
+
+/** The most rows of a form that are read. A household of more is refused all the same. */
+const mostRows = longestHouseholdList + 1;
+
+/**
+ * A form of the pages that was sent in a body. One without diets leads to the address that asks the same; one with diets is answered at once,
+ * and stands in no address, no cache and no history.
+ */
+export function readSentForm({ body, url }: { readonly body: unknown; readonly url: string }): {
+  readonly query: Query;
+  readonly address: string | null;
+} {
+  const query = queryOfForm(typeof body === "string" ? body : "");
+  if ((query.get(formFields.diets) ?? []).length > 0) return { query, address: null };
+  const asked = sharedQuery(readPlanForm(query).form);
+  const plans = (query.get("plan") ?? []).map((plan) => `plan=${encodeURIComponent(plan)}`).join("&");
+  const more = plans === "" ? "" : `${asked === "" ? "?" : "&"}${plans}`;
+  return { query, address: (url.split("?")[0] ?? "/") + asked + more };
+}
+
+/**
+ * What a form of the pages sent, as the query that asks the same: rows of two fields become one value each, a city becomes its zone. Names
+ * that the form does not have are passed over.
+ */
+function queryOfForm(body: string): Query {
+  const sent = new URLSearchParams(body);
+  const query = new Map<string, string[]>();
+  const add = (name: string, value: string): void => {
+    if (value.trim() !== "") query.set(name, [...(query.get(name) ?? []), value.trim()]);
+  };
+  for (const [name, value] of sent) if (known.has(name)) add(name, value);
+  for (const plan of sent.getAll("plan")) add("plan", plan);
+  for (const [thing, amount] of rowsOf(sent, rowNames.onHand)) {
+    if (thing !== "") add(formFields.onHand, `${thing}:${amount}`);
+  }
+  for (const group of eatersOf(sent)) add(formFields.eaters, group);
+  const zone = zoneOf(sent);
+  query.delete(formFields.zone);
+  if (zone !== null) add(formFields.zone, zone);
+  return query;
+}
+
+const known: ReadonlySet<string> = new Set(Object.values(formFields));
+
+function rowsOf(sent: URLSearchParams, names: readonly [string, string]): readonly (readonly [string, string])[] {
+  const rows: (readonly [string, string])[] = [];
+  for (let at = 1; at <= mostRows && sent.has(`${names[0]}-${at}`); at += 1) {
+    rows.push([sent.get(`${names[0]}-${at}`)?.trim() ?? "", sent.get(`${names[1]}-${at}`)?.trim() ?? ""]);
+  }
+  return rows;
+}
+
+/** Groups as they were given, and the people who are left: they eat a whole serving each. */
+function eatersOf(sent: URLSearchParams): readonly string[] {
+  const groups = rowsOf(sent, rowNames.eaters).filter(([people]) => people !== "");
+  if (groups.length === 0) return [];
+  const servings = Number(sent.get(formFields.servings)?.trim() || sent.get("written-for"));
+  const left = servings - groups.reduce((sum, [people]) => sum + Number(people), 0);
+  const rest = Number.isInteger(left) && left > 0 ? [`${left}x1`] : [];
+  return [...groups.map(([people, share]) => `${people}x${share}`), ...rest];
+}
+
+/** The zone of the city that was typed, or the text itself where nobody knows it; without a start there is none. */
+function zoneOf(sent: URLSearchParams): string | null {
+  const start = sent.get(formFields.start)?.trim() ?? "";
+  if (start === "") return null;
+  const city = sent.get(formFields.zone)?.trim() ?? "";
+  const before = sent.get("zone-before")?.trim() ?? "";
+  // The field shows the city of the zone that stood there.
+  if (before !== "" && city !== "" && before.replaceAll("_", " ").endsWith(city)) return before;
+  const region = regionCode(sent.get(formFields.region)?.trim() ?? "");
+  return zoneOfCity(city, region) ?? (city === "" ? null : city);
+}
