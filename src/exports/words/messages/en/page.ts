@@ -187,8 +187,10 @@ export const page = {
   makes: message("Makes {made} ({times} × the recipe)", { made: "1.95 kg", times: "1½" }),
   mealsUse: message("meals use {used}", { used: "1.5 kg" }),
   youHave: message("You have {amount}.", { amount: "200 g" }),
-  allAtOnce: message("{count, plural, =2 {Both parts at once} other {All # parts at once}}.", { count: 2 }),
-  inRounds: message("Cook in {count, plural, =2 {two} other {#}} rounds.", { count: 2 }),
+  allAtOnce: message("{count, plural, =2 {Both parts at once} one {One part at once} other {All # parts at once}}.", {
+    count: 2,
+  }),
+  inRounds: message("Cook in {count, plural, =2 {two} one {#} other {#}} rounds.", { count: 2 }),
   bought: message("Bought: {name}.", { name: "tinned" }),
   otherWay: message("Made another way: {name}.", { name: "in the oven" }),
   orWay: message("Or {name}", { name: "4 tins" }),
