@@ -16,7 +16,7 @@ export function componentText(made: ScaledComponent, { words, show, reader }: Na
 }
 
 /** "2½ batches"; "about 1 batch" where the kitchen's fractions do not say it. */
-export function batchesText(batches: number, reader: Reader, { roughly }: Pick<Words, "roughly">): string {
+function batchesText(batches: number, reader: Reader, { roughly }: Pick<Words, "roughly">): string {
   const { text, rounded } = presentInUnit(batches, batches, "batch", noFacts, reader);
   return Math.abs(rounded - batches) <= 0.01 * batches ? text : roughly({ amount: text });
 }

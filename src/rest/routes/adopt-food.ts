@@ -2,6 +2,7 @@ import { z } from "zod";
 import { named, text } from "../../exports/json/named-schema.js";
 import { parseWithSchema } from "../../services/drafts/parse-with-schema.js";
 import type { OneSaved } from "../../services/drafts/save-draft.js";
+import { requireScope } from "../../services/access/actor.js";
 import { adoptFood } from "../../services/foods/adopt-food.js";
 import { asJson, endpoint, found, refused } from "../endpoint.js";
 import { inPath } from "../parameter.js";
@@ -48,10 +49,12 @@ export const adoptFoodEndpoint = endpoint(
     refusals: ["not-processable"],
     caching: "NEVER",
   },
-  async ({ deps, caller, path, body }) => {
+  async ({ deps, caller, path: { publisher = "" }, body }) => {
+    // Before the body is looked at: whoever may not write is not told what is wrong with it.
+    requireScope(caller.actor, "WRITE", publisher);
     const read = parseWithSchema(question, body);
     if (!read.ok) return refused(notProcessable(read.problems));
-    const saved = await adoptFood(deps, caller, { publisher: path["publisher"] ?? "", ...read.value });
+    const saved = await adoptFood(deps, caller, { publisher, ...read.value });
     if (saved.ok) return found(saved.value);
     // What GraphQL calls its input is the body here.
     const problems = saved.problems.map((problem) => ({

@@ -226,6 +226,13 @@ const held: Readonly<
   expired: { of: own, scopes },
 };
 
+/** Addresses of REST that answer with what is hidden, or write. */
+const rights: Readonly<Record<string, Access>> = {
+  "/v1/publishers/{publisher}/export": { own: "READ_DRAFTS" },
+  "/v1/publishers/{publisher}/import": { operator: "ADMIN" },
+  "/v1/publishers/{publisher}/foods/adopt": { own: "WRITE" },
+};
+
 const unknown: readonly string[] = [
   "UNKNOWN_TOKEN",
   "UNKNOWN_WEBHOOK",
@@ -527,6 +534,13 @@ describeOnBothDatabases("every operation, asked by every role", (open) => {
         const asks = expected(role, { own: "WRITE" });
         // What is sent is no picture.
         expect(answer.status, path).toBe({ ANSWER: 422, UNAUTHENTICATED: 401 }[asks as string] ?? 403);
+      } else if (path in rights) {
+        const asks = expected(role, rights[path] as Access);
+        if (asks === "ANSWER") {
+          expect([401, 403], path).not.toContain(answer.status);
+          continue;
+        }
+        expect(answer.status, path).toBe(asks === "UNAUTHENTICATED" ? 401 : 403);
       } else expect(answer, path).toEqual(await asked(values, {}));
       expect(answer.text, path).not.toContain(marker);
     }

@@ -82,6 +82,8 @@ const ownWords = new Set([
   ],
   ...["introduction", "notes", "tips", "equipment.*", "tags.*", "licence", "url", "website"],
   ...["image.file", "image.alt", "image.credit"],
+  // A zone is looked up in the time-zone database, which is open (tests/services/schedule).
+  ...["publish-at.zone", "withdraw-at.zone", "withdraw-at.reason"],
   ...[
     "amount",
     "at",
