@@ -236,11 +236,12 @@ describeOnBothDatabases("previews of drafts", (open) => {
   });
 });
 
-/** A page without what says that it is a preview, where it stands, and the part about its edition. */
+/** Without what only a preview or only a published page has: the notice, the edition, and what search engines and feeds are told. */
 const plain = (html: string, path: string): string =>
   html
     .replace(/<aside class="preview[^]*?<\/aside>/, "")
-    .replace(/<meta name="robots"[^>]*>|<link rel="canonical"[^>]*>/, "")
+    .replaceAll(/<meta name="robots"[^>]*>|<link rel="(?:canonical|alternate)"[^>]*>|<meta property="og:[^>]*>/g, "")
+    .replace(/<script type="application\/ld\+json">[^]*?<\/script>/, "")
     .replace(/<section[^>]*id="edition"[^]*?<\/section>/, "")
     .replaceAll(path, "PLAN")
     .replaceAll(/\n+/g, "\n");
