@@ -14,6 +14,12 @@ interface Timer {
   readonly ends: number;
 }
 
+interface TimerLine {
+  readonly timer: Timer;
+  readonly line: HTMLElement;
+  readonly text: HTMLElement;
+}
+
 function open(list: HTMLElement): void {
   const store = ownStore();
   const place = `prepwright cook ${list.dataset["place"] ?? location.pathname}`;
@@ -24,7 +30,9 @@ function open(list: HTMLElement): void {
     const now = steps.find((step) => step.id === id) ?? steps[0];
     for (const step of steps) step.classList.toggle("now", step === now);
     if (now === undefined) return;
-    store?.setItem(place, now.id);
+    // Who has put everything away begins at the start the next time.
+    if (now.id === "away") store?.removeItem(place);
+    else store?.setItem(place, now.id);
     if (!byHand) return;
     const title = now.querySelector<HTMLElement>("h2");
     title?.setAttribute("tabindex", "-1");
@@ -67,50 +75,61 @@ function stayAwake(): void {
 function runTimers(list: HTMLElement, key: string, store: Storage | null): void {
   const shelf = document.querySelector<HTMLElement>("#timers");
   if (shelf === null) return;
-  let timers = readTimers(store?.getItem(key) ?? null);
-  const told = new Set<number>();
+  let lines = readTimers(store?.getItem(key) ?? null).map(lineOf);
+  const save = (): void => store?.setItem(key, JSON.stringify(lines.map(({ timer }) => timer)));
 
-  const save = (): void => store?.setItem(key, JSON.stringify(timers));
   for (const holder of list.querySelectorAll<HTMLElement>(".timer")) {
     holder.hidden = false;
     holder.querySelector("button")?.addEventListener("click", () => {
       const minutes = Number(holder.dataset["minutes"]);
-      timers = [...timers, { name: holder.dataset["name"] ?? "", ends: Date.now() + minutes * 60_000 }];
+      lines = [...lines, lineOf({ name: holder.dataset["name"] ?? "", ends: Date.now() + minutes * 60_000 })];
       save();
       draw();
     });
   }
+
+  function lineOf(timer: Timer): TimerLine {
+    const line = document.createElement("p");
+    const text = document.createElement("span");
+    const stop = document.createElement("button");
+    stop.type = "button";
+    stop.textContent = list.dataset["stop"] ?? "";
+    stop.setAttribute("aria-label", `${stop.textContent}: ${timer.name}`);
+    stop.addEventListener("click", () => {
+      lines = lines.filter((each) => each.timer !== timer);
+      line.remove();
+      save();
+    });
+    // A timer is not read aloud each second; its end is.
+    text.setAttribute("role", "timer");
+    line.append(text, stop);
+    shelf?.append(line);
+    return { timer, line, text };
+  }
+
   function draw(): void {
     const now = Date.now();
-    shelf?.replaceChildren(
-      ...timers.map((timer) => {
-        const line = document.createElement("p");
-        const left = Math.max(0, Math.round((timer.ends - now) / 1000));
-        const up = left === 0;
-        line.className = up ? "up" : "";
-        const clock = `${Math.floor(left / 60)}:${String(left % 60).padStart(2, "0")}`;
-        line.append(`${timer.name}: ${up ? (list.dataset["up"] ?? "") : clock} `);
-        const stop = document.createElement("button");
-        stop.type = "button";
-        stop.textContent = list.dataset["stop"] ?? "";
-        stop.addEventListener("click", () => {
-          timers = timers.filter((each) => each !== timer);
-          save();
-          draw();
-        });
-        line.append(stop);
-        if (up && !told.has(timer.ends)) {
-          told.add(timer.ends);
-          if ("vibrate" in navigator) navigator.vibrate([400, 200, 400]);
-        }
-        return line;
-      }),
-    );
+    for (const { timer, line, text } of lines) {
+      const left = Math.max(0, Math.round((timer.ends - now) / 1000));
+      if (left > 0) {
+        text.textContent = `${timer.name}: ${clockText(left)}`;
+      } else if (!line.classList.contains("up")) {
+        line.className = "up";
+        text.setAttribute("role", "alert");
+        text.textContent = `${timer.name}: ${list.dataset["up"] ?? ""}`;
+        if ("vibrate" in navigator) navigator.vibrate([400, 200, 400]);
+      }
+    }
   }
   draw();
-  setInterval(() => {
-    if (timers.length > 0 && shelf.querySelector(":focus") === null) draw();
-  }, 1000);
+  setInterval(draw, 1000);
+}
+
+/** `1:05:09`, `5:09` */
+function clockText(seconds: number): string {
+  const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];
+  const rest = String(seconds % 60).padStart(2, "0");
+  return hours === 0 ? `${minutes}:${rest}` : `${hours}:${String(minutes).padStart(2, "0")}:${rest}`;
 }
 
 function readTimers(kept: string | null): readonly Timer[] {

@@ -1,6 +1,9 @@
-/** Has the page kept for when there is no network, where the browser can. It is a convenience: where it fails the page works as it is. */
+/**
+ * Has the page kept for when there is no network, where the browser can. It is a convenience: where it fails the page works as it is.
+ * A page that tells of diets was sent for in a body; at its address alone lies another page, so neither is kept.
+ */
 export function keepOffline(): void {
-  if (!("serviceWorker" in navigator)) return;
+  if (!("serviceWorker" in navigator) || document.querySelector("[data-private]") !== null) return;
   addEventListener("load", () => {
     navigator.serviceWorker.register("/p/offline.js").then(
       // The worker answers from the next page on: this one is asked for again, so that it lies there too.

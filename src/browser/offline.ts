@@ -32,11 +32,15 @@ worker.addEventListener("fetch", (event) => {
   if (request.method === "GET" && isKept(new URL(request.url))) event.respondWith(fromNetworkFirst(request));
 });
 
+/** Diets tell of somebody's health: other people may use this device. */
+const isPrivate = ({ headers }: Response, { url }: Request): boolean =>
+  headers.get("cache-control")?.includes("no-store") === true || new URL(url).searchParams.has("diet");
+
 async function fromNetworkFirst(request: Request): Promise<Response> {
   const kept = await caches.open(shelf);
   try {
     const answer = await fetch(request);
-    if (answer.ok) await keep(kept, request, answer.clone());
+    if (answer.ok && !isPrivate(answer, request)) await keep(kept, request, answer.clone());
     return answer;
   } catch (error) {
     const known = await kept.match(request);

@@ -86,4 +86,7 @@ function remember(list: HTMLFormElement, key: string): void {
   });
 }
 
-const rowOf = (box: HTMLInputElement): HTMLElement => box.closest("li") ?? box;
+/** Hoisted: the list is read before this line is reached. */
+function rowOf(box: HTMLInputElement): HTMLElement {
+  return box.closest("li") ?? box;
+}

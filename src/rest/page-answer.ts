@@ -10,7 +10,7 @@ const policy = (scripts: PageScripts): string =>
     "default-src 'none'",
     "style-src 'self'",
     "img-src 'self'",
-    ...(scripts === "OFFLINE" ? ["script-src 'self'", "worker-src 'self'"] : []),
+    ...(scripts === "OFFLINE" ? ["script-src 'self'", "worker-src 'self'", "connect-src 'self'"] : []),
     "form-action 'self'",
     "base-uri 'none'",
     "frame-ancestors 'none'",

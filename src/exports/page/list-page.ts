@@ -4,7 +4,7 @@ import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import { moneyText } from "../words/money-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
-import { sharedQuery, wayTo } from "./ask.js";
+import { isPrivate, sharedQuery, wayTo } from "./ask.js";
 import { dietName } from "./diet-name.js";
 import type { PlanForm } from "./form/plan-form.js";
 import { attributes, markup, type Content } from "./markup.js";
@@ -72,7 +72,7 @@ export function listPage(input: ListPageInput): string {
       (each) =>
         markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
     )}</ul></header>
-<form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-plans": plansKey(plans), "data-count": words.gotOf({ got: "{got}", all: "{all}" }) })}>
+<form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-plans": plansKey(plans), "data-private": isPrivate(first.form), "data-count": words.gotOf({ got: "{got}", all: "{all}" }) })}>
 <p class="count"><b id="count">${words.things({ count: list.lines.length })}</b> <span class="total">${facts.join(" · ")}</span></p>
 <div class="aisles">${aislesOf(list.lines, book.words).map(
       ({ title, lines, kind }) => markup`<fieldset class="aisle"><legend>${title}</legend>

@@ -4,7 +4,7 @@ import { sessionProblemText } from "../../sentences/session-problem-text.js";
 import { timesText } from "../../words/component-text.js";
 import { minutesText } from "../../words/minutes-text.js";
 import { nameBook } from "../../words/name-book.js";
-import { wayTo } from "../ask.js";
+import { isPrivate, wayTo } from "../ask.js";
 import { listed } from "../dates.js";
 import type { PlanForm } from "../form/plan-form.js";
 import { attributes, markup, type Content } from "../markup.js";
@@ -16,7 +16,7 @@ import { linesMarkup, stepsMarkup } from "../parts/steps-with-lines.js";
 import { titleMarkup } from "../parts/swapped-foods.js";
 import { keptThings, placeText } from "../parts/storage-part.js";
 import type { PlanView } from "../plan-view.js";
-import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
+import { resolvedMealSteps, resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { cookingDays, cookSteps, type CookStep } from "./cook-steps.js";
 
 export interface KitchenPageInput {
@@ -34,6 +34,7 @@ export function* cookPageInSlices({ answer, form, links }: KitchenPageInput): In
   const view = { answer, book };
   const named = { publisher: publication.publisher.slug, slug: publication.slug };
   const steps = cookSteps(view);
+  const dishes = steps.length === 0 ? dishesMarkup(view) : [];
   const written: Content[] = [];
   for (const [at, step] of steps.entries()) {
     yield;
@@ -53,24 +54,28 @@ export function* cookPageInSlices({ answer, form, links }: KitchenPageInput): In
 <div class="onward">${back}</div></header>
 <ol class="cooking" id="cooking"${attributes({
       "data-place": `${named.publisher}/${named.slug} ${publication.revision} ${scaled.servings} ${steps.length}`,
+      "data-private": isPrivate(form),
       "data-all": words.allSteps,
       "data-one": words.oneStep,
       "data-stop": words.stopTimer,
       "data-up": words.timerDone,
     })}>
-${beforeMarkup(view)}
-${steps.length === 0 ? unplanned(view) : written}
-${putAwayMarkup(view, steps.length)}
+${beforeMarkup(view, steps, dishes.length)}
+${written}${dishes}
+${putAwayMarkup(view, written.length + dishes.length, back)}
 </ol>
-<div class="timers" id="timers" role="status" aria-live="polite"></div>`,
+<div class="timers" id="timers"></div>`,
   });
 }
 
 const turn = (back: string | null, on: string | null, words: { readonly back: string; readonly on: string }): Content =>
   markup`<p class="turn">${back !== null && markup`<a class="go back" href="#${back}">${words.back}</a>`}${on !== null && markup`<a class="go on" href="#${on}">${words.on}</a>`}</p>`;
 
-/** What to have ready, and what holds for all of it. */
-function beforeMarkup(view: PlanView): Content {
+/** The anchor of a step, and of what comes before and after all of them. */
+const anchor = (at: number, all: number): string => (at < 0 ? "start" : at < all ? `step-${at + 1}` : "away");
+
+/** What to have ready, what holds for all of it, and cautions about what no step below is about. */
+function beforeMarkup(view: PlanView, steps: readonly CookStep[], dishes: number): Content {
   const { answer, book } = view;
   const words = book.words.page;
   const days = cookingDays(view);
@@ -78,7 +83,10 @@ function beforeMarkup(view: PlanView): Content {
   const appliances = [
     ...new Set(days.flatMap(({ session }) => session.tasks.flatMap(({ appliance }) => appliance ?? []))),
   ];
-  const always = answer.cautions.cautions.filter(({ about }) => about.length === 0);
+  const always = answer.cautions.cautions.filter(
+    ({ about }) =>
+      !about.some(({ kind, slug }) => steps.some(({ task: { of } }) => of.kind === kind && of.slug === slug)),
+  );
   const evening = days.flatMap(({ session }) => session.tasks).filter(({ eveningBefore }) => eveningBefore);
   return markup`<li class="step" id="start"><h2>${words.beforeYouStart}</h2>
 ${first !== undefined && days.length === 1 && markup`<p>${words.wholeTime({ time: minutesText(first.session.totalMinutes), busy: minutesText(first.session.handsOnMinutes) })}</p>`}
@@ -87,7 +95,8 @@ ${evening.map(({ of, text }) => markup`<p class="flag"><b>${words.theEveningBefo
 <p>${words.readyLines}</p>
 ${appliances.length > 0 && markup`<p>${words.youNeed({ appliances: listed(appliances.map(applianceName), book) })}</p>`}
 ${always.map(({ text }) => markup`<p class="caution">${text}</p>`)}
-${turn(null, days.length === 0 ? "away" : "step-1", { back: words.back, on: words.start })}</li>`;
+${steps.length === 0 && markup`<p class="flag">${book.words.noOrder}</p><ul>${answer.sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled, book.words)}</li>`)}</ul>`}
+${turn(null, steps.length + dishes === 0 ? "away" : "step-1", { back: words.back, on: words.start })}</li>`;
 }
 
 function stepMarkup(step: CookStep, at: number, all: number, view: PlanView): Content {
@@ -121,7 +130,7 @@ ${
   minutes > 0 &&
   markup`<p class="timer" hidden${attributes({ "data-minutes": minutes, "data-name": task.of.title })}><button type="button">${words.startTimer({ time: minutesText(minutes) })}</button></p>`
 }
-${turn(at === 0 ? "start" : `step-${at}`, at + 1 < all ? `step-${at + 2}` : "away", { back: words.back, on: words.done })}</li>`;
+${turn(anchor(at - 1, all), anchor(at + 1, all), { back: words.back, on: words.done })}</li>`;
 }
 
 /** Cautions about a dish stand in full where it is begun, and again where it is put away. */
@@ -132,21 +141,28 @@ function cautionsOf({ task, isFirst, isLast }: CookStep, { answer }: PlanView): 
     .map(({ text }) => text);
 }
 
-/** Where the steps fit no order: why, and each dish by itself. */
-function unplanned({ answer, book }: PlanView): Content {
-  return [
-    markup`<li class="step" id="why"><p class="flag">${book.words.noOrder}</p><ul>${answer.sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled, book.words)}</li>`)}</ul></li>`,
+/** Where the steps fit no order, each dish by itself: what is cooked ahead, then the meals. */
+function dishesMarkup({ answer, book }: PlanView): readonly Content[] {
+  const words = book.words.page;
+  const dishes = [
     ...answer.scaled.components
       .filter(({ batches }) => batches > 0)
-      .map(
-        (made) =>
-          markup`<li class="step"><h2>${titleMarkup(made.component.title, made.lines, book)}</h2>${stepsMarkup(resolvedSteps(made), made.lines, made, book)}</li>`,
-      ),
-  ];
+      .map((made) => ({ title: made.component.title, lines: made.lines, steps: resolvedSteps(made), made })),
+    ...answer.scaled.meals.map((meal) => ({
+      ...{ title: meal.meal.title, lines: meal.lines, steps: resolvedMealSteps(meal) },
+      made: { batches: meal.factor, loads: 1 },
+    })),
+  ].filter(({ steps }) => steps.length > 0);
+  return dishes.map(({ title, lines, steps, made }, at) => {
+    const [back, on] = [anchor(at - 1, dishes.length), anchor(at + 1, dishes.length)];
+    return markup`<li class="step" id="${anchor(at, dishes.length)}"><p class="progress">${words.stepOf({ step: at + 1, all: dishes.length })}</p>
+<h2>${titleMarkup(title, lines, book)}</h2>${stepsMarkup(steps, lines, made, book)}
+${turn(back, on, { back: words.back, on: words.done })}</li>`;
+  });
 }
 
 /** Boxes, and until when each keeps. */
-function putAwayMarkup(view: PlanView, steps: number): Content {
+function putAwayMarkup(view: PlanView, steps: number, back: Content): Content {
   const { answer, book } = view;
   const words = book.words.page;
   return markup`<li class="step" id="away"><h2>${words.putAway}</h2>
@@ -155,5 +171,6 @@ function putAwayMarkup(view: PlanView, steps: number): Content {
     ({ subject, rows }) =>
       markup`<div><dt>${book.subject(subject)}</dt><dd>${rows.map((row) => placeText(row, view)).join(" · ")}</dd></div>`,
   )}</dl>
-${turn(steps === 0 ? "start" : `step-${steps}`, null, { back: words.back, on: words.done })}</li>`;
+<div class="onward">${back}</div>
+${turn(anchor(steps - 1, steps), null, { back: words.back, on: words.done })}</li>`;
 }
