@@ -17,7 +17,7 @@ export async function bundleBrowser(folder) {
   await Promise.all([
     bundle(
       folder,
-      { page: "src/browser/page.css", ticks: "src/browser/ticks.ts", cook: "src/browser/cook.ts" },
+      { page: "src/browser/pages.css", ticks: "src/browser/ticks.ts", cook: "src/browser/cook.ts" },
       "[name]-[hash]",
     ),
     bundle(folder, { embed: "src/browser/embed.ts", offline: "src/browser/offline.ts" }, "[name]"),

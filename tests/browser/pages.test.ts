@@ -154,7 +154,8 @@ describeOnEmbedded("pages in a browser", (open) => {
   it("prints a list on at most two sheets, without form and navigation", async () => {
     const page = await visit(list);
     await page.emulateMedia({ media: "print" });
-    for (const hidden of [".masthead", "#ticks [type=reset]"]) expect(await page.locator(hidden).isVisible()).toBe(false);
+    for (const hidden of [".masthead", "#ticks [type=reset]"])
+      expect(await page.locator(hidden).isVisible()).toBe(false);
     expect(await page.getByText("butter").first().isVisible()).toBe(true);
     const paper = await page.pdf({
       format: "A4",

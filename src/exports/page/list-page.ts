@@ -14,6 +14,7 @@ import { warningTexts } from "./parts/care-part.js";
 import { costMarkup } from "./parts/cost-part.js";
 import { aislesOf, shelfLine } from "./parts/shopping-part.js";
 import { folded } from "./plan-view.js";
+import { writersLanguage } from "./writers-language.js";
 
 /** A plan on a list, and for how many it was worked out. */
 export interface ListedPlan {
@@ -70,7 +71,7 @@ export function listPage(input: ListPageInput): string {
     main: markup`<header class="front"><h1>${words.shoppingList}</h1>
 <ul class="for">${plans.map(
       (each) =>
-        markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
+        markup`<li>${wayTo({ path: planPath({ publisher: each.publisher.slug, slug: each.bundle.plan.slug }, links), form: each.form, text: markup`<bdi${writersLanguage(nameBook(each.bundle, reader))}>${each.bundle.plan.title}</bdi>` })} <b>${words.forPeople({ count: each.servings })}</b></li>`,
     )}</ul></header>
 <form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-plans": plansKey(plans), "data-private": isPrivate(first.form), "data-count": words.gotOf({ got: "{got}", all: "{all}" }) })}>
 <p class="count"><b id="count">${words.things({ count: list.lines.length })}</b> <span class="total">${facts.join(" · ")}</span></p>

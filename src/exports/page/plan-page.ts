@@ -42,6 +42,7 @@ import { storagePart } from "./parts/storage-part.js";
 import { verdictPart } from "./parts/verdict-part.js";
 import { equipmentMarkup, introductionMarkup, writersPart } from "./parts/words-part.js";
 import { waysPart, type RouteDifferences } from "./parts/ways-part.js";
+import { writersLanguage } from "./writers-language.js";
 
 interface PlanPageInput {
   readonly publication: Publication;
@@ -100,14 +101,14 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
     kind: "plan",
     words,
     main: markup`<header class="front">
-<h1>${plan.title}</h1>
-${plan.summary !== null && markup`<p class="summary">${plan.summary}</p>`}
+<h1${writersLanguage(book)}>${plan.title}</h1>
+${plan.summary !== null && markup`<p class="summary"${writersLanguage(book)}>${plan.summary}</p>`}
 ${picturePart({ image: plan.image, publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
 ${publication.withdrawnAt !== null && withdrawnFlag(publication, publication.withdrawnAt, book)}
 ${statePart(asked, answer)}
 ${answer !== null && verdictPart({ answer, book })}
 ${answer !== null && markup`<div class="ways">${ways()}</div>`}
-${plan.introduction !== undefined && folded(words.aboutThisPlan, introductionMarkup(plan))}
+${plan.introduction !== undefined && folded(words.aboutThisPlan, introductionMarkup(plan, book))}
 </header>
 ${parts}
 ${answer !== null && markup`<div class="rail"><nav class="bar" aria-label="${words.shortcuts}">${ways()}</nav></div>`}`,
@@ -127,7 +128,7 @@ ${answer !== null && markup`<div class="rail"><nav class="bar" aria-label="${wor
   function* body(view: PlanView): InSlices<Content> {
     const written: Content[] = [
       yield* mealsPartInSlices(view),
-      equipmentMarkup(plan, book.words),
+      equipmentMarkup(plan, book),
       yield* componentsPartInSlices(view, (made) => waysPart(made, view, action, form, input.differences ?? new Map())),
     ];
     const toKitchen = markup`<div class="onward">${wayTo({ path: cookPath(named, links), form, text: words.toKitchen })}</div>`;
@@ -140,7 +141,7 @@ ${answer !== null && markup`<div class="rail"><nav class="bar" aria-label="${wor
       () => nutritionPart(view),
       () => costPart(view),
       () => warningsPart(view),
-      () => writersPart(plan, book.words),
+      () => writersPart(plan, book),
       () => editionPart(publication, plan, form, links, book),
     ]) {
       yield;

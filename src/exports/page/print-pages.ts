@@ -10,6 +10,7 @@ import { frozenFor } from "./parts/late-meal.js";
 import { mealDay } from "./parts/meals-part.js";
 import { keptThings, placeText } from "./parts/storage-part.js";
 import type { PlanView } from "./plan-view.js";
+import { inWritersLanguage, writersLanguage } from "./writers-language.js";
 
 function printPage(
   { answer, form, links }: KitchenPageInput,
@@ -52,7 +53,7 @@ export const fridgePage = (input: KitchenPageInput): string =>
       .toSorted((a, b) => a.meal.day - b.meal.day)
       .map(
         (meal) =>
-          markup`<tr><th scope="row">${mealDay(meal, view)}</th><td>${meal.meal.title}${frozenFor(view, meal.meal.slug).length > 0 && markup` <b>(${words.freezeOnCookingDay})</b>`}</td></tr>`,
+          markup`<tr><th scope="row">${mealDay(meal, view)}</th><td>${inWritersLanguage(meal.meal.title, book)}${frozenFor(view, meal.meal.slug).length > 0 && markup` <b>(${words.freezeOnCookingDay})</b>`}</td></tr>`,
       )}</tbody></table>
 ${answer.cautions.cautions.map(({ text }) => markup`<p class="caution">${text}</p>`)}`;
   });
@@ -65,18 +66,23 @@ export const labelsPage = (input: KitchenPageInput): string =>
     (view) => markup`<ul class="boxes">${view.answer.scaled.components.flatMap((made) => boxesOf(made, view))}</ul>`,
   );
 
+/** To be written by hand. */
+const blank = "_".repeat(10);
+
 function boxesOf({ component, leftOver }: ScaledComponent, view: PlanView): readonly Content[] {
   const { answer, book } = view;
   const words = book.words.page;
   const places = answer.storage.guidance.filter(
-    ({ subject, place }) => subject.kind === "COMPONENT" && subject.slug === component.slug && place !== "FREEZER",
+    ({ subject }) => subject.kind === "COMPONENT" && subject.slug === component.slug,
   );
+  const keeps = (frozen: boolean): readonly string[] =>
+    places.filter(({ place }) => (place === "FREEZER") === frozen).map((row) => placeText(row, view));
   const made = dateOfDay(0, answer.household.session);
   const box = (amount: string | null, use: string, frozen: boolean): Content =>
-    markup`<li class="box"><b>${component.title}</b>
+    markup`<li class="box"><b${writersLanguage(book)}>${component.title}</b>
 <span>${[amount, use].filter((each) => each !== null).join(", ")}</span>
-${made !== null && markup`<span>${words.madeOn({ day: dayText(made, book) })}</span>`}
-<span>${frozen ? words.freezeOnCookingDay : places.map((row) => placeText(row, view)).join("; ")}</span></li>`;
+<span>${words.madeOn({ day: made === null ? blank : dayText(made, book) })}</span>
+<span>${[...(frozen ? [words.freezeOnCookingDay] : []), ...keeps(frozen)].join("; ")}</span></li>`;
   // What is eaten on the day itself goes into no box.
   const meals = answer.scaled.meals.filter(({ meal }) => meal.day > 0);
   return [

@@ -9,6 +9,7 @@ import { readerLocale } from "../../domain/quantity/reader-locale.js";
 import type { Subject } from "../../domain/storage/guidance.js";
 import type { AdviceWords } from "../sentences/advice-text.js";
 import { foodWords } from "./food-words.js";
+import { languagesOf } from "./languages-of.js";
 import { wordsFor } from "./words-for.js";
 import type { Words } from "./words.js";
 
@@ -16,6 +17,8 @@ import type { Words } from "./words.js";
 export interface NameBook extends AdviceWords {
   readonly reader: Reader;
   readonly words: Words;
+  /** BCP 47 tag of the writer's texts, where the fixed words are in another language; null: both are in one. */
+  readonly textLanguage: string | null;
   readonly foodOf: (slug: string) => Food | undefined;
   readonly componentOf: (slug: string) => Component | undefined;
   /** A food or a component. */
@@ -45,6 +48,7 @@ export function nameBook({ plan, components, foods }: PlanBundle, reader: Reader
   return {
     reader,
     words: wordsFor(reader.locale),
+    textLanguage: languagesOf(reader, plan)[1] ?? null,
     meal,
     component,
     food,

@@ -11,13 +11,14 @@ import { attributes, markup, type Content } from "../markup.js";
 import { pageFrame } from "../page-frame.js";
 import { planPath, publisherPath, type PageLinks } from "../page-links.js";
 import { applianceName } from "../parts/session-lanes.js";
-import { minuteText, taskFacts, taskText } from "../parts/session-part.js";
+import { minuteText, taskFacts, taskWords } from "../parts/session-part.js";
 import { linesMarkup, stepsMarkup } from "../parts/steps-with-lines.js";
 import { titleMarkup } from "../parts/swapped-foods.js";
 import { keptThings, placeText } from "../parts/storage-part.js";
 import type { PlanView } from "../plan-view.js";
 import { resolvedMealSteps, resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { cookingDays, cookSteps, type CookStep } from "./cook-steps.js";
+import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
 export interface KitchenPageInput {
   readonly answer: PlanAnswer;
@@ -50,7 +51,7 @@ export function* cookPageInSlices({ answer, form, links }: KitchenPageInput): In
     trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
     kind: "cook",
     script: "cook",
-    main: markup`<header class="front"><h1>${plan.title}</h1>
+    main: markup`<header class="front"><h1${writersLanguage(book)}>${plan.title}</h1>
 <div class="onward">${back}</div></header>
 <ol class="cooking" id="cooking"${attributes({
       "data-place": `${named.publisher}/${named.slug} ${publication.revision} ${scaled.servings} ${steps.length}`,
@@ -91,7 +92,7 @@ function beforeMarkup(view: PlanView, steps: readonly CookStep[], dishes: number
   return markup`<li class="step" id="start"><h2>${words.beforeYouStart}</h2>
 ${first !== undefined && days.length === 1 && markup`<p>${words.wholeTime({ time: minutesText(first.session.totalMinutes), busy: minutesText(first.session.handsOnMinutes) })}</p>`}
 ${days.length > 1 && markup`<p>${book.words.overDays({ sessions: days.length })}</p>`}
-${evening.map(({ of, text }) => markup`<p class="flag"><b>${words.theEveningBefore}</b>: ${of.title}. ${text}</p>`)}
+${evening.map(({ of, text }) => markup`<p class="flag"><b>${words.theEveningBefore}</b>: ${inWritersLanguage(`${of.title}. ${text}`, book)}</p>`)}
 <p>${words.readyLines}</p>
 ${appliances.length > 0 && markup`<p>${words.youNeed({ appliances: listed(appliances.map(applianceName), book) })}</p>`}
 ${always.map(({ text }) => markup`<p class="caution">${text}</p>`)}
@@ -114,8 +115,8 @@ function stepMarkup(step: CookStep, at: number, all: number, view: PlanView): Co
   const parts = task.load !== null && lines.length > 0 && task.load.of > 1;
   return markup`<li class="step" id="step-${at + 1}">
 <p class="progress">${progress.join(" · ")}</p>
-<h2>${task.of.title}</h2>
-<p class="do">${taskText(task, view)}</p>
+<h2${writersLanguage(book)}>${task.of.title}</h2>
+<p class="do">${taskWords(task, view)}</p>
 ${linesMarkup(lines, book)}
 ${parts && markup`<p class="quiet">${words.forAllParts}</p>`}
 ${share !== null && markup`<p class="quiet">${words.shareOfRecipe({ times: timesText(share.batches, book.reader), all: timesText(share.all, book.reader) })}</p>`}

@@ -41,14 +41,14 @@ function componentMarkup(scaled: ScaledComponent, view: PlanView, ways: Content)
   ];
   return markup`<details class="row" id="made-${component.slug}"><summary><h3>${titleMarkup(component.title, lines, book)}</h3> <span class="facts">${facts.join(" · ")}</span></summary>
 <p>${sentences.join(" ")}</p>
-${introductionMarkup(component)}
+${introductionMarkup(component, book)}
 ${ways}
 ${
   batches > 0 && [
-    equipmentMarkup(component, book.words),
-    swapNotes(lines),
+    equipmentMarkup(component, book),
+    swapNotes(lines, book),
     stepsMarkup(resolvedSteps(scaled), lines, scaled, book),
-    notesMarkup(component, book.words),
+    notesMarkup(component, book),
   ]
 }
 </details>`;

@@ -7,6 +7,7 @@ import { dietName } from "../diet-name.js";
 import { listed } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { folded, part, type PlanView } from "../plan-view.js";
+import { writersLanguage } from "../writers-language.js";
 
 /** Terms of the groups of allergens on the card for blogs, from the one that must be said first. */
 export const groupTerms = [
@@ -29,7 +30,12 @@ export function contentsPart(view: PlanView): Content {
       markup`<p class="quiet">${listsText(plan.allergens, book)}</p>`,
       answer.scaled.meals.map(({ meal }) => {
         const own = meals.get(meal.slug);
-        return own !== undefined && [markup`<h3>${meal.title}</h3>`, statementMarkup(own.allergens, book)];
+        return (
+          own !== undefined && [
+            markup`<h3${writersLanguage(book)}>${meal.title}</h3>`,
+            statementMarkup(own.allergens, book),
+          ]
+        );
       }),
     ]),
     dietsMarkup(plan.diets, book),

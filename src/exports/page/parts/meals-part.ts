@@ -41,10 +41,10 @@ ${picturePart({ image: meal.image, publisher: view.answer.publication.publisher.
 ${facts.length > 0 && markup`<p class="facts">${facts.join(" · ")}</p>`}
 ${lateMealMarkup(meal, view)}
 ${folded(book.words.page.ingredientsAndSteps, [
-  introductionMarkup(meal),
-  swapNotes(lines),
+  introductionMarkup(meal, book),
+  swapNotes(lines, book),
   stepsMarkup(steps, lines, { batches: factor, loads: 1 }, book),
-  notesMarkup(meal, book.words),
+  notesMarkup(meal, book),
 ])}
 </li>`;
 }

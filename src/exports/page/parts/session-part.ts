@@ -14,6 +14,7 @@ import { markup, type Content } from "../markup.js";
 import { folded, part, sentences, type PlanView } from "../plan-view.js";
 import { applianceName } from "./session-lanes.js";
 import { sessionPicture } from "./session-picture.js";
+import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
 /** The order of the work: how long it takes, when each dish is worked on, and every step folded away. */
 export function sessionPart(view: PlanView, toKitchen: Content): Content {
@@ -104,12 +105,12 @@ function phasesMarkup(session: PrepSession, view: PlanView): Content {
   const dishes = [...new Map(day.map((task) => [`${task.of.kind} ${task.of.slug}`, task.of])).values()];
   return markup`<ol class="phases">${evening.map(
     (task) =>
-      markup`<li class="evening"><b>${book.words.page.theEveningBefore}</b> <span>${task.of.title}: ${task.text}</span></li>`,
+      markup`<li class="evening"><b>${book.words.page.theEveningBefore}</b> <span${writersLanguage(book)}>${task.of.title}: ${task.text}</span></li>`,
   )}${dishes.map(({ kind, slug, title }) => {
     const own = day.filter(({ of }) => of.kind === kind && of.slug === slug);
     const from = Math.min(...own.map(({ startMinute }) => startMinute));
     const to = Math.max(...own.map(({ endMinute }) => endMinute));
-    return markup`<li><b>${minuteText(from, view.answer, book)}</b> <span>${title}</span> <span class="quiet">${minutesText(to - from)}</span></li>`;
+    return markup`<li><b>${minuteText(from, view.answer, book)}</b> <span${writersLanguage(book)}>${title}</span> <span class="quiet">${minutesText(to - from)}</span></li>`;
   })}</ol>`;
 }
 
@@ -157,16 +158,16 @@ const partText = ({ first, last, of }: NonNullable<SessionTask["load"]>, { words
   first === last ? page.partOf({ first, of }) : page.partsOf({ first, last, of });
 
 /** A piece of work in its author's words. */
-export const taskText = (task: SessionTask, { book }: Pick<PlanView, "book">): string =>
+export const taskWords = (task: SessionTask, { book }: Pick<PlanView, "book">): Content =>
   task.kind === "WASH"
     ? book.words.page.wash({ machine: applianceName(task.appliance ?? book.words.machine) })
-    : task.text;
+    : inWritersLanguage(task.text, book);
 
 function taskMarkup(task: SessionTask, view: PlanView): Content {
   const { book } = view;
   const when = task.eveningBefore
     ? [book.words.page.theEveningBefore, wallClock(task.startMinute, view.answer.household.session, book)]
     : [minuteText(task.startMinute, view.answer, book)];
-  return markup`<li${task.eveningBefore && markup` class="evening"`}><span class="when">${when.filter((each) => each !== null).join(", ")}</span> <b>${task.of.title}</b>
-<span class="do">${taskText(task, view)}</span> <span class="quiet">${taskFacts(task, view).join(", ")}</span></li>`;
+  return markup`<li${task.eveningBefore && markup` class="evening"`}><span class="when">${when.filter((each) => each !== null).join(", ")}</span> <b${writersLanguage(book)}>${task.of.title}</b>
+<span class="do">${taskWords(task, view)}</span> <span class="quiet">${taskFacts(task, view).join(", ")}</span></li>`;
 }

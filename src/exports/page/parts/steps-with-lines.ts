@@ -6,6 +6,7 @@ import { stepTime } from "../../words/step-time.js";
 import { markup, type Content } from "../markup.js";
 import { lineMarkup } from "../plan-view.js";
 import { lineParts } from "./line-parts.js";
+import { inWritersLanguage } from "../writers-language.js";
 
 interface StepWithLines {
   readonly step: SessionStep;
@@ -45,7 +46,7 @@ export function stepsMarkup(
     steps.length > 0 &&
       markup`<ol class="steps">${together.steps.map(({ step, lines: own }) => {
         const facts = [stepTime(step, made), heatText(step, book.reader)].filter((fact) => fact !== null);
-        return markup`<li>${step.text}${facts.length > 0 && markup` <span class="quiet time">${facts.join(", ")}</span>`}${linesMarkup(own, book)}</li>`;
+        return markup`<li>${inWritersLanguage(step.text, book)}${facts.length > 0 && markup` <span class="quiet time">${facts.join(", ")}</span>`}${linesMarkup(own, book)}</li>`;
       })}</ol>`,
   ];
 }

@@ -1,6 +1,7 @@
 import type { ScaledLine } from "../../../domain/plan/scaled.js";
 import type { NameBook } from "../../words/name-book.js";
 import { markup, type Content } from "../markup.js";
+import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
 interface Swapped {
   readonly food: string;
@@ -24,12 +25,12 @@ export function swappedFoods(lines: readonly ScaledLine[]): readonly Swapped[] {
 export const titleMarkup = (title: string, lines: readonly ScaledLine[], book: NameBook): Content => {
   const swapped = swappedFoods(lines);
   return [
-    title,
+    inWritersLanguage(title, book),
     swapped.length > 0 &&
       markup` <span class="with">${swapped.map(({ food, other }) => book.words.page.madeWith({ food: book.food(food), other: book.food(other) })).join(", ")}</span>`,
   ];
 };
 
 /** What authors say of the swaps that were taken. */
-export const swapNotes = (lines: readonly ScaledLine[]): Content =>
-  swappedFoods(lines).map(({ note }) => note !== null && markup`<p class="aside">${note}</p>`);
+export const swapNotes = (lines: readonly ScaledLine[], book: NameBook): Content =>
+  swappedFoods(lines).map(({ note }) => note !== null && markup`<p class="aside"${writersLanguage(book)}>${note}</p>`);

@@ -1,22 +1,27 @@
 import type { Credit, WordsOfPlan, WritersTexts } from "../../../domain/model/writers-words.js";
 import type { Plan } from "../../../domain/model/plan.js";
+import type { NameBook } from "../../words/name-book.js";
 import type { Words } from "../../words/words.js";
 import { between, markup, writing, type Content } from "../markup.js";
 import { foldedPart } from "../plan-view.js";
+import { writersLanguage } from "../writers-language.js";
 
 /** What a writer says of a plan, a meal or a component before anything else. */
-export const introductionMarkup = ({ introduction }: WritersTexts): Content =>
-  introduction !== undefined && markup`<div class="written">${writing(introduction)}</div>`;
+export const introductionMarkup = ({ introduction }: WritersTexts, book: NameBook): Content =>
+  introduction !== undefined && markup`<div class="written"${writersLanguage(book)}>${writing(introduction)}</div>`;
 
 /** What is to be at hand beside appliances. */
-export const equipmentMarkup = ({ equipment = [] }: WordsOfPlan, words: Words): Content =>
+export const equipmentMarkup = ({ equipment = [] }: WordsOfPlan, { words }: NameBook): Content =>
   equipment.length > 0 && markup`<p class="quiet">${words.alsoNeeded({ things: equipment.join("; ") })}</p>`;
 
 /** Notes and tips of a meal or a component, and whom it leans on. */
-export const notesMarkup = (said: WordsOfPlan, words: Words): Content => [
-  said.notes !== undefined && markup`<div class="written"><h4>${words.notes}</h4>${writing(said.notes)}</div>`,
-  said.tips !== undefined && markup`<div class="written"><h4>${words.tips}</h4>${writing(said.tips)}</div>`,
-  creditsMarkup(said.credits, words),
+export const notesMarkup = (said: WordsOfPlan, book: NameBook): Content => [
+  ...[said.notes, said.tips].map(
+    (text, at) =>
+      text !== undefined &&
+      markup`<div class="written"><h4>${at === 0 ? book.words.notes : book.words.tips}</h4><div${writersLanguage(book)}>${writing(text)}</div></div>`,
+  ),
+  creditsMarkup(said.credits, book.words),
 ];
 
 const creditsMarkup = (credits: readonly Credit[] | undefined, words: Words): Content =>
@@ -33,14 +38,18 @@ const creditMarkup = ({ name, url, licence, adapted }: Credit, words: Words): Co
 ];
 
 /** What the writer adds to the plan as a whole; nothing where that is nothing. */
-export function writersPart(plan: WordsOfPlan & Pick<Plan, "licence">, words: Words): Content {
+export function writersPart(plan: WordsOfPlan & Pick<Plan, "licence">, book: NameBook): Content {
+  const { words } = book;
   const { notes, tips, credits, licence, tags = [] } = plan;
   if ([notes, tips, credits, licence].every((each) => each === undefined) && tags.length === 0) return null;
   return foldedPart("writer", words.fromTheWriter, [
-    notes !== undefined && markup`<h3>${words.notes}</h3><div class="written">${writing(notes)}</div>`,
-    tips !== undefined && markup`<h3>${words.tips}</h3><div class="written">${writing(tips)}</div>`,
+    notes !== undefined &&
+      markup`<h3>${words.notes}</h3><div class="written"${writersLanguage(book)}>${writing(notes)}</div>`,
+    tips !== undefined &&
+      markup`<h3>${words.tips}</h3><div class="written"${writersLanguage(book)}>${writing(tips)}</div>`,
     creditsMarkup(credits, words),
     licence !== undefined && markup`<p class="quiet">${words.licensed({ licence })}</p>`,
-    tags.length > 0 && markup`<ul class="tags">${tags.map((tag) => markup`<li>${tag}</li>`)}</ul>`,
+    tags.length > 0 &&
+      markup`<ul class="tags"${writersLanguage(book)}>${tags.map((tag) => markup`<li>${tag}</li>`)}</ul>`,
   ]);
 }
