@@ -1,4 +1,5 @@
 import type { WrittenInline } from "./writing.js";
+import { withoutSpacesAtEnd } from "./without-spaces.js";
 
 /** A run of `*` or `_` that may begin or end emphasis. */
 export interface Delimiter {
@@ -52,7 +53,7 @@ export class InlineChain {
   endLine(isForced: boolean): void {
     const { inline } = this.#last;
     const text = inline?.kind === "TEXT" ? inline.text : "";
-    const kept = isForced ? text : text.replace(/ +$/, "");
+    const kept = isForced ? text : withoutSpacesAtEnd(text);
     if (inline?.kind === "TEXT") this.#last.inline = { kind: "TEXT", text: kept };
     if (isForced || text.length - kept.length > 1) this.#add({ kind: "BREAK" }, "");
     else this.text("\n");

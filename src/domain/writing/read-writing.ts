@@ -1,5 +1,6 @@
 import { readInlines } from "./read-inlines.js";
 import { writingLimits, type Writing, type WritingFault, type WritingFaultKind, type WrittenBlock } from "./writing.js";
+import { withoutSpacesAtEnd } from "./without-spaces.js";
 
 interface OpenItem {
   readonly blocks: WrittenBlock[];
@@ -49,7 +50,7 @@ export function readWriting(source: string): Writing {
   const inside = (): WrittenBlock[] => open.at(-1)?.blocks ?? blocks;
   const endParagraph = (): void => {
     if (paragraph === null) return;
-    const text = paragraph.lines.join("\n").replace(/ +$/, "");
+    const text = withoutSpacesAtEnd(paragraph.lines.join("\n"));
     const { line } = paragraph;
     paragraph = null;
     if (/^\[(?:[^[\]\\]|\\[^])+\]:/.test(text)) faults.push({ kind: "DEFINITION", line, got: text });

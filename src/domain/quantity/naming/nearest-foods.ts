@@ -1,6 +1,7 @@
 import { memoize } from "../../memoize.js";
 import { entriesCalled, entriesWritten, type FoodNames, type NameEntry } from "../food-name.js";
 import { editDistance } from "./edit-distance.js";
+import { letterSet, mayBeWithin } from "./letter-set.js";
 import { readingsOf } from "./name-key.js";
 import { plainWords } from "./plain-words.js";
 
@@ -15,23 +16,37 @@ const longestCompared = 40;
 
 type NameList = FoodNames["lists"][number];
 
+/** Names of one length, each with the set of its letters. */
+interface SameLength {
+  readonly names: string[];
+  readonly letters: number[];
+}
+
 /** Plain names of a list by their length. */
-const byLength = memoize(({ exact }: NameList): ReadonlyMap<number, readonly string[]> => {
-  const found = new Map<number, string[]>();
+const byLength = memoize(({ exact }: NameList): ReadonlyMap<number, SameLength> => {
+  const found = new Map<number, SameLength>();
   for (const name of exact.keys()) {
-    const same = found.get(name.length);
-    if (same === undefined) found.set(name.length, [name]);
-    else same.push(name);
+    const same = found.get(name.length) ?? { names: [], letters: [] };
+    same.names.push(name);
+    same.letters.push(letterSet(name));
+    found.set(name.length, same);
   }
   return found;
 });
 
+const none: SameLength = { names: [], letters: [] };
+
 /** Names that may be meant by a slip of the finger, the nearest first. */
 function slips(list: NameList, written: string): readonly (readonly [name: string, edits: number])[] {
   const most = slipsIn(written.length);
+  const own = letterSet(written);
   const found: (readonly [string, number])[] = [];
   for (let length = Math.max(1, written.length - most); length <= written.length + most; length += 1) {
-    for (const name of byLength(list).get(length) ?? []) {
+    const { names, letters } = byLength(list).get(length) ?? none;
+    for (let at = 0; at < names.length; at += 1) {
+      // Most names have other letters, and need no look at their order.
+      if (!mayBeWithin(own, letters[at] ?? 0, most)) continue;
+      const name = names[at] ?? "";
       const edits = editDistance(written, name, most);
       if (edits <= most) found.push([name, edits]);
     }
