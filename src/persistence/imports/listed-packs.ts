@@ -1,4 +1,5 @@
 import { copyLine, type BulkSession, type BulkSql } from "../sql/bulk-sql.js";
+import { inTurns, stagedRanges } from "./staged-ranges.js";
 import { quarantineRows } from "./import-runs.js";
 import { outlyingPrices, setAside } from "./outlying-prices.js";
 import { keptAside } from "./import-data.js";
@@ -42,10 +43,13 @@ export function listedPackData(bulk: BulkSql): ListedPackData {
         return true;
       }),
     compare: (run, feed) => bulk.transaction((session) => compare(session, run, feed)),
-    outliers: (run, units, factor) => bulk.transaction((session) => outlyingPrices(session, run, units, factor)),
-    setAside: (run, worker, rows) => bulk.transaction((session) => setAside(session, run, worker, rows)),
-    note: (run, feed) => bulk.transaction((session) => noteChanges(session, run, feed)),
-    merge: (run, feed, worker, end) => bulk.transaction((session) => merge(session, run, feed, worker, end)),
+    outliers: (run, units, factor) => outlyingPrices(bulk, run, units, factor),
+    setAside: (run, worker, rows) =>
+      bulk.transaction((session) => setAside(session, run, worker, rows, bulk.rowsAtOnce)),
+    note: (run, feed) =>
+      bulk.transaction((session) => noteChanges(session, { run, feed, rowsAtOnce: bulk.rowsAtOnce })),
+    merge: (run, feed, worker, end) =>
+      bulk.transaction((session) => merge(session, { run, feed, rowsAtOnce: bulk.rowsAtOnce }, worker, end)),
     sweep: async () => {
       if (await bulk.transaction(emptyWhenIdle)) return;
       await bulk.transaction((session) =>
@@ -108,7 +112,7 @@ const numberOf = (value: unknown): number => Number(value ?? 0);
 
 async function compare(session: BulkSession, run: string, feed: string): Promise<Compared> {
   // Rows that came a moment ago are not in the statistics yet, and a million of them would be planned for as if they were few.
-  await session.query("ANALYZE staged_prices", []);
+  await session.query("ANALYZE staged_prices (run_id, line, food, pack_id)", []);
   // Which of several rows of one pack counts is told by the file: the last.
   const repeated = await session.query(
     `WITH twice AS (SELECT food, pack_id, max(line) AS line FROM staged_prices WHERE run_id = $1
@@ -164,37 +168,54 @@ async function finish(session: BulkSession, run: string, worker: string, end: Ru
   return rows.length > 0;
 }
 
+/** Rows of a run that become packs of a feed, and how many of them one statement takes. */
+interface Merging {
+  readonly run: string;
+  readonly feed: string;
+  readonly rowsAtOnce: number;
+}
+
+const inRange = "s.line BETWEEN $3 AND $4";
+
 /** How each pack that differs was and will be. */
-async function noteChanges(session: BulkSession, run: string, feed: string): Promise<void> {
-  await session.query(
-    `INSERT INTO import_changes (run_id, key, before, after)
-     SELECT $1, jsonb_build_array(l.food, l.pack_id)::text, to_jsonb(l), to_jsonb(s) - 'run_id' - 'line'
-     FROM staged_prices s JOIN listed_packs l ON ${samePack} WHERE s.run_id = $1 AND ${differs}
-     ON CONFLICT (run_id, key) DO NOTHING`,
-    [run, feed],
+async function noteChanges(session: BulkSession, { run, feed, rowsAtOnce }: Merging): Promise<void> {
+  await inTurns(await stagedRanges(session, run, rowsAtOnce), (range) =>
+    session.query(
+      `INSERT INTO import_changes (run_id, key, before, after)
+       SELECT $1, jsonb_build_array(l.food, l.pack_id)::text, to_jsonb(l), to_jsonb(s) - 'run_id' - 'line'
+       FROM staged_prices s JOIN listed_packs l ON ${samePack} WHERE s.run_id = $1 AND ${inRange} AND ${differs}
+       ON CONFLICT (run_id, key) DO NOTHING`,
+      [run, feed, ...range],
+    ),
   );
 }
 
-async function merge(session: BulkSession, run: string, feed: string, worker: string, end: RunEnd): Promise<boolean> {
+async function merge(session: BulkSession, merging: Merging, worker: string, end: RunEnd): Promise<boolean> {
+  const { run, feed, rowsAtOnce } = merging;
   if (!(await finish(session, run, worker, end))) return false;
+  const ranges = await stagedRanges(session, run, rowsAtOnce);
   if ((end.counts?.changed ?? 1) > 0) {
-    await noteChanges(session, run, feed);
-    await session.query(
-      `UPDATE listed_packs l SET (${facts}) = (${facts
-        .split(", ")
-        .map((each) => `s.${each}`)
-        .join(", ")}), written_by = $1
-       FROM staged_prices s WHERE ${samePack} AND s.run_id = $1 AND ${differs}`,
-      [run, feed],
+    await noteChanges(session, merging);
+    await inTurns(ranges, (range) =>
+      session.query(
+        `UPDATE listed_packs l SET (${facts}) = (${facts
+          .split(", ")
+          .map((each) => `s.${each}`)
+          .join(", ")}), written_by = $1
+         FROM staged_prices s WHERE ${samePack} AND s.run_id = $1 AND ${inRange} AND ${differs}`,
+        [run, feed, ...range],
+      ),
     );
   }
   if ((end.counts?.created ?? 1) > 0) {
     // In the order of the key: an index that grows at its end is built in half the time. Only this run writes this feed's packs.
-    await session.query(
-      `INSERT INTO listed_packs (feed_id, food, pack_id, ${facts}, made_by, written_by)
-       SELECT $2, food, pack_id, ${facts}, $1, $1 FROM staged_prices s
-       WHERE run_id = $1 AND NOT EXISTS (SELECT FROM listed_packs l WHERE ${samePack}) ORDER BY food, pack_id`,
-      [run, feed],
+    await inTurns(ranges, (range) =>
+      session.query(
+        `INSERT INTO listed_packs (feed_id, food, pack_id, ${facts}, made_by, written_by)
+         SELECT $2, food, pack_id, ${facts}, $1, $1 FROM staged_prices s
+         WHERE run_id = $1 AND ${inRange} AND NOT EXISTS (SELECT FROM listed_packs l WHERE ${samePack}) ORDER BY food, pack_id`,
+        [run, feed, ...range],
+      ),
     );
   }
   return true;

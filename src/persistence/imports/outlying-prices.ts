@@ -1,7 +1,8 @@
-import type { BulkSession } from "../sql/bulk-sql.js";
+import type { BulkSession, BulkSql } from "../sql/bulk-sql.js";
 import { quarantineRows } from "./import-runs.js";
 import { keptAside } from "./import-data.js";
 import type { PriceOutlier, RunChunk } from "./import-data.js";
+import { inTurns } from "./staged-ranges.js";
 
 /** How many of a unit's base units, so that packs of 500 g and 1 kg compare. A food's own measure stands for itself. */
 type UnitSize = readonly [unit: string, dimension: string, factor: number];
@@ -27,15 +28,59 @@ const isOther = (food: string, pack: string): string =>
  * packs that are known, else by the others of the file. Of two packs of a file that disagree so, both.
  */
 export async function outlyingPrices(
-  session: BulkSession,
+  bulk: BulkSql,
   run: string,
   sizes: readonly UnitSize[],
   factor: number,
 ): Promise<readonly PriceOutlier[]> {
+  const found: PriceOutlier[] = [];
+  await inTurns(await stagedFoods(bulk, run), async (foods) => {
+    found.push(...(await bulk.transaction((session) => outliersOf(session, { run, foods, sizes, factor }))));
+  });
+  return found.toSorted((a, b) => a.line - b.line);
+}
+
+/** Foods of the staged rows, some at a time, so that one statement has no more rows than it may, or those of one food; null: all. */
+async function stagedFoods(
+  { rowsAtOnce, transaction }: BulkSql,
+  run: string,
+): Promise<readonly (readonly string[] | null)[]> {
+  if (!Number.isFinite(rowsAtOnce)) return [null];
+  const { rows } = await transaction((session) =>
+    session.query("SELECT food, count(*) AS packs FROM staged_prices WHERE run_id = $1 GROUP BY food ORDER BY food", [
+      run,
+    ]),
+  );
+  const parts: { readonly foods: string[]; packs: number }[] = [];
+  for (const row of rows) {
+    const packs = Number(row["packs"]);
+    const last = parts.at(-1);
+    if (last === undefined || last.packs + packs > rowsAtOnce) parts.push({ foods: [String(row["food"])], packs });
+    else {
+      last.foods.push(String(row["food"]));
+      last.packs += packs;
+    }
+  }
+  return parts.map(({ foods }) => foods);
+}
+
+interface AskedOutliers {
+  readonly run: string;
+  /** null: all of the run. */
+  readonly foods: readonly string[] | null;
+  readonly sizes: readonly UnitSize[];
+  readonly factor: number;
+}
+
+/** What is usual for a food depends on no other food. */
+async function outliersOf(
+  session: BulkSession,
+  { run, foods, sizes, factor }: AskedOutliers,
+): Promise<readonly PriceOutlier[]> {
   const { rows } = await session.query(
     `WITH units AS (SELECT * FROM jsonb_to_recordset($2::jsonb) AS u(unit text, dimension text, factor float8)),
      staged AS (SELECT p.line, p.pack_id, p.price_amount, ${priced("staged_prices p", "p.food")} ${units}
-       WHERE p.run_id = $1 AND ${hasPrice}),
+       WHERE p.run_id = $1 AND ${hasPrice} AND ($4::text[] IS NULL OR p.food = ANY ($4::text[]))),
      asked AS (SELECT DISTINCT food FROM staged),
      known AS (
        SELECT p.id AS pack_id, ${priced("packs p JOIN foods f ON f.id = p.food_id", "f.slug")} ${units}
@@ -59,7 +104,7 @@ export async function outlyingPrices(
        COALESCE(k.packs, array_remove(b.packs, s.pack_id)) AS packs
      FROM staged s JOIN by_file b USING (food, currency, dimension) LEFT JOIN by_known k USING (food, currency, dimension)
      ORDER BY s.line`,
-    [run, JSON.stringify(sizes.map(([unit, dimension, each]) => ({ unit, dimension, factor: each }))), factor],
+    [run, JSON.stringify(sizes.map(([unit, dimension, each]) => ({ unit, dimension, factor: each }))), factor, foods],
   );
   return rows
     .map((row) => ({
@@ -78,6 +123,7 @@ export async function setAside(
   run: string,
   worker: string,
   quarantine: RunChunk["quarantine"],
+  rowsAtOnce: number,
 ): Promise<boolean> {
   const { rows } = await session.query(
     "UPDATE import_runs SET quarantined = quarantined + $3 WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING quarantined",
@@ -90,9 +136,16 @@ export async function setAside(
     "DELETE FROM staged_prices WHERE run_id = $1 AND line IN (SELECT value::int FROM jsonb_array_elements_text($2::jsonb))",
     [run, lines],
   );
-  await session.query(
-    "INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, $1::jsonb)",
-    [JSON.stringify(quarantineRows(run, keptAside(quarantine, Number(row["quarantined"]))))],
+  const kept = quarantineRows(run, keptAside(quarantine, Number(row["quarantined"])));
+  const size = Math.min(rowsAtOnce, Math.max(1, kept.length));
+  const parts = Array.from({ length: Math.ceil(kept.length / size) }, (_, at) =>
+    kept.slice(at * size, (at + 1) * size),
+  );
+  await inTurns(parts, (part) =>
+    session.query(
+      "INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, $1::jsonb)",
+      [JSON.stringify(part)],
+    ),
   );
   return true;
 }

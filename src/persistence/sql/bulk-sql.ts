@@ -13,11 +13,14 @@ export interface BulkSession extends Sql {
 
 /** Plain SQL and COPY in a transaction of its own, for what moves many rows: Prisma has no COPY. */
 export interface BulkSql {
+  /** The most rows that one statement is to compare or write; Infinity: as many as there are. */
+  readonly rowsAtOnce: number;
   transaction<T>(work: (session: BulkSession) => Promise<T>): Promise<T>;
 }
 
 /** On a pool of connections to a server. */
 export const serverBulk = (pool: pg.Pool): BulkSql => ({
+  rowsAtOnce: Number.POSITIVE_INFINITY,
   transaction: async (work) => {
     const client = await pool.connect();
     let broken: Error | null = null;
@@ -43,8 +46,12 @@ export const serverBulk = (pool: pg.Pool): BulkSql => ({
   },
 });
 
-/** On the embedded database. Everything else waits meanwhile: it has one session. */
+/** A statement of the embedded database keeps the thread, on which readers are answered. So many rows are some 60 ms at most. */
+const rowsInTurn = 1_000;
+
+/** On the embedded database. Every other statement waits meanwhile: it has one session. */
 export const embeddedBulk = (pglite: PGlite): BulkSql => ({
+  rowsAtOnce: rowsInTurn,
   transaction: (work) =>
     pglite.transaction((session) =>
       work({
