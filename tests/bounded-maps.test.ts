@@ -24,6 +24,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/imports/documents/checks/written-codes.ts fields": "as many as there are kinds of documents",
   "src/imports/documents/yaml/yaml-places.ts this.known": "lives as long as its document",
   "src/imports/documents/yaml/yaml-tokens.ts this.counts": "as many as there are limits",
+  "src/persistence/plans/frozen-document.ts sizes": "weak: one size for each plan",
 };
 
 /** The same that a function makes for functions which outlive it. */
@@ -39,6 +40,7 @@ const inClosures: Readonly<Record<string, string>> = {
   "src/domain/plan/session/session-input.ts next": "lives for one session",
   "src/domain/prep-session/evening-steps.ts known": "minutes of one session",
   "src/domain/problem.ts problems": "lives for one reading",
+  "src/domain/quantity/naming/name-key.ts known": "lives while the names of one list are laid out",
   "src/domain/shopping/merge.ts byDay": "lives for one list",
   "src/domain/shopping/merge.ts groups": "lives for one list",
   "src/domain/storage/cautions.ts known": "weak: one answer for each thing",

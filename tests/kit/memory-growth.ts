@@ -18,6 +18,9 @@ import { measuresFor } from "../../src/domain/quantity/piece-words.js";
 import { readerLocale } from "../../src/domain/quantity/reader-locale.js";
 import { cachedPackOptions } from "../../src/domain/shopping/cached-pack-options.js";
 import { moneyOf } from "../../src/domain/shopping/money.js";
+import { countryIn } from "../../src/exports/page/country-name.js";
+import { listed } from "../../src/exports/page/dates.js";
+import { formChoices } from "../../src/exports/page/form/form-choices.js";
 import { dateText, hourText } from "../../src/exports/words/clock-text.js";
 import { compiledOperations, keptDocuments } from "../../src/graphql/server/compiled-operations.js";
 import { openDocumentStore, hashOf } from "../../src/graphql/server/document-store.js";
@@ -32,6 +35,7 @@ import { openRateLimitStore } from "../../src/services/access/rate-limit-store.j
 import { judgeFor } from "../../src/services/foods/foods-today.js";
 import { readSessionStart } from "../../src/services/answers/read-session-start.js";
 import { entrySize, openCache } from "../../src/services/cache/cache.js";
+import { nameBook } from "../../src/exports/words/name-book.js";
 import { formatChooser, formats } from "../../src/rest/format.js";
 import { answerOf } from "./answer-of.js";
 
@@ -81,6 +85,7 @@ const [line] = bundle.plan.meals.flatMap(({ lines }) => lines.filter(({ item }) 
 if (line === undefined) throw new Error("the demo's first plan has no food in a meal");
 const meals = [{ slug: "meal", title: "Meal", day: 0, serves: 2, lines: [line], steps: [] }];
 const small: PlanBundle = { ...bundle, components: [], plan: { ...bundle.plan, meals } };
+const reader = { locale: "en", region: null, measures: "METRIC", currency: "XTS", converts: true } as const;
 const pieces = seeds.foods.filter(({ slug }) => ["carrot", "egg", "lemon", "garlic"].includes(slug));
 
 const kinds: readonly Kind[] = [
@@ -101,6 +106,13 @@ const kinds: readonly Kind[] = [
   ]),
   kind("dates", (at) => hourText("09:30", tagOf(at))),
   slow("names of months", 500, (at) => spreadsheetDate("2-Januar", tagOf(at))),
+  slow("names of countries, lists of things", 100, (at) => {
+    const own = nameBook(small, { ...reader, locale: tagOf(at) });
+    return [listed(["a", "b"], own), countryIn("GB", tagOf(at), "long")];
+  }),
+  slow("countries and currencies to choose from", 30, (at) =>
+    formChoices(small, rules.allergens.diets, nameBook(small, { ...reader, locale: tagOf(at) })),
+  ),
   kind("time zones", (at) => readSessionStart({ local: "2027-01-03T09:00", zone: `Europe/${letters(at, 4)}` }, [])),
   kind("pieces", (at) => pieces.map((each) => measuresFor(each, letters(at, 3), letters(at, 4).toUpperCase()))),
   kind("currencies", (at) => moneyOf(12_345, letters(at, 4).toUpperCase())),
