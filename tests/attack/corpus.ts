@@ -3,8 +3,10 @@ import { documentAttacks } from "./document-attacks.js";
 import { foodAttacks } from "./food-attacks.js";
 import { graphqlAttacks } from "./graphql-attacks.js";
 import { scheduleAttacks } from "./schedule-attacks.js";
+import { pageAttacks } from "./page-attacks.js";
 import { previewAttacks } from "./preview-attacks.js";
 import { restAttacks } from "./rest-attacks.js";
+import { writerAttacks } from "./writer-attacks.js";
 
 /** Every request that strangers and writers who mean harm are known to send, or that is worth trying. */
 export const attackCorpus = (target: Target): readonly AttackRequest[] => [
@@ -14,4 +16,6 @@ export const attackCorpus = (target: Target): readonly AttackRequest[] => [
   ...previewAttacks(target),
   ...scheduleAttacks(target),
   ...foodAttacks(target),
+  ...pageAttacks(target),
+  ...writerAttacks(target),
 ];

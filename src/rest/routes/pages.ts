@@ -18,12 +18,13 @@ import { householdCost } from "../../services/answers/household-cost.js";
 import { showKitchenPage, type KitchenPage } from "../../services/answers/show-kitchen-page.js";
 import { showListPage, type OtherPlan } from "../../services/answers/show-list-page.js";
 import { showPlanCard } from "../../services/answers/show-plan-card.js";
+import { mostWeighedRoutes } from "../../services/answers/weigh-routes.js";
 import { showPlanPage, type AskedForm, type ShownPage } from "../../services/answers/show-plan-page.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
 import { assetsPath, icon, iconPaths, type PageAssets } from "../page-assets.js";
 import { readQuery, type Query } from "../parameter.js";
-import { pointsBeyond, pointsOfAnswer, pointsOfPlan } from "../endpoint-cost.js";
+import { pointsBeyond, pointsOfAnswer, pointsOfPlan, pointsOfPlanPage } from "../endpoint-cost.js";
 import { readSentForm } from "../form-body.js";
 import { jsonAnswer, pageAnswer, privateAnswer, type Page, type PageScripts } from "../page-answer.js";
 import { linksOf, notice, pageFailure, withoutTrailingSlash } from "../page-errors.js";
@@ -126,6 +127,8 @@ interface PlanName {
 interface AskedPage {
   /** `""`: the plan's own; `"/list"`. */
   readonly ending: string;
+  /** Plans that are computed for it, beside those that its query names. */
+  readonly plans: number;
   readonly scripts: PageScripts;
   show(named: PlanName, deps: Deps, form: AskedForm, query: Query, links: PageLinks): Promise<ShownPage | null>;
   refs(named: PlanName, query: Query): readonly RevisionRef[];
@@ -139,6 +142,7 @@ const ownRef = (named: PlanName, query: Query): RevisionRef => ({
 
 const kitchenPage = (kind: KitchenPage, scripts: PageScripts): AskedPage => ({
   ending: `/${kind}`,
+  plans: 1,
   scripts,
   show: (named, deps, form, _query, links) => showKitchenPage(deps, kind, named, form, links),
   refs: (named, query) => [ownRef(named, query)],
@@ -147,12 +151,14 @@ const kitchenPage = (kind: KitchenPage, scripts: PageScripts): AskedPage => ({
 const askedPages: readonly AskedPage[] = [
   {
     ending: "",
+    plans: 1 + mostWeighedRoutes,
     scripts: "NONE",
     show: (named, deps, form, _query, links) => showPlanPage(deps, named, form, links),
     refs: (named, query) => [ownRef(named, query)],
   },
   {
     ending: "/list",
+    plans: 1,
     scripts: "OFFLINE",
     show: async (named, deps, form, query, links) => {
       const others = otherPlans(query.get("plan") ?? []);
@@ -227,17 +233,18 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     query: Query,
     write: (page: Page) => EncodedResponse,
   ): Promise<FastifyReply> => {
-    const beyond = pointsOfAsked(query);
+    const beyond = pointsOfAsked(page, query);
     if (beyond > 0) reply.charge(beyond);
     const links = linksOf(request, assets);
     return answer(options, request, reply, async (deps) => write(await pageOf(page, request, deps, query, links)));
   };
   for (const page of askedPages) {
     const path = `/p/:publisher/:slug${page.ending}`;
-    app.get(path, forPeople, (request: FastifyRequest<{ Params: PlanName }>, reply) =>
+    const priced = { config: { ...forPeople.config, points: page.ending === "" ? pointsOfPlanPage : pointsOfAnswer } };
+    app.get(path, priced, (request: FastifyRequest<{ Params: PlanName }>, reply) =>
       respond(page, request, reply, readQuery(request.url), pageAnswer),
     );
-    app.post(path, forPeople, (request: FastifyRequest<{ Params: PlanName }>, reply) => {
+    app.post(path, priced, (request: FastifyRequest<{ Params: PlanName }>, reply) => {
       const sent = readSentForm(request);
       if (sent.address !== null) return reply.header("cache-control", "no-store").redirect(sent.address, 303);
       return respond(page, request, reply, sent.query, privateAnswer);
@@ -250,7 +257,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     pages: askedPages.map((page) => ({
       ending: page.ending,
       show: (deps, request, query, links) => pageOf(page, request, deps, query, links),
-      pointsOf: pointsOfAsked,
+      pointsOf: (query) => pointsOfAsked(page, query),
     })),
   });
 
@@ -281,8 +288,8 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   });
 }
 
-const pointsOfAsked = (query: Query): number =>
-  pointsOfForm(1 + Math.min(query.get("plan")?.length ?? 0, mostPortions), query);
+const pointsOfAsked = ({ plans }: AskedPage, query: Query): number =>
+  pointsOfForm(plans + Math.min(query.get("plan")?.length ?? 0, mostPortions), query);
 
 /** What so many plans cost beyond a page, for the household of a form. */
 const pointsOfForm = (plans: number, query: Query): number =>

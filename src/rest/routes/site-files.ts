@@ -12,14 +12,15 @@ import {
   encodeResponse,
   sendResponse,
   tagged,
-  untagged,
-  type EncodedResponse,
+  type ResponseOrRefusal,
 } from "../cached-response.js";
 import { pointsOfAnswer } from "../endpoint-cost.js";
 import type { PageAssets } from "../page-assets.js";
 import { pageAnswer } from "../page-answer.js";
 import { linksOf, pageFailure } from "../page-errors.js";
 import { readQuery } from "../parameter.js";
+import { notFound } from "../refusal.js";
+import { sendRefusal } from "../send-problem.js";
 
 interface SiteOptions {
   readonly deps: Deps;
@@ -29,6 +30,10 @@ interface SiteOptions {
 
 const plainText = "text/plain; charset=utf-8";
 const xml = "application/xml; charset=utf-8";
+const noSuchPart = {
+  ok: false,
+  refusal: notFound("There is no such part of the sitemap. Take addresses from /sitemap.xml."),
+} as const;
 /** What a walk over all plans costs: a statement for every file that an index names. */
 const pointsOfIndex = 5 * pointsOfAnswer;
 
@@ -39,14 +44,14 @@ export function registerSiteFiles(app: FastifyInstance, { deps, queryTime, asset
     const cached = async (
       request: FastifyRequest,
       reply: FastifyReply,
-      compute: (deps: Deps) => Promise<EncodedResponse>,
+      compute: (deps: Deps) => Promise<ResponseOrRefusal>,
     ): Promise<FastifyReply> => {
       const place = answerKey("restAnswers", `site ${request.publicOrigin} ${request.url}`);
       const gone = () => callerDisconnected(reply.raw);
       const response =
         readyResponse(deps, request, place) ??
         (await cachedResponse({ deps, request, reply, place, limit: queryTime, gone, compute }));
-      return sendResponse(response, request, reply);
+      return response.ok ? sendResponse(response, request, reply) : sendRefusal(response.refusal, request, reply);
     };
     const page = { points: pointsOfAnswer, reader: "PAGE" } as const;
 
@@ -73,7 +78,7 @@ export function registerSiteFiles(app: FastifyInstance, { deps, queryTime, asset
     scope.get("/sitemap/plans.xml", { config: page }, (request, reply) =>
       cached(request, reply, async (watched) => {
         const plans = await sitemapPlans(watched, readQuery(request.url).get("after")?.[0] ?? null);
-        if (!plans.ok) return untagged("There is no such part of the sitemap.\n", 404, { "content-type": plainText });
+        if (!plans.ok) return noSuchPart;
         const entries = plans.value.items.map(({ item }) => ({
           address: request.publicOrigin + planPath(item),
           changed: item.publishedAt,

@@ -8,8 +8,8 @@ import { runInSlices } from "../time-slices.js";
 import { prepSessionsInSlices } from "./plan-prep-session.js";
 import { scaleForReader, type Asked } from "./scale-for-reader.js";
 
-/** Each is computed like the plan itself, and a page pays for so many. */
-const mostRoutes = 3;
+/** Each is computed like the plan itself, and a page pays for so many (rest/endpoint-cost.ts). */
+export const mostWeighedRoutes = 3;
 
 /** What the routes that are not taken would change: minutes of the work, money at the till. Those beyond the first few are not weighed. */
 export async function weighRoutes(
@@ -28,7 +28,7 @@ export async function weighRoutes(
         .map((name) => ({ component: component.slug, route: name })),
     );
   const found = new Map<string, { minutes: number | null; money: Money | null }>();
-  for (const way of open.slice(0, mostRoutes)) {
+  for (const way of open.slice(0, mostWeighedRoutes)) {
     const others = byName.filter(({ component }) => component !== way.component);
     const household = { ...asked.household, routes: { mode, byName: [...others, way] } };
     const read = await scaleForReader(deps, published, { ...asked, household });
