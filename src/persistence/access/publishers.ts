@@ -1,7 +1,7 @@
 import type { Image } from "../../domain/model/image.js";
 import type { Data, Publisher } from "../data.js";
 import { UnknownPublisher } from "../errors.js";
-import type { Prisma } from "../generated/client.js";
+import { Prisma } from "../generated/client.js";
 import { fromJson, jsonOrNull } from "../sql/json-column.js";
 import { inOrder, isId } from "../sql/keys.js";
 import type { Db, Session } from "../database/session.js";
@@ -27,13 +27,9 @@ export function publisherData({ db }: Session): Data["publishers"] {
         await db.publisher.upsert({ where: { slug }, create: { slug, name }, update: { name }, select: columns }),
       );
     },
-    lock: async (slug) => {
-      // Not FOR UPDATE: rows that refer to the publisher may still be written by those who do not lock it.
-      const [found] = isStorable(slug)
-        ? await db.$queryRaw<{ id: string }[]>`SELECT id FROM publishers WHERE slug = ${slug} FOR NO KEY UPDATE`
-        : [];
-      if (found === undefined) throw new UnknownPublisher(slug);
-    },
+    // Not FOR UPDATE: rows that refer to the publisher may still be written by those who do not lock it.
+    lock: (slug) => lock(db, slug, "FOR NO KEY UPDATE"),
+    lockAlone: (slug) => lock(db, slug, "FOR UPDATE"),
     create: async ({ slug, name }) => {
       const { count } = await db.publisher.createMany({ data: [storable({ slug, name })], skipDuplicates: true });
       return count > 0;
@@ -76,4 +72,11 @@ export async function publisherId(db: Db, slug: string): Promise<string> {
   const id = await findPublisherId(db, slug);
   if (id === null) throw new UnknownPublisher(slug);
   return id;
+}
+
+async function lock(db: Db, slug: string, strength: "FOR NO KEY UPDATE" | "FOR UPDATE"): Promise<void> {
+  const [found] = isStorable(slug)
+    ? await db.$queryRaw<{ id: string }[]>`SELECT id FROM publishers WHERE slug = ${slug} ${Prisma.raw(strength)}`
+    : [];
+  if (found === undefined) throw new UnknownPublisher(slug);
 }
