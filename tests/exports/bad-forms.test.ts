@@ -122,7 +122,10 @@ function everyWayOut(answer: PlanAnswer): Readonly<Record<string, readonly strin
       .split("\n")
       .filter((line) => !/"(?:servingSize|\w+Content)":/.test(line)),
     calendar: calendar.ok ? calendar.value.replaceAll("\r\n ", "").split(/\r\n|\\n/) : [],
-    card: JSON.stringify(planCard(answer, addresses.plan), null, 1).split("\n"),
+    // A card without a picture says so in the words of JSON.
+    card: JSON.stringify(planCard(answer, addresses.plan), null, 1)
+      .split("\n")
+      .filter((line) => line.trim() !== '"image": null,'),
   };
 }
 

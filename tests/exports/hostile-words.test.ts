@@ -68,9 +68,12 @@ function said(bundle: PlanBundle, text: string): PlanBundle {
 /** Scripts, handlers, what is fetched, and addresses that are none of the web: what no word may become. */
 function dangers(html: string): readonly string[] {
   return elementsOf(html).flatMap(({ tagName, attrs }) => [
-    ...(["script", "img", "svg", "iframe", "object", "base", "style", "embed", "video"].includes(tagName)
-      ? [tagName]
-      : []),
+    // Structured data is no script: a browser runs nothing of this type. What breaks out of it is an element of its own.
+    ...(tagName === "script" && attrs.some(({ name, value }) => name === "type" && value === "application/ld+json")
+      ? []
+      : ["script", "img", "svg", "iframe", "object", "base", "style", "embed", "video"].includes(tagName)
+        ? [tagName]
+        : []),
     ...attrs.flatMap(({ name, value }) =>
       name.startsWith("on") ||
       (["href", "src", "action"].includes(name) && !/^(https?:\/\/(plans|evil)\.example|[/#]|mailto:)/i.test(value))

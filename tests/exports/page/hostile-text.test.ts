@@ -103,8 +103,9 @@ describe("whatever a writer or a reader writes", () => {
       diets: [text],
       swaps: [text],
       route: [text],
-      eaters: [text],
-      onHand: [text],
+      // Cut at an x and at a colon: the first half is never blank, so that each has its own option.
+      eaters: [`2x~${text}`],
+      onHand: [`~${text}`],
     });
     const harmless = skeleton(pageOf(bundle, filled("words")));
     fc.assert(
