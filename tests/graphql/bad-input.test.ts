@@ -144,9 +144,11 @@ describeOnBothDatabases("bad input over GraphQL", (open) => {
     expect([large.status, large.body.errors[0].extensions.code]).toEqual([413, "TOO_LARGE"]);
   });
 
-  it("answers an unknown address and a wrong method in JSON", async () => {
-    const missing = await request(app.app.server).get("/nowhere").set("accept", "text/html");
+  it("answers an unknown address and a wrong method in JSON, and with a page where a browser asks", async () => {
+    const missing = await request(app.app.server).get("/nowhere");
     expect([missing.status, missing.type, missing.body.status]).toEqual([404, "application/problem+json", 404]);
+    const page = await request(app.app.server).get("/nowhere").set("accept", "text/html");
+    expect([page.status, page.type]).toEqual([404, "text/html"]);
     const method = await request(app.app.server).put("/graphql").send({});
     expect([method.status, method.headers["allow"]]).toEqual([405, "GET, HEAD, POST"]);
   });

@@ -77,7 +77,7 @@ describeOnBothDatabases("a plan that is taken back", (open) => {
     const card = await get(`/p/${publisher}/gone/card`);
     expect([card.status, card.body]).toEqual([
       410,
-      { problems: [`The writer withdrew “Beans, 2” on 1 March 2026. The reason given: ${reason}`] },
+      { problems: [`The author withdrew “Beans, 2” on 1 March 2026. The reason given: ${reason}`] },
     ]);
     expect((await get("/problems/withdrawn")).status).toBe(200);
   });
