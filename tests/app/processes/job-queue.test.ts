@@ -48,6 +48,7 @@ describeOnBothDatabases("nightly jobs", (open) => {
       { name: "forget-keys", cron: "41 * * * *", timezone: "Europe/Lisbon" },
       { name: "report-imports", cron: "0 6 * * *", timezone: "Europe/Lisbon" },
       { name: "review-revisions", cron: "30 4 * * *", timezone: "Europe/Lisbon" },
+      { name: "run-scheduled", cron: "* * * * *", timezone: "Europe/Lisbon" },
       { name: "start-due-imports", cron: "* * * * *", timezone: "Europe/Lisbon" },
       { name: "verify-revisions", cron: "17 3 * * *", timezone: "Europe/Lisbon" },
     ]);
