@@ -68,8 +68,19 @@ const holdsLines = (node: Node): boolean =>
   "childNodes" in node &&
   node.childNodes.some((child) => (isElement(child) && linesOf.has(child.tagName)) || holdsLines(child));
 
-/** What a reader sees, a line for every element that holds no other line; a break parts lines. */
+/** What an element says outside of the lines that it holds. */
+const ownText = (node: Node): string =>
+  "childNodes" in node
+    ? node.childNodes
+        .filter((child) => !(isElement(child) && linesOf.has(child.tagName)))
+        .map(ownText)
+        .join("")
+    : textOf(node);
+
+/** What a reader sees, a line for every element that says something itself; a break parts lines. */
 export const htmlLines = (html: string): readonly string[] =>
   elementsOf(html.replaceAll("<br>", " | "))
-    .filter((element) => linesOf.has(element.tagName) && !holdsLines(element))
-    .map((element) => textOf(element).replace(/\s+/g, " ").trim());
+    .filter((element) => linesOf.has(element.tagName))
+    .map((element) => ({ isLast: !holdsLines(element), line: ownText(element).replace(/\s+/g, " ").trim() }))
+    .filter(({ isLast, line }) => isLast || line !== "")
+    .map(({ line }) => line);

@@ -100,6 +100,3 @@ export function byAisle(lines: readonly ShoppingLine[]): readonly (readonly [str
   }
   return [...aisles];
 }
-
-/** A code as words: "dairy-and-eggs" is "dairy and eggs". */
-export const codeWords = (code: string): string => code.replaceAll("-", " ");

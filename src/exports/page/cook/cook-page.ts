@@ -10,7 +10,7 @@ import type { PlanForm } from "../form/plan-form.js";
 import { attributes, markup, type Content } from "../markup.js";
 import { pageFrame } from "../page-frame.js";
 import { planPath, publisherPath, type PageLinks } from "../page-links.js";
-import { applianceName } from "../parts/session-lanes.js";
+import { codeName } from "../../words/rule-words.js";
 import { minuteText, taskFacts, taskWords } from "../parts/session-part.js";
 import { linesMarkup, stepsMarkup } from "../parts/steps-with-lines.js";
 import { titleMarkup } from "../parts/swapped-foods.js";
@@ -94,7 +94,15 @@ ${first !== undefined && days.length === 1 && markup`<p>${words.wholeTime({ time
 ${days.length > 1 && markup`<p>${book.words.overDays({ sessions: days.length })}</p>`}
 ${evening.map(({ of, text }) => markup`<p class="flag"><b>${words.theEveningBefore}</b>: ${inWritersLanguage(`${of.title}. ${text}`, book)}</p>`)}
 <p>${words.readyLines}</p>
-${appliances.length > 0 && markup`<p>${words.youNeed({ appliances: listed(appliances.map(applianceName), book) })}</p>`}
+${
+  appliances.length > 0 &&
+  markup`<p>${words.youNeed({
+    appliances: listed(
+      appliances.map((code) => codeName("appliances", code, book.words)),
+      book,
+    ),
+  })}</p>`
+}
 ${always.map(({ text }) => markup`<p class="caution">${text}</p>`)}
 ${steps.length === 0 && markup`<p class="flag">${book.words.noOrder}</p><ul>${answer.sessionProblems.map((problem) => markup`<li>${sessionProblemText(problem, answer.scaled, book.words)}</li>`)}</ul>`}
 ${turn(null, steps.length + dishes === 0 ? "away" : "step-1", { back: words.back, on: words.start })}</li>`;

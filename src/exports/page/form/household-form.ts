@@ -4,7 +4,7 @@ import { isTimeZone } from "../../../domain/time-zone.js";
 import type { NameBook } from "../../words/name-book.js";
 import { countryName } from "../country-name.js";
 import { attributes, markup, type Content } from "../markup.js";
-import { applianceName } from "../parts/session-lanes.js";
+import { codeName } from "../../words/rule-words.js";
 import type { FormChoices } from "./form-choices.js";
 import { choiceField, faultMarkup, selectField, strayFields, textField } from "./form-fields.js";
 import type { FormFaults } from "./form-faults.js";
@@ -88,7 +88,7 @@ function kitchenFields({ plan, form, faults, book }: FormInput): Content {
   return markup`<fieldset><legend>${words.kitchenLegend}</legend>${faultMarkup("appliances", faults)}<div class="fields">
 ${textField("cooks", words.cooksField, form, faults, { inputmode: "numeric", autocomplete: "off", size: 3, placeholder: plan.kitchen.cooks })}
 ${codes.map((code) =>
-  choiceField(`f-appliance-${code}`, "appliances", capital(applianceName(code)), form.appliances, [
+  choiceField(`f-appliance-${code}`, "appliances", capital(codeName("appliances", code, book.words)), form.appliances, [
     { value: "", text: words.asPlanned({ count: plan.kitchen.appliances[code] ?? 0 }) },
     ...counts.map((count) => ({ value: `${code}:${count}`, text: String(count) })),
   ]),

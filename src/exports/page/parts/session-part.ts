@@ -12,7 +12,7 @@ import { minutesText } from "../../words/minutes-text.js";
 import { dateOfDay, dayText, listed, wallClock } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { folded, part, sentences, type PlanView } from "../plan-view.js";
-import { applianceName } from "./session-lanes.js";
+import { codeName } from "../../words/rule-words.js";
 import { sessionPicture } from "./session-picture.js";
 import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
@@ -90,7 +90,12 @@ function summary(session: PrepSession, { answer, book }: PlanView): Content {
     words.cooks({ count: kitchenOf(scaled.bundle.plan.kitchen, household).cooks }),
     session.optimal ? words.shortest : words.notShorterThan({ time: minutesText(session.lowerBoundMinutes) }),
     session.assumedAppliances.length > 0 &&
-      words.notListed({ appliances: listed(session.assumedAppliances.map(applianceName), book) }),
+      words.notListed({
+        appliances: listed(
+          session.assumedAppliances.map((code) => codeName("appliances", code, book.words)),
+          book,
+        ),
+      }),
   ])}</p>`;
 }
 
@@ -148,7 +153,7 @@ export function taskFacts(task: SessionTask, view: Pick<PlanView, "answer" | "bo
   return [
     minutesText(task.endMinute - task.startMinute),
     attentionText(task, view),
-    task.appliance === null ? null : applianceName(task.appliance),
+    task.appliance === null ? null : codeName("appliances", task.appliance, book.words),
     heatText(task, view.answer.reader),
     task.load === null ? null : partText(task.load, book),
   ].filter((fact) => fact !== null);
@@ -160,7 +165,9 @@ const partText = ({ first, last, of }: NonNullable<SessionTask["load"]>, { words
 /** A piece of work in its author's words. */
 export const taskWords = (task: SessionTask, { book }: Pick<PlanView, "book">): Content =>
   task.kind === "WASH"
-    ? book.words.page.wash({ machine: applianceName(task.appliance ?? book.words.machine) })
+    ? book.words.page.wash({
+        machine: task.appliance === null ? book.words.machine : codeName("appliances", task.appliance, book.words),
+      })
     : inWritersLanguage(task.text, book);
 
 function taskMarkup(task: SessionTask, view: PlanView): Content {

@@ -3,6 +3,7 @@ import type { SessionTask } from "../../../domain/prep-session/session.js";
 import { clockText, startMinuteOfHour } from "../dates.js";
 import { attributes, markup, type Content } from "../markup.js";
 import type { PlanView } from "../plan-view.js";
+import type { Words } from "../../words/words.js";
 import { lanesOf, type Lane } from "./session-lanes.js";
 
 const size = { clock: 46, lane: 44, gap: 6, head: 66, least: 13, perMinute: 2.6, tallest: 1000, rest: 10 } as const;
@@ -38,7 +39,7 @@ export function sessionPicture(
       from: clockText(stretch.from, session),
       to: clockText(stretch.to, session),
     });
-    return bedMarkup(bed, label, stretch, numbers, session);
+    return bedMarkup(bed, label, stretch, numbers, session, book.words);
   });
 }
 
@@ -71,8 +72,9 @@ function bedMarkup(
   stretch: Stretch,
   numbers: ReadonlyMap<string, number>,
   session: Household["session"],
+  words: Words,
 ): Content {
-  const lanes = lanesOf(stretch.tasks);
+  const lanes = lanesOf(stretch.tasks, words);
   const perMinute = scaleOf(stretch);
   const y = (minute: number): number => size.head + (minute - stretch.from) * perMinute;
   const width = size.clock + lanes.length * size.lane + size.gap;

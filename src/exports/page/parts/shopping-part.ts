@@ -1,8 +1,8 @@
-import type { BaseAmount } from "../../../domain/model/amount.js";
 import { aisles } from "../../../domain/model/aisles.js";
 import type { ShoppingLine } from "../../../domain/plan/scaled.js";
-import { noFacts, type NameBook } from "../../words/name-book.js";
-import { byAisle, codeWords, coveredLines, isCovered, shoppingText } from "../../document/shopping-text.js";
+import type { NameBook } from "../../words/name-book.js";
+import { byAisle, coveredLines, isCovered, shoppingText } from "../../document/shopping-text.js";
+import { codeName } from "../../words/rule-words.js";
 import type { Words } from "../../words/words.js";
 
 /** What to take from the shelf, as a reader stands before it. */
@@ -25,7 +25,16 @@ export function shelfLine(
 ): ShelfLine {
   const { food } = line;
   const words = book.words.page;
-  const { food: name, need, onHand, take, packs, price, optional } = shoppingText(line, book.reader, severalPlans);
+  const {
+    food: name,
+    need,
+    onHand,
+    take,
+    packs,
+    price,
+    optional,
+    over,
+  } = shoppingText(line, book.reader, severalPlans);
   const users = line.uses.map(({ bundle, component, meal }) =>
     [severalPlans ? bundle.plan.title : null, component?.title ?? meal?.title].filter((each) => each).join(": "),
   );
@@ -43,20 +52,16 @@ export function shelfLine(
       ...(line.need !== null && line.open ? [book.words.plusMore] : []),
       ...(onHand === null ? [] : [onHand]),
       ...(optional ? [book.words.optional] : []),
-      ...line.partsOver.map(({ part: piece, pieces }) =>
-        words.leftOverParts({ what: `${piece} of ${book.show(count(pieces), noFacts)}` }),
-      ),
+      ...over.map((what) => words.leftOverParts({ what })),
     ],
     users: [...new Set(users)],
   };
 }
 
-const count = (pieces: number): BaseAmount => ({ dimension: "COUNT", low: pieces, high: pieces });
-
 /** `dairy-and-eggs` to `Dairy and eggs`. */
-function aisleName(aisle: string): string {
-  const words = codeWords(aisle);
-  return words.charAt(0).toUpperCase() + words.slice(1);
+function aisleName(aisle: string, words: Words): string {
+  const name = codeName("aisles", aisle, words);
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 /** Aisles of the shop in the order of a round through it, then what most kitchens have, then what this one has. */
@@ -81,7 +86,8 @@ const placeOf = (aisle: string): number => {
   return at < 0 ? aisles.length : at;
 };
 
-export function aislesOf(lines: readonly ShoppingLine[], { page }: Pick<Words, "page">): readonly ListedAisle[] {
+export function aislesOf(lines: readonly ShoppingLine[], words: Words): readonly ListedAisle[] {
+  const { page } = words;
   const covered = coveredLines(lines);
   const open = lines.filter((line) => !covered.includes(line));
   const probably = open.filter(isProbablyThere);
@@ -91,7 +97,7 @@ export function aislesOf(lines: readonly ShoppingLine[], { page }: Pick<Words, "
   const group = (title: string, kind: ListedAisle["kind"], of: readonly ShoppingLine[]): readonly ListedAisle[] =>
     of.length === 0 ? [] : [{ title, kind, lines: of }];
   return [
-    ...walked.flatMap(([aisle, here]) => group(aisleName(aisle), "AISLE", here)),
+    ...walked.flatMap(([aisle, here]) => group(aisleName(aisle, words), "AISLE", here)),
     ...group(page.probablyAtHome, "PROBABLY", probably),
     ...group(page.atHomeAlready, "COVERED", covered),
   ];

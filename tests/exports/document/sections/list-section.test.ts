@@ -46,7 +46,7 @@ describe("a list where something is in the house already", () => {
     const ticked = boxes.filter((box) => attributeOf(box, "checked") !== null);
     expect(ticked.map((box) => attributeOf(box, "value"))).toEqual(["carrot"]);
     expect(htmlLines(page).join("\n")).toContain("nothing to buy");
-    expect(planCard(answer, "/plan").aisles.at(-1)?.title).toBe("In the house already");
+    expect(planCard(answer, "/plan").aisles.at(-1)?.title).toBe("At home already");
     expect(plainText(answer)).toMatch(/In the house already\n {4}carrot: /);
   });
 

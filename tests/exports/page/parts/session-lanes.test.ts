@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { SessionTask } from "../../../../src/domain/prep-session/session.js";
+import { wordsFor } from "../../../../src/exports/words/words-for.js";
 import { lanesOf } from "../../../../src/exports/page/parts/session-lanes.js";
 
 const task = (id: string, from: number, to: number, facts: Partial<SessionTask> = {}): SessionTask => ({
@@ -23,7 +24,7 @@ const task = (id: string, from: number, to: number, facts: Partial<SessionTask> 
 });
 
 const shown = (tasks: readonly SessionTask[]): readonly string[] =>
-  lanesOf(tasks).map(({ title, tasks: own }) => `${title}: ${own.map(({ id }) => id).join(" ")}`);
+  lanesOf(tasks, wordsFor("en")).map(({ title, tasks: own }) => `${title}: ${own.map(({ id }) => id).join(" ")}`);
 
 describe("the rows of a session's picture", () => {
   it("are hands, then each appliance, then what goes on by itself, side by side where it overlaps", () => {

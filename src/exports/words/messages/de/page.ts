@@ -172,6 +172,7 @@ export const page: Translation<typeof english> = {
   chartOf: "{title}, von {from} bis {to}. Die Nummern sind die der Schrittliste, in der dasselbe in Worten steht.",
   chartBusy: "gefüllt: Sie haben zu tun",
   chartAlone: "umrandet: niemand muss dabeistehen",
+  chartStands: "ruht",
   chartWash: "gepunktet: Abwasch zwischendurch",
   why: "Warum es so lange dauert",
   atTheStart: "am Anfang",

@@ -223,6 +223,7 @@ export const page = {
   ),
   chartBusy: "filled: you are busy",
   chartAlone: "outlined: no need to stand by",
+  chartStands: "stands",
   chartWash: "dotted: washing up in between",
   why: "Why it takes as long as it does",
   atTheStart: "at the start",

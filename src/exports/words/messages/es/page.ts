@@ -175,6 +175,7 @@ export const page: Translation<typeof english> = {
   chartOf: "{title}, de {from} a {to}. Los números son los de la lista de pasos, que dice lo mismo con palabras.",
   chartBusy: "relleno: trabajo activo",
   chartAlone: "contorno: no hace falta vigilar",
+  chartStands: "en reposo",
   chartWash: "punteado: fregar entre medias",
   why: "Por qué se tarda tanto",
   atTheStart: "al principio",

@@ -177,6 +177,7 @@ export const page: Translation<typeof english> = {
   chartOf: "{title}, de {from} à {to}. Les numéros sont ceux de la liste des étapes, qui dit la même chose en mots.",
   chartBusy: "plein : vous êtes occupé",
   chartAlone: "contour : sans surveillance",
+  chartStands: "au repos",
   chartWash: "pointillé : vaisselle entre deux",
   why: "Pourquoi cela prend ce temps",
   atTheStart: "au début",

@@ -178,6 +178,7 @@ export const page: Translation<typeof english> = {
   chartOf: "{title}, od {from} do {to}. Numery są takie jak na liście kroków, która mówi to samo słowami.",
   chartBusy: "wypełnione: praca",
   chartAlone: "obrys: nie trzeba pilnować",
+  chartStands: "czeka",
   chartWash: "kropkowane: zmywanie w międzyczasie",
   why: "Dlaczego trwa to tyle",
   atTheStart: "na początku",
