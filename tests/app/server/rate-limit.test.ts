@@ -73,10 +73,15 @@ describeOnEmbedded("rate limits", (open) => {
     expect(await leftAfter(`${table}?from=x&to=9e99`)).toBe(1000);
     const diets = Array.from({ length: 100 }, () => "diet=vegan").join("&");
     const ways = ["", "/list", "/session", "/storage", "/mail", ".md"].map((part) => `/v1/plans/nobody/nothing${part}`);
-    for (const path of [...ways, "/p/nobody/nothing"]) {
+    for (const path of ways) {
       expect([path, await leftAfter(path)]).toEqual([path, 1000]);
       expect([path, await leftAfter(`${path}?${diets}`)]).toEqual([path, 1500 - 100 - 100 * 5]);
     }
+    // The page of a plan weighs up to three routes that are not taken, each for the same household.
+    const page = "/p/nobody/nothing";
+    expect(await leftAfter(page)).toBe(1500 - 800);
+    const twenty = Array.from({ length: 20 }, () => "diet=vegan").join("&");
+    expect(await leftAfter(`${page}?${twenty}`)).toBe(1500 - 800 - (4 * (100 + 20 * 5) - 500));
     const others = Array.from({ length: 11 }, (_, at) => `plan=nobody/plan-${at}`).join("&");
     expect(await leftAfter(`/p/nobody/nothing/list?${others}`)).toBe(1500 - 1200);
     expect(await leftAfter(`/p/nobody/nothing/list?${others}&diet=vegan`)).toBe(1500 - 12 * 105);
