@@ -14,11 +14,13 @@ const readFoods = (text: string) =>
   );
 
 const first = resolveDocuments(readDocuments(whole, "docs/documents.md").documents, { foods: [], components: [] });
-/** A food that all publishers share, for an example that builds on it. */
-const kale = readFoods(readFileSync(path.resolve(import.meta.dirname, "../../../seeds/foods/kale.yaml"), "utf8"));
+/** Foods that all publishers share, for examples that build on them. */
+const [kale, carrot] = ["kale", "carrot"].map((slug) =>
+  readFoods(readFileSync(path.resolve(import.meta.dirname, `../../../seeds/foods/${slug}.yaml`), "utf8")),
+) as [ReturnType<typeof readFoods>, ReturnType<typeof readFoods>];
 const known = {
   bases: new Map(kale.map((food) => [food.slug, food])),
-  foods: [...first.foods.map(({ value }) => value), ...kale],
+  foods: [...first.foods.map(({ value }) => value), ...kale, ...carrot],
   components: first.components.map(({ value }) => value),
 };
 

@@ -30,6 +30,8 @@ const unasked: Readonly<Record<string, string>> = {
   keeping: "four questions for each plan",
   introspection: "kept by the engine itself, each text that is no more than the standard query",
   "graphql-addresses": "bounded as graphql-bodies are",
+  origins: "64 of them, each a host of at most 253 characters",
+  messages: "4,000 sentences, and asked for none but those of the catalogues",
 };
 
 const texts = (folder: string): readonly string[] =>
