@@ -40,6 +40,9 @@ const attacks = fc.oneof(
     "- a\n- b\n\n1. c",
     "{{ constructor.constructor('alert(1)')() }}",
     "\u202egnp.exe",
+    "\t!",
+    "a\n\t!\n\n\t- b\n\n \t1. c",
+    "- a\n\n\t\tb",
   ),
   hostileText,
 );
