@@ -1,14 +1,7 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
-import { openEmbedded } from "../src/persistence/database/open-embedded.js";
-import { openServer } from "../src/persistence/database/open-server.js";
-import { fillDatabase } from "../tests/fuzz/fuzzed-service.js";
 import { demo } from "../tests/graphql/open-test-app.js";
-import { startPostgres } from "../tests/kit/postgres/start-postgres.js";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
+import { onBothDatabases, type FilledDatabase } from "./load/filled-databases.js";
 import { startRecorded } from "./load/recorded-service.js";
 
 const rows = 100_000;
@@ -25,7 +18,7 @@ const list = (): string =>
 const feed = `mutation { saveFeed(input: { slug: "shop", kind: PRICES, settings: { source: "A made-up shop", locale: "en", currency: "XTS" } }) { problems { message } } }`;
 
 /** Hands in the file, asks for the state of its run until it is over, and gives the longest turn of the event loop meanwhile. */
-async function importing(environment: Readonly<Record<string, string>>, token: string): Promise<readonly number[]> {
+async function importing({ environment, token }: FilledDatabase): Promise<readonly number[]> {
   const service = await startRecorded(environment);
   try {
     const send = async (path: string, init: RequestInit, type: string): Promise<Readonly<Record<string, unknown>>> => {
@@ -62,28 +55,7 @@ function shown(kind: string, turns: readonly number[]): BenchmarkResult {
 }
 
 /** A price list imported by the process that serves readers: how long it keeps them waiting. */
-async function run(): Promise<readonly BenchmarkResult[]> {
-  execFileSync(process.execPath, ["scripts/build.mjs"], { stdio: "ignore" });
-  const log = { info: () => undefined, warn: console.error, error: console.error };
-  const server = await startPostgres();
-  const folder = mkdtempSync(join(tmpdir(), "prepwright-turns-"));
-  try {
-    const url = await server.createDatabase("turns");
-    const results: BenchmarkResult[] = [];
-    for (const [kind, environment, opened] of [
-      ["on the embedded database", { DATA_DIR: folder }, () => openEmbedded(folder, { log })],
-      ["on a Postgres server", { DATABASE_URL: url }, () => openServer(url, { log })],
-    ] as const) {
-      const { data, close } = await opened();
-      const { token } = await fillDatabase({ data, clock: () => new Date(), log, knownRules: new Map() });
-      await close();
-      results.push(shown(kind, await importing(environment, token)));
-    }
-    return results;
-  } finally {
-    await server.stop();
-    rmSync(folder, { recursive: true });
-  }
-}
+const run = (): Promise<readonly BenchmarkResult[]> =>
+  onBothDatabases(async (database) => [shown(database.kind, await importing(database))]);
 
 export const importBesideReaders: Benchmark = { name: "import-beside-readers", isLong: true, run };

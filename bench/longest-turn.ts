@@ -1,19 +1,12 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
-import { openEmbedded } from "../src/persistence/database/open-embedded.js";
-import { openServer } from "../src/persistence/database/open-server.js";
 import type { AttackRequest } from "../tests/attack/attack-request.js";
 import { attackCorpus } from "../tests/attack/corpus.js";
 import { largePlanAttacks } from "../tests/attack/large-plan-attacks.js";
-import { fillDatabase } from "../tests/fuzz/fuzzed-service.js";
 import { RequestSender } from "../tests/fuzz/request-sender.js";
 import { demo } from "../tests/graphql/open-test-app.js";
 import { largeBundle } from "../tests/kit/large-bundle.js";
-import { startPostgres } from "../tests/kit/postgres/start-postgres.js";
 import { result, type Benchmark, type BenchmarkResult } from "./benchmark.js";
+import { onBothDatabases, type FilledDatabase } from "./load/filled-databases.js";
 import { startRecorded } from "./load/recorded-service.js";
 
 /** The longest that one request may keep the others waiting, in milliseconds of processor time. */
@@ -82,11 +75,7 @@ function shown(name: string, turns: readonly Turn[]): BenchmarkResult {
   );
 }
 
-async function onDatabase(
-  kind: string,
-  environment: Readonly<Record<string, string>>,
-  token: string,
-): Promise<readonly BenchmarkResult[]> {
+async function measure({ kind, environment, token }: FilledDatabase): Promise<readonly BenchmarkResult[]> {
   const [once = [], again = []] = await longestTurns(environment, token, [corpus, corpus]);
   const worst = once.toSorted((a, b) => b.ms - a.ms).slice(0, askedFirst);
   const first: Turn[] = [];
@@ -102,29 +91,7 @@ async function onDatabase(
  * The whole corpus of attacks and a plan of 17,000 lines against the built service, one request after another: the longest turn of its event loop, by
  * processor time of its main thread, on a Postgres server and on the embedded database (which runs in that thread).
  */
-async function run(): Promise<readonly BenchmarkResult[]> {
-  execFileSync(process.execPath, ["scripts/build.mjs"], { stdio: "ignore" });
-  const log = { info: () => undefined, warn: console.error, error: console.error };
-  const large = [largeBundle({ components: 500, lines: 30, meals: 60 })];
-  const server = await startPostgres();
-  const folder = mkdtempSync(join(tmpdir(), "prepwright-turns-"));
-  try {
-    const url = await server.createDatabase("turns");
-    const results: BenchmarkResult[] = [];
-    for (const [kind, environment, opened] of [
-      ["on a Postgres server", { DATABASE_URL: url }, () => openServer(url, { log })],
-      ["on the embedded database", { DATA_DIR: folder }, () => openEmbedded(folder, { log })],
-    ] as const) {
-      const { data, close } = await opened();
-      const { token } = await fillDatabase({ data, clock: () => new Date(), log, knownRules: new Map() }, large);
-      await close();
-      results.push(...(await onDatabase(kind, environment, token)));
-    }
-    return results;
-  } finally {
-    await server.stop();
-    rmSync(folder, { recursive: true });
-  }
-}
+const run = (): Promise<readonly BenchmarkResult[]> =>
+  onBothDatabases(measure, [largeBundle({ components: 500, lines: 30, meals: 60 })]);
 
 export const longestTurn: Benchmark = { name: "longest-turn", isLong: true, run };

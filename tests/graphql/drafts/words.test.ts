@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
-import { demo, openTestApp, type TestApp } from "../open-test-app.js";
+import { describeOnBothDatabases } from "../../kit/databases.js";
+import { prepareWriting, publisher } from "../../kit/plan-writer.js";
+import { openTestApp, type TestApp } from "../open-test-app.js";
 
-const publisher = "third-gate-allotments";
 const texts = "introduction { source html text } notes { text } tips { html }";
 
 const component = (more = ""): string => `kind: component
@@ -41,16 +41,13 @@ ${more}meals:
 `;
 
 describeOnBothDatabases("words of a writer", (open) => {
-  let database: TestDatabase;
   let app: TestApp;
   let writer: string;
 
   beforeAll(async () => {
-    database = await open();
-    app = await openTestApp(database.data, undefined, () => new Date("2026-03-01T09:00:00Z"));
-    await database.data.publishers.save({ slug: publisher, name: "Third Gate" });
-    await database.data.foods.save(demo.foods);
-    writer = await app.tokenFor(publisher, ["WRITE", "READ_DRAFTS", "PUBLISH"]);
+    const database = await open();
+    app = await openTestApp(database.data);
+    writer = await prepareWriting(database);
   });
   afterAll(() => app.close());
 

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { food } from "../../kit/builders.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
-import { demo, openTestApp, type Answer, type TestApp } from "../open-test-app.js";
+import { prepareWriting, publisher } from "../../kit/plan-writer.js";
+import { openTestApp, type Answer, type TestApp } from "../open-test-app.js";
 
-const publisher = "third-gate-allotments";
 const save = `mutation ($input: SaveDocumentsInput!) { saveDocuments(input: $input) {
   drafts { kind slug version } problems { code message path file line } } }`;
 const publish = `mutation ($input: PublishPlanInput!) { publishPlan(input: $input) { created problems { code message } } }`;
@@ -71,10 +71,9 @@ describeOnBothDatabases("whose region an answer goes by", (open) => {
 
   beforeAll(async () => {
     database = await open();
-    app = await openTestApp(database.data, undefined, () => new Date("2026-03-01T09:00:00Z"));
-    await database.data.publishers.save({ slug: publisher, name: "Third Gate" });
-    await database.data.foods.save([...demo.foods, food("bought-rice", { keepsAs: "cooked-rice" })]);
-    writer = await app.tokenFor(publisher, ["WRITE", "READ_DRAFTS", "PUBLISH"]);
+    app = await openTestApp(database.data);
+    writer = await prepareWriting(database);
+    await database.data.foods.save([food("bought-rice", { keepsAs: "cooked-rice" })]);
     expect(problemsOf(await saved(writer, rice))).toEqual([]);
     await print(plan("nowhere", null));
     await print(plan("in-us", "us"));

@@ -1,16 +1,12 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Food } from "../../../src/domain/model/food.js";
 import { toBase } from "../../../src/domain/quantity/convert.js";
-import { compileFoodNames, type FoodNames } from "../../../src/domain/quantity/food-name.js";
 import { readTextLine } from "../../../src/imports/documents/lines/read-text-line.js";
-import { readBase } from "../../kit/base-foods.js";
+import { knownFoods, type KnownFoods } from "./known-foods.js";
 
-let names: FoodNames;
-let foods: ReadonlyMap<string, Food>;
+let names: KnownFoods["names"];
+let foods: KnownFoods["foods"];
 beforeAll(async () => {
-  const { whole } = await readBase();
-  names = compileFoodNames(whole.map((food) => ({ ...food, base: true })));
-  foods = new Map(whole.map((food) => [food.slug, food]));
+  ({ names, foods } = await knownFoods());
 }, 60_000);
 
 const read = (text: string, locale: string): readonly string[] => {
