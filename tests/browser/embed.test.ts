@@ -1,7 +1,7 @@
 import { createServer, type Server } from "node:http";
 import { readFile } from "node:fs/promises";
 import type { AddressInfo } from "node:net";
-import type { Page } from "playwright-core";
+import type { Page, Request } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { describeOnEmbedded } from "../kit/databases.js";
 import { accessibilityFaults } from "./accessibility.js";
@@ -21,11 +21,12 @@ describeOnEmbedded("a plan inside another page", (open) => {
   beforeAll(async () => {
     service = await openService(await open());
     browser = await openBrowser();
-    // A page that trusts the service with a script and an answer, and nobody with anything inline or with markup from text.
+    // A page that trusts the service with a script, an answer and pictures, and nobody with anything inline or with markup from text.
     const policy = [
       "default-src 'none'",
       `script-src ${service.address}`,
       `connect-src ${service.address}`,
+      `img-src ${service.address}`,
       "style-src 'none'",
       "base-uri 'none'",
       "require-trusted-types-for 'script'",
@@ -240,11 +241,21 @@ describeOnEmbedded("a plan inside another page", (open) => {
 
   it("fetches no picture unless the page asks for it", async () => {
     const asked: string[] = [];
-    const page = await visit();
-    page.on("request", (request) => void asked.push(request.resourceType()));
-    await page.getByText("People this is for: 6").waitFor();
-    expect(asked.filter((type) => type === "image")).toEqual([]);
-    await page.close();
+    const listen = (request: Request): void => void asked.push(request.resourceType());
+    // Of every page from its first request on.
+    browser.context.on("request", listen);
+    for (const [attribute, pictures] of [
+      ["", 0],
+      [' pictures="yes"', 1],
+    ] as const) {
+      asked.splice(0);
+      const page = await visit(plan, attribute);
+      await page.getByText("People this is for: 6").waitFor();
+      await page.waitForLoadState("networkidle");
+      expect(asked.filter((type) => type === "image")).toHaveLength(pictures);
+      await page.close();
+    }
+    browser.context.off("request", listen);
   });
 
   it("has no address that could run a script", async () => {

@@ -49,7 +49,7 @@ describeOnEmbedded("pages in a browser", (open) => {
     },
   );
 
-  it.each(everyPage.flatMap((path) => [390, 768, 1280].map((width) => [path, width] as const)))(
+  it.each(everyPage.flatMap((path) => [360, 390, 768, 1280].map((width) => [path, width] as const)))(
     "fits: %s at %i pixels",
     async (path, width) => {
       const page = await visit(path);

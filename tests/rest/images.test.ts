@@ -120,8 +120,12 @@ describeOnBothDatabases("pictures over REST", (open) => {
     expect((await refused("%PDF-1.4")).message).toContain("a PDF");
     expect((await refused(samples["JPEG"]!.subarray(0, 500))).message).toContain("damaged");
     expect((await refused("")).message).toContain("empty");
-    const large = await upload(Buffer.alloc(15 * 1024 * 1024 + 1, 1)).catch((error: Error) => error.message);
-    if (typeof large !== "string") expect(large.status).toBe(413);
+    // The service closes the connection before all of it has come: a client may be writing still.
+    const large = await upload(Buffer.alloc(15 * 1024 * 1024 + 1, 1)).then(
+      ({ status }) => status,
+      ({ code }: NodeJS.ErrnoException) => code,
+    );
+    expect([413, "EPIPE", "ECONNRESET"]).toContain(large);
     for (const name of ["../soup.jpg", "/etc/soup.jpg", "a\\b.jpg", "a//b.jpg", "./a.jpg", `${"a".repeat(201)}`]) {
       const answer = await upload(samples["JPEG"]!, `${url}?file=${encodeURIComponent(name)}`);
       expect(answer.status, name).toBe(400);

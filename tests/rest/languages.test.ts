@@ -56,7 +56,7 @@ describeOnBothDatabases("the language of an answer", (open) => {
 
   it("is a closed set: a hostile header makes no new answer", async () => {
     const { text } = await pageIn("it");
-    for (const header of ["x".repeat(5_000), "*,*,*", ",".repeat(2_000), "zz-ZZ-x-ä;q=1"])
-      expect((await pageIn(encodeURIComponent(header).slice(0, 6_000))).text).toBe(text);
+    for (const header of ["x".repeat(5_000), "*,*,*", ",".repeat(2_000), "zz-ZZ-x-ä;q=1", "de\u00a0,;q=x,\tpl;q=9"])
+      expect((await pageIn(header)).text, header.slice(0, 20)).toBe(text);
   });
 });

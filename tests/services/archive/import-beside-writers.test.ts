@@ -1,7 +1,6 @@
-import { setTimeout as pause } from "node:timers/promises";
 import { expect, it } from "vitest";
 import { newWebhookSecret } from "../../../src/services/webhooks/webhook-message.js";
-import { describeOnServer } from "../../kit/databases.js";
+import { describeOnServer, type TestDatabase } from "../../kit/databases.js";
 import { exported, imported, openEmpty, openFull, publisher } from "./archive-of-a-publisher.js";
 
 /** Something to wait for. */
@@ -13,7 +12,15 @@ function gate(): { readonly promise: Promise<void>; readonly resolve: () => void
 
 describeOnServer("an archive that comes in while somebody is writing for the same publisher", (open) => {
   it("waits for what is being kept, and is refused since the publisher is not empty any more", async () => {
-    const [here, there] = [await openFull(open), await openEmpty(open)];
+    let database: TestDatabase | undefined;
+    const [here, there] = [await openFull(open), await openEmpty(async () => (database = await open()))];
+    const waiting = async (): Promise<unknown> =>
+      (
+        await database?.sql.query(
+          `SELECT count(*)::int AS "waiting" FROM pg_stat_activity WHERE wait_event_type = 'Lock' AND datname = current_database()`,
+          [],
+        )
+      )?.rows[0]?.["waiting"];
     try {
       const zip = await exported(here);
       const { promise: written, resolve: isWritten } = gate();
@@ -26,10 +33,12 @@ describeOnServer("an archive that comes in while somebody is writing for the sam
       });
       await written;
       const importing = imported(there, zip);
-      // Long enough for an import that waits for nobody to look whether the publisher is empty.
-      await pause(2_000);
-      mayEnd();
-      await writing;
+      try {
+        await expect.poll(waiting, { timeout: 20_000 }).toBe(1);
+      } finally {
+        mayEnd();
+        await writing;
+      }
       expect(await importing).toMatchObject({ ok: false, problems: [{ code: "PUBLISHER_NOT_EMPTY" }] });
     } finally {
       await Promise.all([here.close(), there.close()]);
