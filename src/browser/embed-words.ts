@@ -125,7 +125,7 @@ const polish: EmbedWords = {
   slow: "To trwa zbyt długo. Skorzystaj z łącza.",
   unreachable: "Plan jest teraz niedostępny. Spróbuj ponownie albo skorzystaj z łącza.",
   session: "Gotowanie na zapas",
-  busy: "w tym praca rąk",
+  busy: "w tym aktywna praca",
   perPerson: "na osobę",
   meals: "Posiłki",
   list: "Lista zakupów",

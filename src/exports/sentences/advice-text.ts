@@ -78,7 +78,7 @@ export function adviceText(advice: Advice, book: AdviceWords, way: Way = "first"
       return say.SHOP_TWICE({ food: book.food(advice.food), meals, day: advice.notBefore, way });
     }
     case "EAT_BEFORE":
-      return say.EAT_BEFORE({ hours: String(tenths(advice.hours)), day: advice.day, until: advice.until ?? "none" });
+      return say.EAT_BEFORE({ hours: tenths(advice.hours), day: advice.day, until: advice.until ?? "none" });
     case "NO_PUBLISHED_RULE":
       return say.NO_PUBLISHED_RULE;
     case "WRITER_EXCEEDS_RULE":

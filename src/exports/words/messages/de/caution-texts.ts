@@ -6,7 +6,7 @@ export const cautionTexts: Translation<typeof english> = {
     "local-rules":
       "Diese Zeiten stammen aus den genannten Quellen und sind kein Versprechen. Die örtlichen lebensmittelrechtlichen Vorschriften und Fachleute mit Zulassung gehen vor. Im Zweifel wegwerfen.",
     "allergens-on-labels":
-      "Bei jeder Packung das Etikett lesen: Rezepturen ändern sich, Hinweise auf Spuren sind freiwillig, und was hier nicht bekannt ist, ist deshalb nicht abwesend.",
+      "Bei jeder Packung das Etikett lesen: Rezepturen ändern sich, Hinweise auf Spuren sind freiwillig, und was hier nicht bekannt ist, kann trotzdem enthalten sein.",
     "keep-cold":
       "Bei höchstens 4 °C (40 °F) aufbewahren. Insgesamt nicht länger als 2 Stunden ungekühlt stehen lassen, über 32 °C (90 °F) nicht länger als 1 Stunde.",
     "keep-cold US":
@@ -14,7 +14,7 @@ export const cautionTexts: Translation<typeof english> = {
     "keep-cold GB": "Bei höchstens 5 °C aufbewahren. Insgesamt nicht länger als 4 Stunden ungekühlt stehen lassen.",
     "keep-cold CA": "Bei höchstens 4 °C aufbewahren. Insgesamt nicht länger als 2 Stunden ungekühlt stehen lassen.",
     "keep-cold ANZ":
-      "Bei höchstens 5 °C aufbewahren. Was insgesamt weniger als 2 Stunden draußen war, darf zurück; nach insgesamt 4 Stunden wegwerfen.",
+      "Bei höchstens 5 °C aufbewahren. Was insgesamt weniger als 2 Stunden ungekühlt war, darf zurück in den Kühlschrank; nach insgesamt 4 Stunden wegwerfen.",
     "keep-cold INT":
       "Bei höchstens 4 °C aufbewahren. Insgesamt nicht länger als 2 Stunden ungekühlt stehen lassen, über 32 °C nicht länger als 1 Stunde.",
     "cool-quickly":
@@ -55,7 +55,7 @@ export const cautionTexts: Translation<typeof english> = {
     "soaked-nuts":
       "Wie lange eingeweichte Nüsse und Cremes daraus haltbar sind, wird nirgends veröffentlicht. Ersatzweise gilt die Regel für Reste.",
     "packed-without-air":
-      "Luftdicht zu verpacken verlängert zu Hause keine Haltbarkeit und kann Botulismus-Gift entstehen lassen. Es gelten dieselben Tage wie in einer Vorratsdose.",
+      "Ohne Luft (vakuumiert) verpackt ist zu Hause nichts länger haltbar, und es kann Botulismus-Gift entstehen. Es gelten dieselben Tage wie in einer Vorratsdose.",
     "thaw-in-the-fridge":
       "Im Kühlschrank auftauen, in kaltem Wasser, das alle 30 Minuten gewechselt wird, oder in der Mikrowelle; was schnell aufgetaut wurde, sofort garen. Nie auf der Arbeitsplatte auftauen.",
     "cook-poultry":
@@ -75,15 +75,15 @@ export const cautionTexts: Translation<typeof english> = {
       "Hackfleisch, Frikadellen und Würste garen, bis die Mitte 2 Minuten lang 70 °C hatte: Nichts darf roh bleiben.",
     "cook-mince INT": "Hackfleisch, Frikadellen und Würste in der Mitte auf 71 °C garen: Nichts darf roh bleiben.",
     "cook-fish":
-      "Fisch und Meeresfrüchte in der Mitte auf 70 °C (158 °F) garen, bis der Fisch zerfällt und die Schalen sich geöffnet haben.",
+      "Fisch und Meeresfrüchte in der Mitte auf 70 °C (158 °F) garen, bis der Fisch sich leicht zerteilen lässt und die Schalen sich geöffnet haben.",
     "cook-fish US":
-      "Fisch und Meeresfrüchte in der Mitte auf 145 °F garen, bis der Fisch zerfällt und die Schalen sich geöffnet haben.",
+      "Fisch und Meeresfrüchte in der Mitte auf 145 °F garen, bis der Fisch sich leicht zerteilen lässt und die Schalen sich geöffnet haben.",
     "cook-fish CA":
-      "Fisch in der Mitte auf 70 °C, Meeresfrüchte auf 74 °C garen, bis der Fisch zerfällt und die Schalen sich geöffnet haben.",
+      "Fisch in der Mitte auf 70 °C, Meeresfrüchte auf 74 °C garen, bis der Fisch sich leicht zerteilen lässt und die Schalen sich geöffnet haben.",
     "cook-fish GB":
-      "Fisch und Meeresfrüchte garen, bis die Mitte 2 Minuten lang 70 °C hatte, der Fisch zerfällt und die Schalen sich geöffnet haben.",
+      "Fisch und Meeresfrüchte garen, bis die Mitte 2 Minuten lang 70 °C hatte, der Fisch sich leicht zerteilen lässt und die Schalen sich geöffnet haben.",
     "cook-fish INT":
-      "Fisch und Meeresfrüchte in der Mitte auf 70 °C garen, bis der Fisch zerfällt und die Schalen sich geöffnet haben.",
+      "Fisch und Meeresfrüchte in der Mitte auf 70 °C garen, bis der Fisch sich leicht zerteilen lässt und die Schalen sich geöffnet haben.",
     "cook-eggs": "Eier garen, bis Eiweiß und Eigelb fest sind, Eierspeisen auf 71 °C (160 °F).",
     "cook-eggs US": "Eier garen, bis Eiweiß und Eigelb fest sind, Eierspeisen auf 160 °F.",
     "cook-eggs CA": "Eier garen, bis Eiweiß und Eigelb fest sind, Eierspeisen auf 74 °C.",

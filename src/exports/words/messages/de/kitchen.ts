@@ -13,7 +13,7 @@ export const kitchen: Translation<typeof english> = {
   forAllParts: "Mengen für alle Teile zusammen",
   shareOfRecipe: "heute {times} von {all} × das Rezept",
   meanwhile: "Währenddessen: {things}.",
-  runsUntil: "{what} bis {when}",
+  runsUntil: "{what} (bis: {when})",
   done: "Erledigt",
   back: "Zurück",
   start: "Beginnen",

@@ -10,7 +10,7 @@ export const mistakes: Translation<typeof english> = {
     UNKNOWN_FOOD:
       "Ein Lebensmittel „{food}“ gibt es hier nicht.{nearest, select, none { Prüfen Sie die Schreibweise.} other { Meinten Sie {nearest}?}}",
     UNKNOWN_CODE: "„{written}“ ist hier nicht bekannt.{nearest, select, none {} other { Meinten Sie {nearest}?}}",
-    UNKNOWN_COMPONENT: "In diesem Plan wird kein „{component}“ zubereitet.",
+    UNKNOWN_COMPONENT: "In diesem Plan wird „{component}“ nicht zubereitet.",
     UNKNOWN_ROUTE:
       "Einen anderen Weg „{route}“ gibt es dafür nicht.{known, select, none {} other { Es gibt: {known}.}}",
     OUT_OF_RANGE: "{value} ist außerhalb des Bereichs. Geben Sie eine Zahl von {min} bis {max} an.",

@@ -14,7 +14,7 @@ export const nutrition: Translation<typeof english> = {
   aboutFigure: "etwa {figure}",
   missingEnergy: "Fehlt in den Werten, weil keine Angabe zum Brennwert vorliegt: {foods}.",
   plusWhatYouAdd: "Dazu kommt, was Sie zugeben: {foods}.",
-  shareOf: "{share} von {food}",
+  shareOf: "{food} ({share})",
   notEaten: "Ganz oder teilweise weggeworfen oder übrig gelassen: {foods}.",
   pouredAway:
     "Geht rechnerisch mit dem abgegossenen Wasser verloren: {shares}. Salz geht mit dem Anteil des Wassers verloren, der abgegossen wird; was verdampft, ist nicht berücksichtigt.",
@@ -52,7 +52,7 @@ export const nutrition: Translation<typeof english> = {
     energyKcal: "Brennwert",
     proteinG: "Eiweiß",
     fatG: "Fett",
-    saturatedFatG: "Gesättigte Fettsäuren",
+    saturatedFatG: "gesättigte Fettsäuren",
     carbohydrateG: "Kohlenhydrate",
     sugarsG: "Zucker",
     fibreG: "Ballaststoffe",

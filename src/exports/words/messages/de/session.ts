@@ -6,7 +6,7 @@ export const session: Translation<typeof english> = {
   sessionOf: "Kochtag: {title}",
   eveningBefore: "am Vorabend",
   eveningTaskOf: "Am Vorabend: {title}",
-  sessionTakes: "Das dauert {all}, davon {hands} Handarbeit.",
+  sessionTakes: "Das dauert {all}, davon {hands} aktive Arbeit.",
   longerThanPromised: "Das ist länger als die {promised}, die für den Plan in seiner Grundform angegeben sind.",
   moreThanADay:
     "Das ist mehr Arbeit, als so wenige an einem Tag schaffen. Kochen Sie mit anderen zusammen (bei {cooks} Personen sind es höchstens sechs Stunden für jede), kochen Sie weniger Portionen auf einmal oder bereiten Sie an einem anderen Tag zu, was später gegessen wird.",
@@ -26,7 +26,7 @@ export const session: Translation<typeof english> = {
   time: "Zeit",
   what: "Was",
   work: {
-    HANDS_ON: "Handarbeit",
+    HANDS_ON: "aktive Arbeit",
     UNATTENDED: "läuft von selbst",
   },
   how: "Wie",

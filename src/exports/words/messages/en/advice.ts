@@ -46,8 +46,8 @@ export const advice = {
     ),
     /** `until` "none": no clock is known. */
     EAT_BEFORE: message(
-      "Hours count here: it keeps {hours} hours after it is made, which end on day {day}{until, select, none {} other {, at {until}}}.",
-      { hours: "48", day: 2, until: "14:00" },
+      "Hours count here: it keeps {hours, plural, one {# hour} other {# hours}} after it is made, which end on day {day}{until, select, none {} other {, at {until}}}.",
+      { hours: 48, day: 2, until: "14:00" },
     ),
     NO_PUBLISHED_RULE:
       "No published rule covers this; the length is the writer's own word. Follow local food-safety advice.",

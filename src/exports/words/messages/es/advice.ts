@@ -7,7 +7,7 @@ export const advice: Translation<typeof english> = {
     share: "{amount} para «{meal}» (día {day})",
     shareUnknown: "la parte para «{meal}» (día {day})",
     FREEZE:
-      "{way, select, first {} other {O bien: }}Congele el día en que se prepara: {portions}. Páselo al frigorífico {before} antes. Una vez descongelado se conserva {after}.",
+      "{way, select, first {} other {O bien: }}Congele el día en que se prepara: {portions}. Para descongelarlo, páselo al frigorífico {before} antes de la comida. Una vez descongelado se conserva {after}.",
     laterMeal: "«{meal}» (día {day}) no antes del día {notBefore}",
     MAKE_LATER: "{way, select, first {} other {O bien: }}Prepare más tarde la parte de «{component}» para {meals}.",
     SWAP_DAYS: "{way, select, first {} other {O bien: }}Intercambie los días de «{meal}» y «{with}».",
@@ -16,7 +16,7 @@ export const advice: Translation<typeof english> = {
     SHOP_TWICE:
       "{way, select, first {} other {O bien: }}Compre más tarde, no antes del día {day}: {food} para {meals}.",
     EAT_BEFORE:
-      "Aquí cuentan las horas: se conserva {hours} horas después de prepararlo, que terminan el día {day}{until, select, none {} other {, a las {until}}}.",
+      "Aquí cuentan las horas: se conserva {hours, plural, one {# hora} many {# horas} other {# horas}} después de prepararlo; el plazo termina el día {day}{until, select, none {} other {, a las {until}}}.",
     NO_PUBLISHED_RULE:
       "Ninguna norma publicada lo cubre; el tiempo es el que da el plan. Siga las recomendaciones locales de seguridad alimentaria.",
     WRITER_EXCEEDS_RULE: "El plan da {writer}, una norma publicada {rule}; vale el tiempo más corto.",

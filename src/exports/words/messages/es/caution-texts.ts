@@ -6,7 +6,7 @@ export const cautionTexts: Translation<typeof english> = {
     "local-rules":
       "Estos tiempos proceden de las fuentes citadas y no son una promesa. La normativa local de seguridad alimentaria y los profesionales autorizados tienen prioridad. En caso de duda, tírelo.",
     "allergens-on-labels":
-      "Lea la etiqueta de cada envase: las recetas cambian, las advertencias sobre trazas son voluntarias y lo que aquí no se sabe no por ello está ausente.",
+      "Lea la etiqueta de cada envase: las recetas cambian, las advertencias sobre trazas son voluntarias y que algo no se sepa aquí no significa que no esté.",
     "keep-cold":
       "Consérvelo a 4 °C (40 °F) o menos. No lo deje fuera del frío más de 2 horas en total, o 1 hora por encima de 32 °C (90 °F).",
     "keep-cold US":
@@ -18,13 +18,13 @@ export const cautionTexts: Translation<typeof english> = {
     "keep-cold INT":
       "Consérvelo a 4 °C o menos. No lo deje fuera del frío más de 2 horas en total, o 1 hora por encima de 32 °C.",
     "cool-quickly":
-      "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 5 cm (2 pulgadas) como máximo: a 21 °C (70 °F) en 2 horas y a 5 °C (41 °F) en 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
+      "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 5 cm (2 pulgadas) de profundidad como máximo: hasta 21 °C (70 °F) en un máximo de 2 horas y hasta 5 °C (41 °F) en un máximo de 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
     "cool-quickly US":
-      "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 2 pulgadas como máximo: a 70 °F en 2 horas y a 41 °F en 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
+      "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 2 pulgadas de profundidad como máximo: hasta 70 °F en un máximo de 2 horas y hasta 41 °F en un máximo de 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
     "cool-quickly GB":
       "Enfríe la comida cocinada en 1 o 2 horas, en recipientes poco profundos, y después métala en el frigorífico. En ollas grandes y hondas se enfría demasiado despacio.",
     "cool-quickly INT":
-      "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 5 cm como máximo: a 21 °C en 2 horas y a 5 °C en 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
+      "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 5 cm de profundidad como máximo: hasta 21 °C en un máximo de 2 horas y hasta 5 °C en un máximo de 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
     "reheat-until-steaming":
       "Recaliente las sobras a 74 °C (165 °F), hasta que humeen por dentro y por fuera, y solo una vez; lleve sopas y salsas a pleno hervor.",
     "reheat-until-steaming US":
@@ -32,15 +32,15 @@ export const cautionTexts: Translation<typeof english> = {
     "reheat-until-steaming GB": "Recaliente las sobras hasta que humeen por dentro y por fuera, y solo una vez.",
     "reheat-until-steaming INT":
       "Recaliente las sobras a 74 °C, hasta que humeen por dentro y por fuera, y solo una vez; lleve sopas y salsas a pleno hervor.",
-    rice: "Enfríe el arroz cocido en menos de una hora y consérvelo en frío; el consejo más estricto es comerlo en 24 horas. Recalentarlo no corrige un enfriamiento lento: la toxina resiste.",
+    rice: "Enfríe el arroz cocido en menos de una hora y consérvelo en frío; el consejo más estricto es comerlo antes de que pasen 24 horas. Recalentarlo no corrige un enfriamiento lento: la toxina resiste.",
     "rice US":
       "Enfríe deprisa el arroz cocido y consérvelo en frío. Recalentarlo no corrige un enfriamiento lento: la toxina resiste.",
     "rice GB":
-      "Enfríe el arroz cocido en menos de una hora, consérvelo en frío y cómalo en 24 horas. Recalentarlo no corrige un enfriamiento lento: la toxina resiste.",
+      "Enfríe el arroz cocido en menos de una hora, consérvelo en frío y cómalo antes de que pasen 24 horas. Recalentarlo no corrige un enfriamiento lento: la toxina resiste.",
     "garlic-in-oil":
-      "El ajo crudo en aceite puede desarrollar botulismo sin que se note. Consérvelo en el frigorífico, nunca a temperatura ambiente, y no más de 4 días, o congélelo.",
+      "En el ajo crudo en aceite puede formarse toxina botulínica sin que se note. Consérvelo en el frigorífico, nunca a temperatura ambiente, y no más de 4 días, o congélelo.",
     "herbs-in-oil":
-      "Las hierbas frescas, el ajo y las verduras en aceite pueden desarrollar botulismo sin que se note. Consérvelos en el frigorífico, nunca a temperatura ambiente, no más de 2 o 3 días, o congélelos.",
+      "En las hierbas frescas, el ajo y las verduras en aceite puede formarse toxina botulínica sin que se note. Consérvelos en el frigorífico, nunca a temperatura ambiente, no más de 2 o 3 días, o congélelos.",
     "kidney-beans":
       "Las alubias rojas secas son tóxicas hasta que se hierven. Póngalas en remojo al menos 5 horas, tire el agua y hiérvalas en agua nueva durante 30 minutos. Las de lata ya están cocidas.",
     "kidney-beans-slow-cooker":
@@ -55,7 +55,7 @@ export const cautionTexts: Translation<typeof english> = {
     "soaked-nuts":
       "Nadie publica cuánto se conservan los frutos de cáscara remojados y las cremas hechas con ellos. En su lugar vale la norma para las sobras.",
     "packed-without-air":
-      "Envasar sin aire no alarga nada en casa y deja crecer el botulismo. Cuente los mismos días que en un recipiente.",
+      "Envasar sin aire (al vacío) no alarga en casa la conservación de nada y permite que se forme toxina botulínica. Cuente los mismos días que en un recipiente.",
     "thaw-in-the-fridge":
       "Descongele en el frigorífico, en agua fría cambiada cada 30 minutos o en el microondas; lo que se descongela deprisa se cocina en seguida. No descongele nunca sobre la encimera.",
     "cook-poultry": "Cocine las aves, enteras o picadas, a 74 °C (165 °F) en la parte más gruesa. No las lave crudas.",

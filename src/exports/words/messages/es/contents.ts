@@ -13,7 +13,7 @@ export const contents: Translation<typeof english> = {
   labelsToRead: "Lea la etiqueta de",
   labelsToReadOf: "lea la etiqueta de {foods}",
   labelsFor: "{foods} (por {names})",
-  noIngredient: "No es ingrediente de nada aquí",
+  noIngredient: "Aquí no es un ingrediente",
   tracesNotKnown: "no se sabe si hay trazas: lea las etiquetas",
   glutenFreeOnly: "«sin gluten» en {foods} no dice nada del trigo, el centeno, la cebada o la avena como tales",
   alsoContains: "Contiene además",

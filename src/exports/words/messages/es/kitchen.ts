@@ -13,7 +13,7 @@ export const kitchen: Translation<typeof english> = {
   forAllParts: "cantidades para todas las partes juntas",
   shareOfRecipe: "hoy {times} de {all} × la receta",
   meanwhile: "Mientras tanto: {things}.",
-  runsUntil: "{what} hasta {when}",
+  runsUntil: "{what} (hasta: {when})",
   done: "Hecho",
   back: "Atrás",
   start: "Empezar",

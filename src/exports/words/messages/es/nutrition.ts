@@ -15,7 +15,7 @@ export const nutrition: Translation<typeof english> = {
   aboutFigure: "aprox. {figure}",
   missingEnergy: "No está en las cifras, porque nadie indica su energía: {foods}.",
   plusWhatYouAdd: "Más lo que usted añada: {foods}.",
-  shareOf: "{share} de {food}",
+  shareOf: "{food} ({share})",
   notEaten: "Se tira o se deja, en parte o del todo: {foods}.",
   pouredAway:
     "Se considera que se va con el agua escurrida: {shares}. La sal se va con la parte del agua que se tira; no se tiene en cuenta lo que se evapora.",

@@ -19,7 +19,7 @@ export const session: Translation<typeof english> = {
     "Sigue siendo más trabajo del que cabe en un día para tan pocas manos: se come ese día o no cabe en ningún otro posterior. Cocine con más personas (entre {cooks}, cada una tiene seis horas como máximo), prepare menos raciones o tenga ya listo alguno de los elementos.",
   lateMeal:
     "«{meal}» está previsto para las {at} y no está listo {ready, select, none {hasta después de medianoche} other {antes de las {ready}}}. Empiece antes o coma más tarde.",
-  clearingUp: "Después hay que recoger: unos {minutes}.",
+  clearingUp: "Después hay que recoger: aprox. {minutes}.",
   noOrder: "Los pasos de este plan no encajan en ningún orden, así que no hay horario.",
   noOneSession: "No se puede hacer todo en una sola sesión.",
   time: "Hora",

@@ -14,33 +14,33 @@ export const cautionTexts: Translation<typeof english> = {
     "keep-cold GB": "Conserver à 5 °C ou moins. Ne pas laisser hors du froid plus de 4 heures au total.",
     "keep-cold CA": "Conserver à 4 °C ou moins. Ne pas laisser hors du froid plus de 2 heures au total.",
     "keep-cold ANZ":
-      "Conserver à 5 °C ou moins. Ce qui est resté dehors moins de 2 heures au total peut y retourner ; après 4 heures au total, jeter.",
+      "Conserver à 5 °C ou moins. Ce qui est resté hors du froid moins de 2 heures au total peut retourner au réfrigérateur ; après 4 heures au total, jeter.",
     "keep-cold INT":
       "Conserver à 4 °C ou moins. Ne pas laisser hors du froid plus de 2 heures au total, ou 1 heure au-dessus de 32 °C.",
     "cool-quickly":
-      "Refroidir vite les aliments cuits, dans des récipients plats de 5 cm (2 pouces) de profondeur au plus : à 21 °C (70 °F) en 2 heures et à 5 °C (41 °F) en 6 heures au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
+      "Refroidir vite les aliments cuits, dans des récipients plats de 5 cm (2 pouces) de profondeur au plus : à 21 °C (70 °F) en 2 heures au plus et à 5 °C (41 °F) en 6 heures au plus au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
     "cool-quickly US":
-      "Refroidir vite les aliments cuits, dans des récipients plats de 2 pouces de profondeur au plus : à 70 °F en 2 heures et à 41 °F en 6 heures au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
+      "Refroidir vite les aliments cuits, dans des récipients plats de 2 pouces de profondeur au plus : à 70 °F en 2 heures au plus et à 41 °F en 6 heures au plus au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
     "cool-quickly GB":
       "Refroidir les aliments cuits en 1 à 2 heures, dans des récipients plats, puis les mettre au réfrigérateur. Dans de grandes marmites profondes, le refroidissement est trop lent.",
     "cool-quickly INT":
-      "Refroidir vite les aliments cuits, dans des récipients plats de 5 cm de profondeur au plus : à 21 °C en 2 heures et à 5 °C en 6 heures au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
+      "Refroidir vite les aliments cuits, dans des récipients plats de 5 cm de profondeur au plus : à 21 °C en 2 heures au plus et à 5 °C en 6 heures au plus au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
     "reheat-until-steaming":
-      "Réchauffer les restes à 74 °C (165 °F), fumants jusqu’à cœur, et une seule fois ; porter soupes et sauces à gros bouillons.",
+      "Réchauffer les restes à 74 °C (165 °F), fumants jusqu’à cœur, et une seule fois ; faire bouillir les soupes et les sauces à gros bouillons.",
     "reheat-until-steaming US":
-      "Réchauffer les restes à 165 °F, fumants jusqu’à cœur ; porter soupes et sauces à gros bouillons.",
+      "Réchauffer les restes à 165 °F, fumants jusqu’à cœur ; faire bouillir les soupes et les sauces à gros bouillons.",
     "reheat-until-steaming GB": "Réchauffer les restes jusqu’à ce qu’ils soient fumants à cœur, et une seule fois.",
     "reheat-until-steaming INT":
-      "Réchauffer les restes à 74 °C, fumants jusqu’à cœur, et une seule fois ; porter soupes et sauces à gros bouillons.",
+      "Réchauffer les restes à 74 °C, fumants jusqu’à cœur, et une seule fois ; faire bouillir les soupes et les sauces à gros bouillons.",
     rice: "Refroidir le riz cuit en moins d’une heure et le garder au froid ; le conseil le plus strict est de le manger dans les 24 heures. Le réchauffer ne répare pas un refroidissement trop lent : la toxine résiste.",
     "rice US":
       "Refroidir vite le riz cuit et le garder au froid. Le réchauffer ne répare pas un refroidissement trop lent : la toxine résiste.",
     "rice GB":
       "Refroidir le riz cuit en moins d’une heure, le garder au froid et le manger dans les 24 heures. Le réchauffer ne répare pas un refroidissement trop lent : la toxine résiste.",
     "garlic-in-oil":
-      "L’ail cru dans l’huile peut développer le botulisme sans aucun signe. Conserver au réfrigérateur, jamais à température ambiante, 4 jours au plus, ou congeler.",
+      "La toxine du botulisme peut se former dans l’ail cru sous l’huile sans aucun signe. Conserver au réfrigérateur, jamais à température ambiante, 4 jours au plus, ou congeler.",
     "herbs-in-oil":
-      "Les herbes fraîches, l’ail et les légumes sous l’huile peuvent développer le botulisme sans aucun signe. Conserver au réfrigérateur, jamais à température ambiante, 2 à 3 jours au plus, ou congeler.",
+      "La toxine du botulisme peut se former dans les herbes fraîches, l’ail et les légumes sous l’huile sans aucun signe. Conserver au réfrigérateur, jamais à température ambiante, 2 à 3 jours au plus, ou congeler.",
     "kidney-beans":
       "Les haricots rouges secs sont toxiques tant qu’ils n’ont pas bouilli. Les tremper au moins 5 heures, jeter l’eau et les faire bouillir 30 minutes dans une eau fraîche. Les haricots en conserve ont déjà été cuits.",
     "kidney-beans-slow-cooker":
@@ -55,7 +55,7 @@ export const cautionTexts: Translation<typeof english> = {
     "soaked-nuts":
       "Personne ne publie la durée de conservation des fruits à coque trempés et des crèmes qu’on en fait. La règle des restes la remplace.",
     "packed-without-air":
-      "Emballer sans air ne prolonge rien à la maison et laisse le botulisme se développer. Compter les mêmes jours que dans une boîte.",
+      "Emballer sans air (sous vide) ne prolonge aucune durée à la maison et permet à la toxine du botulisme de se former. Compter les mêmes jours que dans une boîte.",
     "thaw-in-the-fridge":
       "Décongeler au réfrigérateur, dans de l’eau froide changée toutes les 30 minutes, ou au micro-ondes ; ce qui a été décongelé vite se cuit aussitôt. Ne jamais décongeler sur le plan de travail.",
     "cook-poultry":
@@ -79,15 +79,15 @@ export const cautionTexts: Translation<typeof english> = {
     "cook-mince INT":
       "Cuire la viande hachée, les steaks hachés et les saucisses à 71 °C à cœur : rien ne doit rester cru.",
     "cook-fish":
-      "Cuire le poisson et les coquillages à 70 °C (158 °F) à cœur, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
+      "Cuire le poisson, les crustacés et les coquillages à 70 °C (158 °F) à cœur, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
     "cook-fish US":
-      "Cuire le poisson et les coquillages à 145 °F à cœur, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
+      "Cuire le poisson, les crustacés et les coquillages à 145 °F à cœur, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
     "cook-fish CA":
-      "Cuire le poisson à 70 °C et les coquillages à 74 °C à cœur, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
+      "Cuire à cœur le poisson à 70 °C, les crustacés et les coquillages à 74 °C, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
     "cook-fish GB":
-      "Cuire le poisson et les coquillages jusqu’à ce que le cœur ait été à 70 °C pendant 2 minutes, que le poisson s’effeuille et que les coquilles soient ouvertes.",
+      "Cuire le poisson, les crustacés et les coquillages jusqu’à ce que le cœur ait été à 70 °C pendant 2 minutes, que le poisson s’effeuille et que les coquilles soient ouvertes.",
     "cook-fish INT":
-      "Cuire le poisson et les coquillages à 70 °C à cœur, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
+      "Cuire le poisson, les crustacés et les coquillages à 70 °C à cœur, jusqu’à ce que le poisson s’effeuille et que les coquilles soient ouvertes.",
     "cook-eggs":
       "Cuire les œufs jusqu’à ce que le blanc et le jaune soient fermes, et les plats aux œufs à 71 °C (160 °F).",
     "cook-eggs US": "Cuire les œufs jusqu’à ce que le blanc et le jaune soient fermes, et les plats aux œufs à 160 °F.",

@@ -13,7 +13,7 @@ export const contents: Translation<typeof english> = {
   labelsToRead: "Lire l’étiquette de",
   labelsToReadOf: "lire l’étiquette de {foods}",
   labelsFor: "{foods} (pour {names})",
-  noIngredient: "N’est un ingrédient de rien ici",
+  noIngredient: "Ici, n’est pas un ingrédient",
   tracesNotKnown: "les traces ne sont pas connues : lisez les étiquettes",
   glutenFreeOnly:
     "« sans gluten » pour {foods} ne dit rien du blé, du seigle, de l’orge ou de l’avoine en tant que tels",

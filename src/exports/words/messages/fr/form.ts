@@ -21,7 +21,7 @@ export const form: Translation<typeof english> = {
   },
   placeLegend: "Où vous êtes",
   dietsLegend: "Allergies et régimes",
-  dietsPrivate: "Rien de cela n’est conservé, et ne figure pas dans l’adresse de la page.",
+  dietsPrivate: "Rien de cela n’est conservé ni ne figure dans l’adresse de la page.",
   howItIsKept: "Ce qui est conservé de vous",
   eatersLegend: "Quelqu’un mange moins ?",
   eatersHint: "Combien de personnes, et quelle part d’une portion. Les autres en mangent une entière.",

@@ -16,7 +16,7 @@ export const general: Translation<typeof english> = {
   changed: "Ce qui a changé",
   thisRevision: "Cette version",
   newestRevision: "La version la plus récente",
-  calendar: "En calendrier",
+  calendar: "Au format calendrier",
   listAddress: "La liste de courses seule",
   warnings: "Bon à savoir",
   source: "Source : {titles}",

@@ -15,7 +15,7 @@ export const nutrition: Translation<typeof english> = {
   aboutFigure: "environ {figure}",
   missingEnergy: "Absent des valeurs, faute d’indication de l’énergie : {foods}.",
   plusWhatYouAdd: "Plus ce que vous ajoutez : {foods}.",
-  shareOf: "{share} de {food}",
+  shareOf: "{food} ({share})",
   notEaten: "Jeté ou laissé, en partie ou en totalité : {foods}.",
   pouredAway:
     "Compté comme parti avec l’eau égouttée : {shares}. Le sel part avec la part d’eau jetée ; l’évaporation n’est pas prise en compte.",

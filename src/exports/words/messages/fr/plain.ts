@@ -8,7 +8,7 @@ export const plain: Translation<typeof english> = {
     day: "jour {day}",
     buy: "Acheter",
     keep: "Conserver",
-    mind: "À savoir",
+    mind: "Attention",
     until: "(jusqu’au {when})",
   },
 };

@@ -7,7 +7,7 @@ export const session: Translation<typeof english> = {
   eveningBefore: "la veille au soir",
   eveningTaskOf: "La veille au soir : {title}",
   sessionTakes: "Durée : {all}, dont {hands} de travail actif.",
-  longerThanPromised: "C’est plus long que les {promised} annoncées pour le plan tel qu’il est écrit.",
+  longerThanPromised: "C’est plus long que la durée annoncée pour le plan tel qu’il est écrit ({promised}).",
   moreThanADay:
     "C’est plus de travail qu’une journée n’en permet à si peu de mains. Cuisinez à plusieurs (à {cooks}, chacun a six heures au plus), préparez moins de portions à la fois, ou préparez un autre jour ce qui se mange plus tard.",
   overDays:

@@ -42,9 +42,9 @@ export const warnings: Translation<typeof english> = {
     MEAL_BEFORE_SESSION:
       "« {meal} » se mange à {at} le jour de cuisine, qui commence à {start}. Commencer plus tôt, manger plus tard, ou préparer la veille ce qu’il faut, en tenant compte de sa conservation.",
     KEEPING_UNKNOWN:
-      "Il n’y a pas de durée de conservation pour « {item} ». Suivez les conseils locaux de sécurité alimentaire.",
+      "Il n’y a pas de durée de conservation pour « {item} ». Suivez les conseils locaux de sécurité des aliments.",
     KEEPING_CLASS_UNKNOWN:
-      "« {item} » est classé comme « {keepsAs} », que les règles publiées ne connaissent pas. La durée la plus courte de toutes les catégories est donc donnée : suivez-la, ou les conseils locaux de sécurité alimentaire.",
+      "« {item} » est classé comme « {keepsAs} », que les règles publiées ne connaissent pas. La durée la plus courte de toutes les catégories est donc donnée : suivez-la, ou les conseils locaux de sécurité des aliments.",
     REGION_NOT_GIVEN: "Aucune région n’a été donnée : la règle la plus stricte a été prise, celle de {used}.",
   },
   gathered: {
@@ -64,6 +64,6 @@ export const warnings: Translation<typeof english> = {
     enoughFor: "{component} (assez pour {count, plural, one {# portion} many {# portions} other {# portions}} de plus)",
     BUY_LATER: "À acheter plus tard, pas avant le jour {day} : {things}.",
     shareToBuy: "{food} pour {meals} (se conserve {keeps})",
-    KEEPING_UNKNOWN: "Durée de conservation inconnue : {things}. Suivez les conseils locaux de sécurité alimentaire.",
+    KEEPING_UNKNOWN: "Durée de conservation inconnue : {things}. Suivez les conseils locaux de sécurité des aliments.",
   },
 };

@@ -6,17 +6,17 @@ export const cautionTexts: Translation<typeof english> = {
     "local-rules":
       "Te czasy pochodzą z podanych źródeł i nie są obietnicą. Pierwszeństwo mają lokalne przepisy o bezpieczeństwie żywności i uprawnieni specjaliści. W razie wątpliwości wyrzuć.",
     "allergens-on-labels":
-      "Czytaj etykietę każdego opakowania: receptury się zmieniają, ostrzeżenia o śladowych ilościach są dobrowolne, a to, czego tu nie wiadomo, wcale nie jest nieobecne.",
+      "Czytaj etykietę każdego opakowania: receptury się zmieniają, ostrzeżenia o śladowych ilościach są dobrowolne, a brak danych nie oznacza, że czegoś nie ma w produkcie.",
     "keep-cold":
-      "Przechowuj w temperaturze najwyżej 4 °C (40 °F). Nie zostawiaj poza chłodem łącznie dłużej niż 2 godziny, a powyżej 32 °C (90 °F) dłużej niż 1 godzinę.",
+      "Przechowuj w temperaturze najwyżej 4 °C (40 °F). Nie zostawiaj poza lodówką łącznie dłużej niż 2 godziny, a powyżej 32 °C (90 °F) dłużej niż 1 godzinę.",
     "keep-cold US":
-      "Przechowuj w temperaturze najwyżej 40 °F. Nie zostawiaj poza chłodem łącznie dłużej niż 2 godziny, a powyżej 90 °F dłużej niż 1 godzinę.",
-    "keep-cold GB": "Przechowuj w temperaturze najwyżej 5 °C. Nie zostawiaj poza chłodem łącznie dłużej niż 4 godziny.",
-    "keep-cold CA": "Przechowuj w temperaturze najwyżej 4 °C. Nie zostawiaj poza chłodem łącznie dłużej niż 2 godziny.",
+      "Przechowuj w temperaturze najwyżej 40 °F. Nie zostawiaj poza lodówką łącznie dłużej niż 2 godziny, a powyżej 90 °F dłużej niż 1 godzinę.",
+    "keep-cold GB": "Przechowuj w temperaturze najwyżej 5 °C. Nie zostawiaj poza lodówką łącznie dłużej niż 4 godziny.",
+    "keep-cold CA": "Przechowuj w temperaturze najwyżej 4 °C. Nie zostawiaj poza lodówką łącznie dłużej niż 2 godziny.",
     "keep-cold ANZ":
-      "Przechowuj w temperaturze najwyżej 5 °C. To, co było poza chłodem łącznie krócej niż 2 godziny, może tam wrócić; po łącznie 4 godzinach wyrzuć.",
+      "Przechowuj w temperaturze najwyżej 5 °C. To, co było poza lodówką łącznie krócej niż 2 godziny, może do niej wrócić; po łącznie 4 godzinach wyrzuć.",
     "keep-cold INT":
-      "Przechowuj w temperaturze najwyżej 4 °C. Nie zostawiaj poza chłodem łącznie dłużej niż 2 godziny, a powyżej 32 °C dłużej niż 1 godzinę.",
+      "Przechowuj w temperaturze najwyżej 4 °C. Nie zostawiaj poza lodówką łącznie dłużej niż 2 godziny, a powyżej 32 °C dłużej niż 1 godzinę.",
     "cool-quickly":
       "Ugotowane jedzenie szybko schłódź w płytkich pojemnikach, głębokich najwyżej na 5 cm (2 cale): do 21 °C (70 °F) w ciągu 2 godzin i do 5 °C (41 °F) w ciągu łącznie 6 godzin. W dużych, głębokich garnkach stygnie za wolno.",
     "cool-quickly US":
@@ -26,25 +26,25 @@ export const cautionTexts: Translation<typeof english> = {
     "cool-quickly INT":
       "Ugotowane jedzenie szybko schłódź w płytkich pojemnikach, głębokich najwyżej na 5 cm: do 21 °C w ciągu 2 godzin i do 5 °C w ciągu łącznie 6 godzin. W dużych, głębokich garnkach stygnie za wolno.",
     "reheat-until-steaming":
-      "Resztki podgrzewaj do 74 °C (165 °F), aż będą parować w całej objętości, i tylko raz; zupy i sosy doprowadź do silnego wrzenia.",
+      "Resztki podgrzewaj do 74 °C (165 °F), aż będą gorące i parujące także w środku, i tylko raz; zupy i sosy doprowadź do silnego wrzenia.",
     "reheat-until-steaming US":
-      "Resztki podgrzewaj do 165 °F, aż będą parować w całej objętości; zupy i sosy doprowadź do silnego wrzenia.",
-    "reheat-until-steaming GB": "Resztki podgrzewaj, aż będą parować w całej objętości, i tylko raz.",
+      "Resztki podgrzewaj do 165 °F, aż będą gorące i parujące także w środku; zupy i sosy doprowadź do silnego wrzenia.",
+    "reheat-until-steaming GB": "Resztki podgrzewaj, aż będą gorące i parujące także w środku, i tylko raz.",
     "reheat-until-steaming INT":
-      "Resztki podgrzewaj do 74 °C, aż będą parować w całej objętości, i tylko raz; zupy i sosy doprowadź do silnego wrzenia.",
+      "Resztki podgrzewaj do 74 °C, aż będą gorące i parujące także w środku, i tylko raz; zupy i sosy doprowadź do silnego wrzenia.",
     rice: "Ugotowany ryż schłódź w ciągu godziny i trzymaj w chłodzie; najsurowsza rada to zjeść go w ciągu 24 godzin. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
     "rice US":
       "Ugotowany ryż szybko schłódź i trzymaj w chłodzie. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
     "rice GB":
       "Ugotowany ryż schłódź w ciągu godziny, trzymaj w chłodzie i zjedz w ciągu 24 godzin. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
     "garlic-in-oil":
-      "W surowym czosnku w oleju może bez żadnych oznak rozwinąć się botulizm. Przechowuj w lodówce, nigdy w temperaturze pokojowej, najwyżej 4 dni, albo zamroź.",
+      "W surowym czosnku w oleju lub oliwie może bez żadnych oznak powstać toksyna botulinowa. Przechowuj w lodówce, nigdy w temperaturze pokojowej, najwyżej 4 dni, albo zamroź.",
     "herbs-in-oil":
-      "W świeżych ziołach, czosnku i warzywach zalanych olejem może bez żadnych oznak rozwinąć się botulizm. Przechowuj w lodówce, nigdy w temperaturze pokojowej, najwyżej 2 do 3 dni, albo zamroź.",
+      "W świeżych ziołach, czosnku i warzywach zalanych olejem lub oliwą może bez żadnych oznak powstać toksyna botulinowa. Przechowuj w lodówce, nigdy w temperaturze pokojowej, najwyżej 2 do 3 dni, albo zamroź.",
     "kidney-beans":
-      "Sucha czerwona fasola jest trująca, dopóki się jej nie ugotuje. Mocz ją co najmniej 5 godzin, wylej wodę i gotuj w świeżej wodzie przez 30 minut. Fasola z puszki jest już ugotowana.",
+      "Sucha czerwona fasola jest trująca, dopóki się jej nie ugotuje we wrzątku. Mocz ją co najmniej 5 godzin, wylej wodę i gotuj we wrzącej świeżej wodzie przez 30 minut. Fasola z puszki jest już ugotowana.",
     "kidney-beans-slow-cooker":
-      "Nigdy nie gotuj surowej czerwonej fasoli w wolnowarze: nie nagrzewa się na tyle, by zniszczyć truciznę. Najpierw ją ugotuj, jak podano wyżej.",
+      "Nigdy nie gotuj surowej czerwonej fasoli w wolnowarze: nie nagrzewa się na tyle, by zniszczyć truciznę. Najpierw ugotuj ją we wrzątku, jak podano wyżej.",
     "soak-in-the-fridge": "Moczenie dłuższe niż 4 godziny powinno odbywać się w lodówce.",
     sprouts:
       "Surowe kiełki mogą zawierać groźne bakterie, których mycie nie usuwa. Trzymaj je w chłodzie; osoby z grup ryzyka powinny jeść je ugotowane albo wcale.",
@@ -55,7 +55,7 @@ export const cautionTexts: Translation<typeof english> = {
     "soaked-nuts":
       "Nikt nie publikuje, jak długo można przechowywać namoczone orzechy i kremy z nich. Zastępuje to zasada dla resztek.",
     "packed-without-air":
-      "Pakowanie bez powietrza w domu niczego nie przedłuża, a sprzyja botulizmowi. Licz te same dni co w pojemniku.",
+      "Pakowanie bez powietrza (próżniowe) w domu niczego nie przedłuża, a sprzyja powstawaniu toksyny botulinowej. Licz te same dni co w pojemniku.",
     "thaw-in-the-fridge":
       "Rozmrażaj w lodówce, w zimnej wodzie zmienianej co 30 minut albo w kuchence mikrofalowej; co rozmrożono szybko, od razu ugotuj. Nigdy nie rozmrażaj na blacie.",
     "cook-poultry":

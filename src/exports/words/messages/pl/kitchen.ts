@@ -13,7 +13,7 @@ export const kitchen: Translation<typeof english> = {
   forAllParts: "ilości na wszystkie części razem",
   shareOfRecipe: "dziś {times} z {all} × przepis",
   meanwhile: "W tym czasie: {things}.",
-  runsUntil: "{what} do {when}",
+  runsUntil: "{what} (do: {when})",
   done: "Gotowe",
   back: "Wstecz",
   start: "Zacznij",

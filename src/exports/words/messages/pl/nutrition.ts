@@ -15,7 +15,7 @@ export const nutrition: Translation<typeof english> = {
   aboutFigure: "ok. {figure}",
   missingEnergy: "Brak w danych, bo nikt nie podaje wartości energetycznej: {foods}.",
   plusWhatYouAdd: "Do tego to, co dodasz: {foods}.",
-  shareOf: "{food}: {share}",
+  shareOf: "{food} ({share})",
   notEaten: "Wyrzucane lub zostawiane, w części albo w całości: {foods}.",
   pouredAway:
     "Przyjęto, że odchodzi z odlaną wodą: {shares}. Sól ubywa z tą częścią wody, która jest odlewana; odparowania nie uwzględniono.",

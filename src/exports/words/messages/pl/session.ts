@@ -6,10 +6,10 @@ export const session: Translation<typeof english> = {
   sessionOf: "Gotowanie: {title}",
   eveningBefore: "poprzedniego wieczoru",
   eveningTaskOf: "Poprzedniego wieczoru: {title}",
-  sessionTakes: "To zajmie {all}, z czego {hands} to praca rąk.",
+  sessionTakes: "To zajmie {all}, z czego {hands} to aktywna praca.",
   longerThanPromised: "To dłużej niż {promised} zapowiedziane dla planu w podstawowej wersji.",
   moreThanADay:
-    "To więcej pracy, niż tak niewiele osób zdoła wykonać w jeden dzień. Gotujcie wspólnie (przy liczbie osób {cooks} każda ma najwyżej sześć godzin), przygotuj mniej porcji naraz albo zrób innego dnia to, co będzie jedzone później.",
+    "To więcej pracy, niż tak niewiele osób zdoła wykonać w jeden dzień. Gotuj wspólnie z innymi (przy liczbie osób {cooks} każda ma najwyżej sześć godzin), przygotuj mniej porcji naraz albo zrób innego dnia to, co będzie jedzone później.",
   overDays:
     "Po rozłożeniu pracy na kilka dni (liczba dni: {sessions}) to, co będzie jedzone później, powstaje później. Trwałość nadal liczy się od pierwszego dnia.",
   sessionOfDay:
@@ -17,7 +17,7 @@ export const session: Translation<typeof english> = {
   madeThen: "Przygotowywane wtedy: {things}.",
   buyRawThen: "Trzymaj w chłodzie to, co potrzebne na ten dzień, i niczego po terminie podanym na opakowaniu.",
   stillMoreThanADay:
-    "To nadal więcej pracy, niż tak niewiele osób zdoła wykonać w jeden dzień: jest jedzone tego dnia albo nie mieści się w żadnym późniejszym. Gotujcie wspólnie (przy liczbie osób {cooks} każda ma najwyżej sześć godzin), przygotuj mniej porcji albo miej coś z tego już gotowe.",
+    "To nadal więcej pracy, niż tak niewiele osób zdoła wykonać w jeden dzień: jest jedzone tego dnia albo nie mieści się w żadnym późniejszym. Gotuj wspólnie z innymi (przy liczbie osób {cooks} każda ma najwyżej sześć godzin), przygotuj mniej porcji albo miej coś z tego już gotowe.",
   lateMeal:
     "„{meal}” ma być na {at}, a będzie gotowe {ready, select, none {dopiero po północy} other {najwcześniej o {ready}}}. Zacznij gotować wcześniej albo zjedz później.",
   clearingUp: "Potem sprzątanie: około {minutes}.",
@@ -26,7 +26,7 @@ export const session: Translation<typeof english> = {
   time: "Czas",
   what: "Co",
   work: {
-    HANDS_ON: "praca rąk",
+    HANDS_ON: "aktywna praca",
     UNATTENDED: "samo się robi",
   },
   how: "Jak",

@@ -7,7 +7,7 @@ export const warnings: Translation<typeof english> = {
     GRAMS_OF_ONE_PIECE: "masa jednej sztuki",
     MILLILITRES_OF_ONE_PIECE: "objętość jednej sztuki",
     YIELD_OF_ONE_BATCH: "wydajność jednej partii",
-    OWN_MEASURE: "wielkość jednego",
+    OWN_MEASURE: "wielkość jednej sztuki",
     UNIT: "jednostka",
   },
   warning: {
