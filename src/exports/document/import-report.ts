@@ -39,18 +39,19 @@ export function importReportMarkdown(report: ImportReport): string {
         `- ${counts.quarantined} put aside`,
         `- ${counts.repeated} replaced by a later row of the same file`,
       ].join("\n"),
-      ...part(
+      ...reportPart(
         "Why",
         report.problems.map((problem) => `- ${markdownText(problemText(problem))}`),
       ),
-      ...part("Taken, and to be mended", report.warnings.map(warningText)),
-      ...part("What changes for readers", report.changes.map(changeText), report.moreChanges),
-      ...part("Put aside", report.rows.map(rowText), report.moreRows),
+      ...reportPart("Taken, and to be mended", report.warnings.map(warningText)),
+      ...reportPart("What changes for readers", report.changes.map(changeText), report.moreChanges),
+      ...reportPart("Put aside", report.rows.map(rowText), report.moreRows),
     ].join("\n\n") + "\n"
   );
 }
 
-const part = (title: string, lines: readonly string[], more = false): readonly string[] =>
+/** A heading with a line each; nothing where there is none. */
+export const reportPart = (title: string, lines: readonly string[], more = false): readonly string[] =>
   lines.length === 0 ? [] : [`## ${title}`, [...lines, ...(more ? ["- and more"] : [])].join("\n")];
 
 function changeText({ what, isNew, differences, superseded }: ReportedChange): string {
@@ -62,8 +63,11 @@ function changeText({ what, isNew, differences, superseded }: ReportedChange): s
 const differenceText = ({ what, before, after }: ReportedDifference): string =>
   markdownText(`${what}: ${before ?? "nothing"} → ${after ?? "nothing"}`);
 
-const warningText = ({ line, part: at, problem }: RowWarning): string =>
-  `- line ${line}${at === 0 ? "" : `, part ${at + 1}`}: ${markdownText(problemText(problem))}`;
+/** Several recipes may begin on one line. */
+const placeText = ({ line, part }: Pick<ReportedRow, "line" | "part">): string =>
+  `line ${line}${part === 0 ? "" : `, part ${part + 1}`}`;
 
-const rowText = ({ line, part: at, problems, isSettled }: ReportedRow): string =>
-  `- line ${line}${at === 0 ? "" : `, part ${at + 1}`}${isSettled ? " (settled)" : ""}: ${problems.map((problem) => markdownText(problemText(problem))).join(" ")}`;
+const warningText = (row: RowWarning): string => `- ${placeText(row)}: ${markdownText(problemText(row.problem))}`;
+
+const rowText = (row: ReportedRow): string =>
+  `- ${placeText(row)}${row.isSettled ? " (settled)" : ""}: ${row.problems.map((problem) => markdownText(problemText(problem))).join(" ")}`;

@@ -11,11 +11,11 @@ const autolinks = /(:)(?=\/\/)|(?<=\bwww)(\.)|(@)/gi;
  * 2.4 backslash escapes; 6 inlines). Safe wherever a line of text may stand, also at its beginning.
  */
 export const markdownText = (text: string): string =>
-  oneLine(text)
-    .replace(marks, "\\$&")
-    .replace(autolinks, "\\$&")
-    .replace(/^([-+=])/, "\\$1")
-    .replace(/^(\d{1,9})([.)])(?=\s|$)/, "$1\\$2");
+  unlikeBlock(oneLine(text).replace(marks, "\\$&").replace(autolinks, "\\$&"));
+
+/** A line that does not begin like a list, a heading or a rule. */
+export const unlikeBlock = (line: string): string =>
+  line.replace(/^([-+=])/, "\\$1").replace(/^(\d{1,9})([.)])(?=\s|$)/, "$1\\$2");
 
 /** An address between angle brackets (6.3 links): nothing in it can end it. */
 export const markdownAddress = (address: string): string =>

@@ -5,7 +5,7 @@ import type {
   MorningImport,
   MorningReport,
 } from "../../domain/model/morning-report.js";
-import { importKindWords, importStateWords } from "./import-report.js";
+import { importKindWords, importStateWords, reportPart } from "./import-report.js";
 import { markdownText } from "./markdown-text.js";
 import { problemText } from "../sentences/problem-text.js";
 
@@ -25,13 +25,16 @@ export function morningReportMarkdown({
       "# Imports",
       `From ${from.toISOString()} to ${to.toISOString()}.`,
       imports.length === 0 ? "There were none." : countText(imports, waiting.length),
-      ...part("To look after", waiting.map(importText)),
-      ...part("Done", imports.filter((each) => !needsSomebody(each)).map(importText)),
+      ...reportPart("To look after", waiting.map(importText)),
+      ...reportPart("Done", imports.filter((each) => !needsSomebody(each)).map(importText)),
       ...(moreImports ? ["There were more imports than are shown here."] : []),
-      ...part("Plans that were to be published or withdrawn, and were not", keptBack.map(keptBackText)),
-      ...part("Published plans that became less safe", plans.filter(({ lessSafe }) => lessSafe).map(planText)),
-      ...part("Published plans that changed for readers", plans.filter(({ lessSafe }) => !lessSafe).map(planText)),
-      ...part("Access tokens that will publish no more", importOnlyTokens.map(tokenText)),
+      ...reportPart("Plans that were to be published or withdrawn, and were not", keptBack.map(keptBackText)),
+      ...reportPart("Published plans that became less safe", plans.filter(({ lessSafe }) => lessSafe).map(planText)),
+      ...reportPart(
+        "Published plans that changed for readers",
+        plans.filter(({ lessSafe }) => !lessSafe).map(planText),
+      ),
+      ...reportPart("Access tokens that will publish no more", importOnlyTokens.map(tokenText)),
     ].join("\n\n") + "\n"
   );
 }
@@ -40,9 +43,6 @@ const needsSomebody = ({ state, toMend }: MorningImport): boolean => state !== "
 
 const countText = (imports: readonly MorningImport[], waiting: number): string =>
   `${imports.length} ended, ${waiting} of them to look after.`;
-
-const part = (title: string, lines: readonly string[]): readonly string[] =>
-  lines.length === 0 ? [] : [`## ${title}`, lines.join("\n")];
 
 function importText({
   feed,

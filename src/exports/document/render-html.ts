@@ -1,5 +1,6 @@
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
-import type { Block, Inline, Line, Lines } from "./document.js";
+import type { Block, Inline, Lines } from "./document.js";
+import { drawLines } from "./draw-lines.js";
 import { writtenHtml } from "./written-html.js";
 import { markupText } from "./markup-text.js";
 
@@ -65,16 +66,7 @@ function tableHtml({ head, rows }: Extract<Block, { kind: "TABLE" }>, skin: Html
 }
 
 const linesHtml = (lines: Lines, skin: HtmlSkin): string =>
-  lines
-    .map((line) => lineHtml(line, skin))
-    .filter((line) => line !== "")
-    .join("<br>");
-
-const lineHtml = (line: Line, skin: HtmlSkin): string =>
-  line
-    .filter(({ text }) => text !== "")
-    .map((inline) => inlineHtml(inline, skin))
-    .join(" ");
+  drawLines(lines, (inline) => (inline.text === "" ? "" : inlineHtml(inline, skin)), "<br>");
 
 function inlineHtml(inline: Inline, { attributes }: HtmlSkin): string {
   const said = markupText(inline.text);

@@ -1,5 +1,6 @@
 import { runToEnd, type InSlices } from "../../domain/counted-work.js";
-import type { Block, Inline, Line, Lines, ListKind } from "./document.js";
+import type { Block, Inline, Lines, ListKind } from "./document.js";
+import { drawLines } from "./draw-lines.js";
 import { endsWithFirstMarks, writtenMarkdown } from "./written-markdown.js";
 import { markdownAddress, markdownText } from "./markdown-text.js";
 
@@ -80,24 +81,14 @@ function rowText(
   { bullet }: ListMarks,
 ): string {
   const under = others.flatMap((cell, at) => {
-    const said = cell.map(lineText).filter((line) => line !== "");
-    return said.length === 0 ? [] : [`  ${bullet} ${markdownText(heads[at] ?? "")}: ${said.join("; ")}`];
+    const said = drawLines(cell, inlineText, "; ");
+    return said === "" ? [] : [`  ${bullet} ${markdownText(heads[at] ?? "")}: ${said}`];
   });
   return [itemText(`${bullet} `, first), ...under].join("\n");
 }
 
 /** A backslash at the end of a line breaks it (6.7 hard line breaks). */
-const linesText = (lines: Lines, indent: string): string =>
-  lines
-    .map(lineText)
-    .filter((line) => line !== "")
-    .join(`\\\n${indent}`);
-
-const lineText = (line: Line): string =>
-  line
-    .map(inlineText)
-    .filter((inline) => inline !== "")
-    .join(" ");
+const linesText = (lines: Lines, indent: string): string => drawLines(lines, inlineText, `\\\n${indent}`);
 
 function inlineText(inline: Inline): string {
   const said = markdownText(inline.text);

@@ -1,6 +1,7 @@
 import type { InSlices } from "../../domain/counted-work.js";
 import { legibleText, oneLine } from "../words/legible-text.js";
-import type { Block, Inline, Line, Lines, ListKind } from "./document.js";
+import type { Block, Inline, Lines, ListKind } from "./document.js";
+import { drawLines } from "./draw-lines.js";
 import { blocksText } from "./written-text.js";
 
 /** Blocks as plain text for people: nothing is marked up, and nothing is escaped. A turn for each block. Lines end in \n. */
@@ -18,7 +19,7 @@ function blockText(block: Block): string {
     case "HEADING":
       return headingText(oneLine(block.text), block.level);
     case "PARAGRAPH":
-      return linesText(block.lines, "");
+      return drawLines(block.lines, inlineText, "\n");
     case "LIST":
       return block.items.map((item, at) => itemText(markOf(block.of, at), item)).join("\n");
     case "WRITTEN":
@@ -47,28 +48,17 @@ function markOf(of: ListKind, at: number): string {
   }
 }
 
-const itemText = (mark: string, lines: Lines): string => `${mark}${linesText(lines, " ".repeat(mark.length))}`;
+const itemText = (mark: string, lines: Lines): string =>
+  mark + drawLines(lines, inlineText, `\n${" ".repeat(mark.length)}`);
 
 /** The first cell leads; each other follows under its heading, its lines side by side. */
 function rowText([first = [], ...others]: readonly Lines[], [, ...heads]: readonly string[]): string {
   const under = others.flatMap((cell, at) => {
-    const said = cell.map(lineText).filter((line) => line !== "");
-    return said.length === 0 ? [] : [`  ${oneLine(heads[at] ?? "")}: ${said.join("; ")}`];
+    const said = drawLines(cell, inlineText, "; ");
+    return said === "" ? [] : [`  ${oneLine(heads[at] ?? "")}: ${said}`];
   });
   return [itemText("- ", first), ...under].join("\n");
 }
-
-const linesText = (lines: Lines, indent: string): string =>
-  lines
-    .map(lineText)
-    .filter((line) => line !== "")
-    .join(`\n${indent}`);
-
-const lineText = (line: Line): string =>
-  line
-    .map(inlineText)
-    .filter((inline) => inline !== "")
-    .join(" ");
 
 function inlineText(inline: Inline): string {
   const said = oneLine(inline.text);

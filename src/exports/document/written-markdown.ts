@@ -1,5 +1,5 @@
 import type { WrittenBlock, WrittenInline } from "../../domain/writing/writing.js";
-import { markdownText } from "./markdown-text.js";
+import { markdownText, unlikeBlock } from "./markdown-text.js";
 
 /**
  * A text of the writer's as CommonMark that means the same, with every sign escaped that newsletters may take for more.
@@ -35,12 +35,8 @@ function listText({ start, items }: Extract<WrittenBlock, { kind: "LIST" }>, isF
     .join("\n");
 }
 
-/** A line must not begin like a block. */
 const linesOf = (inlines: readonly WrittenInline[]): string =>
-  inlinesText(inlines)
-    .split("\n")
-    .map((line) => line.replace(/^([-+=])/, "\\$1").replace(/^(\d{1,9})([.)])(?=\s|$)/, "$1\\$2"))
-    .join("\n");
+  inlinesText(inlines).split("\n").map(unlikeBlock).join("\n");
 
 const inlinesText = (inlines: readonly WrittenInline[]): string => inlines.map(inlineText).join("");
 

@@ -1,7 +1,5 @@
 import { z } from "zod";
-import { named, slug, text } from "./named-schema.js";
-
-const count = (description: string) => z.number().int().min(0).describe(description);
+import { count, named, slug, text } from "./named-schema.js";
 
 export const importedPublisherSchema = named(
   "ImportedPublisher",

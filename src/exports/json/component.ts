@@ -1,7 +1,8 @@
 import { z } from "zod";
 import type { Component, Route } from "../../domain/model/component.js";
 import type { Line } from "../../domain/model/line.js";
-import { ratioValue, showWritten } from "../words/shown-amount.js";
+import { toNumber } from "../../domain/quantity/rational.js";
+import { showWritten } from "../words/shown-amount.js";
 import { amountSchema, sourceSchema } from "./amount.js";
 import { keepingRuleSchema } from "./frozen-line.js";
 import { wordsJson, wordsShape } from "./words.js";
@@ -118,9 +119,9 @@ export function componentJson(of: string, revision: number, things: ThingsOfPlan
     yield: showWritten(component.yield.amount, component, things.reader),
     yieldSource: component.yield.source,
     batch: {
-      min: ratioValue(batch.min),
-      max: batch.max === null ? null : ratioValue(batch.max),
-      increment: batch.increment === null ? null : ratioValue(batch.increment),
+      min: toNumber(batch.min),
+      max: batch.max === null ? null : toNumber(batch.max),
+      increment: batch.increment === null ? null : toNumber(batch.increment),
     },
     keeping,
     routes: routes.map((route) => ({ name: route.name, kind: route.kind, ...makingJson(route, things) })),

@@ -2,10 +2,8 @@ import { z } from "zod";
 import type { ImportReport } from "../../domain/model/import-report.js";
 import type { MorningReport } from "../../domain/model/morning-report.js";
 import type { Problem } from "../../domain/problem.js";
-import { instant, list, named, text, type Json } from "./named-schema.js";
+import { count, instant, list, named, text, type Json } from "./named-schema.js";
 import { problemJson, warningSchema } from "./warning.js";
-
-const count = (description: string) => z.number().int().min(0).describe(description);
 
 const shape = {
   id: text("Id of the import.", 60),

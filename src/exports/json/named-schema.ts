@@ -29,6 +29,7 @@ export const slugs = (description: string) => z.array(z.string().max(2_000)).max
 export const texts = (description: string) => z.array(z.string().max(4_000)).max(20_000).describe(description);
 export const list = <Item extends z.ZodType>(item: Item, description: string) =>
   z.array(item).max(20_000).describe(description);
+export const count = (description: string) => z.number().int().min(0).describe(description);
 /** An instant in UTC, ISO 8601. */
 export const instant = (description: string) => z.string().max(40).meta({ format: "date-time", description });
 /** A calendar day, ISO 8601. */

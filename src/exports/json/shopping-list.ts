@@ -6,6 +6,7 @@ import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { InSlices } from "../../domain/counted-work.js";
 import type { ShoppingLine, ShoppingList, Use } from "../../domain/plan/scaled.js";
 import { foodNameFor } from "../words/food-name.js";
+import { noFacts } from "../words/name-book.js";
 import { takenText, toBuyText } from "../words/packs-text.js";
 import { isOptional } from "../document/shopping-text.js";
 import { showAmount, showWritten } from "../words/shown-amount.js";
@@ -113,8 +114,6 @@ export const shoppingListSchema = named(
   }),
 );
 type ShoppingListJson = Json<typeof shoppingListSchema>;
-
-const noFacts = { densities: [], measures: [] };
 
 const foodJson = (food: Food, { locale }: Reader) => ({
   kind: "FOOD" as const,

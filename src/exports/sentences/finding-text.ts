@@ -3,11 +3,14 @@ import { claimSentence } from "./claim-sentence.js";
 import { cautionsSentence } from "./cautions-sentence.js";
 import { heatIn } from "../words/degree-text.js";
 import { pathText } from "../words/path-text.js";
+import { wordsFor } from "../words/words-for.js";
 import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 
-const hours = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "hour" : "hours"}`;
+const english = wordsFor("en");
 
-const days = (count: number): string => `${Number(count.toFixed(1))} ${count === 1 ? "day" : "days"}`;
+const hours = (count: number): string => english.hours({ count: Number(count.toFixed(1)) });
+
+const days = (count: number): string => english.days({ count: Number(count.toFixed(1)) });
 
 type Named = "components" | "foods" | "meals";
 

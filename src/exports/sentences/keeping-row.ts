@@ -5,6 +5,7 @@ import { degreeText } from "../words/degree-text.js";
 import type { NameBook } from "../words/name-book.js";
 import { printedText } from "../words/printed-text.js";
 import { sourceText } from "../words/source-text.js";
+import type { Words } from "../words/words.js";
 
 /** How something keeps in one place, in words. */
 interface KeepingRow {
@@ -26,7 +27,7 @@ export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: stri
     what: book.subject(subject),
     where: words.places[place],
     keeps: [
-      rangeText(guidance, book),
+      rangeText(guidance, words),
       ...untilText(guidance, book, zone),
       ...(purpose === "QUALITY" ? [words.forQuality] : []),
       ...(limitedBy === null ? [] : [words.limitedBy({ part: book.subject(limitedBy) })]),
@@ -37,20 +38,20 @@ export function keepingRow(guidance: StorageGuidance, book: NameBook, zone: stri
   };
 }
 
-/** "3 to 4 days, planned as 3": both ends of a printed range, and which of them counts. */
-function rangeText({ days, upToDays, counts }: StorageGuidance, book: NameBook): string {
-  const length = lengthText(days, counts, book);
-  return upToDays === null
-    ? length
-    : book.words.plannedOf({ planned: length, upTo: lengthText(upToDays, counts, book) });
+/** "3 days (its source says up to 4 days)": both ends of a printed range, and which of them counts. */
+export function rangeText({ days, upToDays, counts }: StorageGuidance, words: Words): string {
+  const planned = lengthText(days, counts, words);
+  return upToDays === null ? planned : words.plannedOf({ planned, upTo: lengthText(upToDays, counts, words) });
 }
 
 /** Lengths that run by the hour are told in hours up to three days. */
-export function lengthText(days: number, counts: StorageGuidance["counts"], { words }: NameBook): string {
-  return counts === "HOURS" && days < 3 ? words.hours({ count: tenths(days * 24) }) : words.days({ count: days });
-}
+export const lengthText = (days: number, counts: StorageGuidance["counts"], words: Words): string =>
+  counts === "HOURS" && days < 3
+    ? words.hours({ count: hundredths(days * 24) })
+    : words.days({ count: hundredths(days) });
 
-const tenths = (value: number): number => Math.round(value * 10) / 10;
+/** The number that plurals go by is the one that is shown. */
+const hundredths = (value: number): number => Number(value.toFixed(2));
 
 function untilText({ lastDay, keepUntil, counts }: StorageGuidance, { words, reader }: NameBook, zone: string | null) {
   if (lastDay === null || keepUntil === null || zone === null) return [];

@@ -2,6 +2,7 @@ import type { StorageAnswer, StorageGuidance, Subject } from "../../domain/stora
 import { degreeText } from "../words/degree-text.js";
 import type { Words } from "../words/words.js";
 import { adviceTexts, type AdviceWords } from "./advice-text.js";
+import { rangeText } from "./keeping-row.js";
 
 /**
  * What keeps how long, a line each: every component with all its places and the authority that decides, then whatever is
@@ -29,7 +30,7 @@ export function lateLines({ guidance }: StorageAnswer, book: AdviceWords): reado
     const meals = each.tooLateFor.map((meal) => words.quoted({ name: book.meal(meal) })).join(", ");
     const advice = adviceTexts(each.advice, book, each.tooLateFor).join(" ");
     return words.advice
-      .tooLate({ meals, thing: nameOf(each.subject, book), keeps: days(each, words), advice })
+      .tooLate({ meals, thing: nameOf(each.subject, book), keeps: rangeText(each, words), advice })
       .trimEnd();
   });
 }
@@ -39,21 +40,8 @@ function placeText(guidance: StorageGuidance, words: Words): string {
   const until = guidance.keepUntil === null ? "" : ` ${words.plain.until({ when: guidance.keepUntil })}`;
   const parts = [guidance.container, guidance.condition].filter((part) => part !== null).map((part) => `, ${part}`);
   const source = deciding === undefined ? "" : ` [${deciding.source.title}]`;
-  return degreeText(`${days(guidance, words)} ${words.places[guidance.place]}${until}${parts.join("")}${source}`);
+  return degreeText(`${rangeText(guidance, words)} ${words.places[guidance.place]}${until}${parts.join("")}${source}`);
 }
-
-const days = ({ days: planned, upToDays, counts }: StorageGuidance, words: Words): string =>
-  upToDays === null
-    ? lengthText(planned, counts, words)
-    : words.plannedOf({ planned: lengthText(planned, counts, words), upTo: lengthText(upToDays, counts, words) });
-
-/** Lengths that run by the hour are told in hours up to three days. */
-const lengthText = (count: number, counts: StorageGuidance["counts"], words: Words): string =>
-  counts === "HOURS" && count < 3
-    ? words.hours({ count: hundredths(count * 24) })
-    : words.days({ count: hundredths(count) });
-
-const hundredths = (value: number): number => Number(value.toFixed(2));
 
 const nameOf = ({ kind, slug }: Subject, book: AdviceWords): string =>
   kind === "MEAL"

@@ -10,7 +10,11 @@ import { stopsPublishingSentence } from "./stops-publishing-sentence.js";
 import { imageSentence } from "./image-sentence.js";
 import { openLineText, openPointText } from "./open-point-text.js";
 import { missingWords, whatWords, whyWords } from "../words/missing-fact-words.js";
+import { codeName } from "../words/rule-words.js";
 import { wordsFor } from "../words/words-for.js";
+
+/** What writers and programs are told in the words that readers of English are told. */
+const english = wordsFor("en");
 
 /** `components > dal > lines > l2`, with a colon after it; nothing for an empty path. */
 const at = (path: Path): string => (path.length === 0 ? "" : `${pathText(path)}: `);
@@ -31,6 +35,13 @@ const timesWords = (ratio: number): string =>
   ratio >= 1 ? `${ratio.toFixed(1)} times` : `only ${(ratio * 100).toFixed(1)} %`;
 
 const kindWord = (kind: DraftKind): string => kind.toLowerCase();
+
+/** A value and its limits, as sentences take them. */
+export const limitsOf = ({ value, min, max }: Readonly<Record<"value" | "min" | "max", string | number>>) => ({
+  value: String(value),
+  min: String(min),
+  max: String(max),
+});
 
 function staleDraft({ draft, slug, expected, actual }: Extract<Problem, { code: "STALE_DRAFT" }>): string {
   const named = `the ${kindWord(draft)} "${slug}"`;
@@ -68,7 +79,7 @@ function problemSentence(problem: Problem): string {
         ` Use the code of a unit, or \`own:\` followed by one of the food's own measures.`
       );
     case "AMBIGUOUS_UNIT":
-      return `"${problem.unit}" has more than one size here. Write one of: ${list(problem.candidates)}.`;
+      return english.mistake.AMBIGUOUS_UNIT({ unit: problem.unit, candidates: list(problem.candidates) });
     case "UNKNOWN_CODE":
       return unknownCodeSentence(problem);
     case "UNKNOWN_FOOD":
@@ -139,14 +150,14 @@ function problemSentence(problem: Problem): string {
     case "NOT_CONVERTIBLE":
       return (
         `An amount of "${problem.item}" in ${problem.from} cannot be turned into ${problem.to}:` +
-        ` ${missingWords(problem.missing, wordsFor("en"))} is not known. Add that fact, or write the amount in ${problem.to}.`
+        ` ${missingWords(problem.missing, english)} is not known. Add that fact, or write the amount in ${problem.to}.`
       );
     case "BAD_AMOUNT":
       return `"${problem.written}" cannot be read as an amount: ${whyWords(problem.why)}.`;
     case "AMOUNT_OUT_OF_RANGE":
-      return `${problem.value} is out of range. Give a number from ${problem.min} to ${problem.max}.`;
+      return english.mistake.OUT_OF_RANGE(limitsOf(problem));
     case "SERVINGS_OUT_OF_RANGE":
-      return `${problem.value} servings cannot be computed. Ask for a whole number from ${problem.min} to ${problem.max}.`;
+      return english.mistake.SERVINGS_OUT_OF_RANGE(limitsOf(problem));
     case "MORE_PROBLEMS":
       return `${problem.count} more problems are not listed. Fix those above and try again.`;
     case "MORE_PUT_ASIDE":
@@ -156,9 +167,12 @@ function problemSentence(problem: Problem): string {
     case "STEPS_IN_A_CIRCLE":
       return `These steps wait for each other in a circle: ${list(problem.steps)}. Remove one of them from \`after\` of another.`;
     case "WAITS_CANNOT_BE_KEPT":
-      return `No order keeps all the waits and times of these steps: ${list(problem.steps)}. Make fewer servings at a time, take one of the things on another day, or cook with another shelf, ring or pair of hands; a writer may allow a longer wait.`;
+      return english.noSession.WAITS_CANNOT_BE_KEPT({ steps: list(problem.steps) });
     case "KITCHEN_WITHOUT":
-      return `There is no ${problem.appliance.replaceAll("-", " ")} in this kitchen, and these steps need one: ${list(problem.steps)}. Have what they make on hand, take another route where one is offered, or name at least 1.`;
+      return english.noSession.KITCHEN_WITHOUT({
+        appliance: codeName("appliances", problem.appliance, english),
+        steps: list(problem.steps),
+      });
     case "KEPT_BEYOND_RULES":
     case "NEEDS_THE_COLD":
     case "FORM_UNKNOWN":
@@ -170,7 +184,7 @@ function problemSentence(problem: Problem): string {
     case "RULE_SET_EXISTS":
       return `A rule set "${problem.set}" is already loaded with different content. Rule sets never change: give the new one its own code.`;
     case "DUPLICATE":
-      return `"${problem.value}" is listed twice here. Keep one.`;
+      return english.mistake.DUPLICATE({ value: problem.value });
     case "BAD_SHAPE":
       return `Expected ${problem.expected}, got ${problem.got}.`;
     case "CELL_IS_A_DATE":

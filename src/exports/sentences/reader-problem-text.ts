@@ -1,7 +1,7 @@
 import type { Problem } from "../../domain/problem.js";
 import { missingWords } from "../words/missing-fact-words.js";
 import type { Words } from "../words/words.js";
-import { problemText } from "./problem-text.js";
+import { limitsOf, problemText } from "./problem-text.js";
 
 const list = (values: readonly string[]): string => (values.length === 0 ? "none" : values.join(", "));
 
@@ -26,11 +26,9 @@ export function readerProblemText(problem: Problem, words: Words): string {
     case "UNKNOWN_ROUTE":
       return say.UNKNOWN_ROUTE({ route: problem.route, known: list(problem.known) });
     case "AMOUNT_OUT_OF_RANGE":
-      return say.OUT_OF_RANGE({ value: problem.value, min: String(problem.min), max: String(problem.max) });
-    case "SERVINGS_OUT_OF_RANGE": {
-      const { value, min, max } = problem;
-      return say.SERVINGS_OUT_OF_RANGE({ value: String(value), min: String(min), max: String(max) });
-    }
+      return say.OUT_OF_RANGE(limitsOf(problem));
+    case "SERVINGS_OUT_OF_RANGE":
+      return say.SERVINGS_OUT_OF_RANGE(limitsOf(problem));
     case "BAD_SHAPE":
       return say.NOT_READ({ value: problem.got });
     case "BAD_HOUSEHOLD":

@@ -1,12 +1,12 @@
 import type { FormProblem, KeepingProblem } from "../../domain/problem.js";
+import { wordsFor } from "../words/words-for.js";
 
-const length = (days: number): string => {
-  const hours = Math.round(days * 24 * 10) / 10;
-  if (days < 1) return hours === 1 ? "1 hour" : `${hours} hours`;
-  return days === 1 ? "1 day" : `${Number(days.toFixed(1))} days`;
-};
+const { days, hours, places } = wordsFor("en");
 
-const places = { FRIDGE: "in the fridge", FREEZER: "in the freezer", ROOM: "at room temperature" } as const;
+const tenths = (value: number): number => Number(value.toFixed(1));
+
+const length = (count: number): string =>
+  count < 1 ? hours({ count: tenths(count * 24) }) : days({ count: tenths(count) });
 
 /** What stops publishing beside a claim, and what would mend it: the same beside a draft and when publishing is refused. */
 export function stopsPublishingSentence(

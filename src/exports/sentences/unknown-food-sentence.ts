@@ -1,9 +1,7 @@
 import type { Problem } from "../../domain/problem.js";
+import { orList } from "../words/and-list.js";
 
 type UnknownFood = Extract<Problem, { readonly code: "UNKNOWN_FOOD" }>;
-
-const orList = (words: readonly string[]): string =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1) ?? ""}`;
 
 /** What may be meant, and a document of a new food to paste: words that YAML would read otherwise stand in quotes. */
 export function unknownFoodSentence({ food, offer }: UnknownFood): string {

@@ -9,6 +9,11 @@ const lists = {
   pl: new Intl.ListFormat("pl"),
 } as const satisfies Record<Words["language"], Intl.ListFormat>;
 
+const either = new Intl.ListFormat("en-GB", { type: "disjunction" });
+
+/** "barley, kale or dill", in English. */
+export const orList = (things: readonly string[]): string => either.format(things);
+
 /** "barley, kale and dill". */
 export const andList = (things: readonly string[], { language }: Pick<Words, "language">): string =>
   lists[language].format(things);

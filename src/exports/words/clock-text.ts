@@ -29,34 +29,28 @@ export const timeText = (instant: string, zone: string, locale: string): string 
 export const hourText = (hour: string, locale: string): string => timeText(`2026-01-01T${hour}:00Z`, "UTC", locale);
 
 /** "Sunday, 1 March 2026" of an ISO date. Put together here: editions of the locale data differ in what joins the parts. */
-export const dateText = (date: string, locale: string): string => {
-  const noon = new Date(`${date}T12:00:00Z`);
-  const weekday = formatOf(locale, "UTC", { weekday: "long" }).format(noon);
-  const day = formatOf(locale, "UTC", { day: "numeric", month: "long", year: "numeric" }).format(noon);
-  return spaced(`${weekday}, ${day}`);
-};
+export const dateText = (date: string, locale: string): string =>
+  `${weekdayText(date, locale)}, ${longDayText(date, locale)}`;
 
 /** "Sun, 1 Mar, 09:30" of an ISO instant, in a zone. */
-export const momentText = (instant: string, zone: string, locale: string): string => {
-  const moment = new Date(instant);
-  const weekday = formatOf(locale, zone, { weekday: "short" }).format(moment);
-  const day = formatOf(locale, zone, { day: "numeric", month: "short" }).format(moment);
-  return `${spaced(`${weekday}, ${day}`)}, ${timeText(instant, zone, locale)}`;
-};
+export const momentText = (instant: string, zone: string, locale: string): string =>
+  `${shortDayText(new Date(instant), zone, locale)}, ${timeText(instant, zone, locale)}`;
+
+/** Noon of an ISO date: the same day in UTC whatever is done with it. */
+const noon = (date: string): Date => new Date(`${date}T12:00:00Z`);
 
 /** "Sunday" of an ISO date. */
 export const weekdayText = (date: string, locale: string): string =>
-  spaced(formatOf(locale, "UTC", { weekday: "long" }).format(new Date(`${date}T12:00:00Z`)));
+  spaced(formatOf(locale, "UTC", { weekday: "long" }).format(noon(date)));
 
 /** "1 March 2026" of an ISO date. */
 export const longDayText = (date: string, locale: string): string =>
-  spaced(
-    formatOf(locale, "UTC", { day: "numeric", month: "long", year: "numeric" }).format(new Date(`${date}T12:00:00Z`)),
-  );
+  spaced(formatOf(locale, "UTC", { day: "numeric", month: "long", year: "numeric" }).format(noon(date)));
 
 /** "Sun, 1 Mar" of an ISO date. */
-export const shortDateText = (date: string, locale: string): string => {
-  const noon = new Date(`${date}T12:00:00Z`);
-  const weekday = formatOf(locale, "UTC", { weekday: "short" }).format(noon);
-  return spaced(`${weekday}, ${formatOf(locale, "UTC", { day: "numeric", month: "short" }).format(noon)}`);
+export const shortDateText = (date: string, locale: string): string => shortDayText(noon(date), "UTC", locale);
+
+const shortDayText = (moment: Date, zone: string, locale: string): string => {
+  const weekday = formatOf(locale, zone, { weekday: "short" }).format(moment);
+  return spaced(`${weekday}, ${formatOf(locale, zone, { day: "numeric", month: "short" }).format(moment)}`);
 };

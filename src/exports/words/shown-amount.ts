@@ -109,9 +109,6 @@ const isForeign = (unit: UnitRef, measures: MeasureSystem): boolean =>
 
 const isCounted = (unit: UnitRef): boolean => (standardUnit(unit)?.dimension ?? "COUNT") === "COUNT";
 
-/** An exact ratio as the nearest double. */
-export const ratioValue = (ratio: RationalText): number => toNumber(ratio);
-
 function shown({ value, upTo, exact, unit, text, grams, millilitres }: PresentedAmount): ShownAmount {
   const dimension = standardUnit(unit.id)?.dimension ?? null;
   return {

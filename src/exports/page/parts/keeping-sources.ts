@@ -2,6 +2,7 @@ import type { Basis, StorageGuidance, Subject } from "../../../domain/storage/gu
 import { lengthText } from "../../sentences/keeping-row.js";
 import type { NameBook } from "../../words/name-book.js";
 import { degreeText } from "../../words/degree-text.js";
+import { printedText } from "../../words/printed-text.js";
 import { sourceText } from "../../words/source-text.js";
 import { markup, type Content } from "../markup.js";
 import { folded, type PlanView } from "../plan-view.js";
@@ -20,12 +21,12 @@ function rowMarkup(row: StorageGuidance, book: NameBook): Content {
   const isNear = ({ of, kind, decides }: Basis): boolean => decides || (kind === "WRITER" && same(of, row.subject));
   const near = row.basis.filter(isNear);
   const rest = row.basis.filter((basis) => !isNear(basis));
-  const length = lengthText(row.days, row.counts, book);
+  const length = lengthText(row.days, row.counts, book.words);
   const several = row.basis.length > 1;
   return markup`<li><b>${book.subject(row.subject)}, ${words.place[row.place]}</b>: ${near.map(
     (basis) => markup`${basisText(basis, row, book)} `,
   )}${several && markup`<b>${words.use({ length })}</b>`}${
-    row.upToDays !== null && ` (${words.upTo({ length: lengthText(row.upToDays, row.counts, book) })})`
+    row.upToDays !== null && ` (${words.upTo({ length: lengthText(row.upToDays, row.counts, book.words) })})`
   }${
     rest.length > 0 &&
     folded(
@@ -39,7 +40,8 @@ function rowMarkup(row: StorageGuidance, book: NameBook): Content {
 function basisText(basis: Basis, { subject, counts }: StorageGuidance, book: NameBook): string {
   const words = book.words.page;
   const who = basis.kind === "WRITER" ? words.author : sourceText(basis.source);
-  const length = basis.printed ?? lengthText(basis.days, counts, book);
+  const length =
+    basis.printed === null ? lengthText(basis.days, counts, book.words) : printedText(basis.printed, book.words);
   const notes = [
     same(basis.of, subject) ? null : words.ruleFor({ thing: book.subject(basis.of) }),
     basis.byAnalogy ? words.similarFood : null,

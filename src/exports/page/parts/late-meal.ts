@@ -65,7 +65,7 @@ ${folded(words.whyAndMore, markup`<ul>${moreTexts(rows, slug, view).map((text) =
 function whyText(rows: readonly StorageGuidance[], { book }: PlanView): string {
   const byLength = new Map<string, string[]>();
   for (const { subject, days, counts } of rows) {
-    const length = lengthText(days, counts, book);
+    const length = lengthText(days, counts, book.words);
     byLength.set(length, [...(byLength.get(length) ?? []), book.subject(subject)]);
   }
   const { keeps, comesLater } = book.words.page;

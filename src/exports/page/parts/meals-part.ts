@@ -87,5 +87,5 @@ function keepsText(slug: string, { answer, book }: PlanView): string | null {
   if (zone !== null && row.keepUntil !== null && row.counts === "HOURS")
     return words.eatBy({ when: whenText(row.keepUntil, zone, book) });
   if (zone !== null && row.lastDay !== null) return words.eatBy({ when: dayText(row.lastDay, book) });
-  return words.eatWithin({ length: lengthText(row.days, row.counts, book) });
+  return words.eatWithin({ length: lengthText(row.days, row.counts, book.words) });
 }

@@ -18,7 +18,7 @@ export function placeText(guidance: StorageGuidance, { answer, book }: PlanView)
         ? whenText(keepUntil, zone, book)
         : lastDay && dayText(lastDay, book);
   return [
-    `${words.place[place]} ${lengthText(days, counts, book)}`,
+    `${words.place[place]} ${lengthText(days, counts, book.words)}`,
     ...(until === null ? [] : [words.until({ when: until })]),
     ...(purpose === "QUALITY" && place !== "FREEZER" ? [words.bestQuality] : []),
     ...(limitedBy === null ? [] : [words.becauseOf({ thing: book.subject(limitedBy) })]),

@@ -1,6 +1,7 @@
 import { guideComponent } from "../../../services/answers/guide-single-item.js";
 import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
-import { ratioValue, showWritten, writersShow } from "../../../exports/words/shown-amount.js";
+import { toNumber } from "../../../domain/quantity/rational.js";
+import { showWritten, writersShow } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type { ComponentResolvers, RouteResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
@@ -22,9 +23,9 @@ export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentPa
   yield: (component) => showWritten(component.yield.amount, component, writersShow(component.frozen.bundle.plan)),
   yieldSource: (component) => component.yield.source,
   batch: ({ batch }) => ({
-    min: ratioValue(batch.min),
-    max: batch.max === null ? null : ratioValue(batch.max),
-    increment: batch.increment === null ? null : ratioValue(batch.increment),
+    min: toNumber(batch.min),
+    max: batch.max === null ? null : toNumber(batch.max),
+    increment: batch.increment === null ? null : toNumber(batch.increment),
   }),
   routes: ({ frozen, routes }) => routes.map((route) => ({ ...route, frozen })),
   storage: async (component, { region, madeAt, kitchen }, { deps, loaders }) => {
