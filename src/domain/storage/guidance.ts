@@ -112,7 +112,7 @@ export interface StorageGuidance {
   readonly keepUntil: string | null;
   readonly container: string | null;
   readonly condition: string | null;
-  /** All that was weighed; the strictest decides. */
+  /** All that was weighed, first what holds in the reader's region; the strictest decides. */
   readonly basis: readonly Basis[];
   /** The part that decides, when it is not the subject itself. */
   readonly limitedBy: Subject | null;

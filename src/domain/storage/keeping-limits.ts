@@ -1,5 +1,5 @@
 import type { KeepingRule, StoragePlace } from "../model/keeping.js";
-import { regionsOf, type RegionOwner } from "../model/region.js";
+import { regionCovers, regionsOf, type RegionOwner, type Regions } from "../model/region.js";
 import { ceilingsFor, type Ceiling, type RuleReach } from "./ceilings.js";
 import type { Basis, KeepingQuestion, Subject } from "./guidance.js";
 import {
@@ -65,7 +65,30 @@ function ceilings({ keepsAs }: KeptThing, place: StoragePlace, question: Keeping
   return ceilingsFor({ keeping, classes }, keepsAs, place, { region, regions, audience, date });
 }
 
-function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { session }: KeepingQuestion): Limit {
+/** Where among the regions of an answer a figure holds; those that were published for no region in particular hold in the first. */
+const nearness = (figure: string | null, where: Regions): number => {
+  const at = figure === null ? 0 : regionsOf(where).findIndex(({ region }) => regionCovers(figure, region));
+  return at === -1 ? Infinity : at;
+};
+
+/** What was said for the reader's own region before what was said for others. */
+export const nearestFirst = (limits: readonly Limit[], where: Regions): readonly Limit[] =>
+  limits.toSorted((a, b) => {
+    const [left, right] = [nearness(a.basis.region, where), nearness(b.basis.region, where)];
+    return left === right ? 0 : left - right;
+  });
+
+/** How far a figure of a food reaches that was published for one region; one that is said for none is the writer's own word. */
+function reachOf(figure: string | undefined, where: Regions): Pick<Limit, "reach" | "whose"> {
+  if (figure === undefined) return { reach: null, whose: null };
+  const regions = regionsOf(where);
+  if (regions.length === 0) return { reach: "REGION_NOT_GIVEN", whose: null };
+  const at = nearness(figure, where);
+  return { reach: at === 0 ? "REGION" : "REGION_WITHOUT_RULE", whose: regions[at]?.owner ?? null };
+}
+
+function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, question: KeepingQuestion): Limit {
+  const { session } = question;
   const span = writerSpan(rule);
   return {
     basis: {
@@ -92,8 +115,7 @@ function writersLimit({ subject, madeDay }: KeptThing, rule: KeepingRule, { sess
     madeDay,
     counts: span.counts,
     container: rule.container,
-    reach: null,
-    whose: null,
+    ...reachOf(rule.region, question),
   };
 }
 

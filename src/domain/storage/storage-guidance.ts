@@ -16,7 +16,7 @@ import type {
 } from "./guidance.js";
 import { componentsIn, factsOfRoute, inheritedLimits, type Inherited } from "./inherited-limits.js";
 import { isKeepingClass } from "./keeping-classes.js";
-import { limitsOf, mainPlace, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
+import { limitsOf, mainPlace, nearestFirst, strictest, type Limit, type LimitsByPlace } from "./keeping-limits.js";
 import { partKeeps, waitingPartWarning, waitingParts, type PartUse } from "./part-keeping.js";
 import { isPast } from "./keeping-window.js";
 
@@ -287,7 +287,7 @@ function guidanceAt(
     keepUntil: decides.end.until,
     container: decides.container ?? container,
     condition,
-    basis: limits.map((limit) => ({ ...limit.basis, decides: limit === decides })),
+    basis: nearestFirst(limits, question).map((limit) => ({ ...limit.basis, decides: limit === decides })),
     limitedBy: own(decides) ? null : of,
     scope: ruled?.reach
       ? {

@@ -62,7 +62,7 @@ const guidanceSchema = named(
     keepUntil: instant("The last moment, if the session's start was given.").nullable(),
     container: text("The container.").nullable(),
     condition: text("It holds only then.").nullable(),
-    basis: list(basisSchema, "All that was weighed; the strictest decides."),
+    basis: list(basisSchema, "All that was weighed, first what holds in the reader's region; the strictest decides."),
     limitedBy: namedThingSchema.nullable().describe("The part that decides, if it is not the subject itself."),
     scope: z
       .object({
@@ -78,7 +78,7 @@ const guidanceSchema = named(
           ),
       })
       .nullable()
-      .describe("Whose published rules were used. Null if only the writer's own figure was used."),
+      .describe("Whose published rules or figures were used. Null if only the writer's own figure was used."),
     tooLateFor: list(namedThingSchema, "Meals planned for later than it keeps, by the hour at which they are eaten."),
     advice: texts("What to do, in sentences."),
   }),

@@ -59,6 +59,10 @@ function untilText({ lastDay, keepUntil, counts }: StorageGuidance, { words, rea
   return [words.until({ when })];
 }
 
+/** What a table says of one food, with the region that it was published for: nobody who wrote the plan said it. */
+export const isPublishedFigure = (basis: Basis): basis is Basis & { readonly region: string } =>
+  basis.kind === "WRITER" && basis.sourced && basis.region !== null;
+
 function basisText(basis: Basis, { words }: NameBook): string {
   const { kind, printed, counted, region, source, byAnalogy, decides, note } = basis;
   const unit = counted.in === "HOURS" ? words.hours : words.days;
@@ -66,7 +70,12 @@ function basisText(basis: Basis, { words }: NameBook): string {
     printed !== null
       ? printedText(printed, words)
       : unit({ count: counted.in === "HOURS" ? counted.days * 24 : counted.days });
-  const says = kind === "WRITER" ? words.writerSays({ length }) : words.ruleSays({ length, region: region ?? "none" });
+  const says =
+    kind === "PUBLISHED"
+      ? words.ruleSays({ length, region: region ?? "none" })
+      : isPublishedFigure(basis)
+        ? words.figureSays({ length, region: basis.region })
+        : words.writerSays({ length });
   const beside = [
     ...(basis.condition === null ? [] : [basis.condition]),
     ...(byAnalogy ? [words.byAnalogy] : []),

@@ -1,3 +1,4 @@
+import { regionCovers, regionsOf } from "../../domain/model/region.js";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { Warning } from "../../domain/problem.js";
 import type { Words } from "../words/words.js";
@@ -7,9 +8,11 @@ import type { Words } from "../words/words.js";
  * reader who names no region, or one that has no rule for something here, must not look as if it were made for that reader.
  */
 export function regionLine({ household, storage }: PlanAnswer, words: Words): string | null {
-  const [first] = household.regions ?? [];
+  const [first] = regionsOf(household);
   if (first === undefined) return words.regionUnknown;
-  const used = storage.guidance.flatMap(({ scope }) => (scope?.reach === "REGION_WITHOUT_RULE" ? [scope.used] : []));
+  const used = storage.guidance.flatMap(({ scope }) =>
+    scope === null || regionCovers(scope.used, first.region) ? [] : [scope.used],
+  );
   const others = [...new Set(used)].toSorted();
   const sentences = [
     ...(first.owner === "READER" ? [] : [words.regionNamed({ region: first.region, by: first.owner })]),

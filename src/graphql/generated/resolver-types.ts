@@ -4414,7 +4414,7 @@ export type StorageGuidance = {
   readonly __typename?: 'StorageGuidance';
   /** What to do, in sentences. */
   readonly advice: ReadonlyArray<Scalars['String']['output']>;
-  /** All that was weighed; the strictest decides. */
+  /** All that was weighed, first what holds in the reader's region; the strictest decides. */
   readonly basis: ReadonlyArray<Basis>;
   /** It holds only then. */
   readonly condition: Maybe<Scalars['String']['output']>;
@@ -4437,7 +4437,7 @@ export type StorageGuidance = {
   readonly place: StoragePlace;
   /** What the end protects. */
   readonly purpose: KeepingPurpose;
-  /** Whose rules were used. Null if only the writer's own figure was used. */
+  /** Whose published rules or figures were used. Null if only the writer's own figure was used. */
   readonly scope: Maybe<RuleScope>;
   /** What keeps. */
   readonly subject: Keepable;

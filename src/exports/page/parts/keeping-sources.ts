@@ -1,5 +1,6 @@
+import { regionCovers, regionsOf } from "../../../domain/model/region.js";
 import type { Basis, StorageGuidance, Subject } from "../../../domain/storage/guidance.js";
-import { lengthText } from "../../sentences/keeping-row.js";
+import { isPublishedFigure, lengthText } from "../../sentences/keeping-row.js";
 import type { NameBook } from "../../words/name-book.js";
 import { degreeText } from "../../words/degree-text.js";
 import { printedText } from "../../words/printed-text.js";
@@ -10,36 +11,50 @@ import { folded, type PlanView } from "../plan-view.js";
 const same = (a: Subject, b: Subject): boolean => a.kind === b.kind && a.slug === b.slug;
 
 /** On whose word everything keeps as long as it does. What a meal keeps by stands with what is in it. */
-export const keepingSources = (guidance: readonly StorageGuidance[], { book }: PlanView): Content =>
-  markup`<ul class="bases">${guidance
+export function keepingSources(guidance: readonly StorageGuidance[], { answer, book }: PlanView): Content {
+  const region = regionsOf(answer.household)[0]?.region ?? null;
+  return markup`<ul class="bases">${guidance
     .filter(({ subject }) => subject.kind !== "MEAL")
-    .map((row) => rowMarkup(row, book))}</ul>`;
+    .map((row) => rowMarkup(row, region, book))}</ul>`;
+}
 
-/** The author's own word and the one that is used; the others that were looked at are folded away. */
-function rowMarkup(row: StorageGuidance, book: NameBook): Content {
+const isOfElsewhere = (basis: Basis, region: string | null): boolean =>
+  basis.region !== null && region !== null && !regionCovers(basis.region, region);
+
+/**
+ * The author's own word and the one that is used, with the word of the reader's own authority where that of another is used; the
+ * others that were looked at are folded away.
+ */
+function rowMarkup(row: StorageGuidance, region: string | null, book: NameBook): Content {
   const words = book.words.page;
-  const isNear = ({ of, kind, decides }: Basis): boolean => decides || (kind === "WRITER" && same(of, row.subject));
+  const isForeign = row.basis.some((basis) => basis.decides && isOfElsewhere(basis, region));
+  const authority = isForeign
+    ? row.basis.find((basis) => basis.region !== null && !isOfElsewhere(basis, region))
+    : undefined;
+  const isNear = (basis: Basis): boolean =>
+    basis.decides || basis === authority || (basis.kind === "WRITER" && same(basis.of, row.subject));
   const near = row.basis.filter(isNear);
   const rest = row.basis.filter((basis) => !isNear(basis));
   const length = lengthText(row.days, row.counts, book.words);
   const several = row.basis.length > 1;
   return markup`<li><b>${book.subject(row.subject)}, ${words.place[row.place]}</b>: ${near.map(
-    (basis) => markup`${basisText(basis, row, book)} `,
+    (basis) => markup`${basisText(basis, row, region, book)} `,
   )}${several && markup`<b>${words.use({ length })}</b>`}${
     row.upToDays !== null && ` (${words.upTo({ length: lengthText(row.upToDays, row.counts, book.words) })})`
   }${
     rest.length > 0 &&
     folded(
       words.otherSources({ count: rest.length }),
-      markup`<ul>${rest.map((basis) => markup`<li>${basisText(basis, row, book)}</li>`)}</ul>`,
+      markup`<ul>${rest.map((basis) => markup`<li>${basisText(basis, row, region, book)}</li>`)}</ul>`,
     )
   }</li>`;
 }
 
 /** `Food Standards Agency (UK): Cooking your food: 48 hours (5 °C).` */
-function basisText(basis: Basis, { subject, counts }: StorageGuidance, book: NameBook): string {
+function basisText(basis: Basis, { subject, counts }: StorageGuidance, region: string | null, book: NameBook): string {
   const words = book.words.page;
-  const who = basis.kind === "WRITER" ? words.author : sourceText(basis.source);
+  const isOfTable = isPublishedFigure(basis);
+  const who = basis.kind === "WRITER" && !isOfTable ? words.author : sourceText(basis.source);
   const length =
     basis.printed === null ? lengthText(basis.days, counts, book.words) : printedText(basis.printed, book.words);
   const notes = [
@@ -48,7 +63,8 @@ function basisText(basis: Basis, { subject, counts }: StorageGuidance, book: Nam
     basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? words.firstDayCounts : null,
     basis.temperature,
     basis.condition,
-    basis.kind === "WRITER" && basis.sourced ? sourceText(basis.source) : null,
+    isOfElsewhere(basis, region) ? words.figureOf({ region: basis.region ?? "" }) : null,
+    basis.kind === "WRITER" && basis.sourced && !isOfTable ? sourceText(basis.source) : null,
   ].flatMap((note) => (note === null ? [] : [degreeText(note)]));
   return `${who}: ${length}${notes.length === 0 ? "" : ` (${notes.join("; ")})`}.`;
 }

@@ -16,6 +16,7 @@ export const keeping: Translation<typeof english> = {
   limitedBy: "wegen: {part}",
   writerSays: "Angabe im Plan: {length}",
   ruleSays: "Veröffentlichte Regel{region, select, none {} other { ({region})}}: {length}",
+  figureSays: "Veröffentlichte Angabe ({region}): {length}",
   byAnalogy: "Regel für eine weiter gefasste Art von Lebensmitteln, sinngemäß angewandt",
   decides: "diese gilt",
   plannedOf: "{planned} (in der Quelle: bis zu {upTo})",

@@ -204,6 +204,7 @@ export const page: Translation<typeof english> = {
   usedHere: "hier verwendet",
   otherSources: "{count, plural, one {# weitere Quelle} other {# weitere Quellen}}",
   similarFood: "nächstliegende veröffentlichte Regel, für ein ähnliches Lebensmittel",
+  figureOf: "Angabe aus {region}",
   ruleFor: "für {thing}",
   firstDayCounts: "der Tag der Zubereitung ist Tag 1",
   upTo: "in der Quelle bis zu {length}",

@@ -20,6 +20,11 @@ export const keeping = {
     length: "2 days",
     region: "GB",
   }),
+  /** The same of a figure for one food, which is no rule. */
+  figureSays: message("A published figure ({region}) says {length}", {
+    length: "10 days",
+    region: "US",
+  }),
   byAnalogy: "a rule for a wider kind of food, by analogy",
   decides: "this one stands",
   /** Of a range that its source prints, the upper and the lower end. */

@@ -258,6 +258,8 @@ export const page = {
   usedHere: "used here",
   otherSources: message("{count, plural, one {# other source} other {# other sources}}", { count: 3 }),
   similarFood: "closest published rule, for a similar food",
+  /** Beside what is published for another region than the reader's. */
+  figureOf: message("a figure of {region}", { region: "US" }),
   ruleFor: message("for {thing}", { thing: "Boiled barley" }),
   firstDayCounts: "the day it is made is day 1",
   upTo: message("its source says up to {length}", { length: "4 days" }),

@@ -16,6 +16,7 @@ export const keeping: Translation<typeof english> = {
   limitedBy: "por: {part}",
   writerSays: "Según el plan: {length}",
   ruleSays: "Norma publicada{region, select, none {} other { ({region})}}: {length}",
+  figureSays: "Dato publicado ({region}): {length}",
   byAnalogy: "norma de un grupo de alimentos más amplio, por analogía",
   decides: "es la que vale",
   plannedOf: "{planned} (hasta {upTo} según la fuente)",

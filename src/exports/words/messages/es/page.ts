@@ -207,6 +207,7 @@ export const page: Translation<typeof english> = {
   usedHere: "usada aquí",
   otherSources: "{count, plural, one {# fuente más} many {# fuentes más} other {# fuentes más}}",
   similarFood: "norma publicada más cercana, para un alimento parecido",
+  figureOf: "dato de la región {region}",
   ruleFor: "para {thing}",
   firstDayCounts: "el día en que se prepara es el día 1",
   upTo: "hasta {length} según la fuente",

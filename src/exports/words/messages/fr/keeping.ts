@@ -16,6 +16,7 @@ export const keeping: Translation<typeof english> = {
   limitedBy: "à cause de : {part}",
   writerSays: "D’après le plan : {length}",
   ruleSays: "Règle publiée{region, select, none {} other { ({region})}} : {length}",
+  figureSays: "Chiffre publié ({region}) : {length}",
   byAnalogy: "règle d’une catégorie d’aliments plus large, par analogie",
   decides: "c’est elle qui s’applique",
   plannedOf: "{planned} (jusqu’à {upTo} d’après la source)",

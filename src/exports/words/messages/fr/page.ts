@@ -211,6 +211,7 @@ export const page: Translation<typeof english> = {
   usedHere: "utilisée ici",
   otherSources: "{count, plural, one {# autre source} many {# autres sources} other {# autres sources}}",
   similarFood: "règle publiée la plus proche, pour un aliment semblable",
+  figureOf: "chiffre de la région {region}",
   ruleFor: "pour {thing}",
   firstDayCounts: "le jour de la préparation est le jour 1",
   upTo: "jusqu’à {length} d’après la source",

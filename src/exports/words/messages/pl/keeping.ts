@@ -16,6 +16,7 @@ export const keeping: Translation<typeof english> = {
   limitedBy: "ze względu na: {part}",
   writerSays: "Według planu: {length}",
   ruleSays: "Opublikowana zasada{region, select, none {} other { ({region})}}: {length}",
+  figureSays: "Opublikowana wartość ({region}): {length}",
   byAnalogy: "zasada dla szerszej grupy produktów, przez analogię",
   decides: "ta obowiązuje",
   plannedOf: "{planned} (według źródła najwyżej {upTo})",

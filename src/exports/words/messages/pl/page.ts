@@ -212,6 +212,7 @@ export const page: Translation<typeof english> = {
   otherSources:
     "{count, plural, one {# inne źródło} few {# inne źródła} many {# innych źródeł} other {# innego źródła}}",
   similarFood: "najbliższa opublikowana zasada, dla podobnego produktu",
+  figureOf: "wartość dla regionu {region}",
   ruleFor: "dla: {thing}",
   firstDayCounts: "dzień przygotowania to dzień 1",
   upTo: "według źródła najwyżej {length}",

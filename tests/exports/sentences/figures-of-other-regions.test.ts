@@ -1,0 +1,55 @@
+import { expect, it } from "vitest";
+import type { PlanBundle } from "../../../src/domain/model/plan.js";
+import { markup } from "../../../src/exports/page/markup.js";
+import { keepingSources } from "../../../src/exports/page/parts/keeping-sources.js";
+import { keepingRow } from "../../../src/exports/sentences/keeping-row.js";
+import { regionLine } from "../../../src/exports/sentences/region-line.js";
+import { nameBook } from "../../../src/exports/words/name-book.js";
+import { answerOf, demoBundle } from "../demo-answer.js";
+
+/** USDA FSIS home food storage dataset (open data), id 423: kale, 3 to 5 days in the refrigerator. */
+const title = "USDA FSIS home food storage dataset";
+const figure = { place: "FRIDGE" as const, days: 3, container: null, condition: null, region: "US" };
+const source = { kind: "PUBLISHED" as const, title, section: "id 423" };
+
+/** The demo's plan, whose kale keeps by an American figure alone. */
+const bundle = ((): PlanBundle => {
+  const demo = demoBundle("lentils-and-greens");
+  const foods = demo.foods.map((food) =>
+    food.slug === "kale" ? { ...food, keepsAs: null, keeping: [{ ...figure, source }] } : food,
+  );
+  return { ...demo, foods };
+})();
+
+async function told(region: string, locale: string) {
+  const answer = await answerOf(bundle, 4, { region });
+  const book = nameBook(bundle, { ...answer.reader, locale });
+  const rows = answer.storage.guidance.filter(({ subject }) => subject.slug === "kale");
+  return {
+    says: rows.flatMap((row) => keepingRow(row, book, null).whoSays),
+    top: regionLine(answer, book.words),
+    page: markup`${keepingSources(rows, { answer, book })}`.text,
+  };
+}
+
+it("is told as a published figure of its region, not as the writer's word", async () => {
+  const { says, page } = await told("US", "en");
+  expect(says).toEqual([`A published figure (US) says 3 days: ${title}, id 423 (this one stands)`]);
+  expect(page).toContain(`${title}, id 423: 3 days.`);
+});
+
+it.each([
+  ["en", "a figure of US", "no rule of GB is known here; there those of US"],
+  ["de", "Angabe aus US", "US"],
+  ["fr", "chiffre de la région US", "US"],
+  ["es", "dato de la región US", "US"],
+  ["pl", "wartość dla regionu US", "US"],
+])(
+  "is told in %s as another region's to a reader elsewhere, at the top and beside it",
+  async (locale, beside, above) => {
+    const { says, top, page } = await told("GB", locale);
+    expect(says.join()).toContain("(US)");
+    expect(page).toContain(beside);
+    expect(top).toContain(above);
+  },
+);
