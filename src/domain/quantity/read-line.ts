@@ -2,9 +2,11 @@ import type { Measured } from "../model/amount.js";
 import type { FoodMatch, FoodNames, NamedFood } from "./food-name.js";
 import { matchFood } from "./food-name.js";
 import { lineAmount, type LineAmount } from "./line/line-amount.js";
+import { impliesOne } from "./line/implied-one.js";
 import { lineFood, type LineFood } from "./line/line-food.js";
 import { sizeOf } from "./line/measure-words.js";
 import { partAfterComma } from "./line/spoken-part.js";
+import { cleanLine } from "./parse/clean-line.js";
 import { lineReasons, parseLine, type LineOptions, type LineReason, type ParsedLine } from "./parse.js";
 
 /** A line that is understood whole: what it takes of which food. */
@@ -106,13 +108,44 @@ const settledBy = (line: ParsedLine, amount: LineAmount): ReadonlySet<string> =>
   line.amount === null && amount.amount !== null ? new Set(["SIZE_OR_GRAMS", "AMBIGUOUS_UNIT"]) : new Set();
 
 /**
+ * The same line with the one that it leaves out: "szklanka mąki", "a" being no word of Polish. null where nothing says that it is one, or
+ * where the words are the name of another food ("stem ginger").
+ */
+function withOne(first: ReadLine, raw: string, options: LineReaderOptions, language: string): ReadLine | null {
+  const { line, match } = first;
+  if (line.noAmount !== "UNSTATED" || line.part !== null || line.reasons.some(({ code }) => code !== "NO_AMOUNT"))
+    return null;
+  const text = cleanLine(raw);
+  if (!impliesOne(text, language)) return null;
+  const counted = parseLine(`1 ${text}`, options);
+  if (counted.amount === null && counted.choices.length === 0) return null;
+  const assumed: LineReason = { code: "COUNT_ASSUMED", about: text };
+  const again = readParsed(
+    {
+      ...counted,
+      raw,
+      confidence: counted.confidence * lineReasons.COUNT_ASSUMED,
+      reasons: [...counted.reasons, assumed],
+    },
+    options,
+    language,
+  );
+  if (match.kind === "NONE") return again;
+  return again.taken !== null && match.kind === "FOUND" && again.taken.food === match.slug ? again : null;
+}
+
+/**
  * Reads a line and finds its food: taken whole, or left to a person with every reason. Never silently wrong: a container matches only a food
  * that is sold so, amounts that contradict each other are not chosen between, a size takes the food's own measure, and a written weight goes
  * before a table.
  */
 export function readLine(raw: string, options: LineReaderOptions): ReadLine {
-  const parsed = parseLine(raw, options);
   const language = options.locale === null ? "en" : options.locale.slice(0, 2).toLowerCase();
+  const first = readParsed(parseLine(raw, options), options, language);
+  return withOne(first, raw, options, language) ?? first;
+}
+
+function readParsed(parsed: ParsedLine, options: LineReaderOptions, language: string): ReadLine {
   const reader = { names: options.foods, language, region: options.region };
   const named = lineFood(parsed, reader);
   const line = named.isDescribed

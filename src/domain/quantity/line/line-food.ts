@@ -114,8 +114,26 @@ const COMPOUND_MAX = 60;
 const comesInPieces = ({ names }: LineReader, match: FoodMatch): boolean =>
   match.kind === "FOUND" && (names.foods.get(match.slug)?.measures ?? []).some(({ name }) => name === "piece");
 
-/** "feuille de laurier", "hoja de laurel": the counting word may belong to the name. */
-const namedWhole: Readonly<Record<string, readonly string[]>> = { fr: [" de ", " d'"], es: [" de "] };
+/** "feuille de laurier", "rama de canela", "sticks of cinnamon", "Stange Zimt": the counting word may belong to the name. */
+const namedWhole: Readonly<Record<string, (words: string, counted: string) => readonly string[]>> = {
+  en: (words, counted) => [`${words} ${counted}`],
+  de: (words, counted) => [`${words}${counted}`],
+  fr: (words, counted) => [`${counted} de ${words}`, `${counted} d'${words}`],
+  es: (words, counted) => [`${counted} de ${words}`],
+  pl: (words, counted) => [`${counted} ${words}`],
+};
+
+/** The food that a counting word and the words behind it name together, where no food of those words has such a measure. */
+function namedAfter(reader: LineReader, words: string, counted: string, match: FoodMatch): FoodMatch {
+  if (words.length > COMPOUND_MAX) return NONE;
+  const food = match.kind === "FOUND" ? reader.names.foods.get(match.slug) : undefined;
+  if (food !== undefined && ownMeasureOf(counted, food.measures ?? []) !== null) return NONE;
+  for (const name of namedWhole[reader.language]?.(words, counted) ?? []) {
+    const called = look(reader, name);
+    if (called.kind === "FOUND") return called;
+  }
+  return NONE;
+}
 
 /** The food that a line names. A container that tells of another food matches only what is sold so. */
 export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
@@ -148,14 +166,10 @@ export function lineFood(line: ParsedLine, reader: LineReader): LineFood {
     const spoken = partOf(reader, line.food);
     if (spoken !== null) return { ...plain, ...spoken };
   }
+  const named = container === null ? NONE : namedAfter(reader, line.food, container, match);
+  if (named.kind === "FOUND") return { ...plain, match: named, isWhole: true };
   if (match.kind !== "NONE") return { ...plain, match };
   if (line.food.length > COMPOUND_MAX) return { ...plain, match: search(reader, line.food) };
-  const joined =
-    container === null ? [] : (namedWhole[reader.language] ?? []).map((joint) => `${container}${joint}${line.food}`);
-  for (const name of joined) {
-    const called = look(reader, name);
-    if (called.kind === "FOUND") return { ...plain, match: called, isWhole: true };
-  }
   return { ...plain, match: search(reader, line.food), ...partOf(reader, line.food) };
 }
 

@@ -19,7 +19,7 @@ const groups: readonly (readonly string[])[] = [
   "bunch bund botte bouquet manojo pęczek",
   "head kopf tête cabeza główka bulb knolle",
   "sprig zweig stiel brin branche stem ramita rama gałązka",
-  "stick stalk rib stange branche tige tallo rama łodyga stem",
+  "stick stalk rib stange branche tige bâton tallo rama palo łodyga laska stem",
   "leaf blatt feuille hoja liść",
   "slice scheibe tranche rebanada loncha plaster kromka rasher",
   "block",
@@ -31,6 +31,8 @@ const groups: readonly (readonly string[])[] = [
   "ball",
   "wedge",
   "strip",
+  "glass glas verre vaso",
+  "mug kubek",
   "handful handvoll poignée puñado garść",
 ].map((row) => row.split(" "));
 

@@ -45,6 +45,8 @@ const enCounts: Rows = [
   "strip strips",
   "rasher rashers",
   "scoop scoops",
+  "glass glasses",
+  "mug mugs",
 ];
 
 const deContainers: Rows = [
@@ -93,6 +95,7 @@ const frCounts: Rows = [
   "feuille feuilles",
   "poignée poignées",
   "tige tiges",
+  "bâton bâtons",
   "noix",
   "verre verres",
 ];
@@ -119,6 +122,7 @@ const esCounts: Rows = [
   "hoja hojas",
   "puñado puñados",
   "vaso vasos",
+  "palo palos",
   "tallo tallos",
 ];
 
@@ -141,6 +145,9 @@ const plCounts: Rows = [
   "liść liście liści",
   "garść garście garści",
   "łodyga łodygi łodyg",
+  "laska laski lasek",
+  "kubek kubki kubków",
+  "filiżanka filiżanki filiżanek",
 ];
 
 export interface CountWord {
