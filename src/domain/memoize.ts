@@ -42,15 +42,26 @@ export function memoizeLatest<Question, Found>(
   find: (question: Question) => Found,
   isWorthKeeping: (found: Found) => boolean = () => true,
 ): (question: Question) => Found {
-  const known = new BoundedCache<{ readonly found: Found }>(name, { max: most });
+  const known = new BoundedCache<Entry<Found>>(name, { max: most });
+  // One answer asks for the same locale and the same currency a hundred times in a row.
+  let last: Entry<Found> | null = null;
   return (question) => {
     const key = keyOf(question);
+    if (last?.key === key) return last.found;
     const before = known.get(key);
-    if (before !== undefined) return before.found;
-    const found = find(question);
-    if (isWorthKeeping(found)) known.set(key, { found });
-    return found;
+    const entry = before ?? { key, found: find(question) };
+    if (before === undefined) {
+      if (!isWorthKeeping(entry.found)) return entry.found;
+      known.set(key, entry);
+    }
+    last = entry;
+    return entry.found;
   };
+}
+
+interface Entry<Found> {
+  readonly key: string;
+  readonly found: Found;
 }
 
 /** `memoizeLatest` for a computation in slices. A stopped one is not cached. */

@@ -97,7 +97,8 @@ export interface StorageGuidanceParent {
   readonly guidance: StorageGuidance;
   /** The subject or a part of it, as a parent of its own type. */
   readonly find: (subject: Subject) => KeepableParent;
-  readonly advice: readonly string[];
+  /** Said when it is asked for. */
+  readonly advice: () => readonly string[];
   /** null: asked for without a plan. */
   readonly plan: ScaledPlanParent | null;
 }

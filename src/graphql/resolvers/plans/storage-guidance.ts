@@ -17,7 +17,7 @@ export const guidanceInPlan = (storage: StorageAnswer, plan: ScaledPlanParent): 
   storageIn(storage, wordsFor(plan.show.locale)).guidance.map((each) => ({
     guidance: each,
     find: (subject) => keepable(plan.frozen, subject),
-    advice: adviceTexts(each.advice, wordsOf(plan.frozen, plan.show), each.tooLateFor),
+    advice: () => adviceTexts(each.advice, wordsOf(plan.frozen, plan.show), each.tooLateFor),
     plan,
   }));
 
@@ -30,7 +30,7 @@ export const guidanceOfComponent = (
   return guidance.map((each, place) => ({
     guidance: each,
     find: (subject) => keepable(frozen, subject),
-    advice: [
+    advice: () => [
       ...adviceTexts(each.advice, words, each.tooLateFor),
       ...(place === 0 ? notes.map((note) => warningText(note, words.words)) : []),
     ],
@@ -43,7 +43,7 @@ export const guidanceOfFood = ({ guidance, notes }: KeptAlone, food: FoodParent)
   guidance.map((each, place) => ({
     guidance: each,
     find: () => ({ ...food, __typename: "Food" }),
-    advice: place === 0 ? notes.map((note) => warningText(note, wordsFor("en"))) : [],
+    advice: () => (place === 0 ? notes.map((note) => warningText(note, wordsFor("en"))) : []),
     plan: null,
   }));
 
@@ -61,6 +61,7 @@ export const storageGuidanceResolvers: FieldsToResolve<StorageGuidanceResolvers,
   basis: ({ guidance, find }) => guidance.basis.map((basis) => ({ basis, find })),
   limitedBy: ({ guidance, find }) => guidance.limitedBy && find(guidance.limitedBy),
   scope: ({ guidance }) => guidance.scope,
+  advice: ({ advice }) => advice(),
   tooLateFor: ({ guidance, plan }) =>
     plan === null
       ? []
