@@ -9,7 +9,9 @@ interface Range {
 /** `de-AT;q=0.8`; null: it is none, or is refused with a weight of 0. */
 function rangeOf(text: string): Range | null {
   const [, language, weight = "1"] =
-    /^([A-Za-z]{1,8})(?:-[A-Za-z0-9]{1,8})*(?:\s*;\s*q=(0(?:\.\d{0,3})?|1(?:\.0{0,3})?))?$/.exec(text.trim()) ?? [];
+    /^[ \t]*([A-Za-z]{1,8})(?:-[A-Za-z0-9]{1,8})*(?:[ \t]*;[ \t]*q=(0(?:\.\d{0,3})?|1(?:\.0{0,3})?))?[ \t]*$/.exec(
+      text,
+    ) ?? [];
   if (language === undefined || Number(weight) === 0) return null;
   return { language: language.toLowerCase(), weight: Number(weight) };
 }
