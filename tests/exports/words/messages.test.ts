@@ -1,62 +1,9 @@
 import { IntlMessageFormat } from "intl-messageformat";
 import { describe, expect, it } from "vitest";
-import { isMessage, type Arguments, type Catalogue } from "../../../src/exports/words/message.js";
-import { english } from "../../../src/exports/words/messages/english.js";
-import { french } from "../../../src/exports/words/messages/french.js";
-import { german } from "../../../src/exports/words/messages/german.js";
-import { polish } from "../../../src/exports/words/messages/polish.js";
-import { spanish } from "../../../src/exports/words/messages/spanish.js";
+import type { Arguments } from "../../../src/exports/words/message.js";
 import { speak } from "../../../src/exports/words/speak.js";
 import { wordsFor } from "../../../src/exports/words/words-for.js";
-
-const translations = { de: german, fr: french, es: spanish, pl: polish } as const;
-const languages = ["en", "de", "fr", "es", "pl"] as const;
-type Language = (typeof languages)[number];
-
-interface Entry {
-  readonly path: string;
-  readonly text: string;
-  /** null: words without arguments. */
-  readonly example: Arguments | null;
-  readonly said: unknown;
-}
-
-const own = (of: unknown, key: string): unknown => (of as Readonly<Record<string, unknown>>)[key];
-
-/** Every entry of a catalogue in one language, by the path of its keys. */
-function entries(catalogue: Catalogue, translation: unknown, words: unknown, above = ""): readonly Entry[] {
-  return Object.entries(catalogue).flatMap(([key, entry]): readonly Entry[] => {
-    const path = above + key;
-    const [translated, said] = [translation === null ? null : own(translation, key), own(words, key)];
-    if (typeof entry === "string")
-      return [{ path, text: translation === null ? entry : String(translated), example: null, said }];
-    if (isMessage(entry))
-      return [{ path, text: translation === null ? entry.text : String(translated), example: entry.example, said }];
-    return entries(entry, translated, said, `${path}.`);
-  });
-}
-
-const entriesIn = (language: Language): readonly Entry[] =>
-  entries(english, language === "en" ? null : translations[language], wordsFor(language));
-
-/** Names of arguments, and the forms that a sentence has by number or by word. */
-function partsOf(text: string): { readonly names: readonly string[]; readonly forms: readonly string[] } {
-  const names = new Set<string>();
-  const forms: string[] = [];
-  const walk = (elements: ReturnType<IntlMessageFormat["getAst"]>): void => {
-    for (const element of elements) {
-      if (element.type === 0 || element.type === 7) continue;
-      if ("value" in element && typeof element.value === "string") names.add(element.value);
-      if (!("options" in element) || element.options === undefined || element.options === null) continue;
-      for (const [form, option] of Object.entries(element.options as Record<string, { value: typeof elements }>)) {
-        forms.push(`${element.type === 6 ? "plural" : "select"} ${String(element.value)} ${form}`);
-        walk(option.value);
-      }
-    }
-  };
-  walk(new IntlMessageFormat(text, "en", undefined, { ignoreTag: true }).getAst());
-  return { names: [...names].toSorted(), forms };
-}
+import { entriesIn, languages, partsOf, readings } from "./catalogue-entries.js";
 
 const numbers = [0, 1, 2, 5, 22, 1.5];
 
@@ -105,10 +52,9 @@ describe.each(languages)("the fixed words in %s", (language) => {
   it("have the plural forms that the language has in CLDR, and no other", () => {
     const known = new Set(new Intl.PluralRules(language).resolvedOptions().pluralCategories);
     for (const { path, text } of all) {
-      const forms = partsOf(text).forms.filter((form) => form.startsWith("plural "));
-      const names = new Set(forms.map((form) => form.split(" ")[1]));
-      for (const name of names) {
-        const given = forms.flatMap((form) => (form.split(" ")[1] === name ? [form.split(" ")[2] ?? ""] : []));
+      const forms = partsOf(text).forms.filter(({ by }) => by === "plural");
+      for (const name of new Set(forms.map((form) => form.name))) {
+        const given = forms.flatMap((form) => (form.name === name ? [form.form] : []));
         for (const form of given) if (!form.startsWith("=")) expect([...known], `${path}: ${form}`).toContain(form);
         for (const form of known) expect(given, path).toContain(form);
       }
@@ -117,13 +63,26 @@ describe.each(languages)("the fixed words in %s", (language) => {
 
   it("choose by the same words as the English sentence", () => {
     const choices = (text: string): readonly string[] =>
-      [...new Set(partsOf(text).forms.filter((form) => form.startsWith("select ")))].toSorted();
+      [
+        ...new Set(partsOf(text).forms.flatMap(({ by, name, form }) => (by === "select" ? [`${name} ${form}`] : []))),
+      ].toSorted();
     const inEnglish = new Map(entriesIn("en").map(({ path, text }) => [path, text]));
     for (const { path, text } of all) expect(choices(text), path).toEqual(choices(inEnglish.get(path) ?? ""));
   });
 
   it("name things without ICU's quoting, which a straight apostrophe before a brace would begin", () => {
     for (const { path, text } of all) if (language !== "en") expect(text, path).not.toContain("'");
+  });
+});
+
+describe("the table for native readers", () => {
+  it("says each form of a sentence once, in every language", () => {
+    const said = (language: (typeof languages)[number], path: string) =>
+      entriesIn(language).flatMap((entry) => (entry.path === path ? readings(entry, language) : []));
+    expect(said("en", "days")).toEqual(["1 day", "2 days"]);
+    expect(said("pl", "days")).toEqual(["1 dzień", "1,5 dnia", "2 dni", "5 dni"]);
+    expect(said("de", "sessionOfDay")).toEqual(["Der erste Tag", "Einen Tag später", "2 Tage später"]);
+    expect(said("en", "load")).toEqual(["load 1 of 3", "loads 1 to 2 of 3"]);
   });
 });
 

@@ -92,7 +92,7 @@ function beforeMarkup(view: PlanView, steps: readonly CookStep[], dishes: number
   return markup`<li class="step" id="start"><h2>${words.beforeYouStart}</h2>
 ${first !== undefined && days.length === 1 && markup`<p>${words.wholeTime({ time: minutesText(first.session.totalMinutes), busy: minutesText(first.session.handsOnMinutes) })}</p>`}
 ${days.length > 1 && markup`<p>${book.words.overDays({ sessions: days.length })}</p>`}
-${evening.map(({ of, text }) => markup`<p class="flag"><b>${words.theEveningBefore}</b>: ${inWritersLanguage(`${of.title}. ${text}`, book)}</p>`)}
+${evening.map(({ of, text }) => markup`<p class="flag"><b>${book.words.eveningBefore}</b>: ${inWritersLanguage(`${of.title}. ${text}`, book)}</p>`)}
 <p>${words.readyLines}</p>
 ${
   appliances.length > 0 &&
@@ -116,7 +116,7 @@ function stepMarkup(step: CookStep, at: number, all: number, view: PlanView): Co
   const progress = [
     ...(days > 1 ? [words.cookingDayOf({ day })] : []),
     words.stepOf({ step: at + 1, all }),
-    ...(task.eveningBefore ? [words.theEveningBefore] : [minuteText(task.startMinute, answer, book)]),
+    ...(task.eveningBefore ? [book.words.eveningBefore] : [minuteText(task.startMinute, answer, book)]),
     ...(minutesLeft === null || task.eveningBefore ? [] : [words.timeLeft({ time: minutesText(minutesLeft) })]),
   ];
   const minutes = task.endMinute - task.startMinute;

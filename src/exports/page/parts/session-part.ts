@@ -110,7 +110,7 @@ function phasesMarkup(session: PrepSession, view: PlanView): Content {
   const dishes = [...new Map(day.map((task) => [`${task.of.kind} ${task.of.slug}`, task.of])).values()];
   return markup`<ol class="phases">${evening.map(
     (task) =>
-      markup`<li class="evening"><b>${book.words.page.theEveningBefore}</b> <span${writersLanguage(book)}>${task.of.title}: ${task.text}</span></li>`,
+      markup`<li class="evening"><b>${book.words.eveningBefore}</b> <span${writersLanguage(book)}>${task.of.title}: ${task.text}</span></li>`,
   )}${dishes.map(({ kind, slug, title }) => {
     const own = day.filter(({ of }) => of.kind === kind && of.slug === slug);
     const from = Math.min(...own.map(({ startMinute }) => startMinute));
@@ -173,7 +173,7 @@ export const taskWords = (task: SessionTask, { book }: Pick<PlanView, "book">): 
 function taskMarkup(task: SessionTask, view: PlanView): Content {
   const { book } = view;
   const when = task.eveningBefore
-    ? [book.words.page.theEveningBefore, wallClock(task.startMinute, view.answer.household.session, book)]
+    ? [book.words.eveningBefore, wallClock(task.startMinute, view.answer.household.session, book)]
     : [minuteText(task.startMinute, view.answer, book)];
   return markup`<li${task.eveningBefore && markup` class="evening"`}><span class="when">${when.filter((each) => each !== null).join(", ")}</span> <b${writersLanguage(book)}>${task.of.title}</b>
 <span class="do">${taskWords(task, view)}</span> <span class="quiet">${taskFacts(task, view).join(", ")}</span></li>`;

@@ -29,7 +29,7 @@ export function sessionPicture(
   const evening = tasks.filter((task) => task.eveningBefore);
   const day = tasks.filter((task) => !task.eveningBefore);
   const beds = [
-    { id: `${id}-evening`, title: book.words.page.theEveningBefore, tasks: evening },
+    { id: `${id}-evening`, title: book.words.eveningBefore, tasks: evening },
     { id: `${id}-day`, title: book.words.page.orderOfWork, tasks: day },
   ].filter((bed) => bed.tasks.length > 0);
   return beds.map(({ id: bed, title, tasks: own }) => {

@@ -51,7 +51,7 @@ export const cautionTexts: Translation<typeof english> = {
     "cut-leaves": "Geschnittenes Blattgemüse muss im Kühlschrank bleiben.",
     "cut-fruit": "Angeschnittene Melonen, Tomaten und anderes Obst müssen im Kühlschrank bleiben.",
     "raw-egg":
-      "Enthält rohes Ei. Höchstens 3 bis 4 Tage kalt aufbewahren; nicht für kleine Kinder, ältere Menschen, Schwangere oder Menschen mit schwachem Immunsystem.",
+      "Enthält rohes Ei. Höchstens 3 bis 4 Tage im Kühlschrank aufbewahren; nicht für kleine Kinder, ältere Menschen, Schwangere oder Menschen mit schwachem Immunsystem.",
     "soaked-nuts":
       "Wie lange eingeweichte Nüsse und Cremes daraus haltbar sind, wird nirgends veröffentlicht. Ersatzweise gilt die Regel für Reste.",
     "packed-without-air":

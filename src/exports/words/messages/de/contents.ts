@@ -6,7 +6,7 @@ export const contents: Translation<typeof english> = {
   allergenLists: "Nach: {lists}. Unbekannt heißt nie „frei von“: Lesen Sie jedes Etikett.",
   presence: {
     CONTAINS: "Enthält",
-    MAY_CONTAIN: "Kann Spuren enthalten von",
+    MAY_CONTAIN: "Kann enthalten",
     UNKNOWN: "Nicht bekannt",
     DOES_NOT_CONTAIN: "Nicht enthalten nach den Angaben zu den Lebensmitteln",
   },

@@ -57,7 +57,7 @@ export const warnings: Translation<typeof english> = {
     ON_HAND_NOT_NEEDED:
       "{known, select, no {Vorrätig, aber nicht gezählt, weil es ein solches Lebensmittel hier nicht gibt: {things}. Prüfen Sie die Schreibweise.} other {Vorrätig, aber hier nicht nötig: {things}.}}",
     DIET_NOT_MET:
-      "{how, select, unknown {Ob „{diet}“ zutrifft, ist nicht bekannt: {things}. Etiketten prüfen.} none {Nicht „{diet}“, und kein Ersatz ist angegeben: {things}.} other {Nicht „{diet}“, und keiner der möglichen Ersatzzutaten wurde genommen: {things}.}}",
+      "{how, select, unknown {Ob „{diet}“ zutrifft, ist nicht bekannt: {things}. Etiketten prüfen.} none {Nicht „{diet}“, und kein Ersatz ist angegeben: {things}.} other {Nicht „{diet}“, und keine der möglichen Ersatzzutaten wurde genommen: {things}.}}",
     SWAP_NOT_OFFERED: "Nicht getauscht, weil keine Zeile es vorsieht: {things}.",
     MADE_IN_TWO_PLANS: "In mehr als einem Plan zubereitet, jeweils getrennt: {things}.",
     LEFT_OVER: "Übrig: {things}.",

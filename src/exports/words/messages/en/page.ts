@@ -101,7 +101,7 @@ export const page = {
     "Not confirmed {diet}{count, plural, =0 {} one {: # label to read} other {: # labels to read}}.",
     { diet: "gluten-free", count: 9 },
   ),
-  breaksDiet: message("Not {diet}: {foods}.", { diet: "vegan", foods: "butter, yoghurt" }),
+  breaksDiet: message("Does not fit “{diet}”: {foods}.", { diet: "vegan", foods: "butter, yoghurt" }),
   labelsToRead: message("{count, plural, one {# label} other {# labels}} to read for allergens.", { count: 2 }),
   needFreezing: message("{count, plural, one {# meal needs} other {# meals need}} freezing.", { count: 1 }),
   comeTooLate: message(
@@ -229,7 +229,6 @@ export const page = {
   atTheStart: "at the start",
   minutesIn: message("{time} in", { time: "48 min" }),
   minutesBefore: message("{time} before", { time: "14 h" }),
-  theEveningBefore: "evening before",
   busy: "you are busy",
   alone: "no need to stand by",
   aloneNearby: "no need to stand by (boiling hard: stay near)",

@@ -14,7 +14,7 @@ export const cautionTexts: Translation<typeof english> = {
     "keep-cold GB": "Consérvelo a 5 °C o menos. No lo deje fuera del frío más de 4 horas en total.",
     "keep-cold CA": "Consérvelo a 4 °C o menos. No lo deje fuera del frío más de 2 horas en total.",
     "keep-cold ANZ":
-      "Consérvelo a 5 °C o menos. Lo que haya estado fuera menos de 2 horas en total puede volver al frío; después de 4 horas en total, tírelo.",
+      "Consérvelo a 5 °C o menos. Lo que haya estado fuera del frío menos de 2 horas en total puede volver al frigorífico; después de 4 horas en total, tírelo.",
     "keep-cold INT":
       "Consérvelo a 4 °C o menos. No lo deje fuera del frío más de 2 horas en total, o 1 hora por encima de 32 °C.",
     "cool-quickly":
@@ -22,7 +22,7 @@ export const cautionTexts: Translation<typeof english> = {
     "cool-quickly US":
       "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 2 pulgadas de profundidad como máximo: hasta 70 °F en un máximo de 2 horas y hasta 41 °F en un máximo de 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
     "cool-quickly GB":
-      "Enfríe la comida cocinada en 1 o 2 horas, en recipientes poco profundos, y después métala en el frigorífico. En ollas grandes y hondas se enfría demasiado despacio.",
+      "Enfríe la comida cocinada en 1 o 2 horas como máximo, en recipientes poco profundos, y después métala en el frigorífico. En ollas grandes y hondas se enfría demasiado despacio.",
     "cool-quickly INT":
       "Enfríe deprisa la comida cocinada, en recipientes poco profundos, de 5 cm de profundidad como máximo: hasta 21 °C en un máximo de 2 horas y hasta 5 °C en un máximo de 6 horas en total. En ollas grandes y hondas se enfría demasiado despacio.",
     "reheat-until-steaming":

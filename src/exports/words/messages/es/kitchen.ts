@@ -7,7 +7,7 @@ export const kitchen: Translation<typeof english> = {
   beforeYouStart: "Antes de empezar",
   readyLines: "Tenga a mano todo lo de la lista de la compra y recipientes limpios con tapa para lo que guarde.",
   youNeed: "Necesita: {appliances}.",
-  wholeTime: "Se tarda {time}; de trabajo, {busy}.",
+  wholeTime: "Se tarda {time}, {busy} de trabajo activo.",
   stepOf: "Paso {step} de {all}",
   timeLeft: "quedan {time}",
   forAllParts: "cantidades para todas las partes juntas",

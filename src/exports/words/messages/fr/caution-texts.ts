@@ -22,7 +22,7 @@ export const cautionTexts: Translation<typeof english> = {
     "cool-quickly US":
       "Refroidir vite les aliments cuits, dans des récipients plats de 2 pouces de profondeur au plus : à 70 °F en 2 heures au plus et à 41 °F en 6 heures au plus au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
     "cool-quickly GB":
-      "Refroidir les aliments cuits en 1 à 2 heures, dans des récipients plats, puis les mettre au réfrigérateur. Dans de grandes marmites profondes, le refroidissement est trop lent.",
+      "Refroidir les aliments cuits en 1 à 2 heures au plus, dans des récipients plats, puis les mettre au réfrigérateur. Dans de grandes marmites profondes, le refroidissement est trop lent.",
     "cool-quickly INT":
       "Refroidir vite les aliments cuits, dans des récipients plats de 5 cm de profondeur au plus : à 21 °C en 2 heures au plus et à 5 °C en 6 heures au plus au total. Dans de grandes marmites profondes, le refroidissement est trop lent.",
     "reheat-until-steaming":

@@ -32,11 +32,11 @@ export const cautionTexts: Translation<typeof english> = {
     "reheat-until-steaming GB": "Resztki podgrzewaj, aż będą gorące i parujące także w środku, i tylko raz.",
     "reheat-until-steaming INT":
       "Resztki podgrzewaj do 74 °C, aż będą gorące i parujące także w środku, i tylko raz; zupy i sosy doprowadź do silnego wrzenia.",
-    rice: "Ugotowany ryż schłódź w ciągu godziny i trzymaj w chłodzie; najsurowsza rada to zjeść go w ciągu 24 godzin. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
+    rice: "Ugotowany ryż schłódź w ciągu godziny i trzymaj w lodówce; najsurowsza rada to zjeść go w ciągu 24 godzin. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
     "rice US":
-      "Ugotowany ryż szybko schłódź i trzymaj w chłodzie. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
+      "Ugotowany ryż szybko schłódź i trzymaj w lodówce. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
     "rice GB":
-      "Ugotowany ryż schłódź w ciągu godziny, trzymaj w chłodzie i zjedz w ciągu 24 godzin. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
+      "Ugotowany ryż schłódź w ciągu godziny, trzymaj w lodówce i zjedz w ciągu 24 godzin. Podgrzanie nie naprawia zbyt wolnego studzenia: toksyna przetrwa.",
     "garlic-in-oil":
       "W surowym czosnku w oleju lub oliwie może bez żadnych oznak powstać toksyna botulinowa. Przechowuj w lodówce, nigdy w temperaturze pokojowej, najwyżej 4 dni, albo zamroź.",
     "herbs-in-oil":
@@ -47,11 +47,11 @@ export const cautionTexts: Translation<typeof english> = {
       "Nigdy nie gotuj surowej czerwonej fasoli w wolnowarze: nie nagrzewa się na tyle, by zniszczyć truciznę. Najpierw ugotuj ją we wrzątku, jak podano wyżej.",
     "soak-in-the-fridge": "Moczenie dłuższe niż 4 godziny powinno odbywać się w lodówce.",
     sprouts:
-      "Surowe kiełki mogą zawierać groźne bakterie, których mycie nie usuwa. Trzymaj je w chłodzie; osoby z grup ryzyka powinny jeść je ugotowane albo wcale.",
+      "Surowe kiełki mogą zawierać groźne bakterie, których mycie nie usuwa. Trzymaj je w lodówce; osoby z grup ryzyka powinny jeść je ugotowane albo wcale.",
     "cut-leaves": "Pokrojone warzywa liściaste muszą pozostać w lodówce.",
     "cut-fruit": "Pokrojone melony, pomidory i inne owoce muszą pozostać w lodówce.",
     "raw-egg":
-      "Zawiera surowe jajko. Trzymaj w chłodzie najwyżej 3 do 4 dni; nie dla małych dzieci, osób starszych, kobiet w ciąży ani osób z osłabioną odpornością.",
+      "Zawiera surowe jajko. Trzymaj w lodówce najwyżej 3 do 4 dni; nie dla małych dzieci, osób starszych, kobiet w ciąży ani osób z osłabioną odpornością.",
     "soaked-nuts":
       "Nikt nie publikuje, jak długo można przechowywać namoczone orzechy i kremy z nich. Zastępuje to zasada dla resztek.",
     "packed-without-air":
@@ -59,35 +59,35 @@ export const cautionTexts: Translation<typeof english> = {
     "thaw-in-the-fridge":
       "Rozmrażaj w lodówce, w zimnej wodzie zmienianej co 30 minut albo w kuchence mikrofalowej; co rozmrożono szybko, od razu ugotuj. Nigdy nie rozmrażaj na blacie.",
     "cook-poultry":
-      "Drób, w całości lub mielony, piecz lub gotuj do 74 °C (165 °F) w najgrubszym miejscu. Surowego nie myj.",
+      "Drób, w całości lub mielony, piecz, smaż lub gotuj do 74 °C (165 °F) w najgrubszym miejscu. Surowego nie myj.",
     "cook-poultry US":
-      "Drób, w całości lub mielony, piecz lub gotuj do 165 °F w najgrubszym miejscu. Surowego nie myj.",
+      "Drób, w całości lub mielony, piecz, smaż lub gotuj do 165 °F w najgrubszym miejscu. Surowego nie myj.",
     "cook-poultry CA":
-      "Drób w kawałkach lub mielony piecz lub gotuj do 74 °C w najgrubszym miejscu, ptaki w całości do 82 °C. Surowego nie myj.",
+      "Drób w kawałkach lub mielony piecz, smaż lub gotuj do 74 °C w najgrubszym miejscu, w całości do 82 °C. Surowego nie myj.",
     "cook-poultry GB":
-      "Drób piecz lub gotuj, aż środek przez 2 minuty będzie miał 70 °C i nic nie będzie różowe. Surowego nie myj.",
+      "Drób piecz, smaż lub gotuj, aż środek przez 2 minuty będzie miał 70 °C i nic nie będzie różowe. Surowego nie myj.",
     "cook-poultry INT":
-      "Drób, w całości lub mielony, piecz lub gotuj do 74 °C w najgrubszym miejscu. Surowego nie myj.",
+      "Drób, w całości lub mielony, piecz, smaż lub gotuj do 74 °C w najgrubszym miejscu. Surowego nie myj.",
     "cook-mince":
-      "Mięso mielone, kotlety mielone i kiełbaski piecz lub gotuj do 71 °C (160 °F) w środku: nic nie może zostać surowe.",
+      "Mięso mielone, kotlety mielone i kiełbaski piecz, smaż lub gotuj do 71 °C (160 °F) w środku: nic nie może zostać surowe.",
     "cook-mince US":
-      "Mięso mielone, kotlety mielone i kiełbaski piecz lub gotuj do 160 °F w środku: nic nie może zostać surowe.",
+      "Mięso mielone, kotlety mielone i kiełbaski piecz, smaż lub gotuj do 160 °F w środku: nic nie może zostać surowe.",
     "cook-mince CA":
-      "Mięso mielone, kotlety mielone i kiełbaski piecz lub gotuj do 71 °C w środku: nic nie może zostać surowe.",
+      "Mięso mielone, kotlety mielone i kiełbaski piecz, smaż lub gotuj do 71 °C w środku: nic nie może zostać surowe.",
     "cook-mince GB":
-      "Mięso mielone, kotlety mielone i kiełbaski piecz lub gotuj, aż środek przez 2 minuty będzie miał 70 °C: nic nie może zostać surowe.",
+      "Mięso mielone, kotlety mielone i kiełbaski piecz, smaż lub gotuj, aż środek przez 2 minuty będzie miał 70 °C: nic nie może zostać surowe.",
     "cook-mince INT":
-      "Mięso mielone, kotlety mielone i kiełbaski piecz lub gotuj do 71 °C w środku: nic nie może zostać surowe.",
+      "Mięso mielone, kotlety mielone i kiełbaski piecz, smaż lub gotuj do 71 °C w środku: nic nie może zostać surowe.",
     "cook-fish":
-      "Ryby i owoce morza piecz lub gotuj do 70 °C (158 °F) w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
+      "Ryby i owoce morza piecz, smaż lub gotuj do 70 °C (158 °F) w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
     "cook-fish US":
-      "Ryby i owoce morza piecz lub gotuj do 145 °F w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
+      "Ryby i owoce morza piecz, smaż lub gotuj do 145 °F w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
     "cook-fish CA":
-      "Ryby piecz lub gotuj do 70 °C, a owoce morza do 74 °C w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
+      "Ryby piecz, smaż lub gotuj do 70 °C, a owoce morza do 74 °C w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
     "cook-fish GB":
-      "Ryby i owoce morza piecz lub gotuj, aż środek przez 2 minuty będzie miał 70 °C, ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
+      "Ryby i owoce morza piecz, smaż lub gotuj, aż środek przez 2 minuty będzie miał 70 °C, ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
     "cook-fish INT":
-      "Ryby i owoce morza piecz lub gotuj do 70 °C w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
+      "Ryby i owoce morza piecz, smaż lub gotuj do 70 °C w środku, aż ryba będzie się rozdzielać na płatki, a muszle się otworzą.",
     "cook-eggs": "Jajka gotuj lub smaż, aż białko i żółtko się zetną, a potrawy z jaj do 71 °C (160 °F).",
     "cook-eggs US": "Jajka gotuj lub smaż, aż białko i żółtko się zetną, a potrawy z jaj do 160 °F.",
     "cook-eggs CA": "Jajka gotuj lub smaż, aż białko i żółtko się zetną, a potrawy z jaj do 74 °C.",

@@ -21,5 +21,5 @@ export const keeping: Translation<typeof english> = {
   decides: "ta obowiązuje",
   plannedOf: "{planned} (według źródła najwyżej {upTo})",
   lastDay: "Ostatni dzień: {thing}",
-  keepsUntilNow: "Trwałość do teraz: {thing}",
+  keepsUntilNow: "Koniec trwałości: {thing}",
 };

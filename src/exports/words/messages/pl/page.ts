@@ -17,7 +17,7 @@ export const page: Translation<typeof english> = {
       "Dla ilu osób gotujesz, twój kraj, to, co masz, i godzina rozpoczęcia są w adresie strony, żeby można było ją wysłać. Alergii i diet tam nie ma: są wysyłane w treści zapytania, używane do jednej strony, która wraca, i zapominane. Adres, w którym ktoś wpisał dietę, mimo to działa.",
     device:
       "Zaznaczenia na liście zakupów, miejsce w widoku kuchennym, włączone minutniki i kopia list do sklepów bez sieci pozostają w twojej przeglądarce i nigdzie indziej. Usuniesz je razem z danymi tej witryny w ustawieniach przeglądarki.",
-    logs: "Dziennik tej usługi zapisuje, jakiego rodzaju strona była zamawiana, kiedy i jak długo to trwało: bez adresu strony i bez danych gospodarstwa. Liczba zapytań z jednego adresu sieciowego na minutę jest liczona w pamięci, żeby usługa działała dla wszystkich.",
+    logs: "Dziennik tej usługi zapisuje, jakiego rodzaju strony dotyczyło zapytanie, kiedy było i jak długo to trwało: bez adresu strony i bez danych gospodarstwa. Liczba zapytań z jednego adresu sieciowego na minutę jest liczona w pamięci, żeby usługa działała dla wszystkich.",
     others: "Te strony niczego nie wczytują od innych i nie mówią żadnej innej witrynie, skąd przychodzisz.",
     operator:
       "Operator tej usługi może korzystać z innych maszyn, na przykład serwera pośredniczącego, które prowadzą własne dzienniki: zapytaj go.",
@@ -29,9 +29,9 @@ export const page: Translation<typeof english> = {
   plansToCook: "Plany do gotowania",
   plansOf: "Plany gotowania na zapas, które publikuje {publisher}, obliczone dla twojego domu.",
   newestFirst: "Najnowszy plan jest pierwszy. Ilości są obliczane dla podanej liczby osób.",
-  writesFor: "Pisze dla czytelników z",
+  writesFor: "Kraj czytelników",
   languages: "Języki",
-  pricesIn: "Ceny w",
+  pricesIn: "Waluta cen",
   onTheWeb: "W internecie",
   toThePlans: "Do planów",
   noPlansYet: "Nie ma tu jeszcze żadnych planów.",
@@ -184,7 +184,6 @@ export const page: Translation<typeof english> = {
   atTheStart: "na początku",
   minutesIn: "po {time}",
   minutesBefore: "{time} wcześniej",
-  theEveningBefore: "poprzedniego wieczoru",
   busy: "praca",
   alone: "nie trzeba pilnować",
   aloneNearby: "nie trzeba pilnować (mocno wrze: zostań w pobliżu)",

@@ -15,7 +15,7 @@ export const session: Translation<typeof english> = {
   sessionOfDay:
     "{day, plural, =0 {Pierwszy dzień} one {Dzień później} few {# dni później} many {# dni później} other {# dnia później}}",
   madeThen: "Przygotowywane wtedy: {things}.",
-  buyRawThen: "Trzymaj w chłodzie to, co potrzebne na ten dzień, i niczego po terminie podanym na opakowaniu.",
+  buyRawThen: "To, co potrzebne na ten dzień, trzymaj w lodówce, nigdy dłużej niż do terminu podanego na opakowaniu.",
   stillMoreThanADay:
     "To nadal więcej pracy, niż tak niewiele osób zdoła wykonać w jeden dzień: jest jedzone tego dnia albo nie mieści się w żadnym późniejszym. Gotuj wspólnie z innymi (przy liczbie osób {cooks} każda ma najwyżej sześć godzin), przygotuj mniej porcji albo miej coś z tego już gotowe.",
   lateMeal:
