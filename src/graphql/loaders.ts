@@ -32,6 +32,8 @@ export interface Loaders {
   readonly publishers: DataLoader<string, Publisher | null>;
   readonly publishersById: DataLoader<string, Publisher | null>;
   readonly readPublishers: PublisherReader;
+  /** The publisher that a row of the database belongs to; it is a fault if it is gone. */
+  publisherOf(slug: string): Promise<Publisher>;
   readonly plans: DataLoader<RevisionRef, RevisionSummary | null, string>;
   readonly plansById: DataLoader<string, RevisionSummary | null>;
   readonly componentHomes: DataLoader<OwnedSlug, RevisionSummary | null, string>;
@@ -70,6 +72,11 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
   return {
     publishers,
     readPublishers: (slugs) => Promise.all(slugs.map((slug) => publishers.load(slug))),
+    publisherOf: async (slug) => {
+      const publisher = await publishers.load(slug);
+      if (publisher === null) throw new Error(`the publisher ${slug} is gone`);
+      return publisher;
+    },
     publishersById: new DataLoader((ids) => findPublishersById(deps, ids)),
     plans: new DataLoader((refs) => findPlans(deps, refs), {
       cacheKeyFn: (ref) => JSON.stringify([ref.publisher, ref.slug, ref.revision]),

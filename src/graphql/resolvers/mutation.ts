@@ -63,8 +63,7 @@ const inInput = (
 };
 
 /** Read anew: an operation before this one may have looked for it in vain. */
-async function freshPublisher({ loaders }: Context, slug: string): Promise<PublisherParent> {
-  const publisher = await loaders.publishers.clear(slug).load(slug);
-  if (publisher === null) throw new Error(`the publisher ${slug} is gone`);
-  return publisher;
+function freshPublisher({ loaders }: Context, slug: string): Promise<PublisherParent> {
+  loaders.publishers.clear(slug);
+  return loaders.publisherOf(slug);
 }

@@ -11,14 +11,13 @@ import { listVocabulary } from "../../services/answers/list-vocabulary.js";
 import type { Deps } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { missingPlan, missingPlans } from "../../services/plans/missing-plan.js";
-import { readReadersHousehold } from "../../services/answers/read-readers-household.js";
 import { runInSlices } from "../../services/time-slices.js";
 import { inStage } from "../../services/answer-stage.js";
-import { resolveRegion } from "../../services/answers/resolve-region.js";
 import { showFor } from "../../exports/words/shown-amount.js";
 import { problemsError, valueOf } from "../errors.js";
 import type { PlanPortionInput, QueryResolvers } from "../generated/resolver-types.js";
 import { changeQueries } from "./plans/change.js";
+import { readersSide } from "./plans/readers-side.js";
 import { connection } from "./connection.js";
 import { draftQueries } from "./drafts/draft.js";
 import { loadNode } from "./node.js";
@@ -99,13 +98,8 @@ export const queryResolvers: QueryResolvers = {
     const first = found[0]?.frozen;
     if (first === undefined) throw new Error("a list without a plan");
     const bundles = found.map(({ frozen }) => frozen.bundle);
-    const rules = await loaders.rulesToday();
-    const read = valueOf(
-      await readReadersHousehold(given ?? {}, bundles, rules.allergens.diets, loaders.readFoods, deps),
-    );
-    const household = await resolveRegion(read, bundles, rules, loaders.readPublishers);
+    const { household, today } = await readersSide(deps, loaders, bundles, given ?? {});
     const wanted = found.map(({ frozen, servings }) => ({ bundle: frozen.bundle, servings }));
-    const today = await loaders.today(bundles, household);
     const scaled = valueOf(
       await inStage(deps, "scale", () =>
         runInSlices(deps, (work) => scalePlansInSlices(wanted, household, today, work)),

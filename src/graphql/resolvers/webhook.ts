@@ -57,11 +57,7 @@ export const webhookMutations: Pick<MutationResolvers, WebhookMutation> = {
 };
 
 export const webhookResolvers: FieldsToResolve<WebhookResolvers, WebhookParent> = {
-  publisher: async ({ id, publisher }, _, { loaders }) => {
-    const found = await loaders.publishers.load(publisher);
-    if (found === null) throw new Error(`the webhook ${id} has no publisher`);
-    return found;
-  },
+  publisher: ({ publisher }, _, { loaders }) => loaders.publisherOf(publisher),
 };
 
 export const webhookDeliveryResolvers: FieldsToResolve<WebhookDeliveryResolvers, WebhookDeliveryParent> = {

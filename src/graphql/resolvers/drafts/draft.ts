@@ -103,11 +103,7 @@ export const draftResolvers: FieldsToResolve<DraftResolvers, DraftParent> = {
   // Whoever was given the draft may read drafts.
   preview: ({ kind, publisher, slug }, _, { deps }) =>
     kind === "PLAN" ? previewDraft(deps, { publisher, slug }) : null,
-  publisher: async ({ publisher: slug }, _, { loaders }) => {
-    const publisher = await loaders.publishers.load(slug);
-    if (publisher === null) throw new Error(`a draft of the publisher ${slug}, who is gone`);
-    return publisher;
-  },
+  publisher: ({ publisher }, _, { loaders }) => loaders.publisherOf(publisher),
   document: async ({ kind, publisher, slug }, _, { loaders }) => {
     const draft = await loaders.drafts.load({ kind, publisher, slug });
     if (draft === null) throw new Error(`the draft ${slug} was discarded while it was read`);

@@ -38,11 +38,7 @@ export const previewMutations: Pick<MutationResolvers, "createPreviewLink" | "re
 };
 
 export const previewLinkResolvers: FieldsToResolve<PreviewLinkResolvers, PreviewLinkParent> = {
-  publisher: async ({ publisher: slug }, _, { loaders }) => {
-    const publisher = await loaders.publishers.load(slug);
-    if (publisher === null) throw new Error(`a preview link of the publisher ${slug}, who is gone`);
-    return publisher;
-  },
+  publisher: ({ publisher }, _, { loaders }) => loaders.publisherOf(publisher),
 };
 
 export const draftPreviewResolvers: FieldsToResolve<DraftPreviewResolvers, DraftPreviewParent> = {

@@ -30,11 +30,7 @@ export const scheduleMutations: Pick<
 };
 
 export const scheduledChangeResolvers: FieldsToResolve<ScheduledChangeResolvers, ScheduledChangeParent> = {
-  publisher: async ({ publisher: slug }, _, { loaders }) => {
-    const publisher = await loaders.publishers.load(slug);
-    if (publisher === null) throw new Error(`a scheduled change of the publisher ${slug}, who is gone`);
-    return publisher;
-  },
+  publisher: ({ publisher }, _, { loaders }) => loaders.publisherOf(publisher),
   problems: ({ problems }) => [...problems],
   notice: (change) => scheduledNotice(change),
 };

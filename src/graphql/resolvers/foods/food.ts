@@ -1,6 +1,5 @@
 import { guideFood } from "../../../services/answers/guide-single-item.js";
 import { foodNameFor } from "../../../exports/words/food-name.js";
-import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import { showWritten, type Show } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
 import type {
@@ -21,6 +20,7 @@ import type {
 } from "../../parent-types.js";
 import { foodNutrients } from "./catalogue-food.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
+import { anybodysSide } from "../plans/readers-side.js";
 import { guidanceOfFood } from "../plans/storage-guidance.js";
 
 export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
@@ -33,9 +33,8 @@ export const foodResolvers: FieldsToResolve<FoodResolvers, FoodParent> = {
   singleIngredient: ({ singleIngredient }) => singleIngredient ?? null,
   storage: async (food, { region, boughtAt, kitchen }, { deps, loaders }) => {
     const bundles = food.frozenIn === null ? [] : [(await loaders.frozen(food.frozenIn)).bundle];
-    const rules = await loaders.rulesToday();
-    const { regions = [] } = await resolveRegion(noHousehold, bundles, rules, loaders.readPublishers);
-    const given = { region, regions, from: boughtAt, fromName: "boughtAt", audience: kitchen };
+    const { household } = await anybodysSide(loaders, bundles);
+    const given = { region, regions: household.regions ?? [], from: boughtAt, fromName: "boughtAt", audience: kitchen };
     return guidanceOfFood(valueOf(await guideFood(food, given, deps.clock, loaders.readRules)), food);
   },
   catalogueFood: (food, _, { loaders }) => (food.ndbNo === null ? null : loaders.catalogueFoods.load(food.ndbNo)),

@@ -1,5 +1,4 @@
 import { guideComponent } from "../../../services/answers/guide-single-item.js";
-import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import { toNumber } from "../../../domain/quantity/rational.js";
 import { showWritten, writersShow } from "../../../exports/words/shown-amount.js";
 import { valueOf } from "../../errors.js";
@@ -10,6 +9,7 @@ import { imageParent } from "../image.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { mealParent } from "../make-parents.js";
 import { textResolvers } from "./words.js";
+import { anybodysSide } from "./readers-side.js";
 import { guidanceOfComponent } from "./storage-guidance.js";
 
 export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentParent> = {
@@ -30,14 +30,8 @@ export const componentResolvers: FieldsToResolve<ComponentResolvers, ComponentPa
   routes: ({ frozen, routes }) => routes.map((route) => ({ ...route, frozen })),
   storage: async (component, { region, madeAt, kitchen }, { deps, loaders }) => {
     const { frozen } = component;
-    const bundles = [frozen.bundle];
-    const { regions = [] } = await resolveRegion(
-      noHousehold,
-      bundles,
-      await loaders.rulesToday(),
-      loaders.readPublishers,
-    );
-    const given = { region, regions, from: madeAt, fromName: "madeAt", audience: kitchen };
+    const { household } = await anybodysSide(loaders, [frozen.bundle]);
+    const given = { region, regions: household.regions ?? [], from: madeAt, fromName: "madeAt", audience: kitchen };
     const kept = guideComponent(component, frozen.bundle.components, given, deps.clock, loaders.readRules);
     return guidanceOfComponent(valueOf(await kept), frozen);
   },

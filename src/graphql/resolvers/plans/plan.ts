@@ -1,10 +1,10 @@
+import type { Plan } from "../../../domain/model/plan.js";
 import { checkPublishedPlan } from "../../../services/drafts/check/check-plan.js";
 import { aboutWhat, findingText } from "../../../exports/sentences/finding-text.js";
 import { listRevisions } from "../../../services/plans/list-revisions.js";
 import { servingsTableInSlices } from "../../../domain/plan/servings-table.js";
-import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
-import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
 import { runInSlices } from "../../../services/time-slices.js";
+import type { Context } from "../../context.js";
 import { valueOf } from "../../errors.js";
 import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-types.js";
 import { globalId } from "../../global-id.js";
@@ -13,15 +13,19 @@ import { imageParent } from "../image.js";
 import { connection } from "../connection.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentParent, foodParent, mealParent } from "../make-parents.js";
+import { anybodysSide, readersSide } from "./readers-side.js";
 import { scaleFrozen } from "./scale-frozen.js";
+import { textResolvers } from "./words.js";
+
+/** What the document of a revision says of its plan. */
+const inDocument =
+  <Said>(said: (plan: Plan, revision: PlanParent) => Said) =>
+  async (revision: PlanParent, _: unknown, { loaders }: Context): Promise<Said> =>
+    said((await loaders.frozen(revision)).bundle.plan, revision);
 
 export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParent> & Pick<PlanResolvers, "id"> = {
   id: (plan) => globalId({ kind: "Plan", revision: plan.id }),
-  publisher: async (plan, _, { loaders }) => {
-    const publisher = await loaders.publishers.load(plan.publisher);
-    if (publisher === null) throw new Error(`revision ${plan.id} has no publisher`);
-    return publisher;
-  },
+  publisher: ({ publisher }, _, { loaders }) => loaders.publisherOf(publisher),
   newest: ({ publisher, slug }, _, { loaders }) => loaders.plans.load({ publisher, slug, revision: null }),
   supersededBy: async ({ publisher, slug, revision }, _, { loaders }) => {
     const newest = await loaders.plans.load({ publisher, slug, revision: null });
@@ -29,20 +33,20 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
   },
   revisions: async ({ publisher, slug }, page, { deps }) =>
     connection(valueOf(await listRevisions(deps, { plan: { publisher, slug }, page })), (revision) => revision),
-  summary: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.summary,
-  measures: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.measures,
-  promisedMinutes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.promisedMinutes,
-  region: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.region ?? null,
-  currency: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.currency ?? null,
-  introduction: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.introduction ?? null,
-  notes: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.notes ?? null,
-  tips: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.tips ?? null,
-  equipment: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.equipment ?? [],
-  credits: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.credits ?? [],
-  licence: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.licence ?? null,
-  tags: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.tags ?? [],
-  claims: async (plan, _, { loaders }) => (await loaders.frozen(plan)).bundle.plan.claims,
-  image: async (plan, _, { loaders }) => imageParent(plan.publisher, (await loaders.frozen(plan)).bundle.plan.image),
+  summary: inDocument(({ summary }) => summary),
+  measures: inDocument(({ measures }) => measures),
+  promisedMinutes: inDocument(({ promisedMinutes }) => promisedMinutes),
+  region: inDocument(({ region }) => region ?? null),
+  currency: inDocument(({ currency }) => currency ?? null),
+  introduction: inDocument(textResolvers.introduction),
+  notes: inDocument(textResolvers.notes),
+  tips: inDocument(textResolvers.tips),
+  equipment: inDocument(({ equipment = [] }) => equipment),
+  credits: inDocument(({ credits = [] }) => credits),
+  licence: inDocument(({ licence }) => licence ?? null),
+  tags: inDocument(({ tags = [] }) => tags),
+  claims: inDocument(({ claims }) => claims),
+  image: inDocument(({ image }, { publisher }) => imageParent(publisher, image)),
   meals: async (plan, _, { loaders }) => {
     const frozen = await loaders.frozen(plan);
     return frozen.bundle.plan.meals.toSorted((a, b) => a.day - b.day).map((meal) => mealParent(frozen, meal));
@@ -59,19 +63,13 @@ export const planResolvers: FieldsToResolve<Omit<PlanResolvers, "id">, PlanParen
     scaleFrozen(deps, loaders, await loaders.frozen(plan), servings, household ?? {}),
   servingsTable: async (plan, { from, to, household: given }, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
-    const rules = await loaders.rulesToday();
-    const read = valueOf(
-      await readReadersHousehold(given ?? {}, [bundle], rules.allergens.diets, loaders.readFoods, deps),
-    );
-    const household = await resolveRegion(read, [bundle], rules, loaders.readPublishers);
-    const today = await loaders.today([bundle], household);
+    const { household, today } = await readersSide(deps, loaders, [bundle], given ?? {});
     return valueOf(await runInSlices(deps, (work) => servingsTableInSlices(bundle, from, to, household, today, work)));
   },
   checkedAgainst: async ({ ruleSet }, _, { loaders }) => (ruleSet === null ? null : loaders.ruleSets.load(ruleSet)),
   check: async (plan, _, { deps, loaders }) => {
     const { bundle } = await loaders.frozen(plan);
-    const rules = await loaders.rulesToday();
-    const household = await resolveRegion(noHousehold, [bundle], rules, loaders.readPublishers);
+    const { household, rules } = await anybodysSide(loaders, [bundle]);
     return valueOf(await checkPublishedPlan(bundle, household, rules, deps, loaders.readRules));
   },
 };

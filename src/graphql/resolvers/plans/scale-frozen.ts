@@ -3,8 +3,6 @@ import { showFor } from "../../../exports/words/shown-amount.js";
 import { inStage } from "../../../services/answer-stage.js";
 import { guideStorage } from "../../../services/answers/guide-storage.js";
 import type { GivenHousehold } from "../../../services/answers/read-household.js";
-import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
-import { resolveRegion } from "../../../services/answers/resolve-region.js";
 import { stateNutritionInSlices } from "../../../services/answers/state-contents.js";
 import type { Deps } from "../../../services/deps.js";
 import { runInSlices } from "../../../services/time-slices.js";
@@ -12,6 +10,7 @@ import { valueOf } from "../../errors.js";
 import type { FrozenPlan } from "../../frozen-plan.js";
 import type { Loaders } from "../../loaders.js";
 import type { ScaledPlanParent } from "../../parent-types.js";
+import { readersSide } from "./readers-side.js";
 
 /** A plan computed for one household. */
 export async function scaleFrozen(
@@ -22,10 +21,7 @@ export async function scaleFrozen(
   given: GivenHousehold,
 ): Promise<ScaledPlanParent> {
   const { bundle } = frozen;
-  const rules = await loaders.rulesToday();
-  const read = valueOf(await readReadersHousehold(given, [bundle], rules.allergens.diets, loaders.readFoods, deps));
-  const household = await resolveRegion(read, [bundle], rules, loaders.readPublishers);
-  const today = await loaders.today([bundle], household);
+  const { household, rules, today } = await readersSide(deps, loaders, [bundle], given);
   const scaled = valueOf(
     await inStage(deps, "scale", () =>
       // Many aliases get here at once, when what they all wait for has been read.

@@ -14,6 +14,7 @@ import type {
   SessionComponentParent,
   SessionTaskParent,
 } from "../../parent-types.js";
+import { componentIn, mealIn } from "../../frozen-plan.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { keepable } from "./keepable.js";
 import { componentParent, mealParent } from "../make-parents.js";
@@ -44,19 +45,11 @@ export const prepSessionResolvers: FieldsToResolve<PrepSessionResolvers, PrepSes
 };
 
 export const lateMealResolvers: FieldsToResolve<LateMealResolvers, LateMealParent> = {
-  meal: ({ meal, frozen }) => {
-    const found = frozen.bundle.plan.meals.find(({ slug }) => slug === meal);
-    if (found === undefined) throw new Error(`the session is late for ${meal}, which the plan has not`);
-    return mealParent(frozen, found);
-  },
+  meal: ({ meal, frozen }) => mealParent(frozen, mealIn(frozen, meal)),
 };
 
 export const sessionComponentResolvers: FieldsToResolve<SessionComponentResolvers, SessionComponentParent> = {
-  component: ({ slug, frozen }) => {
-    const found = frozen.bundle.components.find((each) => each.slug === slug);
-    if (found === undefined) throw new Error(`the session makes ${slug}, which the plan has not`);
-    return componentParent(frozen, found);
-  },
+  component: ({ slug, frozen }) => componentParent(frozen, componentIn(frozen, slug)),
   batches: ({ batches }) => batches,
   loads: ({ loads }) => loads,
 };

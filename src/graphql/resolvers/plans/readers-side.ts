@@ -1,0 +1,39 @@
+import type { Household } from "../../../domain/model/household.js";
+import type { PlanBundle } from "../../../domain/model/plan.js";
+import type { FoodsToday } from "../../../domain/plan/review/foods-today.js";
+import type { GivenHousehold } from "../../../services/answers/read-household.js";
+import { readReadersHousehold } from "../../../services/answers/read-readers-household.js";
+import { noHousehold, resolveRegion } from "../../../services/answers/resolve-region.js";
+import type { Deps } from "../../../services/deps.js";
+import type { KnownRules } from "../../../services/rules/find-rules.js";
+import { valueOf } from "../../errors.js";
+import type { Loaders } from "../../loaders.js";
+
+interface ReadersSide {
+  readonly household: Household;
+  /** In force today. */
+  readonly rules: KnownRules;
+  readonly today: FoodsToday;
+}
+
+/** A household as plans are computed for it, with the rules and foods of today. */
+export async function readersSide(
+  deps: Deps,
+  loaders: Loaders,
+  bundles: readonly PlanBundle[],
+  given: GivenHousehold,
+): Promise<ReadersSide> {
+  const rules = await loaders.rulesToday();
+  const read = valueOf(await readReadersHousehold(given, bundles, rules.allergens.diets, loaders.readFoods, deps));
+  const household = await resolveRegion(read, bundles, rules, loaders.readPublishers);
+  return { household, rules, today: await loaders.today(bundles, household) };
+}
+
+/** The same where no reader asks: the rules of today, where the plans hold. */
+export async function anybodysSide(
+  loaders: Loaders,
+  bundles: readonly PlanBundle[],
+): Promise<Pick<ReadersSide, "household" | "rules">> {
+  const rules = await loaders.rulesToday();
+  return { household: await resolveRegion(noHousehold, bundles, rules, loaders.readPublishers), rules };
+}
