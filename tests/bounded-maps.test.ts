@@ -16,6 +16,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/domain/plan/compile/line-context.ts known": "weak: one answer for each plan",
   "src/domain/quantity/convert.ts compiled": "weak: one converter for each food",
   "src/domain/shopping/packs-search.ts this.newest": "lives for one search",
+  "src/domain/writing/read-writing.ts this.#lists": "weak: one list for each block of a text",
   "src/graphql/limits/introspection-size.ts known": "weak: one answer for each schema",
   "src/graphql/resolvers/make-parents.ts lastParents": "weak: one answer for each food",
   "src/imports/documents/allowed-keys.ts schemas": "as many as there are kinds of documents",

@@ -72,18 +72,16 @@ export class InlineChain {
     this.#brackets.push({ piece: this.#add(null, "["), at, runBefore: this.#lastRun, active: true });
   }
 
-  /** Whether the last open bracket may become a link; one that may not is only a bracket from here on. */
+  /** Whether the last open bracket may become a link. */
   opensLink(): boolean {
-    const last = this.#brackets.at(-1);
-    if (last === undefined) return false;
-    if (!last.active) this.#brackets.pop();
-    return last.active;
+    return this.#brackets.at(-1)?.active === true;
   }
 
   bracketAt(): number {
     return this.#brackets.at(-1)?.at ?? 0;
   }
 
+  /** The last open bracket, if there is one, is only a bracket from here on. */
   dropBracket(): void {
     this.#brackets.pop();
   }

@@ -1,4 +1,5 @@
 import { InlineChain, type Delimiter } from "./inline-chain.js";
+import { isWebAddress } from "./web-address.js";
 import { writingLimits, type WritingFault, type WritingFaultKind, type WrittenInline } from "./writing.js";
 
 interface InlinesRead {
@@ -9,91 +10,99 @@ interface InlinesRead {
 
 const marks = /[\\`*_[\]!<&\n]/;
 const asciiPunctuation = /[!-/:-@[-`{-~]/;
+const escape = /\\([!-/:-@[-`{-~])/g;
 const whitespace = /[\s\p{Zs}]/u;
 const punctuation = /[\p{P}\p{S}]/u;
 
-/** Reads the lines of one paragraph, by the rules of CommonMark 0.31 for inlines. */
-export function readInlines(source: string): InlinesRead {
-  const chain = new InlineChain();
-  const faults: WritingFault[] = [];
-  let line = 1;
-  let at = 0;
-  const fault = (kind: WritingFaultKind, got: string): void => void faults.push({ kind, line, got });
+/** The lines of one paragraph, from their beginning to their end. */
+class InlineReader {
+  readonly #chain = new InlineChain();
+  readonly #faults: WritingFault[] = [];
+  readonly #source: string;
+  #at = 0;
+  #line = 1;
 
-  while (at < source.length) {
-    const rest = source.slice(at);
-    const next = rest.search(marks);
-    if (next !== 0) {
-      const plain = next < 0 ? rest : rest.slice(0, next);
-      chain.text(plain);
-      at += plain.length;
-      continue;
-    }
+  constructor(source: string) {
+    this.#source = source;
+  }
+
+  read(): InlinesRead {
+    while (this.#at < this.#source.length) this.#next(this.#source.slice(this.#at));
+    const content = this.#chain.end();
+    const unpaired = this.#chain.partlyUsed();
+    if (unpaired !== null) this.#fault("UNPAIRED_MARKS", unpaired);
+    if (depthOf(content) > writingLimits.emphasis) this.#fault("DEEP_EMPHASIS", this.#source.slice(0, 40));
+    return { content, faults: this.#faults };
+  }
+
+  #next(rest: string): void {
     const mark = rest.charAt(0);
-    switch (mark) {
-      case "\\": {
-        const escaped = rest.charAt(1);
-        if (escaped === "\n") {
-          chain.endLine(true);
-          line += 1;
-          at += 2 + indentAfter(source, at + 2);
-        } else {
-          const isEscape = asciiPunctuation.test(escaped);
-          chain.text(isEscape ? escaped : "\\");
-          at += isEscape ? 2 : 1;
-        }
-        break;
-      }
-      case "\n":
-        chain.endLine(false);
-        line += 1;
-        at += 1 + indentAfter(source, at + 1);
-        break;
-      case "*":
-      case "_": {
-        const count = /^(?:\*+|_+)/.exec(rest)?.[0].length ?? 1;
-        if (count > writingLimits.marks) fault("DEEP_EMPHASIS", rest.slice(0, count));
-        chain.delimiter({ mark, count, ...flanks(mark, characterBefore(source, at), characterAt(source, at + count)) });
-        at += count;
-        break;
-      }
-      case "[":
-        chain.bracket(at);
-        at += 1;
-        break;
-      case "]": {
-        at += 1;
-        if (!chain.opensLink()) {
-          chain.text("]");
-          break;
-        }
-        const found = linkAfter(source, at);
-        if (found === null) {
-          chain.dropBracket();
-          chain.text("]");
-          break;
-        }
-        if (found.hasTitle) fault("LINK_TITLE", source.slice(chain.bracketAt(), found.end));
-        else if (!isWebAddress(found.address)) fault("LINK_ADDRESS", found.address);
-        chain.link(found.address);
-        line += source.slice(at, found.end).split("\n").length - 1;
-        at = found.end;
-        break;
-      }
-      default: {
-        const kind = markup(rest);
-        if (kind !== null) fault(kind, rest.slice(0, 40));
-        chain.text(mark);
-        at += 1;
-      }
+    if (mark === "\\") this.#escape(rest.charAt(1));
+    else if (mark === "\n") this.#endLine(1, false);
+    else if (mark === "*" || mark === "_") this.#run(mark, /^(?:\*+|_+)/.exec(rest)?.[0].length ?? 1);
+    else if (mark === "[") {
+      this.#chain.bracket(this.#at);
+      this.#at += 1;
+    } else if (mark === "]") this.#endBracket();
+    else {
+      const kind = markup(rest);
+      if (kind !== null) this.#fault(kind, rest.slice(0, 40));
+      // At least this one: a mark that is none stands for itself.
+      const next = rest.slice(1).search(marks);
+      this.#text(next < 0 ? rest : rest.slice(0, next + 1));
     }
   }
-  const content = chain.end();
-  const unpaired = chain.partlyUsed();
-  if (unpaired !== null) fault("UNPAIRED_MARKS", unpaired);
-  if (depthOf(content) > writingLimits.emphasis) fault("DEEP_EMPHASIS", source.slice(0, 40));
-  return { content, faults };
+
+  #text(text: string): void {
+    this.#chain.text(text);
+    this.#at += text.length;
+  }
+
+  #fault(kind: WritingFaultKind, got: string): void {
+    this.#faults.push({ kind, line: this.#line, got });
+  }
+
+  #escape(escaped: string): void {
+    if (escaped === "\n") this.#endLine(2, true);
+    else if (asciiPunctuation.test(escaped)) {
+      this.#chain.text(escaped);
+      this.#at += 2;
+    } else this.#text("\\");
+  }
+
+  /** @param length of what ends it, without the spaces that the next line begins with */
+  #endLine(length: number, isForced: boolean): void {
+    this.#chain.endLine(isForced);
+    this.#line += 1;
+    this.#at += length;
+    this.#at += indentAfter(this.#source, this.#at);
+  }
+
+  #run(mark: "*" | "_", count: number): void {
+    const [from, to] = [this.#at, this.#at + count];
+    if (count > writingLimits.marks) this.#fault("DEEP_EMPHASIS", mark.repeat(count));
+    const flanks = flanksOf(mark, characterBefore(this.#source, from), characterAt(this.#source, to));
+    this.#chain.delimiter({ mark, count, ...flanks });
+    this.#at = to;
+  }
+
+  #endBracket(): void {
+    const link = this.#chain.opensLink() ? linkAfter(this.#source, this.#at + 1) : null;
+    if (link === null) {
+      this.#chain.dropBracket();
+      this.#text("]");
+      return;
+    }
+    if (link.hasTitle) this.#fault("LINK_TITLE", this.#source.slice(this.#chain.bracketAt(), link.end));
+    else if (!isWebAddress(link.address)) this.#fault("LINK_ADDRESS", link.address);
+    this.#chain.link(link.address);
+    this.#line += this.#source.slice(this.#at, link.end).split("\n").length - 1;
+    this.#at = link.end;
+  }
 }
+
+/** Reads the lines of one paragraph, by the rules of CommonMark 0.31 for inlines. */
+export const readInlines = (source: string): InlinesRead => new InlineReader(source).read();
 
 /** What `!`, a backquote, `<` or `&` begins; null: it is only that character. */
 function markup(rest: string): WritingFaultKind | null {
@@ -114,7 +123,7 @@ const characterBefore = (source: string, at: number): string =>
   at === 0 ? " " : (/[^]$/u.exec(source.slice(Math.max(0, at - 2), at))?.[0] ?? " ");
 
 /** Whether a run of marks may begin emphasis, and whether it may end some (6.2). */
-function flanks(mark: "*" | "_", before: string, after: string): Pick<Delimiter, "canOpen" | "canClose"> {
+function flanksOf(mark: "*" | "_", before: string, after: string): Pick<Delimiter, "canOpen" | "canClose"> {
   const [spaceBefore, spaceAfter] = [whitespace.test(before), whitespace.test(after)];
   const [signBefore, signAfter] = [punctuation.test(before), punctuation.test(after)];
   const left = !spaceAfter && (!signAfter || spaceBefore || signBefore);
@@ -152,7 +161,7 @@ function linkAfter(source: string, from: number): LinkFound | null {
     } else if (/[\u0000-\u0020\u007f]/.test(each)) break;
   }
   if (depth > 0) return null;
-  const address = source.slice(begin, at).replace(/\\([!-/:-@[-`{-~])/g, "$1");
+  const address = source.slice(begin, at).replace(escape, "$1");
   const end = pastSpace(source, at);
   if (source.charAt(end) === ")") return { address, hasTitle: false, end: end + 1 };
   return end > at && /["'(]/.test(source.charAt(end)) ? { address, hasTitle: true, end } : null;
@@ -161,18 +170,6 @@ function linkAfter(source: string, from: number): LinkFound | null {
 /** White space with at most one end of a line in it. */
 const pastSpace = (source: string, at: number): number =>
   at + (/^ *(?:\n *)?/.exec(source.slice(at, at + 1000))?.[0].length ?? 0);
-
-/** An address that a browser may be sent to: http or https, and no name or password in it that makes it look like another. */
-export function isWebAddress(address: string): boolean {
-  if (
-    address.length > writingLimits.address ||
-    !/^https?:\/\/[^\s"<>\\^`{|}]+$/i.test(address) ||
-    !URL.canParse(address)
-  )
-    return false;
-  const { username, password } = new URL(address);
-  return username === "" && password === "";
-}
 
 const depthOf = (content: readonly WrittenInline[]): number =>
   Math.max(0, ...content.map((each) => ("content" in each ? 1 + depthOf(each.content) : 0)));

@@ -2,6 +2,7 @@ import { readInlines } from "./read-inlines.js";
 import { writingLimits, type Writing, type WritingFault, type WritingFaultKind, type WrittenBlock } from "./writing.js";
 import { withoutSpacesAtEnd } from "./without-spaces.js";
 
+/** An item to which lines may still belong. */
 interface OpenItem {
   readonly blocks: WrittenBlock[];
   /** Columns that a line must be indented by, beyond what is around the item, to belong to it. */
@@ -14,18 +15,38 @@ interface OpenParagraph {
   readonly line: number;
 }
 
-/** One that has begun; `kind` is what its items begin with. */
+/** A list that may go on. */
 interface OpenList {
-  readonly kind: "LIST";
-  readonly start: number | null;
-  readonly items: WrittenBlock[][];
+  /** What its items begin with: a bullet, or the sign behind their numbers. */
   readonly mark: string;
+  readonly items: WrittenBlock[][];
+}
+
+/** How a line begins an item. */
+interface ItemBegun {
+  readonly mark: string;
+  /** null: of a list without an order. */
+  readonly number: number | null;
+  /** Columns of its indent, its mark and the space behind it. */
+  readonly width: number;
+  /** What stands behind them. */
+  readonly content: string;
 }
 
 const marker = /^(?:([-+*])|(\d{1,9})([.)]))( +|$)/;
 const rule = /^(?:(?:\* *){3,}|(?:- *){3,}|(?:_ *){3,})$/;
 
-/** What begins a block that is not for writers; null: nothing does. */
+const isBlank = (line: string): boolean => /^ *$/.test(line);
+const indentOf = (line: string): number => line.length - line.replace(/^ +/, "").length;
+
+/** What a line begins: an item, or a block that is not for writers. null: neither, so that it is words. */
+function beginningOf(line: string, isInParagraph: boolean): ItemBegun | WritingFaultKind | null {
+  const indent = indentOf(line);
+  if (indent >= 4) return isInParagraph ? null : "CODE";
+  const body = line.slice(indent);
+  return otherBlock(body, isInParagraph) ?? itemIn(body, indent);
+}
+
 function otherBlock(line: string, isInParagraph: boolean): WritingFaultKind | null {
   if (rule.test(line)) return "RULE";
   if (/^#{1,6}(?: |$)/.test(line) || (isInParagraph && /^(?:=+|-+) *$/.test(line))) return "HEADING";
@@ -33,121 +54,128 @@ function otherBlock(line: string, isInParagraph: boolean): WritingFaultKind | nu
   return line.startsWith("~~~") || line.startsWith("```") ? "CODE" : null;
 }
 
-const isBlank = (line: string): boolean => /^ *$/.test(line);
-const indentOf = (line: string): number => line.length - line.replace(/^ +/, "").length;
+function itemIn(line: string, indent: number): ItemBegun | null {
+  const [found, bullet, number, sign = "", gap = ""] = marker.exec(line) ?? [];
+  if (found === undefined) return null;
+  // More than four spaces are one, and an indent of its words.
+  const width = found.length - gap.length + (gap.length > 4 ? 1 : gap.length);
+  return {
+    mark: bullet ?? sign,
+    number: number === undefined ? null : Number(number),
+    width: indent + width,
+    content: line.slice(width),
+  };
+}
+
+/** Blocks as their lines are read (CommonMark 0.31, appendix "A parsing strategy", of the blocks that writers may use). */
+class BlockReader {
+  readonly #faults: WritingFault[] = [];
+  readonly #blocks: WrittenBlock[] = [];
+  readonly #lists = new WeakMap<WrittenBlock, OpenList>();
+  #open: readonly OpenItem[] = [];
+  #paragraph: OpenParagraph | null = null;
+
+  readLine(text: string, line: number): void {
+    const fault = (kind: WritingFaultKind): void => void this.#faults.push({ kind, line, got: text.trim() });
+    if (text.includes("\t")) fault("TAB");
+    if (isBlank(text)) {
+      this.#endParagraph();
+      return;
+    }
+    const { depth, rest } = this.#insideItems(text);
+    const begun = beginningOf(rest, this.#paragraph !== null);
+    if (typeof begun === "string") fault(begun);
+    if (begun === null || typeof begun === "string" || !this.#mayBegin(begun, depth)) {
+      this.#addWords(rest, depth, line);
+      return;
+    }
+    if (isBlank(begun.content)) {
+      fault("EMPTY_ITEM");
+      return;
+    }
+    this.#addItem(begun, depth);
+    if (depth >= writingLimits.lists) {
+      fault("DEEP_LIST");
+      return;
+    }
+    const within = beginningOf(begun.content, false);
+    if (within !== null) fault(typeof within === "string" ? within : "LIST_IN_LINE");
+    this.#addWords(begun.content, depth + 1, line);
+  }
+
+  end(): Writing {
+    this.#endParagraph();
+    return { blocks: this.#blocks, faults: this.#faults.toSorted((a, b) => a.line - b.line) };
+  }
+
+  /** How many of the open items a line belongs to, and what is left of it there. */
+  #insideItems(text: string): { readonly depth: number; readonly rest: string } {
+    let rest = text;
+    let depth = 0;
+    for (const { width } of this.#open) {
+      if (indentOf(rest) < width) break;
+      rest = rest.slice(width);
+      depth += 1;
+    }
+    return { depth, rest };
+  }
+
+  /** In the middle of a paragraph a number, or a mark alone, is a word of it. */
+  #mayBegin({ number, content }: ItemBegun, depth: number): boolean {
+    const isInParagraph = this.#paragraph !== null && depth === this.#open.length;
+    return !isInParagraph || (!isBlank(content) && (number === null || number === 1));
+  }
+
+  #addItem({ mark, number, width }: ItemBegun, depth: number): void {
+    this.#endParagraph();
+    this.#open = this.#open.slice(0, depth);
+    const around = this.#around();
+    const last = around.at(-1);
+    let list = last && this.#lists.get(last);
+    if (list?.mark !== mark) {
+      list = { mark, items: [] };
+      const block: WrittenBlock = { kind: "LIST", start: number, items: list.items };
+      this.#lists.set(block, list);
+      around.push(block);
+    }
+    const blocks: WrittenBlock[] = [];
+    list.items.push(blocks);
+    this.#open = [...this.#open, { blocks, width }];
+  }
+
+  #addWords(line: string, depth: number, at: number): void {
+    const words = line.slice(indentOf(line));
+    if (this.#paragraph !== null) {
+      this.#paragraph.lines.push(words);
+      return;
+    }
+    this.#open = this.#open.slice(0, depth);
+    this.#paragraph = { lines: [words], line: at };
+  }
+
+  #endParagraph(): void {
+    if (this.#paragraph === null) return;
+    const { lines, line } = this.#paragraph;
+    this.#paragraph = null;
+    const text = withoutSpacesAtEnd(lines.join("\n"));
+    if (/^\[(?:[^[\]\\]|\\[^])+\]:/.test(text)) this.#faults.push({ kind: "DEFINITION", line, got: text });
+    const read = readInlines(text);
+    this.#faults.push(...read.faults.map((fault) => ({ ...fault, line: line + fault.line - 1 })));
+    this.#around().push({ kind: "PARAGRAPH", content: read.content });
+  }
+
+  /** The blocks that the next one joins. */
+  #around(): WrittenBlock[] {
+    return this.#open.at(-1)?.blocks ?? this.#blocks;
+  }
+}
 
 /**
  * Reads what a writer may use of CommonMark 0.31: paragraphs, emphasis, lists and links. Whatever else CommonMark would read as
  * markup is a fault, so that what is read here means the same to every other program. The work grows with the length of the text.
  */
 export function readWriting(source: string): Writing {
-  const faults: WritingFault[] = [];
-  const blocks: WrittenBlock[] = [];
-  const lists = new WeakMap<object, OpenList>();
-  let open: OpenItem[] = [];
-  let paragraph: OpenParagraph | null = null;
-
-  const inside = (): WrittenBlock[] => open.at(-1)?.blocks ?? blocks;
-  const endParagraph = (): void => {
-    if (paragraph === null) return;
-    const text = withoutSpacesAtEnd(paragraph.lines.join("\n"));
-    const { line } = paragraph;
-    paragraph = null;
-    if (/^\[(?:[^[\]\\]|\\[^])+\]:/.test(text)) faults.push({ kind: "DEFINITION", line, got: text });
-    const read = readInlines(text);
-    faults.push(...read.faults.map((fault) => ({ ...fault, line: line + fault.line - 1 })));
-    inside().push({ kind: "PARAGRAPH", content: read.content });
-  };
-  const closeTo = (depth: number): void => {
-    if (depth >= open.length) return;
-    endParagraph();
-    open = open.slice(0, depth);
-  };
-  const addItem = (mark: string, start: number | null, width: number): void => {
-    const around = inside();
-    const last = around.at(-1);
-    const going = last?.kind === "LIST" ? lists.get(last) : undefined;
-    const list: OpenList =
-      going?.mark === mark && (going.start === null) === (start === null)
-        ? going
-        : { kind: "LIST", start, items: [], mark };
-    if (list !== going) {
-      const { kind, items } = list;
-      const block: WrittenBlock = { kind, start, items };
-      lists.set(block, list);
-      around.push(block);
-    }
-    const item: WrittenBlock[] = [];
-    list.items.push(item);
-    open = [...open, { blocks: item, width }];
-  };
-
-  const readLine = (text: string, line: number): void => {
-    const fault = (kind: WritingFaultKind): void => void faults.push({ kind, line, got: text.trim() });
-    let rest = text;
-    let depth = 0;
-    if (isBlank(text)) {
-      endParagraph();
-      return;
-    }
-    for (const { width } of open) {
-      if (indentOf(rest) < width) break;
-      rest = rest.slice(width);
-      depth += 1;
-    }
-    let isNew = false;
-    for (;;) {
-      const indent = indentOf(rest);
-      const body = rest.slice(indent);
-      const isInParagraph = paragraph !== null && !isNew;
-      if (indent >= 4) {
-        if (!isInParagraph) fault("CODE");
-        break;
-      }
-      const other = otherBlock(body, isInParagraph);
-      if (other !== null) {
-        fault(other);
-        break;
-      }
-      const [found, bullet, number, after, gap = ""] = marker.exec(body) ?? [];
-      if (found === undefined) break;
-      if (isNew) {
-        fault("LIST_IN_LINE");
-        break;
-      }
-      const content = body.slice(found.length);
-      const interrupts = isInParagraph && depth === open.length;
-      const isEmpty = isBlank(content);
-      if (interrupts && (isEmpty || (number !== undefined && Number(number) !== 1))) break;
-      if (isEmpty) {
-        fault("EMPTY_ITEM");
-        return;
-      }
-      endParagraph();
-      closeTo(depth);
-      const wide = found.length - gap.length;
-      const taken = gap.length > 4 ? 1 : gap.length;
-      addItem(bullet ?? after ?? "", number === undefined ? null : Number(number), indent + wide + taken);
-      depth += 1;
-      isNew = true;
-      if (depth > writingLimits.lists) {
-        fault("DEEP_LIST");
-        return;
-      }
-      rest = body.slice(wide + taken);
-    }
-    const body = rest.slice(indentOf(rest));
-    if (paragraph !== null && !isNew) paragraph.lines.push(body);
-    else {
-      closeTo(depth);
-      paragraph = { lines: [body], line };
-    }
-  };
-
-  for (const [at, line] of source.split(/\r\n|\n|\r/).entries()) {
-    if (line.includes("\t")) faults.push({ kind: "TAB", line: at + 1, got: line.trim() });
-    readLine(line, at + 1);
-  }
-  endParagraph();
-  return { blocks, faults: faults.toSorted((a, b) => a.line - b.line) };
+  const reader = new BlockReader();
+  for (const [at, line] of source.split(/\r\n|\n|\r/).entries()) reader.readLine(line, at + 1);
+  return reader.end();
 }

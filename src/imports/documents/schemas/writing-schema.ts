@@ -1,8 +1,8 @@
 import { z } from "zod";
 import type { Credit } from "../../../domain/model/writers-words.js";
-import { isWebAddress } from "../../../domain/writing/read-inlines.js";
+import { isWebAddress } from "../../../domain/writing/web-address.js";
 import { readWriting } from "../../../domain/writing/read-writing.js";
-import type { WritingFaultKind } from "../../../domain/writing/writing.js";
+import { writingLimits, type WritingFaultKind } from "../../../domain/writing/writing.js";
 import { plainWords } from "../../../domain/quantity/naming/plain-words.js";
 import { listSchema, nameSchema } from "./scalar-schemas.js";
 import { yesNoSchema } from "./word-schema.js";
@@ -51,11 +51,13 @@ const writingSchema = z
   })
   .optional();
 
+const addressExpected = "an address that begins with https:// or http://";
+
 const webAddressSchema = z
   .string()
-  .max(2000)
-  .refine(isWebAddress, { params: { expected: "an address that begins with https:// or http://" } })
-  .meta({ description: "an address that begins with https:// or http://" });
+  .max(writingLimits.address)
+  .refine(isWebAddress, { params: { expected: addressExpected } })
+  .meta({ description: addressExpected });
 
 /** An address that readers are sent to, or nothing. */
 export const webAddressOrNull = webAddressSchema.nullable().default(null);
