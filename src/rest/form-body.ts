@@ -1,5 +1,5 @@
 import { regionCode } from "../domain/model/region-codes.js";
-import { zoneOfCity } from "../domain/model/zone-of-city.js";
+import { zoneOfCity } from "../domain/quantity/naming/zones-of-cities.js";
 import { formFields } from "../exports/page/form/plan-form.js";
 import { rowNames } from "../exports/page/form/row-fields.js";
 import { longestHouseholdList } from "../services/answers/read-household.js";
