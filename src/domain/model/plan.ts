@@ -30,7 +30,7 @@ export interface Kitchen {
 
 /** A time on the clock of a place, as a writer says it. */
 export interface PlanTime {
-  /** ISO date and time. */
+  /** `2026-12-24T06:00`; of an hour that the clocks repeat with its offset, `2026-10-25T02:30+01:00`. */
   readonly at: string;
   /** IANA name. */
   readonly zone: string;

@@ -140,10 +140,10 @@ export const planDocumentOf = (plan: Plan): PlainDocument =>
 export const publisherDocumentOf = (slug: string, facts: PublisherFacts): PlainDocument =>
   filled({ kind: "publisher", slug, ...facts, image: imageOf(facts.image) });
 
-/** As a writer names it: which picture its file was is not for documents to say. */
 const timeOf = (time: (PlanTime & { readonly reason?: string }) | undefined): PlainDocument | null =>
   time === undefined ? null : filled({ ...time });
 
+/** As a writer names it: which picture its file was is not for documents to say. */
 const imageOf = (image: Image | null | undefined): PlainDocument | null =>
   image ? filled({ file: image.file, alt: image.alt, credit: image.credit, licence: image.licence }) : null;
 

@@ -1,15 +1,8 @@
 import { Temporal } from "temporal-polyfill";
 import { readOrNull } from "../../domain/read-or-null.js";
+import type { PlanTime } from "../../domain/model/plan.js";
 import { failed, ok, type Path, type Problem, type Result } from "../../domain/problem.js";
 import { knownZone, nearestZones } from "./zone-names.js";
-
-/** A time as a writer says it: on the clock of a place, and of which place. */
-export interface GivenTime {
-  /** `2026-12-24T06:00`; of an hour that the clocks repeat with its offset, `2026-10-25T02:30+01:00`. */
-  readonly at: string;
-  /** IANA name. */
-  readonly zone: string;
-}
 
 /** When, as an instant and as it was written. */
 export interface LocalTime {
@@ -23,7 +16,7 @@ export interface LocalTime {
 type BadTime = Extract<Problem, { readonly code: "BAD_TIME" }>;
 
 export const badTime = (
-  { at, zone }: GivenTime,
+  { at, zone }: PlanTime,
   path: Path,
   why: BadTime["why"],
   offers: readonly string[],
@@ -36,7 +29,7 @@ const written = /^(\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2})(?::(\d{2}))?(Z|[+-]\d{2}:\d
  * The instant of a time. What the clocks of the zone skip is refused, and what they repeat is asked for with its offset: a time is
  * never moved silently.
  */
-export function readLocalTime(given: GivenTime, path: Path): Result<LocalTime> {
+export function readLocalTime(given: PlanTime, path: Path): Result<LocalTime> {
   const { at, zone } = given;
   const known = knownZone(zone);
   if (known === null) return badTime(given, [...path, "zone"], "UNKNOWN_ZONE", nearestZones(zone));

@@ -1,6 +1,6 @@
-import type { Meal, Plan } from "../../domain/model/plan.js";
+import type { Meal, Plan, PlanTime } from "../../domain/model/plan.js";
 import { ok, type Path, type Result } from "../../domain/problem.js";
-import { readLocalTime, type GivenTime, type LocalTime } from "./read-local-time.js";
+import { readLocalTime, type LocalTime } from "./read-local-time.js";
 import { combine, every, mapResult } from "./combine-results.js";
 import type { MealDocument, PlanDocument } from "./schemas/plan-schema.js";
 import { readLines, stepLineIds } from "./lines/read-lines.js";
@@ -13,14 +13,14 @@ import type { ReadingContext } from "./reading-context.js";
 /** A plan as the model has it. Paths of problems lead into the document. */
 export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan> {
   const reading = readingContextOf(document);
-  const meals = every(
-    document.meals.map((meal, index) => readMeal(meal, document.serves, known, reading, ["meals", index])),
-  );
-  const times = combine({
+  const read = combine({
+    meals: every(
+      document.meals.map((meal, index) => readMeal(meal, document.serves, known, reading, ["meals", index])),
+    ),
     publishAt: readTime(document["publish-at"], ["publish-at"]),
     withdrawAt: readTime(document["withdraw-at"], ["withdraw-at"]),
   });
-  return mapResult(combine({ read: meals, times }), ({ read }) => ({
+  return mapResult(read, ({ meals }) => ({
     publisher: document.publisher,
     slug: document.slug,
     title: document.title,
@@ -28,7 +28,7 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
     locale: document.locale,
     measures: document["measured-in"],
     serves: document.serves,
-    meals: read,
+    meals,
     kitchen: document.kitchen,
     promisedMinutes: document["promised-time"],
     ...(document.region !== null && { region: document.region }),
@@ -43,7 +43,7 @@ export function readPlan(document: PlanDocument, known: KnownItems): Result<Plan
 }
 
 /** Only read to find what is wrong with it: the writer's own words are kept. */
-const readTime = (given: GivenTime | undefined, path: Path): Result<LocalTime | null> =>
+const readTime = (given: PlanTime | undefined, path: Path): Result<LocalTime | null> =>
   given === undefined ? ok(null) : readLocalTime(given, path);
 
 function readMeal(

@@ -6,7 +6,7 @@ import type { Deps, Page, ScheduledChange, ScheduledState } from "../deps.js";
 import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import { isStorable } from "../storable-text.js";
 import { write } from "../write.js";
-import type { GivenTime } from "./read-scheduled-time.js";
+import type { PlanTime } from "../../domain/model/plan.js";
 import { readTime, scheduledOf } from "./schedule-plan.js";
 
 interface CancelInput {
@@ -14,7 +14,7 @@ interface CancelInput {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-type ChangeInput = CancelInput & GivenTime;
+type ChangeInput = CancelInput & PlanTime;
 
 /** Has what waits done at another hour. What is published stays the version that it was scheduled with. */
 export const changeScheduled = (deps: Deps, caller: Caller, input: ChangeInput): Promise<Result<ScheduledChange>> =>

@@ -1,15 +1,14 @@
 import { Temporal } from "temporal-polyfill";
+import type { PlanTime } from "../../domain/model/plan.js";
 import { ok, type Path, type Result } from "../../domain/problem.js";
-import { badTime, clockText, readLocalTime, type GivenTime } from "../../imports/documents/read-local-time.js";
+import { badTime, clockText, readLocalTime } from "../../imports/documents/read-local-time.js";
 import type { ScheduledTime } from "../deps.js";
-
-export type { GivenTime } from "../../imports/documents/read-local-time.js";
 
 /** Further ahead a year is rather a slip of the finger. */
 const furthestYears = 2;
 
 /** The instant of a time to come. */
-export function readScheduledTime(given: GivenTime, now: Date, path: Path): Result<ScheduledTime> {
+export function readScheduledTime(given: PlanTime, now: Date, path: Path): Result<ScheduledTime> {
   const read = readLocalTime(given, path);
   if (!read.ok) return read;
   const { dueAt, zone } = read.value;

@@ -8,9 +8,10 @@ import { missingPlan } from "../plans/missing-plan.js";
 import { checkForPublishing, frozenFrom } from "../plans/publish-plan.js";
 import { isStorable } from "../storable-text.js";
 import { authorOf, write } from "../write.js";
-import { readScheduledTime, type GivenTime } from "./read-scheduled-time.js";
+import type { PlanTime } from "../../domain/model/plan.js";
+import { readScheduledTime } from "./read-scheduled-time.js";
 
-interface PublicationInput extends GivenTime {
+interface PublicationInput extends PlanTime {
   readonly publisher: string;
   readonly slug: string;
   /** Version of the plan's draft. */
@@ -20,7 +21,7 @@ interface PublicationInput extends GivenTime {
   readonly idempotencyKey?: string | null | undefined;
 }
 
-interface WithdrawalInput extends GivenTime {
+interface WithdrawalInput extends PlanTime {
   readonly publisher: string;
   readonly slug: string;
   /** Why, for readers. */
@@ -161,7 +162,7 @@ async function add({ data, clock }: Deps, actor: Actor, time: ScheduledTime, wan
 }
 
 /** Whoever may publish for a while must not publish after that through an hour of their own choosing. */
-export async function readTime({ data, clock }: Deps, actor: Actor, given: GivenTime): Promise<Result<ScheduledTime>> {
+export async function readTime({ data, clock }: Deps, actor: Actor, given: PlanTime): Promise<Result<ScheduledTime>> {
   const read = readScheduledTime(given, clock(), ["input"]);
   if (!read.ok || actor.kind !== "TOKEN") return read;
   const expires = (await data.accessTokens.find(actor.token))?.token.expiresAt ?? null;

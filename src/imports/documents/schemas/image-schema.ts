@@ -1,25 +1,22 @@
 import { z } from "zod";
-import { isImageFile } from "../../../domain/model/image.js";
+import { isImageFile, longestImageFile } from "../../../domain/model/image.js";
 import { nameSchema } from "./scalar-schemas.js";
 
 const fileExpected = "a file beside or below the document, such as photos/soup.jpg";
 
 const fileSchema = z
   .string()
-  .max(200)
+  .max(longestImageFile)
   .meta({ description: fileExpected })
   .superRefine((written, context) => {
     if (isImageFile(written)) return;
     context.addIssue({ code: "custom", params: { expected: fileExpected, got: written } });
   });
 
-/** Something that says what is seen: blanks do not. */
-const altSchema = z
-  .string()
-  .min(1)
-  .max(400)
-  .regex(/\S/, "what the picture shows, for those who do not see it")
-  .meta({ description: "what the picture shows, for those who do not see it" });
+const altExpected = "what the picture shows, for those who do not see it";
+
+/** Blanks say nothing. */
+const altSchema = z.string().min(1).max(400).regex(/\S/, altExpected).meta({ description: altExpected });
 
 /** On what terms others may use something: `CC-BY-4.0`, an address, a sentence. */
 export const licenceSchema = nameSchema.meta({
