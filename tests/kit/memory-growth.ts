@@ -18,6 +18,7 @@ import { measuresFor } from "../../src/domain/quantity/piece-words.js";
 import { readerLocale } from "../../src/domain/quantity/reader-locale.js";
 import { cachedPackOptions } from "../../src/domain/shopping/cached-pack-options.js";
 import { moneyOf } from "../../src/domain/shopping/money.js";
+import { writtenBlocks } from "../../src/exports/document/written-blocks.js";
 import { countryIn } from "../../src/exports/page/country-name.js";
 import { listed } from "../../src/exports/page/dates.js";
 import { formChoices } from "../../src/exports/page/form/form-choices.js";
@@ -117,6 +118,7 @@ const kinds: readonly Kind[] = [
   kind("pieces", (at) => pieces.map((each) => measuresFor(each, letters(at, 3), letters(at, 4).toUpperCase()))),
   kind("currencies", (at) => moneyOf(12_345, letters(at, 4).toUpperCase())),
   kind("measures of the open table", (at) => catalogueFacts(row(at), edition), 10_000),
+  kind("texts of writers", (at) => writtenBlocks(`${"Turn the *roots* once. ".repeat(5)}${String(at)}`)),
   kind("documents", (at) => readDocuments(`kind: publisher\nslug: p${String(at)}\nname: x\n`, "p")),
   kind("GraphQL documents", (at) => compiled.compile(`query Q${String(at)} { __typename }`)),
   kind("GraphQL documents by hash", (at) => {
