@@ -4,7 +4,7 @@ import { formFields } from "../exports/page/form/plan-form.js";
 import { rowNames } from "../exports/page/form/row-fields.js";
 import { longestHouseholdList } from "../services/answers/read-household.js";
 import { sharedQuery } from "../exports/page/ask.js";
-import type { Query } from "./parameter.js";
+import { queryOf, type Query } from "./parameter.js";
 import { readPlanForm } from "./read-plan-form.js";
 
 /** The most rows of a form that are read. A household of more is refused all the same. */
@@ -32,20 +32,16 @@ export function readSentForm({ body, url }: { readonly body: unknown; readonly u
  */
 function queryOfForm(body: string): Query {
   const sent = new URLSearchParams(body);
-  const query = new Map<string, string[]>();
-  const add = (name: string, value: string): void => {
-    if (value.trim() !== "") query.set(name, [...(query.get(name) ?? []), value.trim()]);
-  };
-  for (const [name, value] of sent) if (known.has(name)) add(name, value);
-  for (const plan of sent.getAll("plan")) add("plan", plan);
-  for (const [thing, amount] of rowsOf(sent, rowNames.onHand)) {
-    if (thing !== "") add(formFields.onHand, `${thing}:${amount}`);
-  }
-  for (const group of eatersOf(sent)) add(formFields.eaters, group);
   const zone = zoneOf(sent);
-  query.delete(formFields.zone);
-  if (zone !== null) add(formFields.zone, zone);
-  return query;
+  return queryOf([
+    ...[...sent].filter(([name]) => known.has(name) && name !== formFields.zone),
+    ...sent.getAll("plan").map((plan) => ["plan", plan] as const),
+    ...rowsOf(sent, rowNames.onHand).flatMap(([thing, amount]) =>
+      thing === "" ? [] : [[formFields.onHand, `${thing}:${amount}`] as const],
+    ),
+    ...eatersOf(sent).map((group) => [formFields.eaters, group] as const),
+    ...(zone === null ? [] : [[formFields.zone, zone] as const]),
+  ]);
 }
 
 const known: ReadonlySet<string> = new Set(Object.values(formFields));

@@ -1,5 +1,5 @@
 import { boundedJson } from "../http/bounded-json.js";
-import { tagged, untagged, type EncodedResponse } from "./cached-response.js";
+import { cacheControlOf, tagged, untagged, type EncodedResponse } from "./cached-response.js";
 
 /** OFFLINE: the page loads our own script, which keeps it for when there is no network. */
 export type PageScripts = "NONE" | "OFFLINE";
@@ -16,11 +16,11 @@ const policy = (scripts: PageScripts): string =>
     "frame-ancestors 'none'",
   ].join("; ");
 
-const headers = {
-  // Prices and rules of today are in it, so it is asked for again each time; unchanged, it is not sent again.
-  "cache-control": "no-cache",
+const headersOf = (scripts: PageScripts): Readonly<Record<string, string>> => ({
   vary: "Accept-Language",
-} as const;
+  "content-security-policy": policy(scripts),
+  "content-type": "text/html; charset=utf-8",
+});
 
 export interface Page {
   readonly html: string;
@@ -30,29 +30,22 @@ export interface Page {
 }
 
 /** A page of a route that is marked as one. */
-export function pageAnswer({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse {
-  return written(html, status, {
-    ...headers,
-    "content-security-policy": policy(scripts),
-    "content-type": "text/html; charset=utf-8",
-  });
-}
+export const pageAnswer = ({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse =>
+  // Prices and rules of today are in it, so it is asked for again each time; unchanged, it is not sent again.
+  written(html, status, { ...headersOf(scripts), "cache-control": "no-cache" });
 
 /** A page that tells of somebody's diets: nobody on its way keeps or lists it. */
-export function privateAnswer({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse {
-  return untagged(html, status, {
-    "cache-control": "no-store",
-    vary: "Accept-Language",
-    "content-security-policy": policy(scripts),
-    "content-type": "text/html; charset=utf-8",
+export const privateAnswer = ({ html, status = 200, scripts = "NONE" }: Page): EncodedResponse =>
+  untagged(html, status, {
+    ...headersOf(scripts),
+    "cache-control": cacheControlOf("NEVER"),
     "x-robots-tag": "noindex",
   });
-}
 
 /** What other people's pages fetch. */
 export function jsonAnswer(status: number, value: object): EncodedResponse {
   return written(boundedJson(value), status, {
-    "cache-control": status === 200 ? "public, max-age=60, stale-while-revalidate=3600" : "no-store",
+    "cache-control": cacheControlOf(status === 200 ? "LIVE" : "NEVER"),
     "content-type": "application/json; charset=utf-8",
   });
 }

@@ -3,8 +3,7 @@ import type { Problem, Result } from "../domain/problem.js";
 import type { Page } from "../services/deps.js";
 import { largestPage, type WantedPage } from "../services/answers/page-request.js";
 import { found, refused, type Found, type Question } from "./endpoint.js";
-import { inQuery, type Parameter, type Query } from "./parameter.js";
-import { wholeNumber } from "./plan-request.js";
+import { inQuery, one, wholeNumber, type Parameter } from "./parameter.js";
 import { badParameters } from "./refusal.js";
 
 const size = z.number().int().min(1).max(largestPage);
@@ -30,8 +29,6 @@ export interface LinkedPage<T> {
   /** Place of the last item; null: there is none. */
   readonly end: string | null;
 }
-
-export const one = (query: Query, name: string): string | null => query.get(name)?.[0] ?? null;
 
 /** Reads a page and links it to its neighbours, in the body and in the header Link (RFC 8288). */
 export async function pageOf<T>(

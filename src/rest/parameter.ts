@@ -37,15 +37,22 @@ export const inQuery = (
 /** What was asked in an address: values by name. What is left blank, as forms leave it, is not asked. */
 export type Query = ReadonlyMap<string, readonly string[]>;
 
-export function readQuery(url: string): Query {
-  const at = url.indexOf("?");
+/** From names and values as they were sent. */
+export function queryOf(sent: Iterable<readonly [string, string]>): Query {
   const query = new Map<string, string[]>();
-  for (const [name, value] of new URLSearchParams(at < 0 ? "" : url.slice(at))) {
+  for (const [name, value] of sent) {
     if (value.trim() === "") continue;
     query.set(name, [...(query.get(name) ?? []), value.trim()]);
   }
   return query;
 }
+
+export function readQuery(url: string): Query {
+  const at = url.indexOf("?");
+  return queryOf(new URLSearchParams(at < 0 ? "" : url.slice(at)));
+}
+
+export const one = (query: Query, name: string): string | null => query.get(name)?.[0] ?? null;
 
 const shortened = (value: string): string => (value.length > 60 ? `${value.slice(0, 59)}…` : value);
 
@@ -56,6 +63,25 @@ export const badParameter = (name: string, expected: string, got: string): Probl
   expected,
   got: shortened(got),
 });
+
+/** A whole number, or the problem that it is none. */
+export function wholeNumber(query: Query, name: string, problems: Problem[]): number | null {
+  const value = one(query, name);
+  if (value === null) return null;
+  if (/^\d{1,9}$/.test(value) && Number(value) > 0) return Number(value);
+  problems.push(badParameter(name, "a whole number from 1", value));
+  return null;
+}
+
+/** Schema of a parameter that `isYes` reads. */
+export const yesOrNo = z.enum(["yes", "no"]);
+
+/** Whether it says yes; left out, it says no. */
+export function isYes(query: Query, name: string, problems: Problem[]): boolean {
+  const value = one(query, name);
+  if (value !== null && !yesOrNo.safeParse(value).success) problems.push(badParameter(name, "yes or no", value));
+  return value === "yes";
+}
 
 /** Names nobody knows, and single values given twice. */
 export function queryProblems(query: Query, parameters: readonly Parameter[]): readonly Problem[] {

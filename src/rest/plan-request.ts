@@ -6,13 +6,13 @@ import { found, refused, type Found, type Question } from "./endpoint.js";
 import { householdCost } from "../services/answers/household-cost.js";
 import { pointsBeyond, pointsOfPlan } from "./endpoint-cost.js";
 import { householdParameters, inAddress, readHouseholdQuery } from "./household-query.js";
-import { badParameter, inPath, inQuery, type Parameter, type Query } from "./parameter.js";
+import { inPath, inQuery, wholeNumber, type Parameter, type Query } from "./parameter.js";
 import { missingPlan } from "../services/plans/missing-plan.js";
 import { problemText } from "../exports/sentences/problem-text.js";
 import { badParameters, notFound, withdrawn, type Refusal } from "./refusal.js";
 import { languagesOf } from "../exports/words/languages-of.js";
 
-export const planPath: readonly Parameter[] = [
+export const planInPath: readonly Parameter[] = [
   inPath("publisher", "Slug of the publisher."),
   inPath("slug", "Slug of the plan."),
 ];
@@ -31,7 +31,7 @@ const servingsParameter = inQuery(
 
 /** What every address of a computed plan takes. */
 export const planParameters: readonly Parameter[] = [
-  ...planPath,
+  ...planInPath,
   servingsParameter,
   revisionParameter,
   ...householdParameters,
@@ -40,15 +40,6 @@ export const planParameters: readonly Parameter[] = [
 /** What so many plans, computed for the household of an address, cost beyond any answer. */
 export const pointsOfPlans = (plans: number, query: Query): number =>
   pointsBeyond(plans, pointsOfPlan + householdCost(readHouseholdQuery(query).household));
-
-/** A whole number, or the problem that it is none. */
-export function wholeNumber(query: Query, name: string, problems: Problem[]): number | null {
-  const value = query.get(name)?.[0];
-  if (value === undefined) return null;
-  if (/^\d{1,9}$/.test(value) && Number(value) > 0) return Number(value);
-  problems.push(badParameter(name, "a whole number from 1", value));
-  return null;
-}
 
 /** Asks a service about the plan of the address; what is wrong with any parameter is listed in one answer. */
 export async function aboutPlan<T>(

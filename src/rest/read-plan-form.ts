@@ -2,8 +2,7 @@ import type { Problem } from "../domain/problem.js";
 import type { AskedForm } from "../services/answers/show-plan-page.js";
 import { blankForm, formFields, type PlanForm } from "../exports/page/form/plan-form.js";
 import { readHouseholdQuery } from "./household-query.js";
-import type { Query } from "./parameter.js";
-import { wholeNumber } from "./plan-request.js";
+import { wholeNumber, type Query } from "./parameter.js";
 
 const sets: ReadonlySet<keyof PlanForm> = new Set(["diets", "swaps", "route", "appliances"]);
 /** Said twice, they are twice as much. */

@@ -1,21 +1,13 @@
-import type { Addresses } from "../exports/addresses.js";
+import { planAddress, type Addresses } from "../exports/addresses.js";
+import { planPath, publisherPath } from "../exports/page/page-links.js";
 import type { Question } from "./endpoint.js";
 
-interface Named {
-  readonly publisher: string;
-  readonly slug: string;
-}
-
-const part = encodeURIComponent;
-
-export const planAddress = ({ publisher, slug }: Named): string => `/v1/plans/${part(publisher)}/${part(slug)}`;
-export const publisherAddress = (publisher: string): string => `/v1/publishers/${part(publisher)}`;
-/** Pages for people. */
-export const publisherPage = (publisher: string): string => `/p/${part(publisher)}`;
-export const pageAddress = ({ publisher, slug }: Named): string => `${publisherPage(publisher)}/${part(slug)}`;
-
 /** Where one answer can be had again, with what was asked of it. */
-export function addressesOf({ origin, address }: Question, plan: Named, revision: number): Addresses {
+export function addressesOf(
+  { origin, address }: Question,
+  plan: { readonly publisher: string; readonly slug: string },
+  revision: number,
+): Addresses {
   const at = address.indexOf("?");
   const asked = new URLSearchParams(at < 0 ? "" : address.slice(at));
   // Only the mail asks for them.
@@ -24,13 +16,13 @@ export function addressesOf({ origin, address }: Question, plan: Named, revision
   numbered.set("revision", String(revision));
   const moving = new URLSearchParams(asked);
   moving.delete("revision");
-  const page = origin + pageAddress(plan);
+  const page = origin + planPath(plan);
   const here = origin + planAddress(plan);
   const withQuery = (path: string, query: URLSearchParams): string => (query.size === 0 ? path : `${path}?${query}`);
   return {
     plan: withQuery(page, moving),
     revision: withQuery(page, numbered),
-    publisher: origin + publisherPage(plan.publisher),
+    publisher: origin + publisherPath(plan.publisher),
     list: withQuery(`${here}/list.md`, asked),
     calendar: withQuery(`${here}.ics`, asked),
   };

@@ -1,3 +1,4 @@
+import { planAddress, publisherAddress } from "../addresses.js";
 import { markup, type Content } from "./markup.js";
 import { formQuery, type PlanForm } from "./form/plan-form.js";
 import type { PreviewNotice } from "./parts/preview-part.js";
@@ -45,15 +46,8 @@ export const revisionPath = (plan: Named, revision: number, form: PlanForm): str
   planPath(plan) + formQuery({ ...form, revision: String(revision) });
 
 /** The same answer in another form: `form` is an ending such as `md`, `part` a part of the plan such as `list`. */
-export const otherFormPath = (
-  { publisher, slug }: Named,
-  form: string,
-  part: string | null,
-  asked: PlanForm,
-): string => {
-  const plan = `/v1/plans/${encodeURIComponent(publisher)}/${encodeURIComponent(slug)}`;
-  return `${plan}${part === null ? "" : `/${part}`}.${form}${formQuery(asked)}`;
-};
+export const otherFormPath = (plan: Named, form: string, part: string | null, asked: PlanForm): string =>
+  `${planAddress(plan)}${part === null ? "" : `/${part}`}.${form}${formQuery(asked)}`;
 
 /** Where a publisher can be followed, for the head of a page. */
 export const feedLinks = (
@@ -67,6 +61,6 @@ export const feedLinks = (
     ] as const
   ).map(
     ([type, ending]) =>
-      markup`<link rel="alternate" type="${type}" title="${name}" href="${origin}/v1/publishers/${encodeURIComponent(slug)}/feed.${ending}">
+      markup`<link rel="alternate" type="${type}" title="${name}" href="${origin}${publisherAddress(slug)}/feed.${ending}">
 `,
   );

@@ -1,11 +1,10 @@
-import { z } from "zod";
+import type { Problem } from "../../domain/problem.js";
 import { importedPublisherSchema } from "../../exports/json/archive.js";
 import { exportPublisher } from "../../services/archive/export-publisher.js";
 import { importPublisher, type ImportedPublisher } from "../../services/archive/import-publisher.js";
 import { largestArchive } from "../../services/archive/open-archive.js";
 import { spoolFile } from "../../services/archive/spool-file.js";
 import { requireScope } from "../../services/access/actor.js";
-import { FileTooLarge } from "../../services/imports/files/receive-file.js";
 import { pointsBeyond, pointsOfRow } from "../endpoint-cost.js";
 import {
   asJson,
@@ -17,9 +16,9 @@ import {
   type Found,
   type Question,
 } from "../endpoint.js";
-import { one } from "../pagination.js";
-import { badParameter, inPath, inQuery } from "../parameter.js";
-import { badParameters, notFound, notProcessable, refusal } from "../refusal.js";
+import { inPath, inQuery, isYes, yesOrNo } from "../parameter.js";
+import { badParameters, notFound, notProcessable } from "../refusal.js";
+import { mebibytes, readUpload } from "../upload-body.js";
 
 const publisherIn = inPath("publisher", "Slug of the publisher.");
 const unknown = "There is no such publisher.";
@@ -50,39 +49,23 @@ const exportEndpoint: Endpoint = streamedEndpoint(
   },
 );
 
-async function upload({ deps, caller, query, path, body, bodyLength }: Question): Promise<Found<ImportedPublisher>> {
+const archives = { what: "Archives", largest: largestArchive } as const;
+
+async function upload(question: Question): Promise<Found<ImportedPublisher>> {
+  const { deps, caller, query, path } = question;
   requireScope(caller.actor, "ADMIN", null);
-  const dryRun = one(query, "dryRun");
-  if (dryRun !== null && dryRun !== "yes" && dryRun !== "no")
-    return refused(badParameters([badParameter("dryRun", "yes or no", dryRun)]));
-  const tooLarge = refused(
-    refusal("too-large", `Archives are taken up to ${largestArchive / 1024 / 1024} MiB.`, {
-      headers: { connection: "close" },
-    }),
-  );
-  if (bodyLength !== null && bodyLength > largestArchive) return tooLarge;
+  const wrong: Problem[] = [];
+  const dryRun = isYes(query, "dryRun", wrong);
+  if (wrong.length > 0) return refused(badParameters(wrong));
   const publisher = path["publisher"] ?? "";
-  try {
-    const done = await spoolFile(streamOf(body), largestArchive, (file, bytes) =>
-      importPublisher(deps, caller, { publisher, path: file, bytes, dryRun: dryRun === "yes" }),
+  return readUpload(question, archives, async (body) => {
+    const done = await spoolFile(body, largestArchive, (file, bytes) =>
+      importPublisher(deps, caller, { publisher, path: file, bytes, dryRun }),
     );
     if (done.ok) return found(done.value);
     const isUnknown = done.problems.some(({ code }) => code === "UNKNOWN_PUBLISHER");
     return refused(isUnknown ? notFound(unknown, done.problems) : notProcessable(done.problems));
-  } catch (error) {
-    if (error instanceof FileTooLarge) return tooLarge;
-    throw error;
-  }
-}
-
-const streamOf = (body: unknown): AsyncIterable<Uint8Array> =>
-  typeof body === "object" && body !== null && Symbol.asyncIterator in body
-    ? (body as AsyncIterable<Uint8Array>)
-    : nothing();
-
-async function* nothing(): AsyncGenerator<Uint8Array> {
-  yield* [];
-  await Promise.resolve();
+  });
 }
 
 const importEndpoint: Endpoint = endpoint(
@@ -93,12 +76,9 @@ const importEndpoint: Endpoint = endpoint(
     tag: "publishers",
     summary: "Import an archive into an empty publisher",
     description:
-      `The body is the zip file of an export, up to ${largestArchive / 1024 / 1024} MiB, in any media type. Requires an operator's token. The publisher exists, has the slug that` +
+      `The body is the zip file of an export, up to ${mebibytes(largestArchive)}, in any media type. Requires an operator's token. The publisher exists, has the slug that` +
       " was exported, and has no drafts, plans, pictures or webhooks. All of the archive is imported or nothing: revisions keep their numbers, dates, bytes and checksums.",
-    parameters: [
-      publisherIn,
-      inQuery("dryRun", "`yes` checks the archive and imports nothing.", z.enum(["yes", "no"])),
-    ],
+    parameters: [publisherIn, inQuery("dryRun", "`yes` checks the archive and imports nothing.", yesOrNo)],
     scope: "ADMIN",
     upload: true,
     refusals: ["not-found", "not-processable", "too-large"],

@@ -15,8 +15,8 @@ import { findFoods } from "../../services/foods/find-foods.js";
 import { listFoods } from "../../services/foods/list-foods.js";
 import { writersShow } from "../../exports/words/shown-amount.js";
 import { asJson, endpoint, found, refused, type Found } from "../endpoint.js";
-import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
-import { inPath, inQuery } from "../parameter.js";
+import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
+import { inPath, inQuery, one } from "../parameter.js";
 import { planName } from "../plan-request.js";
 import { notFound } from "../refusal.js";
 

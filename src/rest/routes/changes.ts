@@ -1,9 +1,9 @@
 import { changePageSchema } from "../../exports/json/change.js";
 import { listChangesWithPlans, type ChangeWithPlan } from "../../services/plans/list-changes-with-plans.js";
-import { planAddress } from "../rest-addresses.js";
+import { planAddress } from "../../exports/addresses.js";
 import { asJson, endpoint } from "../endpoint.js";
-import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
-import { inQuery } from "../parameter.js";
+import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
+import { inQuery, one } from "../parameter.js";
 
 const changeJson = ({ id, kind, at, plan }: ChangeWithPlan) => ({
   id,

@@ -6,6 +6,7 @@ import { isKnownTag } from "../../http/entity-tag.js";
 import type { Deps } from "../../services/deps.js";
 import { depsForActor } from "../../services/deps-for-actor.js";
 import { findImageFile, type AskedImageFile, type ImageFileFound } from "../../services/images/find-image-file.js";
+import { cacheControlOf } from "../cached-response.js";
 import { pointsOfImage } from "../endpoint-cost.js";
 import { notFound, removed } from "../refusal.js";
 import { sendRefusal } from "../send-problem.js";
@@ -13,9 +14,6 @@ import { sendRefusal } from "../send-problem.js";
 type ImageRequest = FastifyRequest<{
   Params: { readonly publisher: string; readonly hash: string; readonly file: string };
 }>;
-
-/** A day, so that a removal is seen by then. */
-const caching = "public, max-age=86400";
 
 /** Pictures as readers get them: by the hash of their content, in a width and a format. Nothing else is ever sent from here. */
 export function registerImageFiles(app: FastifyInstance, deps: Deps): void {
@@ -49,7 +47,7 @@ async function sendImage(
   reply: FastifyReply,
 ): Promise<FastifyReply> {
   const etag = `"${sha256}"`;
-  reply.headers({ etag, "cache-control": caching, "accept-ranges": "bytes" });
+  reply.headers({ etag, "cache-control": cacheControlOf("FROZEN"), "accept-ranges": "bytes" });
   if (isKnownTag(headers["if-none-match"], etag)) return reply.code(304).send();
   // A part is worth having only of what the caller has the rest of (RFC 9110, 13.1.5).
   const isSame = headers["if-range"] === undefined || headers["if-range"] === etag;
@@ -57,7 +55,7 @@ async function sendImage(
   if (range === "OUTSIDE") {
     return reply
       .code(416)
-      .headers({ "content-range": `bytes */${size}`, "cache-control": "no-store" })
+      .headers({ "content-range": `bytes */${size}`, "cache-control": cacheControlOf("NEVER") })
       .send();
   }
   const { from, to } = range ?? { from: 0, to: size - 1 };

@@ -1,42 +1,37 @@
 import { imageFormats } from "../../domain/model/image.js";
+import type { Problem } from "../../domain/problem.js";
 import { uploadedImageJson, uploadedImageSchema } from "../../exports/json/image.js";
-import { FileTooLarge } from "../../services/imports/files/receive-file.js";
-import { receiveImage, type ReceivedImage } from "../../services/images/receive-image.js";
+import { largestImageFile, receiveImage, type ReceivedImage } from "../../services/images/receive-image.js";
 import { TooManyUploads } from "../../services/images/upload-turns.js";
 import { asJson, endpoint, found, refused, type Found, type Question } from "../endpoint.js";
-import { one } from "../pagination.js";
-import { inPath, inQuery } from "../parameter.js";
+import { inPath, inQuery, one } from "../parameter.js";
 import { pointsOfUpload } from "../endpoint-cost.js";
-import { badParameters, notFound, notProcessable, refusal } from "../refusal.js";
-import { bytesOf } from "../upload-body.js";
+import { badParameters, notFound, notProcessable, refusal, type Refusal } from "../refusal.js";
+import { mebibytes, readUpload } from "../upload-body.js";
 
-const largest = 15 * 1024 * 1024;
-const tooLarge = refused(
-  refusal("too-large", "Pictures are taken up to 15 MiB.", { headers: { connection: "close" } }),
-);
+const pictures = { what: "Pictures", largest: largestImageFile } as const;
 
 async function receive(question: Question): Promise<Found<ReceivedImage>> {
-  const { deps, caller, query, body, path, bodyLength } = question;
-  const publisher = path["publisher"] ?? "";
-  if (bodyLength !== null && bodyLength > largest) return tooLarge;
+  const { deps, caller, query, path } = question;
+  const file = one(query, "file");
   try {
-    const received = await receiveImage(deps, caller, { publisher, file: one(query, "file"), bytes: bytesOf(body) });
-    if (received.ok) return found(received.value);
-    const { problems } = received;
-    if (problems.some(({ code }) => code === "UNKNOWN_PUBLISHER")) {
-      return refused(notFound("There is no such publisher.", problems));
-    }
-    return refused(
-      problems.some(({ path: [name] }) => name === "file") ? badParameters(problems) : notProcessable(problems),
-    );
+    return await readUpload(question, pictures, async (bytes) => {
+      const received = await receiveImage(deps, caller, { publisher: path["publisher"] ?? "", file, bytes });
+      return received.ok ? found(received.value) : refused(whyNot(received.problems));
+    });
   } catch (error) {
-    if (error instanceof FileTooLarge) return tooLarge;
     if (!(error instanceof TooManyUploads)) throw error;
     const headers = { "retry-after": String(error.retryAfter), connection: "close" };
     return refused(
       refusal("overloaded", "Several pictures are coming in already. Try again in a moment.", { headers }),
     );
   }
+}
+
+function whyNot(problems: readonly Problem[]): Refusal {
+  if (problems.some(({ code }) => code === "UNKNOWN_PUBLISHER"))
+    return notFound("There is no such publisher.", problems);
+  return problems.some(({ path: [name] }) => name === "file") ? badParameters(problems) : notProcessable(problems);
 }
 
 export const imageEndpoint = endpoint(
@@ -47,7 +42,7 @@ export const imageEndpoint = endpoint(
     tag: "publishers",
     summary: "Hand in a picture",
     description:
-      "The body is the picture itself, up to 15 MiB and 50 million pixels: JPEG, PNG, WebP or AVIF. It is decoded, turned upright and" +
+      `The body is the picture itself, up to ${mebibytes(largestImageFile)} and 50 million pixels: JPEG, PNG, WebP or AVIF. It is decoded, turned upright and` +
       " kept without what its camera wrote into it, and made in the widths 320, 640 and 1280 (never wider than it is) as" +
       ` ${imageFormats.join(", ")}. From then on documents mean it by \`file\`. The same bytes as before are the picture from before.`,
     parameters: [

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Problem } from "../../domain/problem.js";
 import {
   importReportJson,
   importReportSchema,
@@ -9,18 +10,16 @@ import {
 } from "../../exports/json/import-run.js";
 import { findImport, type FoundImport } from "../../services/imports/find-imports.js";
 import { longestMorning, morningReport, morningReportMarkdown } from "../../services/imports/reports/morning-report.js";
-import { FileTooLarge, largestUpload, receiveFile } from "../../services/imports/files/receive-file.js";
+import { largestUpload, receiveFile } from "../../services/imports/files/receive-file.js";
 import { importReportMarkdown, reportImport, summaryOf } from "../../services/imports/reports/report-import.js";
 import { isStorable } from "../../services/storable-text.js";
 import { asJson, asText, endpoint, found, refused, type Endpoint, type Found, type Question } from "../endpoint.js";
-import { one } from "../pagination.js";
-import { badParameter, inPath, inQuery } from "../parameter.js";
-import { badParameters, notFound, notProcessable, refusal } from "../refusal.js";
-import { bytesOf } from "../upload-body.js";
+import { badParameter, inPath, inQuery, isYes, one, yesOrNo } from "../parameter.js";
+import { badParameters, notFound, notProcessable } from "../refusal.js";
+import { mebibytes, readUpload } from "../upload-body.js";
 
-const yesNo = z.enum(["yes", "no"]);
 const unknownRun = notFound("This feed has had no such import, or it is none of yours.");
-const megabytes = largestUpload / 1024 / 1024;
+const files = { what: "Files", largest: largestUpload } as const;
 
 const feedIn = inPath("feed", "Slug of the feed.");
 const runIn = inPath("run", "Id of the import.");
@@ -65,45 +64,37 @@ const owners = [
 const ownerOf = ({ path }: Question): string | null => path["publisher"] ?? null;
 
 async function upload(question: Question): Promise<Found<FoundImport>> {
-  const { deps, caller, query, body, path } = question;
-  const wrong = (["dryRun", "force"] as const).flatMap((name) => {
-    const value = one(query, name);
-    return value === null || yesNo.safeParse(value).success ? [] : [badParameter(name, "yes or no", value)];
-  });
+  const { deps, caller, query, path } = question;
+  const wrong: Problem[] = [];
+  const [dryRun, force] = [isYes(query, "dryRun", wrong), isYes(query, "force", wrong)];
   const name = one(query, "name") ?? "upload";
   if (!isStorable(name) || name.length > 200) wrong.push(badParameter("name", "at most 200 characters", "others"));
   if (wrong.length > 0) return refused(badParameters(wrong));
-  const tooLarge = refused(
-    refusal("too-large", `Files are taken up to ${megabytes} MiB.`, { headers: { connection: "close" } }),
-  );
-  if (question.bodyLength !== null && question.bodyLength > largestUpload) return tooLarge;
-  try {
+  return readUpload(question, files, async (bytes) => {
     const received = await receiveFile(deps, caller, {
       ...{ publisher: ownerOf(question), slug: path["feed"] ?? "", name },
-      bytes: bytesOf(body),
-      dryRun: one(query, "dryRun") === "yes",
-      force: one(query, "force") === "yes",
+      ...{ bytes, dryRun, force },
     });
-    if (!received.ok) {
-      const isUnknown = received.problems.some(({ code }) => code === "UNKNOWN_FEED");
-      return refused(
-        isUnknown ? notFound("There is no such feed.", received.problems) : notProcessable(received.problems),
-      );
-    }
-    const run = await findImport(deps, caller.actor, received.value.run);
-    return run === null ? refused(unknownRun) : found(run);
-  } catch (error) {
-    if (error instanceof FileTooLarge) return tooLarge;
-    throw error;
-  }
+    if (received.ok) return findRun(question, received.value.run);
+    const isUnknown = received.problems.some(({ code }) => code === "UNKNOWN_FEED");
+    return refused(
+      isUnknown ? notFound("There is no such feed.", received.problems) : notProcessable(received.problems),
+    );
+  });
+}
+
+async function findRun({ deps, caller }: Question, id: string): Promise<Found<FoundImport>> {
+  const run = await findImport(deps, caller.actor, id);
+  return run === null ? refused(unknownRun) : found(run);
 }
 
 /** An import of another feed, or of another publisher, is not there. */
 async function runOf(question: Question): Promise<Found<FoundImport>> {
-  const { deps, caller, path } = question;
-  const run = await findImport(deps, caller.actor, path["run"] ?? "");
-  const isHere = run?.feed.slug === path["feed"] && run?.feed.publisher === ownerOf(question);
-  return run !== null && isHere ? found(run) : refused(unknownRun);
+  const { path } = question;
+  const run = await findRun(question, path["run"] ?? "");
+  if (!run.ok) return run;
+  const { slug, publisher } = run.value.feed;
+  return slug === path["feed"] && publisher === ownerOf(question) ? run : refused(unknownRun);
 }
 
 export const importEndpoints: readonly Endpoint[] = owners.flatMap(({ root, of, name }) => [
@@ -115,13 +106,13 @@ export const importEndpoints: readonly Endpoint[] = owners.flatMap(({ root, of, 
       tag: "imports",
       summary: "Hand in a file for a feed, and import it",
       description:
-        `The body is the file itself, up to ${megabytes} MiB, in any media type. It is stored as it comes in and imported by a` +
+        `The body is the file itself, up to ${mebibytes(largestUpload)}, in any media type. It is stored as it comes in and imported by a` +
         " worker: ask for the run to see its progress. The same bytes as before are the file from before.",
       parameters: [
         ...of,
         inQuery("name", "The name that problems and reports use for the file."),
-        inQuery("dryRun", "`yes` only finds out what the import would do.", yesNo),
-        inQuery("force", "`yes` loads the file even if the import exceeds a limit of its feed.", yesNo),
+        inQuery("dryRun", "`yes` only finds out what the import would do.", yesOrNo),
+        inQuery("force", "`yes` loads the file even if the import exceeds a limit of its feed.", yesOrNo),
       ],
       scope: "IMPORT",
       upload: true,

@@ -17,16 +17,15 @@ import { asJson, asText, endpoint, found, refused } from "../endpoint.js";
 import { householdParameters, readHouseholdQuery } from "../household-query.js";
 import { pointsBeyond, pointsOfRow } from "../endpoint-cost.js";
 import { noSession } from "../no-session.js";
-import { inQuery, type Query } from "../parameter.js";
+import { inQuery, wholeNumber, type Query } from "../parameter.js";
 import {
   aboutPlan,
   allWrong,
   answered,
   planName,
   planParameters,
-  planPath,
+  planInPath,
   revisionParameter,
-  wholeNumber,
   pointsOfPlans,
 } from "../plan-request.js";
 import { storageIn } from "../../exports/sentences/rules-in-language.js";
@@ -133,7 +132,7 @@ export const servingsTableEndpoint = endpoint(
       return pointsBeyond(rows, pointsOfRow + householdCost(readHouseholdQuery(query).household));
     },
     parameters: [
-      ...planPath,
+      ...planInPath,
       inQuery("from", "The first number of servings. 1 if left out.", servings),
       inQuery("to", `The last; at most ${mostRows} rows. 12 if left out.`, servings),
       revisionParameter,

@@ -10,20 +10,13 @@ import { plainTextInSlices } from "../../exports/document/plain-text.js";
 import { planMarkdownInSlices } from "../../exports/document/markdown.js";
 import { schemaOrgTextInSlices } from "../../exports/schema-org/schema-org.js";
 import { loadFrozenPlan } from "../../services/plans/load-plan.js";
-import { addressesOf, pageAddress, planAddress } from "../rest-addresses.js";
+import { planAddress } from "../../exports/addresses.js";
+import { planPath } from "../../exports/page/page-links.js";
+import { addressesOf } from "../rest-addresses.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { noSession } from "../no-session.js";
-import { one } from "../pagination.js";
-import { badParameter, inPath, inQuery } from "../parameter.js";
-import {
-  aboutPlan,
-  planName,
-  planParameters,
-  planPath,
-  noSuchPlan,
-  wholeNumber,
-  pointsOfPlans,
-} from "../plan-request.js";
+import { inPath, inQuery, isYes, wholeNumber, yesOrNo } from "../parameter.js";
+import { aboutPlan, planName, planParameters, planInPath, noSuchPlan, pointsOfPlans } from "../plan-request.js";
 import { badParameters } from "../refusal.js";
 
 const addresses = ({ publication }: PlanAnswer, question: Question) =>
@@ -46,7 +39,7 @@ export const planEndpoint = endpoint(
     caching: "LIVE",
     page: ({ address, ...question }) => {
       const at = address.indexOf("?");
-      return pageAddress(planName(question)) + (at < 0 ? "" : address.slice(at));
+      return planPath(planName(question)) + (at < 0 ? "" : address.slice(at));
     },
   },
   (question) => aboutPlan(question, answerPlan),
@@ -76,7 +69,7 @@ export const planEndpoint = endpoint(
 const picturesParameter = inQuery(
   "pictures",
   "`yes` shows the plan's picture, which the mail program then fetches from this service. Default: `no`, and the mail fetches nothing.",
-  z.enum(["yes", "no"]),
+  yesOrNo,
 );
 
 /** The plan as a letter that mail programs can show. */
@@ -98,10 +91,9 @@ export const mailEndpoint = endpoint(
   (question) => aboutPlan(question, answerPlan),
   [
     asText("html", "The HTML of the mail.", (answer: PlanAnswer, question) => {
-      const pictures = one(question.query, "pictures") ?? "no";
-      if (pictures !== "yes" && pictures !== "no")
-        return refused(badParameters([badParameter("pictures", "yes or no", pictures)]));
-      const origin = pictures === "yes" ? question.origin : null;
+      const wrong: Problem[] = [];
+      const origin = isYes(question.query, "pictures", wrong) ? question.origin : null;
+      if (wrong.length > 0) return refused(badParameters(wrong));
       return mailHtmlInSlices(answer, addresses(answer, question), answer.publication.changeNote, origin);
     }),
     asText("text", "The plain text of the mail.", (answer: PlanAnswer, question) =>
@@ -121,7 +113,7 @@ export const revisionEndpoint = endpoint(
     description:
       "As its writer wrote it, with every component and food it refers to. It takes no household: to compute a revision, name" +
       " it at the plan's own address, as `?revision=2`.",
-    parameters: [...planPath, inPath("revision", "Number of the revision.", z.number().int().min(1))],
+    parameters: [...planInPath, inPath("revision", "Number of the revision.", z.number().int().min(1))],
     refusals: ["not-found"],
     caching: "FROZEN",
     links: "The address that always has the newest revision",

@@ -1,10 +1,10 @@
 import { pageSchema, planSummaryJson, planSummarySchema } from "../../exports/json/plan-parts.js";
 import type { RevisionSummary } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
-import { planAddress } from "../rest-addresses.js";
+import { planAddress } from "../../exports/addresses.js";
 import { asJson, endpoint } from "../endpoint.js";
-import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
-import { inQuery } from "../parameter.js";
+import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
+import { inQuery, one } from "../parameter.js";
 
 const schema = pageSchema("PlanPage", "A page of plans, newest first.", planSummarySchema);
 

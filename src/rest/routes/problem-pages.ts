@@ -1,20 +1,18 @@
 import type { FastifyInstance } from "fastify";
+import { markupText } from "../../exports/document/markup-text.js";
 import { problemAddress, problemKinds, type ProblemKind } from "../problem-kinds.js";
 import { notFound } from "../refusal.js";
 import { sendRefusal } from "../send-problem.js";
 
-const escapes: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (mark) => escapes[mark] ?? mark);
-
 /** Text with code between backticks, as the descriptions have it. */
-const inline = (text: string): string => escaped(text).replace(/`([^`]+)`/g, "<code>$1</code>");
+const inline = (text: string): string => markupText(text).replace(/`([^`]+)`/g, "<code>$1</code>");
 
 const isKind = (name: string): name is ProblemKind => Object.hasOwn(problemKinds, name);
 
 const page = (kind: ProblemKind): string => {
   const { status, title, help } = problemKinds[kind];
   const others = Object.entries(problemKinds).map(
-    ([name, each]) => `<li><a href="${problemAddress(name)}">${each.status} ${escaped(each.title)}</a></li>`,
+    ([name, each]) => `<li><a href="${problemAddress(name)}">${each.status} ${markupText(each.title)}</a></li>`,
   );
   return `<!doctype html>
 <html lang="en">
@@ -22,11 +20,11 @@ const page = (kind: ProblemKind): string => {
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
-<title>${escaped(title)}</title>
+<title>${markupText(title)}</title>
 </head>
 <body>
 <main>
-<h1>${escaped(title)}</h1>
+<h1>${markupText(title)}</h1>
 <p>HTTP status ${status}, type <code>${problemAddress(kind)}</code></p>
 <p>${inline(help)}</p>
 </main>

@@ -9,7 +9,8 @@ import type { Deps, Publisher } from "../../services/deps.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
 import { listFeed, listWithdrawn, type FollowedPlan, type WithdrawnPlan } from "../../services/plans/list-feed.js";
 import { isStorable } from "../../services/storable-text.js";
-import { pageAddress, publisherAddress, publisherPage } from "../rest-addresses.js";
+import { publisherAddress } from "../../exports/addresses.js";
+import { planPath, publisherPath } from "../../exports/page/page-links.js";
 import { asJson, asText, endpoint, found, refused, type Question } from "../endpoint.js";
 import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inPath } from "../parameter.js";
@@ -37,7 +38,7 @@ export const publisherEndpoint = endpoint(
     parameters,
     refusals: ["not-found"],
     caching: "LIVE",
-    page: ({ path }) => publisherPage(path["publisher"] ?? ""),
+    page: ({ path }) => publisherPath(path["publisher"] ?? ""),
   },
   async (question) => {
     const publisher = await publisherOf(question.deps, question);
@@ -105,7 +106,7 @@ function feedOf(
   { origin, address }: Question,
   suffix: "json" | "atom",
 ): Feed {
-  const author = { name: publisher.name, address: origin + publisherPage(publisher.slug) };
+  const author = { name: publisher.name, address: origin + publisherPath(publisher.slug) };
   const at = address.indexOf("?");
   const feed = `${origin}${publisherAddress(publisher.slug)}/feed.${suffix}`;
   const queryOf = (of: string): string => (of.includes("?") ? of.slice(of.indexOf("?")) : "");
@@ -121,7 +122,7 @@ function feedOf(
       planId: first.id,
       title: newest.title,
       ...{ summary, introduction, tags },
-      address: origin + pageAddress(newest),
+      address: origin + planPath(newest),
       locale: newest.locale,
       author,
       firstPublishedAt: first.publishedAt,

@@ -5,8 +5,8 @@ import { scheduledNotice } from "../../exports/sentences/scheduled-notice.js";
 import type { ScheduledChange, ScheduledState } from "../../services/deps.js";
 import { listScheduled } from "../../services/schedule/change-scheduled.js";
 import { asJson, endpoint } from "../endpoint.js";
-import { one, pageOf, pageParameters, type LinkedPage } from "../pagination.js";
-import { inPath, inQuery } from "../parameter.js";
+import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
+import { inPath, inQuery, one } from "../parameter.js";
 
 const states: readonly ScheduledState[] = ["WAITING", "DONE", "KEPT_BACK", "CANCELLED"];
 

@@ -2,8 +2,7 @@ import type { Path } from "../../domain/problem.js";
 import { vocabularySchema } from "../../exports/json/vocabulary.js";
 import { listVocabulary, type Vocabulary } from "../../services/answers/list-vocabulary.js";
 import { asJson, endpoint, found, refused } from "../endpoint.js";
-import { one } from "../pagination.js";
-import { inQuery } from "../parameter.js";
+import { inQuery, one } from "../parameter.js";
 import { badParameters } from "../refusal.js";
 
 const path: Path = ["locale"];

@@ -10,6 +10,8 @@ import { upTo } from "../imports/files/receive-file.js";
 import { authorName, write } from "../write.js";
 import { uploadTurns } from "./upload-turns.js";
 
+export { largestImageFile } from "../../imports/images/image-limits.js";
+
 /** Pictures of one publisher. */
 const mostImages = 5_000;
 
