@@ -1,7 +1,6 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
 import { noticePage } from "../exports/page/notice-page.js";
 import type { PageLinks } from "../exports/page/page-links.js";
-import { wordsFor } from "../exports/words/words-for.js";
 import { AnswerTooLarge } from "../http/answer-size.js";
 import { QuotaExceeded } from "../services/access/rate-limit.js";
 import { DatabaseUnavailable, logUnavailable, unavailableHeaders } from "../services/database-unavailable.js";
@@ -9,6 +8,7 @@ import { TimeLimitExceeded } from "./answer-with-time-limit.js";
 import { sendResponse } from "./cached-response.js";
 import { pageAnswer, type Page } from "./page-answer.js";
 import type { PageAssets } from "./page-assets.js";
+import { wordsOf } from "./page-words.js";
 import { notFound } from "./refusal.js";
 import { sendFailure, sendRefusal } from "./send-problem.js";
 
@@ -21,23 +21,20 @@ export const linksOf = (request: Pick<FastifyRequest, "publicOrigin">, assets: P
 
 /** A page that says why there is nothing to show, and where to go on. */
 export const notice = (
+  request: FastifyRequest,
   links: PageLinks,
   status: number,
   title: string,
   text: string,
-  language: string | null = null,
-): Page => ({
-  html: noticePage(title, text, links, null, language ?? "en"),
-  status,
-});
+): Page => ({ html: noticePage({ title, text }, wordsOf(request), links), status });
 
 /** What goes wrong with a page, as a page. */
 export const pageFailure =
   (assets: PageAssets) =>
   (error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply => {
-    const words = wordsFor("en").page;
+    const { page: words } = wordsOf(request);
     const send = (status: number, title: string, text: string): FastifyReply =>
-      sendResponse(pageAnswer(notice(linksOf(request, assets), status, title, text)), request, reply);
+      sendResponse(pageAnswer(notice(request, linksOf(request, assets), status, title, text)), request, reply);
     if (error instanceof DatabaseUnavailable) {
       logUnavailable(request.log, request.id, error);
       reply.headers(unavailableHeaders);
@@ -74,7 +71,8 @@ export const answerMissing =
     if (shorter !== null && (request.method === "GET" || request.method === "HEAD"))
       return reply.header("cache-control", "no-cache").redirect(shorter, 308);
     if (!wantsPage(request)) return sendRefusal(notFound("There is nothing at this address."), request, reply);
-    const words = wordsFor("en").page;
-    const page = notice(linksOf(request, assets), 404, words.notFoundPage, words.notFoundPageWhy);
-    return sendResponse(pageAnswer(page), request, reply.header("vary", "Accept"));
+    const { page: words } = wordsOf(request);
+    const page = notice(request, linksOf(request, assets), 404, words.notFoundPage, words.notFoundPageWhy);
+    const { headers, ...answer } = pageAnswer(page);
+    return sendResponse({ ...answer, headers: { ...headers, vary: "Accept, Accept-Language" } }, request, reply);
   };

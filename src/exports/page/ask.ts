@@ -4,8 +4,10 @@ import { formFields, formQuery, type PlanForm } from "./form/plan-form.js";
 /** Diets tell of somebody's health, so they are sent in the body of a request and stand in no address. */
 export const isPrivate = ({ diets }: Pick<PlanForm, "diets">): boolean => diets.length > 0;
 
-/** The address of what was asked, without what is private. */
-export const sharedQuery = (form: PlanForm): string => formQuery(form, ["diets"]);
+/** What was asked, without what is private: what may stand in an address. */
+export const sharedForm = (form: PlanForm): PlanForm => ({ ...form, diets: [] });
+
+export const sharedQuery = (form: PlanForm): string => formQuery(sharedForm(form));
 
 /** What was asked, as fields that nobody sees. */
 export const hiddenFields = (form: PlanForm, without: readonly (keyof PlanForm)[] = []): Content =>

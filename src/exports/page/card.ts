@@ -1,16 +1,15 @@
 import { imageFormats, type Image } from "../../domain/model/image.js";
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
-import { allergenGroups, type AllergenGroups } from "../sentences/allergen-groups.js";
+import { allergenGroups } from "../sentences/allergen-groups.js";
 import { adviceTexts } from "../sentences/advice-text.js";
 import { keepingRow } from "../sentences/keeping-row.js";
 import { minutesText } from "../words/minutes-text.js";
 import { moneyText } from "../words/money-text.js";
 import { imageSources } from "../image-address.js";
-import { nameBook } from "../words/name-book.js";
+import { nameBook, type NameBook } from "../words/name-book.js";
 import { sourceText } from "../words/source-text.js";
 import { writingDirection } from "../words/writing-direction.js";
 import type { PlanCard } from "./card-shape.js";
-import { groupTerms } from "./parts/contents-part.js";
 import { mealDay } from "./parts/meals-part.js";
 import { aislesOf, shelfLine } from "./parts/shopping-part.js";
 
@@ -22,6 +21,22 @@ function imageOf(image: Image | undefined, publisher: string, page: string): Pla
   return { alt, credit, placeholder: stored.placeholder, sources };
 }
 
+/** Each allergen in one group alone; of those that nobody states, the foods whose labels are to be read. */
+function allergensOf({ contents }: PlanAnswer, book: NameBook): PlanCard["allergens"] {
+  const words = book.words.page;
+  const groups = allergenGroups(contents.plan.allergens);
+  const namesOf = (found: readonly { readonly name: string }[]): readonly string[] => found.map(({ name }) => name);
+  const labelled = groups.labels.map(({ food }) => book.food(food));
+  const open = groups.open.length > 0 && labelled.length > 0 ? labelled : namesOf(groups.open);
+  return [
+    { presence: words.contains, names: namesOf(groups.contains) },
+    { presence: words.mayContain, names: namesOf(groups.mayContain) },
+    { presence: words.lookAtTheLabel, names: open },
+    { presence: words.tracesNotKnown, names: namesOf(groups.noIngredient) },
+    { presence: words.absent, names: namesOf(groups.absent) },
+  ].filter(({ names }) => names.length > 0);
+}
+
 export function planCard(answer: PlanAnswer, page: string): PlanCard {
   const { publication, scaled, reader, session, list } = answer;
   const { plan } = scaled.bundle;
@@ -29,9 +44,6 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
   const { guidance, unknown } = answer.storage;
   const zone = answer.household.session?.zone ?? null;
   const late = guidance.filter(({ subject, tooLateFor }) => subject.kind !== "MEAL" && tooLateFor.length > 0);
-  const groups = allergenGroups(answer.contents.plan.allergens);
-  const labelled = ({ labels }: AllergenGroups, names: readonly string[]): readonly string[] =>
-    labels.length === 0 ? names : labels.map(({ food }) => book.food(food));
   return {
     title: plan.title,
     language: plan.locale,
@@ -70,10 +82,7 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
         return { id: line.food.slug, food, take: take ?? "", notes: notes.join("; ") };
       }),
     })),
-    allergens: groupTerms.flatMap(([group, term]) => {
-      const names = groups[group].map(({ name }) => name);
-      return names.length === 0 ? [] : [{ presence: term, names: group === "open" ? labelled(groups, names) : names }];
-    }),
+    allergens: allergensOf(answer, book),
     image: imageOf(plan.image, publication.publisher.slug, page),
     cautions: answer.cautions.cautions.map(({ text, source }) => ({ text, source: sourceText(source) })),
   };

@@ -1,16 +1,16 @@
 import { Temporal } from "temporal-polyfill";
 import type { Household } from "../../domain/model/household.js";
-import { memoizeLatest } from "../../domain/memoize.js";
-import { intlTag } from "../../domain/quantity/intl-tag.js";
 import { readerLocale } from "../../domain/quantity/reader-locale.js";
 import { longDayText, momentText, shortDateText, timeText, weekdayText } from "../words/clock-text.js";
 import type { NameBook } from "../words/name-book.js";
+import type { Words } from "../words/words.js";
+
+/** A locale in which dates fit the words. */
+export const wordsLocale = ({ language }: Pick<Words, "language">): string => (language === "en" ? "en-GB" : language);
 
 /** The reader's own locale where the words are in its language; else one in which dates fit the words. */
-export function dateLocale({ reader, words }: Pick<NameBook, "reader" | "words">): string {
-  if (readerLocale(reader.locale).tag.language === words.language) return reader.locale;
-  return words.language === "en" ? "en-GB" : words.language;
-}
+export const dateLocale = ({ reader, words }: Pick<NameBook, "reader" | "words">): string =>
+  readerLocale(reader.locale).tag.language === words.language ? reader.locale : wordsLocale(words);
 
 /** An ISO date as `Sun, 1 Mar`. */
 export const dayText = (date: string, book: Pick<NameBook, "reader" | "words">): string =>
@@ -21,7 +21,7 @@ export const weekday = (date: string, book: Pick<NameBook, "reader" | "words">):
   weekdayText(date, dateLocale(book));
 
 /** `1 March 2026`, of the day in UTC. */
-export const longDate = (at: Date, locale = "en-GB"): string => longDayText(at.toISOString().slice(0, 10), locale);
+export const longDate = (at: Date, locale: string): string => longDayText(at.toISOString().slice(0, 10), locale);
 
 const localTime = (instant: string, zone: string): Temporal.ZonedDateTime =>
   Temporal.Instant.from(instant).toZonedDateTimeISO(zone);
@@ -61,14 +61,3 @@ export const startMinuteOfHour = (session: Household["session"]): number =>
 /** The local date so many days after the session; null where no start is known. */
 export const dateOfDay = (day: number, session: Household["session"]): string | null =>
   session === null ? null : localTime(session.start, session.zone).toPlainDate().add({ days: day }).toString();
-
-const formatsOf = memoizeLatest(
-  "list-formats",
-  50,
-  String,
-  (locale: string) => new Intl.ListFormat(intlTag(locale), { type: "conjunction" }),
-);
-
-/** "barley, kale and seeds" */
-export const listed = (texts: readonly string[], book: Pick<NameBook, "reader" | "words">): string =>
-  formatsOf(dateLocale(book)).format(texts);

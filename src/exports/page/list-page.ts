@@ -4,8 +4,8 @@ import type { Reader } from "../../domain/plan/plan-answer.js";
 import type { ShoppingLine, ShoppingList } from "../../domain/plan/scaled.js";
 import { moneyText } from "../words/money-text.js";
 import { nameBook, type NameBook } from "../words/name-book.js";
+import { codeName } from "../words/rule-words.js";
 import { isPrivate, sharedQuery, wayTo } from "./ask.js";
-import { dietName } from "./diet-name.js";
 import type { PlanForm } from "./form/plan-form.js";
 import { attributes, markup, type Content } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
@@ -57,12 +57,11 @@ export function listPage(input: ListPageInput): string {
   const facts = [
     ...(atTill === null ? [] : [moneyText(atTill)]),
     ...(several ? [] : [words.people({ count: first.servings })]),
-    ...household.diets.map((diet) => dietName(diet, book)),
+    ...household.diets.map((diet) => codeName("diets", diet, book.words)),
   ];
   return pageFrame({
     title: `${words.listTitle({ plans: plans.map(({ bundle }) => bundle.plan.title).join("; ") })} · ${first.publisher.name}`,
-    language: book.words.language,
-    words,
+    words: book.words,
     links,
     canonical: `${links.origin}${listPath({ publisher: first.publisher.slug, slug: first.bundle.plan.slug })}${query}${others === "" ? "" : `${query === "" ? "?" : "&"}${others}`}`,
     trail: [{ path: path + query, text: first.bundle.plan.title }],

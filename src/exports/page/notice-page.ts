@@ -1,21 +1,20 @@
-import { wordsFor } from "../words/words-for.js";
+import type { Words } from "../words/words.js";
 import { markup } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import type { PageLinks } from "./page-links.js";
 
+interface Notice {
+  readonly title: string;
+  readonly text: string;
+  /** Where to go on; left out: to the plans. */
+  readonly onward?: { readonly path: string; readonly text: string };
+}
+
 /** Where there is nothing to show: why, and where to go on. */
-export const noticePage = (
-  title: string,
-  text: string,
-  links: PageLinks,
-  onward: { readonly path: string; readonly text: string } | null = null,
-  locale = "en",
-): string => {
-  const { language, page: words } = wordsFor(locale);
-  const { path, text: where } = onward ?? { path: "/", text: words.toThePlans };
+export const noticePage = ({ title, text, onward }: Notice, words: Words, links: PageLinks): string => {
+  const { path, text: where } = onward ?? { path: "/", text: words.page.toThePlans };
   return pageFrame({
     title: `${title} · Prepwright`,
-    language,
     words,
     links,
     canonical: null,

@@ -1,4 +1,4 @@
-import type { PageWords } from "../words/words.js";
+import type { Words } from "../words/words.js";
 import { markup, type Content } from "./markup.js";
 import type { PageLinks } from "./page-links.js";
 import { previewPart } from "./parts/preview-part.js";
@@ -6,9 +6,7 @@ import { previewPart } from "./parts/preview-part.js";
 interface Frame {
   /** Of the window: the thing first, then whose it is. */
   readonly title: string;
-  /** BCP 47, of the fixed words. */
-  readonly language: string;
-  readonly words: PageWords;
+  readonly words: Words;
   readonly links: PageLinks;
   /** The moving address of the page; null: it is not worth finding again. */
   readonly canonical: string | null;
@@ -27,7 +25,8 @@ interface Frame {
 
 /** A whole document around the main part of a page. */
 export function pageFrame(frame: Frame): string {
-  const { title, language, words, links, canonical, trail, kind, main, script, head = null } = frame;
+  const { title, words: spoken, links, canonical, trail, kind, main, script, head = null } = frame;
+  const { language, page: words } = spoken;
   const description = frame.description ?? null;
   const source = script === undefined ? null : links[script];
   return markup`<!doctype html>
@@ -51,7 +50,7 @@ ${head}
     ({ path, text }) => markup`<span class="string" aria-hidden="true"></span><a href="${path}"><bdi>${text}</bdi></a>`,
   )}</nav>
 </header>
-${links.preview !== undefined && previewPart(links.preview.notice)}
+${links.preview !== undefined && previewPart(links.preview.notice, spoken)}
 <main id="main">
 ${main}
 </main>

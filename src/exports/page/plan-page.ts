@@ -92,14 +92,13 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
   ];
   return pageFrame({
     title: `${faults.size > 0 ? `${words.lookAgain}: ` : ""}${plan.title} · ${publication.publisher.name}`,
-    language: book.words.language,
     links,
     canonical: faults.size > 0 || isPrivate(form) ? null : shared,
     head: faults.size > 0 || links.preview !== undefined ? null : head,
     description: plan.summary,
     trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
     kind: "plan",
-    words,
+    words: book.words,
     main: markup`<header class="front">
 <h1${writersLanguage(book)}>${plan.title}</h1>
 ${plan.summary !== null && markup`<p class="summary"${writersLanguage(book)}>${plan.summary}</p>`}

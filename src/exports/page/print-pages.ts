@@ -24,8 +24,7 @@ function printPage(
   const title = kind === "fridge" ? words.fridgeTitle : words.labelsTitle;
   return pageFrame({
     title: `${title({ plan: scaled.bundle.plan.title })} · ${publication.publisher.name}`,
-    language: book.words.language,
-    words,
+    words: book.words,
     links,
     canonical: null,
     trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],

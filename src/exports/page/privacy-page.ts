@@ -1,15 +1,13 @@
-import { wordsFor } from "../words/words-for.js";
+import type { Words } from "../words/words.js";
 import { markup } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import type { PageLinks } from "./page-links.js";
 
 /** What is kept of readers, and what is not. */
-export function privacyPage(links: PageLinks, locale = "en"): string {
-  const { language, page: words } = wordsFor(locale);
-  const { title, intro, household, device, logs, others, operator } = words.privacyTexts;
+export function privacyPage(words: Words, links: PageLinks): string {
+  const { title, intro, household, device, logs, others, operator } = words.page.privacyTexts;
   return pageFrame({
     title: `${title} · Prepwright`,
-    language,
     words,
     links,
     canonical: `${links.origin}/privacy`,
@@ -18,6 +16,6 @@ export function privacyPage(links: PageLinks, locale = "en"): string {
     kind: "privacy",
     main: markup`<header class="front"><h1>${title}</h1><p class="summary">${intro}</p></header>
 ${[household, device, logs, others, operator].map((text) => markup`<p>${text}</p>`)}
-<p class="onward"><a href="/">${words.toThePlans}</a></p>`,
+<p class="onward"><a href="/">${words.page.toThePlans}</a></p>`,
   });
 }

@@ -1,6 +1,5 @@
 import type { PublisherFacts } from "../../domain/model/publisher.js";
-import { wordsFor } from "../words/words-for.js";
-import type { PageWords } from "../words/words.js";
+import type { PageWords, Words } from "../words/words.js";
 import { countryIn, currencyIn, languageIn } from "./country-name.js";
 import { markup, type Content } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
@@ -11,14 +10,13 @@ import { planListMarkup, type PlanList } from "./parts/plan-list.js";
 export const publisherPage = (
   publisher: { readonly slug: string; readonly name: string } & Partial<PublisherFacts>,
   shelf: PlanList,
+  spoken: Words,
   links: PageLinks,
-  locale = "en",
 ): string => {
-  const { language, page: words } = wordsFor(locale);
+  const { page: words } = spoken;
   return pageFrame({
     title: `${publisher.name} · Prepwright`,
-    language,
-    words,
+    words: spoken,
     links,
     canonical: links.origin + publisherPath(publisher.slug),
     description: words.plansOf({ publisher: publisher.name }),
@@ -28,8 +26,8 @@ export const publisherPage = (
     main: markup`<header class="front"><h1>${publisher.name}</h1>
 ${typeof publisher.description === "string" && markup`<p class="summary">${publisher.description}</p>`}
 <p class="summary">${words.newestFirst}</p>
-${factsMarkup(publisher, words, locale)}</header>
-<section aria-labelledby="plans"><h2 id="plans">${words.plansToCook}</h2>${planListMarkup(shelf, null, words)}</section>`,
+${factsMarkup(publisher, words, spoken.language)}</header>
+<section aria-labelledby="plans"><h2 id="plans">${words.plansToCook}</h2>${planListMarkup(shelf, null, spoken)}</section>`,
   });
 };
 

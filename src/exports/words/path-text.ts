@@ -1,4 +1,5 @@
 import type { Path } from "../../domain/problem.js";
+import { capital } from "./capital.js";
 
 /** What a place in one of these lists is called. */
 const entries: ReadonlyMap<string | number, string> = new Map([
@@ -18,6 +19,5 @@ export function pathText(path: Path): string {
     if (entry !== undefined) return [`${entry} ${Number(part) + 1}`];
     return entries.has(part) && typeof path[at + 1] === "number" ? [] : [part];
   });
-  const text = words.join(", ");
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return capital(words.join(", "));
 }

@@ -1,13 +1,12 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { longDate } from "../../exports/page/dates.js";
-import type { PageLinks } from "../../exports/page/page-links.js";
+import { longDate, wordsLocale } from "../../exports/page/dates.js";
+import { publisherPath, type PageLinks } from "../../exports/page/page-links.js";
 import { publisherPage } from "../../exports/page/publisher-page.js";
 import { startPage } from "../../exports/page/start-page.js";
 import type { PlanList } from "../../exports/page/parts/plan-list.js";
-import { problemText } from "../../exports/sentences/problem-text.js";
+import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
 import { wordsFor } from "../../exports/words/words-for.js";
-import { amountLanguages, type AmountLanguage } from "../../domain/quantity/reader-locale.js";
-import { preferredLanguage } from "../../http/preferred-language.js";
+import type { Words } from "../../exports/words/words.js";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
 import type { Problem } from "../../domain/problem.js";
 import type { Deps, RevisionRef } from "../../services/deps.js";
@@ -28,6 +27,7 @@ import { pointsBeyond, pointsOfAnswer, pointsOfPlan, pointsOfPlanPage } from "..
 import { readSentForm } from "../form-body.js";
 import { jsonAnswer, pageAnswer, privateAnswer, type Page, type PageScripts } from "../page-answer.js";
 import { linksOf, notice, pageFailure, withoutTrailingSlash } from "../page-errors.js";
+import { preferredOf, wordsOf } from "../page-words.js";
 import { cachedResponse, readyResponse, sendResponse, type EncodedResponse } from "../cached-response.js";
 import { readPlanForm } from "../read-plan-form.js";
 import { registerImageFiles } from "./image-files.js";
@@ -47,11 +47,6 @@ const forPeople = { config: { points: pointsOfAnswer, reader: "PAGE" } } as cons
 const shelfSize = 24;
 /** Bytes of a form: names and amounts of a few hundred things. */
 const longestForm = 64 * 1024;
-
-const machines = [
-  { path: "/graphql", text: "GraphQL: everything the service knows, with a page to write queries on" },
-  { path: "/v1/openapi", text: "REST: plans in every form, described in OpenAPI" },
-] as const;
 
 /** Pages for people, what they load, and what other people's pages load. */
 export function registerPages(app: FastifyInstance, options: PageRouteOptions): void {
@@ -76,17 +71,16 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
       if (beyond > 0) reply.charge(beyond);
       return answer(options, request, reply, async (deps) => {
         const form = readPlanForm(readQuery(request.url));
+        const words = wordsFor(form.asked.household.locale ?? "en");
         const card = await showPlanCard(deps, request.params, form, request.publicOrigin);
         if (card === null) {
           const missing = await missingPlan(deps, { ...request.params, revision: form.revision });
           return missing.code === "WITHDRAWN"
-            ? jsonAnswer(410, { problems: [withdrawnText(missing)] })
-            : jsonAnswer(404, { problems: ["No plan of this name is in print."] });
+            ? jsonAnswer(410, { problems: [withdrawnText(missing, words)] })
+            : jsonAnswer(404, { problems: [words.page.notInPrint] });
         }
         if (card.ok) return jsonAnswer(200, card.value);
-        return jsonAnswer(422, {
-          problems: card.problems.map((problem) => problemText({ ...problem, path: [] })),
-        });
+        return jsonAnswer(422, { problems: card.problems.map((problem) => readerProblemText(problem, words)) });
       });
     },
   );
@@ -95,10 +89,6 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
   app.get("/embed.js", (request, reply) => assets.sendEmbed(request, reply));
   for (const path of iconPaths) app.get(path, (request, reply) => sendResponse(icon, request, reply));
 }
-
-/** One of the languages there are words in, or null: what is kept grows with their number alone. */
-const preferredOf = ({ headers }: Pick<FastifyRequest, "headers">): AmountLanguage | null =>
-  preferredLanguage(headers["accept-language"], amountLanguages);
 
 /** From memory where it is known. Nothing but the address, its origin and the language say what is asked; what came in a body is kept nowhere. */
 async function answer(
@@ -179,7 +169,6 @@ const askedPages: readonly AskedPage[] = [
 /** They work without scripts and load nothing from elsewhere. */
 function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): void {
   const { assets } = options;
-  const wordsOf = (request: FastifyRequest) => wordsFor(preferredOf(request) ?? "en").page;
   app.removeAllContentTypeParsers();
   app.addContentTypeParser(
     "application/x-www-form-urlencoded",
@@ -193,7 +182,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     else reply.header("cache-control", "no-cache").redirect(shorter, 308);
   });
   const nothing = (request: FastifyRequest, text: string): Page =>
-    notice(linksOf(request, assets), 404, wordsOf(request).notFound, text, preferredOf(request));
+    notice(request, linksOf(request, assets), 404, wordsOf(request).page.notFound, text);
   /** Of several plans: the first that was withdrawn, else that one of them is not there. */
   const missing = async (request: FastifyRequest, deps: Deps, refs: readonly RevisionRef[]): Promise<Page> => {
     const problems = await missingPlans(
@@ -202,9 +191,9 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     );
     const words = wordsOf(request);
     const withdrawn = problems.find(({ code }) => code === "WITHDRAWN");
-    return withdrawn?.code === "WITHDRAWN"
-      ? notice(linksOf(request, assets), 410, words.planWithdrawn, withdrawnText(withdrawn), preferredOf(request))
-      : nothing(request, refs.length > 1 ? words.noSuchPlans : words.noSuchPlan);
+    if (withdrawn?.code !== "WITHDRAWN")
+      return nothing(request, refs.length > 1 ? words.page.noSuchPlans : words.page.noSuchPlan);
+    return notice(request, linksOf(request, assets), 410, words.page.planWithdrawn, withdrawnText(withdrawn, words));
   };
   const show = <Params>(
     path: string,
@@ -253,7 +242,6 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   registerPreviewPages(app, {
     ...{ deps: options.deps, queryTime: options.queryTime },
     linksOf: (request) => linksOf(request, assets),
-    notice: (request, status, title, text, links = linksOf(request, assets)) => notice(links, status, title, text),
     pages: askedPages.map((page) => ({
       ending: page.ending,
       show: (deps, request, query, links) => pageOf(page, request, deps, query, links),
@@ -263,28 +251,22 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
 
   show("/", async (request, deps) => {
     const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
-    if (shelf === null) return nothing(request, wordsOf(request).noSuchShelf);
+    if (shelf === null) return nothing(request, wordsOf(request).page.noSuchShelf);
     const slugs = [...new Set(shelf.plans.map(({ publisher }) => publisher))];
     const names = new Map(
       (await findPublishers(deps, slugs)).flatMap((each) => (each ? [[each.slug, each.name]] : [])),
     );
     return {
-      html: startPage(
-        shelf,
-        (slug) => names.get(slug) ?? slug,
-        machines,
-        linksOf(request, assets),
-        preferredOf(request) ?? "en",
-      ),
+      html: startPage(shelf, (slug) => names.get(slug) ?? slug, wordsOf(request), linksOf(request, assets)),
     };
   });
 
   show<{ publisher: string }>("/p/:publisher", async (request, deps) => {
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
-    const path = `/p/${encodeURIComponent(request.params.publisher)}`;
+    const path = publisherPath(request.params.publisher);
     const shelf = publisher ? await shelfOf(deps, publisher.slug, path, readQuery(request.url)) : null;
-    if (!publisher || shelf === null) return nothing(request, wordsOf(request).noSuchPublisher);
-    return { html: publisherPage(publisher, shelf, linksOf(request, assets), preferredOf(request) ?? "en") };
+    if (!publisher || shelf === null) return nothing(request, wordsOf(request).page.noSuchPublisher);
+    return { html: publisherPage(publisher, shelf, wordsOf(request), linksOf(request, assets)) };
   });
 }
 
@@ -296,10 +278,9 @@ const pointsOfForm = (plans: number, query: Query): number =>
   pointsBeyond(plans, pointsOfPlan + householdCost(readPlanForm(query).asked.household));
 
 /** What readers are told of a plan that its publisher took back. */
-function withdrawnText({ title, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>): string {
-  const words = wordsFor("en").page;
-  const text = words.planWithdrawnOn({ title, when: longDate(new Date(at)) });
-  return because === null ? text : `${text} ${words.withdrawnWhy({ reason: because })}`;
+function withdrawnText({ title, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>, words: Words): string {
+  const text = words.page.planWithdrawnOn({ title, when: longDate(new Date(at), wordsLocale(words)) });
+  return because === null ? text : `${text} ${words.page.withdrawnWhy({ reason: because })}`;
 }
 
 /** `publisher/slug` or `publisher/slug:8`, each; null: one of them is neither. */

@@ -1,9 +1,10 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
-import { longDate } from "../../exports/page/dates.js";
+import { longDate, wordsLocale } from "../../exports/page/dates.js";
 import type { PageLinks } from "../../exports/page/page-links.js";
 import { findingText } from "../../exports/sentences/finding-text.js";
 import { problemText } from "../../exports/sentences/problem-text.js";
+import type { Words } from "../../exports/words/words.js";
 import type { PlacedFinding } from "../../domain/plan/check/finding.js";
 import type { Problem, TextPlace } from "../../domain/problem.js";
 import type { Deps } from "../../services/deps.js";
@@ -15,6 +16,8 @@ import { cachedResponse, sendResponse } from "../cached-response.js";
 import { readSentForm } from "../form-body.js";
 import { readQuery, type Query } from "../parameter.js";
 import { pageAnswer, type Page } from "../page-answer.js";
+import { notice } from "../page-errors.js";
+import { wordsOf } from "../page-words.js";
 
 /** What the address of a preview names. */
 interface PreviewName {
@@ -36,7 +39,6 @@ interface PreviewPageOptions {
   readonly deps: Deps;
   readonly queryTime: number;
   readonly linksOf: (request: FastifyRequest) => PageLinks;
-  readonly notice: (request: FastifyRequest, status: number, title: string, text: string, links?: PageLinks) => Page;
   readonly pages: readonly PreviewedPage[];
 }
 
@@ -90,11 +92,12 @@ async function pageOf(
   request: FastifyRequest<{ Params: PreviewName }>,
   query: Query,
   page: PreviewedPage,
-  { linksOf, notice }: PreviewPageOptions,
+  { linksOf }: PreviewPageOptions,
 ): Promise<Page> {
   const { publisher, slug, secret } = request.params;
   const opened = await openPreview(deps, { publisher, slug }, secret);
-  if (opened.state !== "OPEN") return notice(request, ...wordsOf(opened));
+  const words = wordsOf(request);
+  if (opened.state !== "OPEN") return notice(request, linksOf(request), ...whyNothing(opened, words));
   const { link, preview } = opened;
   const { version, problems, findings, published } = preview;
   const missing = [
@@ -109,8 +112,8 @@ async function pageOf(
     preview: { publisher, slug, path, notice: { version, expiresAt: link.expiresAt, missing } },
   };
   if (published === null) {
-    const text = "The draft cannot be worked out before what is listed above is put right. Readers see nothing of it.";
-    return notice(request, 422, "Not ready to be shown", text, links);
+    const { notReady, notReadyWhy } = words.page.preview;
+    return notice(request, links, 422, notReady, notReadyWhy);
   }
   return page.show(previewDeps(opened.deps, published), request, query, links);
 }
@@ -122,27 +125,20 @@ const placed = (place: TextPlace | undefined, text: string): string =>
   place === undefined ? text : `${place.file}, line ${place.line}: ${text}`;
 
 /** Status, title and text where nothing is shown. */
-function wordsOf(opened: Exclude<OpenedPreview, { readonly state: "OPEN" }>): readonly [number, string, string] {
+function whyNothing(
+  opened: Exclude<OpenedPreview, { readonly state: "OPEN" }>,
+  words: Words,
+): readonly [number, string, string] {
+  const { preview } = words.page;
+  const day = (at: Date): { readonly when: string } => ({ when: longDate(at, wordsLocale(words)) });
   switch (opened.state) {
     case "EXPIRED":
-      return [
-        410,
-        "This preview has ended",
-        `It could be seen until ${longDate(opened.at)}. Ask the writer for a new address.`,
-      ];
+      return [410, preview.ended, preview.endedWhy(day(opened.at))];
     case "REVOKED":
-      return [
-        410,
-        "This preview was taken back",
-        `The writer took it back on ${longDate(opened.at)}. Ask the writer for a new address.`,
-      ];
+      return [410, preview.takenBack, preview.takenBackWhy(day(opened.at))];
     case "NO_DRAFT":
-      return [410, "This draft is gone", "The writer threw the draft away. Ask the writer whether there is another."];
+      return [410, preview.gone, preview.goneWhy];
     case "UNKNOWN":
-      return [
-        404,
-        "No preview has this address",
-        "It may be misspelt or cut off: copy all of it, up to its last letter, or ask the writer for a new one.",
-      ];
+      return [404, preview.unknown, preview.unknownWhy];
   }
 }

@@ -18,6 +18,7 @@ import { pointsOfAnswer } from "../endpoint-cost.js";
 import type { PageAssets } from "../page-assets.js";
 import { pageAnswer } from "../page-answer.js";
 import { linksOf, pageFailure } from "../page-errors.js";
+import { wordsOf } from "../page-words.js";
 import { readQuery } from "../parameter.js";
 import { notFound } from "../refusal.js";
 import { sendRefusal } from "../send-problem.js";
@@ -56,7 +57,7 @@ export function registerSiteFiles(app: FastifyInstance, { deps, queryTime, asset
     const page = { points: pointsOfAnswer, reader: "PAGE" } as const;
 
     scope.get("/privacy", { config: page }, (request, reply) =>
-      sendResponse(pageAnswer({ html: privacyPage(linksOf(request, assets)) }), request, reply),
+      sendResponse(pageAnswer({ html: privacyPage(wordsOf(request), linksOf(request, assets)) }), request, reply),
     );
     scope.get("/robots.txt", { config: page }, (request, reply) =>
       sendResponse(

@@ -1,11 +1,9 @@
 import type { InSlices } from "../../domain/counted-work.js";
 import type { Problem } from "../../domain/problem.js";
-import { sharedQuery } from "../../exports/page/ask.js";
 import { cookPageInSlices, type KitchenPageInput } from "../../exports/page/cook/cook-page.js";
-import { noticePage } from "../../exports/page/notice-page.js";
-import { planPath, type PageLinks } from "../../exports/page/page-links.js";
+import { faultPage } from "../../exports/page/fault-page.js";
+import type { PageLinks } from "../../exports/page/page-links.js";
 import { fridgePage, labelsPage } from "../../exports/page/print-pages.js";
-import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
 import { wordsFor } from "../../exports/words/words-for.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { answerFor } from "./answer-plan.js";
@@ -48,10 +46,7 @@ export async function showKitchenPage(
   return { faulty: false, html };
 
   function faulty(problems: readonly Problem[]): ShownPage {
-    const spoken = wordsFor(asked.household.locale ?? preferred ?? "en");
-    const { page: words } = spoken;
-    const texts = problems.map((problem) => readerProblemText(problem, spoken));
-    const back = { path: planPath(named, links) + sharedQuery(form), text: words.backToForm };
-    return { faulty: true, html: noticePage(words.cannotCook, texts.join(" "), links, back, spoken.language) };
+    const words = wordsFor(asked.household.locale ?? preferred ?? "en");
+    return { faulty: true, html: faultPage(words.page.cannotCook, { plan: named, form, problems }, words, links) };
   }
 }

@@ -1,10 +1,8 @@
 import type { Problem } from "../../domain/problem.js";
 import { listPage, type ListedPlan } from "../../exports/page/list-page.js";
-import { noticePage } from "../../exports/page/notice-page.js";
-import { planPath, type PageLinks } from "../../exports/page/page-links.js";
-import { sharedQuery } from "../../exports/page/ask.js";
+import { faultPage } from "../../exports/page/fault-page.js";
+import type { PageLinks } from "../../exports/page/page-links.js";
 import { wordsFor } from "../../exports/words/words-for.js";
-import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
 import { answerLists, type ComputedLists } from "./answer-lists.js";
 import { stateAllergens } from "./state-contents.js";
 import { runInSlices } from "../time-slices.js";
@@ -67,11 +65,8 @@ export async function showListPage(
   return { faulty: false, html };
 
   function faulty(problems: readonly Problem[]): ShownPage {
-    const spoken = wordsFor(asked.household.locale ?? "en");
-    const texts = problems.map((problem) => readerProblemText(problem, spoken));
-    const { page: words } = spoken;
-    const back = { path: planPath(own, links) + sharedQuery(form), text: words.backToForm };
-    return { faulty: true, html: noticePage(words.listFaulty, texts.join(" "), links, back, spoken.language) };
+    const words = wordsFor(asked.household.locale ?? "en");
+    return { faulty: true, html: faultPage(words.page.listFaulty, { plan: own, form, problems }, words, links) };
   }
 }
 

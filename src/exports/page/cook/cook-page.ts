@@ -1,11 +1,11 @@
 import type { InSlices } from "../../../domain/counted-work.js";
 import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
 import { sessionProblemText } from "../../sentences/session-problem-text.js";
+import { andList } from "../../words/and-list.js";
 import { timesText } from "../../words/component-text.js";
 import { minutesText } from "../../words/minutes-text.js";
 import { nameBook } from "../../words/name-book.js";
 import { isPrivate, wayTo } from "../ask.js";
-import { listed } from "../dates.js";
 import type { PlanForm } from "../form/plan-form.js";
 import { attributes, markup, type Content } from "../markup.js";
 import { pageFrame } from "../page-frame.js";
@@ -44,8 +44,7 @@ export function* cookPageInSlices({ answer, form, links }: KitchenPageInput): In
   const back = wayTo({ path: planPath(named, links), form, text: words.backToPlan });
   return pageFrame({
     title: `${words.cookTitle({ plan: plan.title })} · ${publication.publisher.name}`,
-    language: book.words.language,
-    words,
+    words: book.words,
     links,
     canonical: null,
     trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
@@ -97,9 +96,9 @@ ${evening.map(({ of, text }) => markup`<p class="flag"><b>${book.words.eveningBe
 ${
   appliances.length > 0 &&
   markup`<p>${words.youNeed({
-    appliances: listed(
+    appliances: andList(
       appliances.map((code) => codeName("appliances", code, book.words)),
-      book,
+      book.words,
     ),
   })}</p>`
 }

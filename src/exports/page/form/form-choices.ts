@@ -5,9 +5,9 @@ import { memoizeLatest } from "../../../domain/memoize.js";
 import type { PlanBundle } from "../../../domain/model/plan.js";
 import { intlTag } from "../../../domain/quantity/intl-tag.js";
 import type { NameBook } from "../../words/name-book.js";
+import { codeName } from "../../words/rule-words.js";
 import { countryIn, currencyIn } from "../country-name.js";
 import { dateLocale } from "../dates.js";
-import { dietName } from "../diet-name.js";
 
 export interface Choice {
   /** As it is sent. */
@@ -60,7 +60,9 @@ export function formChoices(
     if (item.kind !== "FOOD") continue;
     for (const { food, diets: serves, note } of offered) {
       const known = swaps.get(item.food) ?? new Map<string, Choice>();
-      const why = [serves.map((code) => dietName(code, book)).join(", "), note ?? ""].filter((each) => each !== "");
+      const why = [serves.map((code) => codeName("diets", code, book.words)).join(", "), note ?? ""].filter(
+        (each) => each !== "",
+      );
       const value = `${item.food}:${food}`;
       known.set(value, { value, text: book.food(food) + (why.length === 0 ? "" : ` (${why.join("; ")})`) });
       swaps.set(item.food, known);
@@ -68,7 +70,7 @@ export function formChoices(
   }
   return {
     ...placesIn(locale),
-    diets: diets.map(({ code }) => ({ value: code, text: dietName(code, book) })),
+    diets: diets.map(({ code }) => ({ value: code, text: codeName("diets", code, book.words) })),
     swaps: [...swaps].map(([from, to]) => ({ from, name: book.food(from), to: [...to.values()] })),
     routes: components
       .filter(({ routes }) => routes.length > 0)

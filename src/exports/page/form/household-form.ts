@@ -1,6 +1,7 @@
-import type { MeasureSystem } from "../../../domain/model/amount.js";
+import { measureSystems } from "../../../domain/model/amount.js";
 import type { Plan } from "../../../domain/model/plan.js";
 import { isTimeZone } from "../../../domain/time-zone.js";
+import { capital } from "../../words/capital.js";
 import type { NameBook } from "../../words/name-book.js";
 import { countryName } from "../country-name.js";
 import { attributes, markup, type Content } from "../markup.js";
@@ -65,8 +66,6 @@ ${isZone && markup`<input type="hidden" name="zone-before" value="${form.zone}">
 /** What a browser's own field for a day and a time can show; anything else would be lost in it. */
 const isLocal = (start: string): boolean => start === "" || /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/.test(start);
 
-const measureSystems: readonly MeasureSystem[] = ["METRIC", "METRIC_CUP", "AUSTRALIAN", "UK_IMPERIAL", "US_CUSTOMARY"];
-
 function placeFields({ plan, form, choices, faults, book }: FormInput): Content {
   const words = book.words.page;
   const own = plan.region === undefined ? words.notSet : words.asThePlan({ what: countryName(plan.region, book) });
@@ -94,8 +93,6 @@ ${codes.map((code) =>
   ]),
 )}</div>${strayFields("appliances", form.appliances, values, words.notOffered)}</fieldset>`;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function dietFields({ form, choices, faults, book }: FormInput): Content {
   const words = book.words.page;

@@ -66,10 +66,9 @@ export const formFields = {
 } as const satisfies Record<keyof PlanForm, string>;
 
 /** `?servings=6&diet=vegan`, or nothing for a blank form: one spelling for one question. */
-export function formQuery(form: PlanForm, without: readonly (keyof PlanForm)[] = []): string {
+export function formQuery(form: PlanForm): string {
   const query = new URLSearchParams();
   for (const key of Object.keys(formFields) as (keyof PlanForm)[]) {
-    if (without.includes(key)) continue;
     const value = form[key];
     for (const each of typeof value === "string" ? [value] : value) {
       if (each !== "") query.append(formFields[key], each);

@@ -1,22 +1,13 @@
 import type { AllergenFinding, AllergenStatement } from "../../../domain/nutrition/allergens.js";
 import type { DietStatement } from "../../../domain/nutrition/diets.js";
 import { allergenGroups, byWhatFor, type AllergenGroups } from "../../sentences/allergen-groups.js";
+import { andList } from "../../words/and-list.js";
 import type { NameBook } from "../../words/name-book.js";
+import { codeName } from "../../words/rule-words.js";
 import { countryName } from "../country-name.js";
-import { dietName } from "../diet-name.js";
-import { listed } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { folded, part, type PlanView } from "../plan-view.js";
 import { writersLanguage } from "../writers-language.js";
-
-/** Terms of the groups of allergens on the card for blogs, from the one that must be said first. */
-export const groupTerms = [
-  ["contains", "Contains"],
-  ["mayContain", "May contain"],
-  ["open", "Look at the label"],
-  ["noIngredient", "Not an ingredient, traces not known"],
-  ["absent", "Does not contain"],
-] as const satisfies readonly (readonly [keyof AllergenGroups, string])[];
 
 /** What is in the plan, which labels are to be read, what it fits; where it comes from, and each meal by itself, is folded away. */
 export function contentsPart(view: PlanView): Content {
@@ -71,7 +62,7 @@ function statementMarkup(statement: AllergenStatement, book: NameBook): Content 
         ? null
         : alsoContains.map(
             ({ code, foods }) =>
-              markup`<dd>${code.replaceAll("-", " ")} <span class="quiet">${words.inFoods({ foods: book.foods(foods) })}</span></dd>`,
+              markup`<dd>${codeName("allergens", code, book.words)} <span class="quiet">${words.inFoods({ foods: book.foods(foods) })}</span></dd>`,
           ),
     ),
     row(words.notStated, "open", labelsMarkup(groups, book)),
@@ -106,9 +97,9 @@ function labelsMarkup({ open, labels, glutenFreeOnly }: AllergenGroups, book: Na
   return [
     markup`<dd>${words.readLabels({
       count: labels.length,
-      foods: listed(
+      foods: andList(
         labels.map(({ food }) => book.food(food)),
-        book,
+        book.words,
       ),
     })}</dd>`,
     glutenFreeOnly.length > 0 &&
@@ -117,20 +108,20 @@ function labelsMarkup({ open, labels, glutenFreeOnly }: AllergenGroups, book: Na
 }
 
 const names = (found: readonly AllergenFinding[], book: NameBook): string =>
-  listed(
+  andList(
     found.map(({ name }) => name),
-    book,
+    book.words,
   );
 
 /** Diets of the whole plan: which it fits and which not; why is folded away. */
 function dietsMarkup(diets: readonly DietStatement[], book: NameBook): Content {
   const words = book.words.page;
-  const name = ({ diet }: DietStatement): string => dietName(diet, book);
+  const name = ({ diet }: DietStatement): string => codeName("diets", diet, book.words);
   const fitting = diets.filter(({ fits }) => fits === true);
   const broken = diets.filter(({ fits }) => fits === false);
   const open = diets.filter(({ fits }) => fits === null);
   const all = (of: readonly DietStatement[]): Content =>
-    of.length === 0 ? null : markup`<dd><b>${listed(of.map(name), book)}</b></dd>`;
+    of.length === 0 ? null : markup`<dd><b>${andList(of.map(name), book.words)}</b></dd>`;
   return [
     markup`<dl class="presence diets">${[
       row(words.fits, "fits", all(fitting)),
@@ -149,7 +140,7 @@ function dietsMarkup(diets: readonly DietStatement[], book: NameBook): Content {
         ),
         ...byFoods(open).map(
           ({ alike, foods }) =>
-            markup`<li><b>${listed(alike.map(name), book)}</b>: ${foods.length === 0 ? words.nobodySays : words.readLabels({ count: foods.length, foods: listed(foods.map(book.food), book) })}</li>`,
+            markup`<li><b>${andList(alike.map(name), book.words)}</b>: ${foods.length === 0 ? words.nobodySays : words.readLabels({ count: foods.length, foods: andList(foods.map(book.food), book.words) })}</li>`,
         ),
       ]}</ul>`,
       markup`<p class="quiet">${words.dietNote}</p>`,

@@ -1,6 +1,7 @@
 import type { Plan } from "../../../domain/model/plan.js";
 import type { Publication } from "../../../domain/plan/plan-answer.js";
 import type { NameBook } from "../../words/name-book.js";
+import { sharedForm } from "../ask.js";
 import { dateLocale, longDate } from "../dates.js";
 import { blankForm, type PlanForm } from "../form/plan-form.js";
 import { markup, type Content } from "../markup.js";
@@ -20,8 +21,7 @@ export function editionPart(
   const named = { publisher: publisher.slug, slug: publication.slug };
   if (links.preview !== undefined)
     return foldedPart("edition", words.version, markup`<p>${words.oncePublished({ number: revision })}</p>`);
-  // Diets tell of somebody's health: no address here holds them.
-  const shared = { ...form, diets: [] };
+  const shared = sharedForm(form);
   const date = longDate(publishedAt, dateLocale(book));
   const version = words.versionNumber({ number: revision });
   return foldedPart(
@@ -31,7 +31,7 @@ export function editionPart(
       markup`<p>${version}, <time datetime="${publishedAt.toISOString()}">${words.published({ date })}</time>. <a href="${revisionPath(named, revision, shared)}">${words.sameForEver}</a>.</p>`,
       changeNote !== null && markup`<p>${words.whatChanged({ note: changeNote })}</p>`,
       markup`<p>${words.saveOrSend}: ${otherForms(named, shared, book)}</p>`,
-      markup`<p>${words.cite}: <cite><bdi>${publisher.name}</bdi>, “<bdi>${plan.title}</bdi>”, ${version.toLowerCase()}, ${date}</cite>, <a class="address" href="${links.origin}${revisionPath(named, revision, blankForm)}">${links.origin.replace(/^https?:\/\//, "")}</a></p>`,
+      markup`<p>${words.cite}: <cite><bdi>${publisher.name}</bdi>, “<bdi>${plan.title}</bdi>”, ${words.citedVersion({ number: revision })}, ${date}</cite>, <a class="address" href="${links.origin}${revisionPath(named, revision, blankForm)}">${links.origin.replace(/^https?:\/\//, "")}</a></p>`,
       markup`<p class="quiet address">${words.fingerprint({ hash: checksum })}</p>`,
     ],
     version,

@@ -3,7 +3,7 @@ import type { Advice } from "../../../domain/storage/advice.js";
 import type { StorageGuidance } from "../../../domain/storage/guidance.js";
 import { adviceText } from "../../sentences/advice-text.js";
 import { lengthText } from "../../sentences/keeping-row.js";
-import { listed } from "../dates.js";
+import { andList } from "../../words/and-list.js";
 import { markup, type Content } from "../markup.js";
 import { dayInWords, folded, type PlanView } from "../plan-view.js";
 
@@ -69,7 +69,9 @@ function whyText(rows: readonly StorageGuidance[], { book }: PlanView): string {
     byLength.set(length, [...(byLength.get(length) ?? []), book.subject(subject)]);
   }
   const { keeps, comesLater } = book.words.page;
-  const reasons = [...byLength].map(([length, names]) => keeps({ names: listed([...new Set(names)], book), length }));
+  const reasons = [...byLength].map(([length, names]) =>
+    keeps({ names: andList([...new Set(names)], book.words), length }),
+  );
   return comesLater({ reasons: reasons.join("; ") });
 }
 
@@ -88,7 +90,7 @@ function waysText(ways: readonly WayOut[], meal: string, { answer, book }: PlanV
           ? words.theShareOf({ what: name })
           : words.amountOf({ amount: book.amount(amount, component), what: name });
       });
-      return words.freeze({ amounts: listed(amounts, book), daysBefore: days, count: alike.length });
+      return words.freeze({ amounts: andList(amounts, book.words), daysBefore: days, count: alike.length });
     }),
     ...ways.flatMap((way) => {
       if (way?.code === "MAKE_LATER") {

@@ -1,5 +1,5 @@
-import type { PageWords } from "../../words/words.js";
-import { longDate } from "../dates.js";
+import type { Words } from "../../words/words.js";
+import { longDate, wordsLocale } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { planPath, publisherPath } from "../page-links.js";
 
@@ -24,14 +24,16 @@ export interface PlanList {
 export function planListMarkup(
   { plans, next }: PlanList,
   publisherName: ((slug: string) => string) | null,
-  words: PageWords,
+  words: Words,
 ): Content {
-  if (plans.length === 0) return markup`<p class="aside">${words.noPlansYet}</p>`;
+  const { noPlansYet, olderPlans, writtenForPublished } = words.page;
+  const dateOf = ({ publishedAt }: ListedPlan): string => longDate(publishedAt, wordsLocale(words));
+  if (plans.length === 0) return markup`<p class="aside">${noPlansYet}</p>`;
   return [
     markup`<ul class="shelf">${plans.map(
       (plan) => markup`<li class="packet"><h3><a href="${planPath(plan)}"><bdi>${plan.title}</bdi></a></h3>
-<p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}"><bdi>${publisherName(plan.publisher)}</bdi></a>, `}<time datetime="${plan.publishedAt.toISOString()}">${words.writtenForPublished({ count: plan.serves, date: longDate(plan.publishedAt) })}</time></p></li>`,
+<p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}"><bdi>${publisherName(plan.publisher)}</bdi></a>, `}<time datetime="${plan.publishedAt.toISOString()}">${writtenForPublished({ count: plan.serves, date: dateOf(plan) })}</time></p></li>`,
     )}</ul>`,
-    next !== null && markup`<p class="onward"><a href="${next}">${words.olderPlans}</a></p>`,
+    next !== null && markup`<p class="onward"><a href="${next}">${olderPlans}</a></p>`,
   ];
 }

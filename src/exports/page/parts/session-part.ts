@@ -6,10 +6,11 @@ import type { PrepSession, SessionTask } from "../../../domain/prep-session/sess
 import { sessionProblemText } from "../../sentences/session-problem-text.js";
 import { daySentences, lateSentences, lengthSentences } from "../../sentences/session-sentences.js";
 import { criticalText } from "../../sentences/session-text.js";
+import { andList } from "../../words/and-list.js";
 import { heatText } from "../../words/degree-text.js";
 import type { NameBook } from "../../words/name-book.js";
 import { minutesText } from "../../words/minutes-text.js";
-import { dateOfDay, dayText, listed, wallClock } from "../dates.js";
+import { dateOfDay, dayText, wallClock } from "../dates.js";
 import { markup, type Content } from "../markup.js";
 import { folded, part, sentences, type PlanView } from "../plan-view.js";
 import { codeName } from "../../words/rule-words.js";
@@ -91,9 +92,9 @@ function summary(session: PrepSession, { answer, book }: PlanView): Content {
     session.optimal ? words.shortest : words.notShorterThan({ time: minutesText(session.lowerBoundMinutes) }),
     session.assumedAppliances.length > 0 &&
       words.notListed({
-        appliances: listed(
+        appliances: andList(
           session.assumedAppliances.map((code) => codeName("appliances", code, book.words)),
-          book,
+          book.words,
         ),
       }),
   ])}</p>`;

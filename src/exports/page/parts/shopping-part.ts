@@ -2,6 +2,7 @@ import { aisles } from "../../../domain/model/aisles.js";
 import type { ShoppingLine } from "../../../domain/plan/scaled.js";
 import type { NameBook } from "../../words/name-book.js";
 import { byAisle, coveredLines, isCovered, shoppingText } from "../../document/shopping-text.js";
+import { capital } from "../../words/capital.js";
 import { codeName } from "../../words/rule-words.js";
 import type { Words } from "../../words/words.js";
 
@@ -59,10 +60,7 @@ export function shelfLine(
 }
 
 /** `dairy-and-eggs` to `Dairy and eggs`. */
-function aisleName(aisle: string, words: Words): string {
-  const name = codeName("aisles", aisle, words);
-  return name.charAt(0).toUpperCase() + name.slice(1);
-}
+const aisleName = (aisle: string, words: Words): string => capital(codeName("aisles", aisle, words));
 
 /** Aisles of the shop in the order of a round through it, then what most kitchens have, then what this one has. */
 interface ListedAisle {

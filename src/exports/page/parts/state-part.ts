@@ -2,10 +2,10 @@ import type { PlanAnswer } from "../../../domain/plan/plan-answer.js";
 import { hiddenFields, isPrivate } from "../ask.js";
 import { countryName } from "../country-name.js";
 import { dateOfDay, dayText, wallClock } from "../dates.js";
-import { dietName } from "../diet-name.js";
 import { householdForm, type FormInput } from "../form/household-form.js";
 import { attributes, markup, type Content } from "../markup.js";
 import type { NameBook } from "../../words/name-book.js";
+import { codeName } from "../../words/rule-words.js";
 import { swappedFoods } from "./swapped-foods.js";
 
 /** For whom it is computed, in one line that unfolds to the form, with buttons for one more and one fewer. */
@@ -32,7 +32,7 @@ function stateText({ scaled, household }: PlanAnswer, book: NameBook): string {
   const time = wallClock(0, session, book);
   return [
     words.people({ count: scaled.servings }),
-    ...household.diets.map((diet) => dietName(diet, book)),
+    ...household.diets.map((diet) => codeName("diets", diet, book.words)),
     region === undefined
       ? words.strictestRules
       : region.owner === "READER"
@@ -59,7 +59,7 @@ function changesOf({ scaled, household }: PlanAnswer, book: NameBook): readonly 
         ? []
         : [`${component.title}: ${route.kind === "BUY" ? words.boughtWay({ name: route.name }) : route.name}`],
     ),
-    ...(household.kitchen === null ? [] : [words.kitchenLegend.toLowerCase()]),
+    ...(household.kitchen === null ? [] : [words.ownKitchen]),
   ];
 }
 

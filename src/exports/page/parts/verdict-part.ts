@@ -1,9 +1,10 @@
 import type { DietStatement } from "../../../domain/nutrition/diets.js";
 import { allergenGroups } from "../../sentences/allergen-groups.js";
+import { andList } from "../../words/and-list.js";
+import { capital } from "../../words/capital.js";
 import { minutesText } from "../../words/minutes-text.js";
 import { moneyText } from "../../words/money-text.js";
-import { listed } from "../dates.js";
-import { dietName } from "../diet-name.js";
+import { codeName } from "../../words/rule-words.js";
 import { markup, type Content } from "../markup.js";
 import type { PlanView } from "../plan-view.js";
 import { lateFor, frozenFor } from "./late-meal.js";
@@ -39,7 +40,7 @@ function allergenLines({ answer, book }: PlanView): readonly Content[] {
   const words = book.words.page;
   const groups = allergenGroups(answer.contents.plan.allergens);
   const told = (term: string, names: readonly string[]): readonly Content[] =>
-    names.length === 0 ? [] : [leads("allergens", [markup`<b>${term}:</b> `, listed(names, book)])];
+    names.length === 0 ? [] : [leads("allergens", [markup`<b>${term}:</b> `, andList(names, book.words)])];
   const asked = answer.household.diets.length > 0;
   return [
     ...told(
@@ -59,7 +60,7 @@ function allergenLines({ answer, book }: PlanView): readonly Content[] {
 function dietLines({ answer, book }: PlanView): readonly Content[] {
   const words = book.words.page;
   const text = ({ diet, fits, breaks, unknown }: DietStatement): string => {
-    const name = dietName(diet, book);
+    const name = codeName("diets", diet, book.words);
     if (fits === true) return capital(words.fitsDiet({ diet: name }));
     return fits === false
       ? words.breaksDiet({ diet: name, foods: book.foods(breaks) })
@@ -69,8 +70,6 @@ function dietLines({ answer, book }: PlanView): readonly Content[] {
     .filter(({ diet }) => answer.household.diets.includes(diet))
     .map((diet) => leads("allergens", markup`<b>${text(diet)}</b>`));
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function lateLines(view: PlanView): readonly Content[] {
   const words = view.book.words.page;
@@ -91,7 +90,7 @@ function workLines({ answer, book }: PlanView): readonly Content[] {
   const tasks = answer.sessions.flatMap(({ session }) => session.tasks).filter(({ eveningBefore }) => eveningBefore);
   const titles = [...new Set(tasks.map(({ of }) => of.title))];
   return [
-    ...(titles.length > 0 ? [leads("session", words.eveningBefore({ things: listed(titles, book) }))] : []),
+    ...(titles.length > 0 ? [leads("session", words.eveningBefore({ things: andList(titles, book.words) }))] : []),
     ...(answer.sessions.length > 1 ? [leads("session", words.overDays({ count: answer.sessions.length }))] : []),
   ];
 }

@@ -2,6 +2,7 @@ import { form } from "./en/form.js";
 import { general } from "./en/general.js";
 import { kitchen } from "./en/kitchen.js";
 import { page } from "./en/page.js";
+import { preview } from "./en/preview.js";
 import { meals } from "./en/meals.js";
 import { shopping } from "./en/shopping.js";
 import { session } from "./en/session.js";
@@ -20,7 +21,7 @@ import { cautionTexts } from "./en/caution-texts.js";
 /** Every fixed word of every way out, in English. Amounts, prices and dates arrive as text, written for the reader's locale. */
 export const english = {
   /** Of the pages alone. */
-  page: { ...page, ...form, ...kitchen },
+  page: { ...page, ...form, ...kitchen, preview },
   ...general,
   ...meals,
   ...shopping,

@@ -4,6 +4,7 @@ import { form } from "./fr/form.js";
 import { general } from "./fr/general.js";
 import { kitchen } from "./fr/kitchen.js";
 import { page } from "./fr/page.js";
+import { preview } from "./fr/preview.js";
 import { meals } from "./fr/meals.js";
 import { shopping } from "./fr/shopping.js";
 import { session } from "./fr/session.js";
@@ -21,7 +22,7 @@ import { cautionTexts } from "./fr/caution-texts.js";
 
 export const french: Translation<typeof english> = {
   /** Of the pages alone. */
-  page: { ...page, ...form, ...kitchen },
+  page: { ...page, ...form, ...kitchen, preview },
   ...general,
   ...meals,
   ...shopping,

@@ -4,6 +4,7 @@ import { form } from "./de/form.js";
 import { general } from "./de/general.js";
 import { kitchen } from "./de/kitchen.js";
 import { page } from "./de/page.js";
+import { preview } from "./de/preview.js";
 import { meals } from "./de/meals.js";
 import { shopping } from "./de/shopping.js";
 import { session } from "./de/session.js";
@@ -21,7 +22,7 @@ import { cautionTexts } from "./de/caution-texts.js";
 
 export const german: Translation<typeof english> = {
   /** Of the pages alone. */
-  page: { ...page, ...form, ...kitchen },
+  page: { ...page, ...form, ...kitchen, preview },
   ...general,
   ...meals,
   ...shopping,

@@ -4,6 +4,7 @@ import { form } from "./pl/form.js";
 import { general } from "./pl/general.js";
 import { kitchen } from "./pl/kitchen.js";
 import { page } from "./pl/page.js";
+import { preview } from "./pl/preview.js";
 import { meals } from "./pl/meals.js";
 import { shopping } from "./pl/shopping.js";
 import { session } from "./pl/session.js";
@@ -21,7 +22,7 @@ import { cautionTexts } from "./pl/caution-texts.js";
 
 export const polish: Translation<typeof english> = {
   /** Of the pages alone. */
-  page: { ...page, ...form, ...kitchen },
+  page: { ...page, ...form, ...kitchen, preview },
   ...general,
   ...meals,
   ...shopping,

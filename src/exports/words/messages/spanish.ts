@@ -4,6 +4,7 @@ import { form } from "./es/form.js";
 import { general } from "./es/general.js";
 import { kitchen } from "./es/kitchen.js";
 import { page } from "./es/page.js";
+import { preview } from "./es/preview.js";
 import { meals } from "./es/meals.js";
 import { shopping } from "./es/shopping.js";
 import { session } from "./es/session.js";
@@ -21,7 +22,7 @@ import { cautionTexts } from "./es/caution-texts.js";
 
 export const spanish: Translation<typeof english> = {
   /** Of the pages alone. */
-  page: { ...page, ...form, ...kitchen },
+  page: { ...page, ...form, ...kitchen, preview },
   ...general,
   ...meals,
   ...shopping,

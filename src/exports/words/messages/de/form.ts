@@ -51,6 +51,7 @@ export const form: Translation<typeof english> = {
   amountField: "Wie viel, Zeile {row}",
   nothing: "nichts",
   kitchenLegend: "Ihre Küche",
+  ownKitchen: "Ihre Küche",
   cooksField: "Wie viele kochen?",
   asPlanned: "{count}, wie im Plan",
   startLegend: "Wann Sie beginnen",

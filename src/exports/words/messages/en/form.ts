@@ -52,6 +52,8 @@ export const form = {
   amountField: message("How much, row {row}", { row: 1 }),
   nothing: "nothing",
   kitchenLegend: "Your kitchen",
+  /** Within a sentence. */
+  ownKitchen: "your kitchen",
   cooksField: "How many cook?",
   asPlanned: message("{count}, as in the plan", { count: 2 }),
   startLegend: "When you start",

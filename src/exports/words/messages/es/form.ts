@@ -51,6 +51,7 @@ export const form: Translation<typeof english> = {
   amountField: "Cuánto, fila {row}",
   nothing: "nada",
   kitchenLegend: "Su cocina",
+  ownKitchen: "su cocina",
   cooksField: "¿Cuántas personas cocinan?",
   asPlanned: "{count}, como en el plan",
   startLegend: "Cuándo empieza",

@@ -51,6 +51,7 @@ export const form: Translation<typeof english> = {
   amountField: "Combien, ligne {row}",
   nothing: "rien",
   kitchenLegend: "Votre cuisine",
+  ownKitchen: "votre cuisine",
   cooksField: "Combien cuisinent ?",
   asPlanned: "{count}, comme dans le plan",
   startLegend: "Quand vous commencez",

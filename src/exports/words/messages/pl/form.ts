@@ -51,6 +51,7 @@ export const form: Translation<typeof english> = {
   amountField: "Ile, wiersz {row}",
   nothing: "nic",
   kitchenLegend: "Twoja kuchnia",
+  ownKitchen: "twoja kuchnia",
   cooksField: "Ile osób gotuje?",
   asPlanned: "{count}, jak w planie",
   startLegend: "Kiedy zaczynasz",
