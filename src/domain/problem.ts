@@ -89,13 +89,14 @@ type ProblemFacts =
       readonly plan: string;
       readonly revision: number | null;
     }
-  /** The plan as a whole. `title`: its last; `at`: ISO date; `because`: in its publisher's words, null where it gave none. */
+  /** The plan as a whole. `title`: its last; `locale`: BCP 47, of its words; `at`: ISO date; `because`: in its publisher's words, null where it gave none. */
   | {
       readonly code: "WITHDRAWN";
       readonly path: Path;
       readonly publisher: string;
       readonly plan: string;
       readonly title: string;
+      readonly locale: string;
       readonly at: string;
       readonly because: string | null;
     }

@@ -1,6 +1,8 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
 import { noticePage } from "../exports/page/notice-page.js";
+import type { Content } from "../exports/page/markup.js";
 import type { PageLinks } from "../exports/page/page-links.js";
+import type { Words } from "../exports/words/words.js";
 import { AnswerTooLarge } from "../http/answer-size.js";
 import { QuotaExceeded } from "../services/access/rate-limit.js";
 import { DatabaseUnavailable, logUnavailable, unavailableHeaders } from "../services/database-unavailable.js";
@@ -20,21 +22,19 @@ export const linksOf = (request: Pick<FastifyRequest, "publicOrigin">, assets: P
 });
 
 /** A page that says why there is nothing to show, and where to go on. */
-export const notice = (
-  request: FastifyRequest,
-  links: PageLinks,
-  status: number,
-  title: string,
-  text: string,
-): Page => ({ html: noticePage({ title, text }, wordsOf(request), links), status });
+export const notice = (words: Words, links: PageLinks, status: number, title: string, text: Content): Page => ({
+  html: noticePage({ title, text }, words, links),
+  status,
+});
 
 /** What goes wrong with a page, as a page. */
 export const pageFailure =
   (assets: PageAssets) =>
   (error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply => {
-    const { page: words } = wordsOf(request);
+    const spoken = wordsOf(request);
+    const { page: words } = spoken;
     const send = (status: number, title: string, text: string): FastifyReply =>
-      sendResponse(pageAnswer(notice(request, linksOf(request, assets), status, title, text)), request, reply);
+      sendResponse(pageAnswer(notice(spoken, linksOf(request, assets), status, title, text)), request, reply);
     if (error instanceof DatabaseUnavailable) {
       logUnavailable(request.log, request.id, error);
       reply.headers(unavailableHeaders);
@@ -71,8 +71,9 @@ export const answerMissing =
     if (shorter !== null && (request.method === "GET" || request.method === "HEAD"))
       return reply.header("cache-control", "no-cache").redirect(shorter, 308);
     if (!wantsPage(request)) return sendRefusal(notFound("There is nothing at this address."), request, reply);
-    const { page: words } = wordsOf(request);
-    const page = notice(request, linksOf(request, assets), 404, words.notFoundPage, words.notFoundPageWhy);
+    const words = wordsOf(request);
+    const { notFoundPage, notFoundPageWhy } = words.page;
+    const page = notice(words, linksOf(request, assets), 404, notFoundPage, notFoundPageWhy);
     const { headers, ...answer } = pageAnswer(page);
     return sendResponse({ ...answer, headers: { ...headers, vary: "Accept, Accept-Language" } }, request, reply);
   };

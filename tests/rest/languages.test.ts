@@ -54,6 +54,37 @@ describeOnBothDatabases("the language of an answer", (open) => {
     expect((await pageIn("de")).text).toBe(german.text);
   });
 
+  it.each(["de", "fr", "es", "pl"] as const)(
+    "where there is nothing to show, or a form is refused, is the reader's too: %s",
+    async (language) => {
+      const { page: words } = wordsFor(language);
+      const english = wordsFor("en").page;
+      const shelf = `/p/${publisher}`;
+      const said: readonly (readonly [string, number, keyof typeof words])[] = [
+        ["/nothing/here", 404, "notFoundPageWhy"],
+        [`${shelf}/no-such-plan`, 404, "noSuchPlan"],
+        [`${shelf}/bean-night/list?plan=nobody/nothing`, 404, "noSuchPlans"],
+        ["/p/nobody", 404, "noSuchPublisher"],
+        ["/?after=nowhere", 404, "noSuchShelf"],
+        [`/preview/${publisher}/bean-night/misspelt`, 404, "toThePlans"],
+        ["/privacy", 200, "toThePlans"],
+        [`${shelf}/bean-night?servings=x`, 422, "lookAgain"],
+        [`${shelf}/bean-night/list?servings=x`, 422, "listFaulty"],
+        [`${shelf}/bean-night/cook?servings=x`, 422, "cannotCook"],
+        [`${shelf}/bean-night/labels?appliance=hob-ring:x`, 422, "cannotCook"],
+      ];
+      for (const [url, status, key] of said) {
+        const named = `${url}${url.includes("?") ? "&" : "?"}locale=${language}`;
+        for (const answer of [await pageIn(language, url), await pageIn("en", named)]) {
+          expect([url, answer.status]).toEqual([url, status]);
+          expect(answer.text).toContain(`<html lang="${language}">`);
+          expect(answer.text).toContain(words[key]);
+          expect(answer.text).not.toContain(english[key]);
+        }
+      }
+    },
+  );
+
   it("is a closed set: a hostile header makes no new answer", async () => {
     const { text } = await pageIn("it");
     for (const header of ["x".repeat(5_000), "*,*,*", ",".repeat(2_000), "zz-ZZ-x-ä;q=1", "de\u00a0,;q=x,\tpl;q=9"])

@@ -1,11 +1,11 @@
 import type { Words } from "../words/words.js";
-import { markup } from "./markup.js";
+import { markup, type Content } from "./markup.js";
 import { pageFrame } from "./page-frame.js";
 import type { PageLinks } from "./page-links.js";
 
 interface Notice {
   readonly title: string;
-  readonly text: string;
+  readonly text: Content;
   /** Where to go on; left out: to the plans. */
   readonly onward?: { readonly path: string; readonly text: string };
 }

@@ -36,13 +36,14 @@ import {
 } from "./page-links.js";
 import { formQuery, type PlanForm } from "./form/plan-form.js";
 import { folded, type PlanView } from "./plan-view.js";
+import { saidWith } from "./said-with.js";
 import { sessionPart } from "./parts/session-part.js";
 import { statePart } from "./parts/state-part.js";
 import { storagePart } from "./parts/storage-part.js";
 import { verdictPart } from "./parts/verdict-part.js";
 import { equipmentMarkup, introductionMarkup, writersPart } from "./parts/words-part.js";
 import { waysPart, type RouteDifferences } from "./parts/ways-part.js";
-import { writersLanguage } from "./writers-language.js";
+import { inWritersLanguage, writersLanguage } from "./writers-language.js";
 
 interface PlanPageInput {
   readonly publication: Publication;
@@ -53,6 +54,8 @@ interface PlanPageInput {
   /** null: it could not be worked out, because of the problems. */
   readonly answer: PlanAnswer | null;
   readonly problems: readonly Problem[];
+  /** BCP 47 tag of the reader's language, where there is no answer that says it; left out: the plan's. */
+  readonly locale?: string;
   readonly links: PageLinks;
   /** What other routes would change; left out: nobody weighed them. */
   readonly differences?: RouteDifferences;
@@ -66,7 +69,7 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
   const { publication, bundle, form, answer, links } = input;
   const { plan } = bundle;
   const named = { publisher: publication.publisher.slug, slug: publication.slug };
-  const book = nameBook(bundle, answer?.reader ?? writersShow(plan));
+  const book = nameBook(bundle, answer?.reader ?? writersShow({ ...plan, locale: input.locale ?? plan.locale }));
   const words = book.words.page;
   const faults = formFaults(input.problems, book.words);
   const action = planPath(named, links);
@@ -167,5 +170,5 @@ const contents = ({ words: { page: pages } }: NameBook): readonly (readonly [str
 
 function withdrawnFlag({ withdrawnBecause }: Publication, at: Date, book: NameBook): Content {
   const words = book.words.page;
-  return markup`<p class="flag">${words.withdrawn({ when: longDate(at, dateLocale(book)) })}${withdrawnBecause !== null && ` ${words.withdrawnWhy({ reason: withdrawnBecause })}`} ${words.withdrawnKept}</p>`;
+  return markup`<p class="flag">${words.withdrawn({ when: longDate(at, dateLocale(book)) })}${withdrawnBecause !== null && [" ", saidWith((reason) => words.withdrawnWhy({ reason }), inWritersLanguage(withdrawnBecause, book))]} ${words.withdrawnKept}</p>`;
 }

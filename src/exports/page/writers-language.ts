@@ -1,10 +1,19 @@
 import type { NameBook } from "../words/name-book.js";
+import type { Words } from "../words/words.js";
 import { attributes, markup, type Content } from "./markup.js";
+
+/** The tag of a language (BCP 47) where it is another than that of the fixed words around it; else null. */
+export const otherLanguage = (locale: string, { language }: Pick<Words, "language">): string | null =>
+  locale.toLowerCase().split("-")[0] === language ? null : locale;
+
+/** Words in a language; null: in that of the words around them. */
+export const inLanguage = (text: Content, language: string | null): Content =>
+  language === null ? text : markup`<span${attributes({ lang: language })}>${text}</span>`;
 
 /** The attribute for an element that holds nothing but the writer's words: said where the page around it is in another language. */
 export const writersLanguage = ({ textLanguage }: Pick<NameBook, "textLanguage">): Content =>
   attributes({ lang: textLanguage });
 
 /** Words of the writer among fixed words. */
-export const inWritersLanguage = (text: Content, book: Pick<NameBook, "textLanguage">): Content =>
-  book.textLanguage === null ? text : markup`<span${writersLanguage(book)}>${text}</span>`;
+export const inWritersLanguage = (text: Content, { textLanguage }: Pick<NameBook, "textLanguage">): Content =>
+  inLanguage(text, textLanguage);

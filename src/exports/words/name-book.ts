@@ -8,7 +8,7 @@ import { presentAmount } from "../../domain/quantity/format.js";
 import { readerLocale } from "../../domain/quantity/reader-locale.js";
 import type { Subject } from "../../domain/storage/guidance.js";
 import type { AdviceWords } from "../sentences/advice-text.js";
-import { foodWords } from "./food-words.js";
+import { foodWords, foodWordsLanguage } from "./food-words.js";
 import { languagesOf } from "./languages-of.js";
 import { wordsFor } from "./words-for.js";
 import type { Words } from "./words.js";
@@ -19,6 +19,8 @@ export interface NameBook extends AdviceWords {
   readonly words: Words;
   /** BCP 47 tag of the writer's texts, where the fixed words are in another language; null: both are in one. */
   readonly textLanguage: string | null;
+  /** BCP 47 tag of the language of a food's name, where the fixed words are in another; else null. */
+  readonly foodLanguage: (slug: string) => string | null;
   readonly foodOf: (slug: string) => Food | undefined;
   readonly componentOf: (slug: string) => Component | undefined;
   /** A food or a component. */
@@ -44,14 +46,21 @@ export function nameBook({ plan, components, foods }: PlanBundle, reader: Reader
     const found = foodsBySlug.get(slug);
     return found === undefined ? slug : foodWords(found, reader.locale).one;
   };
+  const words = wordsFor(reader.locale);
+  const foodLanguage = (slug: string): string | null => {
+    const found = foodsBySlug.get(slug);
+    const language = found === undefined ? null : foodWordsLanguage(found, reader.locale);
+    return language === words.language ? null : language;
+  };
   const show = (amount: BaseAmount, facts: MeasureFacts): string => presentAmount(amount, facts, reader).text;
   return {
     reader,
-    words: wordsFor(reader.locale),
+    words,
     textLanguage: languagesOf(reader, plan)[1] ?? null,
     meal,
     component,
     food,
+    foodLanguage,
     foodOf: (slug) => foodsBySlug.get(slug),
     componentOf: (slug) => componentsBySlug.get(slug),
     thing: (slug) => componentsBySlug.get(slug)?.title ?? food(slug),

@@ -1,14 +1,13 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { longDate, wordsLocale } from "../../exports/page/dates.js";
 import { publisherPath, type PageLinks } from "../../exports/page/page-links.js";
+import { withdrawnMarkup, withdrawnText } from "../../exports/page/withdrawn-text.js";
 import { publisherPage } from "../../exports/page/publisher-page.js";
 import { startPage } from "../../exports/page/start-page.js";
 import type { PlanList } from "../../exports/page/parts/plan-list.js";
 import { readerProblemText } from "../../exports/sentences/reader-problem-text.js";
 import { wordsFor } from "../../exports/words/words-for.js";
-import type { Words } from "../../exports/words/words.js";
 import { callerDisconnected } from "../../http/caller-disconnected.js";
-import type { Problem } from "../../domain/problem.js";
+import type { Words } from "../../exports/words/words.js";
 import type { Deps, RevisionRef } from "../../services/deps.js";
 import { findPublishers } from "../../services/access/find-publishers.js";
 import { mostPortions } from "../../services/answers/check-portion-count.js";
@@ -71,12 +70,13 @@ export function registerPages(app: FastifyInstance, options: PageRouteOptions): 
       if (beyond > 0) reply.charge(beyond);
       return answer(options, request, reply, async (deps) => {
         const form = readPlanForm(readQuery(request.url));
-        const words = wordsFor(form.asked.household.locale ?? "en");
+        const { locale } = form.asked.household;
+        const words = wordsFor(locale ?? "en");
         const card = await showPlanCard(deps, request.params, form, request.publicOrigin);
         if (card === null) {
           const missing = await missingPlan(deps, { ...request.params, revision: form.revision });
           return missing.code === "WITHDRAWN"
-            ? jsonAnswer(410, { problems: [withdrawnText(missing, words)] })
+            ? jsonAnswer(410, { problems: [withdrawnText(missing, wordsFor(locale ?? missing.locale))] })
             : jsonAnswer(404, { problems: [words.page.notInPrint] });
         }
         if (card.ok) return jsonAnswer(200, card.value);
@@ -181,19 +181,25 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     if (shorter === null) done();
     else reply.header("cache-control", "no-cache").redirect(shorter, 308);
   });
-  const nothing = (request: FastifyRequest, text: string): Page =>
-    notice(request, linksOf(request, assets), 404, wordsOf(request).page.notFound, text);
+  const nothing = (request: FastifyRequest, words: Words, text: string): Page =>
+    notice(words, linksOf(request, assets), 404, words.page.notFound, text);
   /** Of several plans: the first that was withdrawn, else that one of them is not there. */
-  const missing = async (request: FastifyRequest, deps: Deps, refs: readonly RevisionRef[]): Promise<Page> => {
+  const missing = async (
+    request: FastifyRequest,
+    deps: Deps,
+    query: Query,
+    refs: readonly RevisionRef[],
+  ): Promise<Page> => {
     const problems = await missingPlans(
       deps,
       refs.map((ref) => ({ ref, path: [] })),
     );
-    const words = wordsOf(request);
     const withdrawn = problems.find(({ code }) => code === "WITHDRAWN");
-    if (withdrawn?.code !== "WITHDRAWN")
-      return nothing(request, refs.length > 1 ? words.page.noSuchPlans : words.page.noSuchPlan);
-    return notice(request, linksOf(request, assets), 410, words.page.planWithdrawn, withdrawnText(withdrawn, words));
+    const isWithdrawn = withdrawn?.code === "WITHDRAWN";
+    const words = wordsOf(request, isWithdrawn ? withdrawn.locale : undefined, query);
+    if (!isWithdrawn) return nothing(request, words, refs.length > 1 ? words.page.noSuchPlans : words.page.noSuchPlan);
+    const text = withdrawnMarkup(withdrawn, words);
+    return notice(words, linksOf(request, assets), 410, words.page.planWithdrawn, text);
   };
   const show = <Params>(
     path: string,
@@ -212,7 +218,7 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
   ): Promise<Page> => {
     const form = { ...readPlanForm(query), preferred: preferredOf(request) };
     const shown = await page.show(request.params, deps, form, query, links);
-    if (shown === null) return missing(request, deps, page.refs(request.params, query));
+    if (shown === null) return missing(request, deps, query, page.refs(request.params, query));
     return { html: shown.html, status: shown.faulty ? 422 : 200, scripts: page.scripts };
   };
   const respond = (
@@ -251,13 +257,14 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
 
   show("/", async (request, deps) => {
     const shelf = await shelfOf(deps, null, "/", readQuery(request.url));
-    if (shelf === null) return nothing(request, wordsOf(request).page.noSuchShelf);
+    const words = wordsOf(request);
+    if (shelf === null) return nothing(request, words, words.page.noSuchShelf);
     const slugs = [...new Set(shelf.plans.map(({ publisher }) => publisher))];
     const names = new Map(
       (await findPublishers(deps, slugs)).flatMap((each) => (each ? [[each.slug, each.name]] : [])),
     );
     return {
-      html: startPage(shelf, (slug) => names.get(slug) ?? slug, wordsOf(request), linksOf(request, assets)),
+      html: startPage(shelf, (slug) => names.get(slug) ?? slug, words, linksOf(request, assets)),
     };
   });
 
@@ -265,8 +272,9 @@ function registerPlanPages(app: FastifyInstance, options: PageRouteOptions): voi
     const [publisher] = await findPublishers(deps, [request.params.publisher]);
     const path = publisherPath(request.params.publisher);
     const shelf = publisher ? await shelfOf(deps, publisher.slug, path, readQuery(request.url)) : null;
-    if (!publisher || shelf === null) return nothing(request, wordsOf(request).page.noSuchPublisher);
-    return { html: publisherPage(publisher, shelf, wordsOf(request), linksOf(request, assets)) };
+    const words = wordsOf(request);
+    if (!publisher || shelf === null) return nothing(request, words, words.page.noSuchPublisher);
+    return { html: publisherPage(publisher, shelf, words, linksOf(request, assets)) };
   });
 }
 
@@ -276,12 +284,6 @@ const pointsOfAsked = ({ plans }: AskedPage, query: Query): number =>
 /** What so many plans cost beyond a page, for the household of a form. */
 const pointsOfForm = (plans: number, query: Query): number =>
   pointsBeyond(plans, pointsOfPlan + householdCost(readPlanForm(query).asked.household));
-
-/** What readers are told of a plan that its publisher took back. */
-function withdrawnText({ title, at, because }: Extract<Problem, { readonly code: "WITHDRAWN" }>, words: Words): string {
-  const text = words.page.planWithdrawnOn({ title, when: longDate(new Date(at), wordsLocale(words)) });
-  return because === null ? text : `${text} ${words.page.withdrawnWhy({ reason: because })}`;
-}
 
 /** `publisher/slug` or `publisher/slug:8`, each; null: one of them is neither. */
 function otherPlans(texts: readonly string[]): readonly OtherPlan[] | null {

@@ -96,8 +96,10 @@ async function pageOf(
 ): Promise<Page> {
   const { publisher, slug, secret } = request.params;
   const opened = await openPreview(deps, { publisher, slug }, secret);
-  const words = wordsOf(request);
-  if (opened.state !== "OPEN") return notice(request, linksOf(request), ...whyNothing(opened, words));
+  if (opened.state !== "OPEN") {
+    const words = wordsOf(request, undefined, query);
+    return notice(words, linksOf(request), ...whyNothing(opened, words));
+  }
   const { link, preview } = opened;
   const { version, problems, findings, published } = preview;
   const missing = [
@@ -112,8 +114,9 @@ async function pageOf(
     preview: { publisher, slug, path, notice: { version, expiresAt: link.expiresAt, missing } },
   };
   if (published === null) {
+    const words = wordsOf(request, undefined, query);
     const { notReady, notReadyWhy } = words.page.preview;
-    return notice(request, links, 422, notReady, notReadyWhy);
+    return notice(words, links, 422, notReady, notReadyWhy);
   }
   return page.show(previewDeps(opened.deps, published), request, query, links);
 }

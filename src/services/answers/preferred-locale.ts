@@ -1,3 +1,4 @@
+import { readLocale } from "./read-household.js";
 import type { Asked } from "./scale-for-reader.js";
 
 /**
@@ -12,4 +13,10 @@ export function inPreferredLanguage(asked: Asked, preferred: string | null, loca
   const isNamed = (household.locale ?? "") !== "";
   if (preferred === null || isNamed || locale.toLowerCase().split("-")[0] === preferred) return asked;
   return { ...asked, household: { ...household, locale: preferred } };
+}
+
+/** The locale that a question is answered in: the one it names, where that can be read, else the plan's. */
+export function localeFor({ household }: Asked, locale: string): string {
+  const named = readLocale(household.locale ?? null, []);
+  return (named.ok ? named.value : null) ?? locale;
 }

@@ -7,7 +7,7 @@ import { fridgePage, labelsPage } from "../../exports/page/print-pages.js";
 import { wordsFor } from "../../exports/words/words-for.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { answerFor } from "./answer-plan.js";
-import { inPreferredLanguage } from "./preferred-locale.js";
+import { inPreferredLanguage, localeFor } from "./preferred-locale.js";
 import type { Deps } from "../deps.js";
 import { countWritten, runInSlices } from "../time-slices.js";
 import type { AskedForm, ShownPage } from "./show-plan-page.js";
@@ -32,21 +32,22 @@ export async function showKitchenPage(
   deps: Deps,
   page: KitchenPage,
   named: { readonly publisher: string; readonly slug: string },
-  { form, revision, asked, problems: unread, preferred = null }: AskedForm,
+  { form, revision, asked: typed, problems: unread, preferred = null }: AskedForm,
   links: PageLinks,
 ): Promise<ShownPage | null> {
-  if (unread.length > 0) return faulty(unread);
   const published = await loadPlan(deps, { ...named, revision });
   if (published === null) return null;
   const { locale } = published.bundle.plan;
-  const answer = await answerFor(deps, published, inPreferredLanguage(asked, preferred, locale));
+  const asked = inPreferredLanguage(typed, preferred, locale);
+  if (unread.length > 0) return faulty(unread);
+  const answer = await answerFor(deps, published, asked);
   if (!answer.ok) return faulty(answer.problems);
   const html = await runInSlices(deps, () => pages[page]({ answer: answer.value, form, links }));
   countWritten(deps, html);
   return { faulty: false, html };
 
   function faulty(problems: readonly Problem[]): ShownPage {
-    const words = wordsFor(asked.household.locale ?? preferred ?? "en");
+    const words = wordsFor(localeFor(asked, locale));
     return { faulty: true, html: faultPage(words.page.cannotCook, { plan: named, form, problems }, words, links) };
   }
 }

@@ -10,7 +10,7 @@ import type { Deps } from "../deps.js";
 import { findPlans } from "../plans/find-plans.js";
 import { findPublishers } from "../access/find-publishers.js";
 import type { AskedForm, ShownPage } from "./show-plan-page.js";
-import { inPreferredLanguage } from "./preferred-locale.js";
+import { inPreferredLanguage, localeFor } from "./preferred-locale.js";
 
 /** Another plan on the same list; `servings` null: as many as it is written for. */
 export interface OtherPlan {
@@ -26,13 +26,13 @@ const otherPlanText = ({ publisher, slug, servings }: OtherPlan): string =>
 /** The list of one plan, or of it and others, as a page to tick and print; null: one of them is not in print. */
 export async function showListPage(
   deps: Deps,
-  own: { readonly publisher: string; readonly slug: string },
+  named: { readonly publisher: string; readonly slug: string },
   { form, revision, asked: typed, problems: unread, preferred = null }: AskedForm,
   others: readonly OtherPlan[],
   links: PageLinks,
 ): Promise<ShownPage | null> {
   const wanted = [
-    { publisher: own.publisher, slug: own.slug, revision, servings: typed.servings },
+    { publisher: named.publisher, slug: named.slug, revision, servings: typed.servings },
     ...others.map((each) => ({ ...each, revision: null })),
   ];
   const summaries = await findPlans(deps, wanted);
@@ -41,7 +41,8 @@ export async function showListPage(
     return summary ? [{ ...each, servings: each.servings ?? summary.serves }] : [];
   });
   if (portions.length < wanted.length) return null;
-  const asked = inPreferredLanguage(typed, preferred, summaries[0]?.locale ?? "en");
+  const own = summaries[0]?.locale ?? "en";
+  const asked = inPreferredLanguage(typed, preferred, own);
   const answer = unread.length === 0 ? await answerLists(deps, portions, asked.household) : null;
   if (answer === null || !answer.ok) return faulty(answer === null ? unread : answer.problems);
   const publishers = await findPublishers(
@@ -65,8 +66,8 @@ export async function showListPage(
   return { faulty: false, html };
 
   function faulty(problems: readonly Problem[]): ShownPage {
-    const words = wordsFor(asked.household.locale ?? "en");
-    return { faulty: true, html: faultPage(words.page.listFaulty, { plan: own, form, problems }, words, links) };
+    const words = wordsFor(localeFor(asked, own));
+    return { faulty: true, html: faultPage(words.page.listFaulty, { plan: named, form, problems }, words, links) };
   }
 }
 

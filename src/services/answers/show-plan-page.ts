@@ -9,7 +9,7 @@ import { countWritten, runInSlices } from "../time-slices.js";
 import { loadPlan } from "../plans/load-plan.js";
 import { weighRoutes } from "./weigh-routes.js";
 import { householdProblems, publicationOf } from "./scale-for-reader.js";
-import { inPreferredLanguage } from "./preferred-locale.js";
+import { inPreferredLanguage, localeFor } from "./preferred-locale.js";
 
 /** A form as it was typed, and what it asks. */
 export interface AskedForm {
@@ -56,6 +56,7 @@ export async function showPlanPage(
       problems: computed.ok ? [] : computed.problems,
       links,
       differences,
+      locale: localeFor(asked, published.bundle.plan.locale),
     }),
   );
   countWritten(deps, html);

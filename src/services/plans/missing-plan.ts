@@ -20,9 +20,9 @@ export async function missingPlans(
     const last = withdrawn[index] ?? null;
     if (last === null || last.withdrawnAt === null)
       return { code: "UNKNOWN_PLAN", path, publisher, plan: slug, revision };
-    const { title, withdrawnAt, withdrawnBecause } = last;
+    const { title, locale, withdrawnAt, withdrawnBecause } = last;
     const at = withdrawnAt.toISOString().slice(0, 10);
-    return { code: "WITHDRAWN", path, publisher, plan: slug, title, at, because: withdrawnBecause };
+    return { code: "WITHDRAWN", path, publisher, plan: slug, title, locale, at, because: withdrawnBecause };
   });
 }
 

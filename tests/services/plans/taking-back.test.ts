@@ -74,6 +74,12 @@ describeOnBothDatabases("a plan that is taken back", (open) => {
       expect([page, answer.status]).toEqual([page, 410]);
       expect(answer.text).toContain("on 1 March 2026. The reason given: The soak is &lt;too&gt; short.");
     }
+    // The publisher's own words are in the language they were written in.
+    const german = await request(test.app.server).get(`/p/${publisher}/gone`).set("accept-language", "de");
+    expect([german.status, german.headers["vary"]]).toEqual([410, "Accept-Language"]);
+    expect(german.text).toContain('<html lang="de">');
+    expect(german.text).toMatch(/1\. März 2026.*<span lang="en-GB">The soak is &lt;too&gt; short/);
+    expect(german.text).toContain('<span lang="en-GB">Beans, 2</span>');
     const card = await get(`/p/${publisher}/gone/card`);
     expect([card.status, card.body]).toEqual([
       410,

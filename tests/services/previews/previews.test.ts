@@ -1,6 +1,7 @@
 import request, { type Response } from "supertest";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { demoBundle, openTestApp, renamed, type TestApp } from "../../graphql/open-test-app.js";
+import { wordsFor } from "../../../src/exports/words/words-for.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
 import { planText, prepareWriting, publisher } from "../../kit/plan-writer.js";
 
@@ -115,6 +116,14 @@ describeOnBothDatabases("previews of drafts", (open) => {
     expect([ended.status, ended.type]).toEqual([410, "text/html"]);
     expect(ended.text).toContain("This preview has ended");
     expect(ended.text).toContain("3 March 2026");
+    for (const [language, day] of [
+      ["de", "3. März 2026"],
+      ["pl", "3 marca 2026"],
+    ] as const) {
+      const { text } = await request(test.app.server).get(path).set("accept-language", language);
+      expect(text).toContain(`<html lang="${language}">`);
+      expect(text).toContain(wordsFor(language).page.preview.endedWhy({ when: day }));
+    }
     const taken = await ask<{ link: { revokedAt: string } }>(revoke, { input: { id: other.link.id } });
     expect(taken.link.revokedAt).toBe("2026-03-03T09:00:00.000Z");
     const revoked = await get(`${other.path}/list`);

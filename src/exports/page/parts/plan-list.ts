@@ -1,13 +1,16 @@
 import type { Words } from "../../words/words.js";
 import { longDate, wordsLocale } from "../dates.js";
-import { markup, type Content } from "../markup.js";
+import { attributes, markup, type Content } from "../markup.js";
 import { planPath, publisherPath } from "../page-links.js";
+import { otherLanguage } from "../writers-language.js";
 
 /** A published plan, as far as a shelf of plans shows it. */
 interface ListedPlan {
   readonly publisher: string;
   readonly slug: string;
   readonly title: string;
+  /** BCP 47, of its words. */
+  readonly locale: string;
   readonly serves: number;
   readonly revision: number;
   readonly publishedAt: Date;
@@ -31,7 +34,9 @@ export function planListMarkup(
   if (plans.length === 0) return markup`<p class="aside">${noPlansYet}</p>`;
   return [
     markup`<ul class="shelf">${plans.map(
-      (plan) => markup`<li class="packet"><h3><a href="${planPath(plan)}"><bdi>${plan.title}</bdi></a></h3>
+      (
+        plan,
+      ) => markup`<li class="packet"><h3><a href="${planPath(plan)}"><bdi${attributes({ lang: otherLanguage(plan.locale, words) })}>${plan.title}</bdi></a></h3>
 <p class="quiet">${publisherName !== null && markup`<a href="${publisherPath(plan.publisher)}"><bdi>${publisherName(plan.publisher)}</bdi></a>, `}<time datetime="${plan.publishedAt.toISOString()}">${writtenForPublished({ count: plan.serves, date: dateOf(plan) })}</time></p></li>`,
     )}</ul>`,
     next !== null && markup`<p class="onward"><a href="${next}">${olderPlans}</a></p>`,
