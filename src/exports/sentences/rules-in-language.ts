@@ -53,6 +53,7 @@ const guidanceIn = (guidance: StorageGuidance, words: Words): StorageGuidance =>
   basis: guidance.basis.map((basis) => ({
     ...basis,
     condition: orNull(basis.condition, words),
+    temperature: orNull(basis.temperature, words),
     note: orNull(basis.note, words),
   })),
 });

@@ -1,6 +1,7 @@
 import { IntlMessageFormat } from "intl-messageformat";
 import { describe, expect, it } from "vitest";
 import type { Arguments } from "../../../src/exports/words/message.js";
+import { zoneOfCity } from "../../../src/domain/model/zone-of-city.js";
 import { speak } from "../../../src/exports/words/speak.js";
 import { wordsFor } from "../../../src/exports/words/words-for.js";
 import { entriesIn, languages, partsOf, readings } from "./catalogue-entries.js";
@@ -68,6 +69,12 @@ describe.each(languages)("the fixed words in %s", (language) => {
       ].toSorted();
     const inEnglish = new Map(entriesIn("en").map(({ path, text }) => [path, text]));
     for (const { path, text } of all) expect(choices(text), path).toEqual(choices(inEnglish.get(path) ?? ""));
+  });
+
+  it("name a city that the form knows where they ask for one", () => {
+    const { cityExample, fault } = wordsFor(language).page;
+    expect(zoneOfCity(cityExample, null)).not.toBeNull();
+    for (const said of [fault.zone({ typed: "Mars" }), fault.zoneMissing]) expect(said).toContain(cityExample);
   });
 
   it("name things without ICU's quoting, which a straight apostrophe before a brace would begin", () => {

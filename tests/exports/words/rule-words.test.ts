@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { english } from "../../../src/exports/words/messages/english.js";
 import { codeName, ruleText } from "../../../src/exports/words/rule-words.js";
+import { printedText } from "../../../src/exports/words/printed-text.js";
 import { wordsFor } from "../../../src/exports/words/words-for.js";
 import { aisles } from "../../../src/domain/model/aisles.js";
 import { appliances } from "../../../src/domain/model/appliances.js";
@@ -23,6 +24,24 @@ describe.each(languages)("the shipped rules in %s", (language) => {
       const said = ruleText("cautionTexts", text, words);
       expect(said, text).not.toBe(text);
       expect(figures(said), said).toEqual(figures(text));
+    }
+  });
+
+  it("have every condition, note and printed time of the keeping rules, with its figures", () => {
+    for (const { condition, note, temperature, printed } of rules.safety.keeping) {
+      const said = [
+        ...[condition, note, temperature].map((text) => [
+          text,
+          text === null ? "" : ruleText("ruleTexts", text, words),
+        ]),
+        [printed, printedText(printed, words)],
+      ] as const;
+      for (const [text, translated] of said) {
+        // "41 F (5 C)" is the same in all.
+        if (text === null || text === undefined || !/[a-z]{2}/.test(text)) continue;
+        expect(translated, text).not.toBe(text);
+        expect(figures(String(translated)), String(translated)).toEqual(figures(text));
+      }
     }
   });
 

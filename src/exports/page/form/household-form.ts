@@ -58,7 +58,7 @@ function startFields({ form, faults, book }: FormInput): Content {
   const city = isZone ? (form.zone.split("/").at(-1) ?? "") : form.zone;
   return markup`<fieldset><legend>${words.startLegend}</legend><div class="fields">
 ${textField("start", words.startField, form, faults, { type: isLocal(form.start) ? "datetime-local" : "text" })}
-${textField("zone", words.cityField, { ...form, zone: city.replaceAll("_", " ") }, faults, { size: 18, placeholder: "Lisbon", autocomplete: "off" })}
+${textField("zone", words.cityField, { ...form, zone: city.replaceAll("_", " ") }, faults, { size: 18, placeholder: words.cityExample, autocomplete: "off" })}
 ${isZone && markup`<input type="hidden" name="zone-before" value="${form.zone}">`}
 </div></fieldset>`;
 }

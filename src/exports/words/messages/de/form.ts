@@ -57,6 +57,7 @@ export const form: Translation<typeof english> = {
   startLegend: "Wann Sie beginnen",
   startField: "Tag und Uhrzeit",
   cityField: "Stadt (für die Uhrzeit)",
+  cityExample: "Berlin",
   notOffered: "hier nicht vorgesehen; Häkchen entfernen",
   fault: {
     servings: "„{typed}“ ist keine Personenzahl. Geben Sie eine ganze Zahl ab 1 an, zum Beispiel 4.",
@@ -68,8 +69,8 @@ export const form: Translation<typeof english> = {
       "„{typed}“ geht nicht auf. Alle Zeilen zusammen dürfen höchstens so viele Personen haben wie oben, jede mit einem Anteil.",
     onHand: "„{typed}“: Lebensmittel auswählen und eine Zahl mit Einheit angeben, zum Beispiel 500 g.",
     start: "„{typed}“ ist kein Tag mit Uhrzeit. Geben Sie beides an, zum Beispiel 2026-03-01 und 10:00.",
-    zone: "Die Uhrzeit von „{typed}“ kennen wir nicht. Geben Sie eine große Stadt in Ihrer Nähe an, zum Beispiel Lissabon.",
-    zoneMissing: "Welche Uhrzeit gilt? Geben Sie eine große Stadt in Ihrer Nähe an, zum Beispiel Lissabon.",
+    zone: "Die Uhrzeit von „{typed}“ kennen wir nicht. Geben Sie eine große Stadt in Ihrer Nähe an, zum Beispiel Berlin.",
+    zoneMissing: "Welche Uhrzeit gilt? Geben Sie eine große Stadt in Ihrer Nähe an, zum Beispiel Berlin.",
     cooks: "„{typed}“ ist keine Zahl von Personen. Geben Sie eine ganze Zahl an, zum Beispiel 2.",
   },
   changed: "Anders als im Plan: {what}.",

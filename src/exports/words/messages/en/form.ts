@@ -59,6 +59,8 @@ export const form = {
   startLegend: "When you start",
   startField: "Day and time",
   cityField: "City (for the clock)",
+  /** A city that the form knows under this name. */
+  cityExample: "Lisbon",
   notOffered: "not offered here; clear the tick",
   fault: {
     servings: message("“{typed}” is no number of people. Give a whole number from 1, such as 4.", { typed: "many" }),

@@ -57,6 +57,7 @@ export const form: Translation<typeof english> = {
   startLegend: "Cuándo empieza",
   startField: "Día y hora",
   cityField: "Ciudad (para la hora)",
+  cityExample: "Berlín",
   notOffered: "no se ofrece aquí; quite la marca",
   fault: {
     servings: "«{typed}» no es un número de personas. Indique un número entero desde 1, por ejemplo 4.",
@@ -68,8 +69,8 @@ export const form: Translation<typeof english> = {
       "«{typed}» no cuadra. Las personas de todas las filas son como máximo las de arriba, cada una con una parte.",
     onHand: "«{typed}»: elija un alimento e indique un número y una unidad, por ejemplo 500 g.",
     start: "«{typed}» no es un día y una hora. Indique ambos, por ejemplo 2026-03-01 y 10:00.",
-    zone: "No conocemos la hora de «{typed}». Indique una ciudad grande cercana, por ejemplo Lisboa.",
-    zoneMissing: "¿Qué hora? Indique una ciudad grande cercana, por ejemplo Lisboa.",
+    zone: "No conocemos la hora de «{typed}». Indique una ciudad grande cercana, por ejemplo Berlín.",
+    zoneMissing: "¿Qué hora? Indique una ciudad grande cercana, por ejemplo Berlín.",
     cooks: "«{typed}» no es un número de personas. Indique un número entero, por ejemplo 2.",
   },
   changed: "Distinto del plan: {what}.",

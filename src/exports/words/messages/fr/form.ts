@@ -57,6 +57,7 @@ export const form: Translation<typeof english> = {
   startLegend: "Quand vous commencez",
   startField: "Jour et heure",
   cityField: "Ville (pour l’heure)",
+  cityExample: "Berlin",
   notOffered: "non proposé ici ; décochez",
   fault: {
     servings: "« {typed} » n’est pas un nombre de personnes. Donnez un nombre entier à partir de 1, par exemple 4.",
@@ -68,8 +69,8 @@ export const form: Translation<typeof english> = {
       "« {typed} » ne tombe pas juste. Toutes les lignes ensemble comptent au plus les personnes ci-dessus, chacune avec une part.",
     onHand: "« {typed} » : choisissez un aliment et donnez un nombre avec une unité, par exemple 500 g.",
     start: "« {typed} » n’est pas un jour avec une heure. Donnez les deux, par exemple 2026-03-01 et 10:00.",
-    zone: "Nous ne connaissons pas l’heure de « {typed} ». Donnez une grande ville proche de chez vous, par exemple Lisbonne.",
-    zoneMissing: "Quelle heure ? Donnez une grande ville proche de chez vous, par exemple Lisbonne.",
+    zone: "Nous ne connaissons pas l’heure de « {typed} ». Donnez une grande ville proche de chez vous, par exemple Berlin.",
+    zoneMissing: "Quelle heure ? Donnez une grande ville proche de chez vous, par exemple Berlin.",
     cooks: "« {typed} » n’est pas un nombre de personnes. Donnez un nombre entier, par exemple 2.",
   },
   changed: "Différent du plan : {what}.",

@@ -57,6 +57,7 @@ export const form: Translation<typeof english> = {
   startLegend: "Kiedy zaczynasz",
   startField: "Dzień i godzina",
   cityField: "Miasto (dla godziny)",
+  cityExample: "Berlin",
   notOffered: "tu niedostępne; usuń zaznaczenie",
   fault: {
     servings: "„{typed}” to nie liczba osób. Podaj liczbę całkowitą od 1, na przykład 4.",
@@ -68,8 +69,8 @@ export const form: Translation<typeof english> = {
       "„{typed}” się nie zgadza. We wszystkich wierszach razem może być najwyżej tyle osób co wyżej, każda z podaną częścią porcji.",
     onHand: "„{typed}”: wybierz produkt i podaj liczbę z jednostką, na przykład 500 g.",
     start: "„{typed}” to nie dzień i godzina. Podaj oba, na przykład 2026-03-01 i 10:00.",
-    zone: "Nie znamy godziny dla „{typed}”. Podaj duże miasto w pobliżu, na przykład Lizbonę.",
-    zoneMissing: "Który czas? Podaj duże miasto w pobliżu, na przykład Lizbonę.",
+    zone: "Nie znamy godziny dla „{typed}”. Podaj duże miasto w pobliżu, na przykład Berlin.",
+    zoneMissing: "Który czas? Podaj duże miasto w pobliżu, na przykład Berlin.",
     cooks: "„{typed}” to nie liczba osób. Podaj liczbę całkowitą, na przykład 2.",
   },
   changed: "Inaczej niż w planie: {what}.",
