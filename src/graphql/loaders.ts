@@ -36,6 +36,8 @@ export interface Loaders {
   publisherOf(slug: string): Promise<Publisher>;
   readonly plans: DataLoader<RevisionRef, RevisionSummary | null, string>;
   readonly plansById: DataLoader<string, RevisionSummary | null>;
+  /** The revision that a row of the database is about; it is a fault if it is gone. */
+  revisionOf(id: string): Promise<RevisionSummary>;
   readonly componentHomes: DataLoader<OwnedSlug, RevisionSummary | null, string>;
   readonly foods: DataLoader<string, Food | null>;
   /** Drafts with their texts; it fails for those the caller may not read. */
@@ -69,6 +71,7 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
   const readRules: RuleReader = async (date) => (await rules.load(date)).safety;
   const frozen = new Map<string, Promise<FrozenPlan>>();
   const publishers = new DataLoader<string, Publisher | null>((slugs) => findPublishers(deps, slugs));
+  const plansById = new DataLoader<string, RevisionSummary | null>((ids) => findPlansById(deps, ids));
   return {
     publishers,
     readPublishers: (slugs) => Promise.all(slugs.map((slug) => publishers.load(slug))),
@@ -81,7 +84,12 @@ export function createLoaders(deps: Deps, actor: Actor): Loaders {
     plans: new DataLoader((refs) => findPlans(deps, refs), {
       cacheKeyFn: (ref) => JSON.stringify([ref.publisher, ref.slug, ref.revision]),
     }),
-    plansById: new DataLoader((ids) => findPlansById(deps, ids)),
+    plansById,
+    revisionOf: async (id) => {
+      const revision = await plansById.load(id);
+      if (revision === null) throw new Error(`the revision ${id} is gone`);
+      return revision;
+    },
     componentHomes: new DataLoader((names) => findComponents(deps, names), {
       cacheKeyFn: (name) => JSON.stringify([name.publisher, name.slug]),
     }),

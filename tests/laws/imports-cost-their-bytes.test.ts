@@ -4,7 +4,7 @@ import { readPrices } from "../kit/read-prices.js";
 import { recipeShapes, tableShapes } from "../kit/import-shapes.js";
 import { htmlJsonLd } from "../../src/imports/recipes/html-json-ld.js";
 import { jsonLimits } from "../../src/imports/recipes/json-size.js";
-import { plainWords } from "../../src/imports/recipes/plain-words.js";
+import { wordsOfMarkup } from "../../src/imports/recipes/words-of-markup.js";
 import { readRecipes } from "../../src/imports/recipes/read-recipes.js";
 import { mostFields } from "../../src/imports/tables/csv-scanner.js";
 
@@ -26,8 +26,8 @@ describe("the work of importing", () => {
   it("ends on a page of a million tags, and on a text of nothing but comments", () => {
     const page = `${"<b>".repeat(500_000)}${"</p>".repeat(500_000)}<script type="application/ld+json">{}</script>`;
     expect(htmlJsonLd(page).blocks).toEqual([{ text: "{}", line: 1 }]);
-    expect(plainWords("<!--".repeat(25_000)).length).toBe(10_000);
-    expect(plainWords("<b>x</p>".repeat(12_000)).startsWith("x x x")).toBe(true);
+    expect(wordsOfMarkup("<!--".repeat(25_000)).length).toBe(10_000);
+    expect(wordsOfMarkup("<b>x</p>".repeat(12_000)).startsWith("x x x")).toBe(true);
   });
 
   it("is refused where JSON has more values or levels than it may, at the line of the one too many", () => {

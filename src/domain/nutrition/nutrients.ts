@@ -145,7 +145,7 @@ function amountOf(
 ): NutrientAmount | null {
   const known = inputs.filter((each) => figure(each, code) !== undefined && (each.grams !== null || isEaten(each)));
   if (known.every(({ grams }) => grams === null)) return null;
-  const total = sum(
+  const total = sumOfSpans(
     known.flatMap((each) => (each.grams === null ? [] : [times(each.grams, (figure(each, code) ?? 0) / 100)])),
   );
   const unknown = slugs(inputs, (each) => isOpen(each, code));
@@ -169,7 +169,10 @@ function coverageOf(code: NutrientCode, inputs: readonly NutritionInput[]): numb
   const bearing = inputs.filter((each) => figure(each, "energyKcal") !== 0 && each.grams !== null);
   const dry = (each: NutritionInput): Span =>
     times(each.grams ?? { low: 0, high: 0 }, 1 - Math.min(100, figure(each, "waterG") ?? 0) / 100);
-  return share(sum(bearing.filter((each) => figure(each, code) !== undefined).map(dry)), sum(bearing.map(dry)));
+  return share(
+    sumOfSpans(bearing.filter((each) => figure(each, code) !== undefined).map(dry)),
+    sumOfSpans(bearing.map(dry)),
+  );
 }
 
 function notEatenOf(inputs: readonly NutritionInput[]): readonly NotEaten[] {
@@ -181,8 +184,8 @@ function notEatenOf(inputs: readonly NutritionInput[]): readonly NotEaten[] {
     else known.push(each);
   }
   return [...partly].map(([food, those]) => {
-    const away = sum(those.flatMap(({ notEaten }) => notEaten ?? []));
-    const all = sum([away, ...those.flatMap(({ grams }) => grams ?? [])]);
+    const away = sumOfSpans(those.flatMap(({ notEaten }) => notEaten ?? []));
+    const all = sumOfSpans([away, ...those.flatMap(({ grams }) => grams ?? [])]);
     return {
       food,
       share: all.low > 0 ? { low: away.low / all.high, high: Math.min(1, away.high / all.low) } : null,
@@ -206,7 +209,7 @@ const share = (part: Span, whole: Span): number =>
 
 const isSpan = ({ low, high }: Span): boolean => low >= 0 && high >= low && Number.isFinite(high);
 const times = ({ low, high }: Span, factor: number): Span => ({ low: low * factor, high: high * factor });
-const sum = (spans: readonly Span[]): Span =>
+export const sumOfSpans = (spans: readonly Span[]): Span =>
   spans.reduce((all, { low, high }) => ({ low: all.low + low, high: all.high + high }), { low: 0, high: 0 });
 const unique = <T>(values: readonly T[]): readonly T[] => [...new Set(values)];
 

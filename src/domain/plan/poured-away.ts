@@ -1,6 +1,6 @@
 import type { Step } from "../model/component.js";
 import type { Food } from "../model/food.js";
-import type { Span } from "../nutrition/nutrients.js";
+import { sumOfSpans, type Span } from "../nutrition/nutrients.js";
 import { isWater } from "./contents/eaten-grams.js";
 import type { ScaledLine } from "./scaled.js";
 
@@ -103,14 +103,11 @@ function kettlesByClass({ steps }: Pot, waters: readonly PutIn[], salts: readonl
   });
 }
 
-const sum = (spans: readonly Span[]): Span =>
-  spans.reduce((all, { low, high }) => ({ low: all.low + low, high: all.high + high }), { low: 0, high: 0 });
-
 /** What the food took up: what it weighs less what else went in. null: not known, or the weights contradict each other. */
 function takenUp({ weighs, lines }: Pot): Span | null {
   if (weighs === null) return null;
   // What nobody can weigh counts as nothing: more water is then taken to stay, and more salt with it.
-  const solid = sum(
+  const solid = sumOfSpans(
     lines.flatMap(({ food, grams }) =>
       grams === null || (food !== null && (isWater(food) || isSalt(food))) ? [] : [grams],
     ),
@@ -134,7 +131,7 @@ export function pouredAway(pot: Pot): ReadonlyMap<string, PouredAway> {
   const stays = takenUp(pot);
   return new Map(
     kettles.flatMap(({ waters: poured, salts: dissolved, why }) => {
-      const water = sum(poured.flatMap(({ grams }) => grams ?? []));
+      const water = sumOfSpans(poured.flatMap(({ grams }) => grams ?? []));
       if (!(water.low > 0)) return [];
       const share =
         stays === null

@@ -9,7 +9,8 @@ export interface Rational {
 
 const SHAPE = /^(?:0|[1-9]\d*)(?:\/[1-9]\d*)?$/;
 
-const greatestCommonDivisor = (a: number, b: number): number => {
+/** Of whole numbers; 0 counts as divided by everything. */
+export const greatestCommonDivisor = (a: number, b: number): number => {
   let [x, y] = [a, b];
   while (y !== 0) [x, y] = [y, x % y];
   return x;

@@ -1,9 +1,4 @@
-/** Of whole numbers; 0 counts as divided by everything. */
-export const greatestCommonDivisor = (a: number, b: number): number => {
-  let [x, y] = [a, b];
-  while (y !== 0) [x, y] = [y, x % y];
-  return x;
-};
+import { greatestCommonDivisor } from "../quantity/rational.js";
 
 /** Sums of two must stay exact whole numbers. */
 const most = 2 ** 50;

@@ -1,7 +1,8 @@
 import { sameShare } from "../engine-limits.js";
 import { unlimitedWork, type Work } from "../counted-work.js";
 import { memoize } from "../memoize.js";
-import { contentGrid, greatestCommonDivisor } from "./packs-grid.js";
+import { greatestCommonDivisor } from "../quantity/rational.js";
+import { contentGrid } from "./packs-grid.js";
 import { LabelQueue } from "./packs-queue.js";
 
 /** A pack with a content in base units, > 0, and a price in whole parts of the currency unit, >= 0. */

@@ -1,7 +1,7 @@
 import { Fraction } from "fraction.js";
 import { unlimitedWork, type Work } from "../counted-work.js";
 import { memoize } from "../memoize.js";
-import { greatestCommonDivisor } from "./packs-grid.js";
+import { greatestCommonDivisor } from "../quantity/rational.js";
 import { exactPrice, stepsAtATime, tillPrice, type LooseOption } from "./loose-goods.js";
 import { cheapestCover, coverSlack, type PricedPack } from "./packs-search.js";
 

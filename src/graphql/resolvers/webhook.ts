@@ -64,11 +64,6 @@ export const webhookDeliveryResolvers: FieldsToResolve<WebhookDeliveryResolvers,
   change: ({ changeId }) => changeId,
   run: ({ runId }) => runId,
   scheduled: ({ scheduledId }) => scheduledId,
-  plan: async ({ id, revisionId }, _, { loaders }) => {
-    if (revisionId === null) return null;
-    const plan = await loaders.plansById.load(revisionId);
-    if (plan === null) throw new Error(`the delivery ${id} is of no revision`);
-    return plan;
-  },
+  plan: ({ revisionId }, _, { loaders }) => (revisionId === null ? null : loaders.revisionOf(revisionId)),
   nextAt: ({ state, dueAt }) => (state === "PENDING" ? dueAt : null),
 };

@@ -1,4 +1,4 @@
-import { plainWords } from "./plain-words.js";
+import { wordsOfMarkup } from "./words-of-markup.js";
 
 export type Node = Readonly<Record<string, unknown>>;
 
@@ -12,12 +12,12 @@ export const listOf = (value: unknown): readonly unknown[] =>
 export function textOf(value: unknown): string | null {
   for (const each of listOf(value)) {
     if (typeof each === "string" || typeof each === "number") {
-      const words = plainWords(String(each));
+      const words = wordsOfMarkup(String(each));
       if (words !== "") return words;
     }
     if (isNode(each)) {
       const inner: unknown = each["@value"] ?? each["name"] ?? each["text"];
-      const words = typeof inner === "string" ? plainWords(inner) : "";
+      const words = typeof inner === "string" ? wordsOfMarkup(inner) : "";
       if (words !== "") return words;
     }
   }

@@ -1,6 +1,6 @@
 import type { Path } from "../../domain/problem.js";
 import { isNode, listOf, textOf, type Node } from "./node-text.js";
-import { plainWords } from "./plain-words.js";
+import { wordsOfMarkup } from "./words-of-markup.js";
 import type { WebStep } from "./web-recipe.js";
 
 /** Told of everything that could not be read: where, and what stands there. */
@@ -78,7 +78,7 @@ export function readSteps(value: unknown, path: Path, unread: Unread): readonly 
 const linesOf = (text: string, section: string | null): readonly WebStep[] =>
   text
     .split(/(?:\r?\n)+|<\/(?:p|li)>/i)
-    .map(plainWords)
+    .map(wordsOfMarkup)
     .filter((words) => words !== "")
     .map((words) => ({ section, text: words }));
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { contentGrid, greatestCommonDivisor } from "../../../src/domain/shopping/packs-grid.js";
+import { greatestCommonDivisor } from "../../../src/domain/quantity/rational.js";
+import { contentGrid } from "../../../src/domain/shopping/packs-grid.js";
 
 describe("the grid of contents", () => {
   it.each([

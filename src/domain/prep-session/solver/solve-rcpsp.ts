@@ -2,7 +2,7 @@ import { runToEnd, unlimitedWork, type InSlices } from "../../counted-work.js";
 import { BoundSearch } from "./bound-search.js";
 import { lowerBound } from "./lower-bounds.js";
 import type { Obstacle, RcpspAnswer, RcpspProblem, SolveOptions } from "./rcpsp-problem.js";
-import { startSchedule } from "./start-schedule.js";
+import { finishOf, startSchedule } from "./start-schedule.js";
 import type { TaskNetwork } from "../task-network.js";
 import { layOut } from "../task-network.js";
 
@@ -61,9 +61,6 @@ function* searched(network: TaskNetwork, options: SolveOptions): InSlices<RcpspA
 }
 
 const never = (): boolean => false;
-
-const finishOf = (network: TaskNetwork, starts: Int32Array): number =>
-  network.finishTasks.reduce((last, task) => Math.max(last, starts[task]! + network.durations[task]!), 0);
 
 function excessDemands(problem: RcpspProblem): Obstacle[] {
   return problem.demands.flatMap((row, task) =>

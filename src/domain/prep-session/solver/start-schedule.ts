@@ -16,7 +16,8 @@ function keepsWaits(network: TaskNetwork, starts: Int32Array): boolean {
   return starts.every((start, task) => start <= latest[task]! && start >= earliest[task]!);
 }
 
-const finishOf = (network: TaskNetwork, starts: Int32Array): number =>
+/** When the last task ends that counts for the finish. */
+export const finishOf = (network: TaskNetwork, starts: Int32Array): number =>
   network.finishTasks.reduce((last, task) => Math.max(last, starts[task]! + network.durations[task]!), 0);
 
 /** Classic rules, lower first: latest start, latest finish, most work behind, longest way to the end, number. */

@@ -11,9 +11,5 @@ export const changeQueries: Pick<QueryResolvers, "changes"> = {
 };
 
 export const changeResolvers: FieldsToResolve<ChangeResolvers, ChangeParent> = {
-  plan: async ({ id, revisionId }, _, { loaders }) => {
-    const plan = await loaders.plansById.load(revisionId);
-    if (plan === null) throw new Error(`the change ${id} is of no revision`);
-    return plan;
-  },
+  plan: ({ revisionId }, _, { loaders }) => loaders.revisionOf(revisionId),
 };

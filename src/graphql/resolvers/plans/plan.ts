@@ -10,6 +10,7 @@ import type { FindingResolvers, PlanResolvers } from "../../generated/resolver-t
 import { globalId } from "../../global-id.js";
 import type { FindingParent, PlanParent } from "../../parent-types.js";
 import { imageParent } from "../image.js";
+import { placeResolvers } from "../problem.js";
 import { connection } from "../connection.js";
 import type { FieldsToResolve } from "../fields-to-resolve.js";
 import { componentParent, foodParent, mealParent } from "../make-parents.js";
@@ -78,8 +79,5 @@ export const findingResolvers: FieldsToResolve<FindingResolvers, FindingParent> 
   message: (finding) => findingText(finding),
   about: (finding) => aboutWhat(finding),
   caution: (finding) => ("caution" in finding ? finding.caution : null),
-  path: ({ path }) => path.map(String),
-  file: ({ place }) => place?.file ?? null,
-  line: ({ place }) => place?.line ?? null,
-  column: ({ place }) => place?.column ?? null,
+  ...placeResolvers,
 };

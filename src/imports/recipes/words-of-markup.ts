@@ -9,7 +9,7 @@ const breaks = new Set(["br", "p", "li", "div", "h1", "h2", "h3", "h4", "tr"]);
 const silent = new Set(["script", "style"]);
 
 /** Text without markup and entities; white space is one space. Publishers put both into fields that should be plain. */
-export function plainWords(text: string): string {
+export function wordsOfMarkup(text: string): string {
   const once = withoutMarkup(text.slice(0, longestMarkup));
   // Some publishers encode twice: "&amp;frac12; cup". Nobody encodes three times.
   return tidy(/&(?:[a-z]+\d*|#\d+|#x[\da-f]+);/i.test(once) ? withoutMarkup(once) : once);
