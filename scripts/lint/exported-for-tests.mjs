@@ -25,6 +25,7 @@ const byReason = {
     "exports/page/plan-page.ts#planPage",
     "exports/schema-org/schema-org.ts#schemaOrgText",
     "imports/documents/checks/check-documents.ts#checkDocuments",
+    "imports/recipes/read-recipes.ts#readRecipes",
     "services/answers/plan-prep-session.ts#planPrepSession",
     "services/answers/plan-prep-session.ts#planPrepSessions",
     "services/answers/state-contents.ts#findCautions",

@@ -20,7 +20,7 @@ import { food } from "../kit/builders.js";
 
 /**
  * Law 9: nothing unpublished of one publisher is seen by another. Two publishers do the same kinds of things to foods and packs of the
- * same names, in any order: some 1,000 operations here, and 10,000 with PREPWRIGHT_LAW_RUNS=50. Whatever the second is told has to be what it is told in a service where the first does nothing, and
+ * same names, in any order: some 1,000 operations here, and as many as asked with `npm run laws -- --operations 10000`. Whatever the second is told has to be what it is told in a service where the first does nothing, and
  * nothing that anybody but the first is told may hold a word of the first's that no plan has published.
  */
 const slugs = ["oca", "skirret", "kale"] as const;
@@ -45,11 +45,13 @@ const act: fc.Arbitrary<Act> = fc.oneof(
   { weight: 1, arbitrary: fc.record({ kind: fc.constant("DISCARD_PACKS" as const), slug }) },
   { weight: 2, arbitrary: fc.record({ kind: fc.constantFrom("PUBLISH" as const, "LIST" as const) }) },
 );
-/** Each run does some 200 operations. */
-const numRuns = Number(process.env["PREPWRIGHT_LAW_RUNS"] ?? 5);
+const operations = Number(process.env["PREPWRIGHT_LAW_OPERATIONS"] ?? 1000);
+/** The fewest operations of one run, so that all runs together do at least as many as asked. */
+const fewest = 150;
+const numRuns = Math.ceil(operations / fewest);
 
 const acts = fc.array(fc.record({ by: fc.constantFrom("first" as const, "second" as const), act }), {
-  minLength: 150,
+  minLength: fewest,
   maxLength: 250,
 });
 
@@ -195,29 +197,33 @@ describeOnEmbedded("what a publisher has not published", (open) => {
     return new World(deps, names, { first: await caller(names.first), second: await caller(names.second) });
   }
 
-  it("changes nothing that another is told, and is in nothing that anybody else is told", async () => {
-    await fc.assert(
-      fc.asyncProperty(acts, async (all) => {
-        runs += 1;
-        const both = await world(0, runs);
-        const alone = await world(1, runs);
-        // Tokens have ids of their own, and drafts the moment of their saving.
-        const plain = (told: unknown): string =>
-          JSON.stringify(told, (key, value: unknown) => (/^(updatedBy|updatedAt|cursor)$/.test(key) ? null : value));
-        for (const { by, act: each } of all) {
-          const word = both.word(by);
-          const told = plain(await both.do(by, each, word));
-          if (by === "second") {
-            expect(told).toEqual(plain(await alone.do(by, each, word)));
-            expect(wordsIn(told).filter((found) => found.startsWith("first"))).toEqual([]);
+  it(
+    "changes nothing that another is told, and is in nothing that anybody else is told",
+    async () => {
+      await fc.assert(
+        fc.asyncProperty(acts, async (all) => {
+          runs += 1;
+          const both = await world(0, runs);
+          const alone = await world(1, runs);
+          // Tokens have ids of their own, and drafts the moment of their saving.
+          const plain = (told: unknown): string =>
+            JSON.stringify(told, (key, value: unknown) => (/^(updatedBy|updatedAt|cursor)$/.test(key) ? null : value));
+          for (const { by, act: each } of all) {
+            const word = both.word(by);
+            const told = plain(await both.do(by, each, word));
+            if (by === "second") {
+              expect(told).toEqual(plain(await alone.do(by, each, word)));
+              expect(wordsIn(told).filter((found) => found.startsWith("first"))).toEqual([]);
+            }
+            if (each.kind === "SAVE" || each.kind === "PACKS" || each.kind === "PUBLISH") {
+              const seen = wordsIn(await both.seenOf(by));
+              expect(seen.filter((found) => !both.published.has(found))).toEqual([]);
+            }
           }
-          if (each.kind === "SAVE" || each.kind === "PACKS" || each.kind === "PUBLISH") {
-            const seen = wordsIn(await both.seenOf(by));
-            expect(seen.filter((found) => !both.published.has(found))).toEqual([]);
-          }
-        }
-      }),
-      { numRuns, seed: 20261130, endOnFailure: true },
-    );
-  }, 1_800_000);
+        }),
+        { numRuns, seed: 20261130, endOnFailure: true },
+      );
+    },
+    Math.max(1_800_000, operations * 200),
+  );
 });

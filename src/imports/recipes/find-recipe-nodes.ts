@@ -1,3 +1,4 @@
+import type { InSlices } from "../../domain/counted-work.js";
 import type { Path } from "../../domain/problem.js";
 
 /** A node of JSON-LD that says it is a recipe, and the way to it. */
@@ -10,6 +11,7 @@ export interface RecipeNode {
 const deepestNode = 40;
 /** The most values of one file that are looked at. */
 const mostNodes = 200_000;
+const nodesInTurn = 5_000;
 
 const typesOf = (type: unknown): readonly string[] =>
   (Array.isArray(type) ? type : [type]).filter((each): each is string => typeof each === "string");
@@ -20,7 +22,9 @@ const isRecipeType = (type: string): boolean => /^(?:https?:\/\/schema\.org\/|sc
  * Every recipe in a JSON-LD value, wherever it stands: at the top, in a list, in a `@graph`, or as part of a page. One
  * recipe named twice by the same `@id` is found once. Walks with a list of its own, so depth costs no stack.
  */
-export function findRecipeNodes(value: unknown): { readonly found: readonly RecipeNode[]; readonly tooLarge: boolean } {
+export function* findRecipeNodes(
+  value: unknown,
+): InSlices<{ readonly found: readonly RecipeNode[]; readonly tooLarge: boolean }> {
   const found: RecipeNode[] = [];
   const ids = new Set<string>();
   const waiting: { readonly value: unknown; readonly path: Path }[] = [{ value, path: [] }];
@@ -30,6 +34,7 @@ export function findRecipeNodes(value: unknown): { readonly found: readonly Reci
     const { value: here, path } = next;
     if (typeof here !== "object" || here === null) continue;
     seen += 1;
+    if (seen % nodesInTurn === 0) yield;
     if (path.length > deepestNode || seen > mostNodes) {
       tooLarge = true;
       continue;

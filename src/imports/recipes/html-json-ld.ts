@@ -1,4 +1,5 @@
-import { readHtmlTokens } from "./html-tokens.js";
+import type { InSlices } from "../../domain/counted-work.js";
+import { readHtmlTokensInSlices } from "./html-tokens.js";
 
 /** A block of JSON-LD in a saved page, and the line it begins on. */
 export interface JsonLdBlock {
@@ -11,12 +12,14 @@ const mostBlocks = 100;
 const longestBlock = 5_000_000;
 
 /** The `application/ld+json` scripts of a saved HTML page. Nothing of the page is run or fetched. */
-export function htmlJsonLd(html: string): { readonly blocks: readonly JsonLdBlock[]; readonly tooLarge: boolean } {
+export function* htmlJsonLd(
+  html: string,
+): InSlices<{ readonly blocks: readonly JsonLdBlock[]; readonly tooLarge: boolean }> {
   const blocks: JsonLdBlock[] = [];
   const lineAt = lineCounter(html);
   let open: { text: string; readonly at: number } | null = null;
   let tooLarge = false;
-  readHtmlTokens(html, {
+  yield* readHtmlTokensInSlices(html, {
     open: (name, type, end) => {
       if (name === "script" && /^application\/ld\+json\b/i.test(type)) open = { text: "", at: end + 1 };
     },

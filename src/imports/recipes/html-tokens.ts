@@ -1,4 +1,5 @@
 import { Tokenizer } from "htmlparser2";
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 
 /** What is told of a page while it is gone through. Places are offsets in its text. */
 interface HtmlReader {
@@ -15,7 +16,14 @@ const longestType = 200;
  * Goes through a page, or a text with markup, once. By tokens and without the elements that are open: a parser looks for the
  * beginning of an element at each of its ends, which in a page of nothing but tags takes as long as the square of its length.
  */
-export function readHtmlTokens(html: string, { open, text, close }: HtmlReader): void {
+export const readHtmlTokens = (html: string, reader: HtmlReader): void =>
+  runToEnd(readHtmlTokensInSlices(html, reader));
+
+/** Characters of a page in one turn. */
+const charactersInTurn = 100_000;
+
+/** The same turn by turn. */
+export function* readHtmlTokensInSlices(html: string, { open, text, close }: HtmlReader): InSlices<void> {
   let name = "";
   let attribute = "";
   let type: string | null = null;
@@ -58,6 +66,9 @@ export function readHtmlTokens(html: string, { open, text, close }: HtmlReader):
       onprocessinginstruction: nothing,
     },
   );
-  tokens.write(html);
+  for (let from = 0; from < html.length; from += charactersInTurn) {
+    tokens.write(html.slice(from, from + charactersInTurn));
+    yield;
+  }
   tokens.end();
 }

@@ -1,3 +1,5 @@
+import type { InSlices } from "../../domain/counted-work.js";
+
 /** Far above what a file of recipes holds, far below what building it would hurt. */
 export const jsonLimits = {
   /** Values, those inside of others too. */
@@ -19,13 +21,21 @@ const comma = 44;
 const opens = new Set([91, 123]);
 const closes = new Set([93, 125]);
 
+/** Characters that are counted in one turn. */
+const charactersInTurn = 1_000_000;
+
 /** Counts a text that is to be parsed as JSON, by its marks, before anything of it is built; null: it is no larger than it may be. */
-export function jsonExcess(text: string): JsonExcess | null {
+export function* jsonExcess(text: string): InSlices<JsonExcess | null> {
   let values = 1;
   let level = 0;
   let lines = 0;
   let isInString = false;
+  let turn = charactersInTurn;
   for (let at = 0; at < text.length; at++) {
+    if (at >= turn) {
+      turn += charactersInTurn;
+      yield;
+    }
     const mark = text.charCodeAt(at);
     if (isInString) {
       if (mark === escape) at += 1;

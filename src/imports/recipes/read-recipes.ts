@@ -1,4 +1,5 @@
 import { TextDecoder } from "node:util";
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Path, Problem } from "../../domain/problem.js";
 import { findRecipeNodes } from "./find-recipe-nodes.js";
 import { htmlJsonLd, type JsonLdBlock } from "./html-json-ld.js";
@@ -38,7 +39,10 @@ export const largestFile = 20_000_000;
  * Reads the schema.org recipes of a JSON-LD file or of a saved HTML page. Pure: nothing is fetched and no script is run.
  * A file in another encoding than UTF-8 is refused, since half-read words would look like a writer's own.
  */
-export function readRecipes(bytes: Uint8Array, file: string): RecipesRead {
+export const readRecipes = (bytes: Uint8Array, file: string): RecipesRead => runToEnd(readRecipesInSlices(bytes, file));
+
+/** The same turn by turn: a page in pieces, then one recipe at a time. */
+export function* readRecipesInSlices(bytes: Uint8Array, file: string): InSlices<RecipesRead> {
   const about = (line: number, problem: Problem): RecipeProblem => ({
     file,
     line,
@@ -56,9 +60,15 @@ export function readRecipes(bytes: Uint8Array, file: string): RecipesRead {
     return { records: [], problems: [about(1, problem)], count: 1 };
   }
   const isPage = /^\s*</.test(text);
-  const { blocks, tooLarge } = isPage ? htmlJsonLd(text) : { blocks: [{ text, line: 1 }], tooLarge: false };
-  const read = blocks.map((block) => readBlock(block, file));
-  const problems = read.flatMap((each) => each.problems);
+  const { blocks, tooLarge } = isPage ? yield* htmlJsonLd(text) : { blocks: [{ text, line: 1 }], tooLarge: false };
+  const records: RecipeRecord[] = [];
+  const problems: RecipeProblem[] = [];
+  for (const block of blocks) {
+    yield;
+    const read = yield* readBlock(block, file);
+    for (const record of read.records) records.push(record);
+    for (const problem of read.problems) problems.push(problem);
+  }
   if (tooLarge)
     problems.push(
       about(1, {
@@ -69,7 +79,6 @@ export function readRecipes(bytes: Uint8Array, file: string): RecipesRead {
         limit: blocks.length,
       }),
     );
-  const records = read.flatMap((each) => each.records);
   if (records.length === 0 && problems.length === 0) {
     problems.push(about(1, { code: "BAD_SHAPE", path: [], expected: "a schema.org Recipe as JSON-LD", got: "none" }));
   }
@@ -85,10 +94,7 @@ function decoded(bytes: Uint8Array): string | null {
   }
 }
 
-function readBlock(
-  { text, line }: JsonLdBlock,
-  file: string,
-): Pick<RecipesRead, "records"> & { problems: RecipeProblem[] } {
+function* readBlock({ text, line }: JsonLdBlock, file: string): InSlices<Pick<RecipesRead, "records" | "problems">> {
   const about = (problem: Problem, at = line): RecipeProblem => ({
     file,
     line: at,
@@ -98,7 +104,7 @@ function readBlock(
   });
   const json = withoutWrapping(text);
   if (json.trim() === "") return { records: [], problems: [] };
-  const excess = jsonExcess(json);
+  const excess = yield* jsonExcess(json);
   if (excess !== null) {
     const { what, lines } = excess;
     const limit = jsonLimits[what];
@@ -113,11 +119,14 @@ function readBlock(
     const problem: Problem = { code: "BAD_SHAPE", path: [], expected: "JSON", got: error.message.slice(0, 120) };
     return { records: [], problems: [about(problem, line + lineOfFault(json, error.message))] };
   }
-  const { found, tooLarge } = findRecipeNodes(value);
-  const records = found.map((node): RecipeRecord => {
+  const { found, tooLarge } = yield* findRecipeNodes(value);
+  const records: RecipeRecord[] = [];
+  for (const node of found) {
+    yield;
     const { recipe, faults } = readRecipeNode(node);
-    return { file, line, raw: JSON.stringify(node.node), recipe, problems: faults.map((fault) => about(fault)) };
-  });
+    const problems = faults.map((fault) => about(fault));
+    records.push({ file, line, raw: JSON.stringify(node.node), recipe, problems });
+  }
   const problem: Problem = { code: "TOO_LARGE", path: [], what: "values", size: json.length, limit: json.length };
   return { records, problems: tooLarge ? [about(problem)] : [] };
 }

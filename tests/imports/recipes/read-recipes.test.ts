@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { readFile, readdir } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
-import { readRecipes } from "../../../src/imports/recipes/read-recipes.js";
+import { readRecipes, readRecipesInSlices } from "../../../src/imports/recipes/read-recipes.js";
 
 const read = (text: string) => readRecipes(Buffer.from(text), "page");
 
@@ -180,5 +180,30 @@ describe("recipes of the web", () => {
         },
       ),
     );
+  });
+});
+
+describe("a large file of recipes", () => {
+  const recipe = { "@type": "Recipe", name: "Soup & <b>bread</b>", recipeIngredient: ["1 egg"] };
+  const script = `<script type="application/ld+json">${JSON.stringify(recipe)}</script>`;
+
+  it("is read the same wherever a page is cut into turns", () => {
+    const [plain] = readRecipes(Buffer.from(`<p>${script}`), "page").records;
+    // A page is read 100,000 characters at a time: the cut goes through each character of the script.
+    for (let before = 100_000 - script.length - 5; before <= 100_000; before += 1) {
+      const { records, problems } = readRecipes(Buffer.from(`<p>${"x".repeat(before)}${script}`), "page");
+      expect([before, problems, records]).toEqual([before, [], [plain]]);
+    }
+  });
+
+  it.each([
+    ["recipes", JSON.stringify(Array.from({ length: 1000 }, () => recipe)), 1000],
+    ["tags", `<p>${"<b>x</b>".repeat(125_000)}${script}`, 10],
+    ["values of JSON", JSON.stringify({ ...recipe, keywords: Array.from({ length: 100_000 }, () => ({})) }), 1],
+    ["letters", JSON.stringify({ ...recipe, description: "x".repeat(5_000_000) }), 5],
+  ])("is read in many turns, however many %s it holds", (_, text, least) => {
+    let turns = 0;
+    for (const going = readRecipesInSlices(Buffer.from(text), "file"); going.next().done !== true;) turns += 1;
+    expect(turns).toBeGreaterThanOrEqual(least);
   });
 });

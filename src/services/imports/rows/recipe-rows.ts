@@ -5,7 +5,7 @@ import type { FoodMatch } from "../../../domain/quantity/food-name.js";
 import { openPointText } from "../../../exports/sentences/open-point-text.js";
 import { placedProblem } from "../../../imports/documents/yaml/placed-problem.js";
 import { readDocumentsInSlices } from "../../../imports/documents/read-documents.js";
-import { readRecipes, type RecipeProblem, type RecipeRecord } from "../../../imports/recipes/read-recipes.js";
+import { readRecipesInSlices, type RecipeProblem, type RecipeRecord } from "../../../imports/recipes/read-recipes.js";
 import {
   recipeDraft,
   recipeDraftText,
@@ -29,7 +29,8 @@ import { readWholeFile } from "../files/read-whole-file.js";
  * writer has made of its draft since.
  */
 export async function recipeRows(deps: Deps, job: RunningImport, publisher: string): Promise<DraftRows> {
-  const { records, problems } = readRecipes(await readWholeFile(job.bytes()), job.fileName);
+  const bytes = await readWholeFile(job.bytes());
+  const { records, problems } = await runInSlices(deps, () => readRecipesInSlices(bytes, job.fileName));
   const { locale, measures, region } = job.settings;
   const ingredients = records.flatMap(({ recipe }) => recipe?.ingredients ?? []);
   const { named: foods } = await foodsForLines(deps, ingredients, { publisher, as: "SAVED" });
