@@ -41,7 +41,9 @@ export async function receiveImage(deps: Deps, caller: Caller, handed: HandedIn)
   return uploadTurns.receiving(async () => {
     const bytes = await collect(handed.bytes);
     const fileHash = createHash("sha256").update(bytes).digest("hex");
-    const known = await deps.data.images.byFileHash(publisher, fileHash);
+    // A picture as it is kept, such as one that was pulled, is the very same: it is not written anew each time that it comes around.
+    const known =
+      (await deps.data.images.byFileHash(publisher, fileHash)) ?? (await deps.data.images.byHash(publisher, fileHash));
     if (known !== null) return store(deps, caller, handed, known, null);
     const read = await uploadTurns.decoding(() => readImage(bytes));
     if (!read.ok) return read;
@@ -79,14 +81,9 @@ async function store(
 ): Promise<Result<ReceivedImage>> {
   const { hash } = given;
   const before = await deps.data.images.byHash(publisher, hash);
-  const image = before ?? given;
-  if (image.removedAt !== null) {
-    const found = image.removedAt.toISOString().slice(0, 10);
-    return failed([{ code: "IMAGE_REFUSED", path: ["body"], fault: "REMOVED", found }]);
-  }
-  const made = before === null ? read : null;
-  const [named] = file === null ? [null] : await deps.data.images.byNames(publisher, [file]);
-  if (made === null && (file === null || named?.hash === hash)) return ok({ image, created: false });
+  if (before !== null && before.removedAt !== null) return removed(before.removedAt);
+  if (before !== null && (await isNamed(deps, publisher, file, hash))) return ok({ image: before, created: false });
+  let received: ReceivedImage = { image: given, created: false };
   const written = await write(
     deps,
     {
@@ -94,18 +91,33 @@ async function store(
       input: { hash, file },
     },
     async ({ data, clock }) => {
-      if (made !== null) {
-        await data.publishers.lock(publisher);
+      await data.publishers.lock(publisher);
+      // Another process may have decoded the same picture meanwhile, or an archive brought it: the first one stays.
+      const first = await data.images.byHash(publisher, hash);
+      if (first !== null && first.removedAt !== null) return removed(first.removedAt);
+      received = { image: first ?? given, created: first === null };
+      if (first === null) {
+        if (read === null) throw new Error(`the picture ${hash} was kept and is not`);
         const count = await data.images.count(publisher);
         if (count >= mostImages) {
           return failed([{ code: "IMAGE_REFUSED", path: ["body"], fault: "TOO_MANY", found: `${count} pictures` }]);
         }
-        const files = [{ width: 0, format: made.format, bytes: made.kept }, ...made.made];
+        const files = [{ width: 0, format: read.format, bytes: read.kept }, ...read.made];
         await data.images.add(publisher, { ...given, files });
       }
-      if (file !== null) await data.images.name(publisher, file, image, clock());
+      if (file !== null) await data.images.name(publisher, file, received.image, clock());
       return ok({ value: null, subject: { kind: "IMAGE", name: file ?? hash, before: null, after: null } });
     },
   );
-  return written.ok ? ok({ image, created: made !== null }) : written;
+  return written.ok ? ok(received) : written;
+}
+
+const removed = (at: Date): Result<never> =>
+  failed([{ code: "IMAGE_REFUSED", path: ["body"], fault: "REMOVED", found: at.toISOString().slice(0, 10) }]);
+
+/** Whether there is nothing to be written for a picture that is here: documents mean it by that name, or no name is asked for. */
+async function isNamed({ data }: Deps, publisher: string, file: string | null, hash: string): Promise<boolean> {
+  if (file === null) return true;
+  const [named] = await data.images.byNames(publisher, [file]);
+  return named?.hash === hash;
 }
