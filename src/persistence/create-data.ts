@@ -67,7 +67,8 @@ function dataOf(session: Session, bulk: BulkSql, close: () => Promise<void>): Da
     webhookDeliveries: webhookDeliveryData(session),
     previewLinks: previewLinkData(session),
     scheduled: scheduledChangeData(session),
-    transaction: (work) => session.transaction((db) => work(dataOf(transactionSession(db), bulk, close))),
+    transaction: (work, longest) =>
+      session.transaction((db) => work(dataOf(transactionSession(db), bulk, close)), longest),
     ping: () => ping(session.db),
     close,
   };

@@ -569,7 +569,8 @@ export interface Data {
   readonly previewLinks: PreviewLinkData;
   readonly scheduled: ScheduledChangeData;
   readonly catalogue: CatalogueData;
-  transaction<T>(work: (data: Data) => Promise<T>): Promise<T>;
+  /** @param longest milliseconds that it may take; left out: two minutes. One that joins another takes what that has. */
+  transaction<T>(work: (data: Data) => Promise<T>, longest?: number): Promise<T>;
   /** Rejects when the database does not answer. */
   ping(): Promise<void>;
   close(): Promise<void>;

@@ -23,6 +23,8 @@ export interface WriteOrder {
   readonly idempotencyKey: string | null | undefined;
   /** All that was asked, as JSON; the key itself may be among it. Nothing of it is stored but a hash. */
   readonly input: unknown;
+  /** Milliseconds that the transaction may take; left out: as long as others. */
+  readonly longest?: number;
   /** Where the input stands among the caller's arguments; `["input"]` unless told. */
   readonly path?: Path;
 }
@@ -88,7 +90,7 @@ export async function write<T extends Json>(
       }
       if (claim !== null) await data.idempotencyKeys.store({ ...claim, answer: value, at });
       return value;
-    }),
+    }, order.longest),
   );
 }
 

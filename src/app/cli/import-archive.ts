@@ -16,6 +16,12 @@ const importedSchema = z.object({
   revisions: z.number(),
   images: z.number(),
   webhooks: z.number(),
+  // A service of version 0.1 says nothing of these.
+  feeds: z.number().default(0),
+  scheduled: z.number().default(0),
+  scheduledPassed: z
+    .array(z.object({ slug: z.string(), kind: z.string(), localTime: z.string(), zone: z.string() }))
+    .default([]),
   ruleSetsMissing: z.array(z.string()),
 });
 
@@ -39,12 +45,19 @@ export async function importArchive(
     exit: exitCodes.ok,
     result: done,
     said: [
-      `${done.publisher}: ${countNoun(done.plans, "plan")} in ${countNoun(done.revisions, "revision")}, ${countNoun(done.drafts, "draft")}, ${countNoun(done.images, "picture")}, ${countNoun(done.webhooks, "webhook")}${would}.`,
+      `${done.publisher}: ${countNoun(done.plans, "plan")} in ${countNoun(done.revisions, "revision")}, ${countNoun(done.drafts, "draft")}, ${countNoun(done.images, "picture")}, ${countNoun(done.webhooks, "webhook")}, ${countNoun(done.feeds, "feed")}, ${countNoun(done.scheduled, "scheduled change")}${would}.`,
     ],
     notes: [
       ...(done.webhooks > 0
         ? ["Webhooks are disabled and have new secrets: rotate each secret, hand it on, and enable the webhook."]
         : []),
+      ...(done.feeds > 0
+        ? ["Feeds are disabled, and the addresses that files come from lack their query: complete and enable them."]
+        : []),
+      ...done.scheduledPassed.map(
+        ({ slug, kind, localTime, zone }) =>
+          `Not imported, since its time has passed: ${kind === "PUBLISH" ? "publish" : "withdraw"} ${slug} at ${localTime} ${zone}.`,
+      ),
       ...done.ruleSetsMissing.map(
         (code) => `Revisions were checked against the rule set "${code}", which this installation does not have.`,
       ),

@@ -23,6 +23,22 @@ export interface ArchivedRevision extends RevisionKey {
   readonly ruleSet: string | null;
 }
 
+/** A publication or a withdrawal that waits, in terms that mean the same in another database. */
+export interface ArchivedSchedule {
+  readonly id: string;
+  readonly slug: string;
+  readonly kind: "PUBLISH" | "WITHDRAW";
+  readonly dueAt: Date;
+  readonly localTime: string;
+  readonly zone: string;
+  readonly version: number | null;
+  readonly changeNote: string | null;
+  readonly reason: string | null;
+  /** Number of the revision in force when it was asked for; null: none was. */
+  readonly inForce: number | null;
+  readonly createdAt: Date;
+}
+
 export interface DiscardedName {
   readonly kind: DraftKind;
   readonly slug: string;
@@ -52,6 +68,8 @@ export interface ArchiveData {
   /** By hash. */
   images(publisher: string, after: string | null, limit: number): Promise<readonly ArchivedImage[]>;
   discarded(publisher: string): Promise<readonly DiscardedName[]>;
+  /** What waits, by plan. */
+  scheduled(publisher: string): Promise<readonly ArchivedSchedule[]>;
   /** Whether nothing was ever saved, published or set up under this publisher. */
   isEmpty(publisher: string): Promise<boolean>;
   /** Gives a draft that was just saved the version and the date that it had. */

@@ -11,7 +11,7 @@ import { lockPlan } from "../plans/lock-plan.js";
 import { canonicalJson } from "../sql/canonical-json.js";
 import { idOfPublisher } from "../sql/id-of-publisher.js";
 import { isStorable, storable } from "../sql/storable-text.js";
-import type { ArchiveData, ArchivedRevision, DiscardedName, RevisionKey } from "./archive-data.js";
+import type { ArchiveData, ArchivedRevision, ArchivedSchedule, DiscardedName, RevisionKey } from "./archive-data.js";
 
 /** Tables whose rows say that something of a publisher is there already. A draft or a revision of a plan has a row of `plans`. */
 const ownedTables = [
@@ -22,6 +22,7 @@ const ownedTables = [
   "discarded_drafts",
   "webhooks",
   "images",
+  "scheduled_changes",
 ];
 
 const imageColumns = {
@@ -67,12 +68,20 @@ export function archiveData({ db }: Session): ArchiveData {
       db.$queryRaw<DiscardedName[]>`
         SELECT kind::text AS kind, slug, version FROM discarded_drafts
         WHERE publisher_id = ${idOfPublisher(publisher)} ORDER BY kind::text COLLATE "C", slug COLLATE "C"`,
+    scheduled: async (publisher) =>
+      db.$queryRaw<ArchivedSchedule[]>`
+        SELECT s.id, s.slug, s.kind, s.due_at AS "dueAt", s.local_time AS "localTime", s.zone, s.version,
+          s.change_note AS "changeNote", s.reason, r.revision AS "inForce", s.created_at AS "createdAt"
+        FROM scheduled_changes s LEFT JOIN revisions r ON r.publisher_id = s.publisher_id AND r.id = s.in_force
+        WHERE s.publisher_id = ${idOfPublisher(publisher)} AND s.state = 'WAITING'
+        ORDER BY s.slug COLLATE "C", s.kind COLLATE "C", s.id`,
     isEmpty: async (publisher) => {
       const owner = await publisherId(db, publisher);
       const any = ownedTables.map(
         (table) => Prisma.sql`EXISTS (SELECT 1 FROM ${Prisma.raw(table)} WHERE publisher_id = ${owner}::uuid)`,
       );
-      const [row] = await db.$queryRaw<{ used: boolean }[]>`SELECT ${Prisma.join(any, " OR ")} AS used`;
+      const feeds = Prisma.sql`EXISTS (SELECT 1 FROM feeds WHERE owner = ${owner}::uuid)`;
+      const [row] = await db.$queryRaw<{ used: boolean }[]>`SELECT ${Prisma.join([...any, feeds], " OR ")} AS used`;
       return row?.used === false;
     },
     dateDraft: (draft, version, updatedAt) => dateDraft(db, draft, version, updatedAt),

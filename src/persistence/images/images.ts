@@ -95,14 +95,40 @@ async function add(db: Db, publisher: string, image: NewImage): Promise<void> {
   const key = { publisherId: id, hash: image.hash };
   const { count } = await db.image.createMany({ data: [{ publisherId: id, ...row }], skipDuplicates: true });
   if (count === 0) return;
-  for (const { width, format, bytes: all } of files) {
-    const sha256 = createHash("sha256").update(all).digest("hex");
-    await db.imageFile.createMany({ data: [{ ...key, width, format, sha256, size: all.length }] });
-    for (let from = 0; from < all.length; from += pieceSize) {
-      const piece = Uint8Array.from(all.subarray(from, from + pieceSize));
-      await db.imagePiece.createMany({ data: [{ ...key, width, format, position: from / pieceSize, bytes: piece }] });
+  await db.imageFile.createMany({
+    data: files.map(({ width, format, bytes }) => ({
+      ...{ ...key, width, format, size: bytes.length },
+      sha256: createHash("sha256").update(bytes).digest("hex"),
+    })),
+  });
+  for (const pieces of together(files.flatMap(piecesOf))) {
+    await db.imagePiece.createMany({ data: pieces.map((piece) => ({ ...key, ...piece })) });
+  }
+}
+
+type Piece = Omit<ImageFileName, "hash"> & { readonly position: number; readonly bytes: Uint8Array<ArrayBuffer> };
+
+const piecesOf = ({ width, format, bytes }: NewImage["files"][number]): readonly Piece[] =>
+  Array.from({ length: Math.ceil(bytes.length / pieceSize) }, (_, position) => ({
+    ...{ width, format, position },
+    bytes: Uint8Array.from(bytes.subarray(position * pieceSize, (position + 1) * pieceSize)),
+  }));
+
+/** Pieces that one statement stores: many small ones at once, and never more than a few large ones, which stand in it twice as long. */
+function together(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
+  const groups: Piece[][] = [];
+  let size = 0;
+  for (const piece of pieces) {
+    const last = groups.at(-1);
+    if (last === undefined || size + piece.bytes.length > 4 * pieceSize) {
+      groups.push([piece]);
+      size = piece.bytes.length;
+    } else {
+      last.push(piece);
+      size += piece.bytes.length;
     }
   }
+  return groups;
 }
 
 async function remove(db: Db, publisher: string, hash: string, at: Date): Promise<boolean> {

@@ -31,8 +31,8 @@ const exportEndpoint: Endpoint = streamedEndpoint(
     tag: "publishers",
     summary: "Everything of a publisher, as a zip file",
     description:
-      "Its own document, its drafts as they were written, its pictures, every revision byte for byte with dates, notes and withdrawals, and its webhooks without secrets" +
-      " (these only with the scope ADMIN too). Sent while it is read; `manifest.json` at its end lists every file with its SHA-256. Each draft, revision and picture costs 20 points.",
+      "Its own document, its drafts as they were written, its pictures, every revision byte for byte with dates, notes and withdrawals, what is scheduled, and its feeds and webhooks without secrets" +
+      " (feeds only with the scope IMPORT too, webhooks with ADMIN). Sent while it is read; `manifest.json` at its end lists every file with its SHA-256. Each draft, revision and picture costs 20 points.",
     parameters: [publisherIn],
     scope: "READ_DRAFTS",
     refusals: ["not-found"],
@@ -77,7 +77,7 @@ const importEndpoint: Endpoint = endpoint(
     summary: "Import an archive into an empty publisher",
     description:
       `The body is the zip file of an export, up to ${mebibytes(largestArchive)}, in any media type. Requires an operator's token. The publisher exists, has the slug that` +
-      " was exported, and has no drafts, plans, pictures or webhooks. All of the archive is imported or nothing: revisions keep their numbers, dates, bytes and checksums.",
+      " was exported, and has no drafts, plans, pictures, feeds or webhooks. All of the archive is imported or nothing: revisions keep their numbers, dates, bytes and checksums.",
     parameters: [publisherIn, inQuery("dryRun", "`yes` checks the archive and imports nothing.", yesOrNo)],
     scope: "ADMIN",
     upload: true,

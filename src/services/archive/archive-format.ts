@@ -13,10 +13,15 @@ import type { DraftKind } from "../../domain/problem.js";
  *     plans/SLUG/1.revision.json       dates, notes and withdrawal of that revision
  *     images/HASH.json                 a picture: its size, its names, its dates
  *     images/HASH/original.jpeg        as it is kept: its SHA-256 is HASH; beside it the widths that readers get, 320.avif ...
+ *     scheduled.json                   publications and withdrawals that wait
+ *     scheduled/SLUG.json              what is to be published of a plan then, as it is to be frozen
+ *     feeds.json                       feeds with their settings, without keys
  *     discarded.json                   versions of discarded drafts, from which later ones count on
  *     webhooks.json                    webhooks without their secrets
+ *
+ * Version 1 has no feeds and nothing scheduled.
  */
-export const archiveVersion = 1;
+export const archiveVersion = 2;
 
 const draftFolders = {
   COMPONENT: "component",
@@ -32,6 +37,9 @@ export const fileNames = {
   publisher: "publisher.json",
   discarded: "discarded.json",
   webhooks: "webhooks.json",
+  feeds: "feeds.json",
+  scheduled: "scheduled.json",
+  scheduledDocument: (slug: string) => `scheduled/${slug}.json`,
   draft: (kind: DraftKind, slug: string) => `drafts/${draftFolders[kind]}/${slug}.draft.json`,
   draftText: (kind: DraftKind, slug: string, format: "YAML" | "JSON") =>
     `drafts/${draftFolders[kind]}/${slug}.${format.toLowerCase()}`,
@@ -46,7 +54,7 @@ const slug = "[a-z0-9]+(?:-[a-z0-9]+)*";
 
 /** Every name that an archive may have. Anything else, such as a path that leads out of a folder, is refused. */
 const knownName = new RegExp(
-  `^(?:manifest|publisher|discarded|webhooks)\\.json$|^drafts/(?:component|food|packs|plan)/${slug}\\.(?:draft\\.json|json|yaml)$|^plans/${slug}/[1-9][0-9]{0,8}(?:\\.revision)?\\.json$|^images/[0-9a-f]{64}(?:\\.json|/(?:original|[1-9][0-9]{0,4})\\.(?:avif|webp|jpeg|png))$`,
+  `^(?:manifest|publisher|discarded|webhooks|feeds|scheduled)\\.json$|^scheduled/${slug}\\.json$|^drafts/(?:component|food|packs|plan)/${slug}\\.(?:draft\\.json|json|yaml)$|^plans/${slug}/[1-9][0-9]{0,8}(?:\\.revision)?\\.json$|^images/[0-9a-f]{64}(?:\\.json|/(?:original|[1-9][0-9]{0,4})\\.(?:avif|webp|jpeg|png))$`,
 );
 
 export const isKnownName = (name: string): boolean => name.length <= 300 && knownName.test(name);
@@ -75,7 +83,7 @@ export const manifestSchema = z.strictObject({
   version: z.number().int().min(1),
   publisher: z.string().max(200),
   /** Parts that the token of the export could not read. */
-  leftOut: z.array(z.enum(["webhooks"])).max(1),
+  leftOut: z.array(z.enum(["webhooks", "feeds"])).max(2),
   files: z.array(z.strictObject({ name: z.string().max(300), bytes: z.number().int().min(0), sha256: hash })),
 });
 
@@ -123,9 +131,42 @@ export const discardedFileSchema = z
 
 const webhookKinds = [
   ...["PLAN_PUBLISHED", "PLAN_CORRECTED", "PLAN_WITHDRAWN"],
-  ...["PLAN_ANSWER_CHANGED", "PLAN_LESS_SAFE", "IMPORT_ENDED"],
+  ...["PLAN_ANSWER_CHANGED", "PLAN_LESS_SAFE", "PLAN_KEPT_BACK", "IMPORT_ENDED"],
 ] as const;
 
 export const webhooksFileSchema = z
   .array(z.strictObject({ url: z.string(), kinds: z.array(z.enum(webhookKinds)).max(20), createdAt: instant }))
   .max(20);
+
+export const feedsFileSchema = z
+  .array(
+    z.strictObject({
+      slug: z.string().max(200),
+      kind: z.enum(["PRICES", "DOCUMENTS", "RECIPES"]),
+      settings: z.unknown(),
+      cron: z.string().max(200).nullable(),
+      zone: z.string().max(100),
+    }),
+  )
+  .max(10_000);
+
+export const scheduledFileSchema = z
+  .array(
+    z.strictObject({
+      slug: z
+        .string()
+        .regex(new RegExp(`^${slug}$`))
+        .max(80),
+      kind: z.enum(["PUBLISH", "WITHDRAW"]),
+      dueAt: instant,
+      localTime: z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(?::\d{2})?$/),
+      zone: z.string().max(100),
+      version: version.nullable(),
+      changeNote: words,
+      reason: words,
+      /** Number of the revision in force when it was asked for; null: none was. */
+      inForce: z.number().int().min(1).max(1_000_000_000).nullable(),
+      createdAt: instant,
+    }),
+  )
+  .max(1_000);

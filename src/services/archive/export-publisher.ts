@@ -4,12 +4,16 @@ import { canonicalJson } from "../../persistence/sql/canonical-json.js";
 import { mayUse, requireScope, type Caller } from "../access/actor.js";
 import type { Deps, DraftKind, DraftSummary, Publisher } from "../deps.js";
 import { componentDocument, foodDocument, planDocument } from "../drafts/draft-document.js";
+import { feedSettingsSchema } from "../imports/feeds/feed-settings.js";
 import { write } from "../write.js";
 import { sha256, type ArchiveEntry } from "./archive-entry.js";
 import { archiveVersion, fileNames } from "./archive-format.js";
 import { packZip } from "./pack-zip.js";
 
 const pageSize = 50;
+
+/** What the token may not read. */
+type LeftOut = "webhooks" | "feeds";
 
 interface Export {
   /** Drafts and revisions in it. */
@@ -18,15 +22,18 @@ interface Export {
 }
 
 /**
- * Everything of a publisher as a zip file, as it is read: its document, its drafts, every revision, discarded versions and webhooks
- * without secrets. Each document is as it was when it was read; revisions never change. @throws NotAllowed
+ * Everything of a publisher as a zip file, as it is read: its document, its drafts, every revision, what is scheduled, discarded versions,
+ * and feeds and webhooks without secrets. Each document is as it was when it was read; revisions never change. @throws NotAllowed
  */
 export async function exportPublisher(deps: Deps, caller: Caller, slug: string): Promise<Result<Export>> {
   requireScope(caller.actor, "READ_DRAFTS", slug);
   const [publisher] = await deps.data.publishers.bySlugs([slug]);
   if (!publisher) return failed([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher: slug }]);
-  const withWebhooks = mayUse(caller.actor, "ADMIN", slug);
-  const entries = withManifest(slug, withWebhooks, filesOf(deps, publisher, withWebhooks));
+  const leftOut = [
+    ...(mayUse(caller.actor, "ADMIN", slug) ? [] : (["webhooks"] as const)),
+    ...(mayUse(caller.actor, "IMPORT", slug) ? [] : (["feeds"] as const)),
+  ];
+  const entries = withManifest(slug, leftOut, filesOf(deps, publisher, leftOut));
   return ok({ documents: await deps.data.archives.size(slug), bytes: noted(deps, caller, slug, packZip(entries)) });
 }
 
@@ -54,7 +61,7 @@ const jsonFile = (name: string, value: unknown): ArchiveEntry => ({
 /** The files, and at the end the list of them. */
 async function* withManifest(
   publisher: string,
-  withWebhooks: boolean,
+  leftOut: readonly LeftOut[],
   entries: AsyncIterable<ArchiveEntry>,
 ): AsyncGenerator<ArchiveEntry> {
   const files: { name: string; bytes: number; sha256: string }[] = [];
@@ -62,21 +69,22 @@ async function* withManifest(
     files.push({ name: entry.name, bytes: entry.bytes.length, sha256: sha256(entry.bytes) });
     yield entry;
   }
-  const leftOut = withWebhooks ? [] : ["webhooks"];
   yield jsonFile(fileNames.manifest, {
     ...{ archive: "prepwright publisher", version: archiveVersion, publisher },
     ...{ leftOut, files },
   });
 }
 
-async function* filesOf(deps: Deps, publisher: Publisher, withWebhooks: boolean): AsyncGenerator<ArchiveEntry> {
+async function* filesOf(deps: Deps, publisher: Publisher, leftOut: readonly LeftOut[]): AsyncGenerator<ArchiveEntry> {
   const { id: _, slug, name, ...facts } = publisher;
   yield jsonFile(fileNames.publisher, { name, says: publisherDocumentOf(slug, facts) });
   yield* imageFiles(deps, slug);
   yield* draftFiles(deps, slug);
   yield* revisionFiles(deps, slug);
   yield jsonFile(fileNames.discarded, await deps.data.archives.discarded(slug));
-  if (withWebhooks) yield jsonFile(fileNames.webhooks, await webhooksOf(deps, slug));
+  yield* scheduledFiles(deps, slug);
+  if (!leftOut.includes("feeds")) yield jsonFile(fileNames.feeds, await feedsOf(deps, slug));
+  if (!leftOut.includes("webhooks")) yield jsonFile(fileNames.webhooks, await webhooksOf(deps, slug));
 }
 
 async function* draftFiles({ data }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
@@ -156,6 +164,38 @@ async function* imageFiles({ data }: Deps, publisher: string): AsyncGenerator<Ar
     after = page.at(-1)?.hash ?? null;
     if (page.length < pageSize) return;
   }
+}
+
+/** What waits; of a publication with what is to be published. What was done, kept back or cancelled stays where it was. */
+async function* scheduledFiles({ data }: Deps, publisher: string): AsyncGenerator<ArchiveEntry> {
+  const waiting = await data.archives.scheduled(publisher);
+  const listed: object[] = [];
+  for (const { id, dueAt, createdAt, ...rest } of waiting) {
+    if (rest.kind === "PUBLISH") {
+      const bundle = await data.scheduled.bundle(id);
+      // Done since the list was read.
+      if (bundle === null) continue;
+      yield { name: fileNames.scheduledDocument(rest.slug), bytes: Buffer.from(canonicalJson(bundle)) };
+    }
+    listed.push({ ...rest, dueAt: dueAt.toISOString(), createdAt: createdAt.toISOString() });
+  }
+  yield jsonFile(fileNames.scheduled, listed);
+}
+
+/** With the address that files come from, but for its query: that is where keys stand. */
+async function feedsOf({ data }: Deps, publisher: string) {
+  const feeds = await data.feeds.all(publisher);
+  return feeds
+    .map(({ slug, kind, settings, cron, zone }) => ({ slug, kind, settings: withoutKeys(settings), cron, zone }))
+    .toSorted((a, b) => (a.slug < b.slug ? -1 : 1));
+}
+
+function withoutKeys(settings: unknown): unknown {
+  const { place, ...rest } = feedSettingsSchema.parse(settings);
+  if (place.kind !== "ADDRESS") return { ...rest, place };
+  const url = new URL(place.url);
+  url.search = "";
+  return { ...rest, place: { ...place, url: url.href } };
 }
 
 /** At most 20 of a publisher. */

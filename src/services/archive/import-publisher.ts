@@ -1,14 +1,16 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { ArchivedRevision } from "../../persistence/archive/archive-data.js";
 import { authorName, write, type Written } from "../write.js";
-import { requireScope, type Caller } from "../access/actor.js";
+import { requireScope, type Actor, type Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
 import { checkName } from "../drafts/check/check-name.js";
 import { urlProblems } from "../webhooks/webhook-address.js";
 import { newWebhookSecret } from "../webhooks/webhook-message.js";
 import { discardedFileSchema, draftNamed, fileNames, revisionNamed, webhooksFileSchema } from "./archive-format.js";
 import { BadArchive, parseFile, shaped, withArchive, type OpenArchive } from "./open-archive.js";
+import { takeFeeds } from "./take-feeds.js";
 import { takeImages } from "./take-images.js";
+import { takeScheduled, type PassedChange } from "./take-scheduled.js";
 import { readDocument, readDraft, readPublisher, readRevision, type ArchivedDraft } from "./read-archive.js";
 
 /** What came in. */
@@ -21,9 +23,21 @@ export type ImportedPublisher = {
   readonly images: number;
   /** They are disabled: their secrets are new. */
   readonly webhooks: number;
+  /** Feeds; they are disabled, and an address that files come from lacks its query. */
+  readonly feeds: number;
+  /** Publications and withdrawals that wait. */
+  readonly scheduled: number;
+  /** Those whose time has passed: they are not done, and did not come in. */
+  readonly scheduledPassed: readonly PassedChange[];
   /** Codes of rule sets that revisions were checked against and this installation does not have. */
   readonly ruleSetsMissing: readonly string[];
 };
+
+/**
+ * Milliseconds. All of an archive comes in or nothing, so it is one transaction however many pictures there are: 5,000 of them, the most that a
+ * publisher has, take some minutes.
+ */
+const longestImport = 30 * 60_000;
 
 interface ImportInput {
   /** Slug of a publisher under which nothing is saved yet; the one that was exported. */
@@ -46,7 +60,6 @@ export async function importPublisher(
 ): Promise<Result<ImportedPublisher>> {
   requireScope(caller.actor, "ADMIN", null);
   const { publisher, path, bytes, dryRun } = input;
-  const by = authorName(caller.actor);
   let tried: ImportedPublisher | null = null;
   try {
     return await withArchive(path, bytes, async (archive) =>
@@ -55,9 +68,10 @@ export async function importPublisher(
         {
           ...{ caller, scope: "ADMIN", publisher, action: "IMPORT_PUBLISHER", idempotencyKey: null },
           input: { publisher },
+          longest: longestImport,
         },
         async (inside) => {
-          const imported = await takeIn(inside, archive, publisher, by);
+          const imported = await takeIn(inside, archive, publisher, caller.actor);
           if (!imported.ok || !dryRun) return imported;
           tried = imported.value.value;
           throw new OnlyTried();
@@ -86,9 +100,10 @@ async function takeIn(
   deps: Deps,
   archive: OpenArchive,
   publisher: string,
-  by: string,
+  maker: Actor,
 ): Promise<Result<Written<ImportedPublisher>>> {
   const { data } = deps;
+  const by = authorName(maker);
   if (archive.publisher !== publisher) {
     throw new BadArchive({ kind: "OTHER_PUBLISHER", archived: archive.publisher }, fileNames.manifest);
   }
@@ -106,6 +121,8 @@ async function takeIn(
   const images = await takeImages(deps, archive, publisher, by);
   const drafts = await takeDrafts(deps, archive, publisher, by);
   const revisions = await takeRevisions(deps, archive, publisher);
+  const scheduled = await takeScheduled(deps, archive, publisher, maker);
+  const feeds = await takeFeeds(deps, archive, publisher);
   const webhooks = await takeWebhooks(deps, archive, publisher);
   if (!webhooks.ok) return webhooks;
   const sets = new Set((await data.ruleSets.all()).map(({ code }) => code));
@@ -118,6 +135,7 @@ async function takeIn(
       revisions: revisions.length,
       images,
       webhooks: webhooks.value,
+      ...{ feeds, scheduled: scheduled.waiting, scheduledPassed: scheduled.passed },
       ruleSetsMissing: [...used].filter((code) => !sets.has(code)).toSorted(),
     },
     subject: { kind: "PUBLISHER", name: publisher, before: null, after: null },

@@ -108,6 +108,27 @@ export async function readDocument(
   if (sha256(bytes) !== checksum || canonicalJson(value) !== bytes.toString("utf8")) {
     throw new BadArchive({ kind: "ALTERED" }, file);
   }
+  return bundleIn(deps, file, value, publisher, slug);
+}
+
+/** What is to be published of a plan at its hour. @throws BadArchive */
+export async function readScheduledDocument(
+  deps: Deps,
+  archive: OpenArchive,
+  publisher: string,
+  slug: string,
+): Promise<PlanBundle> {
+  const file = fileNames.scheduledDocument(slug);
+  return bundleIn(deps, file, parseFile(file, await archive.read(file)), publisher, slug);
+}
+
+async function bundleIn(
+  deps: Deps,
+  file: string,
+  value: unknown,
+  publisher: string,
+  slug: string,
+): Promise<PlanBundle> {
   const { plan } = shaped(file, frozenBundleSchema, value);
   if (plan.publisher !== publisher) throw new BadArchive({ kind: "OTHER_PUBLISHER", archived: plan.publisher }, file);
   if (plan.slug !== slug) throw new BadArchive({ kind: "CONTENT", detail: "its slug is not its name" }, file);

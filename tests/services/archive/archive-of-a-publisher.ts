@@ -11,14 +11,16 @@ import { saveDocuments } from "../../../src/services/drafts/save-documents.js";
 import { publishDraft } from "../../../src/services/plans/publish-draft.js";
 import { receiveImage } from "../../../src/services/images/receive-image.js";
 import { sampleImages } from "../../kit/sample-images.js";
+import { saveFeed } from "../../../src/services/imports/feeds/save-feed.js";
+import { schedulePublication, scheduleWithdrawal } from "../../../src/services/schedule/schedule-plan.js";
 import { createWebhook } from "../../../src/services/webhooks/save-webhook.js";
 
 export const publisher = "third-gate-allotments";
 export const program: Caller = { actor: { kind: "PROGRAM", name: "test" }, requestId: null };
 
 /** An installation with the demo's foods and an empty publisher. */
-export async function openEmpty(open: OpenTestDatabase): Promise<TestApp> {
-  const test = await openTestApp((await open()).data);
+export async function openEmpty(open: OpenTestDatabase, clock?: () => Date): Promise<TestApp> {
+  const test = await openTestApp((await open()).data, undefined, clock);
   await test.deps.data.foods.save(demo.foods);
   await test.deps.data.publishers.save({ slug: publisher, name: "Not named yet" });
   return test;
@@ -94,7 +96,28 @@ export async function openFull(open: OpenTestDatabase): Promise<TestApp> {
   fine(await saveDocuments(deps, writer, { publisher, texts: [{ name: "gone.yaml", text: gone }], expected: [] }));
   fine(await discardDraft(deps, writer, { publisher, kind: "FOOD", slug: "gone-skirret", expectedVersion: 1 }));
   await takePictures(test, writer);
-  fine(await createWebhook(deps, writer, { publisher, url: "https://hooks.example.org/a", kinds: ["PLAN_WITHDRAWN"] }));
+  const feed = {
+    ...{ publisher, slug: "weekly", cron: "30 2 * * 1", zone: "Europe/Berlin" },
+    kind: "DOCUMENTS",
+    settings: {
+      source: "Ours",
+      place: { kind: "ADDRESS", url: "https://files.example.org/a.yaml?key=s3cret" },
+      publish: true,
+    },
+  } as const;
+  fine(await saveFeed(deps, program, feed));
+  const publication = { publisher, slug: "barley-and-carrots", expectedVersion: 1, ...at("2026-04-01T06:00") };
+  fine(await schedulePublication(deps, writer, { ...publication, changeNote: "As in the spring number." }));
+  fine(
+    await scheduleWithdrawal(deps, writer, { publisher, slug: "beans", reason: "Over.", ...at("2026-05-01T20:00") }),
+  );
+  fine(
+    await createWebhook(deps, writer, {
+      publisher,
+      url: "https://hooks.example.org/a",
+      kinds: ["PLAN_WITHDRAWN", "PLAN_KEPT_BACK"],
+    }),
+  );
   return test;
 }
 
@@ -116,6 +139,8 @@ const writerOf = (token: string, scopes: readonly Scope[]): Caller => ({
   actor: { kind: "TOKEN", token: token.slice("prepwright_".length).slice(0, 8), publisher, scopes },
   requestId: null,
 });
+
+const at = (time: string) => ({ at: time, zone: "Europe/Berlin" });
 
 const day = (number: number): Date => new Date(`2026-02-0${String(number)}T10:00:00.123Z`);
 

@@ -6,7 +6,9 @@ import { createHash } from "node:crypto";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import type { TestApp } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases } from "../../kit/databases.js";
+import { runScheduled } from "../../../src/services/schedule/run-scheduled.js";
 import { verifyRevisions } from "../../../src/services/plans/verify-revisions.js";
+import { json, parsed, relisted, unpacked, zipOf } from "./archive-files.js";
 import { exported, imported, openEmpty, openFull, program, publisher } from "./archive-of-a-publisher.js";
 
 describeOnBothDatabases("an archive of a publisher", (open) => {
@@ -51,7 +53,8 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
       );
       const [third] = await here.deps.data.revisions.summaries([{ publisher, slug: "beans", revision: 3 }]);
       expect(names["plans/beans/3.json"]).toBe(third?.checksum);
-      expect(zip.includes("whsec_")).toBe(false);
+      for (const secret of ["whsec_", "s3cret", "prepwright_"])
+        expect([secret, zip.includes(secret)]).toEqual([secret, false]);
     } finally {
       await rm(folder, { recursive: true });
     }
@@ -61,7 +64,16 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
     const tried = await imported(there, zip, true);
     expect(tried).toMatchObject({
       ok: true,
-      value: { revisions: 9, drafts: 5, images: 1, webhooks: 1, ruleSetsMissing: [] },
+      value: {
+        revisions: 9,
+        drafts: 5,
+        images: 1,
+        webhooks: 1,
+        feeds: 1,
+        scheduled: 2,
+        scheduledPassed: [],
+        ruleSetsMissing: [],
+      },
     });
     expect(await there.deps.data.archives.isEmpty(publisher)).toBe(true);
     expect(await imported(there, zip)).toEqual(tried);
@@ -118,10 +130,60 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
     expect(second?.rawPayload).toEqual(first?.rawPayload);
   });
 
+  it("brings feeds, disabled and without the key of their address, and what waits for its time", async () => {
+    const [feed, ...others] = await there.deps.data.feeds.all(publisher);
+    expect([feed, others]).toMatchObject([
+      { slug: "weekly", kind: "DOCUMENTS", cron: "30 2 * * 1", zone: "Europe/Berlin", enabled: false },
+      [],
+    ]);
+    expect(feed?.settings).toMatchObject({ publish: true, place: { url: "https://files.example.org/a.yaml" } });
+    const waiting = async ({ deps }: TestApp, slug: string) =>
+      (await deps.data.scheduled.waiting(publisher, slug)).map(
+        ({ id: _id, inForce: _inForce, createdBy: _createdBy, ...change }) => change,
+      );
+    for (const slug of ["beans", "barley-and-carrots"]) {
+      expect(await waiting(there, slug)).toHaveLength(1);
+      expect(await waiting(there, slug)).toEqual(await waiting(here, slug));
+    }
+    // What is to be published follows the revision that was in force here.
+    const later = { ...there.deps, clock: () => new Date("2026-04-01T05:00:00Z") };
+    expect(await runScheduled(later)).toMatchObject({ keptBack: 0, withdrawn: 0 });
+    expect(await there.deps.data.scheduled.waiting(publisher, "barley-and-carrots")).toEqual([]);
+  });
+
+  it("tells of what was to be done by now, and does not do it", async () => {
+    const late = await openEmpty(open, () => new Date("2026-04-02T00:00:00Z"));
+    try {
+      expect(await imported(late, zip)).toMatchObject({
+        ok: true,
+        value: {
+          scheduled: 1,
+          scheduledPassed: [{ slug: "barley-and-carrots", kind: "PUBLISH", localTime: "2026-04-01T06:00" }],
+        },
+      });
+      expect(await late.deps.data.scheduled.due(new Date("2026-04-02T00:00:00Z"), 9)).toEqual([]);
+    } finally {
+      await late.close();
+    }
+  });
+
+  it("of the first version of the format, without feeds and schedules, is taken as before", async () => {
+    const files = await unpacked(zip);
+    const older = [...files].filter(([name]) => !/^(?:feeds|scheduled)/.test(name));
+    const manifest = json({ ...parsed(files, "manifest.json"), version: 1 });
+    const old = await zipOf(relisted(new Map([...older, ["manifest.json", manifest]])));
+    const other = await openEmpty(open);
+    try {
+      expect(await imported(other, old)).toMatchObject({ ok: true, value: { revisions: 9, feeds: 0, scheduled: 0 } });
+    } finally {
+      await other.close();
+    }
+  });
+
   it("disables webhooks, whose secrets are new, and tells none of them what is long past", async () => {
     const page = await there.deps.data.webhooks.page(publisher, { first: 9, after: null, last: null, before: null });
     expect(page.items.map(({ item }) => item)).toMatchObject([
-      { url: "https://hooks.example.org/a", kinds: ["PLAN_WITHDRAWN"], disabledBecause: "ASKED" },
+      { url: "https://hooks.example.org/a", kinds: ["PLAN_WITHDRAWN", "PLAN_KEPT_BACK"], disabledBecause: "ASKED" },
     ]);
   });
 

@@ -1,45 +1,14 @@
 import { execFileSync } from "node:child_process";
 import { readdir } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { buffer } from "node:stream/consumers";
 import fc from "fast-check";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { fromBufferPromise } from "yauzl";
-import { ZipFile, type Options } from "yazl";
 import { sha256 } from "../../../src/services/archive/archive-entry.js";
 import { problemText } from "../../../src/exports/sentences/problem-text.js";
 import type { TestApp } from "../../graphql/open-test-app.js";
 import { describeOnEmbedded } from "../../kit/databases.js";
+import { json, parsed, relisted, unpacked, zipOf, type Files, type Json } from "./archive-files.js";
 import { exported, imported, openEmpty, openFull, publisher } from "./archive-of-a-publisher.js";
-
-type Files = Map<string, Buffer>;
-type Json = Record<string, unknown>;
-
-async function unpacked(zip: Buffer): Promise<Files> {
-  const files: Files = new Map();
-  const read = await fromBufferPromise(zip, { lazyEntries: true });
-  for await (const entry of read.eachEntry()) {
-    files.set(entry.fileName, await buffer(await read.openReadStreamPromise(entry)));
-  }
-  return files;
-}
-
-async function zipOf(files: Iterable<readonly [string, Buffer, Partial<Options>?]>): Promise<Buffer> {
-  const zip = new ZipFile();
-  for (const [name, bytes, options] of files) zip.addBuffer(bytes, name, options ?? {});
-  zip.end();
-  return buffer(zip.outputStream);
-}
-
-const json = (value: unknown): Buffer => Buffer.from(JSON.stringify(value));
-const parsed = (files: Files, name: string): Json => JSON.parse(String(files.get(name))) as Json;
-
-/** With a list that fits what is in it, so that only what was changed is wrong. */
-function relisted(files: Files): Files {
-  const others = [...files].filter(([name]) => name !== "manifest.json");
-  const list = others.map(([name, bytes]) => ({ name, bytes: bytes.length, sha256: sha256(bytes) }));
-  return new Map([...others, ["manifest.json", json({ ...parsed(files, "manifest.json"), files: list })]]);
-}
 
 /** A frozen document that says something else, with its checksum in its revision and in the list. */
 function refrozen(files: Files, change: (document: string) => string): Files {

@@ -35,19 +35,14 @@ export type FeedName = { readonly publisher: string | null; readonly slug: strin
  */
 export async function saveFeed(deps: Deps, caller: Caller, input: FeedInput): Promise<Result<FeedName>> {
   const { publisher, slug, kind, cron = null, zone, enabled, idempotencyKey } = input;
-  const settings = readSettings(kind, input.settings);
+  const settings = feedProblems({ publisher, slug, kind, settings: input.settings, cron, zone: zone ?? "UTC" });
   if (settings.ok && settings.value.publish) requireScope(caller.actor, "PUBLISH", publisher);
   const asked = { slug, kind, settings: input.settings, cron, zone: zone ?? null, enabled: enabled ?? null };
   return write(
     deps,
     { caller, scope: "IMPORT", publisher, action: "SAVE_FEED", idempotencyKey, input: asked },
     async ({ data }) => {
-      const problems = [
-        ...slugProblems(slug),
-        ...ownerProblems(kind, publisher),
-        ...timeProblems(cron, zone ?? "UTC"),
-        ...(settings.ok ? [...regionProblems(settings.value), ...placeProblems(settings.value)] : settings.problems),
-      ];
+      const problems = settings.ok ? [] : [...settings.problems];
       const before = await data.feeds.find(publisher, slug);
       if (before !== null && before.kind !== kind) {
         problems.push({
@@ -66,6 +61,28 @@ export async function saveFeed(deps: Deps, caller: Caller, input: FeedInput): Pr
       return ok({ value: { publisher, slug }, subject: { kind: "FEED", name: slug, before: null, after: null } });
     },
   );
+}
+
+/** All that can be said of a feed without looking anything up; its settings with their defaults. */
+export function feedProblems({
+  publisher,
+  slug,
+  kind,
+  settings: given,
+  cron,
+  zone,
+}: Pick<FeedInput, "publisher" | "slug" | "kind" | "settings"> & {
+  readonly cron: string | null;
+  readonly zone: string;
+}): Result<FeedSettings> {
+  const settings = readSettings(kind, given);
+  const problems = [
+    ...slugProblems(slug),
+    ...ownerProblems(kind, publisher),
+    ...timeProblems(cron, zone),
+    ...(settings.ok ? [...regionProblems(settings.value), ...placeProblems(settings.value)] : settings.problems),
+  ];
+  return problems.length > 0 ? failed(problems) : settings;
 }
 
 function readSettings(kind: FeedKind, given: unknown): Result<FeedSettings> {
