@@ -1,5 +1,6 @@
 import { Option, type Command } from "commander";
 import { readClientSettings } from "../setup/environment.js";
+import type { AskPerson } from "./ask-person.js";
 import type { Outcome } from "./outcome.js";
 import type { Progress } from "./progress.js";
 import { openRemote, usualServer, type RemoteService } from "./remote-service.js";
@@ -7,11 +8,11 @@ import { plainTokenWarning } from "./plain-token-warning.js";
 import { terminalLine } from "./terminal-line.js";
 import type { Service } from "./service.js";
 
-/** Runs the work of a command and shows its outcome. */
+/** Runs the work of a command and shows its outcome. `ask` null: nobody is there to be asked. */
 export type Runner = (
   name: string,
   options: { readonly json?: boolean },
-  work: (progress: Progress) => Promise<Outcome>,
+  work: (progress: Progress, ask: AskPerson | null) => Promise<Outcome>,
 ) => Promise<void>;
 
 /** Adds one command to the program. */

@@ -54,7 +54,9 @@ export async function runProgram(words: readonly string[], version: string, outp
   let exit: ExitCode = exitCodes.ok;
   const asJson = words.includes("--json");
   const run: Runner = async (name, { json = false }, work) => {
-    const outcome = await work(progressOn(output, json)).catch((error: unknown) => failed(error, output));
+    // Programs are not asked: they read one object and write nothing.
+    const ask = json ? null : (output.ask ?? null);
+    const outcome = await work(progressOn(output, json), ask).catch((error: unknown) => failed(error, output));
     exit = outcome.exit;
     showOutcome(name, outcome, json, output);
     await outcome.after?.();

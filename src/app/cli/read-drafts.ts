@@ -82,9 +82,11 @@ async function foodDrafts(service: Service, publisher: string, drafts: readonly 
 
 /** What a publisher says of itself, as a document; null: nothing. */
 function publisherText(slug: string, facts: PublisherFacts): string | null {
-  const { region, currency, languages, description, website = null } = facts;
-  const says = region !== null || currency !== null || languages.length > 0 || description !== null || website !== null;
-  return says ? stringify(publisherDocumentOf(slug, { region, currency, languages, description, website })) : null;
+  const { region, currency, languages, description, website = null, image = null } = facts;
+  const says = [region, currency, description, website, image].some((fact) => fact !== null) || languages.length > 0;
+  return says
+    ? stringify(publisherDocumentOf(slug, { region, currency, languages, description, website, image }))
+    : null;
 }
 
 const draftText = ({

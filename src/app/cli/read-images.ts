@@ -31,7 +31,7 @@ interface UseAt {
 }
 
 /** The pictures that a document names, and where. */
-function usesIn(document: AnyDocument): readonly UseAt[] {
+export function imageUsesIn(document: AnyDocument): readonly UseAt[] {
   const of = (path: Path, use: ImageUse | null | undefined): readonly UseAt[] => (use ? [{ path, use }] : []);
   switch (document.kind) {
     case "plan":
@@ -53,7 +53,7 @@ export async function readImages({ documents }: DocumentsRead): Promise<ImagesRe
   const missing: Problem[] = [];
   const problems: Problem[] = [];
   for (const read of documents) {
-    for (const { path, use } of usesIn(read.document)) {
+    for (const { path, use } of imageUsesIn(read.document)) {
       const at = [...path, "file"];
       const bytes = await readBeside(read.file, use.file);
       if (bytes === "MISSING") {

@@ -1,3 +1,4 @@
+import type { AskPerson } from "./ask-person.js";
 import type { Outcome, ShownProblem } from "./outcome.js";
 import { groupCautions } from "./group-cautions.js";
 import { terminalLine } from "./terminal-line.js";
@@ -8,6 +9,8 @@ export interface Output {
   readonly err: (text: string) => void;
   /** Whether standard error is a terminal, where a line can be drawn anew. */
   readonly isTerminal: boolean;
+  /** Left out: nobody is there to be asked. */
+  readonly ask?: AskPerson | null;
 }
 
 /** Shows an outcome: as one JSON object on standard output, or as lines. */

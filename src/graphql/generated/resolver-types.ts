@@ -1511,6 +1511,8 @@ export type Image = {
   readonly alt: Scalars['String']['output'];
   /** Who took or drew it. Null if it does not say. */
   readonly credit: Maybe<Scalars['String']['output']>;
+  /** What its document calls it: a path from the document, such as `photos/soup.jpg`. */
+  readonly file: Scalars['String']['output'];
   /** SHA-256, hex, of the picture as it is kept. It names the picture, for `removeImage`. */
   readonly hash: Scalars['String']['output'];
   /** Pixels, as it is kept. */
@@ -3279,7 +3281,7 @@ export type Query = {
   /**
    * What documents of a publisher mean by the names of these files now. A name that no picture was handed in under is left out.
    *
-   * Scope: `WRITE`. Pictures are handed in over REST: `POST /v1/publishers/{publisher}/images?file=photos/soup.jpg`.
+   * Scope: `WRITE` or `READ_DRAFTS`. Pictures are handed in over REST: `POST /v1/publishers/{publisher}/images?file=photos/soup.jpg`.
    */
   readonly uploadedImages: ReadonlyArray<UploadedImage>;
   /** The access token that was sent with this request: its owner, its scopes and its expiry. Null without a token. */
@@ -4617,6 +4619,11 @@ export type UploadedImage = {
   readonly hash: Scalars['String']['output'];
   /** Pixels, as it is kept. */
   readonly height: Scalars['Int']['output'];
+  /**
+   * Where it is as it is kept, without what its camera wrote into it: a path from the root of the service, answered to a token with the scope
+   * `READ_DRAFTS`. Handed in again, it is the same picture.
+   */
+  readonly original: Scalars['String']['output'];
   /** Pixels, as it is kept. */
   readonly width: Scalars['Int']['output'];
 };
@@ -5968,6 +5975,7 @@ export type FoodPartResolvers<ContextType = Context, ParentType extends Resolver
 export type ImageResolvers<ContextType = Context, ParentType extends ResolversParentTypes['Image'] = ResolversParentTypes['Image']> = {
   alt: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   credit: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
+  file: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   hash: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   height: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
   licence: Resolver<Maybe<ResolversTypes['String']>, ParentType, ContextType>;
@@ -6787,6 +6795,7 @@ export type UploadedImageResolvers<ContextType = Context, ParentType extends Res
   fileHash: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   hash: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   height: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
+  original: Resolver<ResolversTypes['String'], ParentType, ContextType>;
   width: Resolver<ResolversTypes['Int'], ParentType, ContextType>;
 };
 

@@ -1,5 +1,5 @@
 import { imageWidthFor, type Image } from "../../domain/model/image.js";
-import { imagePath } from "../../exports/image-address.js";
+import { imagePath, originalPath } from "../../exports/image-address.js";
 import { listUploadedImages } from "../../services/images/list-uploaded-images.js";
 import { removeImage } from "../../services/images/remove-image.js";
 import { valueOf } from "../errors.js";
@@ -23,7 +23,10 @@ export const imageParent = (publisher: string, image: Image | null | undefined):
 
 export const imageQueries: Pick<QueryResolvers, "uploadedImages"> = {
   uploadedImages: async (_, { publisher, files }, { deps, actor }) =>
-    valueOf(await listUploadedImages(deps, actor, publisher, files)),
+    valueOf(await listUploadedImages(deps, actor, publisher, files)).map((image) => ({
+      ...image,
+      original: originalPath(publisher, image),
+    })),
 };
 
 export const imageMutations: Pick<MutationResolvers, "removeImage"> = {

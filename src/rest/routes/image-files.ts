@@ -1,11 +1,16 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { imageFormats } from "../../domain/model/image.js";
-import { imageEndings, imageTypes } from "../../exports/image-address.js";
+import { imageEndings, imageTypes, originalFormat } from "../../exports/image-address.js";
 import { byteRange } from "../../http/byte-range.js";
 import { isKnownTag } from "../../http/entity-tag.js";
 import type { Deps } from "../../services/deps.js";
 import { depsForActor } from "../../services/deps-for-actor.js";
-import { findImageFile, type AskedImageFile, type ImageFileFound } from "../../services/images/find-image-file.js";
+import {
+  findImageFile,
+  findOriginalImage,
+  type AskedImageFile,
+  type ImageFileFound,
+} from "../../services/images/find-image-file.js";
 import { cacheControlOf } from "../cached-response.js";
 import { pointsOfImage } from "../endpoint-cost.js";
 import { notFound, removed } from "../refusal.js";
@@ -15,19 +20,37 @@ type ImageRequest = FastifyRequest<{
   Params: { readonly publisher: string; readonly hash: string; readonly file: string };
 }>;
 
-/** Pictures as readers get them: by the hash of their content, in a width and a format. Nothing else is ever sent from here. */
+/**
+ * Pictures as readers get them: by the hash of their content, in a width and a format; and as they are kept, for their publisher. Nothing else
+ * is ever sent from here.
+ */
 export function registerImageFiles(app: FastifyInstance, deps: Deps): void {
   app.get(
     "/images/:publisher/:hash/:file",
     { config: { points: pointsOfImage } },
     async (request: ImageRequest, reply) => {
+      const original = originalFormat(request.params.file);
+      if (original !== null) return sendOriginal(deps, original, request, reply);
       const asked = askedFile(request);
       const file = asked === null ? "NOTHING" : await findImageFile(depsForActor(deps, request.actor), asked);
       if (asked === null || file === "NOTHING") return sendRefusal(nothing, request, reply);
       if (file === "REMOVED") return sendRefusal(gone, request, reply);
-      return sendImage(file, imageTypes[asked.format], request, reply);
+      return sendImage(file, { type: imageTypes[asked.format], caching: "FROZEN" }, request, reply);
     },
   );
+}
+
+async function sendOriginal(
+  deps: Deps,
+  format: keyof typeof imageTypes,
+  request: ImageRequest,
+  reply: FastifyReply,
+): Promise<FastifyReply> {
+  const { publisher, hash } = request.params;
+  const file = await findOriginalImage(deps, request.actor, { publisher, hash, format });
+  if (file === "NOTHING") return sendRefusal(nothing, request, reply);
+  if (file === "REMOVED") return sendRefusal(gone, request, reply);
+  return sendImage(file, { type: imageTypes[format], caching: "NEVER" }, request, reply);
 }
 
 const nothing = notFound("There is no such picture, or not in this width and format. Take addresses from the plan.");
@@ -42,12 +65,12 @@ function askedFile({ params: { publisher, hash, file } }: ImageRequest): AskedIm
 
 async function sendImage(
   { sha256, size, bytes }: ImageFileFound,
-  type: string,
+  { type, caching }: { readonly type: string; readonly caching: "FROZEN" | "NEVER" },
   { headers }: FastifyRequest,
   reply: FastifyReply,
 ): Promise<FastifyReply> {
   const etag = `"${sha256}"`;
-  reply.headers({ etag, "cache-control": cacheControlOf("FROZEN"), "accept-ranges": "bytes" });
+  reply.headers({ etag, "cache-control": cacheControlOf(caching), "accept-ranges": "bytes" });
   if (isKnownTag(headers["if-none-match"], etag)) return reply.code(304).send();
   // A part is worth having only of what the caller has the rest of (RFC 9110, 13.1.5).
   const isSame = headers["if-range"] === undefined || headers["if-range"] === etag;

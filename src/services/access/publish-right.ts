@@ -1,4 +1,4 @@
-import { requireScope, mayUse, type Actor } from "./actor.js";
+import { isScope, requireScope, mayUse, type Actor } from "./actor.js";
 import type { AccessToken, Data, Feed, ImportFile } from "../deps.js";
 import { feedSettingsSchema, isShared } from "../imports/feeds/feed-settings.js";
 
@@ -28,7 +28,7 @@ export async function requirePublishing(
 
 /** The feed may have stopped publishing since. */
 const hasPublished = async (data: Data, run: string): Promise<boolean> =>
-  (await data.importRuns.changes(run)).some(({ key }) => key.startsWith("REVISION "));
+  (await data.importRuns.changes(run)).some(({ key }) => /^(?:REVISION|SCHEDULED) /.test(key));
 
 const isOfOld = async (data: Data, actor: Actor, feed: Feed, now: Date): Promise<boolean> =>
   actor.kind === "TOKEN" && publishesOfOld((await data.accessTokens.find(actor.token))?.token, feed, now);
@@ -55,6 +55,26 @@ export async function importPublishes(
   const giver = (await data.accessTokens.find(handedInBy))?.token;
   return giver === undefined || tokenPublishes(giver, feed, now);
 }
+
+/**
+ * Who answers for what an import has done later: a token, so that its end or its being taken back is the end of that too; else the feed.
+ * @param askedBy id of a token, or the name of a program
+ */
+export async function importMaker(
+  data: Data,
+  askedBy: string,
+  { handedInBy }: ImportFile,
+  feed: string,
+): Promise<Actor> {
+  const asked = await data.accessTokens.find(askedBy);
+  const found = asked ?? (handedInBy === null ? null : await data.accessTokens.find(handedInBy));
+  if (found === null) return importActor(feed);
+  const { id, publisher, scopes } = found.token;
+  return { kind: "TOKEN", token: id, publisher, scopes: scopes.filter(isScope) };
+}
+
+/** Who an import of a feed is, for drafts and the audit trail. */
+export const importActor = (feed: string): Actor => ({ kind: "PROGRAM", name: `import ${feed}` });
 
 const tokenPublishes = (token: AccessToken, feed: Feed, now: Date): boolean =>
   token.scopes.includes("PUBLISH") || publishesOfOld(token, feed, now);

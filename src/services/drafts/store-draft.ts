@@ -1,12 +1,16 @@
-import { failed, ok, type Result } from "../../domain/problem.js";
+import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { ImportChange, RunChunk } from "../../persistence/imports/import-data.js";
-import type { Caller } from "../access/actor.js";
+import type { Actor, Caller } from "../access/actor.js";
+import { importActor } from "../access/publish-right.js";
 import type { Data, Deps, DraftDocument } from "../deps.js";
 import type { NewText } from "./draft-row.js";
-import { freezeDraft } from "../plans/publish-draft.js";
+import { gatherPlan, placesIn } from "../plans/gather-plan.js";
+import { freezeDraft, type PublishedDraft, type PublishInput } from "../plans/publish-draft.js";
+import { readTime } from "../schedule/add-scheduled.js";
+import { scheduleGathered } from "../schedule/schedule-draft.js";
 import { RunLost, type RunningImport } from "../imports/running-import.js";
 import { saveTexts } from "./save-documents.js";
-import { write, type AuditSubject } from "../write.js";
+import { write, type AuditSubject, type Written } from "../write.js";
 
 /** A draft as an import found it, kept so that it can be put back exactly as it was. */
 export interface DraftBefore {
@@ -26,9 +30,14 @@ export interface RevisionThen {
   readonly revision: number;
 }
 
+/** Ids of what an import has done at an hour. */
+export interface ScheduledThen {
+  readonly ids: readonly string[];
+}
+
 /** Who an import of a feed is, for drafts and the audit trail. */
 export const importCaller = (feed: string): Caller => ({
-  actor: { kind: "PROGRAM", name: `import ${feed}` },
+  actor: importActor(feed),
   requestId: null,
 });
 
@@ -38,7 +47,7 @@ export const importCaller = (feed: string): Caller => ({
  */
 export async function storeDraft(
   deps: Deps,
-  { run, worker, feed, fileName, settings }: RunningImport,
+  { run, worker, feed, fileName, settings, maker }: RunningImport,
   publisher: string,
   text: NewText,
   onlyPublish: boolean,
@@ -73,14 +82,22 @@ export async function storeDraft(
       let isPublished = false;
       if (settings.publish && draft === "PLAN" && version !== null) {
         const [inForce] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
-        const frozen = await freezeDraft(inside, { publisher, slug, expectedVersion: version }, null, "KEPT");
-        if (!frozen.ok) return failed(frozen.problems);
-        const { created, revision } = frozen.value.value;
-        if (created) {
+        const waited = await waitingIds(data, publisher, slug);
+        const taken = await publishOrSchedule(inside, maker, { publisher, slug, expectedVersion: version });
+        if (!taken.ok) return failed(taken.problems);
+        const published = taken.value;
+        if (published !== null && published.value.created) {
           isPublished = true;
-          subjects.push(...[frozen.value.subject].flat());
+          subjects.push(...[published.subject].flat());
           const was: RevisionThen | null = inForce ? { revision: inForce.revision } : null;
+          const { revision } = published.value;
           changes.push({ key: `REVISION ${slug}`, before: was, after: { revision } satisfies RevisionThen });
+        }
+        const ids = (await waitingIds(data, publisher, slug)).filter((id) => !waited.includes(id));
+        if (ids.length > 0) {
+          isPublished = true;
+          for (const id of ids) subjects.push({ kind: "SCHEDULED", name: id, before: null, after: version });
+          changes.push({ key: `SCHEDULED ${slug}`, before: null, after: { ids } satisfies ScheduledThen });
         }
       }
       const isChange = !onlyPublish || isPublished;
@@ -97,6 +114,28 @@ export async function storeDraft(
     },
   );
 }
+
+/** Publishes a draft, or has it published when its document says so. null: it waits. */
+async function publishOrSchedule(
+  deps: Deps,
+  maker: Actor,
+  input: PublishInput,
+): Promise<Result<Written<PublishedDraft> | null>> {
+  const frozen = await freezeDraft(deps, maker, input, null, "KEPT");
+  if (frozen.ok || !frozen.problems.some(({ code }) => code === "PUBLISH_AT_LATER")) return frozen;
+  const gathered = await gatherPlan(deps.data, input);
+  const publishAt = gathered?.draft.value.publishAt;
+  if (gathered === null || publishAt === undefined) throw new Error(`the draft of ${input.slug} is gone`);
+  const placed = async (problems: readonly Problem[]): Promise<Result<never>> =>
+    failed(problems.map((await placesIn(deps, gathered)).problem));
+  const time = await readTime(deps, maker, publishAt, ["publish-at"]);
+  if (!time.ok) return placed(time.problems);
+  const id = await scheduleGathered(deps, maker, gathered, { time: time.value, changeNote: null }, "KEPT");
+  return id.ok ? ok(null) : id;
+}
+
+const waitingIds = async (data: Data, publisher: string, slug: string): Promise<readonly string[]> =>
+  (await data.scheduled.waiting(publisher, slug)).map(({ id }) => id);
 
 async function draftNow(data: Data, publisher: string, { draft, slug }: NewText): Promise<DraftBefore | null> {
   const name = { publisher, slug };

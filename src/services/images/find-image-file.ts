@@ -1,5 +1,7 @@
 import { imageFormats, type ImageFormat } from "../../domain/model/image.js";
-import type { Deps } from "../deps.js";
+import type { ImageFileName, KeptImage } from "../../persistence/images/image-data.js";
+import { requireScope, type Actor } from "../access/actor.js";
+import type { Data, Deps } from "../deps.js";
 import { isStorable } from "../storable-text.js";
 
 export interface AskedImageFile {
@@ -23,7 +25,33 @@ export async function findImageFile(
   { data }: Deps,
   { publisher, ...name }: AskedImageFile,
 ): Promise<ImageFileFound | "NOTHING" | "REMOVED"> {
-  if (!isStorable(publisher) || name.width <= 0 || !imageFormats.includes(name.format)) return "NOTHING";
+  if (name.width <= 0 || !imageFormats.includes(name.format)) return "NOTHING";
+  return find(data, publisher, name);
+}
+
+interface AskedOriginal {
+  /** Slug. */
+  readonly publisher: string;
+  readonly hash: string;
+  readonly format: KeptImage["format"];
+}
+
+/** A picture as it is kept, for its publisher: to be handed in again, or elsewhere. @throws NotAllowed */
+export async function findOriginalImage(
+  { data }: Deps,
+  actor: Actor,
+  { publisher, ...name }: AskedOriginal,
+): Promise<ImageFileFound | "NOTHING" | "REMOVED"> {
+  requireScope(actor, "READ_DRAFTS", publisher);
+  return find(data, publisher, { ...name, width: 0 });
+}
+
+async function find(
+  data: Data,
+  publisher: string,
+  name: ImageFileName,
+): Promise<ImageFileFound | "NOTHING" | "REMOVED"> {
+  if (!isStorable(publisher)) return "NOTHING";
   const file = await data.images.file(publisher, name);
   if (file !== null) return { ...file, bytes: (from, to) => data.images.bytes(publisher, name, from, to) };
   const image = await data.images.byHash(publisher, name.hash);

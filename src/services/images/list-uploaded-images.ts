@@ -1,6 +1,6 @@
 import { failed, ok, type Result } from "../../domain/problem.js";
 import type { KeptImage } from "../../persistence/images/image-data.js";
-import { requireScope, type Actor } from "../access/actor.js";
+import { mayUse, requireScope, type Actor } from "../access/actor.js";
 import type { Deps } from "../deps.js";
 import { isStorable } from "../storable-text.js";
 
@@ -18,7 +18,8 @@ export async function listUploadedImages(
   publisher: string,
   files: readonly string[],
 ): Promise<Result<readonly UploadedImage[]>> {
-  requireScope(actor, "WRITE", publisher);
+  // Who writes documents needs it, and who takes them along.
+  if (!mayUse(actor, "READ_DRAFTS", publisher)) requireScope(actor, "WRITE", publisher);
   if (files.length > mostFiles) {
     return failed([{ code: "TOO_LARGE", path: ["files"], what: "names", size: files.length, limit: mostFiles }]);
   }

@@ -12,7 +12,7 @@ import { recipeRows } from "./rows/recipe-rows.js";
 import { loadFoods } from "../foods/load-foods.js";
 import { loadOwnPrices } from "./rows/load-own-prices.js";
 import { loadPrices } from "./rows/load-prices.js";
-import { importPublishes } from "../access/publish-right.js";
+import { importMaker, importPublishes } from "../access/publish-right.js";
 import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-import.js";
 import { yieldToOthers } from "../time-slices.js";
 import { undoRun } from "./undo/undo-run.js";
@@ -144,6 +144,7 @@ async function load(
   const arrived = receivedAt.toISOString().slice(0, 10);
   return loaders[feed.kind](deps, {
     ...{ run, feed, settings, worker, arrived, fileName: name, mended },
+    maker: await importMaker(data, run.askedBy, file.value, feed.slug),
     bytes: () => untilStopped(deps, data.importFiles.read(id), run, stop),
   });
 }

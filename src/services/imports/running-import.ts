@@ -1,5 +1,6 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { mostPutAside, type Feed, type ImportRun, type RunCounts } from "../../persistence/imports/import-data.js";
+import type { Actor } from "../access/actor.js";
 import type { FeedSettings } from "./feeds/feed-settings.js";
 
 /** A run that this worker has, with all that loading it needs. */
@@ -12,6 +13,8 @@ export interface RunningImport {
   /** ISO date of the file's arrival: prices without a day of their own were seen then. */
   readonly arrived: string;
   readonly fileName: string;
+  /** Who answers for what the import schedules: the token that asked for it or handed its file in, else the import itself. */
+  readonly maker: Actor;
   /** A person answers for what it says: it is one row that was put aside and settled, and nothing else. */
   readonly mended: boolean;
   /** The file from its beginning; may be asked for more than once. */

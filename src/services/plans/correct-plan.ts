@@ -30,7 +30,7 @@ export async function correctPlan(deps: Deps, caller: Caller, input: CorrectInpu
       if (items.length === 0) {
         return failed([{ code: "UNKNOWN_PLAN", path: ["input", "slug"], publisher, plan: slug, revision: null }]);
       }
-      const frozen = await freezeDraft(inside, input, changeNote, "REFUSED");
+      const frozen = await freezeDraft(inside, caller.actor, input, changeNote, "REFUSED");
       if (!frozen.ok || frozen.value.value.created) return frozen;
       const { revision } = frozen.value.value;
       return failed([{ code: "NOTHING_CHANGED", path: ["input", "slug"], revision }]);

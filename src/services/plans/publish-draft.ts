@@ -1,7 +1,8 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
-import type { Caller } from "../access/actor.js";
+import type { Actor, Caller } from "../access/actor.js";
 import type { Plan } from "../../domain/model/plan.js";
 import type { Deps, RevisionSummary } from "../deps.js";
+import { scheduleEnding } from "../schedule/schedule-draft.js";
 import { readScheduledTime } from "../schedule/read-scheduled-time.js";
 import { listsOfToday } from "../drafts/load-references.js";
 import { gatherPlan, placesIn, unknownCodesIn } from "./gather-plan.js";
@@ -34,7 +35,7 @@ export async function publishDraft(deps: Deps, caller: Caller, input: PublishInp
   return write(
     deps,
     { caller, scope: "PUBLISH", publisher, action: "PUBLISH_PLAN", idempotencyKey, input: { slug, expectedVersion } },
-    (inside) => freezeDraft(inside, input, null, "REFUSED"),
+    (inside) => freezeDraft(inside, caller.actor, input, null, "REFUSED"),
   );
 }
 
@@ -49,9 +50,10 @@ function tooEarly({ slug, publishAt }: Plan, inForce: RevisionSummary | null, no
   return inForce === null ? (read.problems[0] ?? null) : null;
 }
 
-/** The work of it, inside a transaction. */
+/** The work of it, inside a transaction. The plan is withdrawn when its document says so; `maker` answers for that. */
 export async function freezeDraft(
   deps: Deps,
+  maker: Actor,
   { publisher, slug, expectedVersion }: PublishInput,
   changeNote: string | null,
   codes: TextsToSave["codes"],
@@ -72,6 +74,8 @@ export async function freezeDraft(
   if (early !== null) return failed([(await placesIn(deps, gathered)).problem(early)]);
   const published = await publishPlan(deps, gathered.bundle, changeNote);
   if (!published.ok) return failed(published.problems.map((await placesIn(deps, gathered)).problem));
+  const ending = await scheduleEnding(deps, maker, gathered.draft.value, before !== undefined && before !== null);
+  if (!ending.ok) return failed(ending.problems.map((await placesIn(deps, gathered)).problem));
   const { summary, created } = published.value;
   return ok({
     value: { publisher, slug, revision: summary.revision, created },

@@ -7,7 +7,7 @@ import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import { isStorable } from "../storable-text.js";
 import { write } from "../write.js";
 import type { PlanTime } from "../../domain/model/plan.js";
-import { readTime, scheduledOf } from "./schedule-plan.js";
+import { readTime, scheduledOf } from "./add-scheduled.js";
 
 interface CancelInput {
   readonly id: string;

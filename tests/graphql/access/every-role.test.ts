@@ -41,7 +41,7 @@ type Arguments = Readonly<Record<string, unknown>>;
  */
 type Access =
   | "PUBLIC"
-  | { readonly own: Scope }
+  | { readonly own: Scope | readonly Scope[] }
   | { readonly byId: Scope }
   | { readonly hidden: Scope }
   | { readonly each: Scope }
@@ -105,7 +105,10 @@ const rows: Readonly<Record<string, Row>> = {
     access: { own: "READ_DRAFTS" },
     asks: ({ publisher }) => [{ publisher, texts: [{ name: "x", text }] }],
   },
-  uploadedImages: { access: { own: "WRITE" }, asks: ({ publisher }) => [{ publisher, files: ["soup.jpg"] }] },
+  uploadedImages: {
+    access: { own: ["WRITE", "READ_DRAFTS"] },
+    asks: ({ publisher }) => [{ publisher, files: ["soup.jpg"] }],
+  },
   removeImage: { access: { own: "PUBLISH" }, asks: input(({ publisher }) => ({ publisher, hash: "0".repeat(64) })) },
   feeds: { access: { own: "IMPORT" }, asks: list },
   feed: { access: { own: "IMPORT" }, asks: draft },
@@ -249,8 +252,8 @@ function expected(role: Role, access: Access): Expected {
   if (access === "PUBLIC") return "ANSWER";
   if (role === "nobody") return "UNAUTHENTICATED";
   const { of, scopes: has } = held[role];
-  const scope = Object.values(access)[0] as Scope;
-  if (!has.includes(scope)) return "FORBIDDEN";
+  const any = [Object.values(access)[0] as Scope | readonly Scope[]].flat();
+  if (!any.some((scope) => has.includes(scope))) return "FORBIDDEN";
   if (of === null || "each" in access) return "ANSWER";
   if ("operator" in access) return "FORBIDDEN";
   if (of === own) return "ANSWER";

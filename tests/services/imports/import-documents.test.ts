@@ -99,6 +99,29 @@ describeOnBothDatabases("imports of documents", (open) => {
     expect(await textOf("PLAN", "good-plan")).toContain("amount: 400 g");
   });
 
+  it("publish at the hour that a document says, once, and take that back with the import", async () => {
+    const feed = await openFeed(deps, { publisher, kind: "DOCUMENTS", slug: "dated", settings: { publish: true } });
+    const dates = (hour: string) =>
+      `publish-at: { at: "2026-04-02T${hour}", zone: Europe/Berlin }\nwithdraw-at: { at: "2026-04-20T06:00", zone: Europe/Berlin, reason: Over. }\n`;
+    const file = (hour: string): string =>
+      `${barley(250, "dated-barley")}---\n${plan(800, "dated", "dated-barley")}${dates(hour)}`;
+    const waiting = async () =>
+      (await deps.data.scheduled.waiting(publisher, "dated")).map(({ id, kind, localTime, createdBy }) => ({
+        ...{ id, kind, localTime, createdBy },
+      }));
+    const first = await feed.run(file("06:00"));
+    expect([ending(first), await inForce("dated")]).toEqual([["DONE", 2, 2, 0, 0, 0, 0], null]);
+    const made = await waiting();
+    expect(made).toMatchObject([
+      { kind: "PUBLISH", localTime: "2026-04-02T06:00" },
+      { kind: "WITHDRAW", localTime: "2026-04-20T06:00" },
+    ]);
+    expect(ending(await feed.run(file("06:00")))).toEqual(["DONE", 2, 0, 0, 2, 0, 0]);
+    expect(await waiting()).toEqual(made);
+    await feed.run(null, { kind: "UNDO", undoes: first.id });
+    expect([await waiting(), await textOf("PLAN", "dated")]).toEqual([[], null]);
+  });
+
   it("publish where the feed says so, also a plan of which only a component moved, or save nothing of a plan that cannot be", async () => {
     const feed = await openFeed(deps, { publisher, kind: "DOCUMENTS", slug: "published", settings: { publish: true } });
     const both = (grams: number): string =>

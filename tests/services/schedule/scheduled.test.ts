@@ -263,4 +263,50 @@ describeOnBothDatabases("what is scheduled", (open) => {
     const over = await ask<Payload>(publish, { input: { publisher, slug: late, expectedVersion: 1 } });
     expect(over.problems.map(({ message }) => message).join()).toContain("is over. Name a time to come");
   });
+
+  it("is withdrawn when its document says so, whichever way it is published", async () => {
+    const ending = `withdraw-at: { at: "2026-03-20T20:00", zone: ${zone}, reason: The season is over. }\n`;
+    const saved = async (text: string, expectedVersion: number | null = null) =>
+      expect((await ask<Payload>(save, { input: { publisher, text, expectedVersion } })).problems).toEqual([]);
+    const waiting = async (slug: string) =>
+      (await test.deps.data.scheduled.waiting(publisher, slug)).map(({ id, kind, localTime, reason }) => ({
+        ...{ id, kind, localTime, reason },
+      }));
+    const slug = fresh();
+    await saved(planText(slug, "Season") + ending);
+    const first = await ask<Payload>(publish, { input: { publisher, slug, expectedVersion: 1 } });
+    expect(first.problems).toEqual([]);
+    const [row, ...others] = await waiting(slug);
+    expect([row, others]).toMatchObject([{ kind: "WITHDRAW", localTime: "2026-03-20T20:00" }, []]);
+    // Asked for once more, it is the same.
+    await ask(publish, { input: { publisher, slug, expectedVersion: 1 } });
+    const input = { publisher, slug, at: "2026-03-20T20:00", zone, reason: "The season is over." };
+    await ask(withdrawAt, { input });
+    expect(await waiting(slug)).toEqual([row]);
+    // Of a plan that waits as well, and never before it is there.
+    const later = fresh();
+    await saved(`${planText(later, "Later")}publish-at: { at: "2026-03-02T06:00", zone: ${zone} }\n${ending}`);
+    await schedule(later, "2026-03-02T06:00");
+    expect((await waiting(later)).map(({ kind }) => kind)).toEqual(["PUBLISH", "WITHDRAW"]);
+    const before = fresh();
+    await saved(planText(before, "Before") + ending);
+    const tooLate = { publisher, slug: before, expectedVersion: 1, at: "2026-03-21T06:00", zone };
+    const refused = await ask<Payload>(publishAt, { input: tooLate });
+    expect(refused.problems.map(({ message }) => message).join()).toContain("when the plan is published");
+    expect(await waiting(before)).toEqual([]);
+    // An hour that is over: of a plan that is not in print a slip of the finger, of one that is, nothing.
+    now = new Date("2026-03-20T18:00:00Z");
+    const over = await ask<Payload>(publish, { input: { publisher, slug: before, expectedVersion: 1 } });
+    expect(over.problems).toEqual([]);
+    now = new Date("2026-03-21T18:00:00Z");
+    await saved(planText(before, "Mended after its end") + ending, 1);
+    expect((await ask<Payload>(publish, { input: { publisher, slug: before, expectedVersion: 2 } })).problems).toEqual(
+      [],
+    );
+    const gone = fresh();
+    await saved(planText(gone, "Gone") + ending);
+    const slip = await ask<Payload>(publish, { input: { publisher, slug: gone, expectedVersion: 1 } });
+    expect(slip.problems.map(({ message }) => message).join()).toContain("is over");
+    expect(await shown(gone)).toBeNull();
+  });
 });

@@ -7,10 +7,11 @@ import { countNoun } from "../count-noun.js";
 import {
   CheckDocumentsDocument,
   SaveDocumentsDocument,
+  ScheduledDocument,
   SchedulePublicationDocument,
-  ScheduleWithdrawalDocument,
   ViewerDocument,
   type ScheduledPartsFragment,
+  type ScheduledQuery,
   type SchedulePublicationInput,
 } from "../generated/operations.js";
 import { exitCodes, usage, type Outcome, type ShownProblem } from "../outcome.js";
@@ -118,14 +119,8 @@ async function publishTexts(
       scheduled.push(made.scheduled);
     } else if (one?.ok === true) published.push(one.plan);
     else return { ...refused(one?.problems ?? []), findings, ...done() };
-    const ending = dates?.["withdraw-at"];
-    if (ending !== undefined) {
-      const input = { publisher, slug, ...ending };
-      const { scheduleWithdrawal } = await service.ask(ScheduleWithdrawalDocument, { input });
-      if (scheduleWithdrawal.scheduled === null)
-        return { ...refused(scheduleWithdrawal.problems), findings, ...done() };
-      scheduled.push(scheduleWithdrawal.scheduled);
-    }
+    // The service schedules it with the plan.
+    if (dates?.["withdraw-at"] !== undefined) scheduled.push(...(await withdrawalsOf(service, publisher, slug)));
   }
   return { exit: exitCodes.ok, findings, ...done() };
 }
@@ -140,6 +135,22 @@ async function unknownImages(
   if (missing.length === 0) return [];
   const known = await knownFiles(service, publisher, missing.map(fileOf));
   return missing.filter((problem) => !known.has(fileOf(problem)));
+}
+
+/** The withdrawal of a plan that waits. */
+async function withdrawalsOf(
+  service: RemoteService,
+  publisher: string,
+  slug: string,
+): Promise<readonly ScheduledPartsFragment[]> {
+  const found: ScheduledPartsFragment[] = [];
+  let after: string | null = null;
+  do {
+    const answer: ScheduledQuery = await service.ask(ScheduledDocument, { publisher, states: ["WAITING"], after });
+    found.push(...answer.scheduled.edges.map(({ node }) => node));
+    after = answer.scheduled.pageInfo.hasNextPage ? answer.scheduled.pageInfo.endCursor : null;
+  } while (after !== null);
+  return found.filter((each) => each.slug === slug && each.kind === "WITHDRAW");
 }
 
 const schedulePlan = async (service: RemoteService, input: SchedulePublicationInput) =>

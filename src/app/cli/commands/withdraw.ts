@@ -1,9 +1,19 @@
+import type { AskPerson } from "../ask-person.js";
 import { asking, withService, type AddCommand, type ServiceOptions } from "../command.js";
 import { Option } from "commander";
-import { ScheduleWithdrawalDocument, UnpublishPlanDocument, WithdrawPlanDocument } from "../generated/operations.js";
+import {
+  RevisionsInForceDocument,
+  ScheduleWithdrawalDocument,
+  UnpublishPlanDocument,
+  WithdrawPlanDocument,
+} from "../generated/operations.js";
 import { exitCodes, usage, type Outcome } from "../outcome.js";
 import { planName } from "../plan-name.js";
+import type { Service } from "../service.js";
+import { terminalLine } from "../terminal-line.js";
 import { scheduledLine, shownScheduled, timeOptions } from "../scheduled-line.js";
+
+type Then = "previous" | "nothing";
 
 interface UnpublishOptions extends ServiceOptions {
   readonly reason: string;
@@ -13,7 +23,8 @@ interface UnpublishOptions extends ServiceOptions {
 
 interface WithdrawOptions extends UnpublishOptions {
   readonly revision: string;
-  readonly then: "previous" | "nothing";
+  /** Left out: a person is asked, and a program gets what `withdraw` did before there was a choice. */
+  readonly then?: Then;
 }
 
 export const addWithdraw: AddCommand = (program, run) => {
@@ -23,11 +34,14 @@ export const addWithdraw: AddCommand = (program, run) => {
     .requiredOption("--revision <number>", "number of the revision")
     .requiredOption("--reason <text>", "reason, shown to readers")
     .addOption(
-      new Option("--then <what>", "what the plan's address shows: the previous revision, or only the reason")
-        .choices(["previous", "nothing"])
-        .default("previous"),
+      new Option(
+        "--then <what>",
+        "what the plan's address shows: the previous revision, or only the reason (left out: a terminal asks, a script gets previous)",
+      ).choices(["previous", "nothing"]),
     )
-    .action((name: string, options: WithdrawOptions) => run("withdraw", options, () => withdraw(name, options)));
+    .action((name: string, options: WithdrawOptions) =>
+      run("withdraw", options, (_, ask) => withdraw(name, options, ask)),
+    );
   withService(program.command("unpublish"))
     .description("withdraw a whole plan; its address answers 410 with the reason until it is published again")
     .argument("<publisher/slug>", "the plan")
@@ -60,19 +74,51 @@ async function unpublish(name: string, { reason, ...options }: UnpublishOptions)
   };
 }
 
-async function withdraw(name: string, options: WithdrawOptions): Promise<Outcome> {
+async function withdraw(name: string, options: WithdrawOptions, ask: AskPerson | null): Promise<Outcome> {
   const plan = planName(name);
   if (!/^[1-9]\d{0,8}$/.test(options.revision)) throw usage("--revision must be the number of a revision, such as 2.");
-  const then = options.then === "nothing" ? "NOTHING" : "PREVIOUS";
-  const input = { ...plan, revision: Number(options.revision), reason: options.reason, then } as const;
-  const { withdrawPlan } = await asking(options, (service) => service.ask(WithdrawPlanDocument, { input }));
-  const { plan: withdrawn, problems } = withdrawPlan;
-  if (withdrawn === null) return { exit: exitCodes.problems, problems, result: null };
-  const newest = withdrawn.newest?.revision ?? null;
-  const now = newest === null ? "None is in force now." : `Revision ${newest} is in force now.`;
-  return {
-    exit: exitCodes.ok,
-    result: { ...plan, revision: withdrawn.revision, inForce: newest },
-    said: [`Withdrew ${name}, revision ${withdrawn.revision}. ${now}`],
-  };
+  const asked = { ...plan, revision: Number(options.revision) };
+  return asking(options, async (service) => {
+    const said = options.then ?? (ask === null ? null : await chooseThen(service, name, asked, ask));
+    const then = said === "nothing" ? "NOTHING" : "PREVIOUS";
+    const { withdrawPlan } = await service.ask(WithdrawPlanDocument, {
+      input: { ...asked, reason: options.reason, then },
+    });
+    const { plan: withdrawn, problems } = withdrawPlan;
+    if (withdrawn === null) return { exit: exitCodes.problems, problems, result: null };
+    const newest = withdrawn.newest?.revision ?? null;
+    const now = newest === null ? "None is in force now." : `Revision ${newest} is in force now.`;
+    return {
+      exit: exitCodes.ok,
+      result: { ...plan, revision: withdrawn.revision, inForce: newest },
+      said: [`Withdrew ${name}, revision ${withdrawn.revision}. ${now}`],
+    };
+  });
 }
+
+interface Asked {
+  readonly publisher: string;
+  readonly slug: string;
+  readonly revision: number;
+}
+
+/** Asks what readers are to find. null: there is nothing to choose, since the service will refuse it, or no other revision is in force. */
+async function chooseThen(service: Service, name: string, asked: Asked, ask: AskPerson): Promise<Then | null> {
+  const { plan } = await service.ask(RevisionsInForceDocument, asked);
+  if (plan === null || plan.withdrawnAt !== null) return null;
+  const others = plan.revisions.edges
+    .map(({ node }) => node)
+    .filter(({ revision, withdrawnAt }) => withdrawnAt === null && revision !== asked.revision)
+    .map(({ revision }) => revision);
+  const [newest] = others;
+  if (newest === undefined) return null;
+  return ask(thenQuestion(name, plan.title, asked.revision, newest), ["previous", "nothing"] as const);
+}
+
+const thenQuestion = (name: string, title: string, revision: number, shown: number): string =>
+  [
+    `Revision ${revision} of "${terminalLine(title)}" (${name}) is to be withdrawn. What do readers find at its address then?`,
+    `  previous  Revision ${shown} is shown again, as the plan in force. Readers go on cooking from it.`,
+    "  nothing   The plan is withdrawn as a whole: the address says so and gives your reason, until you publish it again.",
+    "Type previous or nothing: ",
+  ].join("\n");

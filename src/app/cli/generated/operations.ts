@@ -562,7 +562,7 @@ export type PlanDraftTextQueryVariables = Exact<{
 }>;
 
 
-export type PlanDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly publisher: { readonly region: string | null, readonly currency: string | null, readonly languages: ReadonlyArray<string>, readonly description: string | null, readonly website: string | null }, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
+export type PlanDraftTextQuery = { readonly draft: { readonly kind: DraftKind, readonly slug: string, readonly version: number, readonly publisher: { readonly region: string | null, readonly currency: string | null, readonly languages: ReadonlyArray<string>, readonly description: string | null, readonly website: string | null, readonly image: { readonly file: string, readonly alt: string, readonly credit: string | null, readonly licence: string | null } | null }, readonly document: { readonly text: string, readonly format: DocumentFormat } } | null };
 
 export type ComponentDraftTextQueryVariables = Exact<{
   publisher: string;
@@ -675,6 +675,15 @@ export type QuarantinedRowsQueryVariables = Exact<{
 
 export type QuarantinedRowsQuery = { readonly quarantinedRows: { readonly edges: ReadonlyArray<{ readonly node: { readonly line: number, readonly problems: ReadonlyArray<{ readonly code: ProblemCode, readonly message: string, readonly path: ReadonlyArray<string>, readonly file: string | null, readonly line: number | null, readonly column: number | null }> } }> } | null };
 
+export type RevisionsInForceQueryVariables = Exact<{
+  publisher: string;
+  slug: string;
+  revision: number;
+}>;
+
+
+export type RevisionsInForceQuery = { readonly plan: { readonly title: string, readonly withdrawnAt: string | null, readonly revisions: { readonly edges: ReadonlyArray<{ readonly node: { readonly revision: number, readonly withdrawnAt: string | null } }> } } | null };
+
 export type UnpublishPlanMutationVariables = Exact<{
   input: UnpublishPlanInput;
 }>;
@@ -688,7 +697,7 @@ export type UploadedImagesQueryVariables = Exact<{
 }>;
 
 
-export type UploadedImagesQuery = { readonly uploadedImages: ReadonlyArray<{ readonly file: string, readonly fileHash: string }> };
+export type UploadedImagesQuery = { readonly uploadedImages: ReadonlyArray<{ readonly file: string, readonly fileHash: string, readonly hash: string, readonly original: string }> };
 
 export type RemoveImageMutationVariables = Exact<{
   input: RemoveImageInput;
@@ -930,6 +939,12 @@ export const PlanDraftTextDocument = new TypedDocumentString(`
       languages
       description
       website
+      image {
+        file
+        alt
+        credit
+        licence
+      }
     }
     document {
       text
@@ -1274,6 +1289,22 @@ export const QuarantinedRowsDocument = new TypedDocumentString(`
   line
   column
 }`) as unknown as TypedDocumentString<QuarantinedRowsQuery, QuarantinedRowsQueryVariables>;
+export const RevisionsInForceDocument = new TypedDocumentString(`
+    query RevisionsInForce($publisher: String!, $slug: String!, $revision: Int!) {
+  plan(publisher: $publisher, slug: $slug, revision: $revision) {
+    title
+    withdrawnAt
+    revisions(first: 100) {
+      edges {
+        node {
+          revision
+          withdrawnAt
+        }
+      }
+    }
+  }
+}
+    `) as unknown as TypedDocumentString<RevisionsInForceQuery, RevisionsInForceQueryVariables>;
 export const UnpublishPlanDocument = new TypedDocumentString(`
     mutation UnpublishPlan($input: UnpublishPlanInput!) {
   unpublishPlan(input: $input) {
@@ -1299,6 +1330,8 @@ export const UploadedImagesDocument = new TypedDocumentString(`
   uploadedImages(publisher: $publisher, files: $files) {
     file
     fileHash
+    hash
+    original
   }
 }
     `) as unknown as TypedDocumentString<UploadedImagesQuery, UploadedImagesQueryVariables>;

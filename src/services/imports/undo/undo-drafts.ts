@@ -6,7 +6,13 @@ import type { Feed, ImportChange, ImportRun, RunChunk } from "../../../persisten
 import type { Data, Deps, DraftKind } from "../../deps.js";
 import { freezeDraft } from "../../plans/publish-draft.js";
 import { countsOf, noCounts, RunLost, type Loaded } from "../running-import.js";
-import { importCaller, type DraftAfter, type DraftBefore, type RevisionThen } from "../../drafts/store-draft.js";
+import {
+  importCaller,
+  type DraftAfter,
+  type DraftBefore,
+  type RevisionThen,
+  type ScheduledThen,
+} from "../../drafts/store-draft.js";
 import { write, type AuditSubject } from "../../write.js";
 
 /** What readers are told of a revision that an import published and that is taken back. */
@@ -28,27 +34,39 @@ export async function undoDrafts(
   const { publisher } = feed;
   if (publisher === null) throw new Error(`the feed ${feed.slug} of drafts has no publisher`);
   const changes = await deps.data.importRuns.changes(undone);
-  const drafts = changes.filter(({ key }) => !key.startsWith("REVISION "));
-  const revisions = new Map(changes.map((change) => [change.key, change]));
+  const drafts = changes.filter(({ key }) => !isOfReaders(key));
+  const later = new Map(changes.map((change) => [change.key, change]));
+  const ofReaders = (slug: string) => ({
+    revision: later.get(`REVISION ${slug}`) ?? null,
+    scheduled: later.get(`SCHEDULED ${slug}`) ?? null,
+  });
   // Plans sort behind components, and go first.
   for (const [at, change] of drafts.toReversed().entries()) {
     if (at + 1 <= run.lastLine) continue;
     const [, slug = ""] = change.key.split(" ");
-    const revision = change.key.startsWith("PLAN ") ? revisions.get(`REVISION ${slug}`) : undefined;
-    revisions.delete(`REVISION ${slug}`);
-    await undoOne(deps, { run, feed: feed.slug, publisher, worker, step: at + 1 }, change, revision ?? null);
+    const moved = change.key.startsWith("PLAN ") ? ofReaders(slug) : { revision: null, scheduled: null };
+    await undoOne(deps, { run, feed: feed.slug, publisher, worker, step: at + 1 }, { change, ...moved });
   }
-  // Plans of which only the published revision moved, since a component did.
-  const alone = [...revisions.values()].filter(
-    ({ key }) => key.startsWith("REVISION ") && !drafts.some((each) => each.key === key.replace("REVISION", "PLAN")),
-  );
-  for (const [at, revision] of alone.entries()) {
+  // Plans of which only what readers have moved, since a component did.
+  const alone = new Set(changes.flatMap(({ key }) => (isOfReaders(key) ? (key.split(" ")[1] ?? []) : [])));
+  for (const { key } of drafts) if (key.startsWith("PLAN ")) alone.delete(key.slice("PLAN ".length));
+  for (const [at, slug] of [...alone].entries()) {
     const step = drafts.length + at + 1;
-    if (step > run.lastLine) await undoOne(deps, { run, feed: feed.slug, publisher, worker, step }, null, revision);
+    if (step > run.lastLine)
+      await undoOne(deps, { run, feed: feed.slug, publisher, worker, step }, { change: null, ...ofReaders(slug) });
   }
   const ended = await deps.data.importRuns.byId(run.id);
   if (ended === null) throw new RunLost(run.id);
   return ok(countsOf(ended));
+}
+
+const isOfReaders = (key: string): boolean => key.startsWith("REVISION ") || key.startsWith("SCHEDULED ");
+
+/** What an import did of one draft, and of what readers have or will have of it. */
+interface Done {
+  readonly change: ImportChange | null;
+  readonly revision: ImportChange | null;
+  readonly scheduled: ImportChange | null;
 }
 
 interface Undoing {
@@ -62,8 +80,7 @@ interface Undoing {
 async function undoOne(
   deps: Deps,
   { run, feed, publisher, worker, step }: Undoing,
-  change: ImportChange | null,
-  revision: ImportChange | null,
+  { change, revision, scheduled }: Done,
 ): Promise<void> {
   const caller = importCaller(feed);
   const done = await write(
@@ -74,11 +91,12 @@ async function undoOne(
       await data.publishers.lock(publisher);
       const subjects: AuditSubject[] = [];
       const isBack = change !== null && (await restore(data, publisher, change, `import ${feed}`, subjects));
+      const isCancelled = scheduled !== null && (await cancel(inside, scheduled, subjects));
       const isRetold =
-        revision !== null && (await retell(inside, publisher, revision, isBack || change === null, subjects));
+        revision !== null && (await retell(inside, { publisher, feed }, revision, isBack || change === null, subjects));
       const chunk: RunChunk = {
         ...{ ...noCounts, lastLine: step, quarantine: [], changes: [] },
-        ...(isBack || isRetold ? { changed: 1 } : { unchanged: 1 }),
+        ...(isBack || isCancelled || isRetold ? { changed: 1 } : { unchanged: 1 }),
       };
       if (!(await data.importRuns.advance(run.id, worker, chunk))) throw new RunLost(run.id);
       return ok({ value: null, subject: subjects });
@@ -121,10 +139,22 @@ async function restore(
   return true;
 }
 
+/** Before the plan is told again, which may schedule anew. false: nothing of it waits any more. */
+async function cancel({ data, clock }: Deps, change: ImportChange, subjects: AuditSubject[]): Promise<boolean> {
+  const waiting = (await Promise.all((change.after as ScheduledThen).ids.map((id) => data.scheduled.claim(id)))).filter(
+    (each) => each !== null,
+  );
+  for (const { id, version } of waiting) {
+    await data.scheduled.end(id, clock(), { state: "CANCELLED", because: "ASKED" });
+    subjects.push({ kind: "SCHEDULED", name: id, before: version, after: null });
+  }
+  return waiting.length > 0;
+}
+
 /** false: another revision is in force by now. */
 async function retell(
   deps: Deps,
-  publisher: string,
+  { publisher, feed }: Pick<Undoing, "publisher" | "feed">,
   change: ImportChange,
   isDraftBack: boolean,
   subjects: AuditSubject[],
@@ -136,7 +166,13 @@ async function retell(
   if (inForce?.revision !== revision) return false;
   const [version] = await data.drafts.versions([{ kind: "PLAN", publisher, slug }]);
   if (change.before !== null && isDraftBack && version !== null && version !== undefined) {
-    const frozen = await freezeDraft(deps, { publisher, slug, expectedVersion: version }, undoneNote, "KEPT");
+    const frozen = await freezeDraft(
+      deps,
+      importCaller(feed).actor,
+      { publisher, slug, expectedVersion: version },
+      undoneNote,
+      "KEPT",
+    );
     if (frozen.ok && frozen.value.value.created) {
       subjects.push(...[frozen.value.subject].flat());
       return true;

@@ -1,0 +1,85 @@
+import type { PlanTime } from "../../domain/model/plan.js";
+import { failed, ok, type Path, type Result } from "../../domain/problem.js";
+import { documentOf } from "../../persistence/plans/frozen-document.js";
+import { canonicalJson } from "../../persistence/sql/canonical-json.js";
+import type { Actor } from "../access/actor.js";
+import type { Data, Deps, RevisionSummary, ScheduledChange, ScheduledTime } from "../deps.js";
+import { authorOf } from "../write.js";
+import { readScheduledTime } from "./read-scheduled-time.js";
+
+/** The most that one publisher may have waiting. */
+const mostWaiting = 500;
+
+/** Where there is no such revision: null. */
+export async function inForceOf(data: Data, publisher: string, slug: string): Promise<RevisionSummary | null> {
+  const [found] = await data.revisions.summaries([{ publisher, slug, revision: null }]);
+  return found ?? null;
+}
+
+type Wanted = Omit<
+  Parameters<Data["scheduled"]["add"]>[0],
+  keyof ScheduledTime | "inForce" | "createdAt" | "createdBy"
+>;
+
+export async function addScheduled(
+  { data, clock }: Deps,
+  actor: Actor,
+  time: ScheduledTime,
+  wanted: Wanted,
+): Promise<Result<string>> {
+  const { publisher, slug, kind } = wanted;
+  const now = clock();
+  const before = (await data.scheduled.waiting(publisher, slug)).filter((other) => other.kind === kind);
+  for (const other of before) if (await isSame(data, other, actor, time, wanted)) return ok(other.id);
+  for (const other of before) await data.scheduled.end(other.id, now, { state: "CANCELLED", because: "REPLACED" });
+  const waiting = await data.scheduled.countWaiting(publisher);
+  if (waiting >= mostWaiting) {
+    const what = "publications and withdrawals that wait";
+    return failed([{ code: "TOO_LARGE", path: ["input"], what, size: waiting + 1, limit: mostWaiting }]);
+  }
+  const inForce = (await inForceOf(data, publisher, slug))?.id ?? null;
+  return ok(await data.scheduled.add({ ...wanted, ...time, inForce, createdAt: now, createdBy: authorOf(actor) }));
+}
+
+/** Whether the very same waits already, asked for by the same one: asked twice, it keeps its id and its place. */
+async function isSame(
+  data: Data,
+  waiting: ScheduledChange,
+  actor: Actor,
+  { dueAt, zone }: ScheduledTime,
+  { version, changeNote, reason, bundle }: Wanted,
+): Promise<boolean> {
+  const isAsked =
+    waiting.dueAt.getTime() === dueAt.getTime() &&
+    waiting.zone === zone &&
+    waiting.version === version &&
+    waiting.changeNote === changeNote &&
+    waiting.reason === reason &&
+    canonicalJson(waiting.createdBy) === canonicalJson(authorOf(actor));
+  if (!isAsked || bundle === null) return isAsked;
+  const stored = await data.scheduled.bundle(waiting.id);
+  return stored !== null && canonicalJson(stored) === canonicalJson(documentOf(bundle));
+}
+
+/** Whoever may publish for a while must not publish after that through an hour of their own choosing. */
+export async function readTime(
+  { data, clock }: Deps,
+  actor: Actor,
+  given: PlanTime,
+  path: Path = ["input"],
+): Promise<Result<ScheduledTime>> {
+  const read = readScheduledTime(given, clock(), path);
+  if (!read.ok || actor.kind !== "TOKEN") return read;
+  const expires = (await data.accessTokens.find(actor.token))?.token.expiresAt ?? null;
+  if (expires === null || read.value.dueAt < expires) return read;
+  const expected = `a time before ${expires.toISOString()}, when the token that asks for it expires`;
+  return failed([{ code: "BAD_SHAPE", path: [...path, "at"], expected, got: read.value.dueAt.toISOString() }]);
+}
+
+/** One that was just written. */
+export async function scheduledOf({ data }: Deps, id: string): Promise<ScheduledChange> {
+  const found = await data.scheduled.find(id);
+  // They end, and are never deleted.
+  if (found === null) throw new Error(`the scheduled change ${id} is gone`);
+  return found;
+}
