@@ -183,7 +183,11 @@ print(json.dumps({f["name"]:f["sha256"] for f in m["files"]}))`;
   it("disables webhooks, whose secrets are new, and tells none of them what is long past", async () => {
     const page = await there.deps.data.webhooks.page(publisher, { first: 9, after: null, last: null, before: null });
     expect(page.items.map(({ item }) => item)).toMatchObject([
-      { url: "https://hooks.example.org/a", kinds: ["PLAN_WITHDRAWN", "PLAN_KEPT_BACK"], disabledBecause: "ASKED" },
+      {
+        url: "https://hooks.example.org/a",
+        kinds: expect.arrayContaining(["PLAN_WITHDRAWN", "PLAN_KEPT_BACK"]),
+        disabledBecause: "ASKED",
+      },
     ]);
   });
 
