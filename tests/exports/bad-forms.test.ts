@@ -11,7 +11,8 @@ import { mailHtml } from "../../src/exports/document/mail-html.js";
 import { planMarkdown } from "../../src/exports/document/markdown.js";
 import { nameBook } from "../../src/exports/words/name-book.js";
 import { planCard } from "../../src/exports/page/card.js";
-import { lineParts } from "../../src/exports/page/parts/line-parts.js";
+import { lineMarkup } from "../../src/exports/page/parts/line-markup.js";
+import { markup } from "../../src/exports/page/markup.js";
 import { listPage } from "../../src/exports/page/list-page.js";
 import { blankForm } from "../../src/exports/page/form/plan-form.js";
 import { planPage } from "../../src/exports/page/plan-page.js";
@@ -74,10 +75,7 @@ function amountLines(answer: PlanAnswer): readonly string[] {
   const lines = [...scaled.meals, ...scaled.components].flatMap((each) => each.lines);
   return [
     ...lines.map((line) => lineText(line, book)),
-    ...lines.map((line) => {
-      const { amount, name, rest } = lineParts(line, book);
-      return [amount, name, ...rest].filter((word) => word !== null).join(" ");
-    }),
+    ...lines.flatMap((line) => htmlLines(markup`<p>${lineMarkup(line, book)}</p>`.text)),
     ...scaled.components.map((made) => componentText(made, book)),
     ...scaled.meals.flatMap((meal) =>
       recipeParts(meal, scaled).flatMap((each) => each.lines.map((line) => lineText(line, book))),

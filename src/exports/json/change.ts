@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { instant, list, named, slug, text } from "./named-schema.js";
+import { pageSchema } from "./page-schema.js";
 
 const changeSchema = named(
   "Change",
@@ -26,16 +27,15 @@ const changeSchema = named(
   }),
 );
 
-export const changePageSchema = named(
+export const changePageSchema = pageSchema(
   "ChangePage",
   "A page of changes, the oldest first.",
-  z.object({
-    items: list(changeSchema, "In the order in which they were committed."),
+  list(changeSchema, "In the order in which they were committed."),
+  {
     next: text("Address of the next page. Null if there is nothing newer yet.", 20_000).nullable(),
-    previous: text("Address of the page before. Null if this is the first.", 20_000).nullable(),
     end: text(
       "Keep it, and ask `after` it for what comes later. Null on an empty page: keep the one you have.",
       1_000,
     ).nullable(),
-  }),
+  },
 );

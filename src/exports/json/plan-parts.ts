@@ -63,16 +63,3 @@ export const planSummaryJson = (plan: Summary, address: string): Json<typeof pla
   checksum: plan.checksum,
   address,
 });
-
-const neighbours = {
-  next: text("Address of the next page. Null if this is the last.", 20_000).nullable(),
-  previous: text("Address of the page before. Null if this is the first.", 20_000).nullable(),
-};
-
-/** A page of a list. Addresses of its neighbours also stand in the header Link. */
-export const pageSchema = <Item extends z.ZodType, More extends z.ZodRawShape = Record<never, never>>(
-  id: string,
-  description: string,
-  item: Item,
-  more: More = {} as More,
-) => named(id, description, z.object({ items: list(item, "In the order of the list."), ...neighbours, ...more }));

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { instant, list, named, slug, text } from "./named-schema.js";
+import { pageSchema } from "./page-schema.js";
 
 const shape = {
   id: text("Its id, to take it back by.", 60),
@@ -27,12 +28,8 @@ export const madePreviewLinkSchema = named(
   }),
 );
 
-export const previewLinkPageSchema = named(
+export const previewLinkPageSchema = pageSchema(
   "PreviewLinkPage",
   "A page of preview links, newest first.",
-  z.object({
-    items: list(previewLinkSchema, "Those that have ended too; never their addresses.").max(100),
-    next: text("Address of the next page. Null if there is none.", 20_000).nullable(),
-    previous: text("Address of the page before. Null if this is the first.", 20_000).nullable(),
-  }),
+  list(previewLinkSchema, "Those that have ended too; never their addresses.").max(100),
 );

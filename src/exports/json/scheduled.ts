@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { instant, list, named, slug, text } from "./named-schema.js";
+import { pageSchema } from "./page-schema.js";
 import { warningSchema } from "./warning.js";
 
 const scheduledSchema = named(
@@ -29,12 +30,8 @@ const scheduledSchema = named(
   }),
 );
 
-export const scheduledPageSchema = named(
+export const scheduledPageSchema = pageSchema(
   "ScheduledPage",
   "A page of what is scheduled, the next first.",
-  z.object({
-    items: list(scheduledSchema, "Publications and withdrawals.").max(100),
-    next: text("Address of the next page. Null if there is none.", 20_000).nullable(),
-    previous: text("Address of the page before. Null if this is the first.", 20_000).nullable(),
-  }),
+  list(scheduledSchema, "Publications and withdrawals.").max(100),
 );

@@ -7,14 +7,15 @@ import { nameBook, type NameBook } from "../words/name-book.js";
 import { codeName } from "../words/rule-words.js";
 import { isPrivate, sharedQuery, wayTo } from "./ask.js";
 import type { PlanForm } from "./form/plan-form.js";
-import { attributes, markup, type Content } from "./markup.js";
+import { attributes, between, markup, type Content } from "./markup.js";
+import { foodMarkup, otherFoodLanguage } from "./names-markup.js";
 import { pageFrame } from "./page-frame.js";
 import { listPath, planPath, type PageLinks } from "./page-links.js";
 import { warningTexts } from "./parts/care-part.js";
 import { costMarkup } from "./parts/cost-part.js";
 import { aislesOf, shelfLine } from "./parts/shopping-part.js";
 import { folded } from "./plan-view.js";
-import { writersLanguage } from "./writers-language.js";
+import { inWritersLanguage, writersLanguage } from "./writers-language.js";
 
 /** A plan on a list, and for how many it was worked out. */
 export interface ListedPlan {
@@ -64,7 +65,7 @@ export function listPage(input: ListPageInput): string {
     words: book.words,
     links,
     canonical: `${links.origin}${listPath({ publisher: first.publisher.slug, slug: first.bundle.plan.slug })}${query}${others === "" ? "" : `${query === "" ? "?" : "&"}${others}`}`,
-    trail: [{ path: path + query, text: first.bundle.plan.title }],
+    trail: [{ path: path + query, text: inWritersLanguage(first.bundle.plan.title, book) }],
     kind: "list",
     script: "ticks",
     main: markup`<header class="front"><h1>${words.shoppingList}</h1>
@@ -84,7 +85,11 @@ export function listPage(input: ListPageInput): string {
       words.cost,
       costMarkup(
         list.cost,
-        (slugs) => slugs.map(name).join(", "),
+        (slugs) =>
+          between(
+            slugs.map((slug) => foodMarkup(slug, books.find((each) => each.foodOf(slug) !== undefined) ?? book)),
+            ", ",
+          ),
         several ? null : first.bundle.plan.meals.length,
         words,
       ),
@@ -106,6 +111,7 @@ const plansKey = (plans: readonly ListedPlan[]): string =>
 
 function tickMarkup(line: ShoppingLine, book: NameBook, { plans, labels }: ListPageInput, covered: boolean): Content {
   const { food, take, price, notes } = shelfLine(line, book, plans.length > 1);
+  const language = otherFoodLanguage(line.food, book);
   return markup`<li><label><input type="checkbox"${attributes({ name: "got", value: line.food.slug, checked: covered })}>
-<span class="thing"><b>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
+<span class="thing"><b${attributes({ lang: language })}>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
 }

@@ -13,7 +13,7 @@ interface Frame {
   /** For those who list pages; null: there is nothing to say. */
   readonly description?: string | null;
   /** A path back up, from the top. */
-  readonly trail: readonly { readonly path: string; readonly text: string }[];
+  readonly trail: readonly { readonly path: string; readonly text: Content }[];
   /** Names the kind of page for its style. */
   readonly kind: "start" | "publisher" | "plan" | "list" | "notice" | "cook" | "fridge" | "labels" | "privacy";
   readonly main: Content;

@@ -105,7 +105,7 @@ export function* planPageInSlices(input: PlanPageInput): InSlices<string> {
     main: markup`<header class="front">
 <h1${writersLanguage(book)}>${plan.title}</h1>
 ${plan.summary !== null && markup`<p class="summary"${writersLanguage(book)}>${plan.summary}</p>`}
-${picturePart({ image: plan.image, publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
+${picturePart({ image: plan.image, language: book.textLanguage, publisher: named.publisher, sizes: "(min-width: 44rem) 40rem, 100vw", first: true })}
 ${publication.withdrawnAt !== null && withdrawnFlag(publication, publication.withdrawnAt, book)}
 ${statePart(asked, answer)}
 ${answer !== null && verdictPart({ answer, book })}

@@ -1,6 +1,5 @@
 import type { PlanAnswer } from "../../domain/plan/plan-answer.js";
 import type { NameBook } from "../words/name-book.js";
-import type { LineParts } from "./parts/line-parts.js";
 import { between, markup, type Content } from "./markup.js";
 import { dateOfDay, dayText } from "./dates.js";
 
@@ -22,14 +21,6 @@ export const foldedPart = (id: string, title: string, body: Content, beside: Con
   markup`<section id="${id}" class="fold"><details><summary><h2>${title}</h2>${beside !== null && beside !== false && markup` <span class="quiet">${beside}</span>`}</summary>
 ${body}
 </details></section>`;
-
-/** One line of a recipe: the amount stands out, the rest is quiet. */
-export const lineMarkup = ({ amount, name, rest }: LineParts): Content => [
-  amount !== null && markup`<b>${amount}</b>`,
-  amount !== null && name !== null && " ",
-  name,
-  rest.length > 0 && markup`<span class="quiet">, ${rest.join(", ")}</span>`,
-];
 
 /** A day in the middle of a sentence: `Sun, 1 Mar`, or `3 days after cooking` where no start is known. */
 export function dayInWords(day: number, { household: { session } }: PlanAnswer, book: NameBook): string {

@@ -4,12 +4,14 @@ import { wayTo } from "./ask.js";
 import type { KitchenPageInput } from "./cook/cook-page.js";
 import { dateOfDay, dayText } from "./dates.js";
 import { markup, type Content } from "./markup.js";
+import { subjectMarkup } from "./names-markup.js";
 import { pageFrame } from "./page-frame.js";
 import { planPath, publisherPath } from "./page-links.js";
 import { frozenFor } from "./parts/late-meal.js";
 import { mealDay } from "./parts/meals-part.js";
-import { keptThings, placeText } from "./parts/storage-part.js";
+import { keptThings, placesMarkup } from "./parts/storage-part.js";
 import type { PlanView } from "./plan-view.js";
+import { saidWith } from "./said-with.js";
 import { inWritersLanguage, writersLanguage } from "./writers-language.js";
 
 function printPage(
@@ -29,7 +31,7 @@ function printPage(
     canonical: null,
     trail: [{ path: publisherPath(named.publisher), text: publication.publisher.name }],
     kind,
-    main: markup`<header class="front"><h1>${title({ plan: scaled.bundle.plan.title })}</h1>
+    main: markup`<header class="front"><h1>${saidWith((plan) => title({ plan }), inWritersLanguage(scaled.bundle.plan.title, book))}</h1>
 <div class="onward">${wayTo({ path: planPath(named, links), form, text: words.backToPlan })}</div><p class="kept">${words.printHint}</p></header>
 ${body({ answer, book })}`,
   });
@@ -43,7 +45,7 @@ export const fridgePage = (input: KitchenPageInput): string =>
     const rows = (kind: "COMPONENT" | "MEAL"): Content =>
       keptThings(answer.storage.guidance, kind).map(
         ({ subject, rows: own }) =>
-          markup`<tr><th scope="row">${book.subject(subject)}</th><td>${own.map((row) => placeText(row, view)).join("; ")}</td></tr>`,
+          markup`<tr><th scope="row">${subjectMarkup(subject, book)}</th><td>${placesMarkup(own, view, "; ")}</td></tr>`,
       );
     return markup`<table class="door"><thead><tr><th scope="col">${words.thing}</th><th scope="col">${words.howLong}</th></tr></thead>
 <tbody>${rows("COMPONENT")}</tbody></table>
@@ -74,14 +76,18 @@ function boxesOf({ component, leftOver }: ScaledComponent, view: PlanView): read
   const places = answer.storage.guidance.filter(
     ({ subject }) => subject.kind === "COMPONENT" && subject.slug === component.slug,
   );
-  const keeps = (frozen: boolean): readonly string[] =>
-    places.filter(({ place }) => (place === "FREEZER") === frozen).map((row) => placeText(row, view));
+  const keeps = (frozen: boolean): Content =>
+    placesMarkup(
+      places.filter(({ place }) => (place === "FREEZER") === frozen),
+      view,
+      "; ",
+    );
   const made = dateOfDay(0, answer.household.session);
-  const box = (amount: string | null, use: string, frozen: boolean): Content =>
+  const box = (amount: string | null, use: Content, frozen: boolean): Content =>
     markup`<li class="box"><b${writersLanguage(book)}>${component.title}</b>
-<span>${[amount, use].filter((each) => each !== null).join(", ")}</span>
+<span>${amount !== null && [amount, ", "]}${use}</span>
 <span>${words.madeOn({ day: made === null ? blank : dayText(made, book) })}</span>
-<span>${[...(frozen ? [words.freezeOnCookingDay] : []), ...keeps(frozen)].join("; ")}</span></li>`;
+<span>${frozen && [words.freezeOnCookingDay, places.some(({ place }) => place === "FREEZER") && "; "]}${keeps(frozen)}</span></li>`;
   // What is eaten on the day itself goes into no box.
   const meals = answer.scaled.meals.filter(({ meal }) => meal.day > 0);
   return [
@@ -90,7 +96,8 @@ function boxesOf({ component, leftOver }: ScaledComponent, view: PlanView): read
         .filter(({ item }) => item.kind === "COMPONENT" && item.component === component.slug)
         .map(({ amount }) => {
           const isFrozen = frozenFor(view, meal.meal.slug).includes(component.slug);
-          const use = `${words.forMeal({ meal: meal.meal.title })} (${mealDay(meal, view)})`;
+          const title = inWritersLanguage(meal.meal.title, book);
+          const use = [saidWith((named) => words.forMeal({ meal: named }), title), ` (${mealDay(meal, view)})`];
           return box(amount === null ? null : book.show(amount, component), use, isFrozen);
         }),
     ),

@@ -1,3 +1,5 @@
+import { andList } from "../words/and-list.js";
+import type { Words } from "../words/words.js";
 import type { Content } from "./markup.js";
 
 /** Characters that stand for no character and are for use inside a program (Unicode, section 23.7): no text on a page holds one. */
@@ -10,3 +12,12 @@ export const saidWith = (say: (...names: string[]) => string, ...names: readonly
   say(...names.map((_name, at) => mark(at)))
     .split(marks)
     .map((piece) => (marks.test(piece) ? names[piece.charCodeAt(0) - first] : piece));
+
+/** "barley, kale and dill", of markup. */
+export function andListMarkup(things: readonly Content[], words: Pick<Words, "language">): Content {
+  const between = andList(
+    things.map(() => mark(0)),
+    words,
+  ).split(mark(0));
+  return between.map((text, at) => [text, things[at]]);
+}

@@ -10,6 +10,15 @@ export function heatText(
   return temperatureC === null ? null : heatIn(temperatureC, appliance, degrees ?? "C");
 }
 
+/** The same in the other degrees too, for whoever stands before an oven from elsewhere: `220 °C (425 °F)`. */
+export function heatBothText(step: Pick<Step, "temperatureC" | "appliance">, reader: Reader): string | null {
+  const [own, other] = [
+    heatText(step, reader),
+    heatText(step, { ...reader, degrees: reader.degrees === "F" ? "C" : "F" }),
+  ];
+  return own === null ? null : `${own} (${other})`;
+}
+
 /** The same in given degrees. */
 export const heatIn = (temperatureC: number, appliance: string | null, degrees: TemperatureUnit): string =>
   degrees === "F" ? `${inFahrenheit(temperatureC, appliance)} °F` : `${temperatureC} °C`;

@@ -9,5 +9,5 @@ import type { NameBook } from "./name-book.js";
 export function lineText(line: ScaledLine, book: NameBook): string {
   const { amount, name, details, mark } = lineWords(line, book);
   const what = [amount, name].filter((each) => each !== null).join(" ");
-  return [what, ...details].join(", ") + (mark === null ? "" : ` (${mark})`);
+  return [what, ...details.map(({ text }) => text)].join(", ") + (mark === null ? "" : ` (${mark})`);
 }

@@ -9,6 +9,15 @@ import { noFacts, type NameBook } from "./name-book.js";
 import { partName, partText } from "./part-words.js";
 import { eachText, presentScaledLine } from "./shown-amount.js";
 
+/** What is said of a line beside its amount and name. */
+interface LineDetail {
+  readonly text: string;
+  /** It is in the writer's words. */
+  readonly isWriters?: boolean;
+  /** Slug of the food that it says this one takes the place of. */
+  readonly inPlaceOf?: string;
+}
+
 /** A scaled line in the pieces that every way out puts together. */
 export interface LineWords {
   /** `200 g`, `3 onions`; null for an amount to taste, and where `name` holds it. */
@@ -16,7 +25,7 @@ export interface LineWords {
   /** null where the amount names the food already. */
   readonly name: string | null;
   /** What it takes the place of, how it is prepared, whether it is wanted at all. */
-  readonly details: readonly string[];
+  readonly details: readonly LineDetail[];
   readonly mark: string | null;
 }
 
@@ -25,13 +34,12 @@ export function lineWords(scaled: ScaledLine, book: NameBook): LineWords {
   const { words, reader } = book;
   const shown = presentScaledLine(scaled, factsOf(scaled, book), reader);
   const details = [
-    swappedFrom(scaled, book),
-    swapNote(scaled),
-    line.preparation,
-    shown === null ? words.toTaste : null,
-    line.extra ? words.plusMore : null,
-    line.optional ? words.optional : null,
-  ].filter((each) => each !== null);
+    ...swappedFrom(scaled, book),
+    ...[swapNote(scaled), line.preparation].flatMap((text) => (text === null ? [] : [{ text, isWriters: true }])),
+    ...(shown === null ? [{ text: words.toTaste }] : []),
+    ...(line.extra ? [{ text: words.plusMore }] : []),
+    ...(line.optional ? [{ text: words.optional }] : []),
+  ];
   const each = eachText(scaled, factsOf(scaled, book), reader);
   const said = named(scaled, shown, book);
   return { ...(each === null ? said : withEach(said, words.each({ weight: each }))), details, mark: line.mark };
@@ -93,9 +101,10 @@ const factsOf = ({ item }: ScaledLine, book: NameBook): MeasureFacts =>
   (item.kind === "FOOD" ? book.foodOf(item.food) : book.componentOf(item.component)) ?? noFacts;
 
 /** The food a swap took the place of. */
-function swappedFrom({ item, line }: ScaledLine, { food, words }: NameBook): string | null {
-  if (item.kind !== "FOOD" || line.item.kind !== "FOOD" || item.food === line.item.food) return null;
-  return words.inPlaceOf({ food: food(line.item.food) });
+function swappedFrom({ item, line }: ScaledLine, { food, words }: NameBook): readonly LineDetail[] {
+  if (item.kind !== "FOOD" || line.item.kind !== "FOOD" || item.food === line.item.food) return [];
+  const inPlaceOf = line.item.food;
+  return [{ text: words.inPlaceOf({ food: food(inPlaceOf) }), inPlaceOf }];
 }
 
 /** What the writer notes on the swap that is taken: it is of use where one cooks. */

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Food } from "../../domain/model/food.js";
 import { componentJson, componentSchema } from "../../exports/json/component.js";
 import { foodJson, foodSchema } from "../../exports/json/food.js";
-import { pageSchema } from "../../exports/json/plan-parts.js";
+import { pageSchema } from "../../exports/json/page-schema.js";
 import { thingsOf } from "../../exports/json/named-thing.js";
 import { list, named, text } from "../../exports/json/named-schema.js";
 import type { Deps, PublishedRevision } from "../../services/deps.js";
@@ -123,7 +123,7 @@ export const foodsEndpoint = endpoint(
   },
   [
     asJson(
-      pageSchema("FoodPage", "A page of foods.", foodSchema, {
+      pageSchema("FoodPage", "A page of foods.", list(foodSchema, "In the order of the list."), {
         openTable: list(
           openTableRow,
           "Rows of the open food table that have all words of the search and that no food of this page has: at most five. They are foods of nobody and state no allergen. Empty without a search.",

@@ -1,4 +1,6 @@
-import { pageSchema, planSummaryJson, planSummarySchema } from "../../exports/json/plan-parts.js";
+import { list } from "../../exports/json/named-schema.js";
+import { pageSchema } from "../../exports/json/page-schema.js";
+import { planSummaryJson, planSummarySchema } from "../../exports/json/plan-parts.js";
 import type { RevisionSummary } from "../../services/deps.js";
 import { listPlans } from "../../services/plans/list-plans.js";
 import { planAddress } from "../../exports/addresses.js";
@@ -6,7 +8,11 @@ import { asJson, endpoint } from "../endpoint.js";
 import { pageOf, pageParameters, type LinkedPage } from "../pagination.js";
 import { inQuery, one } from "../parameter.js";
 
-const schema = pageSchema("PlanPage", "A page of plans, newest first.", planSummarySchema);
+const schema = pageSchema(
+  "PlanPage",
+  "A page of plans, newest first.",
+  list(planSummarySchema, "In the order of the list."),
+);
 
 export const plansEndpoint = endpoint(
   {

@@ -52,25 +52,38 @@ describe("how hot a step is", () => {
         .filter((all) => set.has(Number.parseInt(all, 10)) || /^[2-4]\d[05] °F$/.test(all));
     };
 
-    it.each(["US", "US-WA", "PR", "BS"])("is said in °F to readers in %s, by every way out", async (region) => {
-      const ways = await shown(region, bundle);
-      for (const way of ["markdown", "mail", "page"]) expect(heats(ways[way] ?? ""), way).not.toEqual([]);
-      for (const [way, text] of Object.entries(ways)) {
-        expect(
-          heats(text).filter((each) => each.endsWith("C")),
-          way,
-        ).toEqual([]);
-      }
-    });
+    it.each(["US", "US-WA", "PR", "BS"])(
+      "is said in °F to readers in %s, by every way out, and on the page in °C beside it",
+      async (region) => {
+        const ways = await shown(region, bundle);
+        for (const way of ["markdown", "mail", "page"]) expect(heats(ways[way] ?? ""), way).not.toEqual([]);
+        expect(ways["page"]).toMatch(/\d °F \(\d+ °C\)/);
+        expect(ways["page"]).not.toMatch(/\d °C \(\d+ °F\)/);
+        for (const [way, text] of Object.entries(ways)) {
+          if (way === "page") continue;
+          expect(
+            heats(text).filter((each) => each.endsWith("C")),
+            way,
+          ).toEqual([]);
+        }
+      },
+    );
 
-    it.each(["GB", "DE", "CA", "XA"])("is said in °C to readers in %s", async (region) => {
-      for (const [way, text] of Object.entries(await shown(region, bundle))) {
-        expect(
-          heats(text).filter((each) => each.endsWith("F")),
-          way,
-        ).toEqual([]);
-      }
-    });
+    it.each(["GB", "DE", "CA", "XA"])(
+      "is said in °C to readers in %s, and on the page in °F beside it",
+      async (region) => {
+        const ways = await shown(region, bundle);
+        expect(ways["page"]).toMatch(/\d °C \(\d+ °F\)/);
+        expect(ways["page"]).not.toMatch(/\d °F \(\d+ °C\)/);
+        for (const [way, text] of Object.entries(ways)) {
+          if (way === "page") continue;
+          expect(
+            heats(text).filter((each) => each.endsWith("F")),
+            way,
+          ).toEqual([]);
+        }
+      },
+    );
 
     it("leaves the writer's own words as they are", async () => {
       const { markdown = "" } = await shown("US", bundle);

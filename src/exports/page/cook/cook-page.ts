@@ -7,17 +7,19 @@ import { minutesText } from "../../words/minutes-text.js";
 import { nameBook } from "../../words/name-book.js";
 import { isPrivate, wayTo } from "../ask.js";
 import type { PlanForm } from "../form/plan-form.js";
-import { attributes, markup, type Content } from "../markup.js";
+import { attributes, between, markup, type Content } from "../markup.js";
+import { subjectMarkup } from "../names-markup.js";
 import { pageFrame } from "../page-frame.js";
 import { planPath, publisherPath, type PageLinks } from "../page-links.js";
 import { codeName } from "../../words/rule-words.js";
 import { minuteText, taskFacts, taskWords } from "../parts/session-part.js";
 import { linesMarkup, stepsMarkup } from "../parts/steps-with-lines.js";
 import { titleMarkup } from "../parts/swapped-foods.js";
-import { keptThings, placeText } from "../parts/storage-part.js";
+import { keptThings, placesMarkup } from "../parts/storage-part.js";
 import type { PlanView } from "../plan-view.js";
 import { resolvedMealSteps, resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import { cookingDays, cookSteps, type CookStep } from "./cook-steps.js";
+import { saidWith } from "../said-with.js";
 import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
 export interface KitchenPageInput {
@@ -131,7 +133,16 @@ ${share !== null && markup`<p class="quiet">${words.shareOfRecipe({ times: times
 ${cautionsOf(step, view).map((text) => markup`<p class="caution">${text}</p>`)}
 ${
   alongside.length > 0 &&
-  markup`<p class="meanwhile">${words.meanwhile({ things: alongside.map((other) => words.runsUntil({ what: other.of.title, when: minuteText(other.endMinute, answer, book) })).join("; ") })}</p>`
+  markup`<p class="meanwhile">${saidWith(
+    (things) => words.meanwhile({ things }),
+    between(
+      alongside.map(({ of, endMinute }) => {
+        const when = minuteText(endMinute, answer, book);
+        return saidWith((what) => words.runsUntil({ what, when }), inWritersLanguage(of.title, book));
+      }),
+      "; ",
+    ),
+  )}</p>`
 }
 ${
   task.attention === "UNATTENDED" &&
@@ -177,7 +188,7 @@ function putAwayMarkup(view: PlanView, steps: number, back: Content): Content {
 <p>${words.putAwayLine}</p>
 <dl class="keeping">${keptThings(answer.storage.guidance, "COMPONENT").map(
     ({ subject, rows }) =>
-      markup`<div><dt>${book.subject(subject)}</dt><dd>${rows.map((row) => placeText(row, view)).join(" · ")}</dd></div>`,
+      markup`<div><dt>${subjectMarkup(subject, book)}</dt><dd>${placesMarkup(rows, view)}</dd></div>`,
   )}</dl>
 <div class="onward">${back}</div>
 ${turn(anchor(steps - 1, steps), null, { back: words.back, on: words.done })}</li>`;

@@ -5,14 +5,19 @@ import { memoizeLatest } from "../../../domain/memoize.js";
 import type { PlanBundle } from "../../../domain/model/plan.js";
 import { intlTag } from "../../../domain/quantity/intl-tag.js";
 import type { NameBook } from "../../words/name-book.js";
+import { capital } from "../../words/capital.js";
 import { codeName } from "../../words/rule-words.js";
 import { countryIn, currencyIn } from "../country-name.js";
 import { dateLocale } from "../dates.js";
+import type { Content } from "../markup.js";
+import { inLanguage, inWritersLanguage } from "../writers-language.js";
 
 export interface Choice {
   /** As it is sent. */
   readonly value: string;
   readonly text: string;
+  /** BCP 47 tag of its language, where the page is in another; null or left out: it is the page's. */
+  readonly language?: string | null;
 }
 
 /** What a reader can choose for this plan. */
@@ -21,9 +26,9 @@ export interface FormChoices {
   readonly currencies: readonly Choice[];
   readonly diets: readonly Choice[];
   /** By the food as written. */
-  readonly swaps: readonly { readonly from: string; readonly name: string; readonly to: readonly Choice[] }[];
+  readonly swaps: readonly { readonly from: string; readonly name: Content; readonly to: readonly Choice[] }[];
   /** By component. */
-  readonly routes: readonly { readonly component: string; readonly title: string; readonly ways: readonly Choice[] }[];
+  readonly routes: readonly { readonly component: string; readonly title: Content; readonly ways: readonly Choice[] }[];
   /** What the plan takes and makes, of which there may be some in the house. */
   readonly things: readonly Choice[];
 }
@@ -64,30 +69,44 @@ export function formChoices(
         (each) => each !== "",
       );
       const value = `${item.food}:${food}`;
-      known.set(value, { value, text: book.food(food) + (why.length === 0 ? "" : ` (${why.join("; ")})`) });
+      const text = book.food(food) + (why.length === 0 ? "" : ` (${why.join("; ")})`);
+      known.set(value, { value, text, language: book.foodLanguage(food) });
       swaps.set(item.food, known);
     }
   }
   return {
     ...placesIn(locale),
     diets: diets.map(({ code }) => ({ value: code, text: codeName("diets", code, book.words) })),
-    swaps: [...swaps].map(([from, to]) => ({ from, name: book.food(from), to: [...to.values()] })),
+    swaps: [...swaps].map(([from, to]) => ({
+      from,
+      name: inLanguage(capital(book.food(from)), book.foodLanguage(from)),
+      to: [...to.values()],
+    })),
     routes: components
       .filter(({ routes }) => routes.length > 0)
       .map(({ slug, title, routes }) => ({
         component: slug,
-        title,
+        title: inWritersLanguage(title, book),
         ways: [
           { value: `${slug}:as-written`, text: words.plainlyAsWritten },
           ...routes.map(({ name, kind }) => ({
             value: `${slug}:${name}`,
             text: kind === "BUY" ? words.boughtWay({ name }) : name,
+            language: book.textLanguage,
           })),
         ],
       })),
     things: [
-      ...foods.filter(({ alwaysThere }) => !alwaysThere).map(({ slug }) => ({ value: slug, text: book.food(slug) })),
-      ...components.map(({ slug, title }) => ({ value: `component/${slug}`, text: title })),
+      ...foods
+        .filter(({ alwaysThere }) => !alwaysThere)
+        .map(({ slug }) => ({
+          ...{ value: slug, text: book.food(slug) },
+          language: book.foodLanguage(slug),
+        })),
+      ...components.map(({ slug, title }) => ({
+        ...{ value: `component/${slug}`, text: title },
+        language: book.textLanguage,
+      })),
     ].toSorted(byText(locale)),
   };
 }

@@ -38,10 +38,15 @@ ${faultMarkup(field, faults)}</div>`;
 }
 
 /** What was sent and is none of the options is kept as one, so that it is seen. */
-export const optionsMarkup = (options: readonly Choice[], chosen: string): Content =>
-  [...options, ...(options.some(({ value }) => value === chosen) ? [] : [{ value: chosen, text: chosen }])].map(
-    ({ value, text }) => markup`<option${attributes({ value, selected: value === chosen })}>${text}</option>`,
+export function optionsMarkup(options: readonly Choice[], chosen: string): Content {
+  const stray: readonly Choice[] = options.some(({ value }) => value === chosen)
+    ? []
+    : [{ value: chosen, text: chosen }];
+  return [...options, ...stray].map(
+    ({ value, text, language = null }) =>
+      markup`<option${attributes({ value, selected: value === chosen, lang: language })}>${text}</option>`,
   );
+}
 
 export function selectField(
   field: SingleField,
@@ -59,7 +64,7 @@ ${faultMarkup(field, faults)}</div>`;
 export function choiceField(
   id: string,
   field: RepeatedField,
-  label: string,
+  label: Content,
   sent: readonly string[],
   options: readonly Choice[],
 ): Content {

@@ -115,10 +115,7 @@ function swapFields({ form, choices, faults, book }: FormInput): Content {
   if (known.length === 0 && form.swaps.length === 0) return null;
   return markup`<fieldset><legend>${words.swapsLegend}</legend>${faultMarkup("swaps", faults)}<div class="fields">${choices.swaps.map(
     ({ from, name, to }) =>
-      choiceField(`swap-${from}`, "swaps", capital(name), form.swaps, [
-        { value: "", text: words.plainlyAsWritten },
-        ...to,
-      ]),
+      choiceField(`swap-${from}`, "swaps", name, form.swaps, [{ value: "", text: words.plainlyAsWritten }, ...to]),
   )}</div>${strayFields("swaps", form.swaps, known, words.notOffered)}</fieldset>`;
 }
 

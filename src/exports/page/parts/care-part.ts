@@ -5,6 +5,8 @@ import { warningLines } from "../../sentences/warning-lines.js";
 import type { Words } from "../../words/words.js";
 import { sourcesText } from "../../words/source-text.js";
 import { markup, type Content } from "../markup.js";
+import { subjectsMarkup } from "../names-markup.js";
+import { saidWith } from "../said-with.js";
 import { folded, foldedPart, part, type PlanView } from "../plan-view.js";
 
 /** Every caution in full in the words of the rules, and what it is about; where they come from is folded away. */
@@ -14,7 +16,7 @@ export function cautionsPart({ answer, book }: PlanView): Content {
   return part("care", words.safety, [
     markup`<ul class="cautions">${cautions.map(
       ({ text, about }) => markup`<li><p>${text}</p>
-${about.length > 0 && markup`<p class="quiet">${words.about({ things: about.map(book.subject).join(", ") })}</p>`}</li>`,
+${about.length > 0 && markup`<p class="quiet">${saidWith((things) => words.about({ things }), subjectsMarkup(about, book))}</p>`}</li>`,
     )}</ul>`,
     folded(
       words.sourcesOfCautions,

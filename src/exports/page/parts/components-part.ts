@@ -4,7 +4,9 @@ import { resolvedSteps } from "../../../domain/plan/session/resolved-steps.js";
 import type { SessionTask } from "../../../domain/prep-session/session.js";
 import { timesText } from "../../words/component-text.js";
 import { markup, type Content } from "../markup.js";
-import { part, type PlanView } from "../plan-view.js";
+import { part, sentences, type PlanView } from "../plan-view.js";
+import { saidWith } from "../said-with.js";
+import { inWritersLanguage } from "../writers-language.js";
 import { equipmentMarkup, introductionMarkup, notesMarkup } from "./words-part.js";
 import { stepsMarkup } from "./steps-with-lines.js";
 import { swapNotes, titleMarkup } from "./swapped-foods.js";
@@ -27,7 +29,7 @@ function componentMarkup(scaled: ScaledComponent, view: PlanView, ways: Content)
   const spare = leftOver.high > 0 ? show(leftOver) : null;
   const facts =
     batches === 0 ? [words.alreadyThere] : [show(made), ...(spare === null ? [] : [words.spare({ amount: spare })])];
-  const sentences = [
+  const told: readonly Content[] = [
     ...(batches === 0
       ? []
       : [
@@ -37,10 +39,15 @@ function componentMarkup(scaled: ScaledComponent, view: PlanView, ways: Content)
     ...roundsText(scaled, view),
     ...(route === null
       ? []
-      : [route.kind === "BUY" ? words.bought({ name: route.name }) : words.otherWay({ name: route.name })]),
+      : [
+          saidWith(
+            (name) => (route.kind === "BUY" ? words.bought({ name }) : words.otherWay({ name })),
+            inWritersLanguage(route.name, book),
+          ),
+        ]),
   ];
   return markup`<details class="row" id="made-${component.slug}"><summary><h3>${titleMarkup(component.title, lines, book)}</h3> <span class="facts">${facts.join(" · ")}</span></summary>
-<p>${sentences.join(" ")}</p>
+<p>${sentences(told)}</p>
 ${introductionMarkup(component, book)}
 ${ways}
 ${

@@ -6,7 +6,9 @@ import type { NameBook } from "../../words/name-book.js";
 import { codeName } from "../../words/rule-words.js";
 import { countryName } from "../country-name.js";
 import { markup, type Content } from "../markup.js";
+import { foodMarkup, foodsMarkup } from "../names-markup.js";
 import { folded, part, type PlanView } from "../plan-view.js";
+import { andListMarkup, saidWith } from "../said-with.js";
 import { writersLanguage } from "../writers-language.js";
 
 /** What is in the plan, which labels are to be read, what it fits; where it comes from, and each meal by itself, is folded away. */
@@ -62,7 +64,7 @@ function statementMarkup(statement: AllergenStatement, book: NameBook): Content 
         ? null
         : alsoContains.map(
             ({ code, foods }) =>
-              markup`<dd>${codeName("allergens", code, book.words)} <span class="quiet">${words.inFoods({ foods: book.foods(foods) })}</span></dd>`,
+              markup`<dd>${codeName("allergens", code, book.words)} <span class="quiet">${inFoods(foods, book)}</span></dd>`,
           ),
     ),
     row(words.notStated, "open", labelsMarkup(groups, book)),
@@ -78,14 +80,11 @@ function detailMarkup(statement: AllergenStatement, book: NameBook): Content {
   return markup`<ul class="notes">${[
     ...contains.map(
       (each) =>
-        markup`<li><b>${each.name}</b> ${words.inFoods({ foods: book.foods(each.contains) })}${each.threshold !== null && `; ${words.named({ threshold: each.threshold })}`}</li>`,
+        markup`<li><b>${each.name}</b> ${inFoods(each.contains, book)}${each.threshold !== null && `; ${words.named({ threshold: each.threshold })}`}</li>`,
     ),
-    ...mayContain.map(
-      (each) => markup`<li><b>${each.name}</b> ${words.onLabelOf({ foods: book.foods(each.mayContain) })}</li>`,
-    ),
+    ...mayContain.map((each) => markup`<li><b>${each.name}</b> ${onLabelOf(each.mayContain, book)}</li>`),
     ...byWhatFor(labels).map(
-      ({ foods, names: of }) =>
-        markup`<li><b>${words.onLabelOf({ foods: book.foods(foods) })}</b>: ${of.join(", ")}</li>`,
+      ({ foods, names: of }) => markup`<li><b>${onLabelOf(foods, book)}</b>: ${of.join(", ")}</li>`,
     ),
   ]}</ul>`;
 }
@@ -95,16 +94,27 @@ function labelsMarkup({ open, labels, glutenFreeOnly }: AllergenGroups, book: Na
   if (open.length === 0 && labels.length === 0) return null;
   if (labels.length === 0) return markup`<dd>${names(open, book)}</dd>`;
   return [
-    markup`<dd>${words.readLabels({
-      count: labels.length,
-      foods: andList(
-        labels.map(({ food }) => book.food(food)),
-        book.words,
-      ),
-    })}</dd>`,
+    markup`<dd>${readLabels(
+      labels.map(({ food }) => food),
+      book,
+    )}</dd>`,
     glutenFreeOnly.length > 0 &&
-      markup`<dd class="quiet">${words.glutenFreeOnly({ foods: book.foods(glutenFreeOnly) })}</dd>`,
+      markup`<dd class="quiet">${saidWith((foods) => words.glutenFreeOnly({ foods }), foodsMarkup(glutenFreeOnly, book))}</dd>`,
   ];
+}
+
+const inFoods = (slugs: readonly string[], book: NameBook): Content =>
+  saidWith((foods) => book.words.page.inFoods({ foods }), foodsMarkup(slugs, book));
+
+const onLabelOf = (slugs: readonly string[], book: NameBook): Content =>
+  saidWith((foods) => book.words.page.onLabelOf({ foods }), foodsMarkup(slugs, book));
+
+function readLabels(slugs: readonly string[], book: NameBook): Content {
+  const names = andListMarkup(
+    slugs.map((slug) => foodMarkup(slug, book)),
+    book.words,
+  );
+  return saidWith((foods) => book.words.page.readLabels({ count: slugs.length, foods }), names);
 }
 
 const names = (found: readonly AllergenFinding[], book: NameBook): string =>
@@ -136,11 +146,12 @@ function dietsMarkup(diets: readonly DietStatement[], book: NameBook): Content {
           ),
         ),
         ...broken.map(
-          (diet) => markup`<li><b>${name(diet)}</b> ${words.because({ foods: book.foods(diet.breaks) })}</li>`,
+          (diet) =>
+            markup`<li><b>${name(diet)}</b> ${saidWith((foods) => words.because({ foods }), foodsMarkup(diet.breaks, book))}</li>`,
         ),
         ...byFoods(open).map(
           ({ alike, foods }) =>
-            markup`<li><b>${andList(alike.map(name), book.words)}</b>: ${foods.length === 0 ? words.nobodySays : words.readLabels({ count: foods.length, foods: andList(foods.map(book.food), book.words) })}</li>`,
+            markup`<li><b>${andList(alike.map(name), book.words)}</b>: ${foods.length === 0 ? words.nobodySays : readLabels(foods, book)}</li>`,
         ),
       ]}</ul>`,
       markup`<p class="quiet">${words.dietNote}</p>`,

@@ -3,6 +3,8 @@ import type { Cost } from "../../../domain/shopping/cost.js";
 import type { PageWords } from "../../words/words.js";
 import { moneyText } from "../../words/money-text.js";
 import { markup, type Content } from "../markup.js";
+import { foodsMarkup } from "../names-markup.js";
+import { saidWith } from "../said-with.js";
 import { foldedPart, type PlanView } from "../plan-view.js";
 
 /** What it costs, and what is in no sum. */
@@ -10,13 +12,18 @@ export function costPart({ answer, book }: PlanView): Content {
   const words = book.words.page;
   const { cost } = answer.list;
   const beside = cost.atTill === null ? null : moneyText(cost.atTill);
-  return foldedPart("cost", words.cost, costMarkup(cost, book.foods, answer.nutrition.plan.mealCount, words), beside);
+  return foldedPart(
+    "cost",
+    words.cost,
+    costMarkup(cost, (slugs) => foodsMarkup(slugs, book), answer.nutrition.plan.mealCount, words),
+    beside,
+  );
 }
 
 /** @param meals that one person eats; null where a list is of several plans, of which no serving is the same */
 export function costMarkup(
   { atTill, used, carriedOver, perServing, unpriced }: Cost,
-  foods: (slugs: readonly string[]) => string,
+  foods: (slugs: readonly string[]) => Content,
   meals: number | null,
   words: PageWords,
 ): Content {
@@ -31,6 +38,6 @@ export function costMarkup(
     markup`<dl class="tally">${rows.map(
       ([term, money]) => money !== null && markup`<div><dt>${term}</dt><dd>${moneyText(money)}</dd></div>`,
     )}</dl>`,
-    unpriced.length > 0 && markup`<p>${words.excludes({ foods: foods(unpriced) })}</p>`,
+    unpriced.length > 0 && markup`<p>${saidWith((names) => words.excludes({ foods: names }), foods(unpriced))}</p>`,
   ];
 }

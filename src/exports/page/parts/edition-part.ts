@@ -1,6 +1,7 @@
 import type { Plan } from "../../../domain/model/plan.js";
 import type { Publication } from "../../../domain/plan/plan-answer.js";
 import type { NameBook } from "../../words/name-book.js";
+import { writersLanguage } from "../writers-language.js";
 import { sharedForm } from "../ask.js";
 import { dateLocale, longDate } from "../dates.js";
 import { blankForm, type PlanForm } from "../form/plan-form.js";
@@ -31,7 +32,7 @@ export function editionPart(
       markup`<p>${version}, <time datetime="${publishedAt.toISOString()}">${words.published({ date })}</time>. <a href="${revisionPath(named, revision, shared)}">${words.sameForEver}</a>.</p>`,
       changeNote !== null && markup`<p>${words.whatChanged({ note: changeNote })}</p>`,
       markup`<p>${words.saveOrSend}: ${otherForms(named, shared, book)}</p>`,
-      markup`<p>${words.cite}: <cite><bdi>${publisher.name}</bdi>, “<bdi>${plan.title}</bdi>”, ${words.citedVersion({ number: revision })}, ${date}</cite>, <a class="address" href="${links.origin}${revisionPath(named, revision, blankForm)}">${links.origin.replace(/^https?:\/\//, "")}</a></p>`,
+      markup`<p>${words.cite}: <cite><bdi>${publisher.name}</bdi>, “<bdi${writersLanguage(book)}>${plan.title}</bdi>”, ${words.citedVersion({ number: revision })}, ${date}</cite>, <a class="address" href="${links.origin}${revisionPath(named, revision, blankForm)}">${links.origin.replace(/^https?:\/\//, "")}</a></p>`,
       markup`<p class="quiet address">${words.fingerprint({ hash: checksum })}</p>`,
     ],
     version,

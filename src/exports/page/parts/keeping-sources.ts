@@ -5,8 +5,10 @@ import type { NameBook } from "../../words/name-book.js";
 import { degreeText } from "../../words/degree-text.js";
 import { printedText } from "../../words/printed-text.js";
 import { sourceText } from "../../words/source-text.js";
-import { markup, type Content } from "../markup.js";
+import { between, markup, type Content } from "../markup.js";
+import { subjectMarkup } from "../names-markup.js";
 import { folded, type PlanView } from "../plan-view.js";
+import { saidWith } from "../said-with.js";
 
 const same = (a: Subject, b: Subject): boolean => a.kind === b.kind && a.slug === b.slug;
 
@@ -37,7 +39,7 @@ function rowMarkup(row: StorageGuidance, region: string | null, book: NameBook):
   const rest = row.basis.filter((basis) => !isNear(basis));
   const length = lengthText(row.days, row.counts, book.words);
   const several = row.basis.length > 1;
-  return markup`<li><b>${book.subject(row.subject)}, ${words.place[row.place]}</b>: ${near.map(
+  return markup`<li><b>${subjectMarkup(row.subject, book)}, ${words.place[row.place]}</b>: ${near.map(
     (basis) => markup`${basisText(basis, row, region, book)} `,
   )}${several && markup`<b>${words.use({ length })}</b>`}${
     row.upToDays !== null && ` (${words.upTo({ length: lengthText(row.upToDays, row.counts, book.words) })})`
@@ -51,20 +53,22 @@ function rowMarkup(row: StorageGuidance, region: string | null, book: NameBook):
 }
 
 /** `Food Standards Agency (UK): Cooking your food: 48 hours (5 °C).` */
-function basisText(basis: Basis, { subject, counts }: StorageGuidance, region: string | null, book: NameBook): string {
+function basisText(basis: Basis, { subject, counts }: StorageGuidance, region: string | null, book: NameBook): Content {
   const words = book.words.page;
   const isOfTable = isPublishedFigure(basis);
   const who = basis.kind === "WRITER" && !isOfTable ? words.author : sourceText(basis.source);
   const length =
     basis.printed === null ? lengthText(basis.days, counts, book.words) : printedText(basis.printed, book.words);
-  const notes = [
-    same(basis.of, subject) ? null : words.ruleFor({ thing: book.subject(basis.of) }),
-    basis.byAnalogy ? words.similarFood : null,
-    basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? words.firstDayCounts : null,
-    basis.temperature,
-    basis.condition,
-    isOfElsewhere(basis, region) ? words.figureOf({ region: basis.region ?? "" }) : null,
-    basis.kind === "WRITER" && basis.sourced && !isOfTable ? sourceText(basis.source) : null,
-  ].flatMap((note) => (note === null ? [] : [degreeText(note)]));
-  return `${who}: ${length}${notes.length === 0 ? "" : ` (${notes.join("; ")})`}.`;
+  const notes: readonly Content[] = [
+    ...(same(basis.of, subject) ? [] : [saidWith((thing) => words.ruleFor({ thing }), subjectMarkup(basis.of, book))]),
+    ...[
+      basis.byAnalogy ? words.similarFood : null,
+      basis.counted.firstDay === 1 && basis.kind === "PUBLISHED" ? words.firstDayCounts : null,
+      basis.temperature,
+      basis.condition,
+      isOfElsewhere(basis, region) ? words.figureOf({ region: basis.region ?? "" }) : null,
+      basis.kind === "WRITER" && basis.sourced && !isOfTable ? sourceText(basis.source) : null,
+    ].flatMap((note) => (note === null ? [] : [degreeText(note)])),
+  ];
+  return [`${who}: ${length}`, notes.length > 0 && [" (", between(notes, "; "), ")"], "."];
 }

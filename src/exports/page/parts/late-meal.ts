@@ -3,9 +3,11 @@ import type { Advice } from "../../../domain/storage/advice.js";
 import type { StorageGuidance } from "../../../domain/storage/guidance.js";
 import { adviceText } from "../../sentences/advice-text.js";
 import { lengthText } from "../../sentences/keeping-row.js";
-import { andList } from "../../words/and-list.js";
-import { markup, type Content } from "../markup.js";
-import { dayInWords, folded, type PlanView } from "../plan-view.js";
+import { between, markup, type Content } from "../markup.js";
+import { foodMarkup, subjectMarkup } from "../names-markup.js";
+import { dayInWords, folded, sentences, type PlanView } from "../plan-view.js";
+import { andListMarkup, saidWith } from "../said-with.js";
+import { inWritersLanguage } from "../writers-language.js";
 
 type Way<C extends Advice["code"]> = Extract<Advice, { readonly code: C }>;
 
@@ -49,7 +51,7 @@ export function lateMealMarkup({ slug }: Meal, view: PlanView): Content {
   const earlier = adviceOf(rows, "EAT_EARLIER").filter(({ meal }) => meal === slug);
   const latest = earlier.length === 0 ? null : Math.min(...earlier.map(({ latestDay }) => latestDay));
   const day = (of: number): string => dayInWords(of, view.answer, book);
-  const decision = [
+  const decision: readonly Content[] = [
     ...(canWait ? waysText(ways, slug, view) : []),
     ...(latest === null
       ? canWait
@@ -57,27 +59,29 @@ export function lateMealMarkup({ slug }: Meal, view: PlanView): Content {
         : [words.nothingHelps]
       : [canWait ? words.eatInstead({ day: day(latest) }) : words.eatOnly({ day: day(latest) })]),
   ];
-  return markup`<div class="late"><p><b>${whyText(parts.length > 0 ? parts : rows, view)}</b> ${decision.join(" ")}</p>
+  return markup`<div class="late"><p><b>${whyText(parts.length > 0 ? parts : rows, view)}</b> ${sentences(decision)}</p>
 ${folded(words.whyAndMore, markup`<ul>${moreTexts(rows, slug, view).map((text) => markup`<li>${text}</li>`)}</ul>`)}</div>`;
 }
 
 /** `Boiled barley and lemon yoghurt keep 48 hours; this meal comes later.` */
-function whyText(rows: readonly StorageGuidance[], { book }: PlanView): string {
-  const byLength = new Map<string, string[]>();
+function whyText(rows: readonly StorageGuidance[], { book }: PlanView): Content {
+  const byLength = new Map<string, Map<string, Content>>();
   for (const { subject, days, counts } of rows) {
     const length = lengthText(days, counts, book.words);
-    byLength.set(length, [...(byLength.get(length) ?? []), book.subject(subject)]);
+    const named = byLength.get(length) ?? new Map<string, Content>();
+    byLength.set(length, named.set(book.subject(subject), subjectMarkup(subject, book)));
   }
   const { keeps, comesLater } = book.words.page;
-  const reasons = [...byLength].map(([length, names]) =>
-    keeps({ names: andList([...new Set(names)], book.words), length }),
+  const reasons = [...byLength].map(([length, named]) =>
+    saidWith((names) => keeps({ names, length }), andListMarkup([...named.values()], book.words)),
   );
-  return comesLater({ reasons: reasons.join("; ") });
+  return saidWith((all) => comesLater({ reasons: all }), between(reasons, "; "));
 }
 
 /** One sentence for all that is frozen alike, one for each thing that is made or bought later. */
-function waysText(ways: readonly WayOut[], meal: string, { answer, book }: PlanView): readonly string[] {
+function waysText(ways: readonly WayOut[], meal: string, { answer, book }: PlanView): readonly Content[] {
   const words = book.words.page;
+  const own = (component: string): Content => inWritersLanguage(book.component(component), book);
   const frozen = ways.filter((way) => way?.code === "FREEZE");
   const daysBefore = [...new Set(frozen.map(({ thawDaysBefore }) => thawDaysBefore))];
   return [
@@ -85,53 +89,65 @@ function waysText(ways: readonly WayOut[], meal: string, { answer, book }: PlanV
       const alike = frozen.filter(({ thawDaysBefore }) => thawDaysBefore === days);
       const amounts = alike.map(({ component, portions }) => {
         const amount = portions.find((each) => each.meal === meal)?.amount ?? null;
-        const name = book.component(component);
-        return amount === null
-          ? words.theShareOf({ what: name })
-          : words.amountOf({ amount: book.amount(amount, component), what: name });
+        return saidWith(
+          (what) =>
+            amount === null
+              ? words.theShareOf({ what })
+              : words.amountOf({ amount: book.amount(amount, component), what }),
+          own(component),
+        );
       });
-      return words.freeze({ amounts: andList(amounts, book.words), daysBefore: days, count: alike.length });
+      return saidWith(
+        (all) => words.freeze({ amounts: all, daysBefore: days, count: alike.length }),
+        andListMarkup(amounts, book.words),
+      );
     }),
     ...ways.flatMap((way) => {
       if (way?.code === "MAKE_LATER") {
         const notBefore = way.meals.find((each) => each.meal === meal)?.notBefore ?? 0;
-        return [words.makeLater({ what: book.component(way.component), day: dayInWords(notBefore, answer, book) })];
+        const day = dayInWords(notBefore, answer, book);
+        return [saidWith((what) => words.makeLater({ what, day }), own(way.component))];
       }
-      if (way?.code === "SHOP_TWICE")
-        return [words.buyLater({ what: book.food(way.food), day: dayInWords(way.notBefore, answer, book) })];
-      return [];
+      if (way?.code !== "SHOP_TWICE") return [];
+      const day = dayInWords(way.notBefore, answer, book);
+      return [saidWith((what) => words.buyLater({ what, day }), foodMarkup(way.food, book))];
     }),
   ];
 }
 
 /** Whose word counts, what comes after thawing, and what else can be done. */
-function moreTexts(rows: readonly StorageGuidance[], meal: string, { answer, book }: PlanView): readonly string[] {
+function moreTexts(rows: readonly StorageGuidance[], meal: string, { answer, book }: PlanView): readonly Content[] {
   const words = book.words.page;
+  const own = (component: string): Content => inWritersLanguage(book.component(component), book);
+  const swapped = (other: string): Content =>
+    saidWith((title) => words.swapDays({ meal: title }), inWritersLanguage(book.meal(other), book));
   const texts = rows.flatMap(({ advice, subject }) =>
-    advice.flatMap((each): readonly string[] => {
+    advice.flatMap((each): readonly Content[] => {
       switch (each.code) {
         case "FREEZE":
           return [
-            words.onceThawed({
-              what: book.component(each.component),
-              length: book.words.days({ count: each.daysAfterThawing }),
-            }),
+            saidWith(
+              (what) => words.onceThawed({ what, length: book.words.days({ count: each.daysAfterThawing }) }),
+              own(each.component),
+            ),
           ];
         case "MAKE_LATER":
           return each.meals
             .filter((other) => other.meal === meal)
             .map(({ notBefore }) =>
-              words.makeLater({ what: book.component(each.component), day: dayInWords(notBefore, answer, book) }),
+              saidWith(
+                (what) => words.makeLater({ what, day: dayInWords(notBefore, answer, book) }),
+                own(each.component),
+              ),
             );
         case "SWAP_DAYS":
-          return each.meal === meal
-            ? [words.swapDays({ meal: book.meal(each.with) })]
-            : each.with === meal
-              ? [words.swapDays({ meal: book.meal(each.meal) })]
-              : [];
+          return each.meal === meal ? [swapped(each.with)] : each.with === meal ? [swapped(each.meal)] : [];
         case "WRITER_EXCEEDS_RULE":
           return [
-            `${book.subject(subject)}: ${words.authorAndRule({ author: book.words.days({ count: each.writerDays }), rule: book.words.days({ count: each.ruleDays }) })}`,
+            [
+              subjectMarkup(subject, book),
+              `: ${words.authorAndRule({ author: book.words.days({ count: each.writerDays }), rule: book.words.days({ count: each.ruleDays }) })}`,
+            ],
           ];
         case "EAT_EARLIER":
         case "SHOP_TWICE":
@@ -139,9 +155,9 @@ function moreTexts(rows: readonly StorageGuidance[], meal: string, { answer, boo
           return [];
         case "NO_PUBLISHED_RULE":
         case "REGION_WITHOUT_RULE":
-          return [`${book.subject(subject)}: ${adviceText(each, book)}`];
+          return [[subjectMarkup(subject, book), `: ${adviceText(each, book)}`]];
       }
     }),
   );
-  return [...new Set(texts)];
+  return [...new Map(texts.map((text) => [markup`${text}`.text, text])).values()];
 }

@@ -5,6 +5,7 @@ import { nutritionNotes } from "../../sentences/nutrition-notes.js";
 import type { NameBook } from "../../words/name-book.js";
 import { markup, type Content } from "../markup.js";
 import { folded, foldedPart, type PlanView } from "../plan-view.js";
+import { writersLanguage } from "../writers-language.js";
 
 const nutrients = [
   ["energyKcal", "kcal", 0],
@@ -38,7 +39,8 @@ export function nutritionPart({ answer, book }: PlanView): Content {
   const all = words.perPersonAll({ count: plan.mealCount });
   return foldedPart("figures", words.nutrition, [
     markup`<dl class="stack">${meals.map(
-      ({ meal, nutrition }) => markup`<div><dt>${book.meal(meal)}</dt><dd>${mealText(nutrition, book)}</dd></div>`,
+      ({ meal, nutrition }) =>
+        markup`<div><dt${writersLanguage(book)}>${book.meal(meal)}</dt><dd>${mealText(nutrition, book)}</dd></div>`,
     )}<div><dt>${all}</dt><dd>${mealText(plan, book)}</dd></div></dl>`,
     nutritionNotes(plan, book).map((note) => markup`<p class="aside">${note}</p>`),
     folded(words.allFigures, table(plan, all, book)),

@@ -7,7 +7,7 @@ import { sessionProblemText } from "../../sentences/session-problem-text.js";
 import { daySentences, lateSentences, lengthSentences } from "../../sentences/session-sentences.js";
 import { criticalText } from "../../sentences/session-text.js";
 import { andList } from "../../words/and-list.js";
-import { heatText } from "../../words/degree-text.js";
+import { heatBothText } from "../../words/degree-text.js";
 import type { NameBook } from "../../words/name-book.js";
 import { minutesText } from "../../words/minutes-text.js";
 import { dateOfDay, dayText, wallClock } from "../dates.js";
@@ -155,7 +155,7 @@ export function taskFacts(task: SessionTask, view: Pick<PlanView, "answer" | "bo
     minutesText(task.endMinute - task.startMinute),
     attentionText(task, view),
     task.appliance === null ? null : codeName("appliances", task.appliance, book.words),
-    heatText(task, view.answer.reader),
+    heatBothText(task, view.answer.reader),
     task.load === null ? null : partText(task.load, book),
   ].filter((fact) => fact !== null);
 }

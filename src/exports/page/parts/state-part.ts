@@ -3,10 +3,14 @@ import { hiddenFields, isPrivate } from "../ask.js";
 import { countryName } from "../country-name.js";
 import { dateOfDay, dayText, wallClock } from "../dates.js";
 import { householdForm, type FormInput } from "../form/household-form.js";
-import { attributes, markup, type Content } from "../markup.js";
+import { attributes, between, markup, type Content } from "../markup.js";
 import type { NameBook } from "../../words/name-book.js";
 import { codeName } from "../../words/rule-words.js";
+import { foodMarkup } from "../names-markup.js";
+import { saidWith } from "../said-with.js";
+import { inWritersLanguage } from "../writers-language.js";
 import { swappedFoods } from "./swapped-foods.js";
+import { routeMarkup } from "./ways-part.js";
 
 /** For whom it is computed, in one line that unfolds to the form, with buttons for one more and one fewer. */
 export function statePart(input: FormInput, answer: PlanAnswer | null): Content {
@@ -19,7 +23,7 @@ export function statePart(input: FormInput, answer: PlanAnswer | null): Content 
 <details class="ask"${attributes({ open: faults.size > 0 })}><summary><span class="state">${answer === null ? words.moreAboutYou : stateText(answer, book)}</span> <span class="change">${words.change}</span></summary>
 ${householdForm(input)}</details></div>`,
     changed.length > 0 &&
-      markup`<p class="quiet changed" role="status">${words.changed({ what: changed.join("; ") })}</p>`,
+      markup`<p class="quiet changed" role="status">${saidWith((what) => words.changed({ what }), between(changed, "; "))}</p>`,
   ];
 }
 
@@ -44,7 +48,7 @@ function stateText({ scaled, household }: PlanAnswer, book: NameBook): string {
 }
 
 /** What is otherwise than the author wrote it. */
-function changesOf({ scaled, household }: PlanAnswer, book: NameBook): readonly string[] {
+function changesOf({ scaled, household }: PlanAnswer, book: NameBook): readonly Content[] {
   const words = book.words.page;
   const { plan } = scaled.bundle;
   const swapped = swappedFoods([...scaled.meals, ...scaled.components].flatMap(({ lines }) => lines));
@@ -52,12 +56,14 @@ function changesOf({ scaled, household }: PlanAnswer, book: NameBook): readonly 
   return [
     ...(scaled.servings === plan.serves ? [] : [words.insteadOf({ count: scaled.servings, written: plan.serves })]),
     ...[...foods.values()].map(({ food, other }) =>
-      words.inPlaceOf({ food: book.food(food), other: book.food(other) }),
+      saidWith(
+        (own, from) => words.inPlaceOf({ food: own, other: from }),
+        foodMarkup(food, book),
+        foodMarkup(other, book),
+      ),
     ),
     ...scaled.components.flatMap(({ component, route }) =>
-      route === null
-        ? []
-        : [`${component.title}: ${route.kind === "BUY" ? words.boughtWay({ name: route.name }) : route.name}`],
+      route === null ? [] : [[inWritersLanguage(component.title, book), ": ", routeMarkup(route, book)]],
     ),
     ...(household.kitchen === null ? [] : [words.ownKitchen]),
   ];

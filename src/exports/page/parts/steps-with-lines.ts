@@ -1,11 +1,10 @@
 import type { ScaledLine } from "../../../domain/plan/scaled.js";
 import type { SessionStep } from "../../../domain/prep-session/session.js";
-import { heatText } from "../../words/degree-text.js";
+import { heatBothText } from "../../words/degree-text.js";
 import type { NameBook } from "../../words/name-book.js";
 import { stepTime } from "../../words/step-time.js";
 import { markup, type Content } from "../markup.js";
-import { lineMarkup } from "../plan-view.js";
-import { lineParts } from "./line-parts.js";
+import { lineMarkup } from "./line-markup.js";
 import { inWritersLanguage } from "../writers-language.js";
 
 interface StepWithLines {
@@ -30,8 +29,7 @@ export function stepsWithLines(
 }
 
 export const linesMarkup = (lines: readonly ScaledLine[], book: NameBook): Content =>
-  lines.length > 0 &&
-  markup`<ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(lineParts(line, book))}</li>`)}</ul>`;
+  lines.length > 0 && markup`<ul class="lines">${lines.map((line) => markup`<li>${lineMarkup(line, book)}</li>`)}</ul>`;
 
 /** How to make something: each step with its time, its heat and what it takes. */
 export function stepsMarkup(
@@ -45,7 +43,7 @@ export function stepsMarkup(
     linesMarkup(together.others, book),
     steps.length > 0 &&
       markup`<ol class="steps">${together.steps.map(({ step, lines: own }) => {
-        const facts = [stepTime(step, made), heatText(step, book.reader)].filter((fact) => fact !== null);
+        const facts = [stepTime(step, made), heatBothText(step, book.reader)].filter((fact) => fact !== null);
         return markup`<li>${inWritersLanguage(step.text, book)}${facts.length > 0 && markup` <span class="quiet time">${facts.join(", ")}</span>`}${linesMarkup(own, book)}</li>`;
       })}</ol>`,
   ];

@@ -2,12 +2,15 @@ import type { StorageGuidance, Subject } from "../../../domain/storage/guidance.
 import { lengthText } from "../../sentences/keeping-row.js";
 import { degreeText } from "../../words/degree-text.js";
 import { dayText, whenText } from "../dates.js";
-import { markup, type Content } from "../markup.js";
+import { between, markup, type Content } from "../markup.js";
+import { subjectMarkup, subjectsMarkup } from "../names-markup.js";
 import { folded, part, type PlanView } from "../plan-view.js";
+import { saidWith } from "../said-with.js";
+import { inWritersLanguage } from "../writers-language.js";
 import { keepingSources } from "./keeping-sources.js";
 
 /** Where something keeps, for how long and until when, in one line: `fridge 48 hours, until Tue, 3 Mar, 14:00`. */
-export function placeText(guidance: StorageGuidance, { answer, book }: PlanView): string {
+function placeMarkup(guidance: StorageGuidance, { answer, book }: PlanView): Content {
   const words = book.words.page;
   const { place, days, counts, keepUntil, lastDay, limitedBy, purpose } = guidance;
   const zone = answer.household.session?.zone ?? null;
@@ -17,13 +20,21 @@ export function placeText(guidance: StorageGuidance, { answer, book }: PlanView)
       : counts === "HOURS"
         ? whenText(keepUntil, zone, book)
         : lastDay && dayText(lastDay, book);
-  return [
+  const told: readonly Content[] = [
     `${words.place[place]} ${lengthText(days, counts, book.words)}`,
     ...(until === null ? [] : [words.until({ when: until })]),
     ...(purpose === "QUALITY" && place !== "FREEZER" ? [words.bestQuality] : []),
-    ...(limitedBy === null ? [] : [words.becauseOf({ thing: book.subject(limitedBy) })]),
-  ].join(", ");
+    ...(limitedBy === null ? [] : [saidWith((thing) => words.becauseOf({ thing }), subjectMarkup(limitedBy, book))]),
+  ];
+  return between(told, ", ");
 }
+
+/** All the places of one thing, in one line. */
+export const placesMarkup = (rows: readonly StorageGuidance[], view: PlanView, separator = " · "): Content =>
+  between(
+    rows.map((row) => placeMarkup(row, view)),
+    separator,
+  );
 
 /** Everything of one kind that keeps, in the order given, with all its places. */
 export function keptThings(
@@ -43,17 +54,19 @@ function rowsMarkup(kind: Subject["kind"], view: PlanView): Content {
     things.length > 0 &&
     markup`<dl class="keeping">${things.map(
       ({ subject, rows }) =>
-        markup`<div><dt>${view.book.subject(subject)}</dt><dd>${rows.map((row) => placeText(row, view)).join(" · ")}${howMarkup(rows)}</dd></div>`,
+        markup`<div><dt>${subjectMarkup(subject, view.book)}</dt><dd>${placesMarkup(rows, view)}${howMarkup(rows, view)}</dd></div>`,
     )}</dl>`
   );
 }
 
 /** In what, and on which condition. */
-function howMarkup(rows: readonly StorageGuidance[]): Content {
-  const how = [...new Set(rows.flatMap(({ container, condition }) => [container, condition]))].filter(
-    (each) => each !== null,
-  );
-  return how.length > 0 && markup`<span class="quiet">${degreeText(how.join(", "))}</span>`;
+function howMarkup(rows: readonly StorageGuidance[], { book }: PlanView): Content {
+  const texts = new Map<string, Content>();
+  for (const { container, condition } of rows) {
+    if (container !== null) texts.set(container, inWritersLanguage(degreeText(container), book));
+    if (condition !== null && !texts.has(condition)) texts.set(condition, degreeText(condition));
+  }
+  return texts.size > 0 && markup`<span class="quiet">${between([...texts.values()], ", ")}</span>`;
 }
 
 /** How long everything keeps, a row each, on whose word, and where nobody says. */
@@ -69,7 +82,8 @@ export function storagePart(view: PlanView, printed: Content): Content {
     (fresh !== false || silent.length > 0) &&
       folded(words.fresh, [
         fresh,
-        silent.length > 0 && markup`<p>${words.noTime({ things: silent.map(view.book.subject).join(", ") })}</p>`,
+        silent.length > 0 &&
+          markup`<p>${saidWith((things) => words.noTime({ things }), subjectsMarkup(silent, view.book))}</p>`,
       ]),
     guidance.length > 0 && folded(words.sources, keepingSources(guidance, view)),
     printed,

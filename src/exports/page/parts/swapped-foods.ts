@@ -1,6 +1,8 @@
 import type { ScaledLine } from "../../../domain/plan/scaled.js";
 import type { NameBook } from "../../words/name-book.js";
-import { markup, type Content } from "../markup.js";
+import { between, markup, type Content } from "../markup.js";
+import { foodMarkup } from "../names-markup.js";
+import { saidWith } from "../said-with.js";
 import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
 interface Swapped {
@@ -27,7 +29,16 @@ export const titleMarkup = (title: string, lines: readonly ScaledLine[], book: N
   return [
     inWritersLanguage(title, book),
     swapped.length > 0 &&
-      markup` <span class="with">${swapped.map(({ food, other }) => book.words.page.madeWith({ food: book.food(food), other: book.food(other) })).join(", ")}</span>`,
+      markup` <span class="with">${between(
+        swapped.map(({ food, other }) =>
+          saidWith(
+            (own, from) => book.words.page.madeWith({ food: own, other: from }),
+            foodMarkup(food, book),
+            foodMarkup(other, book),
+          ),
+        ),
+        ", ",
+      )}</span>`,
   ];
 };
 

@@ -6,7 +6,10 @@ import { minutesText } from "../../words/minutes-text.js";
 import { moneyText } from "../../words/money-text.js";
 import { codeName } from "../../words/rule-words.js";
 import { markup, type Content } from "../markup.js";
+import { foodsMarkup } from "../names-markup.js";
 import type { PlanView } from "../plan-view.js";
+import { andListMarkup, saidWith } from "../said-with.js";
+import { inWritersLanguage } from "../writers-language.js";
 import { lateFor, frozenFor } from "./late-meal.js";
 
 /** What one decides by: what is in it, whether it suits, what has to be done beforehand. Each line leads to where it is told in full. */
@@ -59,11 +62,11 @@ function allergenLines({ answer, book }: PlanView): readonly Content[] {
 
 function dietLines({ answer, book }: PlanView): readonly Content[] {
   const words = book.words.page;
-  const text = ({ diet, fits, breaks, unknown }: DietStatement): string => {
+  const text = ({ diet, fits, breaks, unknown }: DietStatement): Content => {
     const name = codeName("diets", diet, book.words);
     if (fits === true) return capital(words.fitsDiet({ diet: name }));
     return fits === false
-      ? words.breaksDiet({ diet: name, foods: book.foods(breaks) })
+      ? saidWith((foods) => words.breaksDiet({ diet: name, foods }), foodsMarkup(breaks, book))
       : words.notConfirmed({ diet: name, count: unknown.length });
   };
   return answer.contents.plan.diets
@@ -88,9 +91,16 @@ function lateLines(view: PlanView): readonly Content[] {
 function workLines({ answer, book }: PlanView): readonly Content[] {
   const words = book.words.page;
   const tasks = answer.sessions.flatMap(({ session }) => session.tasks).filter(({ eveningBefore }) => eveningBefore);
-  const titles = [...new Set(tasks.map(({ of }) => of.title))];
+  const titles = [...new Set(tasks.map(({ of }) => of.title))].map((title) => inWritersLanguage(title, book));
   return [
-    ...(titles.length > 0 ? [leads("session", words.eveningBefore({ things: andList(titles, book.words) }))] : []),
+    ...(titles.length > 0
+      ? [
+          leads(
+            "session",
+            saidWith((things) => words.eveningBefore({ things }), andListMarkup(titles, book.words)),
+          ),
+        ]
+      : []),
     ...(answer.sessions.length > 1 ? [leads("session", words.overDays({ count: answer.sessions.length }))] : []),
   ];
 }

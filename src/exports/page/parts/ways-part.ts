@@ -1,12 +1,17 @@
+import type { Route } from "../../../domain/model/component.js";
 import type { Money } from "../../../domain/model/amount.js";
 import type { ScaledComponent } from "../../../domain/plan/scaled.js";
 import { minutesText } from "../../words/minutes-text.js";
 import { moneyText } from "../../words/money-text.js";
+import type { NameBook } from "../../words/name-book.js";
 import type { PageWords } from "../../words/words.js";
 import { wayTo } from "../ask.js";
 import type { PlanForm } from "../form/plan-form.js";
 import { markup, type Content } from "../markup.js";
+import { foodMarkup } from "../names-markup.js";
 import type { PlanView } from "../plan-view.js";
+import { saidWith } from "../said-with.js";
+import { inWritersLanguage } from "../writers-language.js";
 
 /** What a route that is not taken would change, by `component:route`: minutes and money more, less with a minus; null: not known. */
 export type RouteDifferences = ReadonlyMap<string, { readonly minutes: number | null; readonly money: Money | null }>;
@@ -21,15 +26,16 @@ export function waysPart(
 ): Content {
   const words = book.words.page;
   const others = form.route.filter((each) => !each.startsWith(`${component.slug}:`));
-  const routed = (name: string, text: string) => {
+  const routed = (name: string, way: Content) => {
     const key = `${component.slug}:${name}`;
-    return { text: text + differenceText(differences.get(key), words), form: { ...form, route: [...others, key] } };
+    const text = [saidWith((named) => words.orWay({ name: named }), way), differenceText(differences.get(key), words)];
+    return { text, form: { ...form, route: [...others, key] } };
   };
   const ways = [
-    ...(route === null ? [] : [routed("as-written", words.orWay({ name: words.asAuthorMakes }))]),
+    ...(route === null ? [] : [routed("as-written", words.asAuthorMakes)]),
     ...component.routes
       .filter(({ name }) => name !== route?.name)
-      .map(({ name, kind }) => routed(name, words.orWay({ name: kind === "BUY" ? words.boughtWay({ name }) : name }))),
+      .map((other) => routed(other.name, routeMarkup(other, book))),
     ...lines.flatMap(({ item, line }) => {
       if (item.kind !== "FOOD" || line.item.kind !== "FOOD") return [];
       const written = line.item.food;
@@ -37,7 +43,11 @@ export function waysPart(
       return line.swaps
         .filter(({ food }) => food !== item.food)
         .map(({ food }) => ({
-          text: words.orFood({ food: book.food(food), other: book.food(item.food) }),
+          text: saidWith(
+            (own, other) => words.orFood({ food: own, other }),
+            foodMarkup(food, book),
+            foodMarkup(item.food, book),
+          ),
           form: { ...form, swaps: [...rest, `${written}:${food}`] },
         }));
     }),
@@ -46,6 +56,12 @@ export function waysPart(
     ways.length > 0 &&
     markup`<ul class="others">${ways.map((way) => markup`<li>${wayTo({ path: action, form: way.form, text: way.text })}</li>`)}</ul>`
   );
+}
+
+/** What the writer calls a route. */
+export function routeMarkup({ name, kind }: Pick<Route, "name" | "kind">, book: NameBook): Content {
+  const own = inWritersLanguage(name, book);
+  return kind === "BUY" ? saidWith((named) => book.words.page.boughtWay({ name: named }), own) : own;
 }
 
 /** `: 1 h 10 min less, 3.65 XTS more` */

@@ -4,15 +4,17 @@ import type { NameBook } from "../../words/name-book.js";
 import type { Words } from "../../words/words.js";
 import { between, markup, writing, type Content } from "../markup.js";
 import { foldedPart } from "../plan-view.js";
-import { writersLanguage } from "../writers-language.js";
+import { saidWith } from "../said-with.js";
+import { inWritersLanguage, writersLanguage } from "../writers-language.js";
 
 /** What a writer says of a plan, a meal or a component before anything else. */
 export const introductionMarkup = ({ introduction }: WritersTexts, book: NameBook): Content =>
   introduction !== undefined && markup`<div class="written"${writersLanguage(book)}>${writing(introduction)}</div>`;
 
 /** What is to be at hand beside appliances. */
-export const equipmentMarkup = ({ equipment = [] }: WordsOfPlan, { words }: NameBook): Content =>
-  equipment.length > 0 && markup`<p class="quiet">${words.alsoNeeded({ things: equipment.join("; ") })}</p>`;
+export const equipmentMarkup = ({ equipment = [] }: WordsOfPlan, book: NameBook): Content =>
+  equipment.length > 0 &&
+  markup`<p class="quiet">${saidWith((things) => book.words.alsoNeeded({ things }), inWritersLanguage(equipment.join("; "), book))}</p>`;
 
 /** Notes and tips of a meal or a component, and whom it leans on. */
 export const notesMarkup = (said: WordsOfPlan, book: NameBook): Content => [

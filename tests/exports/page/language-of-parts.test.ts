@@ -1,0 +1,141 @@
+import { parse, type DefaultTreeAdapterTypes } from "parse5";
+import { beforeAll, describe, expect, it } from "vitest";
+import { runToEnd } from "../../../src/domain/counted-work.js";
+import type { PlanBundle } from "../../../src/domain/model/plan.js";
+import { cookPageInSlices } from "../../../src/exports/page/cook/cook-page.js";
+import { blankForm } from "../../../src/exports/page/form/plan-form.js";
+import { listPage } from "../../../src/exports/page/list-page.js";
+import { planPage } from "../../../src/exports/page/plan-page.js";
+import { fridgePage, labelsPage } from "../../../src/exports/page/print-pages.js";
+import type { GivenHousehold } from "../../../src/services/answers/read-household.js";
+import { answerOf, demo, publication, rules, sundayHousehold } from "../demo-answer.js";
+
+type Node = DefaultTreeAdapterTypes.Node;
+
+const links = { origin: "https://plans.example", style: "/p-assets/page.css", ticks: null, cook: null };
+
+/** Fields in which a writer writes. */
+const written = new Set(
+  [
+    "title",
+    "summary",
+    "text",
+    "one",
+    "many",
+    "preparation",
+    "mark",
+    "container",
+    "note",
+    "introduction",
+    "notes",
+  ].concat(["tips", "equipment", "name", "tags"]),
+);
+
+/** Every word of the writer's, each a different one that no language has. Foods are named in English alone. */
+function inInventedWords(bundle: PlanBundle): PlanBundle {
+  let at = 0;
+  const words = new Map<string, string>();
+  const word = (text: string): string => {
+    const known = words.get(text) ?? `zq${++at}`;
+    words.set(text, known);
+    return known;
+  };
+  const walk = (value: unknown, key: string): unknown => {
+    if (typeof value === "string") return written.has(key) ? word(value) : value;
+    if (Array.isArray(value)) return value.map((each) => walk(each, key));
+    if (typeof value !== "object" || value === null) return value;
+    return Object.fromEntries(
+      Object.entries(value).map(([name, each]) => [
+        name,
+        key === "measures" || key === "packs" ? each : walk(each, name),
+      ]),
+    );
+  };
+  const { foods, ...rest } = bundle;
+  return {
+    ...(walk(rest, "") as Omit<PlanBundle, "foods">),
+    foods: foods.map((food) => ({
+      ...food,
+      names: food.names
+        .filter(({ language }) => language === "en")
+        .map((name) => ({ ...name, one: word(name.one), many: word(name.many) })),
+    })),
+  };
+}
+
+/** Sentences that every way out says alike, as plain text: warnings, what the order of work rests on, notes on figures. */
+const plainSentences = [/ul\.reasons/, /section#notes/, /section\.mind/, /section#figures.* p\.aside/];
+
+/** Texts with such a word that are not said to be English, each with where it stands. */
+function unmarked(html: string): readonly string[] {
+  const found: string[] = [];
+  const walk = (node: Node, language: string, place: string): void => {
+    if (node.nodeName === "head") return;
+    if ("tagName" in node) {
+      const of = (name: string): string | undefined => node.attrs.find((each) => each.name === name)?.value;
+      const [own, id, kind] = [of("lang") ?? language, of("id"), of("class")];
+      const here = `${place} ${node.tagName}${id === undefined ? "" : `#${id}`}${kind === undefined ? "" : `.${kind}`}`;
+      for (const child of node.childNodes) walk(child, own, here);
+      return;
+    }
+    if ("value" in node && /zq\d/.test(node.value) && !language.startsWith("en"))
+      found.push(`${place}: ${node.value.trim()}`);
+    if ("childNodes" in node) for (const child of node.childNodes) walk(child, language, place);
+  };
+  walk(parse(html), "", "");
+  return found;
+}
+
+const bundles = demo.bundles.map(inInventedWords);
+const households: readonly GivenHousehold[] = [
+  {},
+  { ...sundayHousehold, region: "DE", diets: ["vegan", "gluten-free"] },
+  { ...sundayHousehold, routes: { mode: "CHEAPEST", byName: [] }, onHand: [] },
+];
+
+describe("what is in another language than a page", () => {
+  const pages = new Map<string, string>();
+
+  beforeAll(async () => {
+    for (const bundle of bundles)
+      for (const [at, household] of households.entries()) {
+        const swaps = bundle.components
+          .flatMap(({ lines }) => lines)
+          .concat(bundle.plan.meals.flatMap(({ lines }) => lines))
+          .flatMap(({ item, swaps: offered }) =>
+            item.kind === "FOOD" ? offered.slice(0, 1).map(({ food }) => ({ from: item.food, to: food })) : [],
+          );
+        const answer = await answerOf(bundle, 7, { ...household, locale: "de", ...(at === 2 ? { swaps } : {}) });
+        const asked = { answer, form: blankForm, links };
+        const listed = { bundle, publisher: publication.publisher, servings: 7, form: blankForm };
+        const { diets } = rules.allergens;
+        const made = {
+          plan: planPage({ publication, bundle, form: blankForm, diets, answer, problems: [], links }),
+          list: listPage({
+            ...{ plans: [listed], list: answer.list, reader: answer.reader, household: answer.household, links },
+            ...{ labels: new Set<string>(), others: "" },
+          }),
+          cook: runToEnd(cookPageInSlices(asked)),
+          fridge: fridgePage(asked),
+          labels: labelsPage(asked),
+        };
+        for (const [kind, html] of Object.entries(made)) pages.set(`${kind} ${bundle.plan.slug} ${at}`, html);
+      }
+  });
+
+  it("is said to be", () => {
+    const left = [...pages].flatMap(([, html]) => unmarked(html));
+    expect(left.filter((each) => !plainSentences.some((place) => place.test(each)))).toEqual([]);
+    for (const place of plainSentences) expect(left.some((each) => place.test(each))).toBe(true);
+  });
+
+  it("is in the language that is said: names of the page's own language are not marked", async () => {
+    const [bundle] = demo.bundles;
+    if (bundle === undefined) throw new Error("the demo has no plan");
+    const answer = await answerOf(bundle, 7, { ...sundayHousehold, locale: "en-GB" });
+    const html = planPage({
+      ...{ publication, bundle, form: blankForm, diets: rules.allergens.diets, answer, problems: [], links },
+    });
+    expect([...html.matchAll(/ lang="([^"]*)"/g)].map(([, language]) => language)).toEqual(["en"]);
+  });
+});
