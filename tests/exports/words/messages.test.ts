@@ -1,3 +1,5 @@
+import { readdir, readFile } from "node:fs/promises";
+import { join } from "node:path";
 import { IntlMessageFormat } from "intl-messageformat";
 import { describe, expect, it } from "vitest";
 import type { Arguments } from "../../../src/exports/words/message.js";
@@ -77,6 +79,34 @@ describe.each(languages)("the fixed words in %s", (language) => {
 
   it("name things without ICU's quoting, which a straight apostrophe before a brace would begin", () => {
     for (const { path, text } of all) if (language !== "en") expect(text, path).not.toContain("'");
+  });
+});
+
+/** Groups whose entries are looked up by a code, or by a text of the rules. */
+const byCode = [
+  "aisles",
+  "allergens",
+  "allergenNames",
+  "appliances",
+  "cautionTexts",
+  "dietNames",
+  "diets",
+  "ruleTexts",
+];
+
+describe("the catalogues", () => {
+  it("hold nothing that no file says", async () => {
+    const files = await readdir("src", { recursive: true });
+    const said = await Promise.all(
+      files
+        .filter((file) => file.endsWith(".ts") && !file.includes(join("words", "messages")))
+        .map((file) => readFile(join("src", file), "utf8")),
+    );
+    const words = new Set(said.join("\n").match(/[\w/-]+/g));
+    const unsaid = entriesIn("en").filter(
+      ({ path }) => !byCode.includes(path.split(".")[0] ?? "") && !words.has(path.split(".").at(-1) ?? ""),
+    );
+    expect(unsaid.map(({ path }) => path)).toEqual([]);
   });
 });
 

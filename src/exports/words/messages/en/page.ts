@@ -177,7 +177,6 @@ export const page = {
   inTheBasket: "In the basket",
   clearTicks: "Clear ticks",
   undo: "Undo",
-  printList: "Print",
   offline: "Opened once, this list also works without a network.",
   ticksKept: "Ticks stay on this device.",
   worthKnowing: "Worth knowing",
@@ -187,7 +186,6 @@ export const page = {
   /** Cooked ahead. */
   cookedAhead: "Cooked ahead",
   spare: message("{amount} spare", { amount: "425 g" }),
-  nothingSpare: "nothing spare",
   alreadyThere: "already there",
   makes: message("Makes {made} ({times} × the recipe)", { made: "1.95 kg", times: "1½" }),
   mealsUse: message("meals use {used}", { used: "1.5 kg" }),
@@ -259,7 +257,6 @@ export const page = {
   }),
   author: "Author",
   use: message("Use {length}.", { length: "2 days" }),
-  usedHere: "used here",
   otherSources: message("{count, plural, one {# other source} other {# other sources}}", { count: 3 }),
   similarFood: "closest published rule, for a similar food",
   /** Beside what is published for another region than the reader's. */
@@ -292,11 +289,9 @@ export const page = {
     count: 2,
     foods: "butter and yoghurt",
   }),
-  whatFor: "What to look for",
   tracesNotKnown: "Not an ingredient, traces not known",
   absent: "Does not contain",
   alsoContains: "Contains, though on none of these lists",
-  wholeFoods: "Nothing is stated for whole foods such as vegetables and grains: read the label where there is one.",
   glutenFreeOnly: message("“Gluten-free” on {foods} says nothing of wheat, rye, barley or oats as such.", {
     foods: "rolled oats",
   }),

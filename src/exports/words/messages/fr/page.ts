@@ -143,7 +143,6 @@ export const page: Translation<typeof english> = {
   inTheBasket: "Dans le panier",
   clearTicks: "Effacer les coches",
   undo: "Annuler",
-  printList: "Imprimer",
   offline: "Ouverte une fois, cette liste fonctionne aussi sans réseau.",
   ticksKept: "Les coches restent sur cet appareil.",
   worthKnowing: "Bon à savoir",
@@ -151,7 +150,6 @@ export const page: Translation<typeof english> = {
   backToForm: "Corriger dans le formulaire ; tout ce que vous avez saisi est encore là",
   cookedAhead: "Préparé à l’avance",
   spare: "{amount} en plus",
-  nothingSpare: "rien en plus",
   alreadyThere: "déjà là",
   makes: "Donne {made} ({times} × la recette)",
   mealsUse: "les repas en utilisent {used}",
@@ -212,7 +210,6 @@ export const page: Translation<typeof english> = {
     "Nous n’avons pas de durée de conservation pour ceux-ci. Suivez l’emballage et les conseils locaux de sécurité des aliments : {things}.",
   author: "Auteur",
   use: "À retenir : {length}.",
-  usedHere: "utilisée ici",
   otherSources: "{count, plural, one {# autre source} many {# autres sources} other {# autres sources}}",
   similarFood: "règle publiée la plus proche, pour un aliment semblable",
   figureOf: "chiffre de la région {region}",
@@ -237,12 +234,9 @@ export const page: Translation<typeof english> = {
   named: "à déclarer à partir de : {threshold}",
   readLabels:
     "{count, plural, one {Lire cette étiquette} many {Lire ces # étiquettes} other {Lire ces # étiquettes}} : {foods}.",
-  whatFor: "Ce qu’il faut chercher",
   tracesNotKnown: "N’est pas un ingrédient, traces inconnues",
   absent: "Ne contient pas",
   alsoContains: "Contient, bien que sur aucune de ces listes",
-  wholeFoods:
-    "Rien n’est indiqué pour les aliments bruts comme les légumes et les céréales : lire l’étiquette s’il y en a une.",
   glutenFreeOnly:
     "« Sans gluten » pour {foods} ne dit rien du blé, du seigle, de l’orge ou de l’avoine en tant que tels.",
   fits: "Convient",
