@@ -22,6 +22,7 @@ const byReason = {
     "exports/document/render-markdown.ts#renderMarkdown",
     "exports/document/shopping-markdown.ts#shoppingMarkdown",
     "exports/json/plan.ts#planJson",
+    "exports/page/list-page.ts#listPage",
     "exports/page/plan-page.ts#planPage",
     "exports/schema-org/schema-org.ts#schemaOrgText",
     "imports/documents/checks/check-documents.ts#checkDocuments",

@@ -9,6 +9,7 @@ import { mailHtmlInSlices } from "../../src/exports/document/mail-html.js";
 import { planMarkdownInSlices } from "../../src/exports/document/markdown.js";
 import { plainTextInSlices } from "../../src/exports/document/plain-text.js";
 import { planJsonInSlices } from "../../src/exports/json/plan.js";
+import { listPageInSlices } from "../../src/exports/page/list-page.js";
 import { planPageInSlices } from "../../src/exports/page/plan-page.js";
 import { schemaOrgTextInSlices } from "../../src/exports/schema-org/schema-org.js";
 import { readPlanForm } from "../../src/rest/read-plan-form.js";
@@ -88,6 +89,9 @@ describe("a plan of 40 components and 10 meals", () => {
   const form = readPlanForm(new Map()).form;
   const { publication, scaled } = answer;
   const page = { publication, bundle: scaled.bundle, form, diets: [], answer, problems: [], links };
+  const { list, reader, household } = answer;
+  const plan = { bundle: scaled.bundle, publisher: publication.publisher, servings: 8, form };
+  const listed = { plans: [plan] as const, list, reader, household, labels: new Set<string>(), links, others: "" };
   const written: Readonly<Record<string, readonly [pieces: number, write: () => InSlices<unknown>]>> = {
     JSON: [50, () => planJsonInSlices(answer)],
     Markdown: [50, () => planMarkdownInSlices(answer, addresses, null)],
@@ -95,6 +99,7 @@ describe("a plan of 40 components and 10 meals", () => {
     "plain text": [40, () => plainTextInSlices(answer)],
     "schema.org data": [10, () => schemaOrgTextInSlices(answer, addresses)],
     "a page": [50, () => planPageInSlices(page)],
+    "the page of a list": [answer.list.lines.length, () => listPageInSlices(listed)],
   };
   it.each(Object.keys(written))("is written as %s in as many turns", (form) => {
     const [pieces, write] = written[form] ?? [0, () => expect.unreachable()];

@@ -1,3 +1,4 @@
+import { runToEnd, type InSlices } from "../../domain/counted-work.js";
 import type { Household } from "../../domain/model/household.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import type { Reader } from "../../domain/plan/plan-answer.js";
@@ -40,7 +41,10 @@ interface ListPageInput {
 }
 
 /** One list for all the plans, to tick in the shop and to print on paper. Ticks need no script; a script remembers them. */
-export function listPage(input: ListPageInput): string {
+export const listPage = (input: ListPageInput): string => runToEnd(listPageInSlices(input));
+
+/** The same turn by turn, a line at a time. */
+export function* listPageInSlices(input: ListPageInput): InSlices<string> {
   const { plans, list, reader, links, household, others } = input;
   const [first] = plans;
   const several = plans.length > 1;
@@ -60,6 +64,17 @@ export function listPage(input: ListPageInput): string {
     ...(several ? [] : [words.people({ count: first.servings })]),
     ...household.diets.map((diet) => codeName("diets", diet, book.words)),
   ];
+  const aisles: Content[] = [];
+  for (const { title, lines, kind } of aislesOf(list.lines, book.words)) {
+    const rows: Content[] = [];
+    for (const line of lines) {
+      yield;
+      rows.push(tickMarkup(line, book, input, kind === "COVERED"));
+    }
+    aisles.push(markup`<fieldset class="aisle"><legend>${title}</legend>
+<ul>${rows}</ul></fieldset>`);
+  }
+  yield;
   return pageFrame({
     title: `${words.listTitle({ plans: plans.map(({ bundle }) => bundle.plan.title).join("; ") })} · ${first.publisher.name}`,
     words: book.words,
@@ -75,10 +90,7 @@ export function listPage(input: ListPageInput): string {
     )}</ul></header>
 <form class="ticks" id="ticks" action="#ticks" autocomplete="off"${attributes({ "data-plans": plansKey(plans), "data-private": isPrivate(first.form), "data-count": words.gotOf({ got: "{got}", all: "{all}" }) })}>
 <p class="count"><b id="count">${words.things({ count: list.lines.length })}</b> <span class="total">${facts.join(" · ")}</span></p>
-<div class="aisles">${aislesOf(list.lines, book.words).map(
-      ({ title, lines, kind }) => markup`<fieldset class="aisle"><legend>${title}</legend>
-<ul>${lines.map((line) => tickMarkup(line, book, input, kind === "COVERED"))}</ul></fieldset>`,
-    )}</div>
+<div class="aisles">${aisles}</div>
 <details class="basket" id="basket" hidden><summary>${words.inTheBasket} <b id="basket-count"></b></summary><ul></ul></details>
 <p class="onward clear"><button type="reset">${words.clearTicks}</button> <button type="button" id="undo" hidden>${words.undo}</button></p></form>
 <section class="sum">${folded(

@@ -1,5 +1,5 @@
 import type { Problem } from "../../domain/problem.js";
-import { listPage, type ListedPlan } from "../../exports/page/list-page.js";
+import { listPageInSlices, type ListedPlan } from "../../exports/page/list-page.js";
 import { faultPage } from "../../exports/page/fault-page.js";
 import type { PageLinks } from "../../exports/page/page-links.js";
 import { wordsFor } from "../../exports/words/words-for.js";
@@ -62,7 +62,10 @@ export async function showListPage(
   const { list, reader, household } = answer.value;
   const labels = await labelsToRead(deps, answer.value);
   const more = others.map((each) => `plan=${encodeURIComponent(otherPlanText(each))}`).join("&");
-  const html = listPage({ plans: [first, ...rest], list, reader, household, labels, links, others: more });
+  const plans = [first, ...rest] as const;
+  const html = await runInSlices(deps, () =>
+    listPageInSlices({ plans, list, reader, household, labels, links, others: more }),
+  );
   return { faulty: false, html };
 
   function faulty(problems: readonly Problem[]): ShownPage {
