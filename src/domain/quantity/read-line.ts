@@ -8,6 +8,7 @@ import { sizeOf } from "./line/measure-words.js";
 import { partAfterComma } from "./line/spoken-part.js";
 import { cleanLine } from "./parse/clean-line.js";
 import { lineReasons, parseLine, type LineOptions, type LineReason, type ParsedLine } from "./parse.js";
+import { languageOf } from "./reader-locale.js";
 
 /** A line that is understood whole: what it takes of which food. */
 export interface TakenLine {
@@ -140,7 +141,7 @@ function withOne(first: ReadLine, raw: string, options: LineReaderOptions, langu
  * before a table.
  */
 export function readLine(raw: string, options: LineReaderOptions): ReadLine {
-  const language = options.locale === null ? "en" : options.locale.slice(0, 2).toLowerCase();
+  const language = languageOf(options.locale);
   const first = readParsed(parseLine(raw, options), options, language);
   return withOne(first, raw, options, language) ?? first;
 }

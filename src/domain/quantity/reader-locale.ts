@@ -66,3 +66,7 @@ export const readerLocale: (locale: string) => ReaderLocale = memoizeLatest("loc
 
 /** Formats are dear to make: tags that only differ in their extensions share them. */
 const ofTag = memoizeLatest("locales", 200, String, build);
+
+/** The language of a BCP 47 tag, by its shortest code (`deu-AT` is `de`, `frr` is not `fr`). English for a malformed tag, and for none. */
+export const languageOf = (locale: string | null): string =>
+  locale === null ? "en" : readerLocale(locale).tag.language;

@@ -1,6 +1,8 @@
 import type { UnitRow } from "./units/unit-row.js";
 import { Fraction } from "fraction.js";
 import type { Dimension, MeasureSystem, RationalText, UnitRef } from "../model/amount.js";
+import { editDistance } from "./naming/edit-distance.js";
+import { languageOf } from "./reader-locale.js";
 import { dryForm, genericUnits, type GenericUnit } from "./units/generic-units.js";
 import { pouredUnits } from "./units/poured-units.js";
 import { NO_UNIT, unitWords, type UnitMeaning } from "./units/unit-words.js";
@@ -70,8 +72,7 @@ const resolve = (meaning: UnitMeaning, context: UnitContext): FoundUnit => {
     : { kind: "AMBIGUOUS", candidates };
 };
 
-const wordsOf = (locale: string | null): ReadonlyMap<string, UnitMeaning> | undefined =>
-  unitWords[locale === null ? "en" : locale.slice(0, 2).toLowerCase()];
+const wordsOf = (locale: string | null): ReadonlyMap<string, UnitMeaning> | undefined => unitWords[languageOf(locale)];
 
 /**
  * A unit's id, name or abbreviation in the language of `locale` (en, de, fr, es, pl; always also English) to its id.
@@ -84,20 +85,6 @@ export const findUnit = (word: string, context: UnitContext): FoundUnit | null =
   const lower = bare.toLowerCase();
   const meaning = words?.get(bare) ?? words?.get(lower) ?? unitWords["en"]?.get(bare) ?? unitWords["en"]?.get(lower);
   return meaning === undefined || meaning === NO_UNIT ? null : resolve(meaning, context);
-};
-
-/** Fewest letters to insert, drop or change between two short words. */
-const editDistance = (a: string, b: string): number => {
-  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= a.length; i += 1) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j += 1) {
-      const changed = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(changed, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
-    }
-    row = next;
-  }
-  return row[b.length] ?? 0;
 };
 
 /** Longest word `nearestUnits` compares; longer ones are cut, so that its time is bounded. */
@@ -116,8 +103,7 @@ export const nearestUnits = (word: string, own: readonly string[] = []): readonl
     ]),
   ];
   const scored = spellings
-    .filter(([spelling]) => Math.abs(spelling.length - wanted.length) <= limit)
-    .map(([spelling, id]) => ({ id, distance: editDistance(wanted, spelling) }))
+    .map(([spelling, id]) => ({ id, distance: editDistance(wanted, spelling, limit) }))
     .filter(({ distance }) => distance <= limit)
     .toSorted((a, b) => a.distance - b.distance);
   return [...new Set(scored.map(({ id }) => id))].slice(0, 3);

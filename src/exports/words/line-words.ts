@@ -3,7 +3,7 @@ import { compileFacts, type MeasureFacts } from "../../domain/quantity/convert.j
 import type { PresentedAmount } from "../../domain/quantity/format.js";
 import { isNamedAfterFood } from "../../domain/quantity/piece-words.js";
 import { standardUnit } from "../../domain/quantity/unit.js";
-import { readerLocale } from "../../domain/quantity/reader-locale.js";
+import { languageOf } from "../../domain/quantity/reader-locale.js";
 import { foodWords } from "./food-words.js";
 import { noFacts, type NameBook } from "./name-book.js";
 import { partName, partText } from "./part-words.js";
@@ -113,6 +113,3 @@ function swapNote({ item, line }: ScaledLine): string | null {
   const { food } = item;
   return line.swaps.find((swap) => swap.food === food)?.note ?? null;
 }
-
-/** A malformed tag reads as English. */
-const languageOf = (locale: string): string => readerLocale(locale).tag.language;

@@ -5,6 +5,7 @@ import type { PublisherFacts } from "../../domain/model/publisher.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
 import { compileFoodNames, namesBefore, type FoodNames } from "../../domain/quantity/food-name.js";
+import { languageOf } from "../../domain/quantity/reader-locale.js";
 import type { AnyDocument } from "./document-kinds.js";
 import type { NamedComponent } from "./lines/line-names.js";
 import { foodOffers, type RowsByWords } from "./lines/offer-foods.js";
@@ -96,7 +97,7 @@ export function* resolveInSlices(
   const parts = [...foods, ...packs, ...components, ...plans];
   const offer = foodOffers(things.foods, known.rows ?? new Map(), mostLooks);
   const languages = new Map(
-    documents.map(({ file, document }) => [file, "locale" in document ? document.locale.slice(0, 2) : "en"]),
+    documents.map(({ file, document }) => [file, "locale" in document ? languageOf(document.locale) : "en"]),
   );
   return {
     foods: foods.flatMap(({ values }) => values),

@@ -4,13 +4,14 @@ import type { Household } from "../../domain/model/household.js";
 import { foodSlug } from "../../domain/model/open-table-slug.js";
 import type { PlanBundle } from "../../domain/model/plan.js";
 import { compileFoodNamesInSlices, findFood } from "../../domain/quantity/food-name.js";
+import { languageOf } from "../../domain/quantity/reader-locale.js";
 import type { DietRule } from "../../domain/nutrition/allergen-rules.js";
 import { failed, type Problem, type Result } from "../../domain/problem.js";
 import { nearestCodes } from "../../imports/documents/checks/nearest-words.js";
 import type { Deps } from "../deps.js";
 import { findFoods } from "../foods/find-foods.js";
 import { runInSlices, type Sliced } from "../time-slices.js";
-import { longestHouseholdList, readHousehold, type GivenHousehold } from "./read-household.js";
+import { longestHouseholdList, readHousehold, readLocale, type GivenHousehold } from "./read-household.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
 type FoodFinder = (slugs: readonly string[]) => Promise<readonly (Pick<Food, "slug"> | null)[]>;
@@ -46,7 +47,8 @@ async function withSlugs(
   const onHand = given.onHand ?? [];
   if (onHand.length === 0 || onHand.length > longestHouseholdList) return given;
   const slugs = new Set(bundles.flatMap(({ foods }) => foods.map(({ slug }) => slug)));
-  const language = given.locale?.slice(0, 2).toLowerCase() ?? null;
+  const locale = readLocale(given.locale ?? null, []);
+  const language = locale.ok && locale.value !== null ? languageOf(locale.value) : null;
   const written = [...new Set(onHand.map((each) => each.food))].filter(
     (food): food is string => food !== null && food !== undefined && !slugs.has(foodSlug(food)),
   );

@@ -1,6 +1,7 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { measuresOfRegion } from "../../../domain/quantity/locale-measures.js";
+import { languageOf } from "../../../domain/quantity/reader-locale.js";
 import { measureSystems, type MeasureSystem } from "../../../domain/model/amount.js";
 import { regionCode, regionInstead } from "../../../domain/model/region-codes.js";
 import { localeSchema, slugSchema } from "../../../imports/documents/schemas/scalar-schemas.js";
@@ -34,7 +35,7 @@ export const addInit: AddCommand = (program, run) => {
 
 async function init(folder: string, options: InitOptions): Promise<Outcome> {
   const { locale, publisher } = options;
-  const language = starterLanguages.find((each) => each === locale.slice(0, 2));
+  const language = starterLanguages.find((each) => each === languageOf(locale));
   if (language === undefined || !localeSchema.safeParse(locale).success)
     throw usage(
       `"${locale}" is no language there is a first plan in: --locale takes ${starterLanguages.join(", ")}, or one with a country, such as en-US.`,

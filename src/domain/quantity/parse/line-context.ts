@@ -1,4 +1,5 @@
 import type { MeasureSystem } from "../../model/amount.js";
+import { languageOf } from "../reader-locale.js";
 import { numberMarks, type NumberMarks } from "./number-marks.js";
 
 export interface LineOptions {
@@ -16,6 +17,6 @@ export interface LineContext extends LineOptions {
 export const lineContext = ({ locale, measures }: LineOptions): LineContext => ({
   locale,
   measures,
-  language: locale === null ? "en" : locale.slice(0, 2).toLowerCase(),
+  language: languageOf(locale),
   marks: numberMarks(locale),
 });

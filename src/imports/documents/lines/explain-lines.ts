@@ -1,4 +1,5 @@
 import type { InSlices, Work } from "../../../domain/counted-work.js";
+import { languageOf } from "../../../domain/quantity/reader-locale.js";
 import { lineIds } from "./read-lines.js";
 import type { ReadDocument } from "../read-documents.js";
 import { readTextLine, type TextLineReader } from "./read-text-line.js";
@@ -83,7 +84,7 @@ export function* explainTexts(
   { foods, components }: LineThings,
   work: Work,
 ): InSlices<readonly LineExplained[]> {
-  const names = yield* lineNames(foods, components, [how.locale.slice(0, 2).toLowerCase()], work);
+  const names = yield* lineNames(foods, components, [languageOf(how.locale)], work);
   const reader = { ...how, names, looks: mostLooks };
   const explained: LineExplained[] = [];
   for (const written of texts) {

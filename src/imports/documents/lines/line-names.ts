@@ -6,6 +6,7 @@ import {
   type FoodNames,
   type NamedFood,
 } from "../../../domain/quantity/food-name.js";
+import { languageOf } from "../../../domain/quantity/reader-locale.js";
 import type { InSlices, Work } from "../../../domain/counted-work.js";
 
 /** What a line needs to know of a component to name it. */
@@ -43,7 +44,7 @@ export function foodCalled(
   { locale, region }: { readonly locale: string; readonly region: string | null },
 ): string | null {
   if (names.foods.has(called)) return called;
-  for (const language of [locale.slice(0, 2).toLowerCase(), null]) {
+  for (const language of [languageOf(locale), null]) {
     const match = findFood(names, called, language, region);
     if (match.kind === "AMBIGUOUS") return null;
     if (match.kind === "FOUND") return isComponentName(match.slug) ? null : match.slug;

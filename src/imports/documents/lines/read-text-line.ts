@@ -3,6 +3,7 @@ import { findFood, matchFood, type FoodMatch, type FoodNames } from "../../../do
 import { mostOffered, nearestFoods } from "../../../domain/quantity/naming/nearest-foods.js";
 import { twoParts } from "../../../domain/quantity/line/two-parts.js";
 import { findOwnMeasure, parseAmount } from "../../../domain/quantity/parse.js";
+import { languageOf } from "../../../domain/quantity/reader-locale.js";
 import { readLine, type ReadLine, type TakenLine } from "../../../domain/quantity/read-line.js";
 import { findUnit } from "../../../domain/quantity/unit.js";
 import { amountText } from "../amount-text.js";
@@ -48,7 +49,7 @@ function documentLine(text: string, taken: TakenLine): LineDocument {
 
 /** Both parts of a food that has them, each from the same pieces. */
 function bothParts(text: string, reader: TextLineReader): readonly LineDocument[] | null {
-  const both = twoParts(text, languageOf(reader));
+  const both = twoParts(text, languageOf(reader.locale));
   if (both === null) return null;
   const { taken } = readLine(both.rest, { ...reader, foods: reader.names });
   if (taken?.amount?.unit !== "piece" || taken.part !== null) return null;
@@ -71,7 +72,7 @@ function ownMeasured(text: string, reader: TextLineReader): TakenLine | null {
   for (let count = Math.min(measureWords, words.length - 1); count > 0; count -= 1) {
     const name = words.slice(count).join(" ");
     const match = [name, name.replace(filler, "")]
-      .map((each) => matchFood(reader.names, each, languageOf(reader), reader.region))
+      .map((each) => matchFood(reader.names, each, languageOf(reader.locale), reader.region))
       .find(({ kind }) => kind === "FOUND");
     if (match?.kind !== "FOUND") continue;
     const unit = ownUnit(words.slice(0, count).join(" "), match.slug, reader);
@@ -91,8 +92,6 @@ function ownUnit(word: string, slug: string, reader: TextLineReader): UnitRef | 
   return found?.kind === "FOUND" && found.id === "batch" ? "batch" : null;
 }
 
-const languageOf = ({ locale }: TextLineReader): string => locale.slice(0, 2).toLowerCase();
-
 function openLine({ line, match, reasons }: ReadLine, reader: TextLineReader): OpenLine {
   const named = namedBy(match, line.food, reader);
   return {
@@ -110,5 +109,5 @@ function namedBy(match: FoodMatch, words: string, reader: TextLineReader): reado
   if (foreign.kind !== "NONE") return foreign.kind === "FOUND" ? [foreign.slug] : foreign.slugs;
   if (reader.looks <= 0) return [];
   reader.looks -= 1;
-  return nearestFoods(reader.names, words, languageOf(reader), mostOffered);
+  return nearestFoods(reader.names, words, languageOf(reader.locale), mostOffered);
 }

@@ -1,5 +1,6 @@
 import type { Path } from "../../../domain/problem.js";
 import { compileFoodNames, type FoodNames } from "../../../domain/quantity/food-name.js";
+import { languageOf } from "../../../domain/quantity/reader-locale.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../../domain/counted-work.js";
 import type { AnyDocument } from "../document-kinds.js";
 import { foodCalled, lineNames, type NamedComponent } from "./line-names.js";
@@ -64,7 +65,7 @@ export function* resolveTextLines(
   work: Work,
 ): InSlices<readonly ReadDocument[]> {
   const languages = [
-    ...new Set(documents.flatMap(({ document }) => ("locale" in document ? [document.locale.slice(0, 2)] : []))),
+    ...new Set(documents.flatMap(({ document }) => ("locale" in document ? [languageOf(document.locale)] : []))),
   ];
   const names = yield* lineNames(foods, components, languages, work);
   if (!documents.some(({ document }) => isOpen(document, names))) return documents;
