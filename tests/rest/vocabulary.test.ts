@@ -80,6 +80,8 @@ describeOnBothDatabases("the vocabulary", (open) => {
     expect(nameOf(await read("es"), "aisle", "frozen")).toBe("congelados");
     expect(nameOf(await read("pl"), "appliance", "oven")).toBe("piekarnik");
     expect(nameOf(await read("fr"), "diet", "no-egg")).toBe("sans œuf");
+    expect(nameOf(await read("pl"), "keeping-class", "cooked-rice")).toBe("ugotowany ryż");
+    expect(nameOf(await read("en-GB"), "keeping-class", "cooked-rice")).toBe("boiled rice");
   });
 
   it("may be kept, and is not sent again to who has it", async () => {

@@ -2,7 +2,7 @@ import { english } from "./messages/english.js";
 import type { Words } from "./words.js";
 
 /** Groups of the catalogue that translate texts of the published rules. */
-type RuleGroup = "allergenNames" | "dietNames" | "cautionTexts" | "ruleTexts";
+type RuleGroup = "allergenNames" | "dietNames" | "cautionTexts" | "keepingClassNames" | "ruleTexts";
 
 const keysByText = (group: Readonly<Record<string, string>>): ReadonlyMap<string, string> =>
   new Map(Object.entries(group).map(([key, text]) => [text, key]));
@@ -11,6 +11,7 @@ const keys: Readonly<Record<RuleGroup, ReadonlyMap<string, string>>> = {
   allergenNames: keysByText(english.allergenNames),
   dietNames: keysByText(english.dietNames),
   cautionTexts: keysByText(english.cautionTexts),
+  keepingClassNames: keysByText(english.keepingClassNames),
   ruleTexts: keysByText(english.ruleTexts),
 };
 

@@ -4661,7 +4661,7 @@ export type VocabularyCode = {
   readonly __typename?: 'VocabularyCode';
   /** The code as fields take it. */
   readonly code: Scalars['String']['output'];
-  /** For people: of keeping classes, cautions, measures and places in English, of all else in the locale. */
+  /** For people: of cautions, measures and places in English, of all else in the locale. */
   readonly name: Scalars['String']['output'];
   /** Other spellings that are taken for it. All others are refused. */
   readonly spellings: ReadonlyArray<Scalars['String']['output']>;

@@ -12,13 +12,17 @@ export type { Vocabulary } from "../../domain/plan/vocabulary.js";
 /** Lists whose codes have names of ours, and their group of the catalogue. */
 const groups = { aisle: "aisles", allergen: "allergens", appliance: "appliances" } as const;
 
-/** Names of aisles, allergens, appliances and diets in the language of the locale; English ones are as they are. */
+/** Lists whose codes are named by the rules, in words that have translations. */
+const ruleGroups = { diet: "dietNames", "keeping-class": "keepingClassNames" } as const;
+
+/** Names of aisles, allergens, appliances, diets and keeping classes in the language of the locale; English ones are as they are. */
 function named(found: Vocabulary, words: Words): Vocabulary {
   if (words.language === "en") return found;
   const lists = found.lists.map(({ list, codes }) => ({
     list,
     codes: codes.map((each) => {
-      if (list === "diet") return { ...each, name: ruleText("dietNames", each.name, words) };
+      if (Object.hasOwn(ruleGroups, list))
+        return { ...each, name: ruleText(ruleGroups[list as keyof typeof ruleGroups], each.name, words) };
       return list in groups ? { ...each, name: codeName(groups[list as keyof typeof groups], each.code, words) } : each;
     }),
   }));

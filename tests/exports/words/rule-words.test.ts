@@ -45,6 +45,15 @@ describe.each(languages)("the shipped rules in %s", (language) => {
     }
   });
 
+  it("have a name for every keeping class", () => {
+    const { classes } = rules.safety;
+    expect(classes.length).toBeGreaterThan(70);
+    const same = classes.filter(({ what }) => ruleText("keepingClassNames", what, words) === what);
+    expect(same.map(({ code }) => code).filter((code) => !["guacamole", "tofu"].includes(code))).toEqual([]);
+    const names = classes.map(({ what }) => ruleText("keepingClassNames", what, words));
+    expect(new Set(names).size).toBe(classes.length);
+  });
+
   it("have a name for every allergen and diet, and every threshold", () => {
     for (const { name, threshold } of rules.allergens.lists.flatMap(({ entries }) => entries)) {
       expect(english.allergenNames, name).toSatisfy((names: object) => Object.values(names).includes(name));

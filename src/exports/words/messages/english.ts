@@ -7,6 +7,7 @@ import { meals } from "./en/meals.js";
 import { shopping } from "./en/shopping.js";
 import { session } from "./en/session.js";
 import { keeping } from "./en/keeping.js";
+import { keepingClasses } from "./en/keeping-classes.js";
 import { contents } from "./en/contents.js";
 import { nutrition } from "./en/nutrition.js";
 import { advice } from "./en/advice.js";
@@ -27,6 +28,7 @@ export const english = {
   ...shopping,
   ...session,
   ...keeping,
+  ...keepingClasses,
   ...contents,
   ...nutrition,
   ...advice,

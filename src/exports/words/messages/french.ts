@@ -9,6 +9,7 @@ import { meals } from "./fr/meals.js";
 import { shopping } from "./fr/shopping.js";
 import { session } from "./fr/session.js";
 import { keeping } from "./fr/keeping.js";
+import { keepingClasses } from "./fr/keeping-classes.js";
 import { contents } from "./fr/contents.js";
 import { nutrition } from "./fr/nutrition.js";
 import { advice } from "./fr/advice.js";
@@ -28,6 +29,7 @@ export const french: Translation<typeof english> = {
   ...shopping,
   ...session,
   ...keeping,
+  ...keepingClasses,
   ...contents,
   ...nutrition,
   ...advice,

@@ -9,6 +9,7 @@ import { meals } from "./de/meals.js";
 import { shopping } from "./de/shopping.js";
 import { session } from "./de/session.js";
 import { keeping } from "./de/keeping.js";
+import { keepingClasses } from "./de/keeping-classes.js";
 import { contents } from "./de/contents.js";
 import { nutrition } from "./de/nutrition.js";
 import { advice } from "./de/advice.js";
@@ -28,6 +29,7 @@ export const german: Translation<typeof english> = {
   ...shopping,
   ...session,
   ...keeping,
+  ...keepingClasses,
   ...contents,
   ...nutrition,
   ...advice,

@@ -9,6 +9,7 @@ import { meals } from "./pl/meals.js";
 import { shopping } from "./pl/shopping.js";
 import { session } from "./pl/session.js";
 import { keeping } from "./pl/keeping.js";
+import { keepingClasses } from "./pl/keeping-classes.js";
 import { contents } from "./pl/contents.js";
 import { nutrition } from "./pl/nutrition.js";
 import { advice } from "./pl/advice.js";
@@ -28,6 +29,7 @@ export const polish: Translation<typeof english> = {
   ...shopping,
   ...session,
   ...keeping,
+  ...keepingClasses,
   ...contents,
   ...nutrition,
   ...advice,

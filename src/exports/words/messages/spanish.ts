@@ -9,6 +9,7 @@ import { meals } from "./es/meals.js";
 import { shopping } from "./es/shopping.js";
 import { session } from "./es/session.js";
 import { keeping } from "./es/keeping.js";
+import { keepingClasses } from "./es/keeping-classes.js";
 import { contents } from "./es/contents.js";
 import { nutrition } from "./es/nutrition.js";
 import { advice } from "./es/advice.js";
@@ -28,6 +29,7 @@ export const spanish: Translation<typeof english> = {
   ...shopping,
   ...session,
   ...keeping,
+  ...keepingClasses,
   ...contents,
   ...nutrition,
   ...advice,
