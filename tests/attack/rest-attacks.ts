@@ -38,6 +38,8 @@ function imageAttacks(publisher: string): readonly AttackRequest[] {
     ...["bytes=0-", `bytes=${"0-0,".repeat(2_000)}0-0`, `bytes=${"9".repeat(4_000)}-`].map((range) =>
       get("a part of a picture", `/images/${publisher}/${hash}/640.jpg`, { range }),
     ),
+    { ...get("a picture as it is kept, of nobody", `/images/${publisher}/${hash}/original.png`), authorised: true },
+    get("a picture as it is kept, without a token", `/images/${publisher}/${hash}/original.png`),
     get("a picture of a long width", `/images/${publisher}/${hash}/${"9".repeat(190)}.jpg`),
   ];
 }

@@ -78,8 +78,8 @@ export function planCard(answer: PlanAnswer, page: string): PlanCard {
     aisles: aislesOf(list.lines, book.words).map(({ title, lines }) => ({
       title,
       lines: lines.map((line) => {
-        const { food, take, notes } = shelfLine(line, book);
-        return { id: line.food.slug, food, take: take ?? "", notes: notes.join("; ") };
+        const { food, take, notes, said } = shelfLine(line, book);
+        return { id: line.food.slug, food, take: take ?? "", notes: [...notes, ...said].join("; ") };
       }),
     })),
     allergens: allergensOf(answer, book),

@@ -122,8 +122,8 @@ const plansKey = (plans: readonly ListedPlan[]): string =>
     .join(" ");
 
 function tickMarkup(line: ShoppingLine, book: NameBook, { plans, labels }: ListPageInput, covered: boolean): Content {
-  const { food, take, price, notes } = shelfLine(line, book, plans.length > 1);
+  const { food, take, price, notes, said } = shelfLine(line, book, plans.length > 1);
   const language = otherFoodLanguage(line.food, book);
   return markup`<li><label><input type="checkbox"${attributes({ name: "got", value: line.food.slug, checked: covered })}>
-<span class="thing"><b${attributes({ lang: language })}>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
+<span class="thing"><b${attributes({ lang: language })}>${food}</b>${take !== null && markup` <span class="take">${take}</span>`}${labels.has(line.food.slug) && markup` <span class="badge">${book.words.page.readTheLabel}</span>`}${notes.length > 0 && markup` <span class="quiet">${notes.join("; ")}</span>`}${said.length > 0 && markup` <span class="quiet"${writersLanguage(book)}>${said.join(" ")}</span>`}</span>${price !== null && markup`<span class="price">${price}</span>`}</label></li>`;
 }

@@ -220,7 +220,7 @@ function problemSentence(problem: Problem): string {
     case "BAD_ARCHIVE":
       return archiveFaultSentence(problem.fault);
     case "PUBLISHER_NOT_EMPTY":
-      return `The publisher "${problem.publisher}" already has drafts, plans, pictures or webhooks. Import into a new one: create it with the same slug in this installation.`;
+      return `The publisher "${problem.publisher}" already has drafts, plans, pictures, feeds or webhooks. Import into a new one: create it with the same slug in this installation.`;
     case "UNKNOWN_FEED":
       return `There is no feed "${problem.feed}". Check its publisher and its slug.`;
     case "UNKNOWN_RUN":

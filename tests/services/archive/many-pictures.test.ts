@@ -6,7 +6,7 @@ import type { TestApp } from "../../graphql/open-test-app.js";
 import { describeOnBothDatabases, type TestDatabase } from "../../kit/databases.js";
 import { exported, imported, openEmpty, publisher } from "./archive-of-a-publisher.js";
 
-const count = 120;
+const count = 30;
 
 describeOnBothDatabases("an archive of many small pictures", (open) => {
   let here: TestApp;

@@ -14,6 +14,8 @@ interface ShelfLine {
   readonly price: string | null;
   /** How much the kitchen needs of it, what is in the house, what stays over. */
   readonly notes: readonly string[];
+  /** What writers say of the swaps that brought it onto the list, in their own words, each once. */
+  readonly said: readonly string[];
   /** Who needs it, each once. */
   readonly users: readonly string[];
 }
@@ -55,8 +57,23 @@ export function shelfLine(
       ...(optional ? [book.words.optional] : []),
       ...over.map((what) => words.leftOverParts({ what })),
     ],
+    said: swapNotesOf(line),
     users: [...new Set(users)],
   };
+}
+
+/** A food that a dish was not written with came into it by a swap. */
+function swapNotesOf({ food, uses }: ShoppingLine): readonly string[] {
+  const notes = uses.flatMap(({ component, meal }) => {
+    const lines =
+      component === null
+        ? (meal?.lines ?? [])
+        : [...component.lines, ...component.routes.flatMap((route) => route.lines)];
+    const isWritten = lines.some(({ item }) => item.kind === "FOOD" && item.food === food.slug);
+    if (isWritten) return [];
+    return lines.flatMap(({ swaps }) => swaps.flatMap((swap) => (swap.food === food.slug ? (swap.note ?? []) : [])));
+  });
+  return [...new Set(notes)];
 }
 
 /** `dairy-and-eggs` to `Dairy and eggs`. */
