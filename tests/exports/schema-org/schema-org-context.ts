@@ -22,7 +22,7 @@ export const schemaOrgContext = {
       ),
       ...["saturatedFatContent", "carbohydrateContent", "sugarContent", "fiberContent", "sodiumContent"].map(text),
       ...["cholesterolContent", "itemListElement", "itemListOrder", "numberOfItems", "position", "item"].map(text),
-      ...["step", "text", "tool", "CreativeWork"].map(text),
+      ...["step", "text", "tool", "CreativeWork", "citation"].map(text),
       ...["url", "license", "isBasedOn"].map(address),
       ...["datePublished"].map(date),
     ]),

@@ -131,7 +131,7 @@ with zipfile.ZipFile(sys.stdout.buffer, "w") as z:
   it("is refused where its list is of a later version, of another publisher, or no list", async () => {
     const manifest = parsed(files, "manifest.json");
     const withManifest = (value: Buffer): Files => new Map([...files, ["manifest.json", value]]);
-    expect(await refusal(await packed(withManifest(json({ ...manifest, version: 2 }))))).toBe("OTHER_VERSION");
+    expect(await refusal(await packed(withManifest(json({ ...manifest, version: 3 }))))).toBe("OTHER_VERSION");
     expect(await refusal(await packed(withManifest(json({ ...manifest, publisher: "other" }))))).toBe(
       "OTHER_PUBLISHER",
     );
