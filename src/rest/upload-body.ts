@@ -1,4 +1,4 @@
-import { FileTooLarge } from "../services/imports/files/receive-file.js";
+import { FileTooLarge } from "../services/byte-stream.js";
 import { refused, type Found, type Question } from "./endpoint.js";
 import { refusal } from "./refusal.js";
 

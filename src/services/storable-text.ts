@@ -1,5 +1,6 @@
-/** Whether the database can hold this text at all; if not, it can also not be found. */
-export const isStorable = (text: string): boolean => !/\0|\p{Surrogate}/u.test(text);
+import { isStorable } from "../persistence/sql/storable-text.js";
+
+export { isStorable };
 
 /**
  * A batched read that is only asked for keys it could know: the answers stand in the order of the keys, null for those

@@ -1,5 +1,5 @@
-import { createHash } from "node:crypto";
 import type { ReadDocument } from "../../imports/documents/read-documents.js";
+import { hashOfText } from "../../persistence/drafts/draft-document.js";
 import type { ExpectedDraftInput, ViewerQuery } from "./generated/operations.js";
 import type { ShownProblem } from "./outcome.js";
 import type { DraftVersion } from "./read-versions.js";
@@ -29,7 +29,7 @@ export function compareDrafts(
     const { kind, slug } = read.document;
     return { read, draft: known.get(`${kind.toUpperCase()} ${slug}`) ?? null };
   });
-  const changed = paired.filter(({ read, draft }) => draft?.document.hash !== hashOf(read.text));
+  const changed = paired.filter(({ read, draft }) => draft?.document.hash !== hashOfText(read.text));
   return {
     expected: changed.flatMap(({ draft }) =>
       draft === null ? [] : [{ kind: draft.kind, slug: draft.slug, version: draft.version }],
@@ -40,8 +40,6 @@ export function compareDrafts(
     ),
   };
 }
-
-const hashOf = (text: string): string => createHash("sha256").update(text, "utf8").digest("hex");
 
 function conflict(
   { file, place }: ReadDocument,

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { readFile, realpath, stat } from "node:fs/promises";
 import { dirname, join, sep } from "node:path";
 import type { ImageUse } from "../../domain/model/image.js";
@@ -62,7 +62,7 @@ export async function readImages({ documents }: DocumentsRead): Promise<ImagesRe
         const refused = typeof bytes === "string" ? outside : bytes;
         problems.push(placed(read, { code: "IMAGE_REFUSED", path: at, ...refused }));
       } else {
-        const fileHash = createHash("sha256").update(bytes).digest("hex");
+        const fileHash = hash("sha256", bytes);
         const known = images.get(use.file);
         // One name means one picture to the service, whatever folder it is read from.
         if (known === undefined) images.set(use.file, { file: use.file, fileHash, bytes });

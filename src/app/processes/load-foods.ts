@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash as hashOf } from "node:crypto";
 import { readBaseFoods } from "../../imports/base-foods/read-base-foods.js";
 import { shippedEdition } from "../../imports/usda/read-usda.js";
 import type { RuleProblem } from "../../imports/rules/rule-texts.js";
@@ -69,7 +69,7 @@ async function loadFiles(
     known: shipped.map(({ slug }) => slug),
   });
   if (base === null) return { problems, changed: null };
-  const hash = createHash("sha256").update(JSON.stringify(base.foods)).digest("hex");
+  const hash = hashOf("sha256", JSON.stringify(base.foods));
   const changed = await loadShippedBaseFoods(deps, { ...base.edition, hash }, () => Promise.resolve(base.foods));
   return { problems, changed };
 }

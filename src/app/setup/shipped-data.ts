@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { CatalogueRow } from "../../domain/model/catalogue-row.js";
@@ -49,7 +49,7 @@ const readers: { readonly [Name in keyof Shipped]: (root: string) => Promise<Shi
   catalogue: async (root) => (await readCatalogue(root)).rows,
   "base-edition": async (root) => {
     const { edition, foods } = await readBase(root);
-    return { ...edition, hash: createHash("sha256").update(JSON.stringify(foods)).digest("hex") };
+    return { ...edition, hash: hash("sha256", JSON.stringify(foods)) };
   },
   "base-foods": async (root) => (await readBase(root)).foods,
   "base-tables": async (root) => (await import("./read-base-folder.js")).readBaseTables(join(root, "seeds")),
@@ -72,7 +72,7 @@ async function readCatalogue(root: string): Promise<ShippedCatalogue & { readonl
   const [first] = problems;
   if (first !== undefined) throw new Error(`${first.file}:${first.line}: ${problemText(first.problem)}`);
   const rows = [...foods.values()];
-  return { edition, hash: createHash("sha256").update(JSON.stringify(rows)).digest("hex"), rows };
+  return { edition, hash: hash("sha256", JSON.stringify(rows)), rows };
 }
 
 /** Reads the documents themselves: what the build does once, so that a start need not. */

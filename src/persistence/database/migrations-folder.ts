@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import { existsSync } from "node:fs";
 import { readdir, readFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
@@ -30,7 +30,7 @@ export async function readMigrations(folder: string): Promise<readonly Migration
   return Promise.all(
     names.toSorted().map(async (name) => {
       const script = await readFile(join(folder, name, "migration.sql"), "utf8");
-      return { name, script, checksum: createHash("sha256").update(script).digest("hex") };
+      return { name, script, checksum: hash("sha256", script) };
     }),
   );
 }

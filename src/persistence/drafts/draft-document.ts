@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import type { DraftDocument, DraftMarks, DraftWriting } from "../data.js";
 
 interface DocumentColumns {
@@ -14,7 +14,7 @@ export interface MarkColumns extends DocumentColumns {
 }
 
 /** SHA-256 of a document's text, hex. */
-export const hashOfText = (text: string): string => createHash("sha256").update(text).digest("hex");
+export const hashOfText = (text: string): string => hash("sha256", text);
 
 /** The columns of a draft that hold what its writer wrote, and who saved it. */
 export const documentColumns = ({

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash } from "node:crypto";
 import type { Food } from "../../domain/model/food.js";
 import type { Db } from "../database/session.js";
 import { namesOf, wordsOfFood, type FoodRow } from "./food-rows.js";
@@ -35,9 +35,7 @@ export async function foodNames(db: Db): Promise<readonly NamedFood[]> {
     ...(baseHash === null ? [] : [baseHash]),
   ]);
   last = {
-    contents: createHash("sha256")
-      .update(read.map((each) => each.join(" ")).join(","))
-      .digest("hex"),
+    contents: hash("sha256", read.map((each) => each.join(" ")).join(",")),
     names,
   };
   return names;

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash as hashOf } from "node:crypto";
 import type { StoredImage } from "../../domain/model/image.js";
 import { findPublisherId, publisherId } from "../access/publishers.js";
 import type { Db, Session } from "../database/session.js";
@@ -98,7 +98,7 @@ async function add(db: Db, publisher: string, image: NewImage): Promise<void> {
   await db.imageFile.createMany({
     data: files.map(({ width, format, bytes }) => ({
       ...{ ...key, width, format, size: bytes.length },
-      sha256: createHash("sha256").update(bytes).digest("hex"),
+      sha256: hashOf("sha256", bytes),
     })),
   });
   for (const pieces of together(files.flatMap(piecesOf))) {

@@ -3,7 +3,6 @@ import type { Change, ChangeKind, Data } from "../data.js";
 import { Prisma } from "../generated/client.js";
 import { readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
-import { isStorable } from "../sql/storable-text.js";
 import { idOfPublisher } from "../sql/id-of-publisher.js";
 
 interface ChangeRow extends Change {
@@ -48,7 +47,6 @@ export async function addChange(
 
 function ofPublisher(publisher: string | null): Prisma.Sql {
   if (publisher === null) return Prisma.sql`c.position IS NOT NULL`;
-  if (!isStorable(publisher)) return Prisma.sql`FALSE`;
   return Prisma.sql`c.position IS NOT NULL AND c.publisher_id = ${idOfPublisher(publisher)}`;
 }
 

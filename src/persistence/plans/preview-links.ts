@@ -6,7 +6,7 @@ import { Prisma } from "../generated/client.js";
 import { idOfPublisher } from "../sql/id-of-publisher.js";
 import { isId } from "../sql/keys.js";
 import { instantKey, readPage } from "../sql/read-page.js";
-import { isStorable, storable } from "../sql/storable-text.js";
+import { storable } from "../sql/storable-text.js";
 import { newestFirst } from "../webhooks/webhooks.js";
 import type { PreviewLink, PreviewLinkData } from "./preview-link-data.js";
 
@@ -48,7 +48,6 @@ export function previewLinkData({ db }: Session): PreviewLinkData {
       return row === undefined ? null : linkOf(row);
     },
     bySecret: async (publisher, secretHash) => {
-      if (!isStorable(publisher)) return null;
       const [row] = await db.$queryRaw<LinkRow[]>`
         SELECT ${columns} FROM preview_links l ${joinPublisher}
         WHERE l.publisher_id = ${idOfPublisher(publisher)} AND l.secret_hash = ${secretHash}`;
@@ -63,7 +62,7 @@ export function previewLinkData({ db }: Session): PreviewLinkData {
           order: newestFirst(Prisma.sql`l.created_at`, Prisma.sql`l.id`),
           keys,
           from: Prisma.sql`preview_links l`,
-          where: isStorable(publisher) ? Prisma.sql`l.publisher_id = ${idOfPublisher(publisher)}` : Prisma.sql`FALSE`,
+          where: Prisma.sql`l.publisher_id = ${idOfPublisher(publisher)}`,
           columns,
           join: Prisma.sql`JOIN preview_links l ON l.id = k.k1 ${joinPublisher}`,
           keysOf: ({ createdAt, id }) => [createdAt.toISOString(), id],

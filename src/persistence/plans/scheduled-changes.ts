@@ -44,8 +44,13 @@ export function scheduledChangeData({ db }: Session): ScheduledChangeData {
         SELECT document FROM scheduled_changes WHERE id = ${id}::uuid AND document IS NOT NULL`;
       return row === undefined ? null : fromJson<PlanBundle>(row.document);
     },
-    waiting: (publisher, slug) =>
-      read(Prisma.sql`b.slug = ${publisher} AND s.slug = ${storable(slug)} AND s.state = 'WAITING'`, inOrder),
+    waiting: async (publisher, slug) =>
+      isStorable(slug)
+        ? read(
+            Prisma.sql`s.publisher_id = ${idOfPublisher(publisher)} AND s.slug = ${slug} AND s.state = 'WAITING'`,
+            inOrder,
+          )
+        : [],
     countWaiting: (publisher) =>
       db.scheduledChange.count({ where: { publisher: { slug: publisher }, state: "WAITING" } }),
     page: async (publisher, states, request) => {
@@ -59,9 +64,7 @@ export function scheduledChangeData({ db }: Session): ScheduledChangeData {
           ],
           keys,
           from: Prisma.sql`scheduled_changes s`,
-          where: isStorable(publisher)
-            ? Prisma.sql`s.publisher_id = ${idOfPublisher(publisher)} AND ${ofThese}`
-            : Prisma.sql`FALSE`,
+          where: Prisma.sql`s.publisher_id = ${idOfPublisher(publisher)} AND ${ofThese}`,
           columns,
           join: Prisma.sql`JOIN scheduled_changes s ON s.id = k.k1 ${joinPublisher}`,
           keysOf: ({ dueAt, id }) => [dueAt.toISOString(), id],

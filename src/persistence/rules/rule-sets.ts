@@ -6,7 +6,7 @@ import { Prisma } from "../generated/client.js";
 import { fromJson } from "../sql/json-column.js";
 import { inOrder, isId } from "../sql/keys.js";
 import type { Db, Session } from "../database/session.js";
-import { dateText } from "../sql/date-text.js";
+import { utcDay } from "../../domain/utc-day.js";
 import { storable } from "../sql/storable-text.js";
 
 /**
@@ -77,8 +77,8 @@ async function summaries(db: Db, where: Prisma.Sql): Promise<readonly RuleSetSum
     id,
     code,
     title,
-    inForceFrom: dateText(inForceFrom),
-    inForceTo: inForceTo && dateText(inForceTo),
+    inForceFrom: utcDay(inForceFrom),
+    inForceTo: inForceTo && utcDay(inForceTo),
     loadedAt,
     checksum,
   }));

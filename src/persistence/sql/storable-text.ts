@@ -1,9 +1,7 @@
 import { UnstorableText } from "../errors.js";
 
-/** NUL, and halves of surrogate pairs that stand alone. */
-const unstorable = /\0|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/;
-
-export const isStorable = (text: string): boolean => !unstorable.test(text);
+/** Whether the database can hold a text at all: no NUL, and no half of a surrogate pair. If not, it can also not be found. */
+export const isStorable = (text: string): boolean => !/\0|\p{Surrogate}/u.test(text);
 
 /** The value itself. @throws UnstorableText with the path to the first text that no Postgres text can hold. */
 export function storable<T>(value: T): T {

@@ -1,10 +1,10 @@
-import { failed, ok, type Result } from "../../domain/problem.js";
+import { ok, type Result } from "../../domain/problem.js";
 import { requireScope, type Actor } from "./actor.js";
 import type { AuditAction, SubjectKind } from "./audit-actions.js";
 import { refuseBadCursor } from "../refuse-bad-cursor.js";
 import type { AccessToken, AuditRecord, Deps, Page, PageRequest, Webhook } from "../deps.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
-import { isStorable } from "../storable-text.js";
+import { namedPublisher } from "./find-publishers.js";
 
 interface WantedList {
   /** Slug; null: the actor's own, and for the operator all. */
@@ -66,8 +66,8 @@ async function adminPage<T>(
   const request = readPageRequest(wanted.page);
   if (!request.ok) return request;
   if (publisher !== null) {
-    const [known] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
-    if (!known) return failed([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
+    const known = await namedPublisher({ data }, publisher);
+    if (!known.ok) return known;
   }
   return refuseBadCursor(request.value, () => read(publisher, request.value));
 }

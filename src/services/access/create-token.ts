@@ -1,9 +1,10 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
-import type { Actor, Caller, Scope } from "./actor.js";
-import type { Data, Deps } from "../deps.js";
+import type { Caller, Scope } from "./actor.js";
+import type { Deps } from "../deps.js";
 import { checkName } from "../drafts/check/check-name.js";
 import { newTokenParts, secretHash, tokenText } from "./token-text.js";
 import { authorOf, write } from "../write.js";
+import { expiryOf } from "./find-token.js";
 
 interface TokenInput {
   /** Slug; null: a token of the operator. */
@@ -36,7 +37,7 @@ export async function createToken(deps: Deps, caller: Caller, input: TokenInput)
     },
     async ({ data, clock }) => {
       const now = clock();
-      const latest = await expiryOf(data, caller.actor);
+      const latest = await expiryOf({ data }, caller.actor);
       const expiresAt = input.expiresAt ?? latest;
       const problems = [
         ...checkName(name, ["input", "name"]),
@@ -63,10 +64,6 @@ const scopeProblems = (scopes: readonly Scope[]): readonly Problem[] =>
   scopes.length > 0
     ? []
     : [{ code: "BAD_SHAPE", path: ["input", "scopes"], expected: "one scope or more", got: "none" }];
-
-/** Whoever was given something for a while must not keep it by a token of their own making. null: it does not expire. */
-const expiryOf = async (data: Data, actor: Actor): Promise<Date | null> =>
-  actor.kind === "TOKEN" ? ((await data.accessTokens.find(actor.token))?.token.expiresAt ?? null) : null;
 
 function expiryProblems(expiresAt: Date | null, now: Date, latest: Date | null): readonly Problem[] {
   const wrong = (expected: string): readonly Problem[] => [

@@ -1,4 +1,4 @@
-import { createHash, randomInt } from "node:crypto";
+import { hash, randomInt } from "node:crypto";
 import { crc32 } from "node:zlib";
 
 const digits = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
@@ -36,7 +36,7 @@ export function readTokenText(text: string): TokenParts | null {
 }
 
 /** What is stored of a secret. It is random and long, so one round of SHA-256 is as good as a slow hash. */
-export const secretHash = (secret: string): string => createHash("sha256").update(secret).digest("hex");
+export const secretHash = (secret: string): string => hash("sha256", secret);
 
 /** From the generator of the operating system. */
 export const randomDigits = (length: number): string =>

@@ -9,6 +9,7 @@ import type { Clock } from "../deps.js";
 import type { RuleReader } from "./guide-storage.js";
 import { readRegion } from "./read-region.js";
 import { readSessionStart, type GivenStart } from "./read-session-start.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** What a caller says of where and when a thing is kept. All of it may be left out. */
 interface GivenKeeping {
@@ -66,7 +67,7 @@ async function guideAlone(
   const region = readRegion(given.region, ["region"]);
   const from = given.from ? readSessionStart(given.from, [given.fromName]) : ok(null);
   if (!region.ok || !from.ok) return failed([region, from].flatMap((read) => (read.ok ? [] : read.problems)));
-  const today = clock().toISOString().slice(0, 10);
+  const today = utcDay(clock());
   const session = from.value;
   const made =
     session && Temporal.Instant.from(session.start).toZonedDateTimeISO(session.zone).toPlainDate().toString();

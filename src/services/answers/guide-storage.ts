@@ -7,6 +7,7 @@ import type { KeepingRules } from "../../domain/storage/rule.js";
 import type { Clock, Deps } from "../deps.js";
 import { findRules } from "../rules/find-rules.js";
 import { runInSlices } from "../time-slices.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** Reads the published keeping rules of an ISO date. Single ones may be superseded: those name the day they ended. */
 export type RuleReader = (date: string) => Promise<KeepingRules>;
@@ -21,7 +22,7 @@ export async function keepingQuestion(
   clock: Clock,
   readRules: RuleReader,
 ): Promise<KeepingQuestion> {
-  const today = clock().toISOString().slice(0, 10);
+  const today = utcDay(clock());
   const sessionDay =
     session === null
       ? today

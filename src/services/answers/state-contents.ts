@@ -17,6 +17,7 @@ import { cautionedThings } from "../../domain/storage/cautioned-things.js";
 import { cautionsInSlices, type CautionsFound } from "../../domain/storage/cautions.js";
 import { runToEnd, unlimitedWork, type InSlices, type Work } from "../../domain/counted-work.js";
 import type { Clock } from "../deps.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** What is said about lists of foods. Those of a dish are one list for all households of a compiled plan, so each is judged once. */
 interface Statements {
@@ -50,7 +51,7 @@ const statementsBy = memoize((rules: AllergenRules) =>
 );
 
 function statementsFor(household: Household, { allergens: rules }: RuleSet, clock: Clock): Statements {
-  const today = clock().toISOString().slice(0, 10);
+  const today = utcDay(clock());
   const [first] = regionsOf(household);
   const { region } = household;
   return statementsBy(rules)({ region, asked: askedRegion(household), whose: first?.owner ?? null, today });

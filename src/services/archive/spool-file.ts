@@ -3,7 +3,7 @@ import { mkdtemp, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pipeline } from "node:stream/promises";
-import { upTo } from "../imports/files/receive-file.js";
+import { upTo } from "../byte-stream.js";
 
 /**
  * Keeps what comes in in a file of its own while it is worked on: a zip file is read from its end. The file is gone afterwards.

@@ -17,6 +17,7 @@ import { readTextsInSlices, type GivenText } from "./read-texts.js";
 import { staleDrafts, versionsOf, type DraftName } from "./stale-drafts.js";
 import { draftAuthorOf } from "../access/draft-author.js";
 import { write, type AuditSubject, type Written } from "../write.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** Version of a draft that its writer read. */
 interface ExpectedDraft {
@@ -103,7 +104,7 @@ export async function saveTexts(
   const known = await loadReferences(deps, publisher, actor, read.value);
   const { resolved, problems } = await runInSlices(deps, (work) => checkDocumentsInSlices(read.value, known, work));
   const { safety } = await rulesToday(deps);
-  const kept = checkFoodsKeeping(resolved, safety, deps.clock().toISOString().slice(0, 10));
+  const kept = checkFoodsKeeping(resolved, safety, utcDay(deps.clock()));
   const isOperators = (food: object): boolean => isShared(actor, food);
   const names = draftNames([...documents.map(({ document }) => document), ...read.value.faulty], isOperators);
   const versions = await versionsOf(data, publisher, names);

@@ -11,6 +11,7 @@ import { foodKeeps } from "../../domain/storage/food-keeping.js";
 import { partKeeps } from "../../domain/storage/part-keeping.js";
 import { sharedSlug } from "../../domain/shopping/shopped-as.js";
 import type { Clock, Deps } from "../deps.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** Reads foods as known today, in the order asked for; null where there is none. */
 export type FoodReader = (slugs: readonly string[]) => Promise<readonly (Food | null)[]>;
@@ -50,7 +51,7 @@ const judges = memoize((rules: readonly DietRule[]) =>
 /** The same judge for the same rules and regions that have the same lines, since plans stay compiled by it. */
 export const judgeFor = (rules: readonly DietRule[], region: string | null): DietJudge => judges(rules)(region);
 
-const dateOf = (clock: Clock): string => clock().toISOString().slice(0, 10);
+const dateOf = (clock: Clock): string => utcDay(clock());
 
 /** What is known today of the foods of some plans and of what the household has on hand. */
 export async function foodsToday(

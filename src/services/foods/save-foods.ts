@@ -9,6 +9,7 @@ import { rulesToday } from "../rules/find-rules.js";
 import { runInSlices } from "../time-slices.js";
 import { readTextsInSlices, type GivenText } from "../drafts/read-texts.js";
 import { write } from "../write.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 interface FoodsInput {
   readonly texts: readonly GivenText[];
@@ -47,7 +48,7 @@ export async function saveFoods(deps: Deps, caller: Caller, input: FoodsInput): 
         checkDocumentsInSlices({ ...read.value, documents: foods }, known, work),
       );
       const { safety } = await rulesToday(inside);
-      const today = inside.clock().toISOString().slice(0, 10);
+      const today = utcDay(inside.clock());
       const kept = checkFoodsKeeping(resolved, safety, today);
       const extending = foods.flatMap(({ document, file, place }): readonly Problem[] =>
         document.kind !== "food" || document.extends === null

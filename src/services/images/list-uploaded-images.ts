@@ -2,7 +2,6 @@ import { failed, ok, type Result } from "../../domain/problem.js";
 import type { KeptImage } from "../../persistence/images/image-data.js";
 import { mayUse, requireScope, type Actor } from "../access/actor.js";
 import type { Deps } from "../deps.js";
-import { isStorable } from "../storable-text.js";
 
 /** Names in one question. */
 const mostFiles = 300;
@@ -23,6 +22,6 @@ export async function listUploadedImages(
   if (files.length > mostFiles) {
     return failed([{ code: "TOO_LARGE", path: ["files"], what: "names", size: files.length, limit: mostFiles }]);
   }
-  const found = isStorable(publisher) ? await data.images.byNames(publisher, files) : files.map(() => null);
+  const found = await data.images.byNames(publisher, files);
   return ok(files.flatMap((file, at) => (found[at] ? [{ ...found[at], file }] : [])));
 }

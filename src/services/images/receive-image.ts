@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash as hashOf } from "node:crypto";
 import { isImageFile, longestImageFile } from "../../domain/model/image.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { largestImageFile } from "../../imports/images/image-limits.js";
@@ -6,7 +6,7 @@ import { readImage, type ReadImage } from "../../imports/images/read-image.js";
 import type { KeptImage } from "../../persistence/images/image-data.js";
 import { requireScope, type Caller } from "../access/actor.js";
 import type { Deps } from "../deps.js";
-import { upTo } from "../imports/files/receive-file.js";
+import { collect, upTo } from "../byte-stream.js";
 import { authorName, write } from "../write.js";
 import { uploadTurns } from "./upload-turns.js";
 
@@ -39,8 +39,8 @@ export async function receiveImage(deps: Deps, caller: Caller, handed: HandedIn)
   requireScope(caller.actor, "WRITE", publisher);
   if (file !== null && !isImageFile(file)) return failed([badFileName(file, ["file"])]);
   return uploadTurns.receiving(async () => {
-    const bytes = await collect(handed.bytes);
-    const fileHash = createHash("sha256").update(bytes).digest("hex");
+    const bytes = await collect(upTo(largestImageFile, handed.bytes));
+    const fileHash = hashOf("sha256", bytes);
     // A picture as it is kept, such as one that was pulled, is the very same: it is not written anew each time that it comes around.
     const known =
       (await deps.data.images.byFileHash(publisher, fileHash)) ?? (await deps.data.images.byHash(publisher, fileHash));
@@ -58,12 +58,6 @@ const badFileName = (name: string, path: Problem["path"]): Problem => ({
   expected: `a file beside or below the document, such as photos/soup.jpg, of at most ${longestImageFile} characters`,
   got: name.length > 60 ? `${name.slice(0, 59)}…` : name,
 });
-
-async function collect(bytes: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
-  const pieces: Uint8Array[] = [];
-  for await (const piece of upTo(largestImageFile, bytes)) pieces.push(piece);
-  return Buffer.concat(pieces);
-}
 
 function keptOf(read: ReadImage, fileHash: string, caller: Caller, at: Date): KeptImage {
   const { hash, width, height, placeholder, format } = read;

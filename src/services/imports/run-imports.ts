@@ -16,6 +16,7 @@ import { importMaker, importPublishes } from "../access/publish-right.js";
 import { moreAside, RunLost, type Loaded, type RunningImport } from "./running-import.js";
 import { yieldToOthers } from "../time-slices.js";
 import { undoRun } from "./undo/undo-run.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** How often a running import says that it is alive, and after how long without a word another worker takes it up. */
 const heartbeat = { everyMs: 5_000, deadAfterMs: 30_000 } as const satisfies Pulse;
@@ -141,7 +142,7 @@ async function load(
     );
   }
   const settings = { ...said, publish };
-  const arrived = receivedAt.toISOString().slice(0, 10);
+  const arrived = utcDay(receivedAt);
   return loaders[feed.kind](deps, {
     ...{ run, feed, settings, worker, arrived, fileName: name, mended },
     maker: await importMaker(data, run.askedBy, file.value, feed.slug),

@@ -1,6 +1,7 @@
 import type { Problem } from "../../domain/problem.js";
 import type { Deps, RevisionRef } from "../deps.js";
 import { readStorable } from "../storable-text.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** Why each of several plans was not found, in the order asked for: it was withdrawn as a whole, or there is none, or no such revision of it. */
 export async function missingPlans(
@@ -21,7 +22,7 @@ export async function missingPlans(
     if (last === null || last.withdrawnAt === null)
       return { code: "UNKNOWN_PLAN", path, publisher, plan: slug, revision };
     const { title, locale, withdrawnAt, withdrawnBecause } = last;
-    const at = withdrawnAt.toISOString().slice(0, 10);
+    const at = utcDay(withdrawnAt);
     return { code: "WITHDRAWN", path, publisher, plan: slug, title, locale, at, because: withdrawnBecause };
   });
 }

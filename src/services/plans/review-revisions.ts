@@ -15,6 +15,7 @@ import { rulesToday, type KnownRules } from "../rules/find-rules.js";
 import { readToday } from "../answers/scale-for-reader.js";
 import { publisherReader, resolveRegion } from "../answers/resolve-region.js";
 import { stateContents } from "../answers/state-contents.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** Revisions read at a time. */
 const pageSize = 20;
@@ -123,7 +124,7 @@ function computed(
   if (!scaled.ok) return scaled;
   const { keeping, classes } = rules.safety;
   const { region, regions } = household;
-  const today = clock().toISOString().slice(0, 10);
+  const today = utcDay(clock());
   return ok({
     scaled: scaled.value,
     // Prices are those that were frozen on both sides: a dearer egg is no news about the plan.

@@ -1,6 +1,7 @@
 import { secretHash } from "../access/token-text.js";
 import type { Deps, OwnedSlug, PreviewLink } from "../deps.js";
 import { previewDraft, type DraftPreview } from "./preview-draft.js";
+import { revokedAtOf } from "../access/find-token.js";
 
 /** What the address of a preview leads to. */
 export type OpenedPreview =
@@ -15,15 +16,10 @@ export async function openPreview(given: Deps, { publisher, slug }: OwnedSlug, s
   const deps = given.ownData === undefined ? given : { ...given, data: given.ownData };
   const link = await deps.data.previewLinks.bySecret(publisher, secretHash(secret));
   if (link?.slug !== slug) return { state: "UNKNOWN" };
-  const revokedAt = link.revokedAt ?? (await makerRevokedAt(deps, link));
+  // A link shows nothing that its maker may not see any more.
+  const revokedAt = link.revokedAt ?? (await revokedAtOf(deps, link.createdBy));
   if (revokedAt !== null) return { state: "REVOKED", at: revokedAt };
   if (link.expiresAt <= deps.clock()) return { state: "EXPIRED", at: link.expiresAt };
   const preview = await previewDraft(deps, { publisher, slug });
   return preview === null ? { state: "NO_DRAFT" } : { state: "OPEN", link, preview, deps };
-}
-
-/** A link shows nothing that its maker may not see any more. */
-async function makerRevokedAt({ data }: Deps, { createdBy }: PreviewLink): Promise<Date | null> {
-  if (createdBy.kind === "PROGRAM") return null;
-  return (await data.accessTokens.find(createdBy.token))?.token.revokedAt ?? null;
 }

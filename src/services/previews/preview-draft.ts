@@ -7,7 +7,6 @@ import { checkGathered, type DraftCheck } from "../drafts/check/check-draft.js";
 import { gatherPlan } from "../plans/gather-plan.js";
 import { frozenFrom } from "../plans/publish-plan.js";
 import { rulesToday } from "../rules/find-rules.js";
-import { isStorable } from "../storable-text.js";
 
 /** A draft as it would be published at this moment, and what publishing it would meet. */
 export interface DraftPreview extends DraftCheck {
@@ -17,7 +16,6 @@ export interface DraftPreview extends DraftCheck {
 
 /** null: there is no such draft. The newest version is looked at. */
 export async function previewDraft(deps: Deps, name: OwnedSlug): Promise<DraftPreview | null> {
-  if (!isStorable(name.publisher) || !isStorable(name.slug)) return null;
   const gathered = await gatherPlan(deps.data, name);
   if (gathered === null) return null;
   const check = await checkGathered(deps, gathered, null);

@@ -3,10 +3,11 @@ import { requireScope, type Actor, type Caller } from "../access/actor.js";
 import { findOwner } from "../access/find-owner.js";
 import { randomDigits, secretHash } from "../access/token-text.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
-import type { Data, Deps, Page, PreviewLink } from "../deps.js";
+import type { Deps, Page, PreviewLink } from "../deps.js";
 import { refuseBadCursor } from "../refuse-bad-cursor.js";
-import { isStorable } from "../storable-text.js";
 import { authorOf, write } from "../write.js";
+import { namedPublisher } from "../access/find-publishers.js";
+import { expiryOf } from "../access/find-token.js";
 
 interface PreviewLinkInput {
   readonly publisher: string;
@@ -56,11 +57,11 @@ export async function createPreviewLink(
     },
     async ({ data, clock }) => {
       const now = clock();
-      const latest = await tokenExpiry(data, caller.actor);
+      const latest = await expiryOf({ data }, caller.actor);
       const wrong = dayProblems(input.days ?? null, now, latest);
       if (wrong.length > 0) return failed(wrong);
       await data.publishers.lock(publisher);
-      const [draft] = isStorable(slug) ? await data.plans.drafts([{ publisher, slug }]) : [];
+      const [draft] = await data.plans.drafts([{ publisher, slug }]);
       if (!draft) return failed([{ code: "UNKNOWN_DRAFT", path: ["input", "slug"], draft: "PLAN", slug }]);
       const open = await data.previewLinks.countOpen(publisher, now);
       if (open >= mostOpen) {
@@ -89,10 +90,6 @@ async function linkOf({ data }: Deps, id: string): Promise<PreviewLink> {
   if (link === null) throw new Error(`the preview link ${id} is gone`);
   return link;
 }
-
-/** null: it does not expire. */
-const tokenExpiry = async (data: Data, actor: Actor): Promise<Date | null> =>
-  actor.kind === "TOKEN" ? ((await data.accessTokens.find(actor.token))?.token.expiresAt ?? null) : null;
 
 /** Whoever may see drafts for a while must not go on seeing them through a link of their own making. */
 function dayProblems(days: number | null, now: Date, latest: Date | null): readonly Problem[] {
@@ -140,7 +137,7 @@ export async function listPreviewLinks(
   requireScope(actor, "READ_DRAFTS", publisher);
   const request = readPageRequest(wanted.page);
   if (!request.ok) return request;
-  const [known] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
-  if (!known) return failed([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
+  const known = await namedPublisher({ data }, publisher);
+  if (!known.ok) return known;
   return refuseBadCursor(request.value, () => data.previewLinks.page(publisher, request.value));
 }

@@ -1,5 +1,6 @@
 import type { RuleSet } from "../../domain/plan/compile/rule-set.js";
 import type { Deps } from "../deps.js";
+import { utcDay } from "../../domain/utc-day.js";
 
 /** A rule set, and its id in the database. */
 export type KnownRules = RuleSet & { readonly id: string };
@@ -21,5 +22,4 @@ export async function findRules({ data, knownRules }: Omit<RuleDeps, "clock">, d
 }
 
 /** The published rules of today, in UTC. */
-export const rulesToday = (deps: RuleDeps): Promise<KnownRules> =>
-  findRules(deps, deps.clock().toISOString().slice(0, 10));
+export const rulesToday = (deps: RuleDeps): Promise<KnownRules> => findRules(deps, utcDay(deps.clock()));

@@ -1,10 +1,10 @@
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import { requireScope, type Actor, type Caller } from "../access/actor.js";
 import { findOwner } from "../access/find-owner.js";
+import { namedPublisher } from "../access/find-publishers.js";
 import { readPageRequest, type WantedPage } from "../answers/page-request.js";
 import type { Deps, Page, ScheduledChange, ScheduledState } from "../deps.js";
 import { refuseBadCursor } from "../refuse-bad-cursor.js";
-import { isStorable } from "../storable-text.js";
 import { write } from "../write.js";
 import type { PlanTime } from "../../domain/model/plan.js";
 import { readTime, scheduledOf } from "./add-scheduled.js";
@@ -74,7 +74,7 @@ export async function listScheduled(
   requireScope(actor, "READ_DRAFTS", publisher);
   const request = readPageRequest(wanted.page);
   if (!request.ok) return request;
-  const [known] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
-  if (!known) return failed([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
+  const known = await namedPublisher({ data }, publisher);
+  if (!known.ok) return known;
   return refuseBadCursor(request.value, () => data.scheduled.page(publisher, states, request.value));
 }

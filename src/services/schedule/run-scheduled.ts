@@ -2,9 +2,10 @@ import type { PlanBundle } from "../../domain/model/plan.js";
 import { failed, ok, type Problem, type Result } from "../../domain/problem.js";
 import type { Caller } from "../access/actor.js";
 import type { Deps, ScheduledChange } from "../deps.js";
-import { findFoodsOf } from "../foods/find-foods-of.js";
+import { findFoods } from "../foods/find-foods.js";
 import { publishFrozen } from "../plans/publish-plan.js";
 import { write, type Written } from "../write.js";
+import { revokedAtOf } from "../access/find-token.js";
 
 const caller: Caller = { actor: { kind: "PROGRAM", name: "plan schedule" }, requestId: null };
 
@@ -61,7 +62,7 @@ async function runOne(deps: Deps, { id, publisher, slug, kind }: ScheduledChange
     outcome = "nothing";
     const claimed = await claim(inside, id, publisher);
     if (claimed === null) return nothing;
-    if (await isMakerRevoked(inside, claimed)) {
+    if ((await revokedAtOf(inside, claimed.createdBy)) !== null) {
       await inside.data.scheduled.end(id, inside.clock(), { state: "CANCELLED", because: "TOKEN_REVOKED" });
       outcome = "cancelled";
       return nothing;
@@ -106,12 +107,6 @@ async function claim({ data, clock }: Deps, id: string, publisher: string): Prom
   return claimed !== null && claimed.dueAt <= clock() ? claimed : null;
 }
 
-async function isMakerRevoked({ data }: Deps, { createdBy }: ScheduledChange): Promise<boolean> {
-  if (createdBy.kind === "PROGRAM") return false;
-  const found = await data.accessTokens.find(createdBy.token);
-  return found === null || found.token.revokedAt !== null;
-}
-
 async function publish(deps: Deps, change: ScheduledChange): Promise<Result<Written<string>>> {
   const { data, clock } = deps;
   const { id, publisher, slug } = change;
@@ -138,10 +133,9 @@ const changedSince = ({ slug, createdAt }: ScheduledChange): Problem => ({
 });
 
 /** The publisher's own foods stay as they were scheduled; those that all share are as they are known by now. */
-async function withFoodsOfToday({ data }: Deps, bundle: PlanBundle): Promise<PlanBundle> {
+async function withFoodsOfToday(deps: Deps, bundle: PlanBundle): Promise<PlanBundle> {
   const shared = bundle.foods.filter(({ owner }) => owner === undefined).map(({ slug }) => slug);
-  // No publisher's: the slug of none is empty.
-  const today = await findFoodsOf(data, "", shared);
+  const today = await findFoods(deps, shared);
   const bySlug = new Map(today.flatMap((food) => (food === null ? [] : [[food.slug, food] as const])));
   const foods = bundle.foods.flatMap((food) => (food.owner === undefined ? (bySlug.get(food.slug) ?? []) : food));
   return { ...bundle, foods };

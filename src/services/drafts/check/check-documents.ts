@@ -13,7 +13,7 @@ import { findKeepingRules } from "../../answers/guide-storage.js";
 import { runInSlices } from "../../time-slices.js";
 import { readRegion } from "../../answers/read-region.js";
 import { readTextsInSlices, type GivenText } from "../read-texts.js";
-import { isStorable } from "../../storable-text.js";
+import { namedPublisher } from "../../access/find-publishers.js";
 
 interface DocumentsToCheck {
   /** Slug. */
@@ -48,8 +48,8 @@ export async function checkDocuments(
     findings: [],
     lines,
   });
-  const [owner] = isStorable(publisher) ? await data.publishers.bySlugs([publisher]) : [];
-  if (!owner) return refused([{ code: "UNKNOWN_PUBLISHER", path: ["publisher"], publisher }]);
+  const owner = await namedPublisher(deps, publisher);
+  if (!owner.ok) return refused(owner.problems);
   const asked = readRegion(region, ["region"]);
   if (!asked.ok) return refused(asked.problems);
   const read = await runInSlices(deps, (work) => readTextsInSlices(texts, [], work));
@@ -60,7 +60,7 @@ export async function checkDocuments(
     ...{ rules: await rulesToday(deps), clock, region: asked.value, ...(deps.work && { work: deps.work }) },
     readRules: (date: string) => findKeepingRules(deps, date),
     // What is to be saved with the plans goes before what is known.
-    readPublishers: () => Promise.resolve([{ ...owner, ...described?.document }]),
+    readPublishers: () => Promise.resolve([{ ...owner.value, ...described?.document }]),
   };
   const checked = await checkTexts(read.value, known, by);
   const { documents } = read.value;

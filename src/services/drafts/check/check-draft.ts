@@ -11,7 +11,6 @@ import { findKeepingRules } from "../../answers/guide-storage.js";
 import { runInSlices } from "../../time-slices.js";
 import { readRegion } from "../../answers/read-region.js";
 import { noHousehold, publisherReader, resolveRegion } from "../../answers/resolve-region.js";
-import { isStorable } from "../../storable-text.js";
 
 /** What publishing a draft now would meet. */
 export interface DraftCheck {
@@ -34,7 +33,6 @@ export async function checkDraft(
   requireScope(actor, "READ_DRAFTS", name.publisher);
   const asked = readRegion(region, ["region"]);
   if (!asked.ok) return asked;
-  if (!isStorable(name.slug)) return ok(null);
   const gathered = await gatherPlan(deps.data, name);
   return ok(gathered === null ? null : await checkGathered(deps, gathered, asked.value));
 }

@@ -15,6 +15,7 @@ import { guideStorage, type RuleReader } from "../../answers/guide-storage.js";
 import { runInSlices } from "../../time-slices.js";
 import { prepSessionInSlices } from "../../answers/plan-prep-session.js";
 import { findCautionsInSlices } from "../../answers/state-contents.js";
+import { utcDay } from "../../../domain/utc-day.js";
 
 /**
  * The writer's check of a plan at its own servings, by the rules of the household's region. Fails where it cannot be computed at
@@ -44,7 +45,7 @@ export async function checkPublishedPlan(
     session: session.value,
     diets,
     rules: rules.safety,
-    today: clock().toISOString().slice(0, 10),
+    today: utcDay(clock()),
   };
   const names = findingNames(bundle);
   const degrees = temperatureUnit(household.region);

@@ -15,6 +15,7 @@ import type { Clock } from "../../deps.js";
 import { runInSlices, type Sliced } from "../../time-slices.js";
 import { noHousehold, resolveRegion, type PublisherReader } from "../../answers/resolve-region.js";
 import type { RuleReader } from "../../answers/guide-storage.js";
+import { utcDay } from "../../../domain/utc-day.js";
 
 /** What plans are held against. */
 interface CheckedBy extends Sliced {
@@ -38,7 +39,7 @@ type TextsChecked = TextsCheck & { readonly lines: readonly LineExplained[] };
 /** The writer's check of documents as they were written, with what is known beside them. Needs no database. */
 export async function checkTexts(read: DocumentsRead, known: KnownBeside, by: CheckedBy): Promise<TextsChecked> {
   const checked = await runInSlices(by, (work) => checkDocumentsInSlices(read, known, work));
-  const kept = checkFoodsKeeping(checked.resolved, by.rules.safety, by.clock().toISOString().slice(0, 10));
+  const kept = checkFoodsKeeping(checked.resolved, by.rules.safety, utcDay(by.clock()));
   const plans: TextsCheck[] = [];
   for (const plan of checked.plans) plans.push(await checkOne(plan, checked, by));
   return {

@@ -1,7 +1,8 @@
 import { failed, ok, type Problem, type Result } from "../../../domain/problem.js";
 import type { Deps, Feed, ImportFile, ImportRun } from "../../deps.js";
 import type { FeedSettings } from "../feeds/feed-settings.js";
-import { FileTooLarge, largestUpload, upTo } from "./receive-file.js";
+import { FileTooLarge, upTo } from "../../byte-stream.js";
+import { largestUpload } from "./receive-file.js";
 import { retryAfterOf } from "../../access/retry-after.js";
 import { RunLost } from "../running-import.js";
 

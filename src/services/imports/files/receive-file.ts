@@ -6,6 +6,7 @@ import { requirePublishing } from "../../access/publish-right.js";
 import type { FeedName } from "../feeds/save-feed.js";
 import { queued, type QueuedImport } from "../start-import.js";
 import { authorName, write } from "../../write.js";
+import { upTo } from "../../byte-stream.js";
 
 /** The largest file that is taken, in bytes. */
 export const largestUpload = 512 * 1024 * 1024;
@@ -16,25 +17,6 @@ interface ReceivedFile extends FeedName {
   readonly bytes: AsyncIterable<Uint8Array>;
   readonly dryRun: boolean;
   readonly force: boolean;
-}
-
-/** The file grew beyond what is taken; nothing of it was kept. */
-export class FileTooLarge extends Error {
-  override readonly name = "FileTooLarge";
-
-  constructor(readonly limit: number) {
-    super(`more than ${limit} bytes`);
-  }
-}
-
-/** Nobody knows the length of a stream before its end, so it is counted. @throws FileTooLarge */
-export async function* upTo(limit: number, bytes: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
-  let size = 0;
-  for await (const piece of bytes) {
-    size += piece.length;
-    if (size > limit) throw new FileTooLarge(limit);
-    yield piece;
-  }
 }
 
 /**

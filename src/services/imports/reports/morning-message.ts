@@ -1,6 +1,7 @@
 import type { OperatorAddress } from "../feeds/operator-address.js";
 import type { MorningReport } from "../../../domain/model/morning-report.js";
 import { signedHeaders, type WebhookMessage } from "../../webhooks/webhook-message.js";
+import { utcDay } from "../../../domain/utc-day.js";
 
 /** Receivers by the Standard Webhooks specification take 20 kB; the rest is in the report. */
 const mostImports = 40;
@@ -41,6 +42,6 @@ export function morningMessage(
       report: "/v1/imports/report",
     },
   });
-  const id = `imports-${to.toISOString().slice(0, 10)}`;
+  const id = `imports-${utcDay(to)}`;
   return { url, headers: signedHeaders({ id, body, at: to, secrets: [secret] }), body };
 }

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { hash as hashOf } from "node:crypto";
 import { mostProblems } from "../../../domain/first-problems.js";
 import type { Problem } from "../../../domain/problem.js";
 import type { FoodMatch } from "../../../domain/quantity/food-name.js";
@@ -74,7 +74,7 @@ async function stateOf(
   const { recipe } = record;
   if (recipe === null) return bad(record.problems, null);
   const { publisher } = options;
-  const hash = createHash("sha256").update(origin.name).digest("hex");
+  const hash = hashOf("sha256", origin.name);
   const title = slugOf(recipe.name) ?? "recipe";
   const slugs = [title, `${title.slice(0, 71).replace(/-$/, "")}-${hash.slice(0, 8)}`];
   const drafts = await data.drafts.texts(slugs.map((slug) => ({ kind: "PLAN", publisher, slug })));
