@@ -1,13 +1,12 @@
 import { z } from "zod";
-import type { Problem } from "../../domain/problem.js";
 import { Prisma } from "../generated/client.js";
 import type { ImportChange, ImportRun, ImportRunData, QuarantinedRow, RunChunk, RunEnd } from "./import-data.js";
 import { keptAside } from "./import-data.js";
-import type { RowWarning } from "../../domain/model/import-report.js";
 import { isId } from "../sql/keys.js";
 import { instantKey, readPage } from "../sql/read-page.js";
 import type { Db, Session } from "../database/session.js";
-import { storable } from "../sql/storable-text.js";
+import { legible, storable } from "../sql/storable-text.js";
+import { toJson } from "../sql/json-column.js";
 import { tellOfEndedRun } from "../webhooks/webhook-deliveries.js";
 
 const runColumns = Prisma.sql`r.id, r.feed_id AS feed, r.file_id AS file, r.kind::text, r.state::text, r.asked_by AS "askedBy",
@@ -101,7 +100,7 @@ export function importRunData(session: Session): ImportRunData {
         where: running(id, worker),
         data: {
           ...{ state: "QUEUED", worker: null, heartbeatAt: null, dueAt, fetchesFailed: { increment: 1 } },
-          problems: problems as unknown as Prisma.InputJsonValue,
+          problems: toJson(legible(problems)),
         },
       });
       return count > 0;
@@ -113,7 +112,7 @@ export function importRunData(session: Session): ImportRunData {
     advance: (id, worker, chunk) => session.transaction((inside) => advance(inside, id, worker, chunk)),
     finish: (id, worker, { state, at, problems, counts }) =>
       end(session, running(id, worker), {
-        ...{ state, endedAt: at, problems: problems as unknown as Prisma.InputJsonValue },
+        ...{ state, endedAt: at, problems: toJson(legible(problems)) },
         ...countColumns(counts),
       }),
     cancel: async (id, at) =>
@@ -182,8 +181,6 @@ const countColumns = (counts: RunEnd["counts"]) => {
 /** The most rows of one import that are kept to be warned of, and as many again: a file that spells one word wrong does so in each. */
 const mostWarnings = 200;
 
-const shownWarning = ({ line, part, problem }: RowWarning) => ({ line, part, problem: shownProblem(problem) });
-
 /** Inside a transaction. */
 async function advance(db: Db, id: string, worker: string, chunk: RunChunk): Promise<boolean> {
   const {
@@ -218,7 +215,7 @@ async function advance(db: Db, id: string, worker: string, chunk: RunChunk): Pro
       INSERT INTO quarantined_rows SELECT * FROM jsonb_populate_recordset(NULL::quarantined_rows, ${rows}::jsonb)`;
   }
   if (warnings.length > 0) {
-    const added = JSON.stringify(warnings.slice(0, mostWarnings).map(shownWarning));
+    const added = JSON.stringify(legible(warnings.slice(0, mostWarnings)));
     await db.$executeRaw`
       UPDATE import_runs SET warnings = warnings || ${added}::jsonb
       WHERE id = ${id}::uuid AND jsonb_array_length(warnings) < ${mostWarnings}`;
@@ -234,14 +231,9 @@ async function advance(db: Db, id: string, worker: string, chunk: RunChunk): Pro
   return true;
 }
 
-/** Rows for `quarantined_rows`, named as in the database. What no text can hold is shown as a replacement character. */
+/** Rows for `quarantined_rows`, named as in the database. */
 export const quarantineRows = (run: string, rows: RunChunk["quarantine"]) =>
   rows.map(({ line, part, raw, problems, offer }) => ({
-    ...{ run_id: run, line, part, raw: shown(raw), offer: offer === null ? null : shown(offer) },
-    problems: problems.map((problem) => shownProblem(problem)),
+    run_id: run,
+    ...legible({ line, part, raw, problems, offer }),
   }));
-
-const shown = (text: string): string => Buffer.from(text).toString().replaceAll("\0", "\ufffd");
-
-const shownProblem = (problem: Problem): unknown =>
-  JSON.parse(shown(JSON.stringify(problem)).replaceAll("\\u0000", "\\ufffd")) as unknown;

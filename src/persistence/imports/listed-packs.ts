@@ -1,6 +1,7 @@
 import { copyLine, type BulkSession, type BulkSql } from "../sql/bulk-sql.js";
 import { inTurns, stagedRanges } from "./staged-ranges.js";
 import { quarantineRows } from "./import-runs.js";
+import { legible } from "../sql/storable-text.js";
 import { outlyingPrices, setAside } from "./outlying-prices.js";
 import { keptAside } from "./import-data.js";
 import type { Compared, ListedPack, ListedPackData, RunChunk, RunCounts, RunEnd } from "./import-data.js";
@@ -159,7 +160,7 @@ async function finish(session: BulkSession, run: string, worker: string, end: Ru
        unchanged = COALESCE($8::int, unchanged), repeated = COALESCE($9::int, repeated)
      WHERE id = $1 AND worker = $2 AND state = 'RUNNING' RETURNING id`,
     [
-      ...[run, worker, end.state, end.at.toISOString(), JSON.stringify(end.problems)],
+      ...[run, worker, end.state, end.at.toISOString(), JSON.stringify(legible(end.problems))],
       ...[end.counts?.created, end.counts?.changed, end.counts?.unchanged, end.counts?.repeated].map(
         (each) => each ?? null,
       ),

@@ -9,7 +9,7 @@ import { idOfPublisher } from "../sql/id-of-publisher.js";
 import { fromJson, toJson } from "../sql/json-column.js";
 import { isId } from "../sql/keys.js";
 import { instantKey, readPage } from "../sql/read-page.js";
-import { isStorable, storable } from "../sql/storable-text.js";
+import { isStorable, legible, storable } from "../sql/storable-text.js";
 import { documentOf } from "./frozen-document.js";
 import type { ScheduledChange, ScheduledChangeData, ScheduledEnd } from "./scheduled-change-data.js";
 
@@ -129,7 +129,7 @@ async function endChange(db: Db, id: string, at: Date, end: ScheduledEnd): Promi
       state: end.state,
       endedAt: at,
       ...(end.state === "DONE" ? { revision: end.revision } : {}),
-      ...(end.state === "KEPT_BACK" ? { problems: toJson(end.problems) } : {}),
+      ...(end.state === "KEPT_BACK" ? { problems: toJson(legible(end.problems)) } : {}),
       ...(end.state === "CANCELLED" ? { cancelledBecause: end.because } : {}),
     },
   });

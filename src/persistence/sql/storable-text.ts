@@ -19,3 +19,12 @@ function pathToUnstorable(value: unknown): readonly (string | number)[] | null {
   }
   return null;
 }
+
+/** The same value with a replacement character for what no Postgres text can hold: what somebody is shown of a text that is refused. */
+export function legible<T>(value: T): T {
+  return JSON.parse(
+    JSON.stringify(value, (_, inner: unknown) =>
+      typeof inner === "string" ? inner.replaceAll(/\0|\p{Surrogate}/gu, "\ufffd") : inner,
+    ),
+  ) as T;
+}
